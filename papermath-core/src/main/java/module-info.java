@@ -1,0 +1,14 @@
+/**
+ * Units-aware arithmetic for people who make paper by hand: quantities, evidence, models, plans.
+ *
+ * <p>Public methods take and return quantities of a named kind; loops inside run on plain numbers in coherent SI.
+ * Nothing here reads a clock, a locale, a file or the network.
+ */
+module org.papermath.core {
+    requires transitive java.measure;
+    requires tech.units.indriya;
+    requires static org.apiguardian.api;
+    requires static org.jspecify;
+    requires org.apache.commons.numbers.rootfinder;
+    requires org.apache.commons.statistics.distribution;
+}
