@@ -11,4 +11,7 @@ module org.papermath.core {
     requires static org.jspecify;
     requires org.apache.commons.numbers.rootfinder;
     requires org.apache.commons.statistics.distribution;
+
+    exports org.papermath.evidence;
+    exports org.papermath.quantity;
 }

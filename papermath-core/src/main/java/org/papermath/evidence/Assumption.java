@@ -1,0 +1,284 @@
+package org.papermath.evidence;
+
+import java.util.Objects;
+
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
+
+/**
+ * A number the library relies on, with all that is known of it: what it means, how far it may be off, what it holds for and
+ * where it comes from. Immutable.
+ *
+ * <p>{@code low} and {@code high} are the 5 % and 95 % points of what the value may really be; {@code least} and
+ * {@code most} are the bounds it cannot pass.
+ */
+public final class Assumption {
+    private final String id;
+    private final Scope scope;
+    private final String meaning;
+    private final double likely;
+    private final double low;
+    private final double high;
+    private final Shape shape;
+    private final double least;
+    private final double most;
+    private final String unit;
+    private final Role role;
+    private final Basis basis;
+    private final Source source;
+
+    /**
+     * Creates an assumption.
+     *
+     * @param id the dotted name, for example {@code beating.rate}
+     * @param scope what it holds for
+     * @param meaning what it is, in words
+     * @param likely the likely value, in {@code unit}
+     * @param low the 5 % point, at most the likely value
+     * @param high the 95 % point, at least the likely value
+     * @param shape the form of its distribution
+     * @param least the least possible value
+     * @param most the greatest possible value
+     * @param unit a code of the table of units
+     * @param role what it is for
+     * @param basis how it is known
+     * @param source where it was found
+     * @throws Refused if a number is not finite (the bounds may be infinite), the order least ≤ low ≤ likely ≤ high ≤ most is
+     *     broken, a log-normal value is not above zero, or the unit is not in the table
+     */
+    public Assumption(String id, Scope scope, String meaning, double likely, double low, double high, Shape shape,
+            double least, double most, String unit, Role role, Basis basis, Source source) {
+        if (id.isBlank() || meaning.isBlank()) {
+            throw Refused.of("assumption.unnamed", "assumption: an id and a meaning are wanted.", "id", id, "meaning", meaning);
+        }
+        if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high))
+                || !(least <= low && low <= likely && likely <= high && high <= most)) {
+            throw Refused.of("assumption.order",
+                    "assumption " + id + scope + ": likely " + likely + ", band " + low + " to " + high + ", bounds " + least
+                            + " to " + most + " given; they must be numbers in the order least, low, likely, high, most.",
+                    "id", id, "scope", scope.toString(), "likely", likely, "low", low, "high", high, "least", least, "most", most);
+        }
+        if (shape == Shape.LOG_NORMAL && low <= 0) {
+            throw Refused.of("assumption.log-normal",
+                    "assumption " + id + scope + ": a log-normal value must be above zero; " + low + " given as its low point.",
+                    "id", id, "low", low);
+        }
+        Units.toSi(1, unit);
+        this.id = id;
+        this.scope = scope;
+        this.meaning = meaning;
+        this.likely = likely;
+        this.low = low;
+        this.high = high;
+        this.shape = shape;
+        this.least = least;
+        this.most = most;
+        this.unit = unit;
+        this.role = role;
+        this.basis = basis;
+        this.source = source;
+    }
+
+    /**
+     * Returns a copy with another value, band, scope and origin: what a measurement or a person puts in its place.
+     *
+     * @param newScope what the new value holds for
+     * @param newLikely the likely value, in the same unit
+     * @param newLow its 5 % point
+     * @param newHigh its 95 % point
+     * @param newBasis how it is known
+     * @param newSource where it comes from
+     * @return the new assumption
+     * @throws Refused as the constructor
+     */
+    public Assumption with(Scope newScope, double newLikely, double newLow, double newHigh, Basis newBasis, Source newSource) {
+        return new Assumption(id, newScope, meaning, newLikely, newLow, newHigh, shape, least, most, unit, role, newBasis,
+                newSource);
+    }
+
+    /**
+     * Returns a copy with a value that is simply given, without a band.
+     *
+     * @param newScope what the new value holds for
+     * @param value the value, in the same unit
+     * @return the new assumption
+     * @throws Refused as the constructor
+     */
+    public Assumption given(Scope newScope, double value) {
+        return with(newScope, value, value, value, Basis.GIVEN, new Source("given by the user"));
+    }
+
+    /**
+     * Returns the dotted name.
+     *
+     * @return for example {@code beating.rate}
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * Returns what the value holds for.
+     *
+     * @return the scope
+     */
+    public Scope scope() {
+        return scope;
+    }
+
+    /**
+     * Returns what the value is, in words.
+     *
+     * @return the meaning
+     */
+    public String meaning() {
+        return meaning;
+    }
+
+    /**
+     * Returns the likely value.
+     *
+     * @return the value in {@link #unit()}
+     */
+    public double likely() {
+        return likely;
+    }
+
+    /**
+     * Returns the 5 % point.
+     *
+     * @return the value in {@link #unit()}
+     */
+    public double low() {
+        return low;
+    }
+
+    /**
+     * Returns the 95 % point.
+     *
+     * @return the value in {@link #unit()}
+     */
+    public double high() {
+        return high;
+    }
+
+    /**
+     * Returns the form of the distribution.
+     *
+     * @return the shape
+     */
+    public Shape shape() {
+        return shape;
+    }
+
+    /**
+     * Returns the least possible value.
+     *
+     * @return the value in {@link #unit()}, or negative infinity
+     */
+    public double least() {
+        return least;
+    }
+
+    /**
+     * Returns the greatest possible value.
+     *
+     * @return the value in {@link #unit()}, or positive infinity
+     */
+    public double most() {
+        return most;
+    }
+
+    /**
+     * Returns the unit code.
+     *
+     * @return a code of the table of units
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * Returns what the assumption is for.
+     *
+     * @return the role
+     */
+    public Role role() {
+        return role;
+    }
+
+    /**
+     * Returns how the value is known.
+     *
+     * @return the basis
+     */
+    public Basis basis() {
+        return basis;
+    }
+
+    /**
+     * Returns where the value was found.
+     *
+     * @return the source
+     */
+    public Source source() {
+        return source;
+    }
+
+    /**
+     * Returns the likely value in coherent SI.
+     *
+     * @return the value
+     */
+    public double likelySi() {
+        return Units.toSi(likely, unit);
+    }
+
+    /**
+     * Returns the 5 % point in coherent SI.
+     *
+     * @return the value
+     */
+    public double lowSi() {
+        return Units.toSi(low, unit);
+    }
+
+    /**
+     * Returns the 95 % point in coherent SI.
+     *
+     * @return the value
+     */
+    public double highSi() {
+        return Units.toSi(high, unit);
+    }
+
+    /**
+     * Returns the id with its scope, for example {@code beating.rate[abaca]}.
+     *
+     * @return the key
+     */
+    public String key() {
+        return id + scope;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Assumption that && id.equals(that.id) && scope.equals(that.scope)
+                && Double.compare(likely, that.likely) == 0 && Double.compare(low, that.low) == 0
+                && Double.compare(high, that.high) == 0 && Double.compare(least, that.least) == 0
+                && Double.compare(most, that.most) == 0 && shape == that.shape && unit.equals(that.unit) && role == that.role
+                && basis == that.basis && source.equals(that.source) && meaning.equals(that.meaning);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, scope, likely, low, high, unit);
+    }
+
+    @Override
+    public String toString() {
+        String sign = unit.equals("1") ? "" : " " + unit;
+        String band = low == high ? "" : " (" + Units.fourDigits(low) + "–" + Units.fourDigits(high) + ")";
+        return key() + " = " + Units.fourDigits(likely) + band + sign + ", " + basis.word();
+    }
+}

@@ -1,0 +1,159 @@
+package org.papermath.evidence;
+
+import java.util.List;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Refused;
+
+/**
+ * What will come out: a likely value, the band of its mean, the assumptions behind the band, and, where it is known, the
+ * scatter from sheet to sheet as a separate figure. Immutable.
+ *
+ * <p>There is no arithmetic on estimates: their errors are not independent. Totals come from the plan.
+ *
+ * @param <Q> the quantity type
+ */
+public final class Estimate<Q extends Quantity<Q>> {
+    private final Amount<Q> likely;
+    private final Amount<Q> low;
+    private final Amount<Q> high;
+    private final double scatter;
+    private final List<Driver> drivers;
+
+    /**
+     * One assumption's part in a band.
+     *
+     * @param assumption the assumption
+     * @param share its share in the squared width of the band, 0 to 1
+     */
+    public record Driver(Assumption assumption, double share) {
+        @Override
+        public String toString() {
+            return assumption.key() + " " + Math.round(100 * share) + " %";
+        }
+    }
+
+    private Estimate(Amount<Q> likely, Amount<Q> low, Amount<Q> high, double scatter, List<Driver> drivers) {
+        if (low.compareTo(likely) > 0 || likely.compareTo(high) > 0) {
+            throw Refused.of("estimate.order",
+                    "estimate: likely " + likely + " is not inside its band " + low + " to " + high + ".",
+                    "likely", likely.toString(), "low", low.toString(), "high", high.toString());
+        }
+        this.likely = likely;
+        this.low = low;
+        this.high = high;
+        this.scatter = scatter;
+        this.drivers = List.copyOf(drivers);
+    }
+
+    /**
+     * Makes an estimate.
+     *
+     * @param <Q> the quantity type
+     * @param likely the likely value of the mean
+     * @param low the 5 % point of the mean
+     * @param high the 95 % point of the mean
+     * @param drivers the assumptions behind the band, the strongest first
+     * @return the estimate, without a scatter
+     * @throws Refused if the likely value lies outside the band
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> of(Amount<Q> likely, Amount<Q> low, Amount<Q> high, List<Driver> drivers) {
+        return new Estimate<>(likely, low, high, Double.NaN, drivers);
+    }
+
+    /**
+     * Returns the estimate with the scatter of single pieces.
+     *
+     * @param relative nine pieces in ten lie within plus or minus this fraction of the mean; 0 or more
+     * @return the estimate
+     */
+    public Estimate<Q> withScatter(double relative) {
+        if (!(relative >= 0)) {
+            throw Refused.of("estimate.scatter", "scatter: " + relative + " given; a fraction of zero or more is wanted.",
+                    "given", String.valueOf(relative));
+        }
+        return new Estimate<>(likely, low, high, relative, drivers);
+    }
+
+    /**
+     * Returns the likely value of the mean.
+     *
+     * @return the value
+     */
+    public Amount<Q> likely() {
+        return likely;
+    }
+
+    /**
+     * Returns the 5 % point of the mean.
+     *
+     * @return the value
+     */
+    public Amount<Q> low() {
+        return low;
+    }
+
+    /**
+     * Returns the 95 % point of the mean.
+     *
+     * @return the value
+     */
+    public Amount<Q> high() {
+        return high;
+    }
+
+    /**
+     * Returns the scatter from piece to piece, if it is known.
+     *
+     * @return the fraction of the mean within which nine pieces in ten lie
+     */
+    public Optional<Double> scatter() {
+        return Double.isNaN(scatter) ? Optional.empty() : Optional.of(scatter);
+    }
+
+    /**
+     * Returns the assumptions behind the band, the strongest first.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Driver> drivers() {
+        return drivers;
+    }
+
+    /**
+     * Tells whether the estimate rests only on values that are common practice or recalled, where it rests on any.
+     *
+     * @return whether it is uncalibrated
+     */
+    public boolean isUncalibrated() {
+        return !drivers.isEmpty() && drivers.stream().allMatch(driver -> driver.assumption().basis().isUncalibrated());
+    }
+
+    /**
+     * Returns the same estimate told in another unit.
+     *
+     * @param code a unit code of the kind
+     * @return the estimate
+     * @throws Refused if the code is not one of the kind
+     */
+    public Estimate<Q> in(String code) {
+        return new Estimate<>(likely.to(code), low.to(code), high.to(code), scatter, drivers);
+    }
+
+    /** Returns for example {@code 214 g/m², mean 203–226; single pieces ±8 %}. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder(likely.toString());
+        if (low.compareTo(high) < 0) {
+            text.append(", mean ").append(org.papermath.quantity.Units.fourDigits(low.value())).append("–")
+                    .append(org.papermath.quantity.Units.fourDigits(high.value()));
+        }
+        if (!Double.isNaN(scatter)) {
+            text.append("; single pieces ±").append(org.papermath.quantity.Units.fourDigits(100 * scatter)).append(" %");
+        }
+        return text.toString();
+    }
+}

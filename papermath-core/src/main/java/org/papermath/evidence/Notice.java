@@ -1,0 +1,118 @@
+package org.papermath.evidence;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Something a result should not be read without: doubtful, outside what the model was made for, or against usual practice.
+ * Immutable.
+ */
+public final class Notice {
+    private final Level level;
+    private final String code;
+    private final String text;
+    private final Map<String, Object> arguments;
+
+    /** How much a notice matters. */
+    public enum Level {
+        /** Good to know. */
+        NOTE,
+        /** The result is doubtful or the practice unusual. */
+        WARNING
+    }
+
+    private Notice(Level level, String code, String text, Map<String, Object> arguments) {
+        this.level = level;
+        this.code = code;
+        this.text = text;
+        this.arguments = arguments;
+    }
+
+    /**
+     * Makes a note.
+     *
+     * @param code a stable dotted name
+     * @param text the sentence for a person
+     * @param namesAndValues names and values in turn; an even number of entries
+     * @return the notice
+     */
+    public static Notice note(String code, String text, Object... namesAndValues) {
+        return new Notice(Level.NOTE, code, text, named(namesAndValues));
+    }
+
+    /**
+     * Makes a warning.
+     *
+     * @param code a stable dotted name
+     * @param text the sentence for a person
+     * @param namesAndValues names and values in turn; an even number of entries
+     * @return the notice
+     */
+    public static Notice warning(String code, String text, Object... namesAndValues) {
+        return new Notice(Level.WARNING, code, text, named(namesAndValues));
+    }
+
+    private static Map<String, Object> named(Object... namesAndValues) {
+        if (namesAndValues.length % 2 != 0) {
+            throw new IllegalArgumentException("a name without a value: " + namesAndValues[namesAndValues.length - 1]);
+        }
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            map.put(String.valueOf(namesAndValues[i]), namesAndValues[i + 1]);
+        }
+        return Collections.unmodifiableMap(map);
+    }
+
+    /**
+     * Returns how much it matters.
+     *
+     * @return the level
+     */
+    public Level level() {
+        return level;
+    }
+
+    /**
+     * Returns the code.
+     *
+     * @return a stable dotted name
+     */
+    public String code() {
+        return code;
+    }
+
+    /**
+     * Returns the sentence for a person.
+     *
+     * @return the text
+     */
+    public String text() {
+        return text;
+    }
+
+    /**
+     * Returns the values in the sentence, by name.
+     *
+     * @return an unmodifiable map in the order of the sentence
+     */
+    public Map<String, Object> arguments() {
+        return arguments;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Notice that && level == that.level && code.equals(that.code) && text.equals(that.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(level, code, text);
+    }
+
+    @Override
+    public String toString() {
+        return (level == Level.WARNING ? "warning: " : "note: ") + text;
+    }
+}

@@ -1,0 +1,374 @@
+package org.papermath.quantity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import javax.measure.IncommensurableException;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A kind of quantity: its name, its coherent SI unit, the unit codes it accepts and the range it can have at all.
+ *
+ * <p>Consistency, moisture, dose and shrinkage are all per cents; the kind is what keeps them apart at run time, since
+ * type parameters are erased. The kinds are the constants of {@link Kinds}.
+ *
+ * @param <Q> the quantity type
+ */
+public final class Kind<Q extends Quantity<Q>> {
+    private final String name;
+    private final Class<Q> type;
+    private final Unit<Q> siUnit;
+    private final double low;
+    private final boolean lowOpen;
+    private final double high;
+    private final List<Units.Symbol> symbols;
+    private final Map<String, Units.Symbol> byText;
+
+    Kind(String name, Class<Q> type, Unit<Q> siUnit, double low, boolean lowOpen, double high, List<Units.Symbol> symbols) {
+        this.name = name;
+        this.type = type;
+        this.siUnit = siUnit;
+        this.low = low;
+        this.lowOpen = lowOpen;
+        this.high = high;
+        this.symbols = List.copyOf(symbols);
+        this.byText = Units.index(symbols);
+    }
+
+    /**
+     * Returns the name in words, for example {@code grammage}.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the quantity type.
+     *
+     * @return the type
+     */
+    public Class<Q> type() {
+        return type;
+    }
+
+    /**
+     * Returns the coherent SI unit in which the library calculates this kind.
+     *
+     * @return the unit
+     */
+    public Unit<Q> siUnit() {
+        return siUnit;
+    }
+
+    /**
+     * Returns the unit codes this kind accepts, the usual one first.
+     *
+     * @return an unmodifiable list of codes
+     */
+    public List<String> codes() {
+        return symbols.stream().map(Units.Symbol::code).toList();
+    }
+
+    /**
+     * Makes an amount.
+     *
+     * @param value a finite number
+     * @param unit a unit of this kind's dimension
+     * @return the amount
+     * @throws Refused if the value is not a number, the unit does not measure this kind, or the amount is outside the
+     *     range this kind can have
+     */
+    public Amount<Q> of(double value, Unit<Q> unit) {
+        Amount<Q> amount = unchecked(value, unit);
+        requireInRange(amount.si(), amount, name);
+        return amount;
+    }
+
+    /**
+     * Makes an amount from a unit code.
+     *
+     * @param value a finite number
+     * @param code one of {@link #codes()} or its accepted spellings
+     * @return the amount
+     * @throws Refused if the code is not one of this kind, or as {@link #of(double, Unit)}
+     */
+    public Amount<Q> of(double value, String code) {
+        return of(value, unit(code));
+    }
+
+    /**
+     * Makes an amount from a value in coherent SI.
+     *
+     * @param si a finite number in {@link #siUnit()}
+     * @return the amount, in {@link #siUnit()}
+     * @throws Refused if the value is not a number or outside the range this kind can have
+     */
+    public Amount<Q> ofSi(double si) {
+        return of(si, siUnit);
+    }
+
+    /**
+     * Makes an amount from a value in coherent SI, told in the unit of a code.
+     *
+     * @param si a finite number in {@link #siUnit()}
+     * @param code one of {@link #codes()}
+     * @return the amount, in the unit of the code
+     * @throws Refused as {@link #of(double, String)}
+     */
+    public Amount<Q> ofSi(double si, String code) {
+        requireFinite(si, name);
+        Amount<Q> amount = ofSiUnchecked(si, code);
+        requireInRange(si, amount, name);
+        return amount;
+    }
+
+    /**
+     * Reads text such as {@code 260 g/m2}: a number with a decimal point whatever the locale, a space, and a unit code of
+     * this kind.
+     *
+     * @param text the text
+     * @return the amount
+     * @throws Refused if the number or the unit cannot be read, with what was found and what is accepted
+     */
+    public Amount<Q> read(CharSequence text) {
+        return Units.read(this, text);
+    }
+
+    /**
+     * Returns the unit of a code.
+     *
+     * @param code one of {@link #codes()} or its accepted spellings
+     * @return the unit
+     * @throws Refused if the code is not one of this kind
+     */
+    @SuppressWarnings("unchecked")
+    public Unit<Q> unit(String code) {
+        return (Unit<Q>) symbol(code).unit();
+    }
+
+    /**
+     * Checks a quantity at a door and returns it as an amount of this kind.
+     *
+     * @param quantity an amount of this kind, or any other quantity of its dimension
+     * @param what the name of the input, for the message
+     * @return the amount
+     * @throws Refused if the quantity is of another kind or dimension, not a number, or out of range
+     */
+    public Amount<Q> check(Quantity<Q> quantity, String what) {
+        Amount<Q> amount = amount(quantity, what);
+        requireInRange(amount.si(), amount, what);
+        return amount;
+    }
+
+    /**
+     * Checks a quantity at a door and returns its value in coherent SI.
+     *
+     * @param quantity an amount of this kind, or any other quantity of its dimension
+     * @param what the name of the input, for the message
+     * @return the value in {@link #siUnit()}
+     * @throws Refused if the quantity is of another kind or dimension, not a number, or out of range
+     */
+    public double si(Quantity<Q> quantity, String what) {
+        return check(quantity, what).si();
+    }
+
+    /**
+     * Checks a quantity at a door that wants more than nothing, and returns its value in coherent SI.
+     *
+     * @param quantity an amount of this kind, or any other quantity of its dimension
+     * @param what the name of the input, for the message
+     * @return the value in {@link #siUnit()}, above zero
+     * @throws Refused as {@link #si(Quantity, String)}, and if the value is not above zero
+     */
+    public double siAboveZero(Quantity<Q> quantity, String what) {
+        Amount<Q> amount = check(quantity, what);
+        if (!(amount.si() > 0)) {
+            throw Refused.of("quantity.not-above-zero",
+                    what + ": " + amount + " given; it must be above zero. Give what was measured or ordered.",
+                    "quantity", what, "given", amount.toString(), "limit", "0");
+        }
+        return amount.si();
+    }
+
+    /**
+     * Checks a quantity at a door with limits of its own, and returns its value in coherent SI.
+     *
+     * @param quantity an amount of this kind, or any other quantity of its dimension
+     * @param what the name of the input, for the message
+     * @param least the least accepted value, in {@link #siUnit()}
+     * @param most the greatest accepted value, in {@link #siUnit()}
+     * @return the value in {@link #siUnit()}
+     * @throws Refused as {@link #si(Quantity, String)}, and if the value is outside the limits
+     */
+    public double siWithin(Quantity<Q> quantity, String what, double least, double most) {
+        Amount<Q> amount = check(quantity, what);
+        if (amount.si() < least || amount.si() > most) {
+            throw outOfRange(amount, what, least, false, most);
+        }
+        return amount.si();
+    }
+
+    Amount<Q> ofSiUnchecked(double si, String code) {
+        Units.Symbol symbol = symbol(code);
+        @SuppressWarnings("unchecked")
+        Unit<Q> unit = (Unit<Q>) symbol.unit();
+        return new Amount<>((si - symbol.offset()) / symbol.factor(), unit, this, si);
+    }
+
+    Amount<Q> ofSiIn(double si, Unit<Q> unit) {
+        Units.Symbol symbol = symbolOf(unit);
+        double value = symbol != null
+                ? (si - symbol.offset()) / symbol.factor() : siUnit.getConverterTo(unit).convert(si);
+        return new Amount<>(value, unit, this, si);
+    }
+
+    Amount<Q> checkKind(Quantity<Q> quantity) {
+        return amount(quantity, name);
+    }
+
+    Amount<Q> unchecked(double value, Unit<Q> unit) {
+        requireFinite(value, name);
+        return new Amount<>(value, unit, this, toSi(value, unit));
+    }
+
+    /** Converts to coherent SI; a unit of the table by its factor, any other by its converter. */
+    double toSi(double value, Unit<Q> unit) {
+        for (Units.Symbol symbol : symbols) {
+            if (symbol.unit() == unit) {
+                return value * symbol.factor() + symbol.offset();
+            }
+        }
+        if (unit.equals(siUnit)) {
+            return value;
+        }
+        try {
+            return unit.getConverterToAny(siUnit).convert(value);
+        } catch (IncommensurableException e) {
+            throw Refused.of("quantity.dimension",
+                    name + ": " + value + " " + unit + " given, but that unit does not measure " + name + ". Accepted units: "
+                            + accepted() + ".",
+                    "quantity", name, "given", value + " " + unit, "accepted", accepted());
+        }
+    }
+
+    Units.@Nullable Symbol symbolOf(Unit<?> unit) {
+        for (Units.Symbol symbol : symbols) {
+            if (symbol.unit() == unit) {
+                return symbol;
+            }
+        }
+        for (Units.Symbol symbol : symbols) {
+            if (symbol.unit().equals(unit)) {
+                return symbol;
+            }
+        }
+        return null;
+    }
+
+    List<Units.Symbol> symbols() {
+        return symbols;
+    }
+
+    String accepted() {
+        return String.join(", ", codes());
+    }
+
+    private Units.Symbol symbol(String code) {
+        Units.Symbol symbol = byText.get(code);
+        if (symbol == null) {
+            throw Units.unknown(this, code);
+        }
+        return symbol;
+    }
+
+    boolean accepts(String code) {
+        return byText.containsKey(code);
+    }
+
+    @SuppressWarnings("unchecked")
+    private Amount<Q> amount(Quantity<Q> quantity, String what) {
+        // Erased generics let a quantity of any kind through; look at what it says of itself.
+        Quantity<?> seen = quantity;
+        if (seen instanceof Amount<?> amount) {
+            if (amount.kind() != this) {
+                throw Refused.of("quantity.kind",
+                        what + ": " + amount + " given, which is " + article(amount.kind().name()) + "; " + article(name)
+                                + " is wanted here. Say which is meant, and convert on purpose.",
+                        "quantity", what, "given", amount.toString(), "givenKind", amount.kind().name(), "wantedKind", name);
+            }
+            return (Amount<Q>) amount;
+        }
+        double value = quantity.getValue().doubleValue();
+        requireFinite(value, what);
+        return unchecked(value, quantity.getUnit());
+    }
+
+    private void requireInRange(double si, Amount<Q> amount, String what) {
+        if (si < low || si > high || (lowOpen && si <= low)) {
+            throw outOfRange(amount, what, low, lowOpen, high);
+        }
+    }
+
+    private Refused outOfRange(Amount<Q> amount, String what, double least, boolean open, double most) {
+        String lower = limit(least, amount);
+        String upper = limit(most, amount);
+        String rule;
+        if (Double.isInfinite(most)) {
+            rule = open ? "above " + lower : lower + " or more";
+        } else if (Double.isInfinite(least)) {
+            rule = "at most " + upper;
+        } else {
+            rule = (open ? "above " + lower + " and at most " : "from " + lower + " to ") + upper;
+        }
+        String advice = amount.si() < least || (open && amount.si() <= least)
+                ? "Check the sign and the unit." : "Check the unit and the decimal point.";
+        return Refused.of("quantity.range", what + ": " + amount + " given; it must be " + rule + ". " + advice,
+                "quantity", what, "given", amount.toString(), "least", lower, "most", upper);
+    }
+
+    private String limit(double si, Amount<Q> like) {
+        if (Double.isInfinite(si)) {
+            return si > 0 ? "no limit" : "no least";
+        }
+        Units.Symbol symbol = symbolOf(like.getUnit());
+        if (symbol == null) {
+            symbol = symbols.get(0);
+        }
+        return Units.forPeople((si - symbol.offset()) / symbol.factor(), symbol.label());
+    }
+
+    static void requireFinite(double value, String what) {
+        if (!Double.isFinite(value)) {
+            throw Refused.of("quantity.not-a-number",
+                    what + ": " + value + " given; a finite number is wanted. Look where the number was worked out.",
+                    "quantity", what, "given", String.valueOf(value));
+        }
+    }
+
+    private static String article(String noun) {
+        return ("aeiou".indexOf(noun.toLowerCase(Locale.ROOT).charAt(0)) >= 0 ? "an " : "a ") + noun;
+    }
+
+    /** Returns the names of the kinds that know a code; for the message after a wrong unit. */
+    static List<String> kindsThatKnow(String code) {
+        List<String> names = new ArrayList<>();
+        for (Kind<?> kind : Kinds.all()) {
+            if (kind.byText.containsKey(code)) {
+                names.add(kind.name());
+            }
+        }
+        return names;
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

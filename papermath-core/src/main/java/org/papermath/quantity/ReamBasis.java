@@ -1,0 +1,224 @@
+package org.papermath.quantity;
+
+import java.util.List;
+import java.util.Objects;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+import tech.units.indriya.function.MultiplyConverter;
+import tech.units.indriya.unit.TransformedUnit;
+
+/**
+ * What a ream weight is reckoned on: the size of the sheet and how many make the ream.
+ *
+ * <p>A ream always says its count: reams of 480, 500 and others are in use, and a pound of one is not a pound of another.
+ *
+ * @source basis sizes as tabled by paper merchants (bond 17 × 22 in, cover 20 × 26 in, text 25 × 38 in …); factors follow
+ *     exactly from 1 in = 25.4 mm and 1 lb = 453.59237 g
+ */
+public final class ReamBasis {
+    /** Bond, writing and ledger: 17 × 22 in, 500 sheets. */
+    public static final ReamBasis BOND = inches("bond", 17, 22, 500);
+
+    /** Cover: 20 × 26 in, 500 sheets. */
+    public static final ReamBasis COVER = inches("cover", 20, 26, 500);
+
+    /** Bristol: 22.5 × 28.5 in, 500 sheets. */
+    public static final ReamBasis BRISTOL = inches("bristol", 22.5, 28.5, 500);
+
+    /** Index: 25.5 × 30.5 in, 500 sheets. */
+    public static final ReamBasis INDEX = inches("index", 25.5, 30.5, 500);
+
+    /** Tag, news and wrapping: 24 × 36 in, 500 sheets; the same as 3000 square feet. */
+    public static final ReamBasis TAG = inches("tag", 24, 36, 500);
+
+    /** Text, book and offset: 25 × 38 in, 500 sheets. */
+    public static final ReamBasis TEXT = inches("text", 25, 38, 500);
+
+    /** Imperial art papers: 22 × 30 in, 500 sheets. */
+    public static final ReamBasis IMPERIAL = inches("imperial", 22, 30, 500);
+
+    /** Board: 1000 square feet. */
+    public static final ReamBasis THOUSAND_SQUARE_FEET = inches("1000 ft²", 12, 12, 1000);
+
+    private static final double KILOGRAMS_PER_POUND = 0.45359237;
+
+    private final String name;
+    private final double width;
+    private final double length;
+    private final int count;
+    private final String label;
+    private final Unit<Grammage> pound;
+
+    private ReamBasis(String name, double width, double length, int count, String size) {
+        this.name = name;
+        this.width = width;
+        this.length = length;
+        this.count = count;
+        this.label = "lb (" + name + ", " + size + ", " + count + " sheets)";
+        Unit<Grammage> si = Kinds.GRAMMAGE.siUnit();
+        this.pound = new TransformedUnit<>(label, si, si, MultiplyConverter.of(kilogramsPerSquareMetreOfPounds(1)));
+    }
+
+    private static ReamBasis inches(String name, double width, double length, int count) {
+        return new ReamBasis(name, width * 0.0254, length * 0.0254, count,
+                Units.fourDigits(width) + " × " + Units.fourDigits(length) + " in");
+    }
+
+    /**
+     * Makes a basis of any size and count.
+     *
+     * @param width one side of the sheet, above zero
+     * @param length the other side, above zero
+     * @param count sheets in the ream, 1 or more
+     * @return the basis
+     * @throws Refused if a side is not above zero or the count is below 1
+     */
+    public static ReamBasis of(Quantity<Length> width, Quantity<Length> length, int count) {
+        double w = Kinds.LENGTH.siAboveZero(width, "ream sheet width");
+        double l = Kinds.LENGTH.siAboveZero(length, "ream sheet length");
+        requireCount(count);
+        return new ReamBasis("ream", w, l, count,
+                Kinds.LENGTH.check(width, "ream sheet width") + " × " + Kinds.LENGTH.check(length, "ream sheet length"));
+    }
+
+    /**
+     * Asks for the count of a ream that was named without one.
+     *
+     * @param pounds the weight on the label, in pounds
+     * @param width one side of the sheet
+     * @param length the other side
+     * @return never; always throws
+     * @throws Unclear always, with what each usual count would give
+     */
+    public static ReamBasis ofUnknownCount(double pounds, Quantity<Length> width, Quantity<Length> length) {
+        List<Unclear.Candidate> candidates = java.util.stream.IntStream.of(480, 500, 504, 516)
+                .mapToObj(count -> new Unclear.Candidate("a ream of " + count + " sheets",
+                        Grammage.pounds(pounds, of(width, length, count)).to(Units.GSM).toString()))
+                .toList();
+        throw new Unclear("ream.count-missing",
+                "ream: " + Units.fourDigits(pounds) + " lb given without the number of sheets in the ream. Say how many.",
+                candidates, "pounds", pounds);
+    }
+
+    /**
+     * Returns the same sheet size with another count.
+     *
+     * @param sheets sheets in the ream, 1 or more
+     * @return the basis
+     * @throws Refused if the count is below 1
+     */
+    public ReamBasis withCount(int sheets) {
+        requireCount(sheets);
+        return new ReamBasis(name, width, length, sheets,
+                Units.fourDigits(width / 0.0254) + " × " + Units.fourDigits(length / 0.0254) + " in");
+    }
+
+    private static void requireCount(int count) {
+        if (count < 1) {
+            throw Refused.of("ream.count", "ream: " + count + " sheets given; a ream has 1 sheet or more.",
+                    "given", count, "least", 1);
+        }
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the grade, or {@code ream} for a basis of one's own
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns one side of the sheet.
+     *
+     * @return the width
+     */
+    public Amount<Length> width() {
+        return Kinds.LENGTH.ofSi(width, "in");
+    }
+
+    /**
+     * Returns the other side of the sheet.
+     *
+     * @return the length
+     */
+    public Amount<Length> length() {
+        return Kinds.LENGTH.ofSi(length, "in");
+    }
+
+    /**
+     * Returns the number of sheets.
+     *
+     * @return the count
+     */
+    public int count() {
+        return count;
+    }
+
+    /**
+     * Returns the pound of this ream as a unit of grammage.
+     *
+     * @return the unit
+     */
+    public Unit<Grammage> pound() {
+        return pound;
+    }
+
+    /**
+     * Returns the grammage of a ream weight: g/m² = lb · 453.59237 / (width · length · count).
+     *
+     * @param pounds the weight of the ream in pounds, above 0
+     * @return the grammage, in pounds of this ream
+     * @throws Refused if the value is not a number or out of range
+     */
+    Amount<Grammage> grammageOfPounds(double pounds) {
+        return Kinds.GRAMMAGE.of(pounds, pound);
+    }
+
+    /**
+     * Returns the weight of a ream of a grammage: mass = grammage · width · length · count.
+     *
+     * @param grammage the grammage
+     * @return the mass of the ream
+     * @throws Refused if the grammage is out of range
+     */
+    public Amount<Mass> reamMass(Quantity<Grammage> grammage) {
+        return Kinds.MASS.ofSi(Kinds.GRAMMAGE.si(grammage, "grammage") * width * length * count, "lb");
+    }
+
+    /**
+     * Returns the weight of a ream of a grammage in pounds.
+     *
+     * @param grammage the grammage
+     * @return pounds of this ream
+     * @throws Refused if the grammage is out of range
+     */
+    public double pounds(Quantity<Grammage> grammage) {
+        return Kinds.GRAMMAGE.si(grammage, "grammage") / kilogramsPerSquareMetreOfPounds(1);
+    }
+
+    private double kilogramsPerSquareMetreOfPounds(double pounds) {
+        return pounds * KILOGRAMS_PER_POUND / (width * length * count);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ReamBasis that && width == that.width && length == that.length && count == that.count
+                && name.equals(that.name);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, width, length, count);
+    }
+
+    @Override
+    public String toString() {
+        return label;
+    }
+}
