@@ -1,0 +1,150 @@
+package org.papermath.testing;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Values from outside that the code is held against: a comma-separated table in {@code checkvalues/} of the test
+ * resources, with the source, how it is known and the tolerance in its head.
+ */
+public final class CheckValues {
+    private static final List<String> HEAD = List.of("source", "known-by", "tolerance");
+
+    private CheckValues() {}
+
+    /** One line of a table; {@code toString} is its first cell, so that a failing case names itself. */
+    public static final class Row {
+        private final String place;
+        private final Map<String, String> cells;
+
+        private Row(String place, Map<String, String> cells) {
+            this.place = place;
+            this.cells = cells;
+        }
+
+        /** The cell of a column as written; fails when there is no such column. */
+        public String text(String column) {
+            String cell = cells.get(column);
+            if (cell == null) {
+                throw new AssertionError(place + ": no column \"" + column + "\" among " + cells.keySet());
+            }
+            return cell;
+        }
+
+        /** The cell of a column as a number; fails when it is not one. */
+        public double number(String column) {
+            String cell = text(column);
+            try {
+                return Double.parseDouble(cell);
+            } catch (NumberFormatException e) {
+                throw new AssertionError(place + ": \"" + column + "\" is not a number: \"" + cell + "\"", e);
+            }
+        }
+
+        /** Whether the cell of a column holds anything. */
+        public boolean has(String column) {
+            return !text(column).isEmpty();
+        }
+
+        @Override
+        public String toString() {
+            return cells.values().iterator().next();
+        }
+    }
+
+    /** The rows of the table {@code checkvalues/<name>.csv}, in order. */
+    public static List<Row> read(String name) {
+        String file = "/checkvalues/" + name + ".csv";
+        try (InputStream in = CheckValues.class.getResourceAsStream(file)) {
+            if (in == null) {
+                throw new AssertionError("no table " + file);
+            }
+            return parse(file, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The one row of a table whose column holds the given text. */
+    public static Row row(String name, String column, String value) {
+        List<Row> found = read(name).stream().filter(row -> row.text(column).equals(value)).toList();
+        if (found.size() != 1) {
+            throw new AssertionError(name + ": " + found.size() + " rows with " + column + " = \"" + value + "\"");
+        }
+        return found.get(0);
+    }
+
+    static List<Row> parse(String file, String text) {
+        List<String> lines = text.lines().toList();
+        int at = 0;
+        List<String> head = new ArrayList<>();
+        while (at < lines.size() && lines.get(at).startsWith("#")) {
+            head.add(lines.get(at++).substring(1).strip());
+        }
+        for (String key : HEAD) {
+            if (head.stream().noneMatch(line -> line.startsWith(key + ":") && line.length() > key.length() + 2)) {
+                throw new AssertionError(file + ": the head does not say \"" + key + "\"");
+            }
+        }
+        if (at == lines.size()) {
+            throw new AssertionError(file + ": no header row");
+        }
+        List<String> columns = cells(file, lines.get(at++));
+        List<Row> rows = new ArrayList<>();
+        for (; at < lines.size(); at++) {
+            String line = lines.get(at);
+            if (line.isBlank()) {
+                continue;
+            }
+            String place = file + " line " + (at + 1);
+            List<String> values = cells(place, line);
+            if (values.size() != columns.size()) {
+                throw new AssertionError(place + ": " + values.size() + " cells, expected " + columns.size());
+            }
+            Map<String, String> byColumn = new LinkedHashMap<>();
+            for (int i = 0; i < values.size(); i++) {
+                if (byColumn.put(columns.get(i), values.get(i)) != null) {
+                    throw new AssertionError(place + ": column \"" + columns.get(i) + "\" twice");
+                }
+            }
+            rows.add(new Row(place, byColumn));
+        }
+        if (rows.isEmpty()) {
+            throw new AssertionError(file + ": no rows");
+        }
+        return List.copyOf(rows);
+    }
+
+    private static List<String> cells(String place, String line) {
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c == '"') {
+                if (quoted && i + 1 < line.length() && line.charAt(i + 1) == '"') {
+                    cell.append(c);
+                    i++;
+                } else {
+                    quoted = !quoted;
+                }
+            } else if (c == ',' && !quoted) {
+                cells.add(cell.toString().strip());
+                cell.setLength(0);
+            } else {
+                cell.append(c);
+            }
+        }
+        if (quoted) {
+            throw new AssertionError(place + ": a quote is not closed");
+        }
+        cells.add(cell.toString().strip());
+        return cells;
+    }
+}
