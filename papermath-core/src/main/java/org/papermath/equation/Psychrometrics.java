@@ -1,0 +1,123 @@
+package org.papermath.equation;
+
+/**
+ * State of moist air: temperatures in degrees Celsius, pressures in Pa, per mass of dry air where said.
+ *
+ * <p>Equations of the ASHRAE handbook's chapter on psychrometrics, without enhancement factor. Saturation is over
+ * liquid water; below 0 °C the equation is carried on (over supercooled water).
+ */
+public final class Psychrometrics {
+    /** Pressure of the standard atmosphere at sea level, Pa (exact by definition). */
+    public static final double STANDARD_PRESSURE = 101325;
+
+    /** Molar mass of water over that of dry air. */
+    private static final double MOLAR_RATIO = 0.621945;
+    /** Its inverse as rounded in the equation of the volume. */
+    private static final double INVERSE_MOLAR_RATIO = 1.607858;
+    /** Specific gas constant of dry air, J/(kg K). */
+    private static final double DRY_AIR_GAS_CONSTANT = 287.042;
+
+    private static final double ZERO_CELSIUS = 273.15;
+    /** Ends of the search for a temperature. */
+    private static final double COLDEST = -100;
+    private static final double HOTTEST = 200;
+
+    private Psychrometrics() {}
+
+    /** Saturation pressure (Pa) over liquid water, 0 to 200 °C (Hyland and Wexler 1983). */
+    public static double saturationPressure(double celsius) {
+        double t = celsius + ZERO_CELSIUS;
+        return Math.exp(-5.8002206e3 / t
+                + 1.3914993
+                + t * (-4.8640239e-2 + t * (4.1764768e-5 + t * -1.4452093e-8))
+                + 6.5459673 * Math.log(t));
+    }
+
+    /** Saturation pressure (Pa) at an absolute temperature from 273.15 to 647.096 K (IAPWS-IF97, equation 30). */
+    public static double saturationPressureIf97(double kelvin) {
+        double v = kelvin - 0.23855557567849 / (kelvin - 0.65017534844798e3);
+        double a = v * v + 0.11670521452767e4 * v - 0.72421316703206e6;
+        double b = -0.17073846940092e2 * v * v + 0.12020824702470e5 * v - 0.32325550322333e7;
+        double c = 0.14915108613530e2 * v * v - 0.48232657361591e4 * v + 0.40511340542057e6;
+        double root = 2 * c / (-b + Math.sqrt(b * b - 4 * a * c));
+        double square = root * root;
+        return 1e6 * square * square;
+    }
+
+    /** Saturation pressure (Pa) by the Magnus form, for room temperatures. */
+    public static double saturationPressureMagnus(double celsius) {
+        return 611.2 * Math.exp(17.62 * celsius / (243.12 + celsius));
+    }
+
+    /** Pressure (Pa) of the standard atmosphere at an altitude (m) up to 11 km. */
+    public static double pressureAtAltitude(double altitude) {
+        return STANDARD_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.2559);
+    }
+
+    /** Vapour pressure (Pa) from temperature and relative humidity (fraction). */
+    public static double vapourPressure(double celsius, double relativeHumidity) {
+        return relativeHumidity * saturationPressure(celsius);
+    }
+
+    /** Vapour pressure (Pa) of a humidity ratio (kg/kg dry air); inverse of {@link #humidityRatio}. */
+    public static double vapourPressureOfRatio(double humidityRatio, double pressure) {
+        return pressure * humidityRatio / (MOLAR_RATIO + humidityRatio);
+    }
+
+    /** Humidity ratio (kg water per kg dry air) from vapour and air pressure. */
+    public static double humidityRatio(double vapourPressure, double pressure) {
+        return MOLAR_RATIO * vapourPressure / (pressure - vapourPressure);
+    }
+
+    /** Humidity ratio of saturated air at a temperature. */
+    public static double saturatedHumidityRatio(double celsius, double pressure) {
+        return humidityRatio(saturationPressure(celsius), pressure);
+    }
+
+    /** Relative humidity (fraction) of a humidity ratio at a temperature. */
+    public static double relativeHumidity(double celsius, double humidityRatio, double pressure) {
+        return vapourPressureOfRatio(humidityRatio, pressure) / saturationPressure(celsius);
+    }
+
+    /** Volume (m3) of moist air per kg of dry air. */
+    public static double volume(double celsius, double humidityRatio, double pressure) {
+        return DRY_AIR_GAS_CONSTANT
+                * (celsius + ZERO_CELSIUS)
+                * (1 + INVERSE_MOLAR_RATIO * humidityRatio)
+                / pressure;
+    }
+
+    /** Enthalpy (J) of moist air per kg of dry air, zero for dry air and liquid water at 0 °C. */
+    public static double enthalpy(double celsius, double humidityRatio) {
+        return 1e3 * (1.006 * celsius + humidityRatio * (2501 + 1.86 * celsius));
+    }
+
+    /** Humidity ratio from dry-bulb and wet-bulb temperature. */
+    public static double humidityRatioOfWetBulb(double celsius, double wetBulb, double pressure) {
+        double saturated = saturatedHumidityRatio(wetBulb, pressure);
+        return ((2501 - 2.326 * wetBulb) * saturated - 1.006 * (celsius - wetBulb))
+                / (2501 + 1.86 * celsius - 4.186 * wetBulb);
+    }
+
+    /**
+     * Wet-bulb temperature from dry-bulb temperature, humidity ratio and air pressure; the dry-bulb temperature itself
+     * when the air is saturated or beyond.
+     */
+    public static double wetBulb(double celsius, double humidityRatio, double pressure) {
+        if (humidityRatio >= saturatedHumidityRatio(celsius, pressure)) {
+            return celsius;
+        }
+        return Roots.between(
+                COLDEST, celsius, wet -> humidityRatioOfWetBulb(celsius, wet, pressure) - humidityRatio);
+    }
+
+    /**
+     * Dew-point temperature of a vapour pressure (Pa), between -100 and 200 °C.
+     *
+     * @throws ArithmeticException for a vapour pressure outside them
+     */
+    public static double dewPoint(double vapourPressure) {
+        double log = Math.log(vapourPressure);
+        return Roots.between(COLDEST, HOTTEST, t -> Math.log(saturationPressure(t)) - log);
+    }
+}

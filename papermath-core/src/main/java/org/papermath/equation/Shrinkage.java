@@ -1,0 +1,127 @@
+package org.papermath.equation;
+
+/** Drying shrinkage, what restraint does to it, and later movement with humidity. Shrinkages are fractions. */
+public final class Shrinkage {
+    private Shrinkage() {}
+
+    /**
+     * Free linear shrinkage after a beating time: {@code s_0 + (s_i - s_0)(1 - exp(-t/tau))}; time and time constant
+     * in the same unit.
+     */
+    public static double freeByTime(double unbeaten, double beaten, double timeConstant, double time) {
+        return unbeaten + (beaten - unbeaten) * -Math.expm1(-time / timeConstant);
+    }
+
+    /** The time constant behind the shrinkage of one strip: {@code -t/ln((s_i - s)/(s_i - s_0))}. */
+    public static double timeConstant(double unbeaten, double beaten, double time, double shrinkage) {
+        return -time / Math.log((beaten - shrinkage) / (beaten - unbeaten));
+    }
+
+    /** Beating time for a free shrinkage; zero at or below the unbeaten one, positive infinity from the limit on. */
+    public static double timeForFree(double unbeaten, double beaten, double timeConstant, double wanted) {
+        if (wanted <= unbeaten) {
+            return 0;
+        }
+        if (wanted >= beaten) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return -timeConstant * Math.log((beaten - wanted) / (beaten - unbeaten));
+    }
+
+    /** Free linear shrinkage from the water retention value (g/g): {@code A (WRV - B)}, kept within two limits. */
+    public static double freeByRetention(
+            double retention, double slope, double intercept, double lowest, double highest) {
+        return Math.min(highest, Math.max(lowest, slope * (retention - intercept)));
+    }
+
+    /** Slope A of {@link #freeByRetention} through two measured points. */
+    public static double retentionSlope(
+            double firstRetention, double firstShrinkage, double secondRetention, double secondShrinkage) {
+        return (secondShrinkage - firstShrinkage) / (secondRetention - firstRetention);
+    }
+
+    /** Intercept B (g/g) of {@link #freeByRetention} through one measured point with the slope known. */
+    public static double retentionIntercept(double retention, double shrinkage, double slope) {
+        return retention - shrinkage / slope;
+    }
+
+    /** Share of the free shrinkage that has happened at a moisture ratio: {@code max(0, 1 - M/M_on)}. */
+    public static double share(double ratio, double onset) {
+        return Math.max(0, 1 - ratio / onset);
+    }
+
+    /** Shrinkage of one drying step between two moisture ratios under a restraint from 0 (free) to 1 (held). */
+    public static double step(double free, double onset, double ratioFrom, double ratioTo, double restraint) {
+        return free * (1 - restraint) * (share(ratioTo, onset) - share(ratioFrom, onset));
+    }
+
+    /**
+     * Shrinkage along a drying path: the sum of {@link #step} from the starting moisture ratio through each next one,
+     * under the restraint of each step; both arrays have one entry a step (after Htun and de Ruvo 1981).
+     */
+    public static double alongPath(double free, double onset, double start, double[] ratios, double[] restraints) {
+        double sum = 0;
+        double from = start;
+        for (int i = 0; i < ratios.length; i++) {
+            sum += step(free, onset, from, ratios[i], restraints[i]);
+            from = ratios[i];
+        }
+        return sum;
+    }
+
+    /** Area shrinkage of two linear ones: {@code 1 - (1 - s_x)(1 - s_y)}. */
+    public static double areaOfLinear(double along, double across) {
+        return along + across - along * across;
+    }
+
+    /** The linear shrinkage, equal in both directions, behind an area shrinkage: {@code 1 - sqrt(1 - a)}. */
+    public static double linearOfArea(double area) {
+        return area / (1 + Math.sqrt(1 - area));
+    }
+
+    /** Linear shrinkage between a wet and a dry length. */
+    public static double ofLengths(double wet, double dry) {
+        return 1 - dry / wet;
+    }
+
+    /** Dry length of a wet one. */
+    public static double dryLength(double wet, double shrinkage) {
+        return wet * (1 - shrinkage);
+    }
+
+    /** Wet length, such as a mould's, for a wanted dry one. */
+    public static double wetLength(double dry, double shrinkage) {
+        return dry / (1 - shrinkage);
+    }
+
+    /** Stretch that would undo a shrinkage: {@code s/(1 - s)}. */
+    public static double undoingStretch(double shrinkage) {
+        return shrinkage / (1 - shrinkage);
+    }
+
+    /**
+     * Grammage (kg/m2) of the dry sheet at a moisture ratio from the oven-dry grammage on the mould:
+     * {@code W (1 + M)/((1 - s_x)(1 - s_y))}.
+     */
+    public static double dryGrammage(double formed, double ratio, double along, double across) {
+        return formed * (1 + ratio) / ((1 - along) * (1 - across));
+    }
+
+    /** Oven-dry grammage on the mould (kg/m2) for a wanted grammage of the dry sheet at a moisture ratio. */
+    public static double formedGrammage(double dry, double ratio, double along, double across) {
+        return dry * (1 - along) * (1 - across) / (1 + ratio);
+    }
+
+    /**
+     * Hygroexpansion coefficient (strain per change of moisture ratio) of a sheet that shrank on drying:
+     * {@code beta_0 + beta_1 s}, with beta_1 per unit of linear shrinkage (1.2 where a table says 0.012 per per cent).
+     */
+    public static double hygroexpansionCoefficient(double shrinkage, double unshrunk, double perShrinkage) {
+        return unshrunk + perShrinkage * shrinkage;
+    }
+
+    /** Strain of a dry sheet over a change of moisture ratio; positive is growth. */
+    public static double hygroexpansion(double coefficient, double ratioChange) {
+        return coefficient * ratioChange;
+    }
+}

@@ -1,0 +1,50 @@
+package org.papermath.equation;
+
+/** Density and viscosity of water, density of stock and of mixed solids; temperatures in degrees Celsius. */
+public final class WaterProperties {
+    private static final double ZERO_CELSIUS = 273.15;
+
+    private WaterProperties() {}
+
+    /** Density (kg/m3) of air-free water at one atmosphere, 0 to 40 °C (Tanaka et al. 2001). */
+    public static double density(double celsius) {
+        double t = celsius;
+        double a = t - 3.983035;
+        return 999.974950 * (1 - a * a * (t + 301.797) / (522528.9 * (t + 69.34881)));
+    }
+
+    /**
+     * Density (kg/m3) of water at one atmosphere, 0 to 150 °C (Kell 1975). The coefficient of the denominator is
+     * 16.879850e-3; one widely read reprint has two of its digits changed round.
+     */
+    public static double densityKell(double celsius) {
+        double t = celsius;
+        double numerator = 999.83952
+                + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 + t * -280.54253e-12))));
+        return numerator / (1 + 16.879850e-3 * t);
+    }
+
+    /** Viscosity (Pa s) of water, Vogel form: {@code 2.414e-5 * 10^(247.8/(T - 140))}. */
+    public static double viscosity(double celsius) {
+        return 2.414e-5 * Math.pow(10, 247.8 / (celsius + ZERO_CELSIUS - 140));
+    }
+
+    /** Kinematic viscosity (m2/s) from viscosity (Pa s) and density (kg/m3). */
+    public static double kinematicViscosity(double viscosity, double density) {
+        return viscosity / density;
+    }
+
+    /** Density (kg/m3) of stock from consistency by mass and the densities of fibre wall and water; volumes add. */
+    public static double stockDensity(double consistency, double wallDensity, double waterDensity) {
+        return 1 / (consistency / wallDensity + (1 - consistency) / waterDensity);
+    }
+
+    /** Density (kg/m3) of a mixture from mass shares adding to 1 and the density of each part; volumes add. */
+    public static double mixtureDensity(double[] shares, double[] densities) {
+        double volume = 0;
+        for (int i = 0; i < shares.length; i++) {
+            volume += shares[i] / densities[i];
+        }
+        return 1 / volume;
+    }
+}
