@@ -1,0 +1,112 @@
+package org.papermath.equation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.testing.CheckValues;
+
+class DensityCheckValuesTest {
+    private static final Pattern RAG = Pattern.compile("rag 450 to 600, tau 5 studio h, ([0-9.]+) h");
+    private static final Pattern BEATING = Pattern.compile("beating ([0-9.]+) h.*");
+
+    static List<CheckValues.Row> densities() {
+        return CheckValues.read("density");
+    }
+
+    static List<CheckValues.Row> thinSheets() {
+        return CheckValues.read("thin_sheet");
+    }
+
+    static List<CheckValues.Row> ragTrial() {
+        return CheckValues.read("rag_trial_1908");
+    }
+
+    @ParameterizedTest
+    @MethodSource("densities")
+    void density(CheckValues.Row row) {
+        double reference = row.number("rho_ref_kg_per_m3");
+        double expected = row.number("rho_kg_per_m3");
+        String name = row.text("case");
+        Matcher rag = RAG.matcher(name);
+        Matcher beating = BEATING.matcher(name);
+        double density;
+        if (name.equals("pressure")) {
+            double pressure = row.number("pressure_Pa");
+            density = Density.ofPressure(reference, pressure, 0.4e6, 1e6, 0.10);
+            assertThat(Density.reference(density, pressure, 0.4e6, 1e6, 0.10))
+                    .isCloseTo(reference, withinPercentage(1e-10));
+        } else if (rag.matches()) {
+            double hours = Double.parseDouble(rag.group(1));
+            density = Density.ofBeating(reference, 600, hours, 5);
+            assertThat(Density.beatingTimeConstant(reference, 600, hours, density)).isCloseTo(5, within(1e-9));
+        } else {
+            assertThat(beating.matches()).as(name).isTrue();
+            density = Density.ofBeating(reference, 1000, Double.parseDouble(beating.group(1)), 3);
+        }
+        assertThat(density).isCloseTo(expected, withinPercentage(1e-3));
+        assertThat(1000 * Density.caliper(0.1, density))
+                .isCloseTo(row.number("caliper_100gsm_mm"), within(1e-6));
+    }
+
+    @ParameterizedTest
+    @MethodSource("thinSheets")
+    void thinSheet(CheckValues.Row row) {
+        double caliper = 1000 * Density.thinSheetCaliper(row.number("grammage_g_per_m2") / 1000, 0.013e-3, 300);
+        assertThat(caliper)
+                .isCloseTo(row.number("rule_mm"), within(1e-6))
+                .isCloseTo(row.number("thickness_mm_read"), within(0.002));
+    }
+
+    @ParameterizedTest
+    @MethodSource("ragTrial")
+    void ragTrial(CheckValues.Row row) {
+        double grammage = row.number("grammage_g_per_m2") / 1000;
+        double measured = Density.of(grammage, row.number("thickness_mm") / 1000);
+        assertThat(measured).isCloseTo(row.number("density_kg_per_m3"), withinPercentage(0.1));
+        assertThat(Density.caliper(grammage, measured) * 1000)
+                .isCloseTo(row.number("thickness_mm"), within(1e-9));
+        assertThat(Density.grammage(row.number("thickness_mm") / 1000, measured)).isCloseTo(grammage, within(1e-12));
+        // The density table states the model at the middle of each pair of hours.
+        double middle = middleOfPair(row.number("mill_hours"));
+        double modelled = Density.ofBeating(450, 600, 0.27 * middle, 5);
+        assertThat(modelled)
+                .isCloseTo(row.number("density_default_kg_per_m3"), withinPercentage(1e-3))
+                .isCloseTo(measured, withinPercentage(3.0));
+    }
+
+    private static double middleOfPair(double hours) {
+        return hours < 15 ? 9 : hours < 30 ? 20 : 34;
+    }
+
+    @Test
+    void caliperAndBulk() {
+        assertThat(1000 * Density.caliper(0.075, 550)).isCloseTo(0.13636364, within(1e-8));
+        double density = Density.of(0.160, 232e-6);
+        assertThat(density).isCloseTo(689.6552, within(1e-4));
+        assertThat(1000 * Density.bulk(density)).isCloseTo(1.45, within(1e-9));
+    }
+
+    @Test
+    void glazing() {
+        assertThat(Density.finishFactor(0.77, 0.933)).isCloseTo(1.21169, within(1e-5));
+    }
+
+    @Test
+    void porosity() {
+        double expected = CheckValues.row("mixture_density", "case", "porosity_sheet_0.60_wall_1.50").number("value");
+        assertThat(Density.porosity(600, 1500)).isCloseTo(expected, within(1e-12));
+    }
+
+    /** The straight line of 46 thermomechanical sheets of one mill. */
+    @Test
+    void freeness() {
+        assertThat(Density.ofFreeness(100, 410.2, -0.2910)).isCloseTo(381.1, within(1e-9));
+    }
+}

@@ -1,0 +1,86 @@
+package org.papermath.equation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+
+class PressingPropertyTest {
+    private static final double FLOOR = 0.82;
+
+    private static double pressed(double in, double retention, double pressure, double grammage, double time) {
+        double end = Pressing.equilibriumRatio(retention, pressure, 1.10, 0.4e6, 0.20, FLOOR);
+        return Pressing.ratioAfter(in, end, Pressing.timeConstant(30, grammage, retention), time);
+    }
+
+    @Property
+    void fallsWithPressureAndTimeRisesWithRetentionAndGrammageNeverBelowFloor(
+            @ForAll @Scale(6) @DoubleRange(min = 0.82, max = 12) double in,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 4) double retention,
+            @ForAll @Scale(6) @DoubleRange(min = 0.02e6, max = 4e6) double pressure,
+            @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 0.4) double grammage,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 3600) double time,
+            @ForAll @Scale(6) @DoubleRange(min = 1, max = 3) double more) {
+        double ratio = pressed(in, retention, pressure, grammage, time);
+        double slack = 1e-12;
+        assertThat(ratio).isGreaterThanOrEqualTo(FLOOR).isLessThanOrEqualTo(in);
+        assertThat(pressed(in, retention, pressure * more, grammage, time)).isLessThanOrEqualTo(ratio + slack);
+        assertThat(pressed(in, retention, pressure, grammage, time * more)).isLessThanOrEqualTo(ratio + slack);
+        assertThat(pressed(in, retention * more, pressure, grammage, time)).isGreaterThanOrEqualTo(ratio - slack);
+        assertThat(pressed(in, retention, pressure, grammage * more, time)).isGreaterThanOrEqualTo(ratio - slack);
+    }
+
+    @Property
+    void solidsAndRatioAndBack(@ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double solids) {
+        assertThat(Pressing.solidsOfRatio(Pressing.ratioOfSolids(solids))).isCloseTo(solids, within(1e-12));
+    }
+
+    @Property
+    void weighingsGiveBackTheConstants(
+            @ForAll @Scale(6) @DoubleRange(min = 0.8, max = 1.4) double factor,
+            @ForAll @Scale(6) @DoubleRange(min = 10, max = 90) double reference,
+            @ForAll @Scale(6) @DoubleRange(min = 0.8, max = 3) double retention,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05e6, max = 1.5e6) double pressure,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 0.3) double grammage) {
+        double in = 9;
+        double end = Pressing.powerLawRatio(retention, pressure, factor, 0.4e6, 0.20);
+        double tau = Pressing.timeConstant(reference, grammage, retention);
+        assertThat(Pressing.factorOfWeighing(end, retention, pressure, 0.4e6, 0.20))
+                .isCloseTo(factor, withinPercentage(1e-9));
+        double first = Pressing.ratioAfter(in, end, tau, tau / 2);
+        double second = Pressing.ratioAfter(in, end, tau, 2 * tau);
+        double found = Pressing.timeConstantOfWeighings(first, second, end, 1.5 * tau);
+        assertThat(Pressing.referenceTime(found, grammage, retention)).isCloseTo(reference, withinPercentage(1e-7));
+        assertThat(Pressing.equilibriumOfWeighing(in, second, tau, 2 * tau)).isCloseTo(end, withinPercentage(1e-8));
+        assertThat(Pressing.timeToRatio(in, end, tau, second)).isCloseTo(2 * tau, withinPercentage(1e-7));
+    }
+
+    @Property
+    void decreasingPermeabilityFallsWithPressureAndTime(
+            @ForAll @Scale(6) @DoubleRange(min = 1, max = 12) double in,
+            @ForAll @Scale(6) @DoubleRange(min = 1e4, max = 4e6) double pressure,
+            @ForAll @Scale(6) @DoubleRange(min = 1, max = 3600) double time,
+            @ForAll @Scale(6) @DoubleRange(min = 0.02, max = 0.4) double grammage) {
+        double ratio = Pressing.decreasingPermeabilityRatio(in, pressure, time, grammage, 2e-11, 3, 0);
+        assertThat(ratio).isLessThan(in).isPositive();
+        assertThat(Pressing.decreasingPermeabilityRatio(in, 2 * pressure, time, grammage, 2e-11, 3, 0))
+                .isLessThan(ratio);
+        assertThat(Pressing.decreasingPermeabilityRatio(in, pressure, 2 * time, grammage, 2e-11, 3, 0))
+                .isLessThan(ratio);
+    }
+
+    @Example
+    void theEndsOfTime() {
+        assertThat(Pressing.ratioAfter(0.5, 1, 30, 100)).isEqualTo(0.5);
+        assertThat(Pressing.ratioAfter(5, 1, 30, 0)).isEqualTo(5);
+        assertThat(Pressing.timeToRatio(1, 0.9, 30, 2)).isZero();
+        assertThat(Pressing.timeToRatio(5, 2, 30, 2)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(Pressing.powerLawRatio(1.5, 0, 1.1, 0.4e6, 0.2)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(Pressing.highestSolids(1e12, 4.275, 0.383, 1550, 1000)).isEqualTo(1);
+    }
+}

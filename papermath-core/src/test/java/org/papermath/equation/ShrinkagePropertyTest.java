@@ -1,0 +1,73 @@
+package org.papermath.equation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+
+class ShrinkagePropertyTest {
+    @Property
+    void fullRestraintKeepsTheSize(
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.35) double free,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 1) double onset,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 6) double start) {
+        double held = Shrinkage.alongPath(free, onset, start, new double[] {0.05, 0.02}, new double[] {1, 1});
+        assertThat(held).isZero();
+        assertThat(Shrinkage.wetLength(0.3, held)).isEqualTo(0.3);
+    }
+
+    @Property
+    void aPathIsTheSumOfItsPartsWhereverItIsCut(
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.35) double free,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double restraint,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 4) double cut) {
+        double whole = Shrinkage.step(free, 0.8, 4, 0.07, restraint);
+        double parts = Shrinkage.alongPath(
+                free, 0.8, 4, new double[] {cut, 0.07}, new double[] {restraint, restraint});
+        assertThat(parts).isCloseTo(whole, within(1e-12)).isBetween(-1e-12, free);
+    }
+
+    @Property
+    void lengthsAreasAndGrammagesGoThereAndBack(
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double along,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double across) {
+        double area = Shrinkage.areaOfLinear(along, across);
+        double mean = Shrinkage.linearOfArea(area);
+        assertThat(mean)
+                .isBetween(Math.min(along, across) - 1e-12, Math.max(along, across) + 1e-12);
+        assertThat(Shrinkage.areaOfLinear(mean, mean)).isCloseTo(area, within(1e-12));
+        assertThat(Shrinkage.dryLength(Shrinkage.wetLength(0.21, along), along)).isCloseTo(0.21, within(1e-12));
+        assertThat(Shrinkage.dryLength(1, along) * (1 + Shrinkage.undoingStretch(along)))
+                .isCloseTo(1, within(1e-12));
+        double dry = Shrinkage.dryGrammage(0.12, 0.07, along, across);
+        assertThat(Shrinkage.formedGrammage(dry, 0.07, along, across)).isCloseTo(0.12, within(1e-12));
+        // No fibre is lost: grammage times area stays.
+        assertThat(dry / 1.07 * (1 - area)).isCloseTo(0.12, within(1e-12));
+    }
+
+    @Property
+    void freeShrinkageGrowsWithBeatingUpToItsLimit(
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.05) double unbeaten,
+            @ForAll @Scale(6) @DoubleRange(min = 0.06, max = 0.35) double beaten,
+            @ForAll @Scale(6) @DoubleRange(min = 1, max = 40) double constant,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 12) double time) {
+        double free = Shrinkage.freeByTime(unbeaten, beaten, constant, time);
+        assertThat(free).isBetween(unbeaten, beaten);
+        assertThat(Shrinkage.freeByTime(unbeaten, beaten, constant, time + 0.1)).isGreaterThan(free);
+        assertThat(Shrinkage.timeForFree(unbeaten, beaten, constant, free)).isCloseTo(time, within(1e-6));
+    }
+
+    @Example
+    void theEnds() {
+        assertThat(Shrinkage.timeForFree(0.02, 0.2, 5, 0.01)).isZero();
+        assertThat(Shrinkage.timeForFree(0.02, 0.2, 5, 0.2)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(Shrinkage.freeByRetention(0.5, 0.065, 0.65, 0, 0.35)).isZero();
+        assertThat(Shrinkage.freeByRetention(9, 0.065, 0.65, 0, 0.35)).isEqualTo(0.35);
+        assertThat(Shrinkage.share(2, 0.8)).isZero();
+        assertThat(Shrinkage.share(0, 0.8)).isEqualTo(1);
+    }
+}

@@ -1,0 +1,123 @@
+package org.papermath.equation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.testing.CheckValues;
+
+class SorptionCheckValuesTest {
+    /** Monolayer, C, K. */
+    private static final Map<String, double[]> SETS = Map.of(
+            "cotton", new double[] {0.0426, 10.14, 0.7468},
+            "roving", new double[] {0.0488, 10.14, 0.7468},
+            "bond", new double[] {0.0467, 11.96, 0.7345},
+            "abaca", new double[] {0.0749, 7.88, 0.6306},
+            "linen", new double[] {0.0467, 23.40, 0.6346},
+            "linen_rows", new double[] {0.0595, 23.40, 0.6346},
+            "kraft", new double[] {0.0560, 14.30, 0.7122},
+            "wool", new double[] {0.1056, 9.43, 0.6462},
+            "70F", new double[] {0.0800, 11.63, 0.415});
+
+    static List<CheckValues.Row> isotherms() {
+        return CheckValues.read("sorption");
+    }
+
+    static List<CheckValues.Row> seventyFahrenheit() {
+        return CheckValues.read("sorption_paper_70F");
+    }
+
+    static List<CheckValues.Row> ragPaper() {
+        return CheckValues.read("sorption_rag_paper");
+    }
+
+    static List<CheckValues.Row> regain() {
+        return CheckValues.read("regain_handbook");
+    }
+
+    private static double gab(String set, double activity) {
+        double[] s = SETS.get(set);
+        return Sorption.gab(activity, s[0], s[1], s[2]);
+    }
+
+    @ParameterizedTest
+    @MethodSource("isotherms")
+    void isotherm(CheckValues.Row row) {
+        String model = row.text("model");
+        double activity = row.number("aw");
+        double celsius = row.number("t_C");
+        double ratio;
+        if (model.startsWith("gab-")) {
+            ratio = gab(model.substring(4), activity);
+        } else if (model.equals("tryding")) {
+            ratio = Sorption.tryding(activity, celsius + 273.15);
+        } else {
+            assertThat(model).isEqualTo("hh-wood");
+            ratio = Sorption.hailwoodHorrobin(activity, celsius);
+        }
+        assertThat(100 * ratio).isCloseTo(row.number("moisture_percent_dry_basis"), within(0.0001));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seventyFahrenheit")
+    void paperAtSeventyFahrenheit(CheckValues.Row row) {
+        assertThat(100 * gab("70F", row.number("rh_percent") / 100))
+                .isCloseTo(row.number("moisture_percent"), within(0.3));
+    }
+
+    @ParameterizedTest
+    @MethodSource("ragPaper")
+    void ragPaper(CheckValues.Row row) {
+        double rh = row.number("rh_percent");
+        double ratio = gab("bond", rh / 100);
+        double wetBasis = 100 * ratio / (1 + ratio);
+        assertThat(wetBasis)
+                .isCloseTo(row.number("gab_bond_percent_wet"), within(0.0001))
+                .isCloseTo(row.number("read_percent_wet"), within(rh >= 50 && rh <= 70 ? 0.6 : 2.2));
+    }
+
+    @ParameterizedTest
+    @MethodSource("regain")
+    void regainTable(CheckValues.Row row) {
+        for (int rh = 10; rh <= 90; rh += 10) {
+            assertThat(100 * gab(row.text("gab_set"), rh / 100.0))
+                    .as("%s at %s %%", row, rh)
+                    .isCloseTo(row.number("rh" + rh + "_percent"), within(0.8));
+        }
+    }
+
+    @Test
+    void longBeatenKraft() {
+        assertThat(100 * 1.06 * gab("kraft", 0.5)).isCloseTo(8.1840, within(0.0001));
+    }
+
+    /** The temperature slope stated at 50 % is that of the published isotherm between 20 and 35 °C, in its band. */
+    @Test
+    void temperatureSlope() {
+        double cold = Sorption.tryding(0.5, 293.15);
+        double warm = Sorption.tryding(0.5, 308.15);
+        double slope = (warm - cold) / 15;
+        assertThat(slope).isBetween(-0.0008, -0.0003);
+        assertThat(Sorption.atTemperature(cold, slope, 35, 20)).isCloseTo(warm, within(1e-12));
+        assertThat(Sorption.atTemperature(0.06, -0.0004, 30, 20)).isCloseTo(0.056, within(1e-12));
+        assertThat(Sorption.desorption(0.06, 0.010)).isCloseTo(0.070, within(1e-12));
+    }
+
+    /** 6.5 % wet basis, a common figure for air-dry paper, is met at these humidities. */
+    @Test
+    void humidityOfAirDryPaper() {
+        double ratio = Moisture.ratioOfWetBasis(0.065);
+        assertThat(activity("bond", ratio)).isCloseTo(0.55, within(0.005));
+        assertThat(activity("cotton", ratio)).isCloseTo(0.61, within(0.006));
+        assertThat(activity("linen", ratio)).isCloseTo(0.59, within(0.006));
+    }
+
+    private static double activity(String set, double ratio) {
+        double[] s = SETS.get(set);
+        return Sorption.gabActivity(ratio, s[0], s[1], s[2], 0, 1);
+    }
+}
