@@ -53,7 +53,8 @@ class SorptionPropertyTest {
                 .isGreaterThan(Sorption.tryding(activity, celsius + 273.15));
         assertThat(Sorption.hailwoodHorrobin(activity + 0.01, celsius))
                 .isGreaterThan(Sorption.hailwoodHorrobin(activity, celsius));
-        assertThat(Sorption.tryding(activity, celsius + 274.15)).isLessThan(Sorption.tryding(activity, celsius + 273.15));
+        assertThat(Sorption.tryding(activity, celsius + 274.15))
+                .isLessThan(Sorption.tryding(activity, celsius + 273.15));
     }
 
     @Example
