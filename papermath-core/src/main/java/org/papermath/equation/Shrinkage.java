@@ -69,6 +69,11 @@ public final class Shrinkage {
         return sum;
     }
 
+    /** The whole free shrinkage behind one measured down to a moisture ratio only, such as that of room air. */
+    public static double wholeFree(double measured, double onset, double ratio) {
+        return measured / share(ratio, onset);
+    }
+
     /** Area shrinkage of two linear ones: {@code 1 - (1 - s_x)(1 - s_y)}. */
     public static double areaOfLinear(double along, double across) {
         return along + across - along * across;

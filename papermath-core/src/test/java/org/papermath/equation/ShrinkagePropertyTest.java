@@ -29,6 +29,9 @@ class ShrinkagePropertyTest {
         double parts = Shrinkage.alongPath(
                 free, 0.8, 4, new double[] {cut, 0.07}, new double[] {restraint, restraint});
         assertThat(parts).isCloseTo(whole, within(1e-12)).isBetween(-1e-12, free);
+        double unrestrained = Shrinkage.step(free, 0.8, 4, 0.065, 0);
+        assertThat(unrestrained).isCloseTo(0.91875 * free, within(1e-12));
+        assertThat(Shrinkage.wholeFree(unrestrained, 0.8, 0.065)).isCloseTo(free, within(1e-12));
     }
 
     @Property
