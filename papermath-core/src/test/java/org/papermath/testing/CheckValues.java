@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.assertj.core.data.Offset;
 
 /**
  * Values from outside that the code is held against: a comma-separated table in {@code checkvalues/} of the test
@@ -78,6 +79,11 @@ public final class CheckValues {
             throw new AssertionError(name + ": " + found.size() + " rows with " + column + " = \"" + value + "\"");
         }
         return found.get(0);
+    }
+
+    /** How far a value may lie from an expected one, as a part of that. */
+    public static Offset<Double> relative(double expected, double part) {
+        return Offset.offset(Math.abs(expected) * part);
     }
 
     static List<Row> parse(String file, String text) {

@@ -1,0 +1,36 @@
+package org.papermath.equation;
+
+/**
+ * Rise of the Schopper–Riegler value with beating: SR = SR_m − (SR_m − SR_0) exp(−(k t)^p).
+ *
+ * <p>The dose t may be a time, an edge length per mass or a specific energy; the rate k is one over the same unit.
+ */
+public final class Beating {
+    private Beating() {}
+
+    /** Schopper–Riegler value after a dose. */
+    public static double schopperRiegler(double dose, double start, double limit, double rate, double exponent) {
+        return start - (limit - start) * Math.expm1(-Math.pow(rate * dose, exponent));
+    }
+
+    /** Dose that brings the stock from its start to a value; not finite when the value is at or past the limit. */
+    public static double doseFor(double value, double start, double limit, double rate, double exponent) {
+        return Math.pow(progress(value, start, limit), 1 / exponent) / rate;
+    }
+
+    /** Rate from one measured value after a dose. */
+    public static double rateFrom(double value, double dose, double start, double limit, double exponent) {
+        return Math.pow(progress(value, start, limit), 1 / exponent) / dose;
+    }
+
+    /** Exponent from two measured values after two different doses. */
+    public static double exponentFrom(
+            double value1, double dose1, double value2, double dose2, double start, double limit) {
+        return Math.log(progress(value2, start, limit) / progress(value1, start, limit)) / Math.log(dose2 / dose1);
+    }
+
+    /** The group (k t)^p at a value. */
+    private static double progress(double value, double start, double limit) {
+        return -Math.log1p(-(value - start) / (limit - start));
+    }
+}

@@ -1,0 +1,215 @@
+package org.papermath.equation;
+
+/**
+ * What a vat holds while sheets are pulled from it: fibre, stock, and what is carried beside the fibre.
+ *
+ * <p>Masses in kg; consistency is oven-dry fibre over stock mass. The vat is well stirred and what drips from the
+ * mould runs back into it, so a sheet takes away its solids and the water couched with them, nothing else.
+ */
+public final class VatBalance {
+    private VatBalance() {}
+
+    /**
+     * Fibre and stock in a vat.
+     *
+     * @param fibre oven-dry fibre, kg
+     * @param stock stock in all, kg
+     */
+    public record Contents(double fibre, double stock) {
+        /** Oven-dry fibre over stock. */
+        public double consistency() {
+            return fibre / stock;
+        }
+    }
+
+    /**
+     * Fresh stock given to the vat after every so many sheets, but not after the last of a run.
+     *
+     * @param every sheets between two recharges; 0 for none
+     * @param stock stock added each time, kg
+     * @param consistency consistency of that stock
+     */
+    public record Recharge(int every, double stock, double consistency) {
+        /** No recharge. */
+        public static final Recharge NONE = new Recharge(0, 0, 0);
+    }
+
+    /**
+     * Pulls sheets one by one.
+     *
+     * @param start what the vat holds before the first sheet
+     * @param lifted stock held on the mould for each sheet, kg
+     * @param retention share of the fibre on the mould that stays in the sheet
+     * @param couchSolids solids of the sheet as it leaves the vat
+     * @param recharge fresh stock between sheets
+     * @param sheets filled with the oven-dry mass of each sheet, kg; its length is the number of sheets
+     * @return what the vat holds after the last sheet
+     */
+    public static Contents run(
+            Contents start,
+            double lifted,
+            double retention,
+            double couchSolids,
+            Recharge recharge,
+            double[] sheets) {
+        double fibre = start.fibre;
+        double stock = start.stock;
+        double held = retention * lifted;
+        int every = recharge.every > 0 ? recharge.every : sheets.length;
+        double addedFibre = recharge.stock * recharge.consistency;
+        int i = 0;
+        while (i < sheets.length) {
+            int stop = sheets.length - i > every ? i + every : sheets.length;
+            for (; i < stop; i++) {
+                double sheet = held * fibre / stock;
+                sheets[i] = sheet;
+                fibre -= sheet;
+                stock -= sheet / couchSolids;
+            }
+            if (i < sheets.length) {
+                fibre += addedFibre;
+                stock += recharge.stock;
+            }
+        }
+        return new Contents(fibre, stock);
+    }
+
+    /**
+     * Pulls sheets one by one from a vat that carries additives beside the fibre, each with a retention of its own.
+     * The couched solids are fibre and additives together.
+     *
+     * @param start what the vat holds before the first sheet; the stock counts the additives too
+     * @param lifted stock held on the mould for each sheet, kg
+     * @param retention share of the fibre on the mould that stays in the sheet
+     * @param couchSolids solids of the sheet as it leaves the vat
+     * @param recharge fresh stock between sheets
+     * @param sheets filled with the oven-dry fibre of each sheet, kg; its length is the number of sheets
+     * @param additives mass of each additive in the vat, kg; holds what is left after the last sheet
+     * @param retentions retention of each additive
+     * @param rechargeAdditives mass of each additive over mass of recharge stock
+     * @param carried filled with the mass of each additive (first index) in each sheet (second index), kg
+     * @return what the vat holds after the last sheet
+     */
+    public static Contents run(
+            Contents start,
+            double lifted,
+            double retention,
+            double couchSolids,
+            Recharge recharge,
+            double[] sheets,
+            double[] additives,
+            double[] retentions,
+            double[] rechargeAdditives,
+            double[][] carried) {
+        double fibre = start.fibre;
+        double stock = start.stock;
+        double held = retention * lifted;
+        int every = recharge.every > 0 ? recharge.every : sheets.length;
+        for (int i = 0, since = 0; i < sheets.length; i++, since++) {
+            if (since == every) {
+                since = 0;
+                fibre += recharge.stock * recharge.consistency;
+                stock += recharge.stock;
+                for (int a = 0; a < additives.length; a++) {
+                    additives[a] += recharge.stock * rechargeAdditives[a];
+                }
+            }
+            double sheet = held * fibre / stock;
+            double solids = sheet;
+            for (int a = 0; a < additives.length; a++) {
+                double taken = retentions[a] * lifted * additives[a] / stock;
+                carried[a][i] = taken;
+                additives[a] -= taken;
+                solids += taken;
+            }
+            sheets[i] = sheet;
+            fibre -= sheet;
+            stock -= solids / couchSolids;
+        }
+        return new Contents(fibre, stock);
+    }
+
+    /** First-pass retention from the consistencies of what drained and of the vat. */
+    public static double firstPassRetention(double whiteWaterConsistency, double vatConsistency) {
+        return 1 - whiteWaterConsistency / vatConsistency;
+    }
+
+    /** Oven-dry mass of a sheet formed from the stock held on the mould. */
+    public static double sheetMass(double retention, double consistency, double lifted) {
+        return retention * consistency * lifted;
+    }
+
+    /** Stock held on the mould, from the oven-dry mass of a sheet. */
+    public static double liftedOfSheet(double sheetMass, double retention, double consistency) {
+        return sheetMass / (retention * consistency);
+    }
+
+    /** Consistency before the first sheet that gives a sheet a mass. */
+    public static double consistencyForSheet(double sheetMass, double retention, double lifted) {
+        return sheetMass / (retention * lifted);
+    }
+
+    /** Consistency after some sheets, roughly: the volume of the vat taken as unchanged. */
+    public static double consistencyAfter(
+            double sheets, double consistency, double retention, double lifted, double stock) {
+        return consistency * Math.exp(sheets * Math.log1p(-retention * lifted / stock));
+    }
+
+    /** Sheets from a start at 1 + band of the wanted mass down to 1 − band, without recharge; roughly. */
+    public static double sheetsInBand(double band, double stock, double retention, double lifted) {
+        return Math.log((1 + band) / (1 - band)) * stock / (retention * lifted);
+    }
+
+    /** Fresh stock that brings as much fibre as was taken. */
+    public static double stockToReplace(double fibreTaken, double freshConsistency) {
+        return fibreTaken / freshConsistency;
+    }
+
+    /** Fresh stock that brings a vat back to a consistency; negative when the vat is richer than that. */
+    public static double stockToRestore(Contents now, double wanted, double freshConsistency) {
+        return (wanted * now.stock - now.fibre) / (freshConsistency - wanted);
+    }
+
+    /** What the vat gains when the fibre taken is replaced: stock given less what left with the sheets. */
+    public static double gainOnReplacing(double fibreTaken, double freshConsistency, double couchSolids) {
+        return fibreTaken * (1 / freshConsistency - 1 / couchSolids);
+    }
+
+    /** Fines over long fibre in the vat once it is steady, from the share of fines in what is fed. */
+    public static double steadyFinesRatio(double fedShare, double finesRetention, double longRetention) {
+        return fedShare / (1 - fedShare) * longRetention / finesRetention;
+    }
+
+    /** Share of a mixture from the ratio of one part to the rest. */
+    public static double shareOfRatio(double ratio) {
+        return ratio / (1 + ratio);
+    }
+
+    /** Sheets in which the distance of the fines from their steady level falls to 1/e. */
+    public static double finesConstant(double stock, double finesRetention, double lifted) {
+        return stock / (finesRetention * lifted);
+    }
+
+    /** Sheets until white water that is all used again has come a fraction of the way to its steady level. */
+    public static double sheetsToFraction(double fraction, double finesRetention) {
+        return Math.log1p(-fraction) / Math.log1p(-finesRetention);
+    }
+
+    /**
+     * Crowding number of a stock, 5 C L² / w with C in per cent, L in mm and w in mg/m; here all in SI (consistency a
+     * fraction, fibre length in m, coarseness in kg/m).
+     */
+    public static double crowdingNumber(double consistency, double fibreLength, double coarseness) {
+        return 500 * consistency * fibreLength * fibreLength / coarseness;
+    }
+
+    /** Consistency at which a stock reaches a crowding number. */
+    public static double consistencyForCrowding(double crowdingNumber, double fibreLength, double coarseness) {
+        return crowdingNumber * coarseness / (500 * fibreLength * fibreLength);
+    }
+
+    /** Oven-dry fibre for a whole run: what the sheets hold, over what is not lost on the way, and the vat's rest. */
+    public static double fibreForRun(double sheets, double grammage, double area, double loss, double rest) {
+        return sheets * grammage * area / (1 - loss) + rest;
+    }
+}

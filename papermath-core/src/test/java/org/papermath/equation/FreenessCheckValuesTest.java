@@ -1,0 +1,117 @@
+package org.papermath.equation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.papermath.testing.CheckValues.relative;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.equation.Freeness.Tester;
+import org.papermath.testing.CheckValues;
+import org.papermath.testing.CheckValues.Row;
+
+class FreenessCheckValuesTest {
+    private static final Tester SR = new Tester(0.01, 1e-3, 2, 1e-3 / 149, 7.5e-6, 1e7);
+    private static final Tester CSF = new Tester(0.0081, 1e-3, 3, 8.83e-6, 23.5e-6, 2e7);
+    private static final double MU = 1.002e-3;
+    private static final double RHO = 998.2;
+
+    static List<Row> chart() {
+        return CheckValues.read("freeness");
+    }
+
+    static List<Row> tester() {
+        return CheckValues.read("freeness_tester");
+    }
+
+    static List<Row> alphas() {
+        return CheckValues.read("freeness_alpha");
+    }
+
+    @ParameterizedTest
+    @MethodSource("chart")
+    void chartBothWays(Row row) {
+        double csf = row.number("csf_mL");
+        double sr = row.number("sr_chart_A");
+        assertThat(Freeness.schopperRieglerOfCanadian(csf, 0)).isEqualTo(sr);
+        assertThat(Freeness.canadianOfSchopperRiegler(sr, 0)).isEqualTo(csf);
+        assertThat(Freeness.schopperRieglerOfCanadian(csf, -1.5)).isEqualTo(sr - 1.5);
+        assertThat(Freeness.canadianOfSchopperRiegler(sr - 1.5, -1.5)).isEqualTo(csf);
+    }
+
+    @ParameterizedTest
+    @MethodSource("chart")
+    void chartAgreesWithTheOtherOneWithinTheBand(Row row) {
+        double csf = row.number("csf_mL");
+        double other = row.number("sr_chart_B");
+        boolean inSr = Math.abs(Freeness.schopperRieglerOfCanadian(csf, 0) - other) <= 3;
+        boolean inCsf = Math.abs(Freeness.canadianOfSchopperRiegler(other, 0) - csf) <= 40;
+        assertThat(inSr || inCsf).isTrue();
+    }
+
+    @ParameterizedTest
+    @MethodSource("chart")
+    void smoothCurve(Row row) {
+        double csf = row.number("csf_mL");
+        double fitted = row.number("sr_fit_A");
+        assertThat(Freeness.smoothSchopperRieglerOfCanadian(csf)).isCloseTo(fitted, within(6e-4));
+        assertThat(Freeness.smoothCanadianOfSchopperRiegler(fitted)).isCloseTo(csf, within(0.05));
+    }
+
+    @Test
+    void betweenPointsTheChartIsStraight() {
+        assertThat(Freeness.schopperRieglerOfCanadian(275, 0)).isEqualTo(44.0);
+        assertThat(Freeness.canadianOfSchopperRiegler(38, 0)).isCloseTo(343.75, within(1e-9));
+    }
+
+    @Test
+    void sideOrificeReadsTenMillilitresADegree() {
+        assertThat(Freeness.schopperRieglerOfSide(700e-6)).isCloseTo(30, within(1e-9));
+        assertThat(Freeness.sideOfSchopperRiegler(30)).isCloseTo(700e-6, within(1e-15));
+    }
+
+    @ParameterizedTest
+    @MethodSource("tester")
+    void readingsOfTheTesters(Row row) {
+        double alpha = row.number("alpha_m_per_kg");
+        double sr = Freeness.schopperRieglerOfSide(Freeness.sideVolume(alpha, SR, MU, RHO));
+        double csf = 1e6 * Freeness.sideVolume(alpha, CSF, MU, RHO);
+        assertThat(sr).isCloseTo(row.number("sr"), within(1e-3));
+        assertThat(csf).isCloseTo(row.number("csf_mL"), within(1e-2));
+    }
+
+    @Test
+    void clearWaterReadsWhatAnAcceptedTesterReads() {
+        assertThat(1e6 * Freeness.sideVolume(0, CSF, MU, RHO)).isCloseTo(885, within(5.0));
+    }
+
+    @ParameterizedTest
+    @MethodSource("alphas")
+    void resistanceFromAReading(Row row) {
+        boolean schopper = row.text("tester").equals("SR");
+        double reading = row.number("reading");
+        double side = schopper ? Freeness.sideOfSchopperRiegler(reading) : reading * 1e-6;
+        double expected = row.number("alpha_m_per_kg");
+        Tester tester = schopper ? SR : CSF;
+        double alpha = Freeness.alphaOfSideVolume(side, tester, MU, RHO);
+        assertThat(alpha).isCloseTo(expected, relative(expected, 3e-4));
+        assertThat(Freeness.sideVolume(alpha, tester, MU, RHO)).isCloseTo(side, relative(side, 1e-9));
+        if (schopper && reading <= 80) {
+            double fitted = Freeness.alphaOfSchopperRiegler(reading, 2.88e9, 4.86, 1.11);
+            assertThat(fitted).isCloseTo(expected, relative(expected, 0.05));
+            assertThat(Freeness.schopperRieglerOfAlpha(fitted, 2.88e9, 4.86, 1.11))
+                    .isCloseTo(reading, relative(reading, 1e-12));
+        }
+    }
+
+    @Test
+    void readingsOutsideWhatATesterCanGive() {
+        assertThat(Freeness.alphaOfSideVolume(0.9e-3, CSF, MU, RHO)).isZero();
+        assertThat(Freeness.alphaOfSideVolume(-24e-6, CSF, MU, RHO)).isInfinite();
+        assertThat(Freeness.sideVolume(1e14, CSF, MU, RHO)).isZero();
+        Tester blocked = new Tester(0.0081, 1e-3, 3, 8.83e-6, 23.5e-6, 1e13);
+        assertThat(Freeness.filtrateDepthAtBalance(1e9, blocked, MU, RHO)).isZero();
+    }
+}
