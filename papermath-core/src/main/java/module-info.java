@@ -12,6 +12,11 @@ module org.papermath.core {
     requires org.apache.commons.numbers.rootfinder;
     requires org.apache.commons.statistics.distribution;
 
+    exports org.papermath.air;
+    exports org.papermath.pulp;
+    exports org.papermath.vat;
+    exports org.papermath.press;
+    exports org.papermath.drying;
     exports org.papermath.evidence;
     exports org.papermath.quantity;
 }

@@ -1,0 +1,139 @@
+package org.papermath.pulp;
+
+import java.util.Objects;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+
+/**
+ * Something added to the pulp: its name, what it is for, and how much of the product is active matter. Immutable.
+ *
+ * <p>The purpose decides the usual place in the order of addition: pigment and filler first, then the agent that fixes them,
+ * then carbonate, size and formation aid.
+ */
+public final class Additive {
+    private final String name;
+    private final Purpose purpose;
+    private final double active;
+
+    /** What an additive is for, in the usual order of addition. */
+    public enum Purpose {
+        /** Mineral filler such as china clay. */
+        FILLER("clay"),
+        /** Colour in particles. */
+        PIGMENT("pigment"),
+        /** Fixes particles to the fibre. */
+        RETENTION_AID("retention-aid"),
+        /** Calcium carbonate as alkaline reserve. */
+        CARBONATE("calcium-carbonate"),
+        /** Sizing in the pulp. */
+        INTERNAL_SIZE("ketene-dimer-size"),
+        /** Slows the drainage so that long fibre lies evenly. */
+        FORMATION_AID("formation-aid"),
+        /** Cellulose ethers and other binders. */
+        BINDER("methylcellulose");
+
+        private final String subject;
+
+        Purpose(String subject) {
+            this.subject = subject;
+        }
+
+        /**
+         * Returns the name under which the table of assumptions keeps the retention of this purpose.
+         *
+         * @return the subject of the scope
+         */
+        public String subject() {
+            return subject;
+        }
+
+        /**
+         * Tells whether the stuff stays as solid matter in the sheet, and so counts in its weight.
+         *
+         * @return false only for what goes in by traces
+         */
+        public boolean isParticle() {
+            return this == FILLER || this == PIGMENT || this == CARBONATE;
+        }
+    }
+
+    private Additive(String name, Purpose purpose, double active) {
+        this.name = name;
+        this.purpose = purpose;
+        this.active = active;
+    }
+
+    /**
+     * Makes an additive whose product is all active matter, such as a dry powder.
+     *
+     * @param name its name, not empty
+     * @param purpose what it is for
+     * @return the additive
+     * @throws Refused if the name is empty
+     */
+    public static Additive of(String name, Purpose purpose) {
+        if (name.isBlank()) {
+            throw Refused.of("additive.unnamed", "additive: a name is wanted.");
+        }
+        return new Additive(name, purpose, 1);
+    }
+
+    /**
+     * Returns the additive as a product with a stated active fraction, such as an emulsion.
+     *
+     * @param fraction active matter over product, above zero, at most 100 %
+     * @return the additive
+     * @throws Refused if the fraction is out of range
+     */
+    public Additive active(Quantity<Share> fraction) {
+        return new Additive(name, purpose, Kinds.SHARE.siAboveZero(fraction, "active fraction of " + name));
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns what it is for.
+     *
+     * @return the purpose
+     */
+    public Purpose purpose() {
+        return purpose;
+    }
+
+    /**
+     * Returns active matter over product, where the product is not all active.
+     *
+     * @return the fraction, or empty for a product that is all active matter
+     */
+    public Optional<Amount<Share>> activeFraction() {
+        return active == 1 ? Optional.empty() : Optional.of(Kinds.SHARE.ofSi(active, "%"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Additive that && name.equals(that.name) && purpose == that.purpose && active == that.active;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, purpose, active);
+    }
+
+    @Override
+    public String toString() {
+        return activeFraction().map(fraction -> name + " (" + fraction + " active)").orElse(name);
+    }
+}

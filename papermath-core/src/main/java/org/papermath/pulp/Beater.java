@@ -1,0 +1,87 @@
+package org.papermath.pulp;
+
+import java.util.Objects;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+
+/**
+ * A Hollander beater: its name, the volume of its trough and its rated load. Immutable.
+ *
+ * <p>What a beater does to a fibre in an hour is not here: it is an assumption with the scope of fibre and beater.
+ */
+public final class Beater {
+    private final String name;
+    private final double volume;
+    private final double load;
+
+    private Beater(String name, double volume, double load) {
+        this.name = name;
+        this.volume = volume;
+        this.load = load;
+    }
+
+    /**
+     * Makes a beater.
+     *
+     * @param name its name, not empty; calibrated values are kept under it
+     * @param trough the volume of stock it turns, above zero
+     * @param ratedLoad the oven-dry fibre it takes at most, above zero
+     * @return the beater
+     * @throws Refused if a value is out of range
+     */
+    public static Beater of(String name, Quantity<Volume> trough, Quantity<Mass> ratedLoad) {
+        if (name.isBlank()) {
+            throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");
+        }
+        return new Beater(name, Kinds.VOLUME.siAboveZero(trough, "trough volume"),
+                Kinds.MASS.siAboveZero(ratedLoad, "rated load of the beater"));
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the volume of stock it turns.
+     *
+     * @return the volume
+     */
+    public Amount<Volume> trough() {
+        return Kinds.VOLUME.ofSi(volume, "L");
+    }
+
+    /**
+     * Returns the oven-dry fibre it takes at most.
+     *
+     * @return the mass
+     */
+    public Amount<Mass> ratedLoad() {
+        return Kinds.MASS.ofSi(load, "g");
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Beater that && name.equals(that.name) && volume == that.volume && load == that.load;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, volume, load);
+    }
+
+    @Override
+    public String toString() {
+        return name + " (beater, " + trough() + ", up to " + ratedLoad() + " oven-dry)";
+    }
+}

@@ -1,0 +1,5 @@
+/** The vat: its charge, the run sheet by sheet, recharges, drainage on the mould. */
+@NullMarked
+package org.papermath.vat;
+
+import org.jspecify.annotations.NullMarked;
