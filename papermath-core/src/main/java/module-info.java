@@ -18,5 +18,7 @@ module org.papermath.core {
     exports org.papermath.press;
     exports org.papermath.drying;
     exports org.papermath.evidence;
+    exports org.papermath.mould;
     exports org.papermath.quantity;
+    exports org.papermath.shape;
 }

@@ -1,0 +1,58 @@
+package org.papermath.equation;
+
+/** How many rectangular pieces lie on a rectangular face, by layout and not by area. */
+public final class PieceLayout {
+    /** Pieces that rounding may add, so that 3 pieces of 100 in 300.00000000001 or 299.99999999999 are 3. */
+    private static final double GUARD = 1e-9;
+
+    private PieceLayout() {
+    }
+
+    /**
+     * Pieces in rows and columns.
+     *
+     * @param count pieces in all
+     * @param across pieces along the width of the face
+     * @param along pieces along the height of the face
+     * @param turned whether the width of a piece lies along the height of the face
+     */
+    public record Layout(int count, int across, int along, boolean turned) {
+    }
+
+    /** Pieces of one length that lie in a row, with a gap between neighbours. */
+    public static int inRow(double face, double piece, double gap) {
+        if (!(piece > 0) || !(face > 0)) {
+            return 0;
+        }
+        return (int) Math.floor((face + gap) / (piece + gap) + GUARD);
+    }
+
+    /** The layout without turning. */
+    public static Layout upright(double faceW, double faceH, double pieceW, double pieceH, double gapX, double gapY) {
+        int across = inRow(faceW, pieceW, gapX);
+        int along = inRow(faceH, pieceH, gapY);
+        int count = (int) Math.min(Integer.MAX_VALUE, (long) across * along);
+        return new Layout(count, count == 0 ? 0 : across, count == 0 ? 0 : along, false);
+    }
+
+    /** The better of the two turns; the pieces upright when both give the same. */
+    public static Layout best(double faceW, double faceH, double pieceW, double pieceH, double gapX, double gapY) {
+        return best(faceW, faceH, pieceW, pieceH, pieceH, pieceW, gapX, gapY);
+    }
+
+    /**
+     * The better of the two turns where a turned piece measures otherwise, as before a shrinkage that differs by direction;
+     * the pieces upright when both give the same.
+     */
+    public static Layout best(double faceW, double faceH, double pieceW, double pieceH, double turnedW, double turnedH,
+            double gapX, double gapY) {
+        Layout upright = upright(faceW, faceH, pieceW, pieceH, gapX, gapY);
+        Layout turned = upright(faceW, faceH, turnedW, turnedH, gapX, gapY);
+        return turned.count() > upright.count() ? new Layout(turned.count(), turned.across(), turned.along(), true) : upright;
+    }
+
+    /** The length a row of pieces takes, with the gaps between them. */
+    public static double extent(int pieces, double piece, double gap) {
+        return pieces == 0 ? 0 : pieces * piece + (pieces - 1) * gap;
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * The mould, its deckle, and how many pieces are formed on it at a time.
+ */
+@NullMarked
+package org.papermath.mould;
+
+import org.jspecify.annotations.NullMarked;
