@@ -1,0 +1,30 @@
+package org.papermath.shape;
+
+/**
+ * A straight line on a blank or a layout.
+ *
+ * @param from one end
+ * @param to the other end
+ * @param kind what is done along it
+ */
+public record Line(Outline.Point from, Outline.Point to, Kind kind) {
+    /** What is done along a line. */
+    public enum Kind {
+        /** Folded when the piece is made. */
+        FOLD,
+        /** Scored only, and folded in use, as the flap of an envelope. */
+        SCORE,
+        /** Cut. */
+        CUT
+    }
+
+    /** Makes a line of coordinates in metres, none below zero. */
+    static Line ofMetres(double x1, double y1, double x2, double y2, Kind kind) {
+        return new Line(point(x1, y1), point(x2, y2), kind);
+    }
+
+    private static Outline.Point point(double x, double y) {
+        return new Outline.Point(org.papermath.quantity.Kinds.LENGTH.ofSi(x, "mm"),
+                org.papermath.quantity.Kinds.LENGTH.ofSi(y, "mm"));
+    }
+}

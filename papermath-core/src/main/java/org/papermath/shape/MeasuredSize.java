@@ -1,0 +1,124 @@
+package org.papermath.shape;
+
+import java.util.Objects;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+
+/**
+ * The size of pieces as measured on several of them: mean and standard deviation of both sides. Immutable.
+ */
+public final class MeasuredSize {
+    private final double width;
+    private final double height;
+    private final double widthDeviation;
+    private final double heightDeviation;
+
+    private MeasuredSize(double width, double height, double widthDeviation, double heightDeviation) {
+        this.width = width;
+        this.height = height;
+        this.widthDeviation = widthDeviation;
+        this.heightDeviation = heightDeviation;
+    }
+
+    /**
+     * Makes a size without scatter.
+     *
+     * @param width the mean width, above zero
+     * @param height the mean height, above zero
+     * @return the size
+     * @throws Refused if a side is not above zero
+     */
+    public static MeasuredSize of(Quantity<Length> width, Quantity<Length> height) {
+        return new MeasuredSize(Kinds.LENGTH.siAboveZero(width, "mean width"), Kinds.LENGTH.siAboveZero(height, "mean height"),
+                0, 0);
+    }
+
+    /**
+     * Finds the size from the sides of several pieces.
+     *
+     * @param sizes width and height of each piece, two pieces or more
+     * @return mean and standard deviation (divisor n − 1) of both sides
+     * @throws Refused if there are fewer than two pieces
+     */
+    public static MeasuredSize ofPieces(java.util.List<Outline.Point> sizes) {
+        int n = sizes.size();
+        if (n < 2) {
+            throw Refused.of("size.pieces", "size: " + n + " pieces given; a scatter takes two or more.", "given", n, "least", 2);
+        }
+        double w = sizes.stream().mapToDouble(p -> p.across().si()).sum() / n;
+        double h = sizes.stream().mapToDouble(p -> p.along().si()).sum() / n;
+        double dw = Math.sqrt(sizes.stream().mapToDouble(p -> (p.across().si() - w) * (p.across().si() - w)).sum() / (n - 1));
+        double dh = Math.sqrt(sizes.stream().mapToDouble(p -> (p.along().si() - h) * (p.along().si() - h)).sum() / (n - 1));
+        return new MeasuredSize(w, h, dw, dh);
+    }
+
+    /**
+     * Returns the size with a scatter.
+     *
+     * @param ofWidth the standard deviation of the width, zero or more
+     * @param ofHeight the standard deviation of the height, zero or more
+     * @return the size
+     * @throws Refused if a deviation is out of range
+     */
+    public MeasuredSize withDeviation(Quantity<Length> ofWidth, Quantity<Length> ofHeight) {
+        return new MeasuredSize(width, height, Kinds.LENGTH.si(ofWidth, "standard deviation of the width"),
+                Kinds.LENGTH.si(ofHeight, "standard deviation of the height"));
+    }
+
+    /**
+     * Returns the mean width.
+     *
+     * @return the width
+     */
+    public Amount<Length> width() {
+        return Kinds.LENGTH.ofSi(width, "mm");
+    }
+
+    /**
+     * Returns the mean height.
+     *
+     * @return the height
+     */
+    public Amount<Length> height() {
+        return Kinds.LENGTH.ofSi(height, "mm");
+    }
+
+    /**
+     * Returns the standard deviation of the width.
+     *
+     * @return the deviation
+     */
+    public Amount<Length> widthDeviation() {
+        return Kinds.LENGTH.ofSi(widthDeviation, "mm");
+    }
+
+    /**
+     * Returns the standard deviation of the height.
+     *
+     * @return the deviation
+     */
+    public Amount<Length> heightDeviation() {
+        return Kinds.LENGTH.ofSi(heightDeviation, "mm");
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof MeasuredSize that && width == that.width && height == that.height
+                && widthDeviation == that.widthDeviation && heightDeviation == that.heightDeviation;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(width, height, widthDeviation, heightDeviation);
+    }
+
+    @Override
+    public String toString() {
+        return width() + " × " + height() + ", standard deviation " + widthDeviation() + " and " + heightDeviation();
+    }
+}
