@@ -214,6 +214,7 @@ public final class Units {
         base("W/(m2.K)", "W/(m²·K)", conductance);
         base("W/m2", "W/m²", tech.units.indriya.unit.Units.WATT.divide(squareMetre));
         base("1/K", "1/K", AbstractUnit.ONE.divide(KELVIN));
+        scaled("mg/m", "mg/m", KILOGRAM.divide(METRE), 1e-6);
         base("kg/m3/Pa^N", "kg/m³ per Pa^N", volumic);
 
         GSM = typed("g/m2");
