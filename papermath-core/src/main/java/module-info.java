@@ -19,6 +19,7 @@ module org.papermath.core {
     exports org.papermath.drying;
     exports org.papermath.evidence;
     exports org.papermath.mould;
+    exports org.papermath.fibre;
     exports org.papermath.quantity;
     exports org.papermath.shape;
 }

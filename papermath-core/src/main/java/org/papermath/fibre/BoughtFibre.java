@@ -1,0 +1,343 @@
+package org.papermath.fibre;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Notice;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Moisture;
+import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.Solids;
+
+/**
+ * Fibre as it is bought: which, in what form, how moist, and how much of it cooking and sorting leave. Immutable.
+ *
+ * <p>Moisture is on the wet basis: water over the mass as bought. What is not given is taken from the assumptions of the
+ * fibre; wet pulp has no default, since it may hold any amount of water.
+ *
+ * @source Cross and Bevan, A Text-Book of Paper-Making, 1888 (yields); the trade convention of 900 kg of oven-dry fibre in
+ *     a tonne of air-dry pulp
+ */
+public final class BoughtFibre {
+    /** Above this, what is sold as dry is wet pulp and must be said to be. */
+    private static final double WETTEST_DRY_FORM = 0.30;
+
+    /** Above this, fibre sold as air-dry has been damped or stored damp. */
+    private static final double WETTEST_USUAL = 0.16;
+
+    private final Fibre fibre;
+    private final Form form;
+    private final @Nullable Double moisture;
+    private final @Nullable Double fibreYield;
+
+    /** The form in which fibre is bought. */
+    public enum Form {
+        /** Half-beaten stuff, dried. */
+        HALF_STUFF(false),
+        /** Sheets of pulp. */
+        SHEET(false),
+        /** Loose fibre or pulp in a bale, ready for the beater. */
+        BALE(false),
+        /** Cloth, to be sorted and cooked. */
+        RAG(true),
+        /** Pulp with its water, of stated moisture. */
+        WET_PULP(false),
+        /** Raw bark, stem or leaf fibre, to be cooked. */
+        BAST(true);
+
+        private final boolean loses;
+
+        Form(boolean loses) {
+            this.loses = loses;
+        }
+
+        /**
+         * Tells whether sorting or cooking takes a part of it before beating.
+         *
+         * @return true for rag and raw fibre
+         */
+        public boolean losesFibre() {
+            return loses;
+        }
+    }
+
+    private BoughtFibre(Fibre fibre, Form form, @Nullable Double moisture, @Nullable Double fibreYield) {
+        this.fibre = fibre;
+        this.form = form;
+        this.moisture = moisture;
+        this.fibreYield = fibreYield;
+    }
+
+    /**
+     * Describes fibre of which nothing was measured.
+     *
+     * @param fibre the fibre
+     * @param form the form it is bought in
+     * @return the fibre as bought
+     */
+    public static BoughtFibre of(Fibre fibre, Form form) {
+        return new BoughtFibre(fibre, form, null, null);
+    }
+
+    /**
+     * Returns a copy with a known moisture.
+     *
+     * @param wetBasis water over mass as bought; 0 to 30 %, for wet pulp 0 to 99 %
+     * @return the copy
+     * @throws Refused if the moisture is out of range for the form
+     */
+    public BoughtFibre withMoisture(Quantity<Moisture> wetBasis) {
+        double w = Kinds.MOISTURE.siWithin(wetBasis, "moisture of " + fibre + " as bought", 0, 0.99);
+        return moist(w);
+    }
+
+    /**
+     * Returns a copy with a known moisture on the dry basis, such as a regain.
+     *
+     * @param dryBasis water over oven-dry mass
+     * @return the copy
+     * @throws Refused if the moisture is out of range for the form
+     */
+    public BoughtFibre withMoistureRatio(Quantity<MoistureRatio> dryBasis) {
+        double ratio = Kinds.MOISTURE_RATIO.siWithin(dryBasis, "moisture ratio of " + fibre + " as bought", 0, 99);
+        return moist(org.papermath.equation.Moisture.wetBasisOfRatio(ratio));
+    }
+
+    /**
+     * Returns a copy with known solids.
+     *
+     * @param solids oven-dry mass over mass as bought
+     * @return the copy
+     * @throws Refused if the moisture that follows is out of range for the form
+     */
+    public BoughtFibre withSolids(Quantity<Solids> solids) {
+        return moist(1 - Kinds.SOLIDS.siWithin(solids, "solids of " + fibre + " as bought", 0.01, 1));
+    }
+
+    /**
+     * Returns a copy with the moisture of a sample weighed before and after drying in an oven to constant mass.
+     *
+     * @param asBought the mass of the sample as bought, above zero
+     * @param dried its mass after drying, above zero and not more than before
+     * @return the copy
+     * @throws Refused if the dried mass is the greater, or the moisture is out of range for the form
+     */
+    public BoughtFibre withSample(Quantity<Mass> asBought, Quantity<Mass> dried) {
+        double wet = Kinds.MASS.siAboveZero(asBought, "sample as bought");
+        double dry = Kinds.MASS.siAboveZero(dried, "sample dried");
+        if (dry > wet) {
+            throw Refused.of("fibre.sample", "sample of " + fibre + ": " + dried + " dried is more than " + asBought
+                    + " as bought. Look whether the two were exchanged.", "asBought", asBought.toString(), "dried",
+                    dried.toString());
+        }
+        return withMoisture(Moisture.fraction(org.papermath.equation.Moisture.wetBasisOfSample(wet, dry)));
+    }
+
+    /**
+     * Returns a copy that is air-dry by the convention of the trade: 10 % water on the wet basis.
+     *
+     * @return the copy
+     */
+    public BoughtFibre airDry() {
+        return moist(1 - org.papermath.equation.Moisture.AIR_DRY_SOLIDS);
+    }
+
+    private BoughtFibre moist(double w) {
+        if (form != Form.WET_PULP && w > WETTEST_DRY_FORM) {
+            throw Refused.of("fibre.too-moist",
+                    fibre + " as " + words() + ": moisture " + Kinds.MOISTURE.ofSi(w, "%")
+                            + " given; at most 30 % is wanted. Call it wet pulp if it is that wet.",
+                    "fibre", fibre.id(), "moisture", w);
+        }
+        return new BoughtFibre(fibre, form, w, fibreYield);
+    }
+
+    /**
+     * Returns a copy with a known yield.
+     *
+     * @param left oven-dry stuff that reaches the beater over oven-dry fibre bought; above zero
+     * @return the copy
+     * @throws Refused if the yield is out of range
+     */
+    public BoughtFibre withYield(Quantity<Share> left) {
+        return new BoughtFibre(fibre, form, moisture, Kinds.SHARE.siAboveZero(left, "yield of " + fibre));
+    }
+
+    /**
+     * Returns the fibre.
+     *
+     * @return the fibre
+     */
+    public Fibre fibre() {
+        return fibre;
+    }
+
+    /**
+     * Returns the form it is bought in.
+     *
+     * @return the form
+     */
+    public Form form() {
+        return form;
+    }
+
+    /**
+     * Returns the moisture if it was given.
+     *
+     * @return water over mass as bought
+     */
+    public Optional<Amount<Moisture>> moisture() {
+        return Optional.ofNullable(moisture).map(w -> Kinds.MOISTURE.ofSi(w, "%"));
+    }
+
+    /**
+     * Returns the yield if it was given.
+     *
+     * @return oven-dry stuff over oven-dry fibre bought
+     */
+    public Optional<Amount<Share>> fibreYield() {
+        return Optional.ofNullable(fibreYield).map(part -> Kinds.SHARE.ofSi(part, "%"));
+    }
+
+    /**
+     * Returns the moisture given, or else that assumed for the fibre.
+     *
+     * @param assumptions where to look
+     * @return water over mass as bought
+     * @throws Refused for wet pulp of which no moisture was given
+     */
+    public Amount<Moisture> moisture(Assumptions assumptions) {
+        return Kinds.MOISTURE.ofSi(wetBasis(assumptions), "%");
+    }
+
+    /**
+     * Returns the yield given, or else that assumed: all of it for fibre ready to beat, the yield of the fibre for rag and
+     * raw fibre.
+     *
+     * @param assumptions where to look
+     * @return oven-dry stuff over oven-dry fibre bought
+     * @throws Refused if none is given and the fibre has no default
+     */
+    public Amount<Share> fibreYield(Assumptions assumptions) {
+        return Kinds.SHARE.ofSi(left(assumptions), "%");
+    }
+
+    private double wetBasis(Assumptions assumptions) {
+        if (moisture != null) {
+            return moisture;
+        }
+        if (form == Form.WET_PULP) {
+            throw Refused.of("fibre.no-default", "moisture of " + fibre + " as wet pulp: no default: measure. "
+                    + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(), "fibre", fibre.id(), "property", "moisture as bought");
+        }
+        return FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, assumptions).likelySi();
+    }
+
+    private double left(Assumptions assumptions) {
+        if (fibreYield != null) {
+            return fibreYield;
+        }
+        return form.losesFibre() ? FibreProperty.YIELD.of(fibre, assumptions).likelySi() : 1;
+    }
+
+    /**
+     * Returns the oven-dry stuff that reaches the beater from a mass as bought.
+     *
+     * @param asBought the mass on the scale or the invoice
+     * @param assumptions for what was not given
+     * @return the oven-dry mass, {@code m (1 - w) Y}
+     * @throws Refused if the mass is out of range, or something is neither given nor assumed
+     */
+    public Amount<Mass> ovenDry(Quantity<Mass> asBought, Assumptions assumptions) {
+        Amount<Mass> mass = Kinds.MASS.check(asBought, "mass of " + fibre + " as bought");
+        double dry = org.papermath.equation.Moisture.ovenDryOfWetBasis(mass.si(), wetBasis(assumptions));
+        return like(mass, org.papermath.equation.Moisture.stuff(dry, left(assumptions)));
+    }
+
+    /**
+     * Returns the mass to buy for an oven-dry mass of stuff in the beater.
+     *
+     * @param ovenDry the oven-dry mass wanted
+     * @param assumptions for what was not given
+     * @return the mass as bought, {@code m / Y / (1 - w)}
+     * @throws Refused if the mass is out of range, or something is neither given nor assumed
+     */
+    public Amount<Mass> asBought(Quantity<Mass> ovenDry, Assumptions assumptions) {
+        Amount<Mass> mass = Kinds.MASS.check(ovenDry, "oven-dry mass of " + fibre);
+        double raw = org.papermath.equation.Moisture.rawForStuff(mass.si(), left(assumptions));
+        return like(mass, org.papermath.equation.Moisture.massAtWetBasis(raw, wetBasis(assumptions)));
+    }
+
+    /** Told in the unit of the question. */
+    private static Amount<Mass> like(Amount<Mass> question, double si) {
+        return Kinds.MASS.ofSi(si).to(question.getUnit());
+    }
+
+    /**
+     * Returns what the masses should not be read without.
+     *
+     * @param assumptions where what is not given is looked up
+     * @return an unmodifiable list, empty if all was measured and is usual
+     */
+    public List<Notice> notices(Assumptions assumptions) {
+        List<Notice> notices = new ArrayList<>();
+        if (moisture == null && form != Form.WET_PULP) {
+            notices.add(Notice.warning("fibre.moisture-not-measured",
+                    "moisture of " + fibre + " was not measured; " + moisture(assumptions) + " is assumed. Weigh a sample before"
+                            + " and after drying.",
+                    "fibre", fibre.id(), "assumed", moisture(assumptions).toString()));
+        } else if (moisture != null && form != Form.WET_PULP && moisture > WETTEST_USUAL) {
+            notices.add(Notice.warning("fibre.damp",
+                    fibre + " holds " + Kinds.MOISTURE.ofSi(moisture, "%") + " water; air-dry fibre holds at most about 16 %."
+                            + " It loses weight in a warm room.",
+                    "fibre", fibre.id(), "moisture", moisture));
+        }
+        if (fibreYield == null && form.losesFibre()) {
+            notices.add(Notice.warning("fibre.yield-not-measured",
+                    "yield of " + fibre + " as " + words() + " was not measured; "
+                            + FibreProperty.YIELD.find(fibre, assumptions)
+                                    .map(found -> Kinds.SHARE.ofSi(found.likelySi(), "%") + " is assumed.")
+                                    .orElse("there is no default for it."),
+                    "fibre", fibre.id()));
+        }
+        return List.copyOf(notices);
+    }
+
+    private String words() {
+        return switch (form) {
+            case HALF_STUFF -> "half-stuff";
+            case SHEET -> "sheets of pulp";
+            case BALE -> "baled pulp";
+            case RAG -> "rag";
+            case WET_PULP -> "wet pulp";
+            case BAST -> "raw fibre";
+        };
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BoughtFibre that && fibre.equals(that.fibre) && form == that.form
+                && Objects.equals(moisture, that.moisture) && Objects.equals(fibreYield, that.fibreYield);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(fibre, form, moisture, fibreYield);
+    }
+
+    @Override
+    public String toString() {
+        return fibre + " as " + words() + moisture().map(w -> ", " + w + " moisture").orElse("")
+                + fibreYield().map(part -> ", yield " + part).orElse("");
+    }
+}

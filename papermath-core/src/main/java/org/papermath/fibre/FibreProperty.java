@@ -1,0 +1,115 @@
+package org.papermath.fibre;
+
+import java.util.Optional;
+
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.quantity.Refused;
+
+/**
+ * What the library may know of a fibre. Not every fibre has a default for every property: where none is known the answer
+ * is to measure, never the number of another fibre.
+ */
+public enum FibreProperty {
+    /** Length of the fibre as it comes to the beater. */
+    LENGTH("fibre.length", "length", "Measure a few dozen fibres under a lens."),
+    /** Width of the fibre. */
+    WIDTH("fibre.width", "width", "Measure a few dozen fibres under a microscope."),
+    /** Oven-dry mass of fibre per length. */
+    COARSENESS("fibre.coarseness", "coarseness", "Have a fibre analyser tell it."),
+    /** Water in bought fibre over its mass as bought. */
+    MOISTURE_AS_BOUGHT("fibre.moisture-as-bought", "moisture as bought", "Weigh a sample before and after drying in an oven."),
+    /** Water over oven-dry fibre at which the trade settles. */
+    REGAIN("fibre.regain", "commercial regain", "Dry a sample kept at 65 % relative humidity in an oven."),
+    /** Oven-dry stuff that sorting and cooking leave. */
+    YIELD("fibre.yield", "yield", "Weigh the fibre before cooking and the dried stuff after it."),
+    /** Ash of the fibre itself. */
+    OWN_ASH("fibre.own-ash", "own ash", "Burn a sheet made without additives."),
+    /** Water retention value before beating. */
+    WATER_RETENTION_UNBEATEN("fibre.water-retention-unbeaten", "water retention, unbeaten",
+            "Have the water retention value measured by centrifuge (ISO 23714)."),
+    /** Water retention value when well beaten. */
+    WATER_RETENTION_WELL_BEATEN("fibre.water-retention-well-beaten", "water retention, well beaten",
+            "Have the water retention value measured by centrifuge (ISO 23714)."),
+    /** Water retention value after very long beating. */
+    WATER_RETENTION_LONG_BEATEN("fibre.water-retention-long-beaten", "water retention, long-beaten",
+            "Have the water retention value measured by centrifuge (ISO 23714)."),
+    /** Rate of beating in a studio beater. */
+    BEATING_RATE("beating.rate", "beating rate", "Take the freeness or the draining time before and after an hour of beating."),
+    /** Density of the sheet, not beaten. */
+    DENSITY_UNBEATEN("sheet.density-unbeaten", "sheet density, unbeaten", "Weigh and measure one dry sheet."),
+    /** Density of the sheet, moderately beaten. */
+    DENSITY_MEDIUM("sheet.density-medium", "sheet density, medium", "Weigh and measure one dry sheet."),
+    /** Density of the sheet, long-beaten. */
+    DENSITY_LONG_BEATEN("sheet.density-long-beaten", "sheet density, long-beaten", "Weigh and measure one dry sheet."),
+    /** Free shrinkage of the unbeaten sheet. */
+    SHRINKAGE_INITIAL("shrinkage.initial", "shrinkage, unbeaten", "Mark 200 mm on a wet strip and dry it free."),
+    /** Free shrinkage that long beating tends to. */
+    SHRINKAGE_LIMIT("shrinkage.limit", "shrinkage, limit", "Dry marked strips free at two beating times."),
+    /** Time constant of free shrinkage. */
+    SHRINKAGE_TIME("shrinkage.time", "shrinkage, time", "Dry marked strips free at two beating times."),
+    /** Monolayer moisture ratio of the isotherm. */
+    SORPTION_MONOLAYER("sorption.monolayer", "isotherm", "Weigh a sheet at a known humidity and again dried in an oven.");
+
+    private final String id;
+    private final String words;
+    private final String howToMeasure;
+
+    FibreProperty(String id, String words, String howToMeasure) {
+        this.id = id;
+        this.words = words;
+        this.howToMeasure = howToMeasure;
+    }
+
+    /**
+     * Returns the id of the assumption.
+     *
+     * @return for example {@code beating.rate}
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * Returns its name for people.
+     *
+     * @return for example {@code beating rate}
+     */
+    public String words() {
+        return words;
+    }
+
+    /**
+     * Returns how a person measures it.
+     *
+     * @return a sentence
+     */
+    public String howToMeasure() {
+        return howToMeasure;
+    }
+
+    /**
+     * Looks the property of a fibre up.
+     *
+     * @param fibre the fibre
+     * @param assumptions where to look
+     * @return the assumption, or empty if there is no default and it has to be measured
+     */
+    public Optional<Assumption> find(Fibre fibre, Assumptions assumptions) {
+        return assumptions.find(id, fibre.scope());
+    }
+
+    /**
+     * Looks the property of a fibre up and insists on it.
+     *
+     * @param fibre the fibre
+     * @param assumptions where to look
+     * @return the assumption
+     * @throws Refused if there is no default; the message says how to measure it
+     */
+    public Assumption of(Fibre fibre, Assumptions assumptions) {
+        return find(fibre, assumptions).orElseThrow(() -> Refused.of("fibre.no-default",
+                words + " of " + fibre + ": no default: measure. " + howToMeasure,
+                "id", id, "fibre", fibre.id(), "property", words));
+    }
+}

@@ -1,0 +1,235 @@
+package org.papermath.fibre;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+
+import org.papermath.evidence.Scope;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.Units;
+
+/**
+ * The fibre of a paper: one fibre, or several with their shares of the oven-dry mass. The shares add up to one.
+ * Immutable.
+ */
+public final class Furnish {
+    /** Shares typed with a few digits may miss one by this much; they are then scaled to add up exactly. */
+    private static final double SLACK = 1e-6;
+
+    private final Map<Fibre, Double> shares;
+
+    private Furnish(Map<Fibre, Double> shares) {
+        this.shares = shares;
+    }
+
+    /**
+     * Makes a furnish of one fibre.
+     *
+     * @param fibre the fibre
+     * @return the furnish
+     */
+    public static Furnish of(Fibre fibre) {
+        return new Furnish(Map.of(fibre, 1.0));
+    }
+
+    /**
+     * Makes a furnish of two fibres.
+     *
+     * @param firstShare the share of the first fibre in the oven-dry mass, above zero
+     * @param first the first fibre
+     * @param secondShare the share of the second fibre, above zero
+     * @param second the second fibre
+     * @return the furnish
+     * @throws Refused if a share is not above zero, a fibre stands twice or the shares do not add up to 100 %
+     */
+    public static Furnish of(Quantity<Share> firstShare, Fibre first, Quantity<Share> secondShare, Fibre second) {
+        return of(List.of(firstShare, secondShare), List.of(first, second));
+    }
+
+    /**
+     * Makes a furnish of three fibres.
+     *
+     * @param firstShare the share of the first fibre in the oven-dry mass, above zero
+     * @param first the first fibre
+     * @param secondShare the share of the second fibre, above zero
+     * @param second the second fibre
+     * @param thirdShare the share of the third fibre, above zero
+     * @param third the third fibre
+     * @return the furnish
+     * @throws Refused if a share is not above zero, a fibre stands twice or the shares do not add up to 100 %
+     */
+    public static Furnish of(Quantity<Share> firstShare, Fibre first, Quantity<Share> secondShare, Fibre second,
+            Quantity<Share> thirdShare, Fibre third) {
+        return of(List.of(firstShare, secondShare, thirdShare), List.of(first, second, third));
+    }
+
+    /**
+     * Makes a furnish of any number of fibres.
+     *
+     * @param shares the share of each fibre in the oven-dry mass, above zero
+     * @return the furnish
+     * @throws Refused if there is no fibre, a share is not above zero or the shares do not add up to 100 %
+     */
+    public static Furnish of(Map<Fibre, ? extends Quantity<Share>> shares) {
+        List<Quantity<Share>> each = new ArrayList<>();
+        List<Fibre> fibres = new ArrayList<>();
+        shares.forEach((fibre, share) -> {
+            fibres.add(fibre);
+            each.add(share);
+        });
+        return of(each, fibres);
+    }
+
+    /**
+     * Makes a furnish from what is weighed together.
+     *
+     * @param ovenDry the oven-dry mass of each fibre, above zero
+     * @return the furnish
+     * @throws Refused if there is no fibre or a mass is not above zero
+     */
+    public static Furnish ofMasses(Map<Fibre, ? extends Quantity<Mass>> ovenDry) {
+        Map<Fibre, Double> masses = new LinkedHashMap<>();
+        ovenDry.forEach((fibre, mass) -> masses.put(fibre, Kinds.MASS.siAboveZero(mass, "oven-dry mass of " + fibre)));
+        return scaled(masses);
+    }
+
+    private static Furnish of(List<Quantity<Share>> shares, List<Fibre> fibres) {
+        Map<Fibre, Double> map = new LinkedHashMap<>();
+        double sum = 0;
+        for (int i = 0; i < fibres.size(); i++) {
+            Fibre fibre = fibres.get(i);
+            double share = Kinds.SHARE.siAboveZero(shares.get(i), "share of " + fibre);
+            if (map.put(fibre, share) != null) {
+                throw Refused.of("furnish.twice", "furnish: " + fibre + " stands twice. Add its shares together.",
+                        "fibre", fibre.id());
+            }
+            sum += share;
+        }
+        if (!map.isEmpty() && Math.abs(sum - 1) > SLACK) {
+            throw Refused.of("furnish.sum",
+                    "furnish: the shares " + list(map) + " add up to " + Units.fourDigits(100 * sum)
+                            + " %; 100 % is wanted. Correct a share, or give the oven-dry masses instead.",
+                    "sum", sum, "shares", list(map));
+        }
+        return scaled(map);
+    }
+
+    private static Furnish scaled(Map<Fibre, Double> parts) {
+        if (parts.isEmpty()) {
+            throw Refused.of("furnish.empty", "furnish: no fibre given; at least one is wanted.");
+        }
+        requireOneFibreAnId(parts);
+        double sum = parts.values().stream().mapToDouble(Double::doubleValue).sum();
+        Map<Fibre, Double> shares = new LinkedHashMap<>();
+        parts.entrySet().stream()
+                .sorted(Comparator.comparingDouble((Map.Entry<Fibre, Double> part) -> -part.getValue())
+                        .thenComparing(part -> part.getKey().id()))
+                .forEach(part -> shares.put(part.getKey(), part.getValue() / sum));
+        return new Furnish(Collections.unmodifiableMap(shares));
+    }
+
+    /** Two different fibres under one id would share their measured values. */
+    private static void requireOneFibreAnId(Map<Fibre, Double> parts) {
+        Map<String, Fibre> byId = new LinkedHashMap<>();
+        for (Fibre fibre : parts.keySet()) {
+            if (byId.put(fibre.id(), fibre) != null) {
+                throw Refused.of("furnish.twice",
+                        "furnish: two fibres have the id " + fibre.id() + ". Give one of them another id.", "fibre", fibre.id());
+            }
+        }
+    }
+
+    private static String list(Map<Fibre, Double> shares) {
+        return shares.entrySet().stream()
+                .map(part -> Units.fourDigits(100 * part.getValue()) + " % " + part.getKey().id())
+                .collect(Collectors.joining(" + "));
+    }
+
+    /**
+     * Returns the fibres, the largest share first.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Fibre> fibres() {
+        return List.copyOf(shares.keySet());
+    }
+
+    /**
+     * Returns the shares of the oven-dry mass, the largest first.
+     *
+     * @return an unmodifiable map
+     */
+    public Map<Fibre, Amount<Share>> shares() {
+        Map<Fibre, Amount<Share>> map = new LinkedHashMap<>();
+        shares.forEach((fibre, share) -> map.put(fibre, Kinds.SHARE.ofSi(share, "%")));
+        return Collections.unmodifiableMap(map);
+    }
+
+    /**
+     * Returns the share of one fibre.
+     *
+     * @param fibre the fibre
+     * @return its share of the oven-dry mass; zero if the furnish has none of it
+     */
+    public Amount<Share> share(Fibre fibre) {
+        return Kinds.SHARE.ofSi(shares.getOrDefault(fibre, 0.0), "%");
+    }
+
+    /**
+     * Divides an oven-dry mass among the fibres.
+     *
+     * @param ovenDry the oven-dry mass of all fibre
+     * @return the oven-dry mass of each, the largest first; an unmodifiable map
+     * @throws Refused if the mass is out of range
+     */
+    public Map<Fibre, Amount<Mass>> masses(Quantity<Mass> ovenDry) {
+        Amount<Mass> whole = Kinds.MASS.check(ovenDry, "oven-dry mass");
+        Map<Fibre, Amount<Mass>> map = new LinkedHashMap<>();
+        shares.forEach((fibre, share) -> map.put(fibre, whole.multiply(share)));
+        return Collections.unmodifiableMap(map);
+    }
+
+    /**
+     * Tells whether there is more than one fibre.
+     *
+     * @return whether it is a blend
+     */
+    public boolean isBlend() {
+        return shares.size() > 1;
+    }
+
+    /**
+     * Returns the scope that values measured on this furnish are kept under.
+     *
+     * @return the scope of the fibre; a blend has one of its own, without kin, since a blend is not its largest part
+     */
+    public Scope scope() {
+        return isBlend() ? Scope.of(list(shares)) : shares.keySet().iterator().next().scope();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Furnish that && shares.equals(that.shares);
+    }
+
+    @Override
+    public int hashCode() {
+        return shares.hashCode();
+    }
+
+    /** Returns for example {@code 60 % cotton-rag + 40 % abaca}. */
+    @Override
+    public String toString() {
+        return list(shares);
+    }
+}
