@@ -1,0 +1,202 @@
+package org.papermath.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.air.Air;
+import org.papermath.quantity.Refused;
+
+/** What a customer wants: pieces, from recipes, by a date. Immutable. */
+public final class Order {
+    private final String name;
+    private final List<Recipe> recipes;
+    private final List<Piece> pieces;
+    private final @Nullable LocalDate due;
+    private final Air weighedIn;
+
+    private Order(Builder b) {
+        this.name = b.name;
+        this.recipes = List.copyOf(b.recipes);
+        this.pieces = List.copyOf(b.pieces);
+        this.due = b.due;
+        this.weighedIn = b.weighedIn == null ? Air.reference() : b.weighedIn;
+    }
+
+    /**
+     * Begins an order.
+     *
+     * @param name its name, not empty
+     * @return a builder
+     * @throws Refused if the name is empty
+     */
+    public static Builder of(String name) {
+        return new Builder(Named.require("order", name));
+    }
+
+    /** Gathers an order; refuses what is said twice and what does not hang together. */
+    public static final class Builder {
+        private final String name;
+        private final List<Recipe> recipes = new ArrayList<>();
+        private final List<Piece> pieces = new ArrayList<>();
+        private @Nullable LocalDate due;
+        private @Nullable Air weighedIn;
+
+        private Builder(String name) {
+            this.name = name;
+        }
+
+        /**
+         * Adds a recipe.
+         *
+         * @param recipe the recipe
+         * @return this builder
+         * @throws Refused if one of that name was added before
+         */
+        public Builder recipe(Recipe recipe) {
+            Named.once(recipes.stream().anyMatch(old -> old.name().equals(recipe.name())), "order " + name,
+                    "the recipe " + recipe.name());
+            recipes.add(recipe);
+            return this;
+        }
+
+        /**
+         * Adds a piece.
+         *
+         * @param piece the piece
+         * @return this builder
+         * @throws Refused if one of that name was added before
+         */
+        public Builder piece(Piece piece) {
+            Named.once(pieces.stream().anyMatch(old -> old.name().equals(piece.name())), "order " + name,
+                    "the piece " + piece.name());
+            pieces.add(piece);
+            return this;
+        }
+
+        /**
+         * Says by when the parcel leaves.
+         *
+         * @param date the day
+         * @return this builder
+         * @throws Refused if it was said before
+         */
+        public Builder due(LocalDate date) {
+            Named.once(due != null, "order " + name, "the date");
+            due = date;
+            return this;
+        }
+
+        /**
+         * Says in which air the grammage of the order is meant; the reference atmosphere without it.
+         *
+         * @param air the air
+         * @return this builder
+         * @throws Refused if it was said before
+         */
+        public Builder weighedIn(Air air) {
+            Named.once(weighedIn != null, "order " + name, "the air of weighing");
+            weighedIn = air;
+            return this;
+        }
+
+        /**
+         * Ends the order.
+         *
+         * @return the order
+         * @throws Refused if there is no piece, a piece names a recipe or a piece that is not there, or an envelope is made for
+         *     an envelope
+         */
+        public Order build() {
+            if (pieces.isEmpty()) {
+                throw Refused.of("order.empty", "order " + name + ": there is no piece in it. Add at least one.", "order", name);
+            }
+            for (Piece piece : pieces) {
+                if (recipes.stream().noneMatch(recipe -> recipe.name().equals(piece.recipe()))) {
+                    throw Refused.of("order.no-recipe",
+                            "piece " + piece.name() + ": the recipe \"" + piece.recipe() + "\" is not in the order, which has: "
+                                    + recipes.stream().map(Recipe::name).toList() + ".",
+                            "piece", piece.name(), "recipe", piece.recipe());
+                }
+                piece.envelopeFor().ifPresent(inside -> {
+                    Piece held = pieces.stream().filter(other -> other.name().equals(inside)).findFirst()
+                            .orElseThrow(() -> Refused.of("order.no-piece",
+                                    "piece " + piece.name() + ": the piece \"" + inside + "\" it is an envelope for is not in the"
+                                            + " order, which has: " + pieces.stream().map(Piece::name).toList() + ".",
+                                    "piece", piece.name(), "inside", inside));
+                    if (held.envelopeFor().isPresent()) {
+                        throw Refused.of("order.envelope-in-envelope",
+                                "piece " + piece.name() + ": " + inside + " is an envelope itself; an envelope for an envelope is"
+                                        + " not planned. Give the outer one a size of its own.",
+                                "piece", piece.name(), "inside", inside);
+                    }
+                });
+            }
+            return new Order(this);
+        }
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the recipes.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Recipe> recipes() {
+        return recipes;
+    }
+
+    /**
+     * Returns the pieces.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Piece> pieces() {
+        return pieces;
+    }
+
+    /**
+     * Returns the day by which the parcel leaves, if it was said.
+     *
+     * @return the day
+     */
+    public Optional<LocalDate> due() {
+        return Optional.ofNullable(due);
+    }
+
+    /**
+     * Returns the air in which the grammage of the order is meant.
+     *
+     * @return the air
+     */
+    public Air weighedIn() {
+        return weighedIn;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Order that && name.equals(that.name) && recipes.equals(that.recipes)
+                && pieces.equals(that.pieces) && Objects.equals(due, that.due) && weighedIn.equals(that.weighedIn);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, recipes, pieces, due);
+    }
+
+    @Override
+    public String toString() {
+        return "order " + name + ": " + String.join("; ", pieces.stream().map(Piece::toString).toList());
+    }
+}

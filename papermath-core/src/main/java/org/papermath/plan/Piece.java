@@ -1,0 +1,659 @@
+package org.papermath.plan;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.Format;
+
+/**
+ * One kind of thing in an order: so many sheets, cards or envelopes of a size and a weight, from a recipe. Immutable.
+ *
+ * <p>The size is that of the finished flat piece, before it is folded. An envelope takes its size from the piece it is made
+ * for, unless the side of its blank is given.
+ */
+public final class Piece {
+    private final String name;
+    private final String recipe;
+    private final int count;
+    private final @Nullable Amount<Length> width;
+    private final @Nullable Amount<Length> height;
+    private final @Nullable Format format;
+    private final @Nullable Amount<Grammage> grammage;
+    private final @Nullable Amount<Length> caliper;
+    private final @Nullable Sample sample;
+    private final @Nullable Amount<Share> spare;
+    private final int kept;
+    private final int trials;
+    private final int folds;
+    private final Edge edge;
+    private final @Nullable Amount<Length> trim;
+    private final @Nullable String envelopeFor;
+    private final @Nullable EnvelopeStyle style;
+    private final int inserts;
+    private final @Nullable Amount<Length> clearance;
+    private final @Nullable String mail;
+    private final @Nullable String dryer;
+    private final @Nullable Amount<Length> sheetGap;
+
+    /** How the edge of a piece is made. */
+    public enum Edge {
+        /** The natural rim of the deckle on every side: one piece a sheet, in a deckle of its size. */
+        DECKLE,
+        /** Trimmed or torn to size from a larger sheet, several up where they fit. */
+        CUT
+    }
+
+    /**
+     * A sheet to be matched: its size, mass and thickness, weighed in the air of the studio.
+     *
+     * @param width one side
+     * @param height the other side
+     * @param mass its mass as weighed
+     * @param thickness its thickness
+     */
+    public record Sample(Amount<Length> width, Amount<Length> height, Amount<Mass> mass, Amount<Length> thickness) {
+        /**
+         * Makes a sample.
+         *
+         * @param width one side, above zero
+         * @param height the other side, above zero
+         * @param mass its mass as weighed in the air of the studio, above zero
+         * @param thickness its thickness, above zero
+         * @return the sample
+         * @throws Refused if a value is not above zero
+         */
+        public static Sample of(Quantity<Length> width, Quantity<Length> height, Quantity<Mass> mass,
+                Quantity<Length> thickness) {
+            Kinds.LENGTH.siAboveZero(width, "sample width");
+            Kinds.LENGTH.siAboveZero(height, "sample height");
+            Kinds.MASS.siAboveZero(mass, "sample mass");
+            Kinds.LENGTH.siAboveZero(thickness, "sample thickness");
+            return new Sample(Kinds.LENGTH.check(width, "sample width"), Kinds.LENGTH.check(height, "sample height"),
+                    Kinds.MASS.check(mass, "sample mass"), Kinds.LENGTH.check(thickness, "sample thickness"));
+        }
+    }
+
+    private Piece(Builder b) {
+        this.name = b.name;
+        this.recipe = b.recipe;
+        this.count = b.count;
+        this.width = b.width;
+        this.height = b.height;
+        this.format = b.format;
+        this.grammage = b.grammage;
+        this.caliper = b.caliper;
+        this.sample = b.sample;
+        this.spare = b.spare;
+        this.kept = b.kept;
+        this.trials = b.trials;
+        this.folds = b.folds;
+        this.edge = b.edge;
+        this.trim = b.trim;
+        this.envelopeFor = b.envelopeFor;
+        this.style = b.style;
+        this.inserts = b.inserts;
+        this.clearance = b.clearance;
+        this.mail = b.mail;
+        this.dryer = b.dryer;
+        this.sheetGap = b.sheetGap;
+    }
+
+    /**
+     * Begins a piece.
+     *
+     * @param name its name, not empty
+     * @param count how many are ordered, 1 to 100 000
+     * @param recipe the name of its recipe
+     * @return a builder
+     * @throws Refused if a name is empty or the count is out of range
+     */
+    public static Builder of(String name, int count, String recipe) {
+        if (count < 1 || count > 100_000) {
+            throw Refused.of("piece.count", "piece " + name + ": " + count + " ordered; a count is from 1 to 100000.",
+                    "piece", name, "given", count, "least", 1, "most", 100_000);
+        }
+        return new Builder(Named.require("piece", name), count, Named.require("recipe of piece " + name, recipe));
+    }
+
+    /** Gathers a piece; refuses what is said twice and what clashes. */
+    public static final class Builder {
+        private final String name;
+        private final String recipe;
+        private final int count;
+        private @Nullable Amount<Length> width;
+        private @Nullable Amount<Length> height;
+        private @Nullable Format format;
+        private @Nullable Amount<Grammage> grammage;
+        private @Nullable Amount<Length> caliper;
+        private @Nullable Sample sample;
+        private @Nullable Amount<Share> spare;
+        private int kept;
+        private int trials = -1;
+        private int folds;
+        private Edge edge = Edge.CUT;
+        private @Nullable Amount<Length> trim;
+        private @Nullable String envelopeFor;
+        private @Nullable EnvelopeStyle style;
+        private int inserts = 1;
+        private @Nullable Amount<Length> clearance;
+        private @Nullable String mail;
+        private @Nullable String dryer;
+        private @Nullable Amount<Length> sheetGap;
+
+        private Builder(String name, int count, String recipe) {
+            this.name = name;
+            this.count = count;
+            this.recipe = recipe;
+        }
+
+        /**
+         * Says the finished flat size.
+         *
+         * @param one one side, 5 mm to 5 m
+         * @param other the other side, 5 mm to 5 m
+         * @return this builder
+         * @throws Refused if a side is out of range or the size was said before
+         */
+        public Builder sized(Quantity<Length> one, Quantity<Length> other) {
+            Named.once(width != null, "piece " + name, "the size");
+            Kinds.LENGTH.siAboveZero(one, "width of piece " + name);
+            Kinds.LENGTH.siAboveZero(other, "height of piece " + name);
+            Kinds.LENGTH.siWithin(one, "width of piece " + name, 0.005, 5);
+            Kinds.LENGTH.siWithin(other, "height of piece " + name, 0.005, 5);
+            width = Kinds.LENGTH.check(one, "width of piece " + name);
+            height = Kinds.LENGTH.check(other, "height of piece " + name);
+            return this;
+        }
+
+        /**
+         * Says the finished flat size by a format.
+         *
+         * @param size the format of a sheet or card
+         * @return this builder
+         * @throws Refused if the size was said before
+         */
+        public Builder sized(Format size) {
+            sized(size.width(), size.height());
+            format = size;
+            return this;
+        }
+
+        /**
+         * Says the grammage wanted, in the reference air of the order.
+         *
+         * @param wanted the grammage, 2 to 2000 g/m²
+         * @return this builder
+         * @throws Refused if it is out of range, or a target was said before
+         */
+        public Builder weighing(Quantity<Grammage> wanted) {
+            targetOnce();
+            Kinds.GRAMMAGE.siWithin(wanted, "grammage of piece " + name, 0.002, 2);
+            grammage = Kinds.GRAMMAGE.check(wanted, "grammage of piece " + name);
+            return this;
+        }
+
+        /**
+         * Says the thickness wanted instead of a grammage.
+         *
+         * @param wanted the caliper, 10 µm to 5 mm
+         * @return this builder
+         * @throws Refused if it is out of range, or a target was said before
+         */
+        public Builder thick(Quantity<Length> wanted) {
+            targetOnce();
+            Kinds.LENGTH.siWithin(wanted, "caliper of piece " + name, 10e-6, 5e-3);
+            caliper = Kinds.LENGTH.check(wanted, "caliper of piece " + name);
+            return this;
+        }
+
+        /**
+         * Says the sheet to be matched instead of a grammage.
+         *
+         * @param pattern the sample
+         * @return this builder
+         * @throws Refused if a target was said before
+         */
+        public Builder like(Sample pattern) {
+            targetOnce();
+            sample = pattern;
+            return this;
+        }
+
+        private void targetOnce() {
+            Named.once(grammage != null || caliper != null || sample != null, "piece " + name,
+                    "what it is to weigh or measure");
+        }
+
+        /**
+         * Says how many more than ordered are to come out good, as a share of those ordered.
+         *
+         * @param share the share, 0 to 100 %
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder spare(Quantity<Share> share) {
+            Named.once(spare != null, "piece " + name, "the spare share");
+            spare = Kinds.SHARE.check(share, "spare share of piece " + name);
+            return this;
+        }
+
+        /**
+         * Says how many pieces the studio keeps for itself.
+         *
+         * @param pieces the count, 0 or more
+         * @return this builder
+         * @throws Refused if it is below zero
+         */
+        public Builder keeping(int pieces) {
+            kept = atLeastZero(pieces, "pieces kept");
+            return this;
+        }
+
+        /**
+         * Says how many trial sheets are pulled before the run.
+         *
+         * @param sheets the count, 0 or more
+         * @return this builder
+         * @throws Refused if it is below zero
+         */
+        public Builder trials(int sheets) {
+            trials = atLeastZero(sheets, "trial sheets");
+            return this;
+        }
+
+        private int atLeastZero(int value, String what) {
+            if (value < 0) {
+                throw Refused.of("count.below-zero", what + " of piece " + name + ": " + value + " given; 0 or more is wanted.",
+                        "piece", name, "given", value, "least", 0);
+            }
+            return value;
+        }
+
+        /**
+         * Says that each piece is folded in half so many times, each time across its longer side.
+         *
+         * @param times the number of folds, 0 to 4
+         * @return this builder
+         * @throws Refused if it is out of range
+         */
+        public Builder folded(int times) {
+            if (times < 0 || times > 4) {
+                throw Refused.of("piece.folds", "piece " + name + ": " + times + " folds given; from 0 to 4 are possible.",
+                        "piece", name, "given", times, "least", 0, "most", 4);
+            }
+            folds = times;
+            return this;
+        }
+
+        /**
+         * Says that the natural rim of the deckle stays on every side: one piece a sheet.
+         *
+         * @return this builder
+         */
+        public Builder deckleEdged() {
+            edge = Edge.DECKLE;
+            return this;
+        }
+
+        /**
+         * Says how much is trimmed off each edge.
+         *
+         * @param width the width trimmed off, 0 to 100 mm
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder trimmed(Quantity<Length> width) {
+            Named.once(trim != null, "piece " + name, "the trim");
+            Kinds.LENGTH.siWithin(width, "trim of piece " + name, 0, 0.1);
+            trim = Kinds.LENGTH.check(width, "trim of piece " + name);
+            return this;
+        }
+
+        /**
+         * Says how far pieces lie apart on the mould face, where a strip divides them.
+         *
+         * @param gap the width of the strip, 0 to 100 mm
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder apart(Quantity<Length> gap) {
+            Named.once(sheetGap != null, "piece " + name, "the gap between pieces");
+            Kinds.LENGTH.siWithin(gap, "gap between pieces " + name, 0, 0.1);
+            sheetGap = Kinds.LENGTH.check(gap, "gap between pieces " + name);
+            return this;
+        }
+
+        /**
+         * Says that this piece is an envelope for another piece.
+         *
+         * @param piece the name of the piece that goes into it
+         * @param how how the blank is folded
+         * @return this builder
+         * @throws Refused if it was said before
+         */
+        public Builder envelopeFor(String piece, EnvelopeStyle how) {
+            Named.once(envelopeFor != null, "piece " + name, "what the envelope is for");
+            envelopeFor = Named.require("piece in the envelope " + name, piece);
+            style = how;
+            return this;
+        }
+
+        /**
+         * Says how many of the other piece go into one envelope.
+         *
+         * @param pieces the count, 1 to 50
+         * @return this builder
+         * @throws Refused if it is out of range
+         */
+        public Builder holding(int pieces) {
+            if (pieces < 1 || pieces > 50) {
+                throw Refused.of("piece.inserts", "piece " + name + ": " + pieces + " inserts given; from 1 to 50 are possible.",
+                        "piece", name, "given", pieces, "least", 1, "most", 50);
+            }
+            inserts = pieces;
+            return this;
+        }
+
+        /**
+         * Says how much longer and wider the envelope is inside than the piece with its thickness.
+         *
+         * @param total the clearance, both sides together, 0 to 100 mm
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder clearance(Quantity<Length> total) {
+            Named.once(clearance != null, "piece " + name, "the clearance");
+            Kinds.LENGTH.siWithin(total, "clearance of envelope " + name, 0, 0.1);
+            clearance = Kinds.LENGTH.check(total, "clearance of envelope " + name);
+            return this;
+        }
+
+        /**
+         * Says by which service the piece, in its envelope if it has one, is mailed.
+         *
+         * @param service the name of a service of the table of mail limits, for example {@code US letter}
+         * @return this builder
+         */
+        public Builder mailedAs(String service) {
+            mail = Named.require("mail service of piece " + name, service);
+            return this;
+        }
+
+        /**
+         * Says in which dryer of the studio the sheets dry; the first one without it.
+         *
+         * @param dryerName the name of the dryer
+         * @return this builder
+         */
+        public Builder driedIn(String dryerName) {
+            dryer = Named.require("dryer of piece " + name, dryerName);
+            return this;
+        }
+
+        /**
+         * Ends the piece.
+         *
+         * @return the piece
+         * @throws Refused if there is no target, no size, or what was said clashes
+         */
+        public Piece build() {
+            if (grammage == null && caliper == null && sample == null) {
+                throw Refused.of("piece.no-target",
+                        "piece " + name + ": it is not said what it is to weigh. Give a grammage, a thickness, or a sample.",
+                        "piece", name);
+            }
+            if (width == null && envelopeFor == null) {
+                throw Refused.of("piece.no-size", "piece " + name + ": its size is missing. Give two sides or a format.",
+                        "piece", name);
+            }
+            if (width != null && envelopeFor != null && style != EnvelopeStyle.DIAMOND) {
+                throw Refused.of("piece.clash",
+                        "piece " + name + ": an envelope for " + envelopeFor + " takes its size from that piece; only a diamond"
+                                + " envelope may give the side of its square. Leave the size out.", "piece", name);
+            }
+            if (envelopeFor != null && folds > 0) {
+                throw Refused.of("piece.clash",
+                        "piece " + name + ": an envelope is folded by its style; leave the number of folds out.", "piece", name);
+            }
+            if (edge == Edge.DECKLE && trim != null && trim.si() > 0) {
+                throw Refused.of("piece.clash",
+                        "piece " + name + ": an edge cannot be the rim of the deckle and be trimmed. Choose one.", "piece", name);
+            }
+            return new Piece(this);
+        }
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the name of the recipe.
+     *
+     * @return the name
+     */
+    public String recipe() {
+        return recipe;
+    }
+
+    /**
+     * Returns how many are ordered.
+     *
+     * @return the count
+     */
+    public int count() {
+        return count;
+    }
+
+    /**
+     * Returns one side of the finished flat piece; for a diamond envelope, of its square.
+     *
+     * @return the width, or empty for an envelope that takes its size from another piece
+     */
+    public Optional<Amount<Length>> width() {
+        return Optional.ofNullable(width);
+    }
+
+    /**
+     * Returns the other side of the finished flat piece.
+     *
+     * @return the height, or empty for an envelope that takes its size from another piece
+     */
+    public Optional<Amount<Length>> height() {
+        return Optional.ofNullable(height);
+    }
+
+    /**
+     * Returns the format, where the size was said by one.
+     *
+     * @return the format
+     */
+    public Optional<Format> format() {
+        return Optional.ofNullable(format);
+    }
+
+    /**
+     * Returns the grammage wanted, where that is the target.
+     *
+     * @return the grammage
+     */
+    public Optional<Amount<Grammage>> grammage() {
+        return Optional.ofNullable(grammage);
+    }
+
+    /**
+     * Returns the thickness wanted, where that is the target.
+     *
+     * @return the caliper
+     */
+    public Optional<Amount<Length>> caliper() {
+        return Optional.ofNullable(caliper);
+    }
+
+    /**
+     * Returns the sheet to be matched, where that is the target.
+     *
+     * @return the sample
+     */
+    public Optional<Sample> sample() {
+        return Optional.ofNullable(sample);
+    }
+
+    /**
+     * Returns the spare share, where it was said.
+     *
+     * @return the share of those ordered
+     */
+    public Optional<Amount<Share>> spare() {
+        return Optional.ofNullable(spare);
+    }
+
+    /**
+     * Returns how many the studio keeps for itself.
+     *
+     * @return the count
+     */
+    public int kept() {
+        return kept;
+    }
+
+    /**
+     * Returns how many trial sheets are pulled, where it was said.
+     *
+     * @return the count
+     */
+    public OptionalInt trials() {
+        return trials < 0 ? OptionalInt.empty() : OptionalInt.of(trials);
+    }
+
+    /**
+     * Returns how many times each piece is folded in half.
+     *
+     * @return the number of folds
+     */
+    public int folds() {
+        return folds;
+    }
+
+    /**
+     * Returns how the edge is made.
+     *
+     * @return the edge
+     */
+    public Edge edge() {
+        return edge;
+    }
+
+    /**
+     * Returns how much is trimmed off each edge, where it was said.
+     *
+     * @return the width trimmed off
+     */
+    public Optional<Amount<Length>> trim() {
+        return Optional.ofNullable(trim);
+    }
+
+    /**
+     * Returns how far pieces lie apart on the mould face, where it was said.
+     *
+     * @return the gap
+     */
+    public Optional<Amount<Length>> gap() {
+        return Optional.ofNullable(sheetGap);
+    }
+
+    /**
+     * Returns the name of the piece this is an envelope for.
+     *
+     * @return the name, or empty if this is no envelope
+     */
+    public Optional<String> envelopeFor() {
+        return Optional.ofNullable(envelopeFor);
+    }
+
+    /**
+     * Returns how the blank of the envelope is folded.
+     *
+     * @return the style, or empty if this is no envelope
+     */
+    public Optional<EnvelopeStyle> style() {
+        return Optional.ofNullable(style);
+    }
+
+    /**
+     * Returns how many of the other piece go into one envelope.
+     *
+     * @return the count
+     */
+    public int inserts() {
+        return inserts;
+    }
+
+    /**
+     * Returns the clearance in the envelope, where it was said.
+     *
+     * @return the clearance, both sides together
+     */
+    public Optional<Amount<Length>> clearance() {
+        return Optional.ofNullable(clearance);
+    }
+
+    /**
+     * Returns the mail service, if the piece is mailed.
+     *
+     * @return the name of the service
+     */
+    public Optional<String> mail() {
+        return Optional.ofNullable(mail);
+    }
+
+    /**
+     * Returns the name of the dryer, where it was said.
+     *
+     * @return the name
+     */
+    public Optional<String> dryer() {
+        return Optional.ofNullable(dryer);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Piece that && name.equals(that.name) && recipe.equals(that.recipe) && count == that.count
+                && Objects.equals(width, that.width) && Objects.equals(height, that.height)
+                && Objects.equals(format, that.format) && Objects.equals(grammage, that.grammage)
+                && Objects.equals(caliper, that.caliper) && Objects.equals(sample, that.sample)
+                && Objects.equals(spare, that.spare) && kept == that.kept && trials == that.trials && folds == that.folds
+                && edge == that.edge && Objects.equals(trim, that.trim) && Objects.equals(envelopeFor, that.envelopeFor)
+                && style == that.style && inserts == that.inserts && Objects.equals(clearance, that.clearance)
+                && Objects.equals(mail, that.mail) && Objects.equals(dryer, that.dryer)
+                && Objects.equals(sheetGap, that.sheetGap);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, recipe, count, width, height, grammage, caliper, envelopeFor);
+    }
+
+    @Override
+    public String toString() {
+        String size = width == null ? "" : ", " + width + " × " + height;
+        return count + " " + name + size + (envelopeFor == null ? "" : ", envelope for " + envelopeFor);
+    }
+}

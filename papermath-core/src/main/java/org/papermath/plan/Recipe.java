@@ -1,0 +1,298 @@
+package org.papermath.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Time;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.fibre.Furnish;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.AdditiveDose;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Dose;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
+
+/**
+ * What goes into a paper and what is done to it before the vat: furnish, beating, additives, size. Immutable.
+ *
+ * <p>A recipe holds no weights: those follow from the order.
+ */
+public final class Recipe {
+    private final String name;
+    private final Furnish furnish;
+    private final Amount<Time> beating;
+    private final @Nullable Amount<SchopperRiegler> drainability;
+    private final List<AdditiveDose> additives;
+    private final @Nullable Amount<Consistency> beaterConsistency;
+    private final @Nullable Amount<Consistency> stockConsistency;
+    private final @Nullable Amount<Consistency> vatConsistency;
+    private final @Nullable Amount<FibreConcentration> sizeBath;
+
+    private Recipe(Builder builder) {
+        this.name = builder.name;
+        this.furnish = builder.furnish;
+        this.beating = builder.beating;
+        this.drainability = builder.drainability;
+        this.additives = List.copyOf(builder.additives);
+        this.beaterConsistency = builder.beaterConsistency;
+        this.stockConsistency = builder.stockConsistency;
+        this.vatConsistency = builder.vatConsistency;
+        this.sizeBath = builder.sizeBath;
+    }
+
+    /**
+     * Begins a recipe.
+     *
+     * @param name its name, not empty; a batch of the plan and measured values go by it
+     * @param furnish the fibres, by oven-dry share
+     * @return a builder
+     * @throws Refused if the name is empty
+     */
+    public static Builder of(String name, Furnish furnish) {
+        return new Builder(Named.require("recipe", name), furnish);
+    }
+
+    /** Gathers a recipe; refuses what is said twice. */
+    public static final class Builder {
+        private final String name;
+        private final Furnish furnish;
+        private final List<AdditiveDose> additives = new ArrayList<>();
+        private Amount<Time> beating = Kinds.TIME.of(0, "h");
+        private boolean beatingSaid;
+        private @Nullable Amount<SchopperRiegler> drainability;
+        private @Nullable Amount<Consistency> beaterConsistency;
+        private @Nullable Amount<Consistency> stockConsistency;
+        private @Nullable Amount<Consistency> vatConsistency;
+        private @Nullable Amount<FibreConcentration> sizeBath;
+
+        private Builder(String name, Furnish furnish) {
+            this.name = name;
+            this.furnish = furnish;
+        }
+
+        /**
+         * Says how long the fibre is beaten, on the beater of the studio.
+         *
+         * @param time the time at the beater, 0 to 48 h
+         * @return this builder
+         * @throws Refused if the time is out of range or was said before
+         */
+        public Builder beaten(Quantity<Time> time) {
+            Named.once(beatingSaid, "recipe " + name, "beating time");
+            Kinds.TIME.siWithin(time, "beating time", 0, 48 * 3600);
+            beating = Kinds.TIME.check(time, "beating time");
+            beatingSaid = true;
+            return this;
+        }
+
+        /**
+         * Says what the tester read after that beating, where it was measured; it takes the place of the kinetics.
+         *
+         * @param number the Schopper-Riegler number, 5 to 98
+         * @return this builder
+         * @throws Refused if the number is out of range or was said before
+         */
+        public Builder measuring(Quantity<SchopperRiegler> number) {
+            Named.once(drainability != null, "recipe " + name, "drainability");
+            Kinds.SCHOPPER_RIEGLER.siWithin(number, "drainability", 5, 98);
+            drainability = Kinds.SCHOPPER_RIEGLER.check(number, "drainability");
+            return this;
+        }
+
+        /**
+         * Adds an additive, in the order of addition.
+         *
+         * @param additive the additive
+         * @param dose active matter over oven-dry fibre, 0 to 50 %
+         * @return this builder
+         * @throws Refused if the dose is out of range or the additive was added before
+         */
+        public Builder adding(Additive additive, Quantity<Dose> dose) {
+            for (AdditiveDose before : additives) {
+                Named.once(before.additive().name().equals(additive.name()), "recipe " + name, additive.name());
+            }
+            additives.add(AdditiveDose.of(additive, dose));
+            return this;
+        }
+
+        /**
+         * Says the consistency in the beater.
+         *
+         * @param consistency oven-dry fibre over stock, by mass, 0.2 to 6 %
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder beaterAt(Quantity<Consistency> consistency) {
+            Named.once(beaterConsistency != null, "recipe " + name, "beater consistency");
+            Kinds.CONSISTENCY.siWithin(consistency, "beater consistency", 0.002, 0.06);
+            beaterConsistency = Kinds.CONSISTENCY.check(consistency, "beater consistency");
+            return this;
+        }
+
+        /**
+         * Says the consistency at which the beaten stock is kept in pails.
+         *
+         * @param consistency oven-dry fibre over stock, by mass, 0.2 to 20 %
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder keptAt(Quantity<Consistency> consistency) {
+            Named.once(stockConsistency != null, "recipe " + name, "stock consistency");
+            Kinds.CONSISTENCY.siWithin(consistency, "stock consistency", 0.002, 0.2);
+            stockConsistency = Kinds.CONSISTENCY.check(consistency, "stock consistency");
+            return this;
+        }
+
+        /**
+         * Says the consistency in the vat.
+         *
+         * @param consistency oven-dry fibre over stock, by mass, 0.05 to 3 %
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder vatAt(Quantity<Consistency> consistency) {
+            Named.once(vatConsistency != null, "recipe " + name, "vat consistency");
+            Kinds.CONSISTENCY.siWithin(consistency, "vat consistency", 0.0005, 0.03);
+            vatConsistency = Kinds.CONSISTENCY.check(consistency, "vat consistency");
+            return this;
+        }
+
+        /**
+         * Says that the dry sheets are sized in a bath.
+         *
+         * @param strength dry size in a litre of bath, 1 to 200 g/L
+         * @return this builder
+         * @throws Refused if it is out of range or was said before
+         */
+        public Builder surfaceSized(Quantity<FibreConcentration> strength) {
+            Named.once(sizeBath != null, "recipe " + name, "surface size");
+            Kinds.FIBRE_CONCENTRATION.siWithin(strength, "strength of the size bath", 1, 200);
+            sizeBath = Kinds.FIBRE_CONCENTRATION.check(strength, "strength of the size bath");
+            return this;
+        }
+
+        /**
+         * Ends the recipe.
+         *
+         * @return the recipe
+         * @throws Refused if the additives come to more than the fibre they are added to
+         */
+        public Recipe build() {
+            double sum = additives.stream().mapToDouble(dose -> dose.dose().si()).sum();
+            if (sum > 1) {
+                throw Refused.of("recipe.doses", "recipe " + name + ": the doses come to " + Math.round(100 * sum)
+                        + " % on oven-dry fibre; together they may be at most 100 %. Check the doses.",
+                        "recipe", name, "sum", sum, "most", 1);
+            }
+            return new Recipe(this);
+        }
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the fibres.
+     *
+     * @return the furnish
+     */
+    public Furnish furnish() {
+        return furnish;
+    }
+
+    /**
+     * Returns how long the fibre is beaten.
+     *
+     * @return the time at the beater
+     */
+    public Amount<Time> beating() {
+        return beating;
+    }
+
+    /**
+     * Returns what the tester read after that beating, where it was measured.
+     *
+     * @return the Schopper-Riegler number
+     */
+    public Optional<Amount<SchopperRiegler>> drainability() {
+        return Optional.ofNullable(drainability);
+    }
+
+    /**
+     * Returns the additives in the order of addition.
+     *
+     * @return an unmodifiable list
+     */
+    public List<AdditiveDose> additives() {
+        return additives;
+    }
+
+    /**
+     * Returns the consistency in the beater, where the recipe says it.
+     *
+     * @return oven-dry fibre over stock, by mass
+     */
+    public Optional<Amount<Consistency>> beaterConsistency() {
+        return Optional.ofNullable(beaterConsistency);
+    }
+
+    /**
+     * Returns the consistency of the beaten stock in its pails, where the recipe says it.
+     *
+     * @return oven-dry fibre over stock, by mass
+     */
+    public Optional<Amount<Consistency>> stockConsistency() {
+        return Optional.ofNullable(stockConsistency);
+    }
+
+    /**
+     * Returns the consistency in the vat, where the recipe says it.
+     *
+     * @return oven-dry fibre over stock, by mass
+     */
+    public Optional<Amount<Consistency>> vatConsistency() {
+        return Optional.ofNullable(vatConsistency);
+    }
+
+    /**
+     * Returns the strength of the size bath, where the sheets are sized.
+     *
+     * @return dry size in a volume of bath
+     */
+    public Optional<Amount<FibreConcentration>> sizeBath() {
+        return Optional.ofNullable(sizeBath);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Recipe that && name.equals(that.name) && furnish.equals(that.furnish)
+                && beating.equals(that.beating) && Objects.equals(drainability, that.drainability)
+                && additives.equals(that.additives) && Objects.equals(beaterConsistency, that.beaterConsistency)
+                && Objects.equals(stockConsistency, that.stockConsistency)
+                && Objects.equals(vatConsistency, that.vatConsistency) && Objects.equals(sizeBath, that.sizeBath);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, furnish, beating, additives);
+    }
+
+    @Override
+    public String toString() {
+        return name + ": " + furnish + ", beaten " + beating;
+    }
+}

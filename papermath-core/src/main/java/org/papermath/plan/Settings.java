@@ -1,0 +1,85 @@
+package org.papermath.plan;
+
+/** What to do, in plain numbers of coherent SI: chosen at the likely values, rounded to the tool, held fixed in forecasts. */
+final class Settings {
+    final BatchSettings[] batches;
+    final PieceSettings[] pieces;
+
+    Settings(int batches, int pieces) {
+        this.batches = new BatchSettings[batches];
+        this.pieces = new PieceSettings[pieces];
+        for (int i = 0; i < batches; i++) {
+            this.batches[i] = new BatchSettings();
+        }
+        for (int i = 0; i < pieces; i++) {
+            this.pieces[i] = new PieceSettings();
+        }
+    }
+
+    /** Settings of a batch. */
+    static final class BatchSettings {
+        /** Oven-dry fibre wanted at the scale, before rounding. */
+        double ovenDry;
+        /** Oven-dry fibre of each kind from what is on hand. */
+        double[] fromHand = {};
+        /** Mass to weigh of each kind, as bought. */
+        double[] asBought = {};
+        double soakWater;
+        int loads;
+        double loadOvenDry;
+        /** Water to each beater load, what the fibre brings with it taken off. */
+        double loadWater;
+        /** Product to weigh of each additive, for one load. */
+        double[] product = {};
+        /** Stock of all loads, before handling losses. */
+        double stock;
+        double stockDensity;
+        boolean vatTooSmall;
+        double leastVatVolume;
+    }
+
+    /** Settings of a piece. */
+    static final class PieceSettings {
+        double width;
+        double height;
+        double foldedWidth;
+        double foldedHeight;
+        int mould = Job.NONE;
+        int up;
+        int rowAcross;
+        int rowAlong;
+        boolean turned;
+        double openingWidth;
+        double openingHeight;
+        int sheets;
+        /** Oven-dry solids a sheet must have. */
+        double solids;
+        double fibre;
+        double lift;
+        /** Stock and water to the vat before the first sheet of this piece. */
+        double startStock;
+        double startWater;
+        /** White water bailed before the first sheet of this piece. */
+        double startBail;
+        int every;
+        double[] rechargeStock = {};
+        double[] rechargeWater = {};
+        double[] rechargeBail = {};
+        int sheetsInPost;
+        int posts;
+        double force;
+        double pressure;
+        double pressTime;
+        boolean pressLimited;
+        int dryerLoads;
+        int blotterChanges;
+        double envelopeInsideWidth;
+        double envelopeInsideHeight;
+        double envelopeOutsideWidth;
+        double envelopeOutsideHeight;
+        double envelopeSeam;
+        double blankAreaShare = 1;
+        double filling;
+        double sizeBath;
+    }
+}

@@ -1,0 +1,475 @@
+package org.papermath.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumptions;
+import org.papermath.fibre.Fibre;
+import org.papermath.mould.Mould;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.RelativeHumidity;
+import org.papermath.vat.Vat;
+
+/**
+ * What a studio has: equipment, the air of its room, stock on hand, the steps of its scale and jug, and what it knows from
+ * its own measurements. Immutable.
+ *
+ * <p>Nothing but the name has to be there: a plan leaves out the stages it has no equipment for and says so.
+ */
+public final class Studio {
+    private final String name;
+    private final @Nullable Beater beater;
+    private final @Nullable Vat vat;
+    private final List<Mould> moulds;
+    private final @Nullable Press press;
+    private final @Nullable Felts felts;
+    private final List<Dryer> dryers;
+    private final Air room;
+    private final Map<Fibre, Amount<Mass>> onHand;
+    private final Amount<Mass> scaleStep;
+    private final Amount<Mass> fineScaleStep;
+    private final Amount<Volume> jugStep;
+    private final Amount<Time> workingDay;
+    private final boolean customaryUnits;
+    private final Assumptions assumptions;
+
+    private Studio(Builder b) {
+        this.name = b.name;
+        this.beater = b.beater;
+        this.vat = b.vat;
+        this.moulds = List.copyOf(b.moulds);
+        this.press = b.press;
+        this.felts = b.felts;
+        this.dryers = List.copyOf(b.dryers);
+        this.room = b.room == null ? Air.of(Amounts.celsius(20), RelativeHumidity.percent(55)) : b.room;
+        this.onHand = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(b.onHand));
+        this.scaleStep = b.scaleStep;
+        this.fineScaleStep = b.fineScaleStep;
+        this.jugStep = b.jugStep;
+        this.workingDay = b.workingDay;
+        this.customaryUnits = b.customaryUnits;
+        this.assumptions = b.assumptions;
+    }
+
+    /**
+     * Begins a studio.
+     *
+     * @param name its name, not empty
+     * @return a builder
+     * @throws Refused if the name is empty
+     */
+    public static Builder of(String name) {
+        return new Builder(Named.require("studio", name));
+    }
+
+    /** Gathers a studio; refuses what is said twice. */
+    public static final class Builder {
+        private final String name;
+        private final List<Mould> moulds = new ArrayList<>();
+        private final List<Dryer> dryers = new ArrayList<>();
+        private final Map<Fibre, Amount<Mass>> onHand = new LinkedHashMap<>();
+        private @Nullable Beater beater;
+        private @Nullable Vat vat;
+        private @Nullable Press press;
+        private @Nullable Felts felts;
+        private @Nullable Air room;
+        private Amount<Mass> scaleStep = Amounts.grams(1);
+        private Amount<Mass> fineScaleStep = Amounts.grams(0.1);
+        private Amount<Volume> jugStep = Amounts.millilitres(10);
+        private Amount<Time> workingDay = Amounts.hours(6);
+        private boolean customaryUnits;
+        private Assumptions assumptions = Assumptions.standard();
+
+        private Builder(String name) {
+            this.name = name;
+        }
+
+        /**
+         * Says the beater.
+         *
+         * @param machine the beater
+         * @return this builder
+         * @throws Refused if one was said before
+         */
+        public Builder beater(Beater machine) {
+            Named.once(beater != null, "studio " + name, "the beater");
+            beater = machine;
+            return this;
+        }
+
+        /**
+         * Says the vat. A studio without one pours its sheets, one measured pour at a time, into a deckle box.
+         *
+         * @param tank the vat
+         * @return this builder
+         * @throws Refused if one was said before
+         */
+        public Builder vat(Vat tank) {
+            Named.once(vat != null, "studio " + name, "the vat");
+            vat = tank;
+            return this;
+        }
+
+        /**
+         * Adds a mould.
+         *
+         * @param mould the mould with its deckle
+         * @return this builder
+         * @throws Refused if one of that name was added before
+         */
+        public Builder mould(Mould mould) {
+            Named.once(moulds.stream().anyMatch(old -> old.name().equals(mould.name())), "studio " + name,
+                    "the mould " + mould.name());
+            moulds.add(mould);
+            return this;
+        }
+
+        /**
+         * Says the press.
+         *
+         * @param machine the press
+         * @return this builder
+         * @throws Refused if one was said before
+         */
+        public Builder press(Press machine) {
+            Named.once(press != null, "studio " + name, "the press");
+            press = machine;
+            return this;
+        }
+
+        /**
+         * Says the felts.
+         *
+         * @param set the felts
+         * @return this builder
+         * @throws Refused if they were said before
+         */
+        public Builder felts(Felts set) {
+            Named.once(felts != null, "studio " + name, "the felts");
+            felts = set;
+            return this;
+        }
+
+        /**
+         * Adds a dryer; the first one is used unless a piece names another.
+         *
+         * @param dryer the dryer
+         * @return this builder
+         * @throws Refused if one of that name was added before
+         */
+        public Builder dryer(Dryer dryer) {
+            Named.once(dryers.stream().anyMatch(old -> old.name().equals(dryer.name())), "studio " + name,
+                    "the dryer " + dryer.name());
+            dryers.add(dryer);
+            return this;
+        }
+
+        /**
+         * Says the air of the room; 20 °C and 55 % without it.
+         *
+         * @param air the air
+         * @return this builder
+         * @throws Refused if it was said before
+         */
+        public Builder room(Air air) {
+            Named.once(room != null, "studio " + name, "the air of the room");
+            room = air;
+            return this;
+        }
+
+        /**
+         * Adds fibre on hand, ready to be used before any is bought.
+         *
+         * @param fibre the fibre
+         * @param ovenDry its oven-dry mass, above zero
+         * @return this builder
+         * @throws Refused if the mass is not above zero or the fibre was added before
+         */
+        public Builder onHand(Fibre fibre, Quantity<Mass> ovenDry) {
+            Named.once(onHand.containsKey(fibre), "studio " + name, fibre.name() + " on hand");
+            Kinds.MASS.siAboveZero(ovenDry, fibre.name() + " on hand");
+            onHand.put(fibre, Kinds.MASS.check(ovenDry, fibre.name() + " on hand"));
+            return this;
+        }
+
+        /**
+         * Says the step of the scale for fibre; 1 g without it.
+         *
+         * @param step the step, 1 mg to 1 kg
+         * @return this builder
+         * @throws Refused if it is out of range
+         */
+        public Builder scaleStep(Quantity<Mass> step) {
+            Kinds.MASS.siWithin(step, "step of the scale", 1e-6, 1);
+            scaleStep = Kinds.MASS.check(step, "step of the scale");
+            return this;
+        }
+
+        /**
+         * Says the step of the scale for additives; 0.1 g without it.
+         *
+         * @param step the step, 1 mg to 1 kg
+         * @return this builder
+         * @throws Refused if it is out of range
+         */
+        public Builder fineScaleStep(Quantity<Mass> step) {
+            Kinds.MASS.siWithin(step, "step of the fine scale", 1e-6, 1);
+            fineScaleStep = Kinds.MASS.check(step, "step of the fine scale");
+            return this;
+        }
+
+        /**
+         * Says the step of the measuring jug; 10 mL without it.
+         *
+         * @param step the step, 0.1 mL to 10 L
+         * @return this builder
+         * @throws Refused if it is out of range
+         */
+        public Builder jugStep(Quantity<Volume> step) {
+            Kinds.VOLUME.siWithin(step, "step of the jug", 1e-7, 1e-2);
+            jugStep = Kinds.VOLUME.check(step, "step of the jug");
+            return this;
+        }
+
+        /**
+         * Says the working hours of a day; 6 h without it.
+         *
+         * @param hours the hours, 0.5 to 24 h
+         * @return this builder
+         * @throws Refused if they are out of range
+         */
+        public Builder workingDay(Quantity<Time> hours) {
+            Kinds.TIME.siWithin(hours, "working day", 1800, 86400);
+            workingDay = Kinds.TIME.check(hours, "working day");
+            return this;
+        }
+
+        /**
+         * Says that US customary units are to be printed in brackets beside the metric ones.
+         *
+         * @return this builder
+         */
+        public Builder alsoCustomaryUnits() {
+            customaryUnits = true;
+            return this;
+        }
+
+        /**
+         * Says what the studio knows: the table of assumptions with its own values in it.
+         *
+         * @param known the assumptions
+         * @return this builder
+         */
+        public Builder knowing(Assumptions known) {
+            assumptions = known;
+            return this;
+        }
+
+        /**
+         * Ends the studio.
+         *
+         * @return the studio
+         */
+        public Studio build() {
+            return new Studio(this);
+        }
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the beater, if there is one.
+     *
+     * @return the beater
+     */
+    public Optional<Beater> beater() {
+        return Optional.ofNullable(beater);
+    }
+
+    /**
+     * Returns the vat, if there is one.
+     *
+     * @return the vat
+     */
+    public Optional<Vat> vat() {
+        return Optional.ofNullable(vat);
+    }
+
+    /**
+     * Returns the moulds.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Mould> moulds() {
+        return moulds;
+    }
+
+    /**
+     * Returns the press, if there is one.
+     *
+     * @return the press
+     */
+    public Optional<Press> press() {
+        return Optional.ofNullable(press);
+    }
+
+    /**
+     * Returns the felts, if there are any.
+     *
+     * @return the felts
+     */
+    public Optional<Felts> felts() {
+        return Optional.ofNullable(felts);
+    }
+
+    /**
+     * Returns the dryers, the usual one first.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Dryer> dryers() {
+        return dryers;
+    }
+
+    /**
+     * Returns the air of the room.
+     *
+     * @return the air
+     */
+    public Air room() {
+        return room;
+    }
+
+    /**
+     * Returns the fibre on hand, by oven-dry mass.
+     *
+     * @return an unmodifiable map
+     */
+    public Map<Fibre, Amount<Mass>> onHand() {
+        return onHand;
+    }
+
+    /**
+     * Returns the step of the scale for fibre.
+     *
+     * @return the step
+     */
+    public Amount<Mass> scaleStep() {
+        return scaleStep;
+    }
+
+    /**
+     * Returns the step of the scale for additives.
+     *
+     * @return the step
+     */
+    public Amount<Mass> fineScaleStep() {
+        return fineScaleStep;
+    }
+
+    /**
+     * Returns the step of the measuring jug.
+     *
+     * @return the step
+     */
+    public Amount<Volume> jugStep() {
+        return jugStep;
+    }
+
+    /**
+     * Returns the working hours of a day.
+     *
+     * @return the hours
+     */
+    public Amount<Time> workingDay() {
+        return workingDay;
+    }
+
+    /**
+     * Tells whether US customary units are wanted beside the metric ones.
+     *
+     * @return whether they are
+     */
+    public boolean alsoCustomaryUnits() {
+        return customaryUnits;
+    }
+
+    /**
+     * Returns what the studio knows.
+     *
+     * @return the assumptions
+     */
+    public Assumptions assumptions() {
+        return assumptions;
+    }
+
+    /**
+     * Returns the same studio with other assumptions, for a what-if.
+     *
+     * @param known the assumptions
+     * @return the studio
+     */
+    public Studio knowing(Assumptions known) {
+        Builder b = new Builder(name);
+        b.beater = beater;
+        b.vat = vat;
+        b.moulds.addAll(moulds);
+        b.press = press;
+        b.felts = felts;
+        b.dryers.addAll(dryers);
+        b.room = room;
+        b.onHand.putAll(onHand);
+        b.scaleStep = scaleStep;
+        b.fineScaleStep = fineScaleStep;
+        b.jugStep = jugStep;
+        b.workingDay = workingDay;
+        b.customaryUnits = customaryUnits;
+        b.assumptions = known;
+        return new Studio(b);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Studio that && name.equals(that.name) && Objects.equals(beater, that.beater)
+                && Objects.equals(vat, that.vat) && moulds.equals(that.moulds) && Objects.equals(press, that.press)
+                && Objects.equals(felts, that.felts) && dryers.equals(that.dryers) && room.equals(that.room)
+                && onHand.equals(that.onHand) && scaleStep.equals(that.scaleStep) && fineScaleStep.equals(that.fineScaleStep)
+                && jugStep.equals(that.jugStep) && workingDay.equals(that.workingDay) && customaryUnits == that.customaryUnits
+                && assumptions.edition().equals(that.assumptions.edition()) && assumptions.own().equals(that.assumptions.own());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, beater, vat, moulds, press, felts, dryers, room, onHand);
+    }
+
+    @Override
+    public String toString() {
+        return "studio " + name;
+    }
+}
