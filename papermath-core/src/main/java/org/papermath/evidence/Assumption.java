@@ -44,7 +44,8 @@ public final class Assumption {
      * @param basis how it is known
      * @param source where it was found
      * @throws Refused if a number is not finite (the bounds may be infinite), the order least ≤ low ≤ likely ≤ high ≤ most is
-     *     broken, a log-normal value is not above zero, or the unit is not in the table
+     *     broken, a log-normal value is not above zero, the band of a logit-normal value reaches 0 or 1, or the unit is not
+     *     in the table
      */
     public Assumption(String id, Scope scope, String meaning, double likely, double low, double high, Shape shape,
             double least, double most, String unit, Role role, Basis basis, Source source) {
@@ -63,7 +64,13 @@ public final class Assumption {
                     "assumption " + id + scope + ": a log-normal value must be above zero; " + low + " given as its low point.",
                     "id", id, "low", low);
         }
-        Units.toSi(1, unit);
+        double lowSi = Units.toSi(low, unit);
+        if (shape == Shape.LOGIT && low < high && !(lowSi > 0 && Units.toSi(high, unit) < 1)) {
+            throw Refused.of("assumption.logit",
+                    "assumption " + id + scope + ": a logit-normal value must lie between 0 and 1 with its whole band; " + low
+                            + " to " + high + " given.",
+                    "id", id, "low", low, "high", high);
+        }
         this.id = id;
         this.scope = scope;
         this.meaning = meaning;

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,7 @@ public final class Assumptions {
     private static final String EDITION = "2026-11";
 
     private final String edition;
+    private final Map<String, Assumption> table;
     private final Map<String, Assumption> byKey;
 
     /** Loads the table on first use only. */
@@ -38,9 +40,15 @@ public final class Assumptions {
         static final Assumptions TABLE = load(EDITION);
     }
 
-    private Assumptions(String edition, Map<String, Assumption> byKey) {
+    private Assumptions(String edition, Map<String, Assumption> table, Map<String, Assumption> byKey) {
         this.edition = edition;
+        this.table = table;
         this.byKey = byKey;
+    }
+
+    /** Returns a store that holds nothing yet. */
+    static Assumptions empty() {
+        return new Assumptions("none", Map.of(), Map.of());
     }
 
     /**
@@ -163,7 +171,7 @@ public final class Assumptions {
     public Assumptions with(Assumption assumption) {
         Map<String, Assumption> map = new LinkedHashMap<>(byKey);
         map.put(key(assumption.id(), assumption.scope().own()), assumption);
-        return new Assumptions(edition, java.util.Collections.unmodifiableMap(map));
+        return new Assumptions(edition, table, Collections.unmodifiableMap(map));
     }
 
     /**
@@ -173,7 +181,7 @@ public final class Assumptions {
      * @param scope what the value holds for
      * @param value the value, in the unit of that assumption
      * @return the new store
-     * @throws Refused if the store does not know the id for that scope, or the value is out of its bounds
+     * @throws Refused if the store does not know the id for any scope, or the value is out of its bounds
      */
     public Assumptions given(String id, Scope scope, double value) {
         Optional<Assumption> like = find(id, scope).or(() -> all().stream().filter(a -> a.id().equals(id)).findFirst());
@@ -187,27 +195,19 @@ public final class Assumptions {
         return scope.isEmpty() ? id : id + "[" + scope + "]";
     }
 
-    /** Returns the assumptions that replaced or joined those of the table, in order of addition. */
-    List<Assumption> additions() {
-        if (this == standard()) {
-            return List.of();
-        }
+    /**
+     * Returns what this store holds beyond, or instead of, the table shipped with the library.
+     *
+     * @return an unmodifiable list: first what replaces rows of the table, in its order, then the rest in order of addition
+     */
+    public List<Assumption> own() {
         List<Assumption> own = new ArrayList<>();
         for (Map.Entry<String, Assumption> entry : byKey.entrySet()) {
-            if (!entry.getValue().equals(standard().byKey.get(entry.getKey()))) {
+            if (!entry.getValue().equals(table.get(entry.getKey()))) {
                 own.add(entry.getValue());
             }
         }
         return List.copyOf(own);
-    }
-
-    /**
-     * Returns what this store holds beyond, or instead of, the table shipped with the library.
-     *
-     * @return an unmodifiable list
-     */
-    public List<Assumption> own() {
-        return additions();
     }
 
     private static Assumptions load(String edition) {
@@ -235,7 +235,8 @@ public final class Assumptions {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new Assumptions(edition, java.util.Collections.unmodifiableMap(map));
+        Map<String, Assumption> table = Collections.unmodifiableMap(map);
+        return new Assumptions(edition, table, table);
     }
 
     private static Assumption row(List<String> cell, String name, String line) {
@@ -279,7 +280,8 @@ public final class Assumptions {
 
     @Override
     public String toString() {
-        int own = additions().size();
-        return "assumptions of edition " + edition + ", " + byKey.size() + " values" + (own == 0 ? "" : ", " + own + " of your own");
+        int own = own().size();
+        return "assumptions of edition " + edition + ", " + byKey.size() + " values"
+                + (own == 0 ? "" : ", " + own + " of your own");
     }
 }

@@ -1,6 +1,7 @@
 package org.papermath.evidence;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 import javax.measure.Quantity;
@@ -37,11 +38,6 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     private Estimate(Amount<Q> likely, Amount<Q> low, Amount<Q> high, double scatter, List<Driver> drivers) {
-        if (low.compareTo(likely) > 0 || likely.compareTo(high) > 0) {
-            throw Refused.of("estimate.order",
-                    "estimate: likely " + likely + " is not inside its band " + low + " to " + high + ".",
-                    "likely", likely.toString(), "low", low.toString(), "high", high.toString());
-        }
         this.likely = likely;
         this.low = low;
         this.high = high;
@@ -57,11 +53,16 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param low the 5 % point of the mean
      * @param high the 95 % point of the mean
      * @param drivers the assumptions behind the band, the strongest first
-     * @return the estimate, without a scatter
+     * @return the estimate, told in the unit of the likely value, without a scatter
      * @throws Refused if the likely value lies outside the band
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(Amount<Q> likely, Amount<Q> low, Amount<Q> high, List<Driver> drivers) {
-        return new Estimate<>(likely, low, high, Double.NaN, drivers);
+        if (low.compareTo(likely) > 0 || likely.compareTo(high) > 0) {
+            throw Refused.of("estimate.order",
+                    "estimate: likely " + likely + " is not inside its band " + low + " to " + high + ".",
+                    "likely", likely.toString(), "low", low.toString(), "high", high.toString());
+        }
+        return new Estimate<>(likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers);
     }
 
     /**
@@ -69,9 +70,10 @@ public final class Estimate<Q extends Quantity<Q>> {
      *
      * @param relative nine pieces in ten lie within plus or minus this fraction of the mean; 0 or more
      * @return the estimate
+     * @throws Refused if the fraction is below zero or not finite
      */
     public Estimate<Q> withScatter(double relative) {
-        if (!(relative >= 0)) {
+        if (!(relative >= 0 && Double.isFinite(relative))) {
             throw Refused.of("estimate.scatter", "scatter: " + relative + " given; a fraction of zero or more is wanted.",
                     "given", String.valueOf(relative));
         }
@@ -141,6 +143,18 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public Estimate<Q> in(String code) {
         return new Estimate<>(likely.to(code), low.to(code), high.to(code), scatter, drivers);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Estimate<?> that && likely.kind() == that.likely.kind() && likely.equals(that.likely)
+                && low.equals(that.low) && high.equals(that.high) && Double.compare(scatter, that.scatter) == 0
+                && drivers.equals(that.drivers);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(likely, low, high, scatter, drivers);
     }
 
     /** Returns for example {@code 214 g/m², mean 203–226; single pieces ±8 %}. */

@@ -1,13 +1,15 @@
 package org.papermath.evidence;
 
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Kind;
+import org.papermath.quantity.Refused;
 
 /**
  * A measurement with its error. Immutable.
@@ -30,13 +32,23 @@ public final class Reading<Q extends Quantity<Q>> {
      *
      * @param <Q> the quantity type
      * @param value what the instrument said
-     * @param error the standard error of it, zero or more, for example half a division of the scale
+     * @param error the standard error of it, zero or more, for example half a division of the scale; of a temperature in
+     *     kelvin, since a width on the scale is not a point on it
      * @return the reading
-     * @throws org.papermath.quantity.Refused if the error is of another kind or below zero
+     * @throws Refused if the error is of another kind or below zero, or the error of a temperature is not in kelvin
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(Amount<Q> value, Amount<Q> error) {
-        Kind<Q> kind = value.kind();
-        kind.siWithin(error, "error of the reading", 0, Double.POSITIVE_INFINITY);
+        // Comparing refuses an error of another kind; an error of zero is well, also where the kind itself begins above zero.
+        value.compareTo(error);
+        if (error.si() < 0) {
+            throw Refused.of("reading.error", "error of the reading: " + error + " given; it must be zero or more.",
+                    "given", error.toString());
+        }
+        if (error.kind().type() == Temperature.class && !error.getUnit().equals(error.kind().siUnit())) {
+            throw Refused.of("reading.temperature-error",
+                    "error of the reading: " + error + " given; the error of a temperature is given in kelvin.",
+                    "given", error.toString(), "accepted", "K");
+        }
         return new Reading<>(value, error, null);
     }
 
@@ -75,6 +87,17 @@ public final class Reading<Q extends Quantity<Q>> {
      */
     public Optional<LocalDate> date() {
         return Optional.ofNullable(date);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Reading<?> that && value.kind() == that.value.kind() && value.equals(that.value)
+                && error.equals(that.error) && Objects.equals(date, that.date);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(value, error, date);
     }
 
     @Override

@@ -115,6 +115,7 @@ public final class Scope {
         return subjects.isEmpty() && place.isEmpty();
     }
 
+    /** Compares what a value stands at; kin does not count, it only says where else to look. */
     @Override
     public boolean equals(Object other) {
         return other instanceof Scope that && own().equals(that.own());

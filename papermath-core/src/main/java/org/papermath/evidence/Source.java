@@ -1,5 +1,7 @@
 package org.papermath.evidence;
 
+import org.papermath.quantity.Refused;
+
 /**
  * Where a value was found.
  *
@@ -10,10 +12,11 @@ public record Source(String text) {
      * Checks the text.
      *
      * @param text the published work with its place, or how the value came about
+     * @throws Refused if there is none
      */
     public Source {
         if (text.isBlank()) {
-            throw new IllegalArgumentException("a source without text");
+            throw Refused.of("source.blank", "source: no text given. Name the published work, or say how the value came about.");
         }
     }
 

@@ -14,7 +14,8 @@ import tech.units.indriya.quantity.Quantities;
  * one multiplication by the factor of the unit, no exact fractions that grow.
  *
  * <p>{@link #equals} is strict, as in the reference implementation: same unit, same scale, same boxed value; so 1 m and
- * 100 cm are not equal. Use {@link #isEquivalentTo} or {@link #isWithin} to compare across units.
+ * 100 cm are not equal. The kind does not count, or equality would not carry over by way of a quantity that has none. Use
+ * {@link #isEquivalentTo} or {@link #isWithin} to compare across units; they refuse another kind.
  *
  * @param <Q> the quantity type
  */
@@ -24,15 +25,15 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     private final Kind<Q> kind;
     private final double si;
 
-    Amount(double value, Unit<Q> unit, Kind<Q> kind, double si) {
+    Amount(double value, Unit<Q> unit, Kind<Q> kind) {
         // Adding zero turns a negative zero into zero, which would print and compare oddly.
         this.value = value + 0.0;
         this.unit = unit;
         this.kind = kind;
-        this.si = si + 0.0;
-        if (!Double.isFinite(si)) {
-            Kind.requireFinite(si, kind.name());
-        }
+        // Always worked out from the value, so that equal amounts, and an amount read back from its text, calculate alike.
+        this.si = kind.toSi(this.value, unit) + 0.0;
+        Kind.requireFinite(this.value, kind.name());
+        Kind.requireFinite(si, kind.name());
     }
 
     /**
@@ -72,7 +73,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws Refused if the code is not one of the kind
      */
     public double in(String code) {
-        return kind.ofSiUnchecked(si, code).value;
+        return to(code).value;
     }
 
     /**
@@ -104,14 +105,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         if (other == unit || other.equals(unit)) {
             return this;
         }
-        Units.Symbol symbol = kind.symbolOf(other);
-        if (symbol != null) {
-            @SuppressWarnings("unchecked")
-            Unit<Q> known = (Unit<Q>) symbol.unit();
-            return new Amount<>((si - symbol.offset()) / symbol.factor(), known, kind, si);
-        }
-        kind.toSi(1, other); // refuses a unit of another dimension
-        return new Amount<>(kind.siUnit().getConverterTo(other).convert(si), other, kind, si);
+        return kind.ofSiIn(si, other);
     }
 
     /**
@@ -122,7 +116,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws Refused if the code is not one of the kind
      */
     public Amount<Q> to(String code) {
-        return kind.ofSiUnchecked(si, code);
+        Amount<Q> told = kind.ofSiUnchecked(si, code);
+        return told.unit == unit ? this : told;
     }
 
     @Override
@@ -143,26 +138,31 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
                             + " scale. Work with the difference in kelvin yourself.",
                     "first", toString(), "second", other.toString());
         }
-        double sum = si + sign * other.si;
         if (unit.equals(other.unit)) {
-            return new Amount<>(value + sign * other.value, unit, kind, sum);
+            return new Amount<>(value + sign * other.value, unit, kind);
         }
-        return kind.ofSiIn(sum, unit);
+        return kind.ofSiIn(si + sign * other.si, unit);
     }
 
     @Override
     public Quantity<?> divide(Quantity<?> that) {
-        return Quantities.getQuantity(value / that.getValue().doubleValue(), unit.divide(that.getUnit()));
+        return product(factor() / that.getValue().doubleValue(), factorUnit().divide(that.getUnit()), "quotient");
     }
 
     @Override
     public Amount<Q> divide(Number divisor) {
-        return times(1 / divisor.doubleValue());
+        double by = divisor.doubleValue();
+        Kind.requireFinite(by, "divisor");
+        if (by == 0) {
+            throw Refused.of("quantity.divided-by-zero", kind.name() + ": " + this + " cannot be divided by 0.",
+                    "quantity", kind.name(), "given", toString());
+        }
+        return kind == Kinds.TEMPERATURE ? kind.ofSiIn(si / by, unit) : new Amount<>(value / by, unit, kind);
     }
 
     @Override
     public Quantity<?> multiply(Quantity<?> that) {
-        return Quantities.getQuantity(value * that.getValue().doubleValue(), unit.multiply(that.getUnit()));
+        return product(factor() * that.getValue().doubleValue(), factorUnit().multiply(that.getUnit()), "product");
     }
 
     @Override
@@ -172,15 +172,26 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
 
     private Amount<Q> times(double factor) {
         Kind.requireFinite(factor, "factor");
-        if (kind == Kinds.TEMPERATURE) {
-            return kind.ofSiIn(si * factor, unit);
-        }
-        return new Amount<>(value * factor, unit, kind, si * factor);
+        return kind == Kinds.TEMPERATURE ? kind.ofSiIn(si * factor, unit) : new Amount<>(value * factor, unit, kind);
+    }
+
+    /** The number that stands in a product: of a temperature the kelvins, since degrees have their zero elsewhere. */
+    private double factor() {
+        return kind == Kinds.TEMPERATURE ? si : value;
+    }
+
+    private Unit<Q> factorUnit() {
+        return kind == Kinds.TEMPERATURE ? kind.siUnit() : unit;
+    }
+
+    private static Quantity<?> product(double result, Unit<?> unit, String what) {
+        Kind.requireFinite(result, what);
+        return Quantities.getQuantity(result, unit);
     }
 
     @Override
     public Quantity<?> inverse() {
-        return Quantities.getQuantity(1 / value, unit.inverse());
+        return product(1 / factor(), factorUnit().inverse(), "inverse");
     }
 
     @Override
@@ -197,10 +208,18 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         throw new ClassCastException("a quantity of kind " + kind.name() + " is not a " + type.getSimpleName());
     }
 
+    /**
+     * Tells whether this amount and another are the same whatever their units, but for the last digits that a conversion may
+     * cost: 1 in is equivalent to 25.4 mm.
+     *
+     * @param that the other amount, of the same kind
+     * @return whether they are the same
+     * @throws Refused if the other is of another kind
+     */
     @Override
     public boolean isEquivalentTo(Quantity<Q> that) {
-        Amount<Q> other = kind.checkKind(that);
-        return Double.compare(si, other.si) == 0;
+        double other = kind.checkKind(that).si;
+        return Math.abs(si - other) <= 4 * Math.max(Math.ulp(si), Math.ulp(other));
     }
 
     /**

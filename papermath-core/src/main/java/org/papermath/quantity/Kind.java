@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -29,7 +28,8 @@ public final class Kind<Q extends Quantity<Q>> {
     private final List<Units.Symbol> symbols;
     private final Map<String, Units.Symbol> byText;
 
-    Kind(String name, Class<Q> type, Unit<Q> siUnit, double low, boolean lowOpen, double high, List<Units.Symbol> symbols) {
+    Kind(String name, Class<Q> type, Unit<Q> siUnit, double low, boolean lowOpen, double high,
+            List<Units.Symbol> symbols) {
         this.name = name;
         this.type = type;
         this.siUnit = siUnit;
@@ -219,14 +219,22 @@ public final class Kind<Q extends Quantity<Q>> {
         Units.Symbol symbol = symbol(code);
         @SuppressWarnings("unchecked")
         Unit<Q> unit = (Unit<Q>) symbol.unit();
-        return new Amount<>((si - symbol.offset()) / symbol.factor(), unit, this, si);
+        return new Amount<>((si - symbol.offset()) / symbol.factor(), unit, this);
     }
 
     Amount<Q> ofSiIn(double si, Unit<Q> unit) {
         Units.Symbol symbol = symbolOf(unit);
-        double value = symbol != null
-                ? (si - symbol.offset()) / symbol.factor() : siUnit.getConverterTo(unit).convert(si);
-        return new Amount<>(value, unit, this, si);
+        if (symbol != null) {
+            @SuppressWarnings("unchecked")
+            Unit<Q> known = (Unit<Q>) symbol.unit();
+            return new Amount<>((si - symbol.offset()) / symbol.factor(), known, this);
+        }
+        if (!siUnit.isCompatible(unit)) {
+            throw Refused.of("unit.dimension",
+                    name + ": the unit " + unit + " does not measure " + name + ". Accepted units: " + accepted() + ".",
+                    "quantity", name, "unit", unit.toString(), "accepted", accepted());
+        }
+        return new Amount<>(siUnit.getConverterTo(unit).convert(si), unit, this);
     }
 
     Amount<Q> checkKind(Quantity<Q> quantity) {
@@ -234,28 +242,25 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     Amount<Q> unchecked(double value, Unit<Q> unit) {
-        requireFinite(value, name);
-        return new Amount<>(value, unit, this, toSi(value, unit));
+        return unchecked(value, unit, name);
+    }
+
+    private Amount<Q> unchecked(double value, Unit<Q> unit, String what) {
+        requireFinite(value, what);
+        if (symbolOf(unit) == null && !siUnit.isCompatible(unit)) {
+            String given = Units.fourDigits(value) + " " + unit;
+            throw Refused.of("quantity.dimension",
+                    what + ": " + given + " given, but that unit does not measure " + name + ". Accepted units: "
+                            + accepted() + ".",
+                    "quantity", what, "given", given, "wantedKind", name, "accepted", accepted());
+        }
+        return new Amount<>(value, unit, this);
     }
 
     /** Converts to coherent SI; a unit of the table by its factor, any other by its converter. */
     double toSi(double value, Unit<Q> unit) {
-        for (Units.Symbol symbol : symbols) {
-            if (symbol.unit() == unit) {
-                return value * symbol.factor() + symbol.offset();
-            }
-        }
-        if (unit.equals(siUnit)) {
-            return value;
-        }
-        try {
-            return unit.getConverterToAny(siUnit).convert(value);
-        } catch (IncommensurableException e) {
-            throw Refused.of("quantity.dimension",
-                    name + ": " + value + " " + unit + " given, but that unit does not measure " + name + ". Accepted units: "
-                            + accepted() + ".",
-                    "quantity", name, "given", value + " " + unit, "accepted", accepted());
-        }
+        Units.Symbol symbol = symbolOf(unit);
+        return symbol != null ? value * symbol.factor() + symbol.offset() : unit.getConverterTo(siUnit).convert(value);
     }
 
     Units.@Nullable Symbol symbolOf(Unit<?> unit) {
@@ -306,8 +311,13 @@ public final class Kind<Q extends Quantity<Q>> {
             return (Amount<Q>) amount;
         }
         double value = quantity.getValue().doubleValue();
-        requireFinite(value, what);
-        return unchecked(value, quantity.getUnit());
+        if (this == (Kind<?>) Kinds.TEMPERATURE && quantity.getScale() == Quantity.Scale.RELATIVE) {
+            String given = Units.fourDigits(value) + " " + quantity.getUnit();
+            throw Refused.of("quantity.temperature-difference",
+                    what + ": a difference of " + given + " given, but a point on the scale is wanted here.",
+                    "quantity", what, "given", given);
+        }
+        return unchecked(value, quantity.getUnit(), what);
     }
 
     private void requireInRange(double si, Amount<Q> amount, String what) {
@@ -317,8 +327,15 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     private Refused outOfRange(Amount<Q> amount, String what, double least, boolean open, double most) {
-        String lower = limit(least, amount);
-        String upper = limit(most, amount);
+        String given = amount.toString();
+        String lower = limit(least, amount, false);
+        String upper = limit(most, amount, false);
+        if (given.equals(lower) || given.equals(upper)) {
+            // Four digits hide the difference that matters.
+            given = Units.inFull(amount.value(), labelOf(amount));
+            lower = limit(least, amount, true);
+            upper = limit(most, amount, true);
+        }
         String rule;
         if (Double.isInfinite(most)) {
             rule = open ? "above " + lower : lower + " or more";
@@ -329,11 +346,16 @@ public final class Kind<Q extends Quantity<Q>> {
         }
         String advice = amount.si() < least || (open && amount.si() <= least)
                 ? "Check the sign and the unit." : "Check the unit and the decimal point.";
-        return Refused.of("quantity.range", what + ": " + amount + " given; it must be " + rule + ". " + advice,
-                "quantity", what, "given", amount.toString(), "least", lower, "most", upper);
+        return Refused.of("quantity.range", what + ": " + given + " given; it must be " + rule + ". " + advice,
+                "quantity", what, "given", given, "least", lower, "most", upper);
     }
 
-    private String limit(double si, Amount<Q> like) {
+    private String labelOf(Amount<Q> amount) {
+        Units.Symbol symbol = symbolOf(amount.getUnit());
+        return symbol != null ? symbol.label() : Units.label(amount.getUnit());
+    }
+
+    private String limit(double si, Amount<Q> like, boolean inFull) {
         if (Double.isInfinite(si)) {
             return si > 0 ? "no limit" : "no least";
         }
@@ -341,7 +363,8 @@ public final class Kind<Q extends Quantity<Q>> {
         if (symbol == null) {
             symbol = symbols.get(0);
         }
-        return Units.forPeople((si - symbol.offset()) / symbol.factor(), symbol.label());
+        double value = (si - symbol.offset()) / symbol.factor();
+        return inFull ? Units.inFull(value, symbol.label()) : Units.forPeople(value, symbol.label());
     }
 
     static void requireFinite(double value, String what) {

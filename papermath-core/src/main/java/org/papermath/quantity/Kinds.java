@@ -53,11 +53,13 @@ public final class Kinds {
             "kPa", "Pa", "hPa", "bar", "MPa", "psi", "inHg");
 
     /** The kind of pressure on the sheet. Canonical unit of calculation: {@code Pa}. */
-    public static final Kind<SheetPressure> SHEET_PRESSURE = kind("pressure on the sheet", SheetPressure.class, "Pa", 0, false, 1e8,
+    public static final Kind<SheetPressure> SHEET_PRESSURE = kind("pressure on the sheet", SheetPressure.class,
+            "Pa", 0, false, 1e8,
             "kPa", "MPa", "Pa", "bar", "psi");
 
     /** The kind of gauge pressure. Canonical unit of calculation: {@code Pa}. */
-    public static final Kind<GaugePressure> GAUGE_PRESSURE = kind("gauge pressure", GaugePressure.class, "Pa", 0, false, 1e9,
+    public static final Kind<GaugePressure> GAUGE_PRESSURE = kind("gauge pressure", GaugePressure.class,
+            "Pa", 0, false, 1e9,
             "kPa", "MPa", "Pa", "bar", "psi", "inHg");
 
     /** The kind of force. Canonical unit of calculation: {@code N}. */
@@ -101,7 +103,8 @@ public final class Kinds {
             "%", "1", "g/kg", "kg/kg");
 
     /** The kind of fibre per volume. Canonical unit of calculation: {@code kg/m3}. */
-    public static final Kind<FibreConcentration> FIBRE_CONCENTRATION = kind("fibre per volume", FibreConcentration.class, "kg/m3", 0, false, 1600,
+    public static final Kind<FibreConcentration> FIBRE_CONCENTRATION = kind("fibre per volume", FibreConcentration.class,
+            "kg/m3", 0, false, 1600,
             "g/L", "kg/m3");
 
     /** The kind of moisture, wet basis. Canonical unit of calculation: {@code 1}. */
@@ -109,7 +112,8 @@ public final class Kinds {
             "%", "1", "g/kg", "kg/kg");
 
     /** The kind of moisture ratio, dry basis. Canonical unit of calculation: {@code 1}. */
-    public static final Kind<MoistureRatio> MOISTURE_RATIO = kind("moisture ratio, dry basis", MoistureRatio.class, "1", 0, false, 1e5,
+    public static final Kind<MoistureRatio> MOISTURE_RATIO = kind("moisture ratio, dry basis", MoistureRatio.class,
+            "1", 0, false, 1e5,
             "g/g", "kg/kg", "%", "1");
 
     /** The kind of solids. Canonical unit of calculation: {@code 1}. */
@@ -125,19 +129,23 @@ public final class Kinds {
             "%", "1");
 
     /** The kind of linear shrinkage. Canonical unit of calculation: {@code 1}. */
-    public static final Kind<LinearShrinkage> LINEAR_SHRINKAGE = kind("linear shrinkage", LinearShrinkage.class, "1", -0.2, false, 0.6,
+    public static final Kind<LinearShrinkage> LINEAR_SHRINKAGE = kind("linear shrinkage", LinearShrinkage.class,
+            "1", -0.2, false, 0.6,
             "%", "1");
 
     /** The kind of area shrinkage. Canonical unit of calculation: {@code 1}. */
-    public static final Kind<AreaShrinkage> AREA_SHRINKAGE = kind("area shrinkage", AreaShrinkage.class, "1", -0.4, false, 0.84,
+    public static final Kind<AreaShrinkage> AREA_SHRINKAGE = kind("area shrinkage", AreaShrinkage.class,
+            "1", -0.4, false, 0.84,
             "%", "1");
 
     /** The kind of relative humidity. Canonical unit of calculation: {@code 1}. */
-    public static final Kind<RelativeHumidity> RELATIVE_HUMIDITY = kind("relative humidity", RelativeHumidity.class, "1", 0, false, 1,
+    public static final Kind<RelativeHumidity> RELATIVE_HUMIDITY = kind("relative humidity", RelativeHumidity.class,
+            "1", 0, false, 1,
             "%", "1");
 
     /** The kind of humidity ratio. Canonical unit of calculation: {@code 1}. */
-    public static final Kind<HumidityRatio> HUMIDITY_RATIO = kind("humidity ratio", HumidityRatio.class, "1", 0, false, 10,
+    public static final Kind<HumidityRatio> HUMIDITY_RATIO = kind("humidity ratio", HumidityRatio.class,
+            "1", 0, false, 10,
             "g/kg", "kg/kg", "1");
 
     /** The kind of density. Canonical unit of calculation: {@code kg/m3}. */
@@ -153,23 +161,28 @@ public final class Kinds {
             "L/kg", "m3/kg");
 
     /** The kind of Schopper-Riegler number. Canonical unit of calculation: {@code SR}. */
-    public static final Kind<SchopperRiegler> SCHOPPER_RIEGLER = kind("Schopper-Riegler number", SchopperRiegler.class, "SR", 0, false, 100,
+    public static final Kind<SchopperRiegler> SCHOPPER_RIEGLER = kind("Schopper-Riegler number", SchopperRiegler.class,
+            "SR", 0, false, 100,
             "SR");
 
     /** The kind of Canadian Standard freeness. Canonical unit of calculation: {@code mL_CSF}. */
-    public static final Kind<CanadianFreeness> CANADIAN_FREENESS = kind("Canadian Standard freeness", CanadianFreeness.class, "mL_CSF", 0, false, 1000,
+    public static final Kind<CanadianFreeness> CANADIAN_FREENESS = kind("Canadian Standard freeness", CanadianFreeness.class,
+            "mL_CSF", 0, false, 1000,
             "mL_CSF");
 
     /** The kind of specific filtration resistance. Canonical unit of calculation: {@code m/kg}. */
-    public static final Kind<FiltrationResistance> FILTRATION_RESISTANCE = kind("specific filtration resistance", FiltrationResistance.class, "m/kg", 0, false, 1e16,
+    public static final Kind<FiltrationResistance> FILTRATION_RESISTANCE = kind("specific filtration resistance", FiltrationResistance.class,
+            "m/kg", 0, false, 1e16,
             "m/kg");
 
     /** The kind of water retention value. Canonical unit of calculation: {@code 1}. */
-    public static final Kind<WaterRetention> WATER_RETENTION = kind("water retention value", WaterRetention.class, "1", 0, false, 20,
+    public static final Kind<WaterRetention> WATER_RETENTION = kind("water retention value", WaterRetention.class,
+            "1", 0, false, 20,
             "g/g", "1");
 
     /** The kind of energy per mass. Canonical unit of calculation: {@code J/kg}. */
-    public static final Kind<MassicEnergy> MASSIC_ENERGY = kind("energy per mass", MassicEnergy.class, "J/kg", 0, false, 1e12,
+    public static final Kind<MassicEnergy> MASSIC_ENERGY = kind("energy per mass", MassicEnergy.class,
+            "J/kg", 0, false, 1e12,
             "kW.h/t", "J/kg", "kJ/kg");
 
     /** The kind of specific edge load. Canonical unit of calculation: {@code J/m}. */
@@ -181,7 +194,8 @@ public final class Kinds {
             "mPa.s", "Pa.s");
 
     /** The kind of number. Canonical unit of calculation: {@code 1}. */
-    public static final Kind<Dimensionless> NUMBER = kind("number", Dimensionless.class, "1", Double.NEGATIVE_INFINITY, false, Double.POSITIVE_INFINITY,
+    public static final Kind<Dimensionless> NUMBER = kind("number", Dimensionless.class,
+            "1", Double.NEGATIVE_INFINITY, false, Double.POSITIVE_INFINITY,
             "1", "%", "g/kg", "kg/kg", "g/g");
 
     private Kinds() {

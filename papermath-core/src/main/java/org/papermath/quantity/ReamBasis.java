@@ -47,25 +47,27 @@ public final class ReamBasis {
     private static final double KILOGRAMS_PER_POUND = 0.45359237;
 
     private final String name;
-    private final double width;
-    private final double length;
+    private final Amount<Length> width;
+    private final Amount<Length> length;
     private final int count;
+    private final double area;
     private final String label;
     private final Unit<Grammage> pound;
 
-    private ReamBasis(String name, double width, double length, int count, String size) {
+    private ReamBasis(String name, Amount<Length> width, Amount<Length> length, int count) {
         this.name = name;
         this.width = width;
         this.length = length;
         this.count = count;
-        this.label = "lb (" + name + ", " + size + ", " + count + " sheets)";
+        this.area = width.si() * length.si() * count;
+        String first = width.getUnit().equals(length.getUnit()) ? Units.fourDigits(width.value()) : width.toString();
+        this.label = "lb (" + name + ", " + first + " × " + length + ", " + count + " sheets)";
         Unit<Grammage> si = Kinds.GRAMMAGE.siUnit();
-        this.pound = new TransformedUnit<>(label, si, si, MultiplyConverter.of(kilogramsPerSquareMetreOfPounds(1)));
+        this.pound = new TransformedUnit<>(label, si, si, MultiplyConverter.of(KILOGRAMS_PER_POUND / area));
     }
 
     private static ReamBasis inches(String name, double width, double length, int count) {
-        return new ReamBasis(name, width * 0.0254, length * 0.0254, count,
-                Units.fourDigits(width) + " × " + Units.fourDigits(length) + " in");
+        return new ReamBasis(name, Amounts.inches(width), Amounts.inches(length), count);
     }
 
     /**
@@ -78,11 +80,11 @@ public final class ReamBasis {
      * @throws Refused if a side is not above zero or the count is below 1
      */
     public static ReamBasis of(Quantity<Length> width, Quantity<Length> length, int count) {
-        double w = Kinds.LENGTH.siAboveZero(width, "ream sheet width");
-        double l = Kinds.LENGTH.siAboveZero(length, "ream sheet length");
+        Kinds.LENGTH.siAboveZero(width, "ream sheet width");
+        Kinds.LENGTH.siAboveZero(length, "ream sheet length");
         requireCount(count);
-        return new ReamBasis("ream", w, l, count,
-                Kinds.LENGTH.check(width, "ream sheet width") + " × " + Kinds.LENGTH.check(length, "ream sheet length"));
+        return new ReamBasis("ream", Kinds.LENGTH.check(width, "ream sheet width"),
+                Kinds.LENGTH.check(length, "ream sheet length"), count);
     }
 
     /**
@@ -113,8 +115,7 @@ public final class ReamBasis {
      */
     public ReamBasis withCount(int sheets) {
         requireCount(sheets);
-        return new ReamBasis(name, width, length, sheets,
-                Units.fourDigits(width / 0.0254) + " × " + Units.fourDigits(length / 0.0254) + " in");
+        return new ReamBasis(name, width, length, sheets);
     }
 
     private static void requireCount(int count) {
@@ -139,7 +140,7 @@ public final class ReamBasis {
      * @return the width
      */
     public Amount<Length> width() {
-        return Kinds.LENGTH.ofSi(width, "in");
+        return width;
     }
 
     /**
@@ -148,7 +149,7 @@ public final class ReamBasis {
      * @return the length
      */
     public Amount<Length> length() {
-        return Kinds.LENGTH.ofSi(length, "in");
+        return length;
     }
 
     /**
@@ -188,7 +189,7 @@ public final class ReamBasis {
      * @throws Refused if the grammage is out of range
      */
     public Amount<Mass> reamMass(Quantity<Grammage> grammage) {
-        return Kinds.MASS.ofSi(Kinds.GRAMMAGE.si(grammage, "grammage") * width * length * count, "lb");
+        return Kinds.MASS.ofSi(Kinds.GRAMMAGE.si(grammage, "grammage") * area, "lb");
     }
 
     /**
@@ -199,16 +200,12 @@ public final class ReamBasis {
      * @throws Refused if the grammage is out of range
      */
     public double pounds(Quantity<Grammage> grammage) {
-        return Kinds.GRAMMAGE.si(grammage, "grammage") / kilogramsPerSquareMetreOfPounds(1);
-    }
-
-    private double kilogramsPerSquareMetreOfPounds(double pounds) {
-        return pounds * KILOGRAMS_PER_POUND / (width * length * count);
+        return Kinds.GRAMMAGE.si(grammage, "grammage") * area / KILOGRAMS_PER_POUND;
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof ReamBasis that && width == that.width && length == that.length && count == that.count
+        return other instanceof ReamBasis that && width.equals(that.width) && length.equals(that.length) && count == that.count
                 && name.equals(that.name);
     }
 

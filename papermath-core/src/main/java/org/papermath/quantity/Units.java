@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
@@ -74,6 +75,19 @@ public final class Units {
 
     private static final Map<String, Symbol> TABLE = new LinkedHashMap<>();
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+    /** Words people write for a unit, in lower case and the singular; they are hinted at, not accepted. */
+    private static final Map<String, String> WORDS = Map.ofEntries(
+            Map.entry("millimetre", "mm"), Map.entry("millimeter", "mm"), Map.entry("centimetre", "cm"),
+            Map.entry("centimeter", "cm"), Map.entry("metre", "m"), Map.entry("meter", "m"), Map.entry("micron", "um"),
+            Map.entry("foot", "ft"), Map.entry("feet", "ft"), Map.entry("yard", "yd"), Map.entry("gram", "g"),
+            Map.entry("gramme", "g"), Map.entry("kilogram", "kg"), Map.entry("kilo", "kg"), Map.entry("tonne", "t"),
+            Map.entry("pound", "lb"), Map.entry("ounce", "oz"), Map.entry("litre", "L"), Map.entry("liter", "L"),
+            Map.entry("millilitre", "mL"), Map.entry("milliliter", "mL"), Map.entry("hour", "h"), Map.entry("hr", "h"),
+            Map.entry("minute", "min"), Map.entry("second", "s"), Map.entry("sec", "s"), Map.entry("day", "d"),
+            Map.entry("c", "Cel"), Map.entry("celsius", "Cel"), Map.entry("f", "degF"), Map.entry("fahrenheit", "degF"),
+            Map.entry("kelvin", "K"), Map.entry("percent", "%"), Map.entry("per cent", "%"), Map.entry("pascal", "Pa"),
+            Map.entry("kilopascal", "kPa"), Map.entry("newton", "N"), Map.entry("kilonewton", "kN"), Map.entry("watt", "W"));
+    private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
     private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_UP);
 
     /**
@@ -333,9 +347,10 @@ public final class Units {
                             + " separators, a space and a unit, such as \"" + example(kind) + "\".",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
-        if (code.startsWith(",") || code.startsWith("'")) {
+        if (!code.isEmpty() && (",'".indexOf(code.charAt(0)) >= 0 || Character.isDigit(code.charAt(0)))
+                && !(code.equals("1") || code.startsWith("1/"))) {
             throw Refused.of("quantity.unreadable-number",
-                    kind.name() + ": \"" + whole + "\" has \"" + code.charAt(0) + "\" in its number. Write a decimal point and no"
+                    kind.name() + ": \"" + whole + "\" has more after its number than a unit: \"" + code + "\". Write a decimal point and no"
                             + " separators, such as \"" + example(kind) + "\".",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
@@ -344,7 +359,13 @@ public final class Units {
                     kind.name() + ": \"" + whole + "\" has no unit. Add one of: " + kind.accepted() + ".",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
-        return kind.of(Double.parseDouble(number), code.isEmpty() ? "1" : code);
+        double value = Double.parseDouble(number);
+        if (Double.isInfinite(value)) {
+            throw Refused.of("quantity.unreadable-number",
+                    kind.name() + ": \"" + whole + "\" has a number that is too large to reckon with. Check its exponent.",
+                    "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
+        }
+        return kind.of(value, code.isEmpty() ? "1" : code);
     }
 
     /** A character of the number: an e belongs to it only where an exponent follows, or "4 ebony" would be swallowed. */
@@ -365,7 +386,7 @@ public final class Units {
     }
 
     private static String example(Kind<?> kind) {
-        return ("12.5 " + kind.codes().get(0)).strip();
+        return kind.codes().get(0).equals("1") ? "12.5" : "12.5 " + kind.codes().get(0);
     }
 
     static PapermathException unknown(Kind<?> kind, String code) {
@@ -429,8 +450,14 @@ public final class Units {
     }
 
     private static @Nullable String nearest(Kind<?> kind, String code) {
+        String word = code.toLowerCase(Locale.ROOT);
+        String meant = WORDS.getOrDefault(word, WORDS.get(word.endsWith("s") ? word.substring(0, word.length() - 1) : word));
+        if (meant != null && kind.accepts(meant)) {
+            return meant;
+        }
         return kind.symbols().stream().map(Symbol::code)
-                .filter(known -> known.equalsIgnoreCase(code) || known.startsWith(code) || code.startsWith(known))
+                .filter(known -> known.equalsIgnoreCase(code) || !code.isEmpty() && known.startsWith(code)
+                        || known.length() > 1 && code.startsWith(known))
                 .filter(known -> !known.equals("1"))
                 .min(Comparator.comparingInt(String::length)).orElse(null);
     }
@@ -460,6 +487,16 @@ public final class Units {
     public static String number(double value) {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {
             return Long.toString((long) value);
+        }
+        // Most numbers of the studio have a few decimals: a whole number over a power of ten is rounded as its text would be.
+        for (int places = 1; places < POWERS_OF_TEN.length && Math.abs(value) >= 1e-3; places++) {
+            long whole = Math.round(value * POWERS_OF_TEN[places]);
+            if (Math.abs(whole) >= 1_000_000_000_000_000L) {
+                break;
+            }
+            if (whole / POWERS_OF_TEN[places] == value) {
+                return BigDecimal.valueOf(whole, places).toPlainString();
+            }
         }
         BigDecimal exact = new BigDecimal(value);
         BigDecimal shortest = exact;
@@ -497,6 +534,10 @@ public final class Units {
 
     static String forPeople(double value, String label) {
         return label.isEmpty() ? fourDigits(value) : fourDigits(value) + " " + label;
+    }
+
+    static String inFull(double value, String label) {
+        return label.isEmpty() ? number(value) : number(value) + " " + label;
     }
 
     static String label(Unit<?> unit) {
