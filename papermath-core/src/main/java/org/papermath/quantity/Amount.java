@@ -219,7 +219,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     @Override
     public boolean isEquivalentTo(Quantity<Q> that) {
         double other = kind.checkKind(that).si;
-        return Math.abs(si - other) <= 4 * Math.max(Math.ulp(si), Math.ulp(other));
+        // The shift of a temperature scale takes its digits from the size of the shift, however small the sum.
+        double size = Math.max(Math.max(Math.abs(si), Math.abs(other)), kind == Kinds.TEMPERATURE ? 273.15 : 0);
+        return Math.abs(si - other) <= 4 * Math.ulp(size);
     }
 
     /**

@@ -327,15 +327,14 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     private Refused outOfRange(Amount<Q> amount, String what, double least, boolean open, double most) {
-        String given = amount.toString();
-        String lower = limit(least, amount, false);
-        String upper = limit(most, amount, false);
-        if (given.equals(lower) || given.equals(upper)) {
-            // Four digits hide the difference that matters.
-            given = Units.inFull(amount.value(), labelOf(amount));
-            lower = limit(least, amount, true);
-            upper = limit(most, amount, true);
-        }
+        boolean below = amount.si() < least || (open && amount.si() <= least);
+        double broken = below ? least : most;
+        double shown = toSi(Double.parseDouble(Units.fourDigits(amount.value())), amount.getUnit());
+        // Where four digits hide the difference that matters, all are shown.
+        boolean inFull = below ? shown >= broken && !(open && shown == broken) : shown <= broken;
+        String given = inFull ? Units.inFull(amount.value(), labelOf(amount)) : amount.toString();
+        String lower = limit(least, amount, inFull);
+        String upper = limit(most, amount, inFull);
         String rule;
         if (Double.isInfinite(most)) {
             rule = open ? "above " + lower : lower + " or more";
@@ -344,7 +343,7 @@ public final class Kind<Q extends Quantity<Q>> {
         } else {
             rule = (open ? "above " + lower + " and at most " : "from " + lower + " to ") + upper;
         }
-        String advice = amount.si() < least || (open && amount.si() <= least)
+        String advice = below
                 ? "Check the sign and the unit." : "Check the unit and the decimal point.";
         return Refused.of("quantity.range", what + ": " + given + " given; it must be " + rule + ". " + advice,
                 "quantity", what, "given", given, "least", lower, "most", upper);
@@ -364,7 +363,8 @@ public final class Kind<Q extends Quantity<Q>> {
             symbol = symbols.get(0);
         }
         double value = (si - symbol.offset()) / symbol.factor();
-        return inFull ? Units.inFull(value, symbol.label()) : Units.forPeople(value, symbol.label());
+        String number = inFull ? Units.number(value) : Units.digits(value, 6);
+        return symbol.label().isEmpty() ? number : number + " " + symbol.label();
     }
 
     static void requireFinite(double value, String what) {

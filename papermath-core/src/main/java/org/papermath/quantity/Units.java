@@ -88,7 +88,6 @@ public final class Units {
             Map.entry("kelvin", "K"), Map.entry("percent", "%"), Map.entry("per cent", "%"), Map.entry("pascal", "Pa"),
             Map.entry("kilopascal", "kPa"), Map.entry("newton", "N"), Map.entry("kilonewton", "kN"), Map.entry("watt", "W"));
     private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
-    private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_UP);
 
     /**
      * One row of the table.
@@ -157,7 +156,7 @@ public final class Units {
         base("K", "K", KELVIN);
         shifted("Cel", "°C", CELSIUS, 1, 273.15, "°C", "℃");
         shifted("degF", "°F", new TransformedUnit<>("°F", KELVIN, KELVIN,
-                new AddConverter(459.67).concatenate(MultiplyConverter.ofRational(5, 9))), 5.0 / 9, 459.67 * 5 / 9, "°F");
+                MultiplyConverter.ofRational(5, 9).concatenate(new AddConverter(459.67))), 5.0 / 9, 459.67 * 5 / 9, "°F");
         base("N", "N", newton);
         scaled("kN", "kN", newton, 1000);
         scaled("kgf", "kgf", newton, gravity);
@@ -524,10 +523,14 @@ public final class Units {
      * @return the text, with a decimal point and no separators
      */
     public static String fourDigits(double value) {
+        return digits(value, 4);
+    }
+
+    static String digits(double value, int digits) {
         if (value == 0) {
             return "0";
         }
-        BigDecimal rounded = new BigDecimal(value).round(FOUR_DIGITS).stripTrailingZeros();
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP)).stripTrailingZeros();
         int exponent = rounded.precision() - rounded.scale() - 1;
         return exponent >= -5 && exponent < 9 ? rounded.toPlainString() : rounded.toString().replace("E+", "e").replace('E', 'e');
     }
