@@ -1,0 +1,216 @@
+package org.papermath;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.lang.module.ModuleDescriptor;
+import java.lang.module.ModuleFinder;
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ServiceLoader;
+import java.util.TimeZone;
+
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.papermath.quantity.Amount;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+
+/** Which package may use which, and what the library never touches. */
+class ArchitectureTest {
+    private static final String ROOT = "org.papermath.";
+
+    /** Each package may use those before it in this list, never those after it. */
+    private static final List<String> ORDER = List.of("quantity", "evidence", "air", "fibre", "pulp", "shape", "mould",
+            "sheet", "vat", "press", "drying", "colour", "record", "plan");
+
+    private static final JavaClasses LIBRARY = new ClassFileImporter().importPath(home());
+
+    private static Path home() {
+        try {
+            return Path.of(Amount.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static ArchRule rule(String name) {
+        List<String> later = new ArrayList<>();
+        for (String other : ORDER.subList(ORDER.indexOf(name) + 1, ORDER.size())) {
+            later.add(ROOT + other + "..");
+        }
+        return noClasses().that().resideInAPackage(ROOT + name + "..")
+                .should().dependOnClassesThat().resideInAnyPackage(later.toArray(String[]::new)).allowEmptyShould(true);
+    }
+
+    @TestFactory
+    List<DynamicTest> everyPackageUsesOnlyThoseBeforeIt() {
+        return ORDER.stream().map(name -> DynamicTest.dynamicTest(name, () -> rule(name).check(LIBRARY))).toList();
+    }
+
+    @Test
+    void theOrderIsOneThatCanBeBroken() {
+        JavaClasses backwards = new ClassFileImporter().importClasses(org.papermath.evidence.Assumption.class, Amount.class);
+        ArchRule turned = noClasses().that().resideInAPackage(ROOT + "evidence..")
+                .should().dependOnClassesThat().resideInAPackage(ROOT + "quantity..");
+        assertThatThrownBy(() -> turned.check(backwards)).isInstanceOf(AssertionError.class);
+        assertThat(LIBRARY.size()).isGreaterThan(60);
+    }
+
+    @Test
+    void noPackageStandsOutsideTheOrder() {
+        assertThat(LIBRARY.stream().filter(type -> !type.getSimpleName().equals("module-info"))
+                .map(type -> type.getPackageName()).distinct())
+                .allSatisfy(name -> assertThat(name.equals(ROOT + "equation") || ORDER.contains(name.substring(ROOT.length())))
+                        .as(name).isTrue());
+    }
+
+    @Test
+    void equationsUseNothingOfTheLibrary() {
+        classes().that().resideInAPackage(ROOT + "equation..")
+                .should().onlyDependOnClassesThat()
+                .resideInAnyPackage(ROOT + "equation..", "java.lang..", "java.math..", "java.util..", "org.apache.commons.numbers..",
+                        "org.jspecify..")
+                .check(LIBRARY);
+    }
+
+    @Test
+    void equationsAreNotExported() {
+        ModuleDescriptor descriptor = ModuleFinder.of(home()).find("org.papermath.core").orElseThrow().descriptor();
+        assertThat(descriptor.exports()).allSatisfy(export -> {
+            assertThat(export.isQualified()).as(export.source()).isFalse();
+            assertThat(ORDER).contains(export.source().substring(ROOT.length()));
+        });
+        assertThat(descriptor.packages()).contains(ROOT + "equation");
+        assertThat(descriptor.opens()).isEmpty();
+        assertThat(descriptor.uses()).isEmpty();
+        assertThat(descriptor.provides()).isEmpty();
+        for (String name : ORDER) {
+            Optional<JavaClass> open = LIBRARY.stream().filter(type -> type.getPackageName().equals(ROOT + name)
+                    && type.getModifiers().contains(JavaModifier.PUBLIC)).findAny();
+            assertThat(descriptor.exports().stream().anyMatch(export -> export.source().equals(ROOT + name)))
+                    .as("%s is exported if it has a public type", name).isEqualTo(open.isPresent());
+        }
+    }
+
+    @Test
+    void onlyTheUnitsAndSmallNumericsAreRequired() {
+        ModuleDescriptor descriptor = ModuleFinder.of(home()).find("org.papermath.core").orElseThrow().descriptor();
+        assertThat(descriptor.requires().stream()
+                .filter(require -> !require.modifiers().contains(ModuleDescriptor.Requires.Modifier.STATIC))
+                .map(ModuleDescriptor.Requires::name))
+                .isSubsetOf("java.base", "java.measure", "tech.units.indriya", "org.apache.commons.numbers.rootfinder",
+                        "org.apache.commons.statistics.distribution");
+    }
+
+    @Test
+    void publicTypesCannotBeExtendedByOthers() {
+        classes().that().arePublic().and().resideOutsideOfPackage(ROOT + "equation..").should(beClosed()).check(LIBRARY);
+    }
+
+    private static ArchCondition<JavaClass> beClosed() {
+        return new ArchCondition<>("be final, a record, an enum, an interface or sealed") {
+            @Override
+            public void check(JavaClass type, ConditionEvents events) {
+                boolean closed = type.isInterface() || type.isEnum() || type.getModifiers().contains(JavaModifier.FINAL)
+                        || type.reflect().isSealed();
+                events.add(new SimpleConditionEvent(type, closed, type.getName() + " can be extended"));
+            }
+        };
+    }
+
+    @Test
+    void publicTypesSayWhatTheyAre() {
+        classes().that().arePublic().and().resideOutsideOfPackage(ROOT + "equation..")
+                .should(declareToString()).check(LIBRARY);
+    }
+
+    private static ArchCondition<JavaClass> declareToString() {
+        return new ArchCondition<>("have a toString for people, if there are objects of them") {
+            @Override
+            public void check(JavaClass type, ConditionEvents events) {
+                boolean noObjects = type.isInterface() || type.isEnum() || type.isAssignableTo(Throwable.class)
+                        || type.getMethods().stream().allMatch(m -> m.getModifiers().contains(JavaModifier.STATIC));
+                boolean says = type.getMethods().stream()
+                        .anyMatch(m -> m.getName().equals("toString") && m.getRawParameterTypes().isEmpty());
+                events.add(new SimpleConditionEvent(type, noObjects || says, type.getName() + " has no toString"));
+            }
+        };
+    }
+
+    @Test
+    void fieldsAreFinal() {
+        com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields().that().areStatic().should().beFinal().check(LIBRARY);
+        com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields().that()
+                .areDeclaredInClassesThat(DescribedPredicate.describe("are public", type ->
+                        type.getModifiers().contains(JavaModifier.PUBLIC)))
+                .should().beFinal().check(LIBRARY);
+    }
+
+    @Test
+    void nothingIsLoggedOrPrinted() {
+        noClasses().should().accessField(System.class, "out").orShould().accessField(System.class, "err")
+                .orShould().accessField(System.class, "in")
+                .orShould().dependOnClassesThat().resideInAnyPackage("java.util.logging..")
+                .orShould().callMethod(Throwable.class, "printStackTrace")
+                .check(LIBRARY);
+    }
+
+    @Test
+    void noDefaultLocaleIsRead() {
+        noClasses().should().callMethod(Locale.class, "getDefault")
+                .orShould().callMethod(Locale.class, "getDefault", Locale.Category.class)
+                .orShould().callMethod(String.class, "format", String.class, Object[].class)
+                .orShould().callMethod(String.class, "formatted", Object[].class)
+                .orShould().callMethod(String.class, "toLowerCase").orShould().callMethod(String.class, "toUpperCase")
+                .orShould().dependOnClassesThat().resideInAPackage("java.text..")
+                .orShould().dependOnClassesThat().areAssignableTo(java.util.Scanner.class)
+                .check(LIBRARY);
+    }
+
+    @Test
+    void noClockOrTimeZoneIsRead() {
+        noClasses().should().callMethod(System.class, "currentTimeMillis").orShould().callMethod(System.class, "nanoTime")
+                .orShould().callMethod(LocalDate.class, "now").orShould().callMethod(LocalDateTime.class, "now")
+                .orShould().callMethod(LocalTime.class, "now").orShould().callMethod(ZonedDateTime.class, "now")
+                .orShould().callMethod(Instant.class, "now").orShould().callMethod(ZoneId.class, "systemDefault")
+                .orShould().callMethod(TimeZone.class, "getDefault")
+                .orShould().dependOnClassesThat().areAssignableTo(Clock.class)
+                .orShould().dependOnClassesThat().areAssignableTo(java.util.Date.class)
+                .check(LIBRARY);
+    }
+
+    @Test
+    void noFilesNetworkReflectionOrUnseededChance() {
+        noClasses().should().dependOnClassesThat().resideInAnyPackage("java.nio.file..", "java.net..", "java.lang.reflect..",
+                        "java.security..", "java.util.prefs..")
+                .orShould().dependOnClassesThat().areAssignableTo(java.io.File.class)
+                .orShould().dependOnClassesThat().areAssignableTo(ServiceLoader.class)
+                .orShould().callMethod(Math.class, "random").orShould().callConstructor(java.util.Random.class)
+                .orShould().callMethod(System.class, "getenv", String.class)
+                .orShould().callMethod(System.class, "getProperty", String.class)
+                .check(LIBRARY);
+    }
+}
