@@ -22,4 +22,5 @@ module org.papermath.core {
     exports org.papermath.fibre;
     exports org.papermath.quantity;
     exports org.papermath.shape;
+    exports org.papermath.plan;
 }
