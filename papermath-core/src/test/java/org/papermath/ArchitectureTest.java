@@ -73,7 +73,8 @@ class ArchitectureTest {
 
     @Test
     void theOrderIsOneThatCanBeBroken() {
-        JavaClasses backwards = new ClassFileImporter().importClasses(org.papermath.evidence.Assumption.class, Amount.class);
+        JavaClasses backwards = new ClassFileImporter().importClasses(org.papermath.evidence.Assumption.class,
+                Amount.class);
         ArchRule turned = noClasses().that().resideInAPackage(ROOT + "evidence..")
                 .should().dependOnClassesThat().resideInAPackage(ROOT + "quantity..");
         assertThatThrownBy(() -> turned.check(backwards)).isInstanceOf(AssertionError.class);
@@ -84,7 +85,8 @@ class ArchitectureTest {
     void noPackageStandsOutsideTheOrder() {
         assertThat(LIBRARY.stream().filter(type -> !type.getSimpleName().equals("module-info"))
                 .map(type -> type.getPackageName()).distinct())
-                .allSatisfy(name -> assertThat(name.equals(ROOT + "equation") || ORDER.contains(name.substring(ROOT.length())))
+                .allSatisfy(name -> assertThat(name.equals(ROOT + "equation")
+                || ORDER.contains(name.substring(ROOT.length())))
                         .as(name).isTrue());
     }
 
@@ -92,7 +94,8 @@ class ArchitectureTest {
     void equationsUseNothingOfTheLibrary() {
         classes().that().resideInAPackage(ROOT + "equation..")
                 .should().onlyDependOnClassesThat()
-                .resideInAnyPackage(ROOT + "equation..", "java.lang..", "java.math..", "java.util..", "org.apache.commons.numbers..",
+                .resideInAnyPackage(ROOT + "equation..", "java.lang..", "java.math..", "java.util..",
+                "org.apache.commons.numbers..",
                         "org.jspecify..")
                 .check(LIBRARY);
     }
@@ -128,7 +131,8 @@ class ArchitectureTest {
 
     @Test
     void publicTypesCannotBeExtendedByOthers() {
-        classes().that().arePublic().and().resideOutsideOfPackage(ROOT + "equation..").should(beClosed()).check(LIBRARY);
+        classes().that().arePublic().and().resideOutsideOfPackage(ROOT + "equation..").should(beClosed())
+                .check(LIBRARY);
     }
 
     private static ArchCondition<JavaClass> beClosed() {
@@ -193,7 +197,8 @@ class ArchitectureTest {
 
     @Test
     void noClockOrTimeZoneIsRead() {
-        noClasses().should().callMethod(System.class, "currentTimeMillis").orShould().callMethod(System.class, "nanoTime")
+        noClasses().should().callMethod(System.class, "currentTimeMillis").orShould().callMethod(System.class,
+                "nanoTime")
                 .orShould().callMethod(LocalDate.class, "now").orShould().callMethod(LocalDateTime.class, "now")
                 .orShould().callMethod(LocalTime.class, "now").orShould().callMethod(ZonedDateTime.class, "now")
                 .orShould().callMethod(Instant.class, "now").orShould().callMethod(ZoneId.class, "systemDefault")
@@ -205,7 +210,8 @@ class ArchitectureTest {
 
     @Test
     void noFilesNetworkReflectionOrUnseededChance() {
-        noClasses().should().dependOnClassesThat().resideInAnyPackage("java.nio.file..", "java.net..", "java.lang.reflect..",
+        noClasses().should().dependOnClassesThat().resideInAnyPackage("java.nio.file..", "java.net..",
+                "java.lang.reflect..",
                         "java.security..", "java.util.prefs..")
                 .orShould().dependOnClassesThat().areAssignableTo(java.io.File.class)
                 .orShould().dependOnClassesThat().areAssignableTo(ServiceLoader.class)

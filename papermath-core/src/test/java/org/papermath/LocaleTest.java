@@ -67,14 +67,16 @@ class LocaleTest {
         texts.add(catchThrowable(() -> Kinds.GRAMMAGE.read("80.5 lb")).getMessage());
         texts.add(catchThrowable(() -> Kinds.MASS.read("1.5 KILOGRAMS")).getMessage());
         texts.add(catchThrowable(() -> Kinds.TIME.read("1.5 MINUTES")).getMessage());
-        texts.add(catchThrowable(() -> ReamBasis.ofUnknownCount(80.5, Amounts.inches(22.5), Amounts.mm(1234.5))).getMessage());
+        texts.add(catchThrowable(() -> ReamBasis.ofUnknownCount(80.5, Amounts.inches(22.5), Amounts.mm(1234.5)))
+                .getMessage());
         texts.add(ReamBasis.BRISTOL.withCount(12345).toString());
         texts.add(Grammage.pounds(1234.5, ReamBasis.COVER).toString());
         texts.add(CanadianFreeness.millilitres(456.7).toString());
         texts.add(Amounts.kilonewtons(1234.567).to(tech.units.indriya.unit.Units.NEWTON).toString());
         texts.add(Units.number(1234567.25) + Units.number(1.5e-9) + Units.number(-1e20) + Units.fourDigits(1234.5));
         texts.add(Reading.of(Amounts.grams(1234.5), Amounts.grams(0.5)).on(LocalDate.of(2026, 12, 31)).toString());
-        texts.add(Estimate.of(Grammage.gsm(1214.5), Grammage.gsm(1203), Grammage.gsm(1226), List.of()).withScatter(0.085)
+        texts.add(Estimate.of(Grammage.gsm(1214.5), Grammage.gsm(1203), Grammage.gsm(1226), List.of())
+                .withScatter(0.085)
                 .toString());
         texts.add(Notice.warning("a.code", "A sentence.").toString());
         for (Basis basis : Basis.values()) {

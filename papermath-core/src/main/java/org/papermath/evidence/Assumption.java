@@ -6,8 +6,8 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
 /**
- * A number the library relies on, with all that is known of it: what it means, how far it may be off, what it holds for and
- * where it comes from. Immutable.
+ * A number the library relies on, with all that is known of it: what it means, how far it may be off, what it holds
+ * for and where it comes from. Immutable.
  *
  * <p>{@code low} and {@code high} are the 5 % and 95 % points of what the value may really be; {@code least} and
  * {@code most} are the bounds it cannot pass.
@@ -43,31 +43,37 @@ public final class Assumption {
      * @param role what it is for
      * @param basis how it is known
      * @param source where it was found
-     * @throws Refused if a number is not finite (the bounds may be infinite), the order least ≤ low ≤ likely ≤ high ≤ most is
-     *     broken, a log-normal value is not above zero, the band of a logit-normal value reaches 0 or 1, or the unit is not
-     *     in the table
+     * @throws Refused if a number is not finite (the bounds may be infinite), the order least ≤ low ≤ likely ≤ high ≤
+     *     most is broken, a log-normal value is not above zero, the band of a logit-normal value reaches 0 or 1, or
+     *     the unit is not in the table
      */
     public Assumption(String id, Scope scope, String meaning, double likely, double low, double high, Shape shape,
             double least, double most, String unit, Role role, Basis basis, Source source) {
         if (id.isBlank() || meaning.isBlank()) {
-            throw Refused.of("assumption.unnamed", "assumption: an id and a meaning are wanted.", "id", id, "meaning", meaning);
+            throw Refused.of("assumption.unnamed", "assumption: an id and a meaning are wanted.", "id", id, "meaning",
+                    meaning);
         }
         if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high))
                 || !(least <= low && low <= likely && likely <= high && high <= most)) {
             throw Refused.of("assumption.order",
-                    "assumption " + id + scope + ": likely " + likely + ", band " + low + " to " + high + ", bounds " + least
-                            + " to " + most + " given; they must be numbers in the order least, low, likely, high, most.",
-                    "id", id, "scope", scope.toString(), "likely", likely, "low", low, "high", high, "least", least, "most", most);
+                    "assumption " + id + scope + ": likely " + likely + ", band " + low + " to " + high + ", bounds "
+                    + least
+                            + " to " + most
+                            + " given; they must be numbers in the order least, low, likely, high, most.",
+                    "id", id, "scope", scope.toString(), "likely", likely, "low", low, "high", high, "least", least,
+                    "most", most);
         }
         if (shape == Shape.LOG_NORMAL && low <= 0) {
             throw Refused.of("assumption.log-normal",
-                    "assumption " + id + scope + ": a log-normal value must be above zero; " + low + " given as its low point.",
+                    "assumption " + id + scope + ": a log-normal value must be above zero; " + low
+                    + " given as its low point.",
                     "id", id, "low", low);
         }
         double lowSi = Units.toSi(low, unit);
         if (shape == Shape.LOGIT && low < high && !(lowSi > 0 && Units.toSi(high, unit) < 1)) {
             throw Refused.of("assumption.logit",
-                    "assumption " + id + scope + ": a logit-normal value must lie between 0 and 1 with its whole band; " + low
+                    "assumption " + id + scope
+                    + ": a logit-normal value must lie between 0 and 1 with its whole band; " + low
                             + " to " + high + " given.",
                     "id", id, "low", low, "high", high);
         }
@@ -98,8 +104,10 @@ public final class Assumption {
      * @return the new assumption
      * @throws Refused as the constructor
      */
-    public Assumption with(Scope newScope, double newLikely, double newLow, double newHigh, Basis newBasis, Source newSource) {
-        return new Assumption(id, newScope, meaning, newLikely, newLow, newHigh, shape, least, most, unit, role, newBasis,
+    public Assumption with(Scope newScope, double newLikely, double newLow, double newHigh, Basis newBasis,
+            Source newSource) {
+        return new Assumption(id, newScope, meaning, newLikely, newLow, newHigh, shape, least, most, unit, role,
+                newBasis,
                 newSource);
     }
 
@@ -273,7 +281,8 @@ public final class Assumption {
         return other instanceof Assumption that && id.equals(that.id) && scope.equals(that.scope)
                 && Double.compare(likely, that.likely) == 0 && Double.compare(low, that.low) == 0
                 && Double.compare(high, that.high) == 0 && Double.compare(least, that.least) == 0
-                && Double.compare(most, that.most) == 0 && shape == that.shape && unit.equals(that.unit) && role == that.role
+                && Double.compare(most, that.most) == 0 && shape == that.shape && unit.equals(that.unit)
+                && role == that.role
                 && basis == that.basis && source.equals(that.source) && meaning.equals(that.meaning);
     }
 

@@ -25,8 +25,8 @@ import org.papermath.quantity.Refused;
 /**
  * The one store of the numbers the library relies on, found by id and scope from the narrowest outwards. Immutable.
  *
- * <p>{@link #standard()} is the table shipped with the library. Its {@linkplain #edition() edition} is named by documents,
- * so that a plan can be worked again with the same table years later.
+ * <p>{@link #standard()} is the table shipped with the library. Its {@linkplain #edition() edition} is named by
+ * documents, so that a plan can be worked again with the same table years later.
  */
 public final class Assumptions {
     private static final String EDITION = "2026-11";
@@ -131,7 +131,8 @@ public final class Assumptions {
      */
     public Assumption get(String id, Scope scope) {
         return find(id, scope).orElseThrow(() -> Refused.of("assumption.missing",
-                id + scope + ": there is no default for this; it has to be measured. Add a value of your own for this scope.",
+                id + scope + ": there is no default for this; it has to be measured. Add a value of your own"
+                        + " for this scope.",
                 "id", id, "scope", scope.toString()));
     }
 
@@ -186,7 +187,8 @@ public final class Assumptions {
     public Assumptions given(String id, Scope scope, double value) {
         Optional<Assumption> like = find(id, scope).or(() -> all().stream().filter(a -> a.id().equals(id)).findFirst());
         Assumption pattern = like.orElseThrow(() -> Refused.of("assumption.unknown",
-                "assumption: \"" + id + "\" is not an id of the table. Look at Assumptions.standard().all() for the ids.",
+                "assumption: \"" + id
+                + "\" is not an id of the table. Look at Assumptions.standard().all() for the ids.",
                 "id", id));
         return with(pattern.given(scope, value));
     }
@@ -198,7 +200,8 @@ public final class Assumptions {
     /**
      * Returns what this store holds beyond, or instead of, the table shipped with the library.
      *
-     * @return an unmodifiable list: first what replaces rows of the table, in its order, then the rest in order of addition
+     * @return an unmodifiable list: first what replaces rows of the table, in its order, then the rest in order of
+     *     addition
      */
     public List<Assumption> own() {
         List<Assumption> own = new ArrayList<>();

@@ -10,8 +10,8 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 
 /**
- * What will come out: a likely value, the band of its mean, the assumptions behind the band, and, where it is known, the
- * scatter from sheet to sheet as a separate figure. Immutable.
+ * What will come out: a likely value, the band of its mean, the assumptions behind the band, and, where it is known,
+ * the scatter from sheet to sheet as a separate figure. Immutable.
  *
  * <p>There is no arithmetic on estimates: their errors are not independent. Totals come from the plan.
  *
@@ -56,7 +56,8 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @return the estimate, told in the unit of the likely value, without a scatter
      * @throws Refused if the likely value lies outside the band
      */
-    public static <Q extends Quantity<Q>> Estimate<Q> of(Amount<Q> likely, Amount<Q> low, Amount<Q> high, List<Driver> drivers) {
+    public static <Q extends Quantity<Q>> Estimate<Q> of(Amount<Q> likely, Amount<Q> low, Amount<Q> high,
+            List<Driver> drivers) {
         if (low.compareTo(likely) > 0 || likely.compareTo(high) > 0) {
             throw Refused.of("estimate.order",
                     "estimate: likely " + likely + " is not inside its band " + low + " to " + high + ".",
@@ -74,7 +75,8 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public Estimate<Q> withScatter(double relative) {
         if (!(relative >= 0 && Double.isFinite(relative))) {
-            throw Refused.of("estimate.scatter", "scatter: " + relative + " given; a fraction of zero or more is wanted.",
+            throw Refused.of("estimate.scatter", "scatter: " + relative
+                    + " given; a fraction of zero or more is wanted.",
                     "given", String.valueOf(relative));
         }
         return new Estimate<>(likely, low, high, relative, drivers);
@@ -166,7 +168,8 @@ public final class Estimate<Q extends Quantity<Q>> {
                     .append(org.papermath.quantity.Units.fourDigits(high.value()));
         }
         if (!Double.isNaN(scatter)) {
-            text.append("; single pieces ±").append(org.papermath.quantity.Units.fourDigits(100 * scatter)).append(" %");
+            text.append("; single pieces ±").append(org.papermath.quantity.Units.fourDigits(100 * scatter))
+                    .append(" %");
         }
         return text.toString();
     }

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * Something a result should not be read without: doubtful, outside what the model was made for, or against usual practice.
- * Immutable.
+ * Something a result should not be read without: doubtful, outside what the model was made for, or against usual
+ * practice. Immutable.
  */
 public final class Notice {
     private final Level level;

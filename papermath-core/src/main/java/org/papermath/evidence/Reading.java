@@ -32,13 +32,14 @@ public final class Reading<Q extends Quantity<Q>> {
      *
      * @param <Q> the quantity type
      * @param value what the instrument said
-     * @param error the standard error of it, zero or more, for example half a division of the scale; of a temperature in
-     *     kelvin, since a width on the scale is not a point on it
+     * @param error the standard error of it, zero or more, for example half a division of the scale; of a temperature
+     *     in kelvin, since a width on the scale is not a point on it
      * @return the reading
      * @throws Refused if the error is of another kind or below zero, or the error of a temperature is not in kelvin
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(Amount<Q> value, Amount<Q> error) {
-        // Comparing refuses an error of another kind; an error of zero is well, also where the kind itself begins above zero.
+        // Comparing refuses an error of another kind; an error of zero is well, also where the kind itself begins
+        // above zero.
         value.compareTo(error);
         if (error.si() < 0) {
             throw Refused.of("reading.error", "error of the reading: " + error + " given; it must be zero or more.",

@@ -10,8 +10,8 @@ import org.papermath.quantity.Refused;
  * What a value holds for: a fibre, on a machine; a fibre anywhere; a machine; or everything.
  *
  * <p>A value is looked up from the narrowest scope outwards: {@code [abaca@big beater]}, then {@code [abaca]}, then
- * {@code [@big beater]}, then the general value. A subject may have kin, such as a second-cut linter that is a linter; the
- * kin is asked right after the subject itself.
+ * {@code [@big beater]}, then the general value. A subject may have kin, such as a second-cut linter that is a linter;
+ * the kin is asked right after the subject itself.
  */
 public final class Scope {
     /** The scope of everything. */
@@ -67,7 +67,8 @@ public final class Scope {
     private static String requireName(String name) {
         if (name.isBlank() || name.indexOf('[') >= 0 || name.indexOf(']') >= 0 || name.indexOf('@') >= 0) {
             throw Refused.of("scope.name",
-                    "scope: \"" + name + "\" cannot be the name of a scope. Use a name that is not empty and has none of [ ] @.",
+                    "scope: \"" + name
+                    + "\" cannot be the name of a scope. Use a name that is not empty and has none of [ ] @.",
                     "given", name);
         }
         return name;

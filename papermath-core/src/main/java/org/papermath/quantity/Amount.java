@@ -14,8 +14,8 @@ import tech.units.indriya.quantity.Quantities;
  * one multiplication by the factor of the unit, no exact fractions that grow.
  *
  * <p>{@link #equals} is strict, as in the reference implementation: same unit, same scale, same boxed value; so 1 m and
- * 100 cm are not equal. The kind does not count, or equality would not carry over by way of a quantity that has none. Use
- * {@link #isEquivalentTo} or {@link #isWithin} to compare across units; they refuse another kind.
+ * 100 cm are not equal. The kind does not count, or equality would not carry over by way of a quantity that has none.
+ * Use {@link #isEquivalentTo} or {@link #isWithin} to compare across units; they refuse another kind.
  *
  * @param <Q> the quantity type
  */
@@ -30,7 +30,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         this.value = value + 0.0;
         this.unit = unit;
         this.kind = kind;
-        // Always worked out from the value, so that equal amounts, and an amount read back from its text, calculate alike.
+        // Always worked out from the value, so that equal amounts, and an amount read back from its text, calculate
+        // alike.
         this.si = kind.toSi(this.value, unit) + 0.0;
         Kind.requireFinite(this.value, kind.name());
         Kind.requireFinite(si, kind.name());
@@ -134,7 +135,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         Amount<Q> other = kind.checkKind(that);
         if (kind == Kinds.TEMPERATURE) {
             throw Refused.of("quantity.temperature-sum",
-                    "temperature: " + this + " and " + other + " cannot be added or subtracted; a temperature is a point on a"
+                    "temperature: " + this + " and " + other
+                    + " cannot be added or subtracted; a temperature is a point on a"
                             + " scale. Work with the difference in kelvin yourself.",
                     "first", toString(), "second", other.toString());
         }
@@ -209,8 +211,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Tells whether this amount and another are the same whatever their units, but for the last digits that a conversion may
-     * cost: 1 in is equivalent to 25.4 mm.
+     * Tells whether this amount and another are the same whatever their units, but for the last digits that a
+     * conversion may cost: 1 in is equivalent to 25.4 mm.
      *
      * @param that the other amount, of the same kind
      * @return whether they are the same

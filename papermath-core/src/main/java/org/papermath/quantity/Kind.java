@@ -130,8 +130,8 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Reads text such as {@code 260 g/m2}: a number with a decimal point whatever the locale, a space, and a unit code of
-     * this kind.
+     * Reads text such as {@code 260 g/m2}: a number with a decimal point whatever the locale, a space, and a unit code
+     * of this kind.
      *
      * @param text the text
      * @return the amount
@@ -304,9 +304,11 @@ public final class Kind<Q extends Quantity<Q>> {
         if (seen instanceof Amount<?> amount) {
             if (amount.kind() != this) {
                 throw Refused.of("quantity.kind",
-                        what + ": " + amount + " given, which is " + article(amount.kind().name()) + "; " + article(name)
+                        what + ": " + amount + " given, which is " + article(amount.kind().name()) + "; "
+                                + article(name)
                                 + " is wanted here. Say which is meant, and convert on purpose.",
-                        "quantity", what, "given", amount.toString(), "givenKind", amount.kind().name(), "wantedKind", name);
+                        "quantity", what, "given", amount.toString(), "givenKind", amount.kind().name(), "wantedKind",
+                        name);
             }
             return (Amount<Q>) amount;
         }

@@ -103,7 +103,8 @@ public final class Kinds {
             "%", "1", "g/kg", "kg/kg");
 
     /** The kind of fibre per volume. Canonical unit of calculation: {@code kg/m3}. */
-    public static final Kind<FibreConcentration> FIBRE_CONCENTRATION = kind("fibre per volume", FibreConcentration.class,
+    public static final Kind<FibreConcentration> FIBRE_CONCENTRATION = kind("fibre per volume",
+            FibreConcentration.class,
             "kg/m3", 0, false, 1600,
             "g/L", "kg/m3");
 
@@ -166,12 +167,14 @@ public final class Kinds {
             "SR");
 
     /** The kind of Canadian Standard freeness. Canonical unit of calculation: {@code mL_CSF}. */
-    public static final Kind<CanadianFreeness> CANADIAN_FREENESS = kind("Canadian Standard freeness", CanadianFreeness.class,
+    public static final Kind<CanadianFreeness> CANADIAN_FREENESS = kind("Canadian Standard freeness",
+            CanadianFreeness.class,
             "mL_CSF", 0, false, 1000,
             "mL_CSF");
 
     /** The kind of specific filtration resistance. Canonical unit of calculation: {@code m/kg}. */
-    public static final Kind<FiltrationResistance> FILTRATION_RESISTANCE = kind("specific filtration resistance", FiltrationResistance.class,
+    public static final Kind<FiltrationResistance> FILTRATION_RESISTANCE = kind("specific filtration resistance",
+            FiltrationResistance.class,
             "m/kg", 0, false, 1e16,
             "m/kg");
 
@@ -202,7 +205,8 @@ public final class Kinds {
     }
 
     @SuppressWarnings("unchecked")
-    private static <Q extends Quantity<Q>> Kind<Q> kind(String name, Class<Q> type, String siCode, double low, boolean lowOpen,
+    private static <Q extends Quantity<Q>> Kind<Q> kind(String name, Class<Q> type, String siCode, double low,
+            boolean lowOpen,
             double high, String... codes) {
         Kind<Q> kind = new Kind<>(name, type, (Unit<Q>) known(siCode).unit(), low, lowOpen, high, symbols(codes));
         ALL.add(kind);

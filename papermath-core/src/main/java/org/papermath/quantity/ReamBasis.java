@@ -14,10 +14,11 @@ import tech.units.indriya.unit.TransformedUnit;
 /**
  * What a ream weight is reckoned on: the size of the sheet and how many make the ream.
  *
- * <p>A ream always says its count: reams of 480, 500 and others are in use, and a pound of one is not a pound of another.
+ * <p>A ream always says its count: reams of 480, 500 and others are in use, and a pound of one is not a pound of
+ * another.
  *
- * @source basis sizes as tabled by paper merchants (bond 17 × 22 in, cover 20 × 26 in, text 25 × 38 in …); factors follow
- *     exactly from 1 in = 25.4 mm and 1 lb = 453.59237 g
+ * @source basis sizes as tabled by paper merchants (bond 17 × 22 in, cover 20 × 26 in, text 25 × 38 in …); factors
+ *     follow exactly from 1 in = 25.4 mm and 1 lb = 453.59237 g
  */
 public final class ReamBasis {
     /** Bond, writing and ledger: 17 × 22 in, 500 sheets. */
@@ -102,7 +103,8 @@ public final class ReamBasis {
                         Grammage.pounds(pounds, of(width, length, count)).to(Units.GSM).toString()))
                 .toList();
         throw new Unclear("ream.count-missing",
-                "ream: " + Units.fourDigits(pounds) + " lb given without the number of sheets in the ream. Say how many.",
+                "ream: " + Units.fourDigits(pounds)
+                + " lb given without the number of sheets in the ream. Say how many.",
                 candidates, "pounds", pounds);
     }
 
@@ -205,7 +207,8 @@ public final class ReamBasis {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof ReamBasis that && width.equals(that.width) && length.equals(that.length) && count == that.count
+        return other instanceof ReamBasis that && width.equals(that.width) && length.equals(that.length)
+                && count == that.count
                 && name.equals(that.name);
     }
 

@@ -42,8 +42,8 @@ import tech.units.indriya.unit.UnitDimension;
  * The closed table of unit codes, and reading and printing of amounts, the same in every locale.
  *
  * <p>SI units carry UCUM codes ({@code g/m2}, {@code Cel}, {@code um}); customary units carry plain words ({@code lb},
- * {@code tonf_us}, {@code floz_us}). The decimal sign is always a point. A plain "ton" or "ream" is not in the table: it
- * has more than one meaning.
+ * {@code tonf_us}, {@code floz_us}). The decimal sign is always a point. A plain "ton" or "ream" is not in the table:
+ * it has more than one meaning.
  *
  * @source UCUM 2.1 for the codes of SI units; inch 25.4 mm and pound 0.45359237 kg by the 1959 agreement; US gallon 231
  *     cubic inches; standard gravity 9.80665 m/s² (3rd CGPM, 1901)
@@ -74,7 +74,8 @@ public final class Units {
     public static final Unit<Dimensionless> PERCENT;
 
     private static final Map<String, Symbol> TABLE = new LinkedHashMap<>();
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+    private static final Pattern NUMBER =
+            Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
     /** Words people write for a unit, in lower case and the singular; they are hinted at, not accepted. */
     private static final Map<String, String> WORDS = Map.ofEntries(
             Map.entry("millimetre", "mm"), Map.entry("millimeter", "mm"), Map.entry("centimetre", "cm"),
@@ -86,7 +87,8 @@ public final class Units {
             Map.entry("minute", "min"), Map.entry("second", "s"), Map.entry("sec", "s"), Map.entry("day", "d"),
             Map.entry("c", "Cel"), Map.entry("celsius", "Cel"), Map.entry("f", "degF"), Map.entry("fahrenheit", "degF"),
             Map.entry("kelvin", "K"), Map.entry("percent", "%"), Map.entry("per cent", "%"), Map.entry("pascal", "Pa"),
-            Map.entry("kilopascal", "kPa"), Map.entry("newton", "N"), Map.entry("kilonewton", "kN"), Map.entry("watt", "W"));
+            Map.entry("kilopascal", "kPa"), Map.entry("newton", "N"), Map.entry("kilonewton", "kN"), Map.entry("watt",
+                    "W"));
     private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
 
     /**
@@ -156,7 +158,8 @@ public final class Units {
         base("K", "K", KELVIN);
         shifted("Cel", "°C", CELSIUS, 1, 273.15, "°C", "℃");
         shifted("degF", "°F", new TransformedUnit<>("°F", KELVIN, KELVIN,
-                MultiplyConverter.ofRational(5, 9).concatenate(new AddConverter(459.67))), 5.0 / 9, 459.67 * 5 / 9, "°F");
+                MultiplyConverter.ofRational(5, 9).concatenate(new AddConverter(459.67))), 5.0 / 9, 459.67 * 5 / 9,
+                        "°F");
         base("N", "N", newton);
         scaled("kN", "kN", newton, 1000);
         scaled("kgf", "kgf", newton, gravity);
@@ -206,8 +209,10 @@ public final class Units {
         base("m/kg", "m/kg", METRE.divide(KILOGRAM));
         base("m2/kg", "m²/kg", squareMetre.divide(KILOGRAM), "m²/kg");
         base("1/m", "1/m", AbstractUnit.ONE.divide(METRE));
-        base("SR", "°SR", new BaseUnit<SchopperRiegler>("°SR", "Schopper-Riegler number", UnitDimension.parse('S')), "°SR");
-        Unit<?> freeness = new BaseUnit<CanadianFreeness>("mL CSF", "Canadian Standard freeness", UnitDimension.parse('F'));
+        base("SR", "°SR", new BaseUnit<SchopperRiegler>("°SR", "Schopper-Riegler number", UnitDimension.parse('S')),
+                "°SR");
+        Unit<?> freeness = new BaseUnit<CanadianFreeness>("mL CSF", "Canadian Standard freeness",
+                UnitDimension.parse('F'));
         base("mL_CSF", "mL CSF", freeness);
         Unit<?> massFlow = KILOGRAM.divide(SECOND);
         base("kg/s", "kg/s", massFlow);
@@ -247,7 +252,8 @@ public final class Units {
         put(new Symbol(code, label, unit, 1, 0, List.of(also)));
     }
 
-    private static <Q extends Quantity<Q>> void scaled(String code, String label, Unit<Q> si, double factor, String... also) {
+    private static <Q extends Quantity<Q>> void scaled(String code, String label, Unit<Q> si, double factor,
+            String... also) {
         put(new Symbol(code, label, new TransformedUnit<>(label, si, si, MultiplyConverter.of(factor)), factor, 0,
                 List.of(also)));
     }
@@ -322,8 +328,8 @@ public final class Units {
     }
 
     /**
-     * Reads an amount: a number with a decimal point, a space, a unit code of the kind; for a plain number kind the code may
-     * be left out.
+     * Reads an amount: a number with a decimal point, a space, a unit code of the kind; for a plain number kind the
+     * code may be left out.
      *
      * @param <Q> the quantity type
      * @param kind the kind wanted
@@ -342,14 +348,16 @@ public final class Units {
         String code = whole.substring(end).strip();
         if (!NUMBER.matcher(number).matches()) {
             throw Refused.of("quantity.unreadable-number",
-                    kind.name() + ": \"" + whole + "\" does not begin with a number. Write a number with a decimal point and no"
+                    kind.name() + ": \"" + whole
+                            + "\" does not begin with a number. Write a number with a decimal point and no"
                             + " separators, a space and a unit, such as \"" + example(kind) + "\".",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
         if (!code.isEmpty() && (",'".indexOf(code.charAt(0)) >= 0 || Character.isDigit(code.charAt(0)))
                 && !(code.equals("1") || code.startsWith("1/"))) {
             throw Refused.of("quantity.unreadable-number",
-                    kind.name() + ": \"" + whole + "\" has more after its number than a unit: \"" + code + "\". Write a decimal point and no"
+                    kind.name() + ": \"" + whole + "\" has more after its number than a unit: \"" + code
+                            + "\". Write a decimal point and no"
                             + " separators, such as \"" + example(kind) + "\".",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
@@ -361,13 +369,16 @@ public final class Units {
         double value = Double.parseDouble(number);
         if (Double.isInfinite(value)) {
             throw Refused.of("quantity.unreadable-number",
-                    kind.name() + ": \"" + whole + "\" has a number that is too large to reckon with. Check its exponent.",
+                    kind.name() + ": \"" + whole
+                            + "\" has a number that is too large to reckon with. Check its exponent.",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
         return kind.of(value, code.isEmpty() ? "1" : code);
     }
 
-    /** A character of the number: an e belongs to it only where an exponent follows, or "4 ebony" would be swallowed. */
+    /**
+     * A character of the number: an e belongs to it only where an exponent follows, or "4 ebony" would be swallowed.
+     */
     private static boolean isNumberPart(String text, int at) {
         char c = text.charAt(at);
         if (c >= '0' && c <= '9' || c == '.') {
@@ -378,7 +389,8 @@ public final class Units {
         }
         if ((c == 'e' || c == 'E') && at > 0 && at + 1 < text.length()) {
             char next = text.charAt(at + 1);
-            boolean signed = (next == '+' || next == '-') && at + 2 < text.length() && Character.isDigit(text.charAt(at + 2));
+            boolean signed = (next == '+' || next == '-') && at + 2 < text.length() && Character.isDigit(text.charAt(at
+                    + 2));
             return signed || next >= '0' && next <= '9';
         }
         return false;
@@ -410,7 +422,8 @@ public final class Units {
             case "gal", "gallon", "gallons" -> {
                 if (kind == Kinds.VOLUME) {
                     return new Unclear("unit.unclear", kind.name() + ": \"" + plain + "\" is two different units.",
-                            List.of(new Unclear.Candidate("gal_us", "3.785 L"), new Unclear.Candidate("gal_uk", "4.546 L")),
+                            List.of(new Unclear.Candidate("gal_us", "3.785 L"), new Unclear.Candidate("gal_uk",
+                                    "4.546 L")),
                             "quantity", kind.name(), "found", plain);
                 }
             }
@@ -425,11 +438,14 @@ public final class Units {
             case "lb", "#", "lbs" -> {
                 if (kind == Kinds.GRAMMAGE) {
                     return new Unclear("grammage.ream-unclear",
-                            "grammage: pounds are the weight of a ream, and no ream is named. Give the sheet size and the count"
+                            "grammage: pounds are the weight of a ream, and no ream is named. Give the sheet"
+                            + " size and the count"
                                     + " of the ream.",
-                            List.of(new Unclear.Candidate("a ream of 500 sheets 20 x 26 in (cover)", "2.704 g/m² per lb"),
+                            List.of(new Unclear.Candidate("a ream of 500 sheets 20 x 26 in (cover)",
+                                    "2.704 g/m² per lb"),
                                     new Unclear.Candidate("a ream of 500 sheets 25 x 38 in (text)", "1.48 g/m² per lb"),
-                                    new Unclear.Candidate("a ream of 500 sheets 17 x 22 in (bond)", "3.76 g/m² per lb")),
+                                    new Unclear.Candidate("a ream of 500 sheets 17 x 22 in (bond)",
+                                            "3.76 g/m² per lb")),
                             "quantity", kind.name(), "found", plain);
                 }
             }
@@ -440,7 +456,8 @@ public final class Units {
         List<String> others = Kind.kindsThatKnow(plain);
         String nearest = nearest(kind, plain);
         String hint = !others.isEmpty()
-                ? " \"" + plain + "\" measures " + String.join(" or ", others.subList(0, Math.min(3, others.size()))) + "."
+                ? " \"" + plain + "\" measures " + String.join(" or ", others.subList(0, Math.min(3, others.size())))
+                + "."
                 : nearest != null ? " Did you mean \"" + nearest + "\"?" : "";
         return Refused.of("unit.unknown",
                 kind.name() + ": \"" + plain + "\" is not a unit of " + kind.name() + "." + hint + " Accepted units: "
@@ -450,7 +467,8 @@ public final class Units {
 
     private static @Nullable String nearest(Kind<?> kind, String code) {
         String word = code.toLowerCase(Locale.ROOT);
-        String meant = WORDS.getOrDefault(word, WORDS.get(word.endsWith("s") ? word.substring(0, word.length() - 1) : word));
+        String meant = WORDS.getOrDefault(word, WORDS.get(word.endsWith("s") ? word.substring(0, word.length() - 1)
+                : word));
         if (meant != null && kind.accepts(meant)) {
             return meant;
         }
@@ -487,7 +505,8 @@ public final class Units {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {
             return Long.toString((long) value);
         }
-        // Most numbers of the studio have a few decimals: a whole number over a power of ten is rounded as its text would be.
+        // Most numbers of the studio have a few decimals: a whole number over a power of ten is rounded as its text
+        // would be.
         for (int places = 1; places < POWERS_OF_TEN.length && Math.abs(value) >= 1e-3; places++) {
             long whole = Math.round(value * POWERS_OF_TEN[places]);
             if (Math.abs(whole) >= 1_000_000_000_000_000L) {
@@ -530,9 +549,11 @@ public final class Units {
         if (value == 0) {
             return "0";
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP)).stripTrailingZeros();
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP))
+                .stripTrailingZeros();
         int exponent = rounded.precision() - rounded.scale() - 1;
-        return exponent >= -5 && exponent < 9 ? rounded.toPlainString() : rounded.toString().replace("E+", "e").replace('E', 'e');
+        return exponent >= -5 && exponent < 9 ? rounded.toPlainString() : rounded.toString().replace("E+", "e")
+                .replace('E', 'e');
     }
 
     static String forPeople(double value, String label) {

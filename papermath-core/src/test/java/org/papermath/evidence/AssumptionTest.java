@@ -66,7 +66,8 @@ class AssumptionTest {
         assertThat(refused.code()).isEqualTo("assumption.order");
         assertThat(refused).hasMessage("assumption a.number: likely 5.0, band 6.0 to 7.0, bounds 0.0 to 10.0 given;"
                 + " they must be numbers in the order least, low, likely, high, most.");
-        assertThat(refused.arguments()).containsEntry("id", "a.number").containsEntry("likely", 5.0).containsEntry("most", 10.0);
+        assertThat(refused.arguments()).containsEntry("id", "a.number").containsEntry("likely", 5.0)
+                .containsEntry("most", 10.0);
         assertThatThrownBy(() -> number(5, 4, 4.5, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> number(5, 4, 11, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> number(5, -1, 6, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
@@ -82,10 +83,12 @@ class AssumptionTest {
     void aShapeThatCannotHoldItsBandIsRefused() {
         Refused log = catchThrowableOfType(Refused.class, () -> number(1, 0, 2, Shape.LOG_NORMAL, 0, 10, "1"));
         assertThat(log.code()).isEqualTo("assumption.log-normal");
-        assertThat(log).hasMessage("assumption a.number: a log-normal value must be above zero; 0.0 given as its low point.");
+        assertThat(log)
+                .hasMessage("assumption a.number: a log-normal value must be above zero; 0.0 given as its low point.");
         Refused logit = catchThrowableOfType(Refused.class, () -> number(90, 80, 100, Shape.LOGIT, 0, 100, "%"));
         assertThat(logit.code()).isEqualTo("assumption.logit");
-        assertThat(logit).hasMessage("assumption a.number: a logit-normal value must lie between 0 and 1 with its whole band;"
+        assertThat(logit)
+                .hasMessage("assumption a.number: a logit-normal value must lie between 0 and 1 with its whole band;"
                 + " 80.0 to 100.0 given.");
         assertThat(number(90, 80, 99, Shape.LOGIT, 0, 100, "%").highSi()).isEqualTo(0.99);
         assertThat(number(100, 100, 100, Shape.LOGIT, 0, 100, "%").likelySi()).isEqualTo(1);
@@ -93,13 +96,15 @@ class AssumptionTest {
 
     @Test
     void whatHasNoNameUnitOrSourceIsRefused() {
-        assertThat(catchThrowableOfType(Refused.class, () -> new Assumption(" ", Scope.GENERAL, "x", 1, 1, 1, Shape.NORMAL, 0,
+        assertThat(catchThrowableOfType(Refused.class, () -> new Assumption(" ", Scope.GENERAL, "x", 1, 1, 1,
+                Shape.NORMAL, 0,
                 2, "1", Role.HABIT, Basis.GIVEN, TRIAL)).code()).isEqualTo("assumption.unnamed");
         assertThat(catchThrowableOfType(Refused.class, () -> number(1, 1, 1, Shape.NORMAL, 0, 2, "furlong")).code())
                 .isEqualTo("unit.unknown");
         Refused blank = catchThrowableOfType(Refused.class, () -> new Source(" "));
         assertThat(blank.code()).isEqualTo("source.blank");
-        assertThat(blank).hasMessage("source: no text given. Name the published work, or say how the value came about.");
+        assertThat(blank)
+                .hasMessage("source: no text given. Name the published work, or say how the value came about.");
     }
 
     @Test

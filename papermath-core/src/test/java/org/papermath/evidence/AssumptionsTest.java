@@ -52,8 +52,10 @@ class AssumptionsTest {
     void aMissingValueIsRefusedRatherThanGuessed() {
         Refused refused = catchThrowableOfType(Refused.class, () -> store("abaca").get(ID, FULL));
         assertThat(refused.code()).isEqualTo("assumption.missing");
-        assertThat(refused.arguments()).containsExactly(entry("id", ID), entry("scope", "[linter-second-cut@big beater]"));
-        assertThat(refused).hasMessage("beating.rate[linter-second-cut@big beater]: there is no default for this; it has to be"
+        assertThat(refused.arguments()).containsExactly(entry("id", ID), entry("scope",
+                "[linter-second-cut@big beater]"));
+        assertThat(refused)
+                .hasMessage("beating.rate[linter-second-cut@big beater]: there is no default for this; it has to be"
                 + " measured. Add a value of your own for this scope.");
         assertThat(catchThrowableOfType(Refused.class, () -> Assumptions.empty().si(ID, FULL)).code())
                 .isEqualTo("assumption.missing");
@@ -114,8 +116,10 @@ class AssumptionsTest {
         assertThat(Assumptions.edition("2026-11")).isSameAs(Assumptions.standard());
         Refused refused = catchThrowableOfType(Refused.class, () -> Assumptions.edition("1799-01"));
         assertThat(refused.code()).isEqualTo("assumptions.edition");
-        assertThat(refused.arguments()).containsExactly(entry("given", "1799-01"), entry("accepted", List.of("2026-11")));
-        assertThat(refused).hasMessage("assumptions: edition \"1799-01\" is not in this version of the library, which holds:"
+        assertThat(refused.arguments()).containsExactly(entry("given", "1799-01"), entry("accepted",
+                List.of("2026-11")));
+        assertThat(refused)
+                .hasMessage("assumptions: edition \"1799-01\" is not in this version of the library, which holds:"
                 + " 2026-11. Use one of these, or a newer version of the library.");
         assertThat(Assumptions.standard().all()).allSatisfy(row ->
                 assertThat(Assumptions.standard().get(row.id(), row.scope())).isSameAs(row));
@@ -144,7 +148,8 @@ class AssumptionsTest {
     void aNameThatWouldMuddleAScopeIsRefused(String name) {
         Refused refused = catchThrowableOfType(Refused.class, () -> Scope.of(name));
         assertThat(refused.code()).isEqualTo("scope.name");
-        assertThat(refused).hasMessage("scope: \"" + name + "\" cannot be the name of a scope. Use a name that is not empty and"
+        assertThat(refused).hasMessage("scope: \"" + name
+                + "\" cannot be the name of a scope. Use a name that is not empty and"
                 + " has none of [ ] @.");
         assertThat(catchThrowableOfType(Refused.class, () -> Scope.at(name)).code()).isEqualTo("scope.name");
     }

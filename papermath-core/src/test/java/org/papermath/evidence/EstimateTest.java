@@ -30,7 +30,8 @@ class EstimateTest {
     void itReadsLikeASentence() {
         assertThat(grammage()).hasToString("214 g/m², mean 203–226");
         assertThat(grammage().withScatter(0.08)).hasToString("214 g/m², mean 203–226; single pieces ±8 %");
-        assertThat(Estimate.of(Grammage.gsm(214), Grammage.gsm(214), Grammage.gsm(214), List.of())).hasToString("214 g/m²");
+        assertThat(Estimate.of(Grammage.gsm(214), Grammage.gsm(214), Grammage.gsm(214), List.of()))
+                .hasToString("214 g/m²");
         assertThat(new Estimate.Driver(RECALLED, 0.625)).hasToString("beating.rate[abaca] 63 %");
     }
 
@@ -91,7 +92,8 @@ class EstimateTest {
         assertThat(grammage()).isEqualTo(grammage()).hasSameHashCodeAs(grammage());
         assertThat(grammage().withScatter(0.08)).isNotEqualTo(grammage()).isNotEqualTo(grammage().withScatter(0.09));
         assertThat(grammage(new Estimate.Driver(RECALLED, 1))).isNotEqualTo(grammage());
-        assertThat((Object) Estimate.of(Consistency.percent(2), Consistency.percent(2), Consistency.percent(2), List.of()))
+        assertThat((Object) Estimate.of(Consistency.percent(2), Consistency.percent(2), Consistency.percent(2),
+                List.of()))
                 .isNotEqualTo(Estimate.of(Moisture.percent(2), Moisture.percent(2), Moisture.percent(2), List.of()));
     }
 }

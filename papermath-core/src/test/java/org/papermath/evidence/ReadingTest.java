@@ -33,7 +33,8 @@ class ReadingTest {
     void anErrorOfZeroIsWellAndBelowZeroIsNot() {
         Amount<Grammage> grammage = Grammage.gsm(80);
         assertThat(Reading.of(grammage, grammage.subtract(grammage))).hasToString("80 g/m² ± 0 g/m²");
-        Refused refused = catchThrowableOfType(Refused.class, () -> Reading.of(Amounts.grams(5), Amounts.grams(1).negate()));
+        Refused refused = catchThrowableOfType(Refused.class, () -> Reading.of(Amounts.grams(5), Amounts.grams(1)
+                .negate()));
         assertThat(refused.code()).isEqualTo("reading.error");
         assertThat(refused).hasMessage("error of the reading: -1 g given; it must be zero or more.");
     }
@@ -41,9 +42,11 @@ class ReadingTest {
     @Test
     void theErrorOfATemperatureIsAWidthInKelvin() {
         assertThat(Reading.of(Amounts.celsius(21), Kinds.TEMPERATURE.of(0.5, "K"))).hasToString("21 °C ± 0.5 K");
-        Refused refused = catchThrowableOfType(Refused.class, () -> Reading.of(Amounts.celsius(21), Amounts.celsius(0.5)));
+        Refused refused = catchThrowableOfType(Refused.class, () -> Reading.of(Amounts.celsius(21),
+                Amounts.celsius(0.5)));
         assertThat(refused.code()).isEqualTo("reading.temperature-error");
-        assertThat(refused).hasMessage("error of the reading: 0.5 °C given; the error of a temperature is given in kelvin.");
+        assertThat(refused)
+                .hasMessage("error of the reading: 0.5 °C given; the error of a temperature is given in kelvin.");
     }
 
     @Test

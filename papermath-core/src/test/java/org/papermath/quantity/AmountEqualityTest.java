@@ -113,13 +113,16 @@ class AmountEqualityTest {
         assertThat(Amounts.metres(1500).to(kilometre).getValue()).isCloseTo(1.5, within(1e-15));
         assertThat(Amounts.metres(1500).to(kilometre).si()).isCloseTo(1500, within(1e-12));
         Quantity<Temperature> warm = Quantities.getQuantity(68.0, Kinds.TEMPERATURE.unit("degF"));
-        assertThat(warm.to(tech.units.indriya.unit.Units.CELSIUS).getValue().doubleValue()).isCloseTo(20, within(1e-10));
-        assertThat(Amounts.fahrenheit(68).to(tech.units.indriya.unit.Units.CELSIUS).value()).isCloseTo(20, within(1e-12));
+        assertThat(warm.to(tech.units.indriya.unit.Units.CELSIUS).getValue().doubleValue()).isCloseTo(20,
+                within(1e-10));
+        assertThat(Amounts.fahrenheit(68).to(tech.units.indriya.unit.Units.CELSIUS).value()).isCloseTo(20,
+                within(1e-12));
     }
 
     @Test
     void productsMix() {
-        Quantity<?> one = Grammage.gsm(80).multiply(Quantities.getQuantity(0.5, tech.units.indriya.unit.Units.SQUARE_METRE));
+        Quantity<?> one = Grammage.gsm(80).multiply(Quantities.getQuantity(0.5,
+                tech.units.indriya.unit.Units.SQUARE_METRE));
         Quantity<?> two = Quantities.getQuantity(0.5, tech.units.indriya.unit.Units.SQUARE_METRE)
                 .multiply(Grammage.gsm(80));
         assertThat(Kinds.MASS.si(one.asType(Mass.class), "mass")).isCloseTo(0.04, within(1e-15));

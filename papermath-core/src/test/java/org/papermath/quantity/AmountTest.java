@@ -75,7 +75,8 @@ class AmountTest {
         Unit<Length> kilogram = (Unit<Length>) (Unit<?>) tech.units.indriya.unit.Units.KILOGRAM;
         Refused refused = catchThrowableOfType(Refused.class, () -> Amounts.mm(210).to(kilogram));
         assertThat(refused.code()).isEqualTo("unit.dimension");
-        assertThat(refused).hasMessage("length: the unit kg does not measure length. Accepted units: mm, cm, m, um, km, in,"
+        assertThat(refused)
+                .hasMessage("length: the unit kg does not measure length. Accepted units: mm, cm, m, um, km, in,"
                 + " ft, yd, mil, pt_paper, pt_type, shaku.");
         assertThatThrownBy(() -> Amounts.mm(210).to("g")).isInstanceOf(Refused.class);
     }
@@ -130,7 +131,8 @@ class AmountTest {
         Refused refused = catchThrowableOfType(Refused.class, () -> Amounts.celsius(20).add(Amounts.celsius(5)));
         assertThat(refused.code()).isEqualTo("quantity.temperature-sum");
         assertThat(refused.arguments()).containsExactly(entry("first", "20 °C"), entry("second", "5 °C"));
-        assertThat(refused).hasMessage("temperature: 20 °C and 5 °C cannot be added or subtracted; a temperature is a point"
+        assertThat(refused)
+                .hasMessage("temperature: 20 °C and 5 °C cannot be added or subtracted; a temperature is a point"
                 + " on a scale. Work with the difference in kelvin yourself.");
         Amount<Temperature> kelvins = Kinds.TEMPERATURE.of(5, "K");
         assertThatThrownBy(() -> Amounts.celsius(20).subtract(kelvins)).isInstanceOf(Refused.class);

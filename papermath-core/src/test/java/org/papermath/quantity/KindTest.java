@@ -26,7 +26,8 @@ class KindTest {
         assertThat(Kinds.MASS.of(2, Units.POUND).si()).isEqualTo(0.90718474);
         assertThat(Kinds.MASS.ofSi(0.25)).hasToString("0.25 kg");
         assertThat(Kinds.MASS.ofSi(0.25, "g")).isEqualTo(Amounts.grams(250));
-        assertThat(Kinds.LENGTH.of(254, "μm")).isEqualTo(Kinds.LENGTH.of(254, "µm")).isEqualTo(Kinds.LENGTH.of(254, "um"));
+        assertThat(Kinds.LENGTH.of(254, "μm")).isEqualTo(Kinds.LENGTH.of(254, "µm")).isEqualTo(Kinds.LENGTH.of(254,
+                "um"));
         assertThat(Kinds.GRAMMAGE.of(80, "g/m²")).isEqualTo(Grammage.gsm(80)).isEqualTo(Kinds.GRAMMAGE.of(80, "gsm"));
     }
 
@@ -90,7 +91,8 @@ class KindTest {
     @Test
     void aNegativeMassIsRefused() {
         Refused refused = refused(() -> Amounts.grams(-4.92));
-        assertThat(refused).hasMessage("mass: -4.92 g given; it must be from 0 g to 1e10 g. Check the sign and the unit.");
+        assertThat(refused)
+                .hasMessage("mass: -4.92 g given; it must be from 0 g to 1e10 g. Check the sign and the unit.");
         assertThat(refused.code()).isEqualTo("quantity.range");
         assertThat(refused.arguments()).containsExactly(entry("quantity", "mass"), entry("given", "-4.92 g"),
                 entry("least", "0 g"), entry("most", "1e10 g"));
@@ -197,7 +199,8 @@ class KindTest {
         Refused refused = refused(() -> Kinds.LENGTH.si(slipped, "width of the sheet"));
         assertThat(refused.code()).isEqualTo("quantity.dimension");
         assertThat(refused.arguments()).containsExactly(entry("quantity", "width of the sheet"), entry("given", "3 kg"),
-                entry("wantedKind", "length"), entry("accepted", "mm, cm, m, um, km, in, ft, yd, mil, pt_paper, pt_type, shaku"));
+                entry("wantedKind", "length"), entry("accepted",
+                        "mm, cm, m, um, km, in, ft, yd, mil, pt_paper, pt_type, shaku"));
         assertThat(refused).hasMessage("width of the sheet: 3 kg given, but that unit does not measure length."
                 + " Accepted units: mm, cm, m, um, km, in, ft, yd, mil, pt_paper, pt_type, shaku.");
     }
@@ -209,7 +212,8 @@ class KindTest {
                 .isEqualTo("quantity.dimension");
         Quantity<CanadianFreeness> volume = erased(
                 Quantities.getQuantity(450, MetricPrefix.MILLI(tech.units.indriya.unit.Units.LITRE)));
-        assertThat(refused(() -> Kinds.CANADIAN_FREENESS.si(volume, "freeness")).code()).isEqualTo("quantity.dimension");
+        assertThat(refused(() -> Kinds.CANADIAN_FREENESS.si(volume, "freeness")).code())
+                .isEqualTo("quantity.dimension");
         assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.SCHOPPER_RIEGLER.siUnit())).isFalse();
         assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.VOLUME.siUnit())).isFalse();
         assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.NUMBER.siUnit())).isFalse();

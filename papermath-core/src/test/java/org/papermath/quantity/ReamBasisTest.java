@@ -32,7 +32,8 @@ class ReamBasisTest {
 
     @Test
     void aReamWeighsItsGrammage() {
-        assertThat(ReamBasis.COVER.reamMass(Grammage.pounds(80, ReamBasis.COVER)).in("lb")).isCloseTo(80, within(1e-12));
+        assertThat(ReamBasis.COVER.reamMass(Grammage.pounds(80, ReamBasis.COVER)).in("lb")).isCloseTo(80,
+                within(1e-12));
         assertThat(ReamBasis.COVER.pounds(Grammage.gsm(216.3291014274337))).isCloseTo(80, within(1e-11));
         assertThat(ReamBasis.TEXT.pounds(Grammage.pounds(60, ReamBasis.TEXT))).isCloseTo(60, within(1e-12));
     }
@@ -55,7 +56,8 @@ class ReamBasisTest {
         assertThat(metric.width()).isEqualTo(Amounts.mm(500));
         assertThat(metric).hasToString("lb (ream, 500 × 700 mm, 250 sheets)");
         assertThat(metric.withCount(100)).hasToString("lb (ream, 500 × 700 mm, 100 sheets)");
-        assertThat(ReamBasis.of(Amounts.mm(500), Amounts.cm(70), 250)).hasToString("lb (ream, 500 mm × 70 cm, 250 sheets)");
+        assertThat(ReamBasis.of(Amounts.mm(500), Amounts.cm(70), 250))
+                .hasToString("lb (ream, 500 mm × 70 cm, 250 sheets)");
     }
 
     @Test
@@ -76,7 +78,8 @@ class ReamBasisTest {
         assertThat(count.arguments()).containsExactly(entry("given", 0), entry("least", 1));
         assertThat(count).hasMessage("ream: 0 sheets given; a ream has 1 sheet or more.");
         Refused weight = catchThrowableOfType(Refused.class, () -> Grammage.pounds(-80, ReamBasis.COVER));
-        assertThat(weight).hasMessage("grammage: -80 lb (cover, 20 × 26 in, 500 sheets) given; it must be above 0 g/m² and at"
+        assertThat(weight)
+                .hasMessage("grammage: -80 lb (cover, 20 × 26 in, 500 sheets) given; it must be above 0 g/m² and at"
                 + " most 20000 g/m². Check the sign and the unit.");
     }
 
@@ -86,7 +89,8 @@ class ReamBasisTest {
                 () -> ReamBasis.ofUnknownCount(80, Amounts.inches(20), Amounts.inches(26)));
         assertThat(unclear.code()).isEqualTo("ream.count-missing");
         assertThat(unclear.arguments()).containsExactly(entry("pounds", 80.0));
-        assertThat(unclear).hasMessage("ream: 80 lb given without the number of sheets in the ream. Say how many. It may mean:"
+        assertThat(unclear)
+                .hasMessage("ream: 80 lb given without the number of sheets in the ream. Say how many. It may mean:"
                 + " a ream of 480 sheets (225.3 g/m²); a ream of 500 sheets (216.3 g/m²);"
                 + " a ream of 504 sheets (214.6 g/m²); a ream of 516 sheets (209.6 g/m²).");
     }

@@ -32,7 +32,8 @@ class UnitsPropertyTest {
 
     @Property(tries = 3000)
     void whatIsPrintedIsReadBackToTheSameBits(@ForAll("entries") Entry entry,
-            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa, @ForAll @IntRange(min = -8, max = 4) int exponent) {
+            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa, @ForAll @IntRange(min = -8,
+                    max = 4) int exponent) {
         sameBits(entry.kind(), entry.code(), mantissa * Math.pow(10, exponent));
     }
 
@@ -59,7 +60,8 @@ class UnitsPropertyTest {
 
     @Property(tries = 3000)
     void throughSiAndBackCostsNoMoreThanTheLastDigits(@ForAll("entries") Entry entry,
-            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa, @ForAll @IntRange(min = -8, max = 4) int exponent) {
+            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa, @ForAll @IntRange(min = -8,
+                    max = 4) int exponent) {
         roundTrip(entry.kind(), entry.code(), mantissa * Math.pow(10, exponent));
     }
 

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UnitsTest {
     @ParameterizedTest
     @CsvSource({
-        "260 g/m2, 0.26", "260 g/m², 0.26", "260 gsm, 0.26", "'  260   g/m2 ', 0.26", "260g/m2, 0.26", "2.6e2 g/m2, 0.26",
+        "260 g/m2, 0.26", "260 g/m², 0.26", "260 gsm, 0.26", "'  260   g/m2 ', 0.26", "260g/m2, 0.26",
+        "2.6e2 g/m2, 0.26",
         "+260 g/m2, 0.26", "26E1 g/m2, 0.26", ".26 kg/m2, 0.26", "260. g/m2, 0.26", "2600e-1 g/m2, 0.26"})
     void anAmountIsReadFromText(String text, double si) {
         assertThat(Kinds.GRAMMAGE.read(text).si()).isEqualTo(si);
@@ -36,7 +37,8 @@ class UnitsTest {
         assertThat(refused.code()).isEqualTo("quantity.unreadable-number");
         assertThat(refused.arguments()).containsExactly(entry("quantity", "mass"), entry("found", "4,92 g"),
                 entry("accepted", "g, kg, mg, t, lb, oz, momme"));
-        assertThat(refused).hasMessage("mass: \"4,92 g\" has more after its number than a unit: \",92 g\". Write a decimal"
+        assertThat(refused)
+                .hasMessage("mass: \"4,92 g\" has more after its number than a unit: \",92 g\". Write a decimal"
                 + " point and no separators, such as \"12.5 g\".");
     }
 
@@ -53,7 +55,8 @@ class UnitsTest {
     @Test
     void aNumberThatCannotBeReadIsRefusedWithAnExample() {
         assertThat(refused(() -> Kinds.MASS.read("some fibre")))
-                .hasMessage("mass: \"some fibre\" does not begin with a number. Write a number with a decimal point and no"
+                .hasMessage("mass: \"some fibre\" does not begin with a number. Write a number with a decimal"
+                        + " point and no"
                         + " separators, a space and a unit, such as \"12.5 g\".");
         assertThat(refused(() -> Kinds.NUMBER.read("many")).getMessage()).endsWith("such as \"12.5\".");
         assertThat(refused(() -> Kinds.MASS.read("1e400 g")))
@@ -99,7 +102,8 @@ class UnitsTest {
         assertThat(refused(() -> Kinds.GRAMMAGE.read("5 %")).getMessage())
                 .contains("\"%\" measures consistency or moisture, wet basis or moisture ratio, dry basis.");
         assertThat(refused(() -> Kinds.MASS.read("5 wheelbarrows")))
-                .hasMessage("mass: \"wheelbarrows\" is not a unit of mass. Accepted units: g, kg, mg, t, lb, oz, momme.");
+                .hasMessage("mass: \"wheelbarrows\" is not a unit of mass. Accepted units: g, kg, mg, t, lb,"
+                        + " oz, momme.");
     }
 
     @Test
@@ -107,11 +111,13 @@ class UnitsTest {
         for (String written : new String[] {"20 ton", "20 tons"}) {
             Unclear unclear = catchThrowableOfType(Unclear.class, () -> Kinds.FORCE.read(written));
             assertThat(unclear.code()).isEqualTo("unit.unclear");
-            assertThat(unclear.arguments()).containsExactly(entry("quantity", "force"), entry("found", written.substring(3)));
+            assertThat(unclear.arguments()).containsExactly(entry("quantity", "force"), entry("found",
+                    written.substring(3)));
             assertThat(unclear.candidates()).containsExactly(new Unclear.Candidate("tonf_us", "short ton, 8.896 kN"),
                     new Unclear.Candidate("tf", "metric ton, 9.807 kN"),
                     new Unclear.Candidate("tonf_uk", "long ton, 9.964 kN"));
-            assertThat(unclear).hasMessage("force: \"" + written.substring(3) + "\" is three different units. It may mean:"
+            assertThat(unclear).hasMessage("force: \"" + written.substring(3)
+                    + "\" is three different units. It may mean:"
                     + " tonf_us (short ton, 8.896 kN); tf (metric ton, 9.807 kN); tonf_uk (long ton, 9.964 kN).");
             for (Unclear.Candidate candidate : unclear.candidates()) {
                 assertThat(candidate.gives()).endsWith(Kinds.FORCE.of(1, candidate.meaning()).to("kN").toString());
@@ -122,7 +128,8 @@ class UnitsTest {
     @Test
     void aPlainTonOfMassHasThreeMeanings() {
         Unclear unclear = catchThrowableOfType(Unclear.class, () -> Kinds.MASS.read("1 ton"));
-        assertThat(unclear).hasMessage("mass: \"ton\" is three different units. It may mean: 2000 lb (short ton, 907.2 kg);"
+        assertThat(unclear)
+                .hasMessage("mass: \"ton\" is three different units. It may mean: 2000 lb (short ton, 907.2 kg);"
                 + " 1 t (metric tonne, 1000 kg); 2240 lb (long ton, 1016 kg).");
         for (Unclear.Candidate candidate : unclear.candidates()) {
             assertThat(candidate.gives()).endsWith(Kinds.MASS.read(candidate.meaning()).to("kg").toString());
@@ -135,8 +142,10 @@ class UnitsTest {
         assertThat(unclear.code()).isEqualTo("grammage.ream-unclear");
         assertThat(unclear.arguments()).containsExactly(entry("quantity", "grammage"), entry("found", "lb"));
         assertThat(unclear.candidates()).hasSize(3);
-        assertThat(unclear).hasMessage("grammage: pounds are the weight of a ream, and no ream is named. Give the sheet size"
-                + " and the count of the ream. It may mean: a ream of 500 sheets 20 x 26 in (cover) (2.704 g/m² per lb);"
+        assertThat(unclear)
+                .hasMessage("grammage: pounds are the weight of a ream, and no ream is named. Give the sheet size"
+                + " and the count of the ream. It may mean: a ream of 500 sheets 20 x 26 in (cover) (2.704 g/m²"
+                + " per lb);"
                 + " a ream of 500 sheets 25 x 38 in (text) (1.48 g/m² per lb);"
                 + " a ream of 500 sheets 17 x 22 in (bond) (3.76 g/m² per lb).");
         ReamBasis[] bases = {ReamBasis.COVER, ReamBasis.TEXT, ReamBasis.BOND};
@@ -221,7 +230,8 @@ class UnitsTest {
         Refused refused = refused(() -> Units.toSi(1, "furlong"));
         assertThat(refused.code()).isEqualTo("unit.unknown");
         assertThat(refused.arguments()).containsEntry("found", "furlong").containsEntry("accepted", Units.codes());
-        assertThat(refused.getMessage()).startsWith("unit: \"furlong\" is not in the table of units. Write one of: m, km, ");
+        assertThat(refused.getMessage())
+                .startsWith("unit: \"furlong\" is not in the table of units. Write one of: m, km, ");
     }
 
     @Test
@@ -233,7 +243,8 @@ class UnitsTest {
     void exceptionsKeepTheirNamesAndValuesInOrder() {
         assertThatThrownBy(() -> Refused.of("a.code", "text", "lonely")).isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a name without a value: lonely");
-        assertThat(Refused.of("a.code", "text", "b", 1, "a", 2).arguments()).containsExactly(entry("b", 1), entry("a", 2));
+        assertThat(Refused.of("a.code", "text", "b", 1, "a", 2).arguments()).containsExactly(entry("b", 1), entry("a",
+                2));
         assertThat(Refused.of("a.code", "text")).hasToString("org.papermath.quantity.Refused: text");
     }
 

@@ -64,9 +64,11 @@ class WrongKindDoesNotCompileTest {
         "mass(Amounts.grams(5).to(Units.POUND));          | mass(Amounts.grams(5).to(Units.INCH));",
         "boolean b = Amounts.mm(5).isEquivalentTo(Amounts.inches(1));"
                 + "| boolean b = Amounts.mm(5).isEquivalentTo(Amounts.grams(1));",
-        "double d = Kinds.MASS.si(Amounts.grams(1), \"fibre\"); | double d = Kinds.MASS.si(Amounts.hours(1), \"fibre\");",
+        "double d = Kinds.MASS.si(Amounts.grams(1), \"fibre\"); | double d = Kinds.MASS.si(Amounts.hours(1),"
+        + " \"fibre\");",
         "Amount<Dose> a = Kinds.DOSE.read(\"3 %\");       | Amount<Dose> a = Kinds.SHARE.read(\"3 %\");",
-        "Object o = Reading.of(Amounts.grams(5), Amounts.grams(1)); | Object o = Reading.of(Amounts.grams(5), Amounts.mm(1));",
+        "Object o = Reading.of(Amounts.grams(5), Amounts.grams(1)); | Object o = Reading.of(Amounts.grams(5),"
+        + " Amounts.mm(1));",
         "Object o = Estimate.of(Share.percent(2), Share.percent(1), Share.percent(3), List.of());"
                 + "| Estimate<Share> o = Estimate.of(Share.percent(2), Dose.percent(1), Share.percent(3), List.of());",
     })
