@@ -43,8 +43,12 @@ public final class EnvelopeAllowances {
     public static EnvelopeAllowances of(Quantity<Length> clearance, Quantity<Length> sideFlap, Quantity<Length> seam,
             Quantity<Dimensionless> squareFlap, Quantity<Dimensionless> pointedFlap) {
         return new EnvelopeAllowances(Kinds.LENGTH.si(clearance, "clearance"), Kinds.LENGTH.siAboveZero(sideFlap, "side flap"),
-                Kinds.LENGTH.siAboveZero(seam, "seam"), Kinds.NUMBER.siWithin(squareFlap, "square flap", Double.MIN_VALUE, 1),
-                Kinds.NUMBER.siWithin(pointedFlap, "pointed flap", Double.MIN_VALUE, 1));
+                Kinds.LENGTH.siAboveZero(seam, "seam"), part(squareFlap, "square flap"), part(pointedFlap, "pointed flap"));
+    }
+
+    private static double part(Quantity<Dimensionless> flap, String what) {
+        Kinds.NUMBER.siAboveZero(flap, what);
+        return Kinds.NUMBER.siWithin(flap, what, 0, 1);
     }
 
     /**
