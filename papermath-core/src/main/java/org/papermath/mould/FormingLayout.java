@@ -15,7 +15,9 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
+import org.papermath.shape.SvgDrawing;
 
 /**
  * How pieces are formed on a mould: how many at a time, which way round, and in what opening each. Immutable.
@@ -230,11 +232,11 @@ public final class FormingLayout {
     }
 
     /**
-     * Returns the places of the pieces on the mould, lower left corner by lower left corner, centred in its opening.
+     * The places of the pieces on the mould, lower left corner by lower left corner, centred in its opening.
      *
-     * @return an unmodifiable list, row by row from below
+     * @return row by row from below, metres
      */
-    List<double[]> placesInMetres() {
+    private List<double[]> places() {
         double left = mould == null ? 0
                 : Math.max(0, (mould.deckle().width().si() - PieceLayout.extent(across, width, strip)) / 2);
         double below = mould == null ? 0
@@ -246,6 +248,27 @@ public final class FormingLayout {
             }
         }
         return List.copyOf(places);
+    }
+
+    /**
+     * Draws the layout at true scale: the deckle opening and an opening for each piece.
+     *
+     * @param title what it shows
+     * @return the drawing
+     * @throws Refused if no piece fits
+     */
+    public SvgDrawing drawing(String title) {
+        Deckle face = mould == null ? deckle() : mould.deckle();
+        SvgDrawing drawing = SvgDrawing.titled(title).withSheet(Outline.rectangle(face.width(), face.height()));
+        int number = 0;
+        for (double[] place : places()) {
+            number++;
+            drawing = drawing
+                    .withOutline(opening().outline(), Kinds.LENGTH.ofSi(place[0], "mm"), Kinds.LENGTH.ofSi(place[1], "mm"))
+                    .withText(Kinds.LENGTH.ofSi(place[0] + width / 2, "mm"), Kinds.LENGTH.ofSi(place[1] + height / 2, "mm"),
+                            number + (turned ? " turned" : ""));
+        }
+        return drawing;
     }
 
     @Override

@@ -1,10 +1,13 @@
 package org.papermath.quantity;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
@@ -44,6 +47,12 @@ public final class ReamBasis {
 
     /** Board: 1000 square feet. */
     public static final ReamBasis THOUSAND_SQUARE_FEET = inches("1000 ft²", 12, 12, 1000);
+
+    /** Wrapping and board by area: 3000 square feet; the same as 500 sheets of 24 × 36 in. */
+    public static final ReamBasis THREE_THOUSAND_SQUARE_FEET = inches("3000 ft²", 12, 12, 3000);
+
+    /** Counts in use for a ream: short, long, stationers', printers' and hand-made mill reams. */
+    private static final int[] COUNTS = {472, 480, 500, 504, 516};
 
     private static final double KILOGRAMS_PER_POUND = 0.45359237;
 
@@ -203,6 +212,88 @@ public final class ReamBasis {
      */
     public double pounds(Quantity<Grammage> grammage) {
         return Kinds.GRAMMAGE.si(grammage, "grammage") * area / KILOGRAMS_PER_POUND;
+    }
+
+    /**
+     * Returns the weight of another ream of the same substance.
+     *
+     * @param pounds the weight of this ream in pounds, above zero
+     * @param other the other ream
+     * @return its weight in pounds: in proportion to sheet area and count
+     * @throws Refused if the weight is not a number or not above zero
+     */
+    public double equalSubstance(double pounds, ReamBasis other) {
+        Kinds.MASS.siAboveZero(Kinds.MASS.of(pounds, "lb"), "ream weight");
+        return pounds * (other.area / area);
+    }
+
+    /**
+     * Returns the grades the library knows.
+     *
+     * @return an unmodifiable list
+     */
+    public static List<ReamBasis> grades() {
+        return List.of(BOND, COVER, BRISTOL, INDEX, TAG, TEXT, IMPERIAL, THOUSAND_SQUARE_FEET);
+    }
+
+    /**
+     * A ream that would explain the weight on a label.
+     *
+     * @param basis the ream
+     * @param grammage what the label then means
+     * @param deviation that grammage over the one found, less 1
+     */
+    public record Match(ReamBasis basis, Amount<Grammage> grammage, double deviation) {
+    }
+
+    /**
+     * Finds the reams that explain a labelled weight of a paper that was weighed and measured: every grade in the counts
+     * 472, 480, 500, 504 and 516, and 1000 square feet.
+     *
+     * @param pounds the weight on the label
+     * @param found the grammage found
+     * @param tolerance the most the two may differ, a fraction, zero or more
+     * @return the matches, the nearest first; empty if none is near enough
+     * @throws Refused if a value is out of range
+     */
+    public static List<Match> fitting(double pounds, Quantity<Grammage> found, Quantity<Dimensionless> tolerance) {
+        List<ReamBasis> bases = new ArrayList<>();
+        for (ReamBasis grade : grades()) {
+            if (grade.equals(THOUSAND_SQUARE_FEET)) {
+                bases.add(grade);
+                continue;
+            }
+            for (int sheets : COUNTS) {
+                bases.add(sheets == grade.count ? grade : grade.withCount(sheets));
+            }
+        }
+        return fitting(pounds, found, tolerance, bases);
+    }
+
+    /**
+     * Finds, among given reams, those that explain a labelled weight.
+     *
+     * @param pounds the weight on the label
+     * @param found the grammage found
+     * @param tolerance the most the two may differ, a fraction, zero or more
+     * @param among the reams that come into question
+     * @return the matches, the nearest first; empty if none is near enough
+     * @throws Refused if a value is out of range
+     */
+    public static List<Match> fitting(double pounds, Quantity<Grammage> found, Quantity<Dimensionless> tolerance,
+            List<ReamBasis> among) {
+        double measured = Kinds.GRAMMAGE.si(found, "grammage found");
+        double within = Kinds.NUMBER.siWithin(tolerance, "tolerance", 0, 1);
+        List<Match> matches = new ArrayList<>();
+        for (ReamBasis basis : among) {
+            Amount<Grammage> grammage = basis.grammageOfPounds(pounds);
+            double deviation = grammage.si() / measured - 1;
+            if (Math.abs(deviation) <= within) {
+                matches.add(new Match(basis, grammage.to("g/m2"), deviation));
+            }
+        }
+        matches.sort(Comparator.comparingDouble(match -> Math.abs(match.deviation())));
+        return List.copyOf(matches);
     }
 
     @Override

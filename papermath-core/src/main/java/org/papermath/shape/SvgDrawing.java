@@ -124,6 +124,16 @@ public final class SvgDrawing {
         return withOutline(outline, mm(across, "place across"), mm(along, "place along"), "cut");
     }
 
+    /**
+     * Adds the sheet or face everything else lies on, with its width and height.
+     *
+     * @param sheet its outline, from the lower left corner of the drawing
+     * @return the drawing
+     */
+    public SvgDrawing withSheet(Outline sheet) {
+        return withOutline(sheet, 0, 0, "sheet").withSize(sheet);
+    }
+
     private SvgDrawing withOutline(Outline outline, double left, double below, String style) {
         double[] x = outline.xMetres();
         double[] y = outline.yMetres();
