@@ -576,9 +576,15 @@ final class Engine {
             State s = state(job.batches[b], v);
             batchForecast(b, settings, s, v, out, ledger);
         }
+        double hours = 0;
+        for (int b = 0; b < job.batches.length; b++) {
+            hours += out[Out.batch(b) + Out.BATCH_HOURS];
+        }
         for (PieceJob piece : job.pieces) {
             together(piece, settings, out);
+            hours += out[Out.piece(job, piece.index) + Out.HOURS];
         }
+        out[Out.hours(job)] = hours;
     }
 
     private void batchForecast(int index, Settings settings, State s, double[] v, double[] out, Ledger ledger) {
@@ -679,6 +685,7 @@ final class Engine {
             }
             pieceForecast(piece, ps, s, sheets, carried, v, out, ledger);
         }
+        out[at + Out.BATCH_HOURS] = batchHours(index, settings, v);
         out[at + Out.STOCK_LEFT] = set.stock * handled - used;
         out[at + Out.VAT_FIBRE] = fibre;
         out[at + Out.VAT_STOCK] = mass;
@@ -838,7 +845,7 @@ final class Engine {
         return form + press + dry + size + sort + trim + fold;
     }
 
-    double batchHours(int index, Settings settings, double[] v) {
+    private double batchHours(int index, Settings settings, double[] v) {
         BatchJob batch = job.batches[index];
         int loads = settings.batches[index].loads;
         double beat = job.hasBeater ? loads * (batch.beating + v[job.beatingLoad]) : 0;

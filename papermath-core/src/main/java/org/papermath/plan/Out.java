@@ -13,7 +13,8 @@ final class Out {
     static final int WHITE_WATER = 7;
     static final int FIBRE_WEIGHED = 8;
     static final int HANDLING = 9;
-    static final int BATCH = 10;
+    static final int BATCH_HOURS = 10;
+    static final int BATCH = 11;
 
     // A piece.
     static final int GRAMMAGE = 0;
@@ -52,7 +53,12 @@ final class Out {
     }
 
     static int size(Job job) {
-        return job.batches.length * BATCH + job.pieces.length * PIECE;
+        return job.batches.length * BATCH + job.pieces.length * PIECE + 1;
+    }
+
+    /** The working hours of the whole order. */
+    static int hours(Job job) {
+        return size(job) - 1;
     }
 
     static int batch(int index) {

@@ -68,6 +68,24 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
+     * Returns the least value the kind can have, in coherent SI.
+     *
+     * @return the value, or negative infinity
+     */
+    public double lowestSi() {
+        return low;
+    }
+
+    /**
+     * Returns the greatest value the kind can have, in coherent SI.
+     *
+     * @return the value, or positive infinity
+     */
+    public double highestSi() {
+        return high;
+    }
+
+    /**
      * Returns the unit codes this kind accepts, the usual one first.
      *
      * @return an unmodifiable list of codes
