@@ -15,6 +15,7 @@ module org.papermath.core {
     exports org.papermath.air;
     exports org.papermath.pulp;
     exports org.papermath.vat;
+    exports org.papermath.plan;
     exports org.papermath.press;
     exports org.papermath.drying;
     exports org.papermath.evidence;

@@ -16,6 +16,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.shape.EnvelopeStyle;
 import org.papermath.shape.Format;
+import org.papermath.shape.MailLimits;
 
 /**
  * One kind of thing in an order: so many sheets, cards or envelopes of a size and a weight, from a recipe. Immutable.
@@ -381,13 +382,15 @@ public final class Piece {
         }
 
         /**
-         * Says by which service the piece, in its envelope if it has one, is mailed.
+         * Says in which country the piece is mailed: in its envelope if this is one, with what goes into it.
          *
-         * @param service the name of a service of the table of mail limits, for example {@code US letter}
+         * @param country a country of the table of mail limits
          * @return this builder
+         * @throws Refused if the table has no such country, or it was said before
          */
-        public Builder mailedAs(String service) {
-            mail = Named.require("mail service of piece " + name, service);
+        public Builder mailedIn(String country) {
+            Named.once(mail != null, "piece " + name, "the country of mailing");
+            mail = MailLimits.of(country).country();
             return this;
         }
 
@@ -616,9 +619,9 @@ public final class Piece {
     }
 
     /**
-     * Returns the mail service, if the piece is mailed.
+     * Returns the country in which the piece is mailed, if it is.
      *
-     * @return the name of the service
+     * @return a country of the table of mail limits
      */
     public Optional<String> mail() {
         return Optional.ofNullable(mail);

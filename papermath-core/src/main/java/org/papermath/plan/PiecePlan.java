@@ -22,6 +22,7 @@ import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Solids;
 import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.MailLimits;
 
 /**
  * What one piece of an order comes to: sheets to pull, vat, cues, posts, press, drying, and what will come out. Settings
@@ -251,16 +252,15 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
     /**
      * What is mailed.
      *
-     * @param service the name of the service
+     * @param country the country of mailing
      * @param mass its mass
      * @param thickness its thickness
-     * @param verdict what the limits of the service say, for a person
-     * @param passes whether it passes at the likely values
+     * @param verdict which service takes it, or which limit fails and by how much, at the likely values
      */
-    public record Mailed(String service, Estimate<Mass> mass, Estimate<Length> thickness, String verdict, boolean passes) {
+    public record Mailed(String country, Estimate<Mass> mass, Estimate<Length> thickness, MailLimits.Verdict verdict) {
         @Override
         public String toString() {
-            return service + ": " + verdict;
+            return country + ": " + verdict;
         }
     }
 

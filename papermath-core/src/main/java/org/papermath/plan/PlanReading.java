@@ -1,5 +1,6 @@
 package org.papermath.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -286,10 +287,9 @@ final class PlanReading {
         double h = envelope ? set.envelopeOutsideHeight : set.foldedHeight;
         MailLimits limits = MailLimits.of(ordered.mail().get());
         MailLimits.Verdict verdict = limits.check(mm(w), mm(h), mm(numbers.likely(at + Out.MAIL_THICKNESS)),
-                grams(numbers.likely(at + Out.MAIL_MASS)), order.due());
+                grams(numbers.likely(at + Out.MAIL_MASS)), order.due().orElse(LocalDate.EPOCH));
         return Stage.done(new PiecePlan.Mailed(ordered.mail().get(), numbers.estimate(Kinds.MASS, at + Out.MAIL_MASS, "g"),
-                numbers.estimate(Kinds.LENGTH, at + Out.MAIL_THICKNESS, "mm"), verdict.toString(),
-                verdict.service().isPresent()));
+                numbers.estimate(Kinds.LENGTH, at + Out.MAIL_THICKNESS, "mm"), verdict));
     }
 
     // ------------------------------------------------------------------------------------------------ the whole
