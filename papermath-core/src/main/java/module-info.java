@@ -13,15 +13,14 @@ module org.papermath.core {
     requires org.apache.commons.statistics.distribution;
 
     exports org.papermath.air;
-    exports org.papermath.pulp;
-    exports org.papermath.vat;
-    exports org.papermath.plan;
-    exports org.papermath.press;
     exports org.papermath.drying;
     exports org.papermath.evidence;
-    exports org.papermath.mould;
     exports org.papermath.fibre;
+    exports org.papermath.mould;
+    exports org.papermath.plan;
+    exports org.papermath.press;
+    exports org.papermath.pulp;
     exports org.papermath.quantity;
     exports org.papermath.shape;
-    exports org.papermath.plan;
+    exports org.papermath.vat;
 }

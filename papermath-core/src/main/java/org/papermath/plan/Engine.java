@@ -36,6 +36,9 @@ final class Engine {
     /** The steps in which a press is set, N. */
     private static final double FORCE_STEP = 500;
 
+    /** The steps in which a lift is told, kg. */
+    private static final double LIFT_STEP = 0.01;
+
     /** Layers of paper an envelope adds to what is in it: front, back and a seam. */
     static final int ENVELOPE_LAYERS = 3;
 
@@ -436,22 +439,93 @@ final class Engine {
         set.stock = Math.max(weighed / c, bought + additives);
     }
 
+    /** What the vat holds while a run goes on. */
+    private final class Tank {
+        private final double full;
+        private final State state;
+        private final double consistency;
+        private final double[] inStock;
+        private final double[] additive;
+        private double fibre;
+        private double mass;
+        private double used;
+        private double white;
+
+        Tank(double full, State state, double consistency, double[] inStock) {
+            this.full = full;
+            this.state = state;
+            this.consistency = consistency;
+            this.inStock = inStock;
+            this.additive = new double[inStock.length];
+        }
+
+        /** Stock to add so that the vat, back at its mark, holds so much fibre; in steps of the jug. */
+        double stockFor(double wantFibre, double stockDensity) {
+            double lost = mass > 0 ? (1 - state.retention) * fibre / mass : 0;
+            double stock = Math.max(0, (wantFibre - fibre + lost * (mass - full)) / (consistency - lost));
+            return roundTo(stock / stockDensity, job.jug) * stockDensity;
+        }
+
+        /**
+         * Adds stock and brings the level back to the mark with water, or by bailing through the sieve, which keeps back what the
+         * mould keeps back. Returns the water added, below zero where water was bailed.
+         */
+        double recharge(double stock, Ledger ledger, int batch) {
+            fibre += stock * consistency;
+            for (int a = 0; a < additive.length; a++) {
+                additive[a] += stock * inStock[a];
+            }
+            mass += stock;
+            used += stock;
+            double over = mass - full;
+            double bail = Math.max(0, over);
+            double share = bail / mass;
+            double fibreOut = fibre * share * (1 - state.retention);
+            double solidsOut = fibreOut;
+            fibre -= fibreOut;
+            white += fibreOut;
+            for (int a = 0; a < additive.length; a++) {
+                double gone = additive[a] * share * (1 - state.additiveRetention[a]);
+                additive[a] -= gone;
+                solidsOut += gone;
+                if (ledger != null) {
+                    ledger.bailedAdditive(batch, a, gone);
+                }
+            }
+            if (ledger != null) {
+                ledger.charge(batch, Math.max(0, -over), bail, fibreOut, solidsOut);
+            }
+            mass = full;
+            return -over;
+        }
+
+        /** Pulls some sheets; the masses go to the arrays from the place given. */
+        void pull(int count, double lifted, double couched, double[] sheets, double[][] carried, int from) {
+            double[] some = new double[count];
+            double[][] someCarried = new double[additive.length][count];
+            VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), lifted, state.retention, couched,
+                    VatBalance.Recharge.NONE, some, additive, state.additiveRetention, new double[additive.length], someCarried);
+            fibre = after.fibre();
+            mass = after.stock();
+            System.arraycopy(some, 0, sheets, from, count);
+            for (int a = 0; a < additive.length; a++) {
+                System.arraycopy(someCarried[a], 0, carried[a], from, count);
+            }
+        }
+    }
+
     /** Plans the run at the vat and returns the stock it takes. */
     private double planVat(BatchJob batch, BatchSettings set, Settings settings, State s, double c, double[] v) {
-        double vatDensity = WaterProperties.stockDensity(batch.vatConsistency, v[job.wall], waterDensity);
-        double full = job.vatVolume * vatDensity;
-        double[] dosed = batch.dose;
-        double fibre = 0;
-        double mass = 0;
-        double[] additive = new double[dosed.length];
-        double used = 0;
-        boolean first = true;
-        double jug = job.jug;
+        double full = job.vatVolume * WaterProperties.stockDensity(batch.vatConsistency, v[job.wall], waterDensity);
+        double[] inStock = new double[batch.dose.length];
+        for (int a = 0; a < inStock.length; a++) {
+            inStock[a] = c * batch.dose[a];
+        }
+        Tank tank = new Tank(full, s, c, inStock);
         for (int p : batch.pieces) {
-            PieceJob piece = job.pieces[p];
             PieceSettings ps = settings.pieces[p];
-            double lifted = roundTo(VatBalance.liftedOfSheet(ps.fibre, s.retention, batch.vatConsistency) / v[job.lift], 0.01);
-            ps.lift = Math.max(0.01, lifted);
+            double lifted = roundTo(VatBalance.liftedOfSheet(ps.fibre, s.retention, batch.vatConsistency) / v[job.lift], LIFT_STEP);
+            ps.lift = Math.max(LIFT_STEP, lifted);
             double actual = ps.lift * v[job.lift];
             double part = s.retention * actual / full;
             double inBand = VatBalance.sheetsInBand(v[job.vatTolerance], full, s.retention, actual);
@@ -461,77 +535,41 @@ final class Engine {
             }
             ps.every = (int) Math.max(1, Math.floor(inBand + GUARD));
             // The mean of a run of sheets that thin out by the same factor each is to be the target.
-            double start = batch.vatConsistency * part * ps.every / (1 - Math.pow(1 - part, ps.every));
-            double wantFibre = start * full;
-            if (first) {
-                ps.startStock = roundTo(wantFibre / c / set.stockDensity, jug) * set.stockDensity;
-                ps.startWater = Math.max(0, roundTo((full - ps.startStock) / waterDensity, 1e-3) * waterDensity);
-                ps.startBail = 0;
-                first = false;
-            } else {
-                double[] change = change(fibre, mass, wantFibre, full, c, s, set);
-                ps.startStock = change[0];
-                ps.startWater = change[1];
-                ps.startBail = change[2];
-            }
-            double kept = 1 - bailShare(ps.startBail, mass, s.retention);
-            fibre = fibre * kept + ps.startStock * c;
-            for (int a = 0; a < additive.length; a++) {
-                additive[a] = additive[a] * (1 - bailShare(ps.startBail, mass, s.additiveRetention[a]))
-                        + ps.startStock * c * dosed[a];
-            }
-            mass += ps.startStock + ps.startWater - ps.startBail;
-            used += ps.startStock;
+            double thinned = 1 - Math.pow(Math.max(0, 1 - part), ps.every);
+            double wantFibre = batch.vatConsistency * full * part * ps.every / thinned;
+            ps.startStock = tank.stockFor(wantFibre, set.stockDensity);
+            level(tank.recharge(ps.startStock, null, 0), ps, -1);
 
             int events = Math.max(0, (ps.sheets - 1) / ps.every);
             ps.rechargeStock = new double[events];
             ps.rechargeWater = new double[events];
             ps.rechargeBail = new double[events];
-            int pulled = 0;
+            double[] sheets = new double[ps.sheets];
+            double[][] carried = new double[inStock.length][ps.sheets];
             for (int e = 0; e <= events; e++) {
-                int n = Math.min(ps.every, ps.sheets - pulled);
-                double[] sheets = new double[n];
-                double[][] carried = new double[additive.length][n];
-                VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), actual, s.retention,
-                        v[job.couched], VatBalance.Recharge.NONE, sheets, additive, s.additiveRetention, new double[additive.length],
-                        carried);
-                pulled += n;
-                fibre = after.fibre();
-                mass = after.stock();
+                int from = e * ps.every;
+                tank.pull(Math.min(ps.every, ps.sheets - from), actual, v[job.couched], sheets, carried, from);
                 if (e < events) {
-                    double[] change = change(fibre, mass, wantFibre, full, c, s, set);
-                    ps.rechargeStock[e] = change[0];
-                    ps.rechargeWater[e] = change[1];
-                    ps.rechargeBail[e] = change[2];
-                    used += change[0];
-                    fibre = fibre * (1 - bailShare(change[2], mass, s.retention)) + change[0] * c;
-                    for (int a = 0; a < additive.length; a++) {
-                        additive[a] = additive[a] * (1 - bailShare(change[2], mass, s.additiveRetention[a]))
-                                + change[0] * c * dosed[a];
-                    }
-                    mass += change[0] + change[1] - change[2];
+                    ps.rechargeStock[e] = tank.stockFor(wantFibre, set.stockDensity);
+                    level(tank.recharge(ps.rechargeStock[e], null, 0), ps, e);
                 }
             }
         }
-        return used;
+        return tank.used;
     }
 
-    /** The share of what the vat holds that goes with bailed white water: what the mould keeps back stays in the vat. */
-    private static double bailShare(double bail, double mass, double retention) {
-        return bail == 0 ? 0 : bail / mass * (1 - retention);
-    }
-
-    /** Stock to add, water to add, white water to bail, so that fibre and level come back; rounded to the jug. */
-    private double[] change(double fibre, double mass, double wantFibre, double full, double c, State s, BatchSettings set) {
-        double white = (1 - s.retention) * fibre / mass;
-        double stock = Math.max(0, (wantFibre - fibre + Math.max(0, mass - full) * white) / (c - white));
-        double stepped = roundTo(stock / set.stockDensity, job.jug) * set.stockDensity;
-        double over = mass + stepped - full;
-        double step = Math.max(job.jug, 1e-4);
-        if (over >= 0) {
-            return new double[] {stepped, 0, roundTo(over / waterDensity, step) * waterDensity};
+    /** Writes down about how much water brings the level to the mark; the mark itself is the setting. */
+    private void level(double water, PieceSettings ps, int event) {
+        double step = Math.max(job.jug, 1e-4) * waterDensity;
+        double add = roundTo(Math.max(0, water), step);
+        double bail = roundTo(Math.max(0, -water), step);
+        if (event < 0) {
+            ps.startWater = add;
+            ps.startBail = bail;
+        } else {
+            ps.rechargeWater[event] = add;
+            ps.rechargeBail[event] = bail;
         }
-        return new double[] {stepped, roundTo(-over / waterDensity, step) * waterDensity, 0};
     }
 
     /** Without a vat each sheet is poured by itself; what the wire does not hold runs away. */
@@ -612,11 +650,8 @@ final class Engine {
             ledger.open(index, weighed, set.stock, inStock, handled);
         }
 
-        double fibre = 0;
-        double mass = 0;
-        double[] additive = new double[n];
-        double used = 0;
-        double whiteFibre = 0;
+        double full = job.vatVolume * WaterProperties.stockDensity(batch.vatConsistency, v[job.wall], waterDensity);
+        Tank tank = new Tank(full, s, c, inStock);
         double couched = v[job.couched];
         for (int p : batch.pieces) {
             PieceJob piece = job.pieces[p];
@@ -625,47 +660,17 @@ final class Engine {
             double[][] carried = new double[n][ps.sheets];
             if (job.hasVat) {
                 double lifted = ps.lift * v[job.lift];
-                int pulled = 0;
                 for (int e = 0; e <= ps.rechargeStock.length; e++) {
-                    double stock = e == 0 ? ps.startStock : ps.rechargeStock[e - 1];
-                    double water = e == 0 ? ps.startWater : ps.rechargeWater[e - 1];
-                    double bail = e == 0 ? ps.startBail : ps.rechargeBail[e - 1];
-                    double fibreOut = fibre * bailShare(bail, mass, s.retention);
-                    double solidsOut = fibreOut;
-                    fibre += stock * c - fibreOut;
-                    whiteFibre += fibreOut;
-                    for (int a = 0; a < n; a++) {
-                        double gone = additive[a] * bailShare(bail, mass, s.additiveRetention[a]);
-                        additive[a] += stock * inStock[a] - gone;
-                        solidsOut += gone;
-                        if (ledger != null) {
-                            ledger.bailedAdditive(index, a, gone);
-                        }
-                    }
-                    mass += stock + water - bail;
-                    used += stock;
-                    if (ledger != null) {
-                        ledger.charge(index, water, bail, fibreOut, solidsOut);
-                    }
-                    int count = Math.min(ps.every, ps.sheets - pulled);
-                    double[] some = new double[count];
-                    double[][] someCarried = new double[n][count];
-                    VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), lifted, s.retention, couched,
-                            VatBalance.Recharge.NONE, some, additive, s.additiveRetention, new double[n], someCarried);
-                    fibre = after.fibre();
-                    mass = after.stock();
-                    System.arraycopy(some, 0, sheets, pulled, count);
-                    for (int a = 0; a < n; a++) {
-                        System.arraycopy(someCarried[a], 0, carried[a], pulled, count);
-                    }
-                    pulled += count;
+                    int from = e * ps.every;
+                    tank.recharge(e == 0 ? ps.startStock : ps.rechargeStock[e - 1], ledger, index);
+                    tank.pull(Math.min(ps.every, ps.sheets - from), lifted, couched, sheets, carried, from);
                 }
             } else {
                 double poured = ps.lift;
                 for (int i = 0; i < ps.sheets; i++) {
                     sheets[i] = poured * c * s.retention;
                     double solidsOut = poured * c * (1 - s.retention);
-                    whiteFibre += solidsOut;
+                    tank.white += solidsOut;
                     double solids = sheets[i];
                     for (int a = 0; a < n; a++) {
                         carried[a][i] = poured * inStock[a] * s.additiveRetention[a];
@@ -681,17 +686,17 @@ final class Engine {
                         ledger.charge(index, 0, poured - solids / couched, poured * c * (1 - s.retention), solidsOut);
                     }
                 }
-                used += poured * ps.sheets;
+                tank.used += poured * ps.sheets;
             }
             pieceForecast(piece, ps, s, sheets, carried, v, out, ledger);
         }
         out[at + Out.BATCH_HOURS] = batchHours(index, settings, v);
-        out[at + Out.STOCK_LEFT] = set.stock * handled - used;
-        out[at + Out.VAT_FIBRE] = fibre;
-        out[at + Out.VAT_STOCK] = mass;
-        out[at + Out.WHITE_WATER] = whiteFibre;
+        out[at + Out.STOCK_LEFT] = set.stock * handled - tank.used;
+        out[at + Out.VAT_FIBRE] = tank.fibre;
+        out[at + Out.VAT_STOCK] = tank.mass;
+        out[at + Out.WHITE_WATER] = tank.white;
         if (ledger != null) {
-            ledger.close(index, fibre, mass, additive, set.stock * handled - used, c, inStock);
+            ledger.close(index, tank.fibre, tank.mass, tank.additive, set.stock * handled - tank.used, c, inStock);
         }
     }
 
