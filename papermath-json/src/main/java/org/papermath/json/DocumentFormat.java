@@ -1,0 +1,45 @@
+package org.papermath.json;
+
+import java.util.regex.Pattern;
+
+/**
+ * The head of a sort of document: {@code "format": "papermath/recipe", "version": "1.0"}.
+ *
+ * @param name the name after {@code papermath/}, in small letters
+ * @param major the version that tells apart what cannot read each other, 1 or more
+ * @param minor the version within, 0 or more: a reader takes its own and any lower one
+ */
+public record DocumentFormat(String name, int major, int minor) {
+    private static final Pattern NAME = Pattern.compile("[a-z]+");
+
+    /**
+     * Checks the parts.
+     *
+     * @param name the name after {@code papermath/}
+     * @param major the greater version
+     * @param minor the lesser version
+     */
+    public DocumentFormat {
+        if (!NAME.matcher(name).matches() || major < 1 || minor < 0) {
+            throw new IllegalArgumentException("not a format: " + name + " " + major + "." + minor);
+        }
+    }
+
+    /**
+     * Returns the word in the head.
+     *
+     * @return for example {@code papermath/recipe}
+     */
+    public String word() {
+        return "papermath/" + name;
+    }
+
+    /**
+     * Returns the version in the head.
+     *
+     * @return for example {@code 1.0}
+     */
+    public String version() {
+        return major + "." + minor;
+    }
+}

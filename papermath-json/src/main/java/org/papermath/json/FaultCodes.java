@@ -1,0 +1,123 @@
+package org.papermath.json;
+
+import java.util.List;
+
+/**
+ * The codes of the faults the reader itself finds. Faults of quantities keep the code of the refusal they come from, such
+ * as {@code quantity.range} or {@code unit.unclear}.
+ */
+public final class FaultCodes {
+    /** The text is empty. */
+    public static final String EMPTY = "document.empty";
+
+    /** The text is not JSON. */
+    public static final String SYNTAX = "document.syntax";
+
+    /** Something follows the end of the document. */
+    public static final String TRAILING = "document.trailing";
+
+    /** The bytes are not UTF-8. */
+    public static final String ENCODING = "document.encoding";
+
+    /** The document is larger than {@link DocumentReader#MOST_BYTES}. */
+    public static final String SIZE = "document.size";
+
+    /** Objects and lists stand more than {@link DocumentReader#MOST_LEVELS} deep. */
+    public static final String DEPTH = "document.depth";
+
+    /** A text or a name is longer than the reader takes. */
+    public static final String LIMIT = "document.limit";
+
+    /** There are more faults than are reported. */
+    public static final String MORE = "document.more-faults";
+
+    /** The head names another sort of document. */
+    public static final String FORMAT = "format.other";
+
+    /** The version in the head cannot be read. */
+    public static final String VERSION = "version.unreadable";
+
+    /** The document was written for another version of the format. */
+    public static final String VERSION_OTHER = "version.other";
+
+    /** A member that must be there is not. */
+    public static final String MISSING = "member.missing";
+
+    /** A member nobody knows. */
+    public static final String UNKNOWN = "member.unknown";
+
+    /** A member written twice in one object. */
+    public static final String DUPLICATE = "member.duplicate";
+
+    /** None or several of members of which exactly one is wanted. */
+    public static final String ONE_OF = "member.one-of";
+
+    /** A value of the wrong sort, such as a text where a list is wanted. */
+    public static final String TYPE = "value.type";
+
+    /** A text with nothing in it. */
+    public static final String BLANK = "text.blank";
+
+    /** A text with a character that cannot be shown. */
+    public static final String CHARACTER = "text.character";
+
+    /** A text longer than its use allows. */
+    public static final String LONG_TEXT = "text.long";
+
+    /** A number that is too large, too small or too long to be held. */
+    public static final String NUMBER = "number.unreadable";
+
+    /** A number outside its limits. */
+    public static final String RANGE = "number.range";
+
+    /** A count with a fraction. */
+    public static final String WHOLE = "number.not-whole";
+
+    /** A list with too few or too many items. */
+    public static final String LENGTH = "list.length";
+
+    /** A word that is none of those accepted. */
+    public static final String CHOICE = "choice.unknown";
+
+    /** A day that cannot be read. */
+    public static final String DATE = "date.unreadable";
+
+    /** A quantity written as a bare number. */
+    public static final String NO_UNIT = "quantity.no-unit";
+
+    /** A name that is not defined elsewhere. */
+    public static final String NAME = "name.unknown";
+
+    /** A reference where none can be followed. */
+    public static final String REFERENCE_NONE = "reference.not-followed";
+
+    /** A reference that cannot be written so. */
+    public static final String REFERENCE_FORM = "reference.form";
+
+    /** A reference to a place outside the folder. */
+    public static final String REFERENCE_OUTSIDE = "reference.outside";
+
+    /** A reference to a file that is not there. */
+    public static final String REFERENCE_MISSING = "reference.missing";
+
+    /** A reference to something that cannot be read. */
+    public static final String REFERENCE_UNREADABLE = "reference.unreadable";
+
+    /** References that lead on and on. */
+    public static final String REFERENCE_DEPTH = "reference.depth";
+
+    private FaultCodes() {
+    }
+
+    /**
+     * Returns the codes of this list that a schema cannot see, since they concern the text before it is JSON, other files,
+     * or what is written elsewhere in the document.
+     *
+     * @return an unmodifiable list
+     */
+    public static List<String> seenByTheReaderOnly() {
+        return List.of(EMPTY, SYNTAX, TRAILING, ENCODING, SIZE, DEPTH, LIMIT, MORE, DUPLICATE, CHARACTER, NUMBER, NAME,
+                REFERENCE_NONE, REFERENCE_FORM, REFERENCE_OUTSIDE, REFERENCE_MISSING, REFERENCE_UNREADABLE,
+                REFERENCE_DEPTH);
+    }
+}

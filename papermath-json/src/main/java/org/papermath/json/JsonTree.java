@@ -1,0 +1,322 @@
+package org.papermath.json;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.core.json.JsonFactory;
+
+/** Reads bytes into values that know their places. Faults go to the source; a fault in the grammar ends the reading. */
+final class JsonTree {
+    private static final int MOST_TEXT = 100_000;
+    private static final int MOST_NAME = 500;
+    private static final int MOST_DIGITS = 100;
+
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DocumentReader.MOST_LEVELS + 2)
+                    .maxStringLength(MOST_TEXT)
+                    .maxNameLength(MOST_NAME)
+                    .maxNumberLength(10 * MOST_DIGITS)
+                    .build())
+            .build();
+
+    private final Source source;
+    private final JsonParser parser;
+
+    /** Ends the reading after a fault that leaves nothing to go on with. */
+    private static final class Stop extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Stop() {
+            super(null, null, false, false);
+        }
+    }
+
+    private JsonTree(Source source, JsonParser parser) {
+        this.source = source;
+        this.parser = parser;
+    }
+
+    /** Reads a whole document; empty after a fault that ends the reading. */
+    static Optional<JsonValue> read(byte[] bytes, Source source) {
+        if (bytes.length > DocumentReader.MOST_BYTES) {
+            source.fault("", 1, 1, FaultCodes.SIZE, bytes.length + " bytes", List.of(), "",
+                    "the document has " + bytes.length + " bytes; at most " + DocumentReader.MOST_BYTES + " are read.");
+            return Optional.empty();
+        }
+        CharBuffer text = CharBuffer.allocate(bytes.length);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CoderResult result = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT).decode(in, text, true);
+        text.flip();
+        if (result.isError()) {
+            int[] place = place(text.array(), text.limit());
+            String more = bytes.length > 1 && (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF
+                    || bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE) ? " It looks like UTF-16." : "";
+            String found = "byte " + Integer.toHexString(bytes[in.position()] & 0xFF);
+            source.fault("", place[0], place[1], FaultCodes.ENCODING, found, List.of("UTF-8"), "",
+                    "the bytes are not UTF-8 here (" + found + ")." + more + " Save the file as UTF-8.");
+            return Optional.empty();
+        }
+        int start = text.limit() > 0 && text.get(0) == '\uFEFF' ? 1 : 0;
+        return read(text.array(), start, text.limit(), source);
+    }
+
+    private static Optional<JsonValue> read(char[] text, int start, int end, Source source) {
+        JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text, start, end - start);
+        JsonTree tree = new JsonTree(source, parser);
+        try (parser) {
+            JsonToken first = parser.nextToken();
+            if (first == null) {
+                source.fault("", 1, 1, FaultCodes.EMPTY, "", List.of(), "", "the document is empty.");
+                return Optional.empty();
+            }
+            JsonValue root = tree.value(null, "", 0, 0, 1, false);
+            int atEnd = skipBlank(text, start + (int) parser.currentLocation().getCharOffset(), end);
+            if (atEnd < end) {
+                int[] place = place(text, start, atEnd);
+                source.fault("", place[0], place[1], FaultCodes.TRAILING, shown(text, atEnd, end), List.of(), "",
+                        "the document is at its end, but more text follows. Take it away.");
+            }
+            return Optional.of(root);
+        } catch (Stop e) {
+            return Optional.empty();
+        } catch (StreamConstraintsException e) {
+            tree.limit();
+            return Optional.empty();
+        } catch (JacksonException e) {
+            syntax(text, start, end, e, source);
+            return Optional.empty();
+        }
+    }
+
+    /** Reads the value an embedder's parser stands at. */
+    static Optional<JsonValue> readCurrent(JsonParser parser, Source source) {
+        try {
+            return Optional.of(new JsonTree(source, parser).value(null, "", 0, 0, 1, false));
+        } catch (Stop e) {
+            return Optional.empty();
+        }
+    }
+
+    private void limit() {
+        TokenStreamLocation at = parser.currentLocation();
+        source.fault("", at.getLineNr(), at.getColumnNr(), FaultCodes.LIMIT, "", List.of(), "",
+                "a text, a name or a number is longer than is read: at most " + MOST_TEXT + " characters for a text, "
+                        + MOST_NAME + " for a name, " + MOST_DIGITS + " for a number.");
+    }
+
+    private JsonValue value(@Nullable JsonValue parent, String step, int nameLine, int nameColumn, int level,
+            boolean ofOthers) {
+        JsonToken token = parser.currentToken();
+        TokenStreamLocation at = parser.currentTokenLocation();
+        int line = at.getLineNr();
+        int column = at.getColumnNr();
+        JsonValue.Type type = type(token);
+        String text = type == JsonValue.Type.OBJECT || type == JsonValue.Type.LIST ? "" : parser.getString();
+        JsonValue value = new JsonValue(type, parent, step, line, column, nameLine, nameColumn, text);
+        switch (type) {
+            case OBJECT -> members(value, deeper(value, level), ofOthers);
+            case LIST -> items(value, deeper(value, level), ofOthers);
+            case TEXT -> {
+                if (hasHalfCharacter(text)) {
+                    source.fault(value, FaultCodes.CHARACTER, value.found(), List.of(), "",
+                            "the text has half of a character written as \\u...; write both halves or the character itself.");
+                }
+            }
+            case NUMBER -> {
+                if (text.length() > MOST_DIGITS) {
+                    source.fault(value, FaultCodes.NUMBER, value.found(), List.of(), "", "the number has " + text.length()
+                            + " characters; at most " + MOST_DIGITS + " are read.");
+                }
+            }
+            case FLAG, NULL -> {
+                // nothing can be wrong with a literal
+            }
+        }
+        return value;
+    }
+
+    private int deeper(JsonValue value, int level) {
+        if (level > DocumentReader.MOST_LEVELS) {
+            source.fault(value, FaultCodes.DEPTH, "", List.of(), "", "objects and lists stand more than "
+                    + DocumentReader.MOST_LEVELS + " deep here.");
+            throw new Stop();
+        }
+        return level + 1;
+    }
+
+    private void members(JsonValue object, int level, boolean ofOthers) {
+        String before = null;
+        while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
+            String name = parser.currentName();
+            TokenStreamLocation at = parser.currentTokenLocation();
+            boolean kept = !ofOthers && name.startsWith(Kept.PREFIX);
+            parser.nextToken();
+            JsonValue member = value(object, name, at.getLineNr(), at.getColumnNr(), level, ofOthers || kept);
+            JsonValue twin = kept ? twin(object, name) : object.members().get(name);
+            if (twin != null) {
+                source.faultAtName(member, FaultCodes.DUPLICATE, List.of(), "", "\"" + JsonValue.shown(name)
+                        + "\" is written twice in one object; first in line " + twin.nameLine() + ", column "
+                        + twin.nameColumn() + ". Take one away.");
+                continue;
+            }
+            if (hasHalfCharacter(name)) {
+                source.faultAtName(member, FaultCodes.CHARACTER, List.of(), "",
+                        "the name has half of a character written as \\u...; write both halves or the character itself.");
+            }
+            if (kept) {
+                object.extras().add(member);
+                source.kept().add(object, before, member);
+            } else {
+                object.members().put(name, member);
+            }
+            before = name;
+        }
+    }
+
+    private static @Nullable JsonValue twin(JsonValue object, String name) {
+        for (JsonValue extra : object.extras()) {
+            if (extra.step().equals(name)) {
+                return extra;
+            }
+        }
+        return null;
+    }
+
+    private void items(JsonValue list, int level, boolean ofOthers) {
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            list.items().add(value(list, Integer.toString(list.items().size()), 0, 0, level, ofOthers));
+        }
+    }
+
+    private static JsonValue.Type type(JsonToken token) {
+        return switch (token) {
+            case START_OBJECT -> JsonValue.Type.OBJECT;
+            case START_ARRAY -> JsonValue.Type.LIST;
+            case VALUE_STRING -> JsonValue.Type.TEXT;
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> JsonValue.Type.NUMBER;
+            case VALUE_TRUE, VALUE_FALSE -> JsonValue.Type.FLAG;
+            case VALUE_NULL, VALUE_EMBEDDED_OBJECT, NOT_AVAILABLE, END_ARRAY, END_OBJECT, PROPERTY_NAME ->
+                JsonValue.Type.NULL;
+        };
+    }
+
+    private static boolean hasHalfCharacter(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (Character.isSurrogate(c)) {
+                if (i + 1 >= text.length() || !Character.isSurrogatePair(c, text.charAt(i + 1))) {
+                    return true;
+                }
+                i++;
+            }
+        }
+        return false;
+    }
+
+    /** Says in plain words what is wrong at the place where the grammar broke. */
+    private static void syntax(char[] text, int start, int end, JacksonException e, Source source) {
+        TokenStreamLocation location = e.getLocation();
+        int at = location == null ? end : start + (int) Math.max(0, location.getCharOffset());
+        at = Math.min(at, end);
+        boolean inside = at < end;
+        if (!inside) {
+            int[] place = place(text, start, at);
+            source.fault("", place[0], place[1], FaultCodes.SYNTAX, "", List.of(), "",
+                    "the document ends too early: a closing bracket, brace or quotation mark is missing.");
+            return;
+        }
+        int[] place = place(text, start, at);
+        String found = shown(text, at, end);
+        source.fault("", place[0], place[1], FaultCodes.SYNTAX, found, List.of(), "",
+                "this is not JSON from here on: \"" + found + "\"." + advice(text, start, at, found));
+    }
+
+    private static String advice(char[] text, int start, int at, String found) {
+        char c = text[at];
+        char before = lastInk(text, start, at);
+        if (c == '/' || c == '#') {
+            return " Comments are not part of JSON; use a member whose name begins with x-.";
+        }
+        if (c == '\'' || c == '\u201C' || c == '\u201D') {
+            return " Write straight double quotation marks.";
+        }
+        if ((c == '}' || c == ']') && before == ',') {
+            return " Take away the comma before it.";
+        }
+        if (c == '"' && (before == '"' || Character.isLetterOrDigit(before) || before == '}' || before == ']')) {
+            return " A comma or a colon is missing before it.";
+        }
+        if (found.startsWith("NaN") || found.startsWith("Infinity") || found.startsWith("-Infinity")) {
+            return " A number must be finite; leave the member out if there is none.";
+        }
+        if (c == '+' || c == '.') {
+            return " A number begins with a digit or a minus sign.";
+        }
+        if (c < ' ') {
+            return " A line break or a tab inside quotation marks is written \\n or \\t.";
+        }
+        return " Look at the sign here and the one before it.";
+    }
+
+    private static char lastInk(char[] text, int start, int at) {
+        int i = at - 1;
+        while (i >= start && isBlank(text[i])) {
+            i--;
+        }
+        return i >= start ? text[i] : ' ';
+    }
+
+    private static int skipBlank(char[] text, int from, int end) {
+        int i = from;
+        while (i < end && isBlank(text[i])) {
+            i++;
+        }
+        return i;
+    }
+
+    private static boolean isBlank(char c) {
+        return c == ' ' || c == '\t' || c == '\n' || c == '\r';
+    }
+
+    private static String shown(char[] text, int at, int end) {
+        int stop = at;
+        while (stop < end && stop < at + 20 && text[stop] != '\n' && text[stop] != '\r') {
+            stop++;
+        }
+        return JsonValue.shown(new String(text, at, Math.max(stop, Math.min(end, at + 1)) - at));
+    }
+
+    private static int[] place(char[] text, int at) {
+        return place(text, at > 0 && text[0] == '\uFEFF' ? 1 : 0, at);
+    }
+
+    private static int[] place(char[] text, int start, int at) {
+        int line = 1;
+        int column = 1;
+        for (int i = start; i < at; i++) {
+            if (text[i] == '\n' || text[i] == '\r' && !(i + 1 < text.length && text[i + 1] == '\n')) {
+                line++;
+                column = 1;
+            } else {
+                column++;
+            }
+        }
+        return new int[] {line, column};
+    }
+}

@@ -1,0 +1,192 @@
+package org.papermath.json;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.quantity.PapermathException;
+
+/**
+ * An object of a document while it is read. Ask for its members by name, then {@link #make} the value.
+ *
+ * <pre>{@code
+ * static Got<Felt> felt(ObjectAt in) {
+ *     Got<String> name = in.required("name").text();
+ *     Got<Amount<Mass>> mass = in.required("mass").quantity(Kinds.MASS);
+ *     Got<Integer> count = in.optional("count").count(1, 1000);
+ *     return in.make(() -> new Felt(name.get(), mass.get(), count.orElse(1)));
+ * }
+ * }</pre>
+ *
+ * <p>Members nobody asked for are reported by {@code make} with the nearest known name. Members whose names begin with
+ * {@code x-} belong to others and are kept.
+ */
+public final class ObjectAt {
+    private final Source source;
+    private final JsonValue place;
+    private final boolean readable;
+    private final Set<String> asked = new LinkedHashSet<>();
+    private boolean closed;
+
+    private ObjectAt(Source source, JsonValue place, boolean readable) {
+        this.source = source;
+        this.place = place;
+        this.readable = readable;
+    }
+
+    static ObjectAt of(Source source, JsonValue object) {
+        return new ObjectAt(source, object, true);
+    }
+
+    static ObjectAt faulty(Source source, JsonValue place) {
+        return new ObjectAt(source, place, false);
+    }
+
+    /**
+     * Asks for a member that must be there; if it is not, that is a fault at the object.
+     *
+     * @param name the name of the member
+     * @return the value
+     */
+    public ValueAt required(String name) {
+        JsonValue member = member(name);
+        if (member != null) {
+            return ValueAt.of(source, member);
+        }
+        if (readable) {
+            source.fault(place, FaultCodes.MISSING, "", List.of(name), "", "\"" + name + "\" is missing. Add it.");
+        }
+        return ValueAt.faulty(source, place);
+    }
+
+    /**
+     * Asks for a member that may be left out.
+     *
+     * @param name the name of the member
+     * @return the value, which may be absent
+     */
+    public ValueAt optional(String name) {
+        JsonValue member = member(name);
+        if (member != null) {
+            return ValueAt.of(source, member);
+        }
+        return readable ? ValueAt.absent(source, place) : ValueAt.faulty(source, place);
+    }
+
+    private @Nullable JsonValue member(String name) {
+        asked.add(name);
+        return readable ? place.members().get(name) : null;
+    }
+
+    /**
+     * Tells whether a member is written, without asking for it.
+     *
+     * @param name the name of the member
+     * @return whether it is there
+     */
+    public boolean has(String name) {
+        return readable && place.members().containsKey(name);
+    }
+
+    /**
+     * Asks for exactly one of several members; none or more than one is a fault at the object.
+     *
+     * @param names the names of the members, two or more
+     */
+    public void exactlyOne(String... names) {
+        List<String> written = new ArrayList<>();
+        for (String name : names) {
+            if (has(name)) {
+                written.add(name);
+            }
+        }
+        if (readable && written.size() != 1) {
+            String wanted = "one of \"" + String.join("\", \"", names) + "\" is wanted";
+            source.fault(place, FaultCodes.ONE_OF, String.join(", ", written), List.of(names), "", written.isEmpty()
+                    ? wanted + "; none is written."
+                    : wanted + "; \"" + String.join("\" and \"", written) + "\" are written. Keep one of them.");
+        }
+    }
+
+    /**
+     * Makes the value of this object, unless something in it has a fault. Reports the members nobody asked for. A refusal
+     * thrown while making becomes a fault at the object.
+     *
+     * @param <T> the type of the value
+     * @param maker makes the value; here the values read may be taken out
+     * @return the value, or a faulty one
+     */
+    public <T> Got<T> make(Supplier<? extends T> maker) {
+        close();
+        ValueAt at = readable ? ValueAt.of(source, place) : ValueAt.faulty(source, place);
+        if (!readable || source.session().isFaulty(place)) {
+            return Got.faulty(at);
+        }
+        try {
+            return Got.of(at, maker.get());
+        } catch (PapermathException e) {
+            source.refuse(place, e, List.of());
+        } catch (Got.Faulty e) {
+            // Reported where it was read; this object is the poorer for it.
+            source.session().mark(place);
+        }
+        return Got.faulty(at);
+    }
+
+    /** Reports the members nobody asked for; {@link #make} does it by itself. */
+    public void close() {
+        if (closed || !readable) {
+            return;
+        }
+        closed = true;
+        for (JsonValue member : place.members().values()) {
+            if (!asked.contains(member.step())) {
+                unknown(member);
+            }
+        }
+    }
+
+    /** Reports the members of others too, where there would be no place to write them back to. */
+    void closeAgainstOthers() {
+        close();
+        if (readable) {
+            for (JsonValue extra : place.extras()) {
+                source.faultAtName(extra, FaultCodes.UNKNOWN, asked, "", "\"" + JsonValue.shown(extra.step())
+                        + "\" cannot be kept inside a quantity. Put it beside the quantity.");
+            }
+        }
+    }
+
+    private void unknown(JsonValue member) {
+        String nearest = Nearest.of(member.step(), asked);
+        String advice = nearest.isEmpty() ? " Known here: " + String.join(", ", asked) + "."
+                : " Did you mean \"" + nearest + "\"?";
+        source.faultAtName(member, FaultCodes.UNKNOWN, asked, nearest, "\"" + JsonValue.shown(member.step())
+                + "\" is not known here." + advice + " A note of your own begins with x-.");
+    }
+
+    /**
+     * Reports a fault at the object.
+     *
+     * @param code a stable dotted name
+     * @param text the sentence for a person
+     */
+    public void refuse(String code, String text) {
+        if (readable) {
+            source.fault(place, code, "", List.of(), "", text);
+        }
+    }
+
+    /**
+     * Returns the names of the members, in the order written; those of others are not among them.
+     *
+     * @return an unmodifiable collection
+     */
+    public Collection<String> names() {
+        return readable ? List.copyOf(place.members().keySet()) : List.of();
+    }
+}

@@ -1,0 +1,102 @@
+package org.papermath.json;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An object of a document while it is written.
+ *
+ * <pre>{@code
+ * static void felt(ObjectOut out, Felt felt) {
+ *     out.member("name").text(felt.name());
+ *     out.member("mass").quantity(felt.mass());
+ *     felt.note().ifPresent(note -> out.member("note").text(note));
+ * }
+ * }</pre>
+ */
+public final class ObjectOut {
+    private final StringBuilder text;
+    private final Kept kept;
+    private final int level;
+    private final String pointer;
+    private final List<Kept.Member> waiting;
+    private final Set<String> names = new HashSet<>();
+
+    ObjectOut(StringBuilder text, Kept kept, int level, String pointer) {
+        this.text = text;
+        this.kept = kept;
+        this.level = level;
+        this.pointer = pointer;
+        this.waiting = kept.isEmpty() ? List.of() : new ArrayList<>(kept.of(pointer));
+    }
+
+    /**
+     * Begins a member. Nothing is written until its value is.
+     *
+     * @param name the name, not used before in this object and not beginning with {@code x-}
+     * @return where to write the value
+     * @throws IllegalArgumentException if the name cannot be used
+     */
+    public ValueOut member(String name) {
+        if (name.startsWith(Kept.PREFIX)) {
+            throw new IllegalArgumentException("a name beginning with x- belongs to others: " + name);
+        }
+        return new ValueOut(text, kept, level, kept.isEmpty() ? "" : JsonValue.pointer(pointer, name), this, name);
+    }
+
+    void begin(String name) {
+        if (names.isEmpty()) {
+            writeKeptAfter(null);
+        }
+        if (!names.add(name)) {
+            throw new IllegalArgumentException("a member written twice: " + name);
+        }
+        line(name);
+    }
+
+    void written(String name) {
+        writeKeptAfter(name);
+    }
+
+    private void line(String name) {
+        char last = text.charAt(text.length() - 1);
+        text.append(last == '{' ? "\n" : ",\n");
+        ValueOut.indent(text, level);
+        Json.quote(text, name);
+        text.append(": ");
+    }
+
+    private void writeKeptAfter(@Nullable String before) {
+        String at = before;
+        for (int i = 0; i < waiting.size(); i++) {
+            Kept.Member member = waiting.get(i);
+            if (java.util.Objects.equals(member.after(), at)) {
+                waiting.remove(i);
+                writeKept(member);
+                at = member.value().step();
+                i = -1;
+            }
+        }
+    }
+
+    private void writeKept(Kept.Member member) {
+        line(member.value().step());
+        new ValueOut(text, new Kept(), level, "").raw(member.value());
+    }
+
+    /** Writes the members of others whose neighbours are gone. */
+    void end() {
+        for (Kept.Member member : List.copyOf(waiting)) {
+            writeKept(member);
+        }
+    }
+
+    Map<String, String> references() {
+        return kept.references();
+    }
+}

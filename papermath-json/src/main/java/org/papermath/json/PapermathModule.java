@@ -1,0 +1,202 @@
+package org.papermath.json;
+
+import java.util.List;
+
+import javax.measure.Quantity;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.ReamBasis;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
+
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.Version;
+import tools.jackson.databind.BeanDescription;
+import tools.jackson.databind.DeserializationConfig;
+import tools.jackson.databind.DeserializationContext;
+import tools.jackson.databind.JavaType;
+import tools.jackson.databind.SerializationConfig;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.ValueDeserializer;
+import tools.jackson.databind.ValueSerializer;
+import tools.jackson.databind.deser.Deserializers;
+import tools.jackson.databind.exc.InvalidFormatException;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.ser.Serializers;
+
+/**
+ * Teaches Jackson the quantities of the library, for documents of one's own. Fails at the first fault.
+ *
+ * <pre>{@code
+ * record Swatch(String name, Amount<Grammage> grammage) {}
+ *
+ * JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).build();
+ * mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260)));   // {"name":"tide grey","grammage":"260 g/m2"}
+ * }</pre>
+ *
+ * <p>An {@code Amount<Q>} or {@code Quantity<Q>} is written as {@code "260 g/m2"} and read from that, from
+ * {@code {"value": 260, "unit": "g/m2"}}, and for a grammage from the weight of a ream. The kind is found by the declared
+ * type {@code Q}; a plain {@code Pressure} is the pressure of air. The exception for a bad quantity has the
+ * {@link PapermathException} or the {@link DocumentException} as its cause.
+ */
+public final class PapermathModule extends SimpleModule {
+    private static final long serialVersionUID = 1L;
+
+    /** Creates the module. */
+    public PapermathModule() {
+        super("papermath", Version.unknownVersion());
+        addSerializer(ReamBasis.class, new ReamBasisSerializer());
+        addDeserializer(ReamBasis.class, new ReamBasisDeserializer());
+    }
+
+    @Override
+    public void setupModule(SetupContext context) {
+        super.setupModule(context);
+        context.addSerializers(new QuantitySerializers());
+        context.addDeserializers(new QuantityDeserializers());
+    }
+
+    private static @Nullable Kind<?> kindOf(JavaType type) {
+        JavaType[] parameters = type.findTypeParameters(Quantity.class);
+        if (parameters.length == 1) {
+            for (Kind<?> kind : Kinds.all()) {
+                if (kind.type() == parameters[0].getRawClass()) {
+                    return kind;
+                }
+            }
+        }
+        return null;
+    }
+
+    private static final class QuantitySerializers extends Serializers.Base {
+        @Override
+        public @Nullable ValueSerializer<?> findSerializer(SerializationConfig config, JavaType type,
+                BeanDescription.Supplier description, com.fasterxml.jackson.annotation.JsonFormat.@Nullable Value format) {
+            return type.isTypeOrSubTypeOf(Quantity.class) ? new QuantitySerializer(kindOf(type)) : null;
+        }
+    }
+
+    private static final class QuantityDeserializers extends Deserializers.Base {
+        @Override
+        public @Nullable ValueDeserializer<?> findBeanDeserializer(JavaType type, DeserializationConfig config,
+                BeanDescription.Supplier description) {
+            return hasDeserializerFor(config, type.getRawClass()) ? new QuantityDeserializer(type, kindOf(type)) : null;
+        }
+
+        @Override
+        public boolean hasDeserializerFor(DeserializationConfig config, Class<?> type) {
+            return type == Quantity.class || type == Amount.class;
+        }
+    }
+
+    private static final class QuantitySerializer extends ValueSerializer<Quantity<?>> {
+        private final @Nullable Kind<?> kind;
+
+        QuantitySerializer(@Nullable Kind<?> kind) {
+            this.kind = kind;
+        }
+
+        @Override
+        public void serialize(Quantity<?> value, JsonGenerator out, SerializationContext context) {
+            try {
+                out.writeString(Units.print(amount(value)));
+            } catch (PapermathException e) {
+                context.reportBadDefinition(value.getClass(), String.valueOf(e.getMessage()), e);
+            }
+        }
+
+        private Amount<?> amount(Quantity<?> value) {
+            if (kind != null) {
+                return check(kind, value);
+            }
+            if (value instanceof Amount<?> amount) {
+                return amount;
+            }
+            throw Refused.of("quantity.kind-unknown", "quantity: " + value + " does not say its kind. Declare the member with"
+                    + " its quantity type, such as Quantity<Grammage>, or give an Amount.", "given", String.valueOf(value));
+        }
+
+        @SuppressWarnings("unchecked")
+        private static <Q extends Quantity<Q>> Amount<?> check(Kind<Q> kind, Quantity<?> value) {
+            return kind.check((Quantity<Q>) value, kind.name());
+        }
+    }
+
+    private static final class QuantityDeserializer extends ValueDeserializer<Amount<?>> {
+        private final JavaType type;
+        private final @Nullable Kind<?> kind;
+
+        QuantityDeserializer(JavaType type, @Nullable Kind<?> kind) {
+            this.type = type;
+            this.kind = kind;
+        }
+
+        @Override
+        public Amount<?> deserialize(JsonParser parser, DeserializationContext context) {
+            Kind<?> known = kind;
+            if (known == null) {
+                return context.reportBadDefinition(type,
+                        "the kind of quantity is not known; declare the type with one, such as Amount<Grammage>");
+            }
+            if (parser.currentToken() == JsonToken.VALUE_STRING) {
+                String text = parser.getString();
+                try {
+                    return known.read(text);
+                } catch (PapermathException e) {
+                    throw InvalidFormatException.from(parser, String.valueOf(e.getMessage()), text, type.getRawClass())
+                            .withCause(e);
+                }
+            }
+            return readHere(parser, type.getRawClass(), at -> quantity(at, known));
+        }
+
+        private static <Q extends Quantity<Q>> Got<Amount<?>> quantity(ValueAt at, Kind<Q> kind) {
+            return at.quantity(kind).map(amount -> amount);
+        }
+    }
+
+    private static final class ReamBasisSerializer extends ValueSerializer<ReamBasis> {
+        @Override
+        public void serialize(ReamBasis basis, JsonGenerator out, SerializationContext context) {
+            out.writeStartObject();
+            if (Reams.isNamed(basis)) {
+                out.writeStringProperty("name", basis.name());
+            }
+            out.writeArrayPropertyStart("sheet");
+            for (Amount<javax.measure.quantity.Length> side : List.of(basis.width(), basis.length())) {
+                out.writeString(Reams.side(side));
+            }
+            out.writeEndArray();
+            out.writeNumberProperty("count", basis.count());
+            out.writeEndObject();
+        }
+    }
+
+    private static final class ReamBasisDeserializer extends ValueDeserializer<ReamBasis> {
+        @Override
+        public ReamBasis deserialize(JsonParser parser, DeserializationContext context) {
+            return readHere(parser, ReamBasis.class, ValueAt::reamBasis);
+        }
+    }
+
+    /** Reads the value the parser stands at by the rules of whole documents. */
+    private static <T> T readHere(JsonParser parser, Class<?> type, java.util.function.Function<ValueAt, Got<T>> reading) {
+        Session session = new Session();
+        Source source = new Source("", session, reference -> {
+            throw new IllegalStateException("a quantity has no references");
+        }, 0);
+        Got<T> got = JsonTree.readCurrent(parser, source).map(value -> reading.apply(ValueAt.of(source, value))).orElse(null);
+        if (got == null || got.isFaulty()) {
+            DocumentException faults = session.exception();
+            String text = faults.faults().stream().map(Fault::text).reduce((one, other) -> one + " " + other).orElse("");
+            throw InvalidFormatException.from(parser, text, parser.currentToken(), type).withCause(faults);
+        }
+        return got.get();
+    }
+}

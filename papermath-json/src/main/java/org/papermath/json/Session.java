@@ -1,0 +1,83 @@
+package org.papermath.json;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.Unclear;
+
+/** The faults of one reading, over a document and those it refers to. */
+final class Session {
+    /** More faults than this help nobody. */
+    static final int MOST_FAULTS = 200;
+
+    private final List<Fault> faults = new ArrayList<>();
+    private final List<String> documents = new ArrayList<>();
+    /** Every value with a fault in it. */
+    private final Set<JsonValue> faulty = Collections.newSetFromMap(new IdentityHashMap<>());
+    private boolean full;
+
+    void opened(String document) {
+        documents.add(document);
+    }
+
+    boolean isFaulty(JsonValue value) {
+        return faulty.contains(value);
+    }
+
+    void mark(@Nullable JsonValue value) {
+        for (JsonValue at = value; at != null && faulty.add(at); at = at.parent()) {
+            // all values around it are marked by the loop itself
+        }
+    }
+
+    void add(Fault fault) {
+        if (faults.size() < MOST_FAULTS) {
+            faults.add(fault);
+        } else {
+            full = true;
+        }
+    }
+
+    boolean hasFaults() {
+        return !faults.isEmpty();
+    }
+
+    /** Returns the exception with all faults, document by document, from top to bottom. */
+    DocumentException exception() {
+        List<Fault> sorted = new ArrayList<>(faults);
+        sorted.sort(Comparator.<Fault>comparingInt(fault -> documents.indexOf(fault.document()))
+                .thenComparingInt(Fault::line).thenComparingInt(Fault::column));
+        if (full) {
+            Fault last = sorted.get(sorted.size() - 1);
+            sorted.add(new Fault(last.document(), "", last.line(), last.column(), FaultCodes.MORE, "", List.of(), "",
+                    List.of(), Map.of("shown", MOST_FAULTS),
+                    "there are more faults than the " + MOST_FAULTS + " shown. Mend these first."));
+        }
+        return new DocumentException(sorted);
+    }
+
+    static Fault of(String document, JsonValue at, PapermathException refusal, Collection<String> codes) {
+        Map<String, Object> arguments = refusal.arguments();
+        Object found = arguments.containsKey("found") ? arguments.get("found") : arguments.get("given");
+        String shown = found == null ? at.found() : JsonValue.shown(String.valueOf(found));
+        List<String> accepted = new ArrayList<>();
+        if (arguments.get("accepted") instanceof Collection<?> several) {
+            several.forEach(one -> accepted.add(String.valueOf(one)));
+        } else if (arguments.containsKey("accepted")) {
+            accepted.addAll(codes.isEmpty() ? List.of(String.valueOf(arguments.get("accepted")).split(", ")) : codes);
+        }
+        List<Unclear.Candidate> candidates = refusal instanceof Unclear unclear ? unclear.candidates() : List.of();
+        String nearest = refusal.code().endsWith(".unknown") ? Nearest.of(shown, accepted) : "";
+        return new Fault(document, at.pointer(), at.line(), at.column(), refusal.code(), shown, accepted, nearest,
+                candidates, new LinkedHashMap<>(arguments), String.valueOf(refusal.getMessage()));
+    }
+}

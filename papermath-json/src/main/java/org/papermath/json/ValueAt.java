@@ -1,0 +1,565 @@
+package org.papermath.json;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.ReamBasis;
+import org.papermath.quantity.Units;
+
+/**
+ * A value of a document while it is read: say what it should be, and get it. Whatever is wrong is reported at its place
+ * and reading goes on.
+ *
+ * <p>An optional member that is not there gives an empty {@link Got} whatever it is asked to be.
+ */
+public final class ValueAt {
+    private static final int MOST_NAME = 200;
+    private static final int MOST_QUANTITY = 100;
+    private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+
+    private enum State { GIVEN, ABSENT, FAULTY }
+
+    private final Source source;
+    private final JsonValue value;
+    private final State state;
+
+    private ValueAt(Source source, JsonValue value, State state) {
+        this.source = source;
+        this.value = value;
+        this.state = state;
+    }
+
+    static ValueAt of(Source source, JsonValue value) {
+        return new ValueAt(source, value, State.GIVEN);
+    }
+
+    static ValueAt absent(Source source, JsonValue object) {
+        return new ValueAt(source, object, State.ABSENT);
+    }
+
+    static ValueAt faulty(Source source, JsonValue object) {
+        return new ValueAt(source, object, State.FAULTY);
+    }
+
+    String pointer() {
+        return value.pointer();
+    }
+
+    void refuse(PapermathException refusal, Collection<String> codes) {
+        source.refuse(value, refusal, codes);
+    }
+
+    void refuse(String code, String text, Collection<String> accepted) {
+        String found = state == State.GIVEN ? value.found() : "";
+        source.fault(value, code, found, accepted, found.isEmpty() ? "" : Nearest.of(found, accepted), text);
+    }
+
+    /**
+     * Tells whether something is written here.
+     *
+     * @return whether the member is there
+     */
+    public boolean isGiven() {
+        return state == State.GIVEN;
+    }
+
+    /**
+     * Tells whether a text is written here, for members that may be a word or an object.
+     *
+     * @return whether it is a text
+     */
+    public boolean isText() {
+        return state == State.GIVEN && value.type() == JsonValue.Type.TEXT;
+    }
+
+    /**
+     * Tells whether an object is written here.
+     *
+     * @return whether it is an object
+     */
+    public boolean isObject() {
+        return state == State.GIVEN && value.type() == JsonValue.Type.OBJECT;
+    }
+
+    /**
+     * Tells whether a list is written here.
+     *
+     * @return whether it is a list
+     */
+    public boolean isList() {
+        return state == State.GIVEN && value.type() == JsonValue.Type.LIST;
+    }
+
+    /** Returns what to hand on without reading: nothing for an absent value, a faulty one for any other. */
+    private <T> Got<T> unread() {
+        return state == State.ABSENT ? Got.nothing(this) : Got.faulty(this);
+    }
+
+    private boolean isReadable(JsonValue.Type wanted) {
+        if (state != State.GIVEN) {
+            return false;
+        }
+        if (value.type() != wanted) {
+            wrongType(wanted.words());
+            return false;
+        }
+        // A number too long or a broken text was reported while the document was taken apart.
+        return value.type() == JsonValue.Type.OBJECT || value.type() == JsonValue.Type.LIST
+                || !source.session().isFaulty(value);
+    }
+
+    private void wrongType(String wanted) {
+        String advice = value.type() == JsonValue.Type.NULL ? " Leave the member out if there is nothing to say." : "";
+        fault(FaultCodes.TYPE, List.of(wanted), wanted + " is wanted here; " + value.type().words() + " is written." + advice);
+    }
+
+    private void fault(String code, Collection<String> accepted, String text) {
+        source.fault(value, code, value.found(), accepted, "", text);
+    }
+
+    /**
+     * Reads a name or a short text on one line, not empty.
+     *
+     * @return the text, without blanks around it
+     */
+    public Got<String> text() {
+        if (!isReadable(JsonValue.Type.TEXT)) {
+            return unread();
+        }
+        String text = value.text().strip();
+        if (text.isEmpty()) {
+            fault(FaultCodes.BLANK, List.of(), "the text is empty. Write something, or leave the member out.");
+        } else if (text.length() > MOST_NAME) {
+            fault(FaultCodes.LONG_TEXT, List.of(), "the text has " + text.length() + " characters; at most " + MOST_NAME
+                    + " fit here.");
+        } else if (isShowable(text, false)) {
+            return Got.of(this, text);
+        }
+        return Got.faulty(this);
+    }
+
+    /**
+     * Reads a text of any length that may be empty and may have several lines.
+     *
+     * @return the text as written
+     */
+    public Got<String> note() {
+        if (!isReadable(JsonValue.Type.TEXT)) {
+            return unread();
+        }
+        return isShowable(value.text(), true) ? Got.of(this, value.text()) : Got.faulty(this);
+    }
+
+    private boolean isShowable(String text, boolean lines) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (Character.isISOControl(c) && !(lines && (c == '\n' || c == '\r' || c == '\t'))) {
+                fault(FaultCodes.CHARACTER, List.of(), "the text has the control character \\u" + Json.hex(c)
+                        + ", which cannot be shown. Take it away.");
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Reads a whole number.
+     *
+     * @param least the least accepted
+     * @param most the greatest accepted
+     * @return the number
+     */
+    public Got<Integer> count(int least, int most) {
+        if (!isReadable(JsonValue.Type.NUMBER)) {
+            return unread();
+        }
+        BigDecimal number;
+        try {
+            number = new BigDecimal(value.text());
+        } catch (NumberFormatException e) {
+            fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large or too small to be held.");
+            return Got.faulty(this);
+        }
+        // The order matters: a huge exponent must not be written out.
+        if (number.signum() != 0 && number.stripTrailingZeros().scale() > 0) {
+            fault(FaultCodes.WHOLE, List.of(), value.found() + " is written; a whole number is wanted.");
+            return Got.faulty(this);
+        }
+        if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
+            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number from " + least + " to " + most
+                    + " is wanted.");
+            return Got.faulty(this);
+        }
+        return Got.of(this, number.signum() == 0 ? 0 : number.intValue());
+    }
+
+    /**
+     * Reads a plain number.
+     *
+     * @param least the least accepted, or negative infinity
+     * @param most the greatest accepted, or infinity
+     * @return the number, finite
+     */
+    public Got<Double> number(double least, double most) {
+        if (!isReadable(JsonValue.Type.NUMBER)) {
+            return unread();
+        }
+        double number = Double.parseDouble(value.text()) + 0.0;
+        if (Double.isInfinite(number) || number == 0 && !isZero(value.text())) {
+            fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large or too small to be held.");
+            return Got.faulty(this);
+        }
+        if (!(number >= least && number <= most)) {
+            String rule = Double.isInfinite(most) ? Units.number(least) + " or more"
+                    : Double.isInfinite(least) ? "at most " + Units.number(most)
+                    : "from " + Units.number(least) + " to " + Units.number(most);
+            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; it must be " + rule + ".");
+            return Got.faulty(this);
+        }
+        return Got.of(this, number);
+    }
+
+    private static boolean isZero(String digits) {
+        for (int i = 0; i < digits.length() && digits.charAt(i) != 'e' && digits.charAt(i) != 'E'; i++) {
+            if (digits.charAt(i) >= '1' && digits.charAt(i) <= '9') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Reads {@code true} or {@code false}.
+     *
+     * @return the flag
+     */
+    public Got<Boolean> flag() {
+        return isReadable(JsonValue.Type.FLAG) ? Got.of(this, value.text().equals("true")) : unread();
+    }
+
+    /**
+     * Reads a day such as {@code 2026-11-25}.
+     *
+     * @return the day
+     */
+    public Got<LocalDate> date() {
+        if (!isReadable(JsonValue.Type.TEXT)) {
+            return unread();
+        }
+        if (DAY.matcher(value.text()).matches()) {
+            try {
+                return Got.of(this, LocalDate.parse(value.text()));
+            } catch (DateTimeException e) {
+                // falls to the fault below
+            }
+        }
+        fault(FaultCodes.DATE, List.of("YYYY-MM-DD"), "\"" + value.found()
+                + "\" is not a day of the calendar. Write the year, the month and the day, such as 2026-11-25.");
+        return Got.faulty(this);
+    }
+
+    /**
+     * Reads one of several words.
+     *
+     * @param <T> the type of the values
+     * @param values the values that can be chosen
+     * @param word gives the word of a value
+     * @return the value whose word is written
+     */
+    public <T> Got<T> choice(Collection<T> values, Function<? super T, String> word) {
+        if (!isReadable(JsonValue.Type.TEXT)) {
+            return unread();
+        }
+        List<String> words = new ArrayList<>();
+        for (T one : values) {
+            String its = word.apply(one);
+            if (its.equals(value.text())) {
+                return Got.of(this, one);
+            }
+            words.add(its);
+        }
+        notAmong(FaultCodes.CHOICE, words, "\"" + value.found() + "\" is not one of the words for this");
+        return Got.faulty(this);
+    }
+
+    /**
+     * Reads a name that must be defined elsewhere.
+     *
+     * @param names the names that are defined
+     * @param what what they are names of, for the message, such as {@code recipe}
+     * @return the name
+     */
+    public Got<String> nameAmong(Collection<String> names, String what) {
+        Got<String> name = text();
+        if (name.isFaulty() || !name.isGiven() || names.contains(name.get())) {
+            return name;
+        }
+        notAmong(FaultCodes.NAME, names, "no " + what + " is called \"" + value.found() + "\"");
+        return Got.faulty(this);
+    }
+
+    private void notAmong(String code, Collection<String> words, String sentence) {
+        String nearest = Nearest.of(value.text(), words);
+        source.fault(value, code, value.found(), words, nearest, sentence + "."
+                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
+                + (words.isEmpty() ? "" : " Accepted: " + String.join(", ", words) + "."));
+    }
+
+    /**
+     * Reads a quantity: {@code "260 g/m2"} or {@code {"value": 260, "unit": "g/m2"}}. A grammage may also be the weight of
+     * a ream: {@code {"weight": "80 lb", "sheet": ["20 in", "26 in"], "count": 500}}.
+     *
+     * @param <Q> the quantity type
+     * @param kind the kind wanted; its unit codes and its range hold
+     * @return the amount
+     */
+    public <Q extends Quantity<Q>> Got<Amount<Q>> quantity(Kind<Q> kind) {
+        if (state != State.GIVEN) {
+            return unread();
+        }
+        switch (value.type()) {
+            case TEXT -> {
+                return quantityOfText(kind);
+            }
+            case OBJECT -> {
+                ObjectAt object = object();
+                boolean ream = kind == (Kind<?>) Kinds.GRAMMAGE && (object.has("weight") || object.has("sheet"));
+                return ream ? grammageOfReam(object, kind) : quantityOfParts(object, kind);
+            }
+            case NUMBER -> {
+                fault(FaultCodes.NO_UNIT, kind.codes(), kind.name() + ": " + value.found()
+                        + " is written without a unit. Write a text such as \"" + value.found() + " " + kind.codes().get(0)
+                        + "\". Accepted units: " + String.join(", ", kind.codes()) + ".");
+            }
+            case LIST, FLAG, NULL -> wrongType("a quantity such as \"12.5 " + kind.codes().get(0) + "\"");
+        }
+        return Got.faulty(this);
+    }
+
+    private <Q extends Quantity<Q>> Got<Amount<Q>> quantityOfText(Kind<Q> kind) {
+        if (source.session().isFaulty(value) || !isShowable(value.text(), false)) {
+            return Got.faulty(this);
+        }
+        if (value.text().length() > MOST_QUANTITY) {
+            fault(FaultCodes.LONG_TEXT, List.of(), "the quantity has " + value.text().length() + " characters; at most "
+                    + MOST_QUANTITY + " are read.");
+            return Got.faulty(this);
+        }
+        try {
+            return Got.of(this, kind.read(value.text()));
+        } catch (PapermathException e) {
+            refuse(e, kind.codes());
+            return Got.faulty(this);
+        }
+    }
+
+    private <Q extends Quantity<Q>> Got<Amount<Q>> quantityOfParts(ObjectAt object, Kind<Q> kind) {
+        Got<Double> number = object.required("value").number(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        ValueAt unitAt = object.required("unit");
+        Got<String> code = unitAt.text().check(kind::unit);
+        object.closeAgainstOthers();
+        return object.make(() -> kind.of(number.get(), code.get()));
+    }
+
+    @SuppressWarnings("unchecked")
+    private <Q extends Quantity<Q>> Got<Amount<Q>> grammageOfReam(ObjectAt object, Kind<Q> kind) {
+        Got<Amount<Mass>> weight = object.required("weight").quantity(Kinds.MASS);
+        Got<List<Amount<Length>>> sheet = sheet(object);
+        Got<Integer> count = object.optional("count").count(1, 100_000);
+        object.closeAgainstOthers();
+        Got<Amount<Grammage>> grammage = object.make(() -> {
+            double pounds = weight.get().in("lb");
+            Amount<Length> width = sheet.get().get(0);
+            Amount<Length> length = sheet.get().get(1);
+            ReamBasis basis = count.isGiven() ? ReamBasis.of(width, length, count.get())
+                    : ReamBasis.ofUnknownCount(pounds, width, length);
+            return Grammage.pounds(pounds, basis);
+        });
+        return grammage.map(amount -> (Amount<Q>) (Amount<?>) amount);
+    }
+
+    private static Got<List<Amount<Length>>> sheet(ObjectAt object) {
+        return object.required("sheet").list(2, 2,
+                side -> side.quantity(Kinds.LENGTH).check(q -> Kinds.LENGTH.siAboveZero(q, "ream sheet side")));
+    }
+
+    /**
+     * Reads the basis of a ream: {@code {"name": "cover", "sheet": ["20 in", "26 in"], "count": 480}}; the name may be left
+     * out.
+     *
+     * @return the basis
+     */
+    public Got<ReamBasis> reamBasis() {
+        if (state != State.GIVEN) {
+            return unread();
+        }
+        ObjectAt object = object();
+        Got<ReamBasis> named = object.optional("name").choice(Reams.NAMED, ReamBasis::name);
+        Got<List<Amount<Length>>> sheet = sheet(object);
+        Got<Integer> count = object.required("count").count(1, 100_000);
+        object.closeAgainstOthers();
+        return object.make(() -> Reams.of(named.optional(), sheet.get().get(0), sheet.get().get(1), count.get()));
+    }
+
+    /**
+     * Reads an object member by member. For an absent value use {@link #object(Function)}.
+     *
+     * @return the object; one whose members are all faulty if no object is written
+     */
+    public ObjectAt object() {
+        return isReadable(JsonValue.Type.OBJECT) ? ObjectAt.of(source, value) : ObjectAt.faulty(source, value);
+    }
+
+    /**
+     * Reads an object by a mapping.
+     *
+     * @param <T> the type of the value
+     * @param mapping asks for the members and makes the value
+     * @return the value
+     */
+    public <T> Got<T> object(Function<? super ObjectAt, Got<T>> mapping) {
+        if (!isReadable(JsonValue.Type.OBJECT)) {
+            return unread();
+        }
+        return guarded(mapping, ObjectAt.of(source, value));
+    }
+
+    /**
+     * Reads a list of any length.
+     *
+     * @param <T> the type of the items
+     * @param item reads one item
+     * @return an unmodifiable list
+     */
+    public <T> Got<List<T>> list(Function<? super ValueAt, Got<T>> item) {
+        return list(0, Integer.MAX_VALUE, item);
+    }
+
+    /**
+     * Reads a list.
+     *
+     * @param <T> the type of the items
+     * @param least the fewest items accepted
+     * @param most the most items accepted
+     * @param item reads one item
+     * @return an unmodifiable list
+     */
+    public <T> Got<List<T>> list(int least, int most, Function<? super ValueAt, Got<T>> item) {
+        if (!isReadable(JsonValue.Type.LIST)) {
+            return unread();
+        }
+        List<JsonValue> items = value.items();
+        boolean good = true;
+        if (items.size() < least || items.size() > most) {
+            String rule = least == most ? String.valueOf(least) : most == Integer.MAX_VALUE ? least + " or more"
+                    : least + " to " + most;
+            source.fault(value, FaultCodes.LENGTH, String.valueOf(items.size()), List.of(rule), "", "the list has "
+                    + items.size() + (items.size() == 1 ? " item; " : " items; ") + rule + " are wanted.");
+            good = false;
+        }
+        List<T> all = new ArrayList<>(items.size());
+        for (JsonValue one : items) {
+            ValueAt at = of(source, one);
+            Got<T> got = at.guarded(item, at);
+            if (got.isFaulty() || !got.isGiven()) {
+                good = false;
+            } else {
+                all.add(got.get());
+            }
+        }
+        return good ? Got.of(this, Collections.unmodifiableList(all)) : Got.faulty(this);
+    }
+
+    /**
+     * Reads an object whose member names are free, as a map.
+     *
+     * @param <T> the type of the values
+     * @param item reads one value
+     * @return an unmodifiable map in the order written; names that begin with {@code x-} are kept for others, not part of it
+     */
+    public <T> Got<Map<String, T>> map(Function<? super ValueAt, Got<T>> item) {
+        if (!isReadable(JsonValue.Type.OBJECT)) {
+            return unread();
+        }
+        boolean good = true;
+        Map<String, T> all = new LinkedHashMap<>();
+        for (Map.Entry<String, JsonValue> member : value.members().entrySet()) {
+            ValueAt at = of(source, member.getValue());
+            if (member.getKey().isBlank()) {
+                source.faultAtName(member.getValue(), FaultCodes.BLANK, List.of(), "", "the name is empty. Write one.");
+                good = false;
+            }
+            Got<T> got = at.guarded(item, at);
+            if (got.isFaulty() || !got.isGiven()) {
+                good = false;
+            } else {
+                all.put(member.getKey(), got.get());
+            }
+        }
+        good &= !source.session().isFaulty(value);
+        return good ? Got.of(this, Collections.unmodifiableMap(all)) : Got.faulty(this);
+    }
+
+    /**
+     * Reads an object written here, or in another document: {@code {"ref": "studio.json"}}. The other document has a head
+     * of its own; its faults are reported with its name, at their places in it.
+     *
+     * @param <T> the type of the value
+     * @param format the format of the other document
+     * @param mapping asks for the members and makes the value
+     * @return the value
+     */
+    public <T> Got<T> reference(DocumentFormat format, Function<? super ObjectAt, Got<T>> mapping) {
+        if (!isReadable(JsonValue.Type.OBJECT)) {
+            return unread();
+        }
+        ObjectAt object = ObjectAt.of(source, value);
+        if (!object.has("ref")) {
+            return guarded(mapping, object);
+        }
+        ValueAt refAt = object.required("ref");
+        Got<String> reference = refAt.text();
+        object.close();
+        if (reference.isFaulty() || source.session().isFaulty(value)) {
+            return Got.faulty(this);
+        }
+        Got<T> got = DocumentReader.follow(source, refAt.value, reference.get(), format, mapping);
+        if (got.isFaulty()) {
+            source.session().mark(refAt.value);
+            return Got.faulty(this);
+        }
+        source.kept().addReference(value.pointer(), reference.get());
+        return Got.of(this, got.get());
+    }
+
+    /** Runs a mapping; a refusal or a faulty value taken too early ends up at this place. */
+    <I, T> Got<T> guarded(Function<? super I, Got<T>> mapping, I input) {
+        try {
+            Got<T> got = mapping.apply(input);
+            return got.isFaulty() || source.session().isFaulty(value) ? Got.faulty(this) : got;
+        } catch (PapermathException e) {
+            refuse(e, List.of());
+        } catch (Got.Faulty e) {
+            source.session().mark(value);
+        }
+        return Got.faulty(this);
+    }
+}
