@@ -67,7 +67,7 @@ public final class Document<T> {
     /**
      * Returns the members of others as JSON text, by JSON Pointer.
      *
-     * @return an unmodifiable map in the order of the document
+     * @return an unmodifiable map, grouped by the objects they stand in
      */
     public Map<String, String> keptMembers() {
         return Collections.unmodifiableMap(kept.asJson());

@@ -241,10 +241,35 @@ final class JsonTree {
                     "the document ends too early: a closing bracket, brace or quotation mark is missing.");
             return;
         }
+        at = startOfWord(text, start, at);
         int[] place = place(text, start, at);
         String found = shown(text, at, end);
-        source.fault("", place[0], place[1], FaultCodes.SYNTAX, found, List.of(), "",
-                "this is not JSON from here on: \"" + found + "\"." + advice(text, start, at, found));
+        // The parser refuses halves of characters in names by itself; only its message tells.
+        boolean half = String.valueOf(e.getOriginalMessage()).contains("surrogate");
+        source.fault("", place[0], place[1], half ? FaultCodes.CHARACTER : FaultCodes.SYNTAX, found, List.of(), "",
+                half ? "the text before \"" + found + "\" has half of a character written as \\u...; write both halves or the"
+                        + " character itself."
+                        : "this is not JSON from here on: \"" + found + "\"." + advice(text, start, at, found));
+    }
+
+    /** Goes back to where a broken number or word begins; the parser stands inside it or behind it. */
+    private static int startOfWord(char[] text, int start, int at) {
+        int first = at;
+        while (first > start && isWordPart(text[first - 1])) {
+            first--;
+        }
+        String word = new String(text, first, at - first);
+        if (isBlank(text[at])) {
+            return word.equals("NaN") || word.endsWith("Infinity") ? first : at;
+        }
+        if (isWordPart(text[at]) || !word.isEmpty() && "+-.".indexOf(text[at - 1]) >= 0) {
+            return first > start && text[first - 1] == '\\' ? first - 1 : first;
+        }
+        return at;
+    }
+
+    private static boolean isWordPart(char c) {
+        return c >= '0' && c <= '9' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || "+-.".indexOf(c) >= 0;
     }
 
     private static String advice(char[] text, int start, int at, String found) {
@@ -256,17 +281,30 @@ final class JsonTree {
         if (c == '\'' || c == '\u201C' || c == '\u201D') {
             return " Write straight double quotation marks.";
         }
-        if ((c == '}' || c == ']') && before == ',') {
-            return " Take away the comma before it.";
+        if (c == '\\') {
+            return " A backslash begins an escape such as \\n; a backslash itself is written \\\\.";
         }
-        if (c == '"' && (before == '"' || Character.isLetterOrDigit(before) || before == '}' || before == ']')) {
+        if (c == '}' || c == ']') {
+            return before == ',' ? " Take away the comma before it." : before == ':' ? " A value is missing before it."
+                    : " Something else was opened last; close that first.";
+        }
+        if (c == '"') {
             return " A comma or a colon is missing before it.";
+        }
+        if (c == ',') {
+            return " A value is missing before it.";
         }
         if (found.startsWith("NaN") || found.startsWith("Infinity") || found.startsWith("-Infinity")) {
             return " A number must be finite; leave the member out if there is none.";
         }
-        if (c == '+' || c == '.') {
-            return " A number begins with a digit or a minus sign.";
+        if (before == '"' && text[at] != ':') {
+            return " A colon is missing before it.";
+        }
+        if (Character.isLetter(c)) {
+            return " Names and texts stand in double quotation marks; only true, false and null do not.";
+        }
+        if (c >= '0' && c <= '9' || "+-.".indexOf(c) >= 0) {
+            return " A number is written such as 12, 0.5, -3 or 1.5e3.";
         }
         if (c < ' ') {
             return " A line break or a tab inside quotation marks is written \\n or \\t.";
