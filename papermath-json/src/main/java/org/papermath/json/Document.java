@@ -44,9 +44,9 @@ public final class Document<T> {
     }
 
     /**
-     * Returns the same document around another value. The members of others stay at their JSON Pointers; those whose object
-     * is no longer written are left out. References stay too: use {@link #inlined()} if a part that came from another
-     * document was changed.
+     * Returns the same document around another value. The members of others stay at their JSON Pointers; those whose
+     * object is no longer written are left out. References stay too: use {@link #inlined()} if a part that came from
+     * another document was changed.
      *
      * @param other the new value
      * @return the document

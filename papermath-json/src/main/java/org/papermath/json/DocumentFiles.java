@@ -19,8 +19,8 @@ public final class DocumentFiles {
     }
 
     /**
-     * Saves a text in UTF-8: writes it to a new file in the same folder, makes sure it is on the disk, then puts it in the
-     * place of the old one in a single step. A symbolic link stays one; the file it leads to is replaced.
+     * Saves a text in UTF-8: writes it to a new file in the same folder, makes sure it is on the disk, then puts it in
+     * the place of the old one in a single step. A symbolic link stays one; the file it leads to is replaced.
      *
      * @param target the file, which may exist; its folder must
      * @param text the text
@@ -37,7 +37,8 @@ public final class DocumentFiles {
         Path part = null;
         for (int i = 1; part == null; i++) {
             Path candidate = folder.resolve("." + name + "." + i + ".part");
-            try (FileChannel out = FileChannel.open(candidate, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            try (FileChannel out = FileChannel.open(candidate, StandardOpenOption.CREATE_NEW,
+                    StandardOpenOption.WRITE)) {
                 part = candidate;
                 while (bytes.hasRemaining()) {
                     out.write(bytes);

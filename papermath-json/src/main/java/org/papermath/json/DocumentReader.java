@@ -15,9 +15,9 @@ import org.papermath.quantity.Refused;
 /**
  * Reads whole documents of one format and reports all their faults at once, each at its line and column. Immutable.
  *
- * <p>Documents are JSON in UTF-8, with or without a byte order mark, without comments, at most {@value #MOST_BYTES} bytes
- * and {@value #MOST_LEVELS} levels deep. No member may be written twice. The head is checked: {@code "format"} names the
- * format and {@code "version"} one that this version of the library reads.
+ * <p>Documents are JSON in UTF-8, with or without a byte order mark, without comments, at most {@value #MOST_BYTES}
+ * bytes and {@value #MOST_LEVELS} levels deep. No member may be written twice. The head is checked: {@code "format"}
+ * names the format and {@code "version"} one that this version of the library reads.
  *
  * @param <T> the type of the value
  */
@@ -35,14 +35,16 @@ public final class DocumentReader<T> {
 
     private static final DocumentResolver NONE = reference -> {
         throw Refused.of(FaultCodes.REFERENCE_NONE, "\"" + JsonValue.shown(reference)
-                + "\" is in another document, and none is opened here. Write the part in full instead.", "found", reference);
+                + "\" is in another document, and none is opened here. Write the part in full instead.", "found",
+                reference);
     };
 
     private final DocumentFormat format;
     private final Function<? super ObjectAt, Got<T>> mapping;
     private final DocumentResolver resolver;
 
-    private DocumentReader(DocumentFormat format, Function<? super ObjectAt, Got<T>> mapping, DocumentResolver resolver) {
+    private DocumentReader(DocumentFormat format, Function<? super ObjectAt, Got<T>> mapping,
+            DocumentResolver resolver) {
         this.format = format;
         this.mapping = mapping;
         this.resolver = resolver;
@@ -147,7 +149,8 @@ public final class DocumentReader<T> {
         Got<String> version = object.required("version").text();
         boolean right = true;
         if (word.isGiven() && !word.isFaulty() && !word.get().equals(format.word())) {
-            word.refuse(FaultCodes.FORMAT, "\"" + JsonValue.shown(word.get()) + "\" is written; a document of the format \""
+            word.refuse(FaultCodes.FORMAT, "\"" + JsonValue.shown(word.get())
+                    + "\" is written; a document of the format \""
                     + format.word() + "\" is wanted here.", List.of(format.word()));
             right = false;
         }
@@ -155,7 +158,8 @@ public final class DocumentReader<T> {
             Matcher parts = VERSION.matcher(version.get());
             if (!parts.matches()) {
                 version.refuse(FaultCodes.VERSION, "\"" + JsonValue.shown(version.get())
-                        + "\" is not a version. Write a text such as \"" + format.version() + "\".", List.of(format.version()));
+                        + "\" is not a version. Write a text such as \"" + format.version() + "\".",
+                        List.of(format.version()));
             } else if (Integer.parseInt(parts.group(1)) != format.major()
                     || Integer.parseInt(parts.group(2)) > format.minor()) {
                 version.refuse(FaultCodes.VERSION_OTHER, "the document has version " + version.get() + " of "
@@ -183,7 +187,8 @@ public final class DocumentReader<T> {
             place.refuse(e, List.of());
             return Got.faulty(place);
         } catch (IOException e) {
-            place.refuse(FaultCodes.REFERENCE_UNREADABLE, "\"" + JsonValue.shown(reference) + "\" cannot be read.", List.of());
+            place.refuse(FaultCodes.REFERENCE_UNREADABLE, "\"" + JsonValue.shown(reference) + "\" cannot be read.",
+                    List.of());
             return Got.faulty(place);
         }
         Source source = new Source(found.name(), from.session(), found.next(), from.depth() + 1);

@@ -3,8 +3,8 @@ package org.papermath.json;
 import java.util.function.BiConsumer;
 
 /**
- * Writes documents: JSON on lines of its own, the members in the order the mapping gives them, the members of others where
- * they stood. The same document gives the same text everywhere.
+ * Writes documents: JSON on lines of its own, the members in the order the mapping gives them, the members of others
+ * where they stood. The same document gives the same text everywhere.
  */
 public final class DocumentWriter {
     private DocumentWriter() {

@@ -3,8 +3,8 @@ package org.papermath.json;
 import java.util.List;
 
 /**
- * The codes of the faults the reader itself finds. Faults of quantities keep the code of the refusal they come from, such
- * as {@code quantity.range} or {@code unit.unclear}.
+ * The codes of the faults the reader itself finds. Faults of quantities keep the code of the refusal they come from,
+ * such as {@code quantity.range} or {@code unit.unclear}.
  */
 public final class FaultCodes {
     /** The text is empty. */
@@ -110,8 +110,8 @@ public final class FaultCodes {
     }
 
     /**
-     * Returns the codes of this list that a schema cannot see, since they concern the text before it is JSON, other files,
-     * or what is written elsewhere in the document.
+     * Returns the codes of this list that a schema cannot see, since they concern the text before it is JSON, other
+     * files, or what is written elsewhere in the document.
      *
      * @return an unmodifiable list
      */

@@ -10,8 +10,9 @@ import java.nio.file.Path;
 import org.papermath.quantity.Refused;
 
 /**
- * Finds documents in one folder and the folders below it, and nowhere else: absolute references, {@code ..} that leads out
- * and symbolic links that lead out are refused. A reference is read from where it stands, with {@code /} between folders.
+ * Finds documents in one folder and the folders below it, and nowhere else: absolute references, {@code ..} that leads
+ * out and symbolic links that lead out are refused. A reference is read from where it stands, with {@code /} between
+ * folders.
  */
 public final class FolderResolver implements DocumentResolver {
     private final Path root;

@@ -140,7 +140,8 @@ final class JsonTree {
             }
             case NUMBER -> {
                 if (text.length() > MOST_DIGITS) {
-                    source.fault(value, FaultCodes.NUMBER, value.found(), List.of(), "", "the number has " + text.length()
+                    source.fault(value, FaultCodes.NUMBER, value.found(), List.of(), "", "the number has "
+                            + text.length()
                             + " characters; at most " + MOST_DIGITS + " are read.");
                 }
             }
@@ -168,7 +169,7 @@ final class JsonTree {
             boolean kept = !ofOthers && name.startsWith(Kept.PREFIX);
             parser.nextToken();
             JsonValue member = value(object, name, at.getLineNr(), at.getColumnNr(), level, ofOthers || kept);
-            JsonValue twin = kept ? twin(object, name) : object.members().get(name);
+            JsonValue twin = (kept ? object.extras() : object.members()).get(name);
             if (twin != null) {
                 source.faultAtName(member, FaultCodes.DUPLICATE, List.of(), "", "\"" + JsonValue.shown(name)
                         + "\" is written twice in one object; first in line " + twin.nameLine() + ", column "
@@ -180,22 +181,13 @@ final class JsonTree {
                         "the name has half of a character written as \\u...; write both halves or the character itself.");
             }
             if (kept) {
-                object.extras().add(member);
+                object.addExtra(member);
                 source.kept().add(object, before, member);
             } else {
                 object.members().put(name, member);
             }
             before = name;
         }
-    }
-
-    private static @Nullable JsonValue twin(JsonValue object, String name) {
-        for (JsonValue extra : object.extras()) {
-            if (extra.step().equals(name)) {
-                return extra;
-            }
-        }
-        return null;
     }
 
     private void items(JsonValue list, int level, boolean ofOthers) {

@@ -35,7 +35,7 @@ final class JsonValue {
     private final Map<String, JsonValue> members;
     private final List<JsonValue> items;
     /** The members kept for others, whose names begin with x-. */
-    private final List<JsonValue> extras = new ArrayList<>(0);
+    private Map<String, JsonValue> extras = Map.of();
 
     JsonValue(Type type, @Nullable JsonValue parent, String step, int line, int column, int nameLine, int nameColumn,
             String text) {
@@ -92,8 +92,15 @@ final class JsonValue {
         return items;
     }
 
-    List<JsonValue> extras() {
+    Map<String, JsonValue> extras() {
         return extras;
+    }
+
+    void addExtra(JsonValue extra) {
+        if (extras.isEmpty()) {
+            extras = new LinkedHashMap<>();
+        }
+        extras.put(extra.step(), extra);
     }
 
     String pointer() {

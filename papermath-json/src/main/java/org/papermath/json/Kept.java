@@ -1,8 +1,6 @@
 package org.papermath.json;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
@@ -12,20 +10,12 @@ final class Kept {
     /** What marks a member as somebody else's. */
     static final String PREFIX = "x-";
 
-    /**
-     * A member of others.
-     *
-     * @param after the member it stood behind; none at the beginning of its object
-     * @param value the member
-     */
-    record Member(@Nullable String after, JsonValue value) {
-    }
-
-    private final Map<String, List<Member>> byParent = new LinkedHashMap<>();
+    /** By the pointer of an object and the name a member stands behind; no name at the beginning of the object. */
+    private final Map<String, Map<@Nullable String, JsonValue>> byParent = new LinkedHashMap<>();
     private final Map<String, String> references = new LinkedHashMap<>();
 
     void add(JsonValue object, @Nullable String after, JsonValue value) {
-        byParent.computeIfAbsent(object.pointer(), pointer -> new ArrayList<>()).add(new Member(after, value));
+        byParent.computeIfAbsent(object.pointer(), pointer -> new LinkedHashMap<>()).put(after, value);
     }
 
     void addReference(String pointer, String reference) {
@@ -36,8 +26,8 @@ final class Kept {
         return byParent.isEmpty() && references.isEmpty();
     }
 
-    List<Member> of(String objectPointer) {
-        return byParent.getOrDefault(objectPointer, List.of());
+    Map<@Nullable String, JsonValue> of(String objectPointer) {
+        return byParent.getOrDefault(objectPointer, Map.of());
     }
 
     Map<String, String> references() {
@@ -46,11 +36,11 @@ final class Kept {
 
     Map<String, String> asJson() {
         Map<String, String> map = new LinkedHashMap<>();
-        for (List<Member> members : byParent.values()) {
-            for (Member member : members) {
+        for (Map<@Nullable String, JsonValue> members : byParent.values()) {
+            for (JsonValue member : members.values()) {
                 StringBuilder text = new StringBuilder();
-                Json.compact(text, member.value());
-                map.put(member.value().pointer(), text.toString());
+                Json.compact(text, member);
+                map.put(member.pointer(), text.toString());
             }
         }
         return map;

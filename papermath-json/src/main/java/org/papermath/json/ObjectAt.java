@@ -113,8 +113,8 @@ public final class ObjectAt {
     }
 
     /**
-     * Makes the value of this object, unless something in it has a fault. Reports the members nobody asked for. A refusal
-     * thrown while making becomes a fault at the object.
+     * Makes the value of this object, unless something in it has a fault. Reports the members nobody asked for. A
+     * refusal thrown while making becomes a fault at the object.
      *
      * @param <T> the type of the value
      * @param maker makes the value; here the values read may be taken out
@@ -154,7 +154,7 @@ public final class ObjectAt {
     void closeAgainstOthers() {
         close();
         if (readable) {
-            for (JsonValue extra : place.extras()) {
+            for (JsonValue extra : place.extras().values()) {
                 source.faultAtName(extra, FaultCodes.UNKNOWN, asked, "", "\"" + JsonValue.shown(extra.step())
                         + "\" cannot be kept inside a quantity. Put it beside the quantity.");
             }
@@ -162,7 +162,7 @@ public final class ObjectAt {
     }
 
     private void unknown(JsonValue member) {
-        String nearest = Nearest.of(member.step(), asked);
+        String nearest = source.nearest(member.step(), asked);
         String advice = nearest.isEmpty() ? " Known here: " + String.join(", ", asked) + "."
                 : " Did you mean \"" + nearest + "\"?";
         source.faultAtName(member, FaultCodes.UNKNOWN, asked, nearest, "\"" + JsonValue.shown(member.step())

@@ -1,8 +1,7 @@
 package org.papermath.json;
 
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 
@@ -24,7 +23,7 @@ public final class ObjectOut {
     private final Kept kept;
     private final int level;
     private final String pointer;
-    private final List<Kept.Member> waiting;
+    private final Map<@Nullable String, JsonValue> waiting;
     private final Set<String> names = new HashSet<>();
 
     ObjectOut(StringBuilder text, Kept kept, int level, String pointer) {
@@ -32,7 +31,7 @@ public final class ObjectOut {
         this.kept = kept;
         this.level = level;
         this.pointer = pointer;
-        this.waiting = kept.isEmpty() ? List.of() : new ArrayList<>(kept.of(pointer));
+        this.waiting = kept.isEmpty() ? Map.of() : new LinkedHashMap<>(kept.of(pointer));
     }
 
     /**
@@ -72,31 +71,23 @@ public final class ObjectOut {
     }
 
     private void writeKeptAfter(@Nullable String before) {
-        String at = before;
-        for (int i = 0; i < waiting.size(); i++) {
-            Kept.Member member = waiting.get(i);
-            if (java.util.Objects.equals(member.after(), at)) {
-                waiting.remove(i);
-                writeKept(member);
-                at = member.value().step();
-                i = -1;
-            }
+        if (waiting.isEmpty()) {
+            return;
+        }
+        JsonValue member = waiting.remove(before);
+        while (member != null) {
+            writeKept(member);
+            member = waiting.remove(member.step());
         }
     }
 
-    private void writeKept(Kept.Member member) {
-        line(member.value().step());
-        new ValueOut(text, new Kept(), level, "").raw(member.value());
+    private void writeKept(JsonValue member) {
+        line(member.step());
+        new ValueOut(text, new Kept(), level, "").raw(member);
     }
 
     /** Writes the members of others whose neighbours are gone. */
     void end() {
-        for (Kept.Member member : List.copyOf(waiting)) {
-            writeKept(member);
-        }
-    }
-
-    Map<String, String> references() {
-        return kept.references();
+        waiting.values().forEach(this::writeKept);
     }
 }

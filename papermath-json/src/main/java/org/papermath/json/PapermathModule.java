@@ -37,12 +37,12 @@ import tools.jackson.databind.ser.Serializers;
  * record Swatch(String name, Amount<Grammage> grammage) {}
  *
  * JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).build();
- * mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260)));   // {"name":"tide grey","grammage":"260 g/m2"}
- * }</pre>
+ * mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260)));   //
+ * {"name":"tide grey","grammage":"260 g/m2"} }</pre>
  *
  * <p>An {@code Amount<Q>} or {@code Quantity<Q>} is written as {@code "260 g/m2"} and read from that, from
- * {@code {"value": 260, "unit": "g/m2"}}, and for a grammage from the weight of a ream. The kind is found by the declared
- * type {@code Q}; a plain {@code Pressure} is the pressure of air. The exception for a bad quantity has the
+ * {@code {"value": 260, "unit": "g/m2"}}, and for a grammage from the weight of a ream. The kind is found by the
+ * declared type {@code Q}; a plain {@code Pressure} is the pressure of air. The exception for a bad quantity has the
  * {@link PapermathException} or the {@link DocumentException} as its cause.
  */
 public final class PapermathModule extends SimpleModule {
@@ -118,8 +118,10 @@ public final class PapermathModule extends SimpleModule {
             if (value instanceof Amount<?> amount) {
                 return amount;
             }
-            throw Refused.of("quantity.kind-unknown", "quantity: " + value + " does not say its kind. Declare the member with"
-                    + " its quantity type, such as Quantity<Grammage>, or give an Amount.", "given", String.valueOf(value));
+            throw Refused.of("quantity.kind-unknown", "quantity: " + value
+                    + " does not say its kind. Declare the member with"
+                    + " its quantity type, such as Quantity<Grammage>, or give an Amount.", "given",
+                    String.valueOf(value));
         }
 
         @SuppressWarnings("unchecked")
@@ -186,15 +188,18 @@ public final class PapermathModule extends SimpleModule {
     }
 
     /** Reads the value the parser stands at by the rules of whole documents. */
-    private static <T> T readHere(JsonParser parser, Class<?> type, java.util.function.Function<ValueAt, Got<T>> reading) {
+    private static <T> T readHere(JsonParser parser, Class<?> type, java.util.function.Function<ValueAt,
+            Got<T>> reading) {
         Session session = new Session();
         Source source = new Source("", session, reference -> {
             throw new IllegalStateException("a quantity has no references");
         }, 0);
-        Got<T> got = JsonTree.readCurrent(parser, source).map(value -> reading.apply(ValueAt.of(source, value))).orElse(null);
+        Got<T> got = JsonTree.readCurrent(parser, source).map(value -> reading.apply(ValueAt.of(source, value)))
+                .orElse(null);
         if (got == null || got.isFaulty()) {
             DocumentException faults = session.exception();
-            String text = faults.faults().stream().map(Fault::text).reduce((one, other) -> one + " " + other).orElse("");
+            String text = faults.faults().stream().map(Fault::text).reduce((one, other) -> one + " " + other)
+                    .orElse("");
             throw InvalidFormatException.from(parser, text, parser.currentToken(), type).withCause(faults);
         }
         return got.get();

@@ -25,8 +25,10 @@ final class Reams {
         }
         ReamBasis basis = named.get();
         if (!basis.width().isWithin(width, 1e-9) || !basis.length().isWithin(length, 1e-9)) {
-            throw Refused.of("ream.sheet", "ream: " + basis.name() + " is reckoned on a sheet of " + basis.width() + " by "
-                    + basis.length() + "; " + width + " by " + length + " is written. Mend the sheet or leave the name out.",
+            throw Refused.of("ream.sheet", "ream: " + basis.name() + " is reckoned on a sheet of " + basis.width()
+                    + " by "
+                    + basis.length() + "; " + width + " by " + length
+                    + " is written. Mend the sheet or leave the name out.",
                     "name", basis.name(), "width", width.toString(), "length", length.toString());
         }
         return basis.count() == count ? basis : basis.withCount(count);

@@ -47,6 +47,10 @@ final class Session {
         }
     }
 
+    boolean isFull() {
+        return full;
+    }
+
     boolean hasFaults() {
         return !faults.isEmpty();
     }

@@ -7,7 +7,9 @@ import java.util.Map;
 
 import org.papermath.quantity.PapermathException;
 
-/** One document while it is read: its name, its kept members, where its references lead, and the faults of the session. */
+/**
+ * One document while it is read: its name, its kept members, where its references lead, and the faults of the session.
+ */
 final class Source {
     private final String name;
     private final Session session;
@@ -42,6 +44,11 @@ final class Source {
     /** Returns how many references led here. */
     int depth() {
         return depth;
+    }
+
+    /** Returns the nearest word; nobody looks for it once there are too many faults. */
+    String nearest(String found, Collection<String> accepted) {
+        return session.isFull() ? "" : Nearest.of(found, accepted);
     }
 
     void refuse(JsonValue at, PapermathException refusal, Collection<String> codes) {

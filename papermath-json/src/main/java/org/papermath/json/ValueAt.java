@@ -69,7 +69,7 @@ public final class ValueAt {
 
     void refuse(String code, String text, Collection<String> accepted) {
         String found = state == State.GIVEN ? value.found() : "";
-        source.fault(value, code, found, accepted, found.isEmpty() ? "" : Nearest.of(found, accepted), text);
+        source.fault(value, code, found, accepted, found.isEmpty() ? "" : source.nearest(found, accepted), text);
     }
 
     /**
@@ -128,7 +128,8 @@ public final class ValueAt {
 
     private void wrongType(String wanted) {
         String advice = value.type() == JsonValue.Type.NULL ? " Leave the member out if there is nothing to say." : "";
-        fault(FaultCodes.TYPE, List.of(wanted), wanted + " is wanted here; " + value.type().words() + " is written." + advice);
+        fault(FaultCodes.TYPE, List.of(wanted), wanted + " is wanted here; " + value.type().words() + " is written."
+                + advice);
     }
 
     private void fault(String code, Collection<String> accepted, String text) {
@@ -204,7 +205,8 @@ public final class ValueAt {
             return Got.faulty(this);
         }
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
-            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number from " + least + " to " + most
+            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number from " + least + " to "
+                    + most
                     + " is wanted.");
             return Got.faulty(this);
         }
@@ -237,13 +239,13 @@ public final class ValueAt {
         return Got.of(this, number);
     }
 
-    private static boolean isZero(String digits) {
-        for (int i = 0; i < digits.length() && digits.charAt(i) != 'e' && digits.charAt(i) != 'E'; i++) {
-            if (digits.charAt(i) >= '1' && digits.charAt(i) <= '9') {
-                return false;
-            }
+    /** Tells whether a number that came out as zero is written as zero, and not as a number too small to be held. */
+    private static boolean isZero(String text) {
+        int i = 0;
+        while (i < text.length() && "+-.0".indexOf(text.charAt(i)) >= 0) {
+            i++;
         }
-        return true;
+        return i == text.length() || text.charAt(i) < '1' || text.charAt(i) > '9';
     }
 
     /**
@@ -317,15 +319,15 @@ public final class ValueAt {
     }
 
     private void notAmong(String code, Collection<String> words, String sentence) {
-        String nearest = Nearest.of(value.text(), words);
+        String nearest = source.nearest(value.text(), words);
         source.fault(value, code, value.found(), words, nearest, sentence + "."
                 + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
                 + (words.isEmpty() ? "" : " Accepted: " + String.join(", ", words) + "."));
     }
 
     /**
-     * Reads a quantity: {@code "260 g/m2"} or {@code {"value": 260, "unit": "g/m2"}}. A grammage may also be the weight of
-     * a ream: {@code {"weight": "80 lb", "sheet": ["20 in", "26 in"], "count": 500}}.
+     * Reads a quantity: {@code "260 g/m2"} or {@code {"value": 260, "unit": "g/m2"}}. A grammage may also be the
+     * weight of a ream: {@code {"weight": "80 lb", "sheet": ["20 in", "26 in"], "count": 500}}.
      *
      * @param <Q> the quantity type
      * @param kind the kind wanted; its unit codes and its range hold
@@ -346,7 +348,8 @@ public final class ValueAt {
             }
             case NUMBER -> {
                 fault(FaultCodes.NO_UNIT, kind.codes(), kind.name() + ": " + value.found()
-                        + " is written without a unit. Write a text such as \"" + value.found() + " " + kind.codes().get(0)
+                        + " is written without a unit. Write a text such as \"" + value.found() + " "
+                        + kind.codes().get(0)
                         + "\". Accepted units: " + String.join(", ", kind.codes()) + ".");
             }
             case LIST, FLAG, NULL -> wrongType("a quantity such as \"12.5 " + kind.codes().get(0) + "\"");
@@ -364,7 +367,12 @@ public final class ValueAt {
             return Got.faulty(this);
         }
         try {
-            return Got.of(this, kind.read(value.text()));
+            Amount<Q> amount = kind.read(value.text());
+            if (amount.value() != 0 || isZero(value.text().strip())) {
+                return Got.of(this, amount);
+            }
+            fault(FaultCodes.NUMBER, List.of(), value.found() + " is too small to be held.");
+            return Got.faulty(this);
         } catch (PapermathException e) {
             refuse(e, kind.codes());
             return Got.faulty(this);
@@ -402,8 +410,8 @@ public final class ValueAt {
     }
 
     /**
-     * Reads the basis of a ream: {@code {"name": "cover", "sheet": ["20 in", "26 in"], "count": 480}}; the name may be left
-     * out.
+     * Reads the basis of a ream: {@code {"name": "cover", "sheet": ["20 in", "26 in"], "count": 480}}; the name may be
+     * left out.
      *
      * @return the basis
      */
@@ -493,7 +501,8 @@ public final class ValueAt {
      *
      * @param <T> the type of the values
      * @param item reads one value
-     * @return an unmodifiable map in the order written; names that begin with {@code x-} are kept for others, not part of it
+     * @return an unmodifiable map in the order written; names that begin with {@code x-} are kept for others, not part
+     *     of it
      */
     public <T> Got<Map<String, T>> map(Function<? super ValueAt, Got<T>> item) {
         if (!isReadable(JsonValue.Type.OBJECT)) {
@@ -519,8 +528,8 @@ public final class ValueAt {
     }
 
     /**
-     * Reads an object written here, or in another document: {@code {"ref": "studio.json"}}. The other document has a head
-     * of its own; its faults are reported with its name, at their places in it.
+     * Reads an object written here, or in another document: {@code {"ref": "studio.json"}}. The other document has a
+     * head of its own; its faults are reported with its name, at their places in it.
      *
      * @param <T> the type of the value
      * @param format the format of the other document

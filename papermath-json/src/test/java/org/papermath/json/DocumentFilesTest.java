@@ -55,7 +55,8 @@ class DocumentFilesTest {
         Path file = Files.writeString(folder.resolve("bench.json"), "old");
 
         assertThatThrownBy(() -> DocumentFiles.save(file, "half \uD83D")).isInstanceOf(IOException.class);
-        assertThatThrownBy(() -> DocumentFiles.save(folder.resolve("no/bench.json"), "x")).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> DocumentFiles.save(folder.resolve("no/bench.json"), "x"))
+                .isInstanceOf(IOException.class);
         Files.createDirectories(folder.resolve("dir/inside"));
         assertThatThrownBy(() -> DocumentFiles.save(folder.resolve("dir"), "x")).isInstanceOf(IOException.class);
         assertThat(Files.readString(file)).isEqualTo("old");

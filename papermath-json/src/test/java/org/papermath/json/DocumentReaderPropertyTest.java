@@ -13,8 +13,10 @@ import net.jqwik.api.constraints.IntRange;
 
 class DocumentReaderPropertyTest {
     private static final List<String> PIECES = List.of("{", "}", "[", "]", ",", ":", "\"", "null", "1e400", "-", "NaN",
-            "\\ud800", "\uFEFF", "x-", "\"ref\": \"..\"", "{\"ref\":\"a\"}", "\"value\": 3", "0 ", "\\u0000", "é", "\uD83D\uDE00",
-            "\"260 lb\"", "260", "true", "\n", "\r", "\t", "//", "\"title\": 1,", "1e-999999999", "9999999999999999999999");
+            "\\ud800", "\uFEFF", "x-", "\"ref\": \"..\"", "{\"ref\":\"a\"}", "\"value\": 3", "0 ", "\\u0000", "é",
+            "\uD83D\uDE00",
+            "\"260 lb\"", "260", "true", "\n", "\r", "\t", "//", "\"title\": 1,", "1e-999999999",
+            "9999999999999999999999");
 
     private static byte[] mutated(long seed, int changes) {
         Random random = new Random(seed);

@@ -3,8 +3,10 @@ package org.papermath.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
@@ -131,7 +133,8 @@ class DocumentReaderTest {
 
     @Test
     void namesTheNearestMemberAndTheNearestWord() {
-        Fault member = changed("\"title\"", "\"note\": \"\", \"titel\": \"t\", \"title\"".replace("\"note\": \"\", ", ""));
+        Fault member = changed("\"title\"", "\"note\": \"\", \"titel\": \"t\", \"title\"".replace("\"note\": \"\", ",
+                ""));
         assertThat(member.code()).isEqualTo(FaultCodes.UNKNOWN);
         assertThat(member.nearest()).isEqualTo("title");
         assertThat(member.found()).isEqualTo("titel");
@@ -181,7 +184,8 @@ class DocumentReaderTest {
         assertThat(changed("\"260 g/m2\"", "{\"unit\": \"g/m2\", \"values\": 260, \"value\": 260}").nearest())
                 .isEqualTo("value");
         assertThat(changed("\"260 g/m2\"", "{\"unit\": \"g/m2\", \"value\": \"260\"}").code()).isEqualTo("value.type");
-        assertThat(changed("\"260 g/m2\"", "{\"unit\": \"g/m2\", \"value\": 1e400}").code()).isEqualTo("number.unreadable");
+        assertThat(changed("\"260 g/m2\"", "{\"unit\": \"g/m2\", \"value\": 1e400}").code())
+                .isEqualTo("number.unreadable");
     }
 
     @Test
@@ -327,9 +331,11 @@ class DocumentReaderTest {
         assertThat(latin.column()).isEqualTo(14);
         assertThat(latin.text()).contains("byte e9");
         assertThat(faults(Bench.GOOD.getBytes(StandardCharsets.UTF_16)).get(0).text()).contains("UTF-16");
-        assertThat(faults(new byte[] {(byte) 0xED, (byte) 0xA0, (byte) 0x80}).get(0).code()).isEqualTo("document.encoding");
+        assertThat(faults(new byte[] {(byte) 0xED, (byte) 0xA0, (byte) 0x80}).get(0).code())
+                .isEqualTo("document.encoding");
         assertThat(faults(new byte[] {'"', (byte) 0xC3}).get(0).code()).isEqualTo("document.encoding");
-        assertThat(faults(new byte[] {'{', (byte) 0xC0, (byte) 0xAF, '}'}).get(0).code()).isEqualTo("document.encoding");
+        assertThat(faults(new byte[] {'{', (byte) 0xC0, (byte) 0xAF, '}'}).get(0).code())
+                .isEqualTo("document.encoding");
     }
 
     @Test
@@ -348,7 +354,8 @@ class DocumentReaderTest {
     void holdsItsLimits() {
         assertThat(fault("[".repeat(100_000)).code()).isEqualTo("document.depth");
         assertThat(fault("{\"a\":".repeat(100_000)).code()).isEqualTo("document.depth");
-        assertThat(faults(Bench.GOOD.replace("\"title\"", "\"x-deep\": " + "[".repeat(63) + "]".repeat(63) + ", \"titel\"")))
+        assertThat(faults(Bench.GOOD.replace("\"title\"", "\"x-deep\": " + "[".repeat(63) + "]".repeat(63)
+                + ", \"titel\"")))
                 .extracting(Fault::code).doesNotContain("document.depth");
         assertThat(fault("{\"a\": \"" + "b".repeat(200_000) + "\"}").code()).isEqualTo("document.limit");
         assertThat(fault("{\"" + "b".repeat(2000) + "\": 1}").code()).isEqualTo("document.limit");
@@ -360,6 +367,8 @@ class DocumentReaderTest {
         assertThat(changed("\"sheets\": 25", "\"sheets\": 1e99999999999").code()).isEqualTo("number.unreadable");
         assertThat(changed("\"sheets\": 25", "\"sheets\": 1e-999999999").code()).isEqualTo("number.not-whole");
         assertThat(changed("\"81.5 kg\"", "\"1e400 kg\"").code()).isEqualTo("quantity.not-a-number");
+        assertThat(changed("\"81.5 kg\"", "\"1e-400 kg\"").code()).isEqualTo("number.unreadable");
+        assertThat(read(text -> text.replace("\"40 L\"", "\"+0.0e5 m3\"")).vats().get(0).volume().si()).isZero();
         assertThat(changed("\"81.5 kg\"", "\"NaN kg\"").code()).isEqualTo("quantity.unreadable-number");
         assertThat(changed("\"81.5 kg\"", "\"" + "1".repeat(5000) + " kg\"").code()).isEqualTo("text.long");
         assertThat(changed("Morning", "m".repeat(300)).code()).isEqualTo("text.long");
@@ -369,7 +378,8 @@ class DocumentReaderTest {
 
     @Test
     void readsWholeNumbersHoweverTheyAreWritten() {
-        assertThat(read(text -> text.replace("\"sheets\": 25", "\"sheets\": 2.50e1")).vats().get(0).sheets()).isEqualTo(25);
+        assertThat(read(text -> text.replace("\"sheets\": 25", "\"sheets\": 2.50e1")).vats().get(0).sheets())
+                .isEqualTo(25);
         assertThat(changed("\"sheets\": 25", "\"sheets\": 25.0000000000000000000000001").code())
                 .isEqualTo("number.not-whole");
     }
@@ -380,6 +390,19 @@ class DocumentReaderTest {
 
         assertThat(faults).hasSize(201);
         assertThat(faults.get(200).code()).isEqualTo("document.more-faults");
+    }
+
+    @Test
+    void staysQuickOnLargeDocumentsMadeToHurt() {
+        StringBuilder text = new StringBuilder("{");
+        for (int i = 0; i < 180_000; i++) {
+            text.append("\"x-").append(i).append("\": 1, \"tittle").append(i).append("\": 1, ");
+        }
+        String hostile = text.append("\"x\": 1}").toString();
+
+        List<Fault> faults = assertTimeout(Duration.ofSeconds(20), () -> faults(hostile));
+
+        assertThat(faults).hasSize(201);
     }
 
     @Test
@@ -407,7 +430,8 @@ class DocumentReaderTest {
         assertThat(reader.read(head + ", \"b\": \"two\"}").value()).isEqualTo("two");
         assertThat(catchThrowableOfType(DocumentException.class, () -> reader.read(head + "}")).faults().get(0).text())
                 .contains("none is written");
-        assertThat(catchThrowableOfType(DocumentException.class, () -> reader.read(head + ", \"a\": \"1\", \"b\": \"2\"}"))
+        assertThat(catchThrowableOfType(DocumentException.class, () -> reader.read(head
+                + ", \"a\": \"1\", \"b\": \"2\"}"))
                 .faults().get(0).found()).isEqualTo("a, b");
     }
 
@@ -418,7 +442,8 @@ class DocumentReaderTest {
 
     @Test
     void publishesTheCodesASchemaCannotSee() {
-        assertThat(FaultCodes.seenByTheReaderOnly()).doesNotHaveDuplicates().contains("member.duplicate", "reference.outside")
+        assertThat(FaultCodes.seenByTheReaderOnly()).doesNotHaveDuplicates().contains("member.duplicate",
+                "reference.outside")
                 .doesNotContain("member.missing", "value.type");
     }
 }

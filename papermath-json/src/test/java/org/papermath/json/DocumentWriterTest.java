@@ -52,7 +52,8 @@ class DocumentWriterTest {
     void writesReferencesAsReferencesAndInFullOnRequest() {
         byte[] shelf = "{\"format\": \"papermath/shelf\", \"version\": \"1.0\", \"name\": \"s\", \"boards\": []}"
                 .getBytes(java.nio.charset.StandardCharsets.UTF_8);
-        String text = Bench.GOOD.replaceAll("(?s)\"shelf\": \\{.*?\\}", "\"shelf\": {\n    \"x-why\": 1,\n    \"ref\": \"s.json\"\n  }");
+        String text = Bench.GOOD.replaceAll("(?s)\"shelf\": \\{.*?\\}",
+                "\"shelf\": {\n    \"x-why\": 1,\n    \"ref\": \"s.json\"\n  }");
         Document<Bench.Plan> document = Bench.reader().following(
                 reference -> new DocumentResolver.Found(reference, shelf, again -> {
                     throw new IllegalStateException(again);
@@ -69,7 +70,8 @@ class DocumentWriterTest {
     void escapesWhatMustBe() {
         assertThat(written(out -> out.member("a\"b").text("\\ \u0001 \u2028 \uD83D\uDE00 \t")))
                 .contains("\"a\\\"b\": \"\\\\ \\u0001 \\u2028 \uD83D\uDE00 \\t\"");
-        assertThatThrownBy(() -> written(out -> out.member("a").text("\uD83D"))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> written(out -> out.member("a").text("\uD83D")))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -97,7 +99,8 @@ class DocumentWriterTest {
             a.count(1);
             a.count(2);
         })).isInstanceOf(IllegalStateException.class);
-        assertThatThrownBy(() -> written(out -> out.member("x-a").count(1))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> written(out -> out.member("x-a").count(1)))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> written(out -> out.member("a").list(List.of(1), (o, i) -> {
         }))).isInstanceOf(IllegalStateException.class);
     }
@@ -105,15 +108,18 @@ class DocumentWriterTest {
     @Test
     void writesAndReadsTheBasisOfAReam() {
         for (ReamBasis basis : List.of(ReamBasis.COVER, ReamBasis.TEXT.withCount(480), ReamBasis.THOUSAND_SQUARE_FEET,
-                ReamBasis.of(Amounts.mm(700), Amounts.mm(1000), 250), ReamBasis.of(Amounts.mm(333.3), Amounts.inches(7.1), 3))) {
-            String text = DocumentWriter.write(FORMAT, Document.of(basis), (out, b) -> out.member("basis").reamBasis(b));
+                ReamBasis.of(Amounts.mm(700), Amounts.mm(1000), 250), ReamBasis.of(Amounts.mm(333.3),
+                Amounts.inches(7.1), 3))) {
+            String text = DocumentWriter.write(FORMAT, Document.of(basis), (out,
+                    b) -> out.member("basis").reamBasis(b));
             DocumentReader<ReamBasis> reader = DocumentReader.of(FORMAT, in -> {
                 Got<ReamBasis> got = in.required("basis").reamBasis();
                 return in.make(got::get);
             });
             assertThat(reader.read(text).value()).isEqualTo(basis);
         }
-        assertThat(DocumentWriter.write(FORMAT, Document.of(ReamBasis.COVER), (out, b) -> out.member("basis").reamBasis(b)))
+        assertThat(DocumentWriter.write(FORMAT, Document.of(ReamBasis.COVER), (out,
+                b) -> out.member("basis").reamBasis(b)))
                 .contains("\"sheet\": [\"20 in\", \"26 in\"]").contains("\"name\": \"cover\"");
     }
 }

@@ -95,13 +95,15 @@ class FolderResolverTest {
 
     @Test
     void reportsTheFaultsOfTheOtherDocumentUnderItsName() throws IOException {
-        Files.writeString(folder.resolve("parts/shelf.json"), SHELF.replace("1 m", "1 kg").replace("\"name\"", "\"nome\""));
+        Files.writeString(folder.resolve("parts/shelf.json"), SHELF.replace("1 m", "1 kg").replace("\"name\"",
+                "\"nome\""));
         Path file = bench("parts/shelf.json");
         Files.writeString(file, Files.readString(file).replace("lime", "plum"));
 
         DocumentException thrown = catchThrowableOfType(DocumentException.class, () -> Bench.reader().read(file));
 
-        assertThat(thrown.faults()).extracting(Fault::document, Fault::code, Fault::line, Fault::column).containsExactly(
+        assertThat(thrown.faults()).extracting(Fault::document, Fault::code, Fault::line, Fault::column)
+                .containsExactly(
                 tuple("bench.json", "choice.unknown", 6, 11),
                 tuple("parts/shelf.json", "member.missing", 1, 1),
                 tuple("parts/shelf.json", "member.unknown", 2, 2),
@@ -152,7 +154,8 @@ class FolderResolverTest {
 
     @Test
     void wantsAFolder() {
-        assertThatThrownBy(() -> FolderResolver.of(folder.resolve("shelf.json"))).isInstanceOf(NoSuchFileException.class);
+        assertThatThrownBy(() -> FolderResolver.of(folder.resolve("shelf.json")))
+                .isInstanceOf(NoSuchFileException.class);
         assertThatThrownBy(() -> FolderResolver.of(place.resolve("no"))).isInstanceOf(NoSuchFileException.class);
     }
 }

@@ -107,9 +107,11 @@ class PapermathModuleTest {
                 .isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(Unclear.class);
         assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"", "260"), Swatch.class))
                 .isInstanceOf(InvalidFormatException.class).hasMessageContaining("without a unit");
-        assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"", "{\"value\": 1e400, \"unit\": \"g/m2\"}"),
+        assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"",
+                "{\"value\": 1e400, \"unit\": \"g/m2\"}"),
                 Swatch.class)).isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(DocumentException.class);
-        assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"", "{\"value\": 1, \"unit\": \"g/m2\", \"x-a\": 1}"),
+        assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"",
+                "{\"value\": 1, \"unit\": \"g/m2\", \"x-a\": 1}"),
                 Swatch.class)).isInstanceOf(InvalidFormatException.class);
         assertThatThrownBy(() -> MAPPER.readValue("{\"anything\": \"260 g/m2\"}", Open.class))
                 .isInstanceOf(JacksonException.class).hasMessageContaining("declare the type");
