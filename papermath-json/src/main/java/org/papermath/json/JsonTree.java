@@ -24,6 +24,8 @@ final class JsonTree {
     private static final int MOST_TEXT = 100_000;
     private static final int MOST_NAME = 500;
     private static final int MOST_DIGITS = 100;
+    private static final String HALF =
+            " has half of a character written as \\u...; write both halves or the character itself.";
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
@@ -135,14 +137,13 @@ final class JsonTree {
             case TEXT -> {
                 if (hasHalfCharacter(text)) {
                     source.fault(value, FaultCodes.CHARACTER, value.found(), List.of(), "",
-                            "the text has half of a character written as \\u...; write both halves or the character itself.");
+                            "the text" + HALF);
                 }
             }
             case NUMBER -> {
                 if (text.length() > MOST_DIGITS) {
                     source.fault(value, FaultCodes.NUMBER, value.found(), List.of(), "", "the number has "
-                            + text.length()
-                            + " characters; at most " + MOST_DIGITS + " are read.");
+                            + text.length() + " characters; at most " + MOST_DIGITS + " are read.");
                 }
             }
             case FLAG, NULL -> {
@@ -178,7 +179,7 @@ final class JsonTree {
             }
             if (hasHalfCharacter(name)) {
                 source.faultAtName(member, FaultCodes.CHARACTER, List.of(), "",
-                        "the name has half of a character written as \\u...; write both halves or the character itself.");
+                        "the name" + HALF);
             }
             if (kept) {
                 object.addExtra(member);
@@ -239,8 +240,7 @@ final class JsonTree {
         // The parser refuses halves of characters in names by itself; only its message tells.
         boolean half = String.valueOf(e.getOriginalMessage()).contains("surrogate");
         source.fault("", place[0], place[1], half ? FaultCodes.CHARACTER : FaultCodes.SYNTAX, found, List.of(), "",
-                half ? "the text before \"" + found + "\" has half of a character written as \\u...; write both halves or the"
-                        + " character itself."
+                half ? "the text before \"" + found + "\"" + HALF
                         : "this is not JSON from here on: \"" + found + "\"." + advice(text, start, at, found));
     }
 

@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import java.util.List;
+import java.util.function.Function;
 
 import javax.measure.Quantity;
 
@@ -12,6 +13,8 @@ import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
+
+import com.fasterxml.jackson.annotation.JsonFormat;
 
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
@@ -37,8 +40,9 @@ import tools.jackson.databind.ser.Serializers;
  * record Swatch(String name, Amount<Grammage> grammage) {}
  *
  * JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).build();
- * mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260)));   //
- * {"name":"tide grey","grammage":"260 g/m2"} }</pre>
+ * mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260)));
+ * // {"name":"tide grey","grammage":"260 g/m2"}
+ * }</pre>
  *
  * <p>An {@code Amount<Q>} or {@code Quantity<Q>} is written as {@code "260 g/m2"} and read from that, from
  * {@code {"value": 260, "unit": "g/m2"}}, and for a grammage from the weight of a ream. The kind is found by the
@@ -77,7 +81,7 @@ public final class PapermathModule extends SimpleModule {
     private static final class QuantitySerializers extends Serializers.Base {
         @Override
         public @Nullable ValueSerializer<?> findSerializer(SerializationConfig config, JavaType type,
-                BeanDescription.Supplier description, com.fasterxml.jackson.annotation.JsonFormat.@Nullable Value format) {
+                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
             return type.isTypeOrSubTypeOf(Quantity.class) ? new QuantitySerializer(kindOf(type)) : null;
         }
     }
@@ -119,9 +123,8 @@ public final class PapermathModule extends SimpleModule {
                 return amount;
             }
             throw Refused.of("quantity.kind-unknown", "quantity: " + value
-                    + " does not say its kind. Declare the member with"
-                    + " its quantity type, such as Quantity<Grammage>, or give an Amount.", "given",
-                    String.valueOf(value));
+                    + " does not say its kind. Declare the member with its quantity type, such as Quantity<Grammage>,"
+                    + " or give an Amount.", "given", String.valueOf(value));
         }
 
         @SuppressWarnings("unchecked")
@@ -188,8 +191,7 @@ public final class PapermathModule extends SimpleModule {
     }
 
     /** Reads the value the parser stands at by the rules of whole documents. */
-    private static <T> T readHere(JsonParser parser, Class<?> type, java.util.function.Function<ValueAt,
-            Got<T>> reading) {
+    private static <T> T readHere(JsonParser parser, Class<?> type, Function<ValueAt, Got<T>> reading) {
         Session session = new Session();
         Source source = new Source("", session, reference -> {
             throw new IllegalStateException("a quantity has no references");

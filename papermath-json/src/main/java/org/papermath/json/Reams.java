@@ -26,8 +26,7 @@ final class Reams {
         ReamBasis basis = named.get();
         if (!basis.width().isWithin(width, 1e-9) || !basis.length().isWithin(length, 1e-9)) {
             throw Refused.of("ream.sheet", "ream: " + basis.name() + " is reckoned on a sheet of " + basis.width()
-                    + " by "
-                    + basis.length() + "; " + width + " by " + length
+                    + " by " + basis.length() + "; " + width + " by " + length
                     + " is written. Mend the sheet or leave the name out.",
                     "name", basis.name(), "width", width.toString(), "length", length.toString());
         }

@@ -206,8 +206,7 @@ public final class ValueAt {
         }
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
             fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number from " + least + " to "
-                    + most
-                    + " is wanted.");
+                    + most + " is wanted.");
             return Got.faulty(this);
         }
         return Got.of(this, number.signum() == 0 ? 0 : number.intValue());

@@ -138,8 +138,8 @@ public final class ValueOut {
             if (Reams.isNamed(basis)) {
                 out.member("name").text(basis.name());
             }
-            out.member("sheet").list(List.of(basis.width(), basis.length()), (side,
-                    width) -> side.text(Reams.side(width)));
+            out.member("sheet").list(List.of(basis.width(), basis.length()),
+                    (item, side) -> item.text(Reams.side(side)));
             out.member("count").count(basis.count());
         });
     }

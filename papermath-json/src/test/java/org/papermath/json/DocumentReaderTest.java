@@ -133,8 +133,7 @@ class DocumentReaderTest {
 
     @Test
     void namesTheNearestMemberAndTheNearestWord() {
-        Fault member = changed("\"title\"", "\"note\": \"\", \"titel\": \"t\", \"title\"".replace("\"note\": \"\", ",
-                ""));
+        Fault member = changed("\"title\"", "\"titel\": \"t\", \"title\"");
         assertThat(member.code()).isEqualTo(FaultCodes.UNKNOWN);
         assertThat(member.nearest()).isEqualTo("title");
         assertThat(member.found()).isEqualTo("titel");
@@ -214,7 +213,8 @@ class DocumentReaderTest {
         assertThat(faults(Bench.GOOD.replace("\"40 L\"", "{\"weight\": \"80 lb\", \"sheet\": [], \"count\": 500}")))
                 .extracting(Fault::code).containsExactly("member.missing", "member.missing", "member.unknown",
                         "member.unknown", "member.unknown");
-        assertThat(changed("\"260 g/m2\"", "{\"weight\": \"80 lb\", \"sheet\": [\"20 in\", \"0 in\"], \"count\": 500}").pointer())
+        assertThat(changed("\"260 g/m2\"", "{\"weight\": \"80 lb\", \"sheet\": [\"20 in\", \"0 in\"],"
+                + " \"count\": 500}").pointer())
                 .isEqualTo("/vats/0/grammage/sheet/1");
     }
 
@@ -325,7 +325,8 @@ class DocumentReaderTest {
         byte[] good = Bench.GOOD.replace("Morning", "M\u00e9rning").getBytes(StandardCharsets.UTF_8);
         assertThat(Bench.reader().read(good).value().title()).isEqualTo("M\u00e9rning set-up");
 
-        Fault latin = faults(Bench.GOOD.replace("Morning", "M\u00e9rning").getBytes(StandardCharsets.ISO_8859_1)).get(0);
+        Fault latin = faults(Bench.GOOD.replace("Morning", "M\u00e9rning")
+                .getBytes(StandardCharsets.ISO_8859_1)).get(0);
         assertThat(latin.code()).isEqualTo("document.encoding");
         assertThat(latin.line()).isEqualTo(4);
         assertThat(latin.column()).isEqualTo(14);
@@ -346,7 +347,7 @@ class DocumentReaderTest {
         assertThat(changed("Morning", "\\u001b[31m").code()).isEqualTo("text.character");
         assertThat(changed("wax the edge", "\\u0000").code()).isEqualTo("text.character");
         assertThat(changed("\"81.5 kg\"", "\"81.5 kg\\u0007\"").text()).doesNotContain("\u0007");
-        assertThat(changed("\"title\"", "\"\\ud83d\": 1, \"title\"".replace("\\ud83d", "x-\\ud83d")).code())
+        assertThat(changed("\"title\"", "\"x-\\ud83d\": 1, \"title\"").code())
                 .isEqualTo("text.character");
     }
 

@@ -25,8 +25,10 @@ class DocumentWriterTest {
     @Test
     void writesTheMembersOfOthersWhereTheyStood() {
         String text = Bench.GOOD
-                .replace("  \"format\"", "  \"x-first\": [\n    {\n      \"x-a\": 1\n    },\n    []\n  ],\n  \"format\"")
-                .replace("      \"sheets\": 60", "      \"x-mark\": \"é\",\n      \"x-mark2\": 2.50,\n      \"sheets\": 60")
+                .replace("  \"format\"",
+                        "  \"x-first\": [\n    {\n      \"x-a\": 1\n    },\n    []\n  ],\n  \"format\"")
+                .replace("      \"sheets\": 60",
+                        "      \"x-mark\": \"é\",\n      \"x-mark2\": 2.50,\n      \"sheets\": 60")
                 .replace("  \"load\"", "  \"x-before-load\": null,\n  \"load\"")
                 .replace("\"large vat\"\n}", "\"large vat\",\n  \"x-last\": {}\n}");
         Document<Bench.Plan> document = Bench.reader().read(text);

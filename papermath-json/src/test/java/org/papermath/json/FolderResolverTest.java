@@ -139,7 +139,8 @@ class FolderResolverTest {
     void stopsWhereReferencesLeadInCircles() throws IOException {
         DocumentFormat ring = new DocumentFormat("ring", 1, 0);
         Path file = folder.resolve("ring.json");
-        Files.writeString(file, "{\"format\": \"papermath/ring\", \"version\": \"1.0\", \"next\": {\"ref\": \"ring.json\"}}");
+        Files.writeString(file, "{\"format\": \"papermath/ring\", \"version\": \"1.0\","
+                + " \"next\": {\"ref\": \"ring.json\"}}");
 
         DocumentException thrown = catchThrowableOfType(DocumentException.class,
                 () -> DocumentReader.of(ring, in -> ring(ring, in)).read(file));
