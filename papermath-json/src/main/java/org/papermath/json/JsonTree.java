@@ -174,7 +174,8 @@ final class JsonTree {
             if (twin != null) {
                 source.faultAtName(member, FaultCodes.DUPLICATE, List.of(), "", "\"" + JsonValue.shown(name)
                         + "\" is written twice in one object; first in line " + twin.nameLine() + ", column "
-                        + twin.nameColumn() + ". Take one away.");
+                        + twin.nameColumn() + ". Take one away.", "firstLine", twin.nameLine(), "firstColumn",
+                        twin.nameColumn());
                 continue;
             }
             if (hasHalfCharacter(name)) {

@@ -56,18 +56,21 @@ final class Source {
         session.add(Session.of(name, at, refusal, codes));
     }
 
-    void fault(JsonValue at, String code, String found, Collection<String> accepted, String nearest, String text) {
+    void fault(JsonValue at, String code, String found, Collection<String> accepted, String nearest, String text,
+            Object... namesAndValues) {
         session.mark(at);
-        fault(at.pointer(), at.line(), at.column(), code, found, accepted, nearest, text);
+        fault(at.pointer(), at.line(), at.column(), code, found, accepted, nearest, text, namesAndValues);
     }
 
-    void faultAtName(JsonValue at, String code, Collection<String> accepted, String nearest, String text) {
+    void faultAtName(JsonValue at, String code, Collection<String> accepted, String nearest, String text,
+            Object... namesAndValues) {
         session.mark(at);
-        fault(at.pointer(), at.nameLine(), at.nameColumn(), code, JsonValue.shown(at.step()), accepted, nearest, text);
+        fault(at.pointer(), at.nameLine(), at.nameColumn(), code, JsonValue.shown(at.step()), accepted, nearest, text,
+                namesAndValues);
     }
 
     void fault(String pointer, int line, int column, String code, String found, Collection<String> accepted,
-            String nearest, String text) {
+            String nearest, String text, Object... namesAndValues) {
         Map<String, Object> arguments = new LinkedHashMap<>();
         if (!found.isEmpty()) {
             arguments.put("found", found);
@@ -77,6 +80,9 @@ final class Source {
         }
         if (!nearest.isEmpty()) {
             arguments.put("nearest", nearest);
+        }
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            arguments.put(String.valueOf(namesAndValues[i]), namesAndValues[i + 1]);
         }
         session.add(new Fault(name, pointer, line, column, code, found, List.copyOf(accepted), nearest, List.of(),
                 arguments, text));

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -33,6 +34,7 @@ import org.papermath.quantity.Units;
 public final class ValueAt {
     private static final int MOST_NAME = 200;
     private static final int MOST_QUANTITY = 100;
+    private static final int MOST_LISTED = 20;
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
     private enum State { GIVEN, ABSENT, FAULTY }
@@ -132,8 +134,8 @@ public final class ValueAt {
                 + advice);
     }
 
-    private void fault(String code, Collection<String> accepted, String text) {
-        source.fault(value, code, value.found(), accepted, "", text);
+    private void fault(String code, Collection<String> accepted, String text, Object... namesAndValues) {
+        source.fault(value, code, value.found(), accepted, "", text, namesAndValues);
     }
 
     /**
@@ -150,7 +152,7 @@ public final class ValueAt {
             fault(FaultCodes.BLANK, List.of(), "the text is empty. Write something, or leave the member out.");
         } else if (text.length() > MOST_NAME) {
             fault(FaultCodes.LONG_TEXT, List.of(), "the text has " + text.length() + " characters; at most " + MOST_NAME
-                    + " fit here.");
+                    + " fit here.", "most", MOST_NAME);
         } else if (isShowable(text, false)) {
             return Got.of(this, text);
         }
@@ -206,7 +208,7 @@ public final class ValueAt {
         }
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
             fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number from " + least + " to "
-                    + most + " is wanted.");
+                    + most + " is wanted.", "least", least, "most", most);
             return Got.faulty(this);
         }
         return Got.of(this, number.signum() == 0 ? 0 : number.intValue());
@@ -232,7 +234,8 @@ public final class ValueAt {
             String rule = Double.isInfinite(most) ? Units.number(least) + " or more"
                     : Double.isInfinite(least) ? "at most " + Units.number(most)
                     : "from " + Units.number(least) + " to " + Units.number(most);
-            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; it must be " + rule + ".");
+            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; it must be " + rule + ".", "least", least,
+                    "most", most);
             return Got.faulty(this);
         }
         return Got.of(this, number);
@@ -321,7 +324,13 @@ public final class ValueAt {
         String nearest = source.nearest(value.text(), words);
         source.fault(value, code, value.found(), words, nearest, sentence + "."
                 + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
-                + (words.isEmpty() ? "" : " Accepted: " + String.join(", ", words) + "."));
+                + (words.isEmpty() ? "" : " Accepted: " + listed(words) + "."));
+    }
+
+    /** Lists words, but not so many that nobody reads them. */
+    private static String listed(Collection<String> words) {
+        String few = words.stream().limit(MOST_LISTED).map(JsonValue::shown).collect(Collectors.joining(", "));
+        return words.size() > MOST_LISTED ? few + " and " + (words.size() - MOST_LISTED) + " more" : few;
     }
 
     /**
@@ -362,7 +371,7 @@ public final class ValueAt {
         }
         if (value.text().length() > MOST_QUANTITY) {
             fault(FaultCodes.LONG_TEXT, List.of(), "the quantity has " + value.text().length() + " characters; at most "
-                    + MOST_QUANTITY + " are read.");
+                    + MOST_QUANTITY + " are read.", "most", MOST_QUANTITY);
             return Got.faulty(this);
         }
         try {
@@ -479,7 +488,8 @@ public final class ValueAt {
             String rule = least == most ? String.valueOf(least) : most == Integer.MAX_VALUE ? least + " or more"
                     : least + " to " + most;
             source.fault(value, FaultCodes.LENGTH, String.valueOf(items.size()), List.of(rule), "", "the list has "
-                    + items.size() + (items.size() == 1 ? " item; " : " items; ") + rule + " are wanted.");
+                    + items.size() + (items.size() == 1 ? " item; " : " items; ") + rule + " are wanted.",
+                    "least", least, "most", most);
             good = false;
         }
         List<T> all = new ArrayList<>(items.size());

@@ -170,6 +170,17 @@ class DocumentReaderTest {
     }
 
     @Test
+    void namesTheLimitsForThoseWhoWordMessagesThemselves() {
+        assertThat(changed("\"sheets\": 25", "\"sheets\": 501").arguments()).containsEntry("least", 1)
+                .containsEntry("most", 500).containsEntry("found", "501");
+        assertThat(faults(Bench.GOOD.replaceAll("(?s)\"vats\": \\[.*?\\],\n  \"doses\"", "\"vats\": [], \"doses\"")))
+                .singleElement().satisfies(fault -> {
+                    assertThat(fault.code()).isEqualTo("list.length");
+                    assertThat(fault.arguments()).containsEntry("least", 1).containsEntry("most", 10);
+                });
+    }
+
+    @Test
     void readsBothFormsOfAQuantity() {
         Bench.Plan plan = read(text -> text.replace("\"260 g/m2\"", "{\"unit\": \"g/m2\", \"value\": 2.6e2}"));
 
