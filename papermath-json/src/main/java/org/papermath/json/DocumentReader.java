@@ -128,7 +128,7 @@ public final class DocumentReader<T> {
         if (got == null || got.isFaulty() || !got.isGiven()) {
             throw new IllegalStateException("the mapping of " + format.word() + " gave no value and reported no fault");
         }
-        return new Document<>(got.get(), source.kept());
+        return new Document<>(got.get(), source.kept().detached());
     }
 
     private static <T> Optional<Got<T>> value(Source source, byte[] bytes, DocumentFormat format,
@@ -193,5 +193,10 @@ public final class DocumentReader<T> {
         }
         Source source = new Source(found.name(), from.session(), found.next(), from.depth() + 1);
         return value(source, found.bytes(), format, mapping).orElse(Got.faulty(place));
+    }
+
+    @Override
+    public String toString() {
+        return "reader of " + format.word() + " " + format.version();
     }
 }

@@ -90,4 +90,9 @@ public final class FolderResolver implements DocumentResolver {
         return Refused.of(FaultCodes.REFERENCE_OUTSIDE, "\"" + JsonValue.shown(reference) + "\" " + how
                 + ". Put the file beside this one or below.", "found", reference);
     }
+
+    @Override
+    public String toString() {
+        return "documents in " + root;
+    }
 }

@@ -15,7 +15,12 @@ final class Json {
 
     static void quote(StringBuilder out, String text) {
         out.append('"');
-        for (int i = 0; i < text.length(); i++) {
+        int plain = 0;
+        while (plain < text.length() && isPlain(text.charAt(plain))) {
+            plain++;
+        }
+        out.append(text, 0, plain);
+        for (int i = plain; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {
                 case '"' -> out.append("\\\"");
@@ -40,13 +45,17 @@ final class Json {
         out.append('"');
     }
 
+    private static boolean isPlain(char c) {
+        return c >= ' ' && c < 0x7F && c != '"' && c != '\\';
+    }
+
     /** Writes a value on one line, for people and comparisons. */
     static void compact(StringBuilder out, JsonValue value) {
         switch (value.type()) {
             case OBJECT -> {
                 out.append('{');
                 String between = "";
-                for (JsonValue member : value.members().values()) {
+                for (JsonValue member : value.members()) {
                     out.append(between);
                     quote(out, member.step());
                     out.append(": ");

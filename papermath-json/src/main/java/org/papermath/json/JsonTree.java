@@ -38,6 +38,8 @@ final class JsonTree {
 
     private final Source source;
     private final JsonParser parser;
+    private final Places places;
+    private int numbered;
 
     /** Ends the reading after a fault that leaves nothing to go on with. */
     private static final class Stop extends RuntimeException {
@@ -48,9 +50,10 @@ final class JsonTree {
         }
     }
 
-    private JsonTree(Source source, JsonParser parser) {
+    private JsonTree(Source source, JsonParser parser, Places places) {
         this.source = source;
         this.parser = parser;
+        this.places = places;
     }
 
     /** Reads a whole document; empty after a fault that ends the reading. */
@@ -79,15 +82,16 @@ final class JsonTree {
     }
 
     private static Optional<JsonValue> read(char[] text, int start, int end, Source source) {
-        JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text, start, end - start);
-        JsonTree tree = new JsonTree(source, parser);
+        Places.Again again = () -> FACTORY.createParser(ObjectReadContext.empty(), text, start, end - start);
+        JsonParser parser = again.open();
+        JsonTree tree = new JsonTree(source, parser, new Places(again));
         try (parser) {
             JsonToken first = parser.nextToken();
             if (first == null) {
                 source.fault("", 1, 1, FaultCodes.EMPTY, "", List.of(), "", "the document is empty.");
                 return Optional.empty();
             }
-            JsonValue root = tree.value(null, "", 0, 0, 1, false);
+            JsonValue root = tree.value(null, "", null, 1, false);
             int atEnd = skipBlank(text, start + (int) parser.currentLocation().getCharOffset(), end);
             if (atEnd < end) {
                 int[] place = place(text, start, atEnd);
@@ -109,7 +113,7 @@ final class JsonTree {
     /** Reads the value an embedder's parser stands at. */
     static Optional<JsonValue> readCurrent(JsonParser parser, Source source) {
         try {
-            return Optional.of(new JsonTree(source, parser).value(null, "", 0, 0, 1, false));
+            return Optional.of(new JsonTree(source, parser, new Places(null)).value(null, "", null, 1, false));
         } catch (Stop e) {
             return Optional.empty();
         }
@@ -122,15 +126,15 @@ final class JsonTree {
                         + MOST_NAME + " for a name, " + MOST_DIGITS + " for a number.");
     }
 
-    private JsonValue value(@Nullable JsonValue parent, String step, int nameLine, int nameColumn, int level,
+    private JsonValue value(@Nullable JsonValue parent, String step, @Nullable TokenStreamLocation name, int level,
             boolean ofOthers) {
         JsonToken token = parser.currentToken();
-        TokenStreamLocation at = parser.currentTokenLocation();
-        int line = at.getLineNr();
-        int column = at.getColumnNr();
+        if (places.isAddedWhileReading()) {
+            places.add(parser.currentTokenLocation(), name);
+        }
         JsonValue.Type type = type(token);
         String text = type == JsonValue.Type.OBJECT || type == JsonValue.Type.LIST ? "" : parser.getString();
-        JsonValue value = new JsonValue(type, parent, step, line, column, nameLine, nameColumn, text);
+        JsonValue value = new JsonValue(type, parent, step, places, numbered++, text);
         switch (type) {
             case OBJECT -> members(value, deeper(value, level), ofOthers);
             case LIST -> items(value, deeper(value, level), ofOthers);
@@ -166,11 +170,11 @@ final class JsonTree {
         String before = null;
         while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
             String name = parser.currentName();
-            TokenStreamLocation at = parser.currentTokenLocation();
+            TokenStreamLocation at = places.isAddedWhileReading() ? parser.currentTokenLocation() : null;
             boolean kept = !ofOthers && name.startsWith(Kept.PREFIX);
             parser.nextToken();
-            JsonValue member = value(object, name, at.getLineNr(), at.getColumnNr(), level, ofOthers || kept);
-            JsonValue twin = (kept ? object.extras() : object.members()).get(name);
+            JsonValue member = value(object, name, at, level, ofOthers || kept);
+            JsonValue twin = kept ? object.extras().get(name) : object.member(name);
             if (twin != null) {
                 source.faultAtName(member, FaultCodes.DUPLICATE, List.of(), "", "\"" + JsonValue.shown(name)
                         + "\" is written twice in one object; first in line " + twin.nameLine() + ", column "
@@ -186,7 +190,7 @@ final class JsonTree {
                 object.addExtra(member);
                 source.kept().add(object, before, member);
             } else {
-                object.members().put(name, member);
+                object.addMember(member);
             }
             before = name;
         }
@@ -194,7 +198,7 @@ final class JsonTree {
 
     private void items(JsonValue list, int level, boolean ofOthers) {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            list.items().add(value(list, Integer.toString(list.items().size()), 0, 0, level, ofOthers));
+            list.items().add(value(list, Integer.toString(list.items().size()), null, level, ofOthers));
         }
     }
 

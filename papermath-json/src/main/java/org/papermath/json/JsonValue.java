@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,31 +24,30 @@ final class JsonValue {
         }
     }
 
+    private static final int FEW = 12;
+
     private final Type type;
     private final @Nullable JsonValue parent;
     private final String step;
-    private final int line;
-    private final int column;
-    private final int nameLine;
-    private final int nameColumn;
+    private final Places places;
+    private final int number;
     /** The characters of a text, the digits of a number, or the word of a literal. */
     private final String text;
-    private final Map<String, JsonValue> members;
+    private final List<JsonValue> members;
+    /** The members by name, once there are so many that looking through them takes longer. */
+    private @Nullable Map<String, JsonValue> byName;
     private final List<JsonValue> items;
     /** The members kept for others, whose names begin with x-. */
     private Map<String, JsonValue> extras = Map.of();
 
-    JsonValue(Type type, @Nullable JsonValue parent, String step, int line, int column, int nameLine, int nameColumn,
-            String text) {
+    JsonValue(Type type, @Nullable JsonValue parent, String step, Places places, int number, String text) {
         this.type = type;
         this.parent = parent;
         this.step = step;
-        this.line = line;
-        this.column = column;
-        this.nameLine = nameLine;
-        this.nameColumn = nameColumn;
+        this.places = places;
+        this.number = number;
         this.text = text;
-        this.members = type == Type.OBJECT ? new LinkedHashMap<>() : Map.of();
+        this.members = type == Type.OBJECT ? new ArrayList<>() : List.of();
         this.items = type == Type.LIST ? new ArrayList<>() : List.of();
     }
 
@@ -65,27 +65,55 @@ final class JsonValue {
     }
 
     int line() {
-        return line;
+        return places.line(number);
     }
 
     int column() {
-        return column;
+        return places.column(number);
     }
 
     int nameLine() {
-        return nameLine;
+        return places.nameLine(number);
     }
 
     int nameColumn() {
-        return nameColumn;
+        return places.nameColumn(number);
     }
 
     String text() {
         return text;
     }
 
-    Map<String, JsonValue> members() {
+    List<JsonValue> members() {
         return members;
+    }
+
+    @Nullable JsonValue member(String name) {
+        Map<String, JsonValue> index = byName;
+        if (index != null) {
+            return index.get(name);
+        }
+        for (JsonValue member : members) {
+            if (member.step.equals(name)) {
+                return member;
+            }
+        }
+        return null;
+    }
+
+    void addMember(JsonValue member) {
+        members.add(member);
+        if (members.size() > FEW) {
+            Map<String, JsonValue> index = byName;
+            if (index == null) {
+                index = new HashMap<>();
+                for (JsonValue one : members) {
+                    index.put(one.step, one);
+                }
+                byName = index;
+            }
+            index.put(member.step, member);
+        }
     }
 
     List<JsonValue> items() {
@@ -109,6 +137,18 @@ final class JsonValue {
 
     static String pointer(String parent, String step) {
         return parent + "/" + step.replace("~", "~0").replace("/", "~1");
+    }
+
+    /** Returns a copy that holds on to nothing of the document around it, nor to its text. */
+    JsonValue detached() {
+        return copy(null, new Places(null));
+    }
+
+    private JsonValue copy(@Nullable JsonValue newParent, Places nowhere) {
+        JsonValue copy = new JsonValue(type, newParent, step, nowhere, 0, text);
+        members.forEach(member -> copy.addMember(member.copy(copy, nowhere)));
+        items.forEach(item -> copy.items.add(item.copy(copy, nowhere)));
+        return copy;
     }
 
     /** Returns what stands here, shortened and without characters that cannot be shown. */

@@ -36,14 +36,24 @@ final class Kept {
 
     Map<String, String> asJson() {
         Map<String, String> map = new LinkedHashMap<>();
-        for (Map<@Nullable String, JsonValue> members : byParent.values()) {
-            for (JsonValue member : members.values()) {
-                StringBuilder text = new StringBuilder();
-                Json.compact(text, member);
-                map.put(member.pointer(), text.toString());
-            }
-        }
+        byParent.forEach((pointer, members) -> members.values().forEach(member -> {
+            StringBuilder text = new StringBuilder();
+            Json.compact(text, member);
+            map.put(JsonValue.pointer(pointer, member.step()), text.toString());
+        }));
         return map;
+    }
+
+    /** Returns a copy that does not hold on to the document it was read from. */
+    Kept detached() {
+        Kept copy = new Kept();
+        copy.references.putAll(references);
+        byParent.forEach((pointer, members) -> {
+            Map<@Nullable String, JsonValue> copies = new LinkedHashMap<>();
+            members.forEach((after, member) -> copies.put(after, member.detached()));
+            copy.byParent.put(pointer, copies);
+        });
+        return copy;
     }
 
     Kept withoutReferences() {

@@ -2,9 +2,7 @@ package org.papermath.json;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Supplier;
 
 import org.jspecify.annotations.Nullable;
@@ -29,7 +27,7 @@ public final class ObjectAt {
     private final Source source;
     private final JsonValue place;
     private final boolean readable;
-    private final Set<String> asked = new LinkedHashSet<>();
+    private final List<String> asked = new ArrayList<>();
     private boolean closed;
 
     private ObjectAt(Source source, JsonValue place, boolean readable) {
@@ -78,8 +76,10 @@ public final class ObjectAt {
     }
 
     private @Nullable JsonValue member(String name) {
-        asked.add(name);
-        return readable ? place.members().get(name) : null;
+        if (!asked.contains(name)) {
+            asked.add(name);
+        }
+        return readable ? place.member(name) : null;
     }
 
     /**
@@ -89,7 +89,7 @@ public final class ObjectAt {
      * @return whether it is there
      */
     public boolean has(String name) {
-        return readable && place.members().containsKey(name);
+        return readable && place.member(name) != null;
     }
 
     /**
@@ -143,7 +143,7 @@ public final class ObjectAt {
             return;
         }
         closed = true;
-        for (JsonValue member : place.members().values()) {
+        for (JsonValue member : place.members()) {
             if (!asked.contains(member.step())) {
                 unknown(member);
             }
@@ -187,6 +187,11 @@ public final class ObjectAt {
      * @return an unmodifiable collection
      */
     public Collection<String> names() {
-        return readable ? List.copyOf(place.members().keySet()) : List.of();
+        return readable ? place.members().stream().map(JsonValue::step).toList() : List.of();
+    }
+
+    @Override
+    public String toString() {
+        return "object at " + (place.pointer().isEmpty() ? "the top" : place.pointer());
     }
 }

@@ -1,7 +1,9 @@
 package org.papermath.json;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -19,12 +21,15 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class ObjectOut {
+    private static final int FEW = 16;
+
     private final StringBuilder text;
     private final Kept kept;
     private final int level;
     private final String pointer;
     private final Map<@Nullable String, JsonValue> waiting;
-    private final Set<String> names = new HashSet<>();
+    private final List<String> few = new ArrayList<>();
+    private Set<String> many = Set.of();
 
     ObjectOut(StringBuilder text, Kept kept, int level, String pointer) {
         this.text = text;
@@ -49,13 +54,24 @@ public final class ObjectOut {
     }
 
     void begin(String name) {
-        if (names.isEmpty()) {
+        if (few.isEmpty()) {
             writeKeptAfter(null);
         }
-        if (!names.add(name)) {
+        if (!isNew(name)) {
             throw new IllegalArgumentException("a member written twice: " + name);
         }
         line(name);
+    }
+
+    /** Few names are looked through, many are looked up. */
+    private boolean isNew(String name) {
+        if (few.size() < FEW) {
+            return !few.contains(name) && few.add(name);
+        }
+        if (many.isEmpty()) {
+            many = new HashSet<>(few);
+        }
+        return many.add(name);
     }
 
     void written(String name) {
@@ -89,5 +105,10 @@ public final class ObjectOut {
     /** Writes the members of others whose neighbours are gone. */
     void end() {
         waiting.values().forEach(this::writeKept);
+    }
+
+    @Override
+    public String toString() {
+        return "object with " + String.join(", ", many.isEmpty() ? few : many);
     }
 }

@@ -30,7 +30,7 @@ final class Session {
     }
 
     boolean isFaulty(JsonValue value) {
-        return faulty.contains(value);
+        return !faulty.isEmpty() && faulty.contains(value);
     }
 
     void mark(@Nullable JsonValue value) {

@@ -519,17 +519,17 @@ public final class ValueAt {
         }
         boolean good = true;
         Map<String, T> all = new LinkedHashMap<>();
-        for (Map.Entry<String, JsonValue> member : value.members().entrySet()) {
-            ValueAt at = of(source, member.getValue());
-            if (member.getKey().isBlank()) {
-                source.faultAtName(member.getValue(), FaultCodes.BLANK, List.of(), "", "the name is empty. Write one.");
+        for (JsonValue member : value.members()) {
+            ValueAt at = of(source, member);
+            if (member.step().isBlank()) {
+                source.faultAtName(member, FaultCodes.BLANK, List.of(), "", "the name is empty. Write one.");
                 good = false;
             }
             Got<T> got = at.guarded(item, at);
             if (got.isFaulty() || !got.isGiven()) {
                 good = false;
             } else {
-                all.put(member.getKey(), got.get());
+                all.put(member.step(), got.get());
             }
         }
         good &= !source.session().isFaulty(value);
@@ -579,5 +579,10 @@ public final class ValueAt {
             source.session().mark(value);
         }
         return Got.faulty(this);
+    }
+
+    @Override
+    public String toString() {
+        return state == State.GIVEN ? value.found() : "nothing";
     }
 }

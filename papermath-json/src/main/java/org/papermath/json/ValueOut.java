@@ -17,6 +17,7 @@ import org.papermath.quantity.Units;
 /** The place of a value while a document is written. Write exactly one value to it. */
 public final class ValueOut {
     private static final int LINE = 100;
+    private static final String BLANKS = " ".repeat(32);
 
     private final StringBuilder text;
     private final Kept kept;
@@ -40,8 +41,8 @@ public final class ValueOut {
     }
 
     static void indent(StringBuilder text, int level) {
-        for (int i = 0; i < level; i++) {
-            text.append("  ");
+        for (int left = 2 * level; left > 0; left -= BLANKS.length()) {
+            text.append(BLANKS, 0, Math.min(left, BLANKS.length()));
         }
     }
 
@@ -237,7 +238,7 @@ public final class ValueOut {
                 begin();
                 text.append('{');
                 ObjectOut out = new ObjectOut(text, kept, level + 1, "");
-                for (JsonValue member : value.members().values()) {
+                for (JsonValue member : value.members()) {
                     new ValueOut(text, kept, level + 1, "", out, member.step()).raw(member);
                 }
                 close('{', '}');
@@ -247,5 +248,10 @@ public final class ValueOut {
             case TEXT -> text(value.text());
             case NUMBER, FLAG, NULL -> plain(value.text());
         }
+    }
+
+    @Override
+    public String toString() {
+        return (written ? "written value" : "value to write") + (name.isEmpty() ? "" : " of " + name);
     }
 }
