@@ -15,7 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -74,8 +73,6 @@ public final class Units {
     public static final Unit<Dimensionless> PERCENT;
 
     private static final Map<String, Symbol> TABLE = new LinkedHashMap<>();
-    private static final Pattern NUMBER =
-            Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
     /** Words people write for a unit, in lower case and the singular; they are hinted at, not accepted. */
     private static final Map<String, String> WORDS = Map.ofEntries(
             Map.entry("millimetre", "mm"), Map.entry("millimeter", "mm"), Map.entry("centimetre", "cm"),
@@ -346,7 +343,7 @@ public final class Units {
         }
         String number = whole.substring(0, end);
         String code = whole.substring(end).strip();
-        if (!NUMBER.matcher(number).matches()) {
+        if (!isNumber(number)) {
             throw Refused.of("quantity.unreadable-number",
                     kind.name() + ": \"" + whole
                             + "\" does not begin with a number. Write a number with a decimal point and no"
@@ -366,7 +363,7 @@ public final class Units {
                     kind.name() + ": \"" + whole + "\" has no unit. Add one of: " + kind.accepted() + ".",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
-        double value = Double.parseDouble(number);
+        double value = valueOf(number);
         if (Double.isInfinite(value)) {
             throw Refused.of("quantity.unreadable-number",
                     kind.name() + ": \"" + whole
@@ -374,6 +371,55 @@ public final class Units {
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
         return kind.of(value, code.isEmpty() ? "1" : code);
+    }
+
+    /** Digits with or without a point, a sign before, an exponent after; by hand, since documents are full of them. */
+    private static boolean isNumber(String text) {
+        int at = !text.isEmpty() && (text.charAt(0) == '+' || text.charAt(0) == '-') ? 1 : 0;
+        int whole = digitsFrom(text, at);
+        int end = at + whole;
+        int fraction = 0;
+        if (end < text.length() && text.charAt(end) == '.') {
+            fraction = digitsFrom(text, end + 1);
+            end += 1 + fraction;
+        }
+        if (whole + fraction > 0 && end < text.length() && (text.charAt(end) == 'e' || text.charAt(end) == 'E')) {
+            boolean signed = end + 1 < text.length() && (text.charAt(end + 1) == '+' || text.charAt(end + 1) == '-');
+            int from = end + (signed ? 2 : 1);
+            int exponent = digitsFrom(text, from);
+            return exponent > 0 && from + exponent == text.length();
+        }
+        return whole + fraction > 0 && end == text.length();
+    }
+
+    private static int digitsFrom(String text, int from) {
+        int end = from;
+        while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+            end++;
+        }
+        return end - from;
+    }
+
+    /** Up to fifteen digits and a power of ten are exact, so one division rounds as the slow way does. */
+    private static double valueOf(String number) {
+        if (number.length() > 15) {
+            return Double.parseDouble(number);
+        }
+        long digits = 0;
+        double power = 1;
+        boolean fraction = false;
+        for (int i = 0; i < number.length(); i++) {
+            char c = number.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+                power = fraction ? 10 * power : power;
+            } else if (c == '.') {
+                fraction = true;
+            } else {
+                return Double.parseDouble(number);
+            }
+        }
+        return digits / power;
     }
 
     /**
