@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +35,8 @@ public final class Assumptions {
     private final String edition;
     private final Map<String, Assumption> table;
     private final Map<String, Assumption> byKey;
+    /** By id, then by the text of the scope: a look-up asks several scopes and should not glue texts together for each. */
+    private final Map<String, Map<String, Assumption>> byId;
 
     /** Loads the table on first use only. */
     private static final class Standard {
@@ -44,6 +47,10 @@ public final class Assumptions {
         this.edition = edition;
         this.table = table;
         this.byKey = byKey;
+        this.byId = new HashMap<>();
+        for (Assumption assumption : byKey.values()) {
+            byId.computeIfAbsent(assumption.id(), id -> new HashMap<>()).put(assumption.scope().own(), assumption);
+        }
     }
 
     /** Returns a store that holds nothing yet. */
@@ -112,8 +119,12 @@ public final class Assumptions {
      * @return the assumption, or empty if no scope has one
      */
     public Optional<Assumption> find(String id, Scope scope) {
+        Map<String, Assumption> scopes = byId.get(id);
+        if (scopes == null) {
+            return Optional.empty();
+        }
         for (String text : scope.outwards()) {
-            Assumption found = byKey.get(key(id, text));
+            Assumption found = scopes.get(text);
             if (found != null) {
                 return Optional.of(found);
             }

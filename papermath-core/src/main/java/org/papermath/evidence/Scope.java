@@ -19,10 +19,12 @@ public final class Scope {
 
     private final List<String> subjects;
     private final String place;
+    private final List<String> outwards;
 
     private Scope(List<String> subjects, String place) {
         this.subjects = subjects;
         this.place = place;
+        this.outwards = List.copyOf(outwards(subjects, place));
     }
 
     /**
@@ -88,6 +90,10 @@ public final class Scope {
 
     /** Returns the texts of the scopes to ask, from the narrowest outwards; the last is the general one. */
     List<String> outwards() {
+        return outwards;
+    }
+
+    private static List<String> outwards(List<String> subjects, String place) {
         List<String> texts = new ArrayList<>();
         if (!place.isEmpty()) {
             for (String subject : subjects) {

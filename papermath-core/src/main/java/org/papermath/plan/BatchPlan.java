@@ -62,7 +62,7 @@ public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beat
      * @param fibre the fibre
      * @param ovenDry oven-dry fibre of this kind, what is on hand with it
      * @param fromHand oven-dry fibre taken from what is on hand
-     * @param asBought what to weigh of bought fibre, rounded up to the scale
+     * @param asBought what to weigh of bought fibre, for all loads
      */
     public record FibreLine(Fibre fibre, Amount<Mass> ovenDry, Amount<Mass> fromHand, Amount<Mass> asBought) {
         @Override
@@ -90,12 +90,13 @@ public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beat
      * @param beater the beater
      * @param loads how many, all alike
      * @param ovenDryEach oven-dry fibre of each load
+     * @param kindsEach bought fibre to weigh for each load, in the order of the furnish
      * @param waterEach water to each load, what the fibre holds taken off
      * @param consistency oven-dry fibre over stock in the beater
      * @param timeEach beating time of each load
      */
-    public record Beating(Beater beater, int loads, Amount<Mass> ovenDryEach, Amount<Volume> waterEach,
-            Amount<Consistency> consistency, Amount<Time> timeEach) {
+    public record Beating(Beater beater, int loads, Amount<Mass> ovenDryEach, List<Amount<Mass>> kindsEach,
+            Amount<Volume> waterEach, Amount<Consistency> consistency, Amount<Time> timeEach) {
         @Override
         public String toString() {
             return loads + " loads of " + ovenDryEach + " oven-dry in " + waterEach + ", " + timeEach + " each";

@@ -6,18 +6,18 @@ package org.papermath.plan;
  */
 public enum Caution {
     /** The roll of the beater. */
-    BEATER_ROLL("Beater: keep the roll, belts and feed point guarded; hands, hair and sleeves stay away while it turns.",
+    BEATER_ROLL("Beater: guard roll, belts and feed point; no hand, hair or sleeve near it while it turns.",
             "29 CFR 1910.212 (guards)"),
     /** The noise of the beater. */
     NOISE("Noise: wear ear protection at the beater.", "29 CFR 1910.95 (90 dBA over 8 h)"),
     /** Water on the floor and electricity. */
-    WET_ELECTRICITY("Wet room: outlets high and dry, on residual-current protection, no cord near splashes; rubber soles.",
+    WET_ELECTRICITY("Wet room: outlets high and residual-current protected, no cord near splashes, rubber soles.",
             "29 CFR 1910.334; NFPA 70, 210.8"),
     /** Lifting. */
     LIFTING("Lifting: over 23 kg (51 lb) takes two people, a trolley or smaller posts and pails.",
             "NIOSH 94-110, revised lifting equation"),
     /** The press. */
-    PRESS("Press: stay under the weakest part's rating, load slowly, stand out of the line of force, no longer handle.",
+    PRESS("Press: never above this load, load slowly, out of the line of force, no longer handle.",
             "common practice; ASME B30.1 for jacks"),
     /** Cooking with alkali. */
     ALKALI("Alkali: into cold water, never water into it; goggles, gloves, air; steel or enamel, never aluminium.",

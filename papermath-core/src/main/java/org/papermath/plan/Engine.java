@@ -268,14 +268,14 @@ final class Engine {
         double[] shrink = new double[2];
         // Only sheets taken out of the press below the onset of shrinkage would shrink less, so the couched ratio will do here.
         shrinkage(piece, s, Moisture.ratioOfSolids(v[job.couched]), endRatio, v, shrink);
-        opening(piece, set, shrink);
+        double pieceYield = yieldOfSheets(piece, v) * yieldOfPieces(piece, v);
+        opening(piece, set, shrink, pieceYield);
 
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
         double wet = set.openingWidth * set.openingHeight;
         set.solids = target / conditioned(piece, s, v) / (1 + s.sizeGain) * wet * areaFactor;
         set.fibre = set.solids / (1 + s.load);
-        double yield = set.up * yieldOfSheets(piece, v) * yieldOfPieces(piece, v);
-        set.sheets = (int) ceil(piece.wanted / yield) + piece.trials;
+        set.sheets = (int) ceil(piece.wanted / (set.up * pieceYield)) + piece.trials;
 
         if (job.hasPress) {
             double loaded = PressForce.loadedArea(wet, job.platenArea);
@@ -354,7 +354,7 @@ final class Engine {
     }
 
     /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
-    private void opening(PieceJob piece, PieceSettings set, double[] shrink) {
+    private void opening(PieceJob piece, PieceSettings set, double[] shrink, double pieceYield) {
         double trim = piece.deckleEdge ? 0 : piece.trim;
         double wide = set.width + 2 * trim;
         double high = set.height + 2 * trim;
@@ -368,7 +368,7 @@ final class Engine {
         set.rowAcross = 1;
         set.turned = false;
         set.mould = Job.NONE;
-        double best = 0;
+        double best = Double.POSITIVE_INFINITY;
         for (int m = 0; m < job.mouldWidth.length; m++) {
             double along = Math.max(job.mouldWidth[m], job.mouldHeight[m]);
             double across = Math.min(job.mouldWidth[m], job.mouldHeight[m]);
@@ -377,13 +377,14 @@ final class Engine {
             if (layout.count() == 0) {
                 continue;
             }
-            double used = piece.deckleEdge ? needAlong * needAcross / (along * across)
-                    : layout.count() * needAlong * needAcross / (along * across);
-            if (used > best * (1 + GUARD)) {
-                best = used;
+            // The mould that takes the least wet area for all the sheets, trials with them; of several, the first.
+            int up = piece.deckleEdge ? 1 : layout.count();
+            double area = along * across * (piece.deckleEdge ? 1 : ceil(piece.wanted / (up * pieceYield)) + piece.trials);
+            if (area < best * (1 - GUARD)) {
+                best = area;
                 set.mould = m;
                 if (!piece.deckleEdge) {
-                    set.up = layout.count();
+                    set.up = up;
                     set.rowAcross = layout.across();
                     set.rowAlong = layout.along();
                     set.turned = layout.turned();
@@ -407,6 +408,10 @@ final class Engine {
         double used = job.hasVat ? planVat(batch, set, settings, s, c, v) : planPours(batch, set, settings, s, c);
         set.ovenDry = used * c / v[job.handling];
 
+        double capacity = job.hasBeater ? Math.min(job.ratedLoad,
+                batch.beaterConsistency * job.trough * WaterProperties.stockDensity(batch.beaterConsistency, v[job.wall],
+                        waterDensity)) : Double.POSITIVE_INFINITY;
+        set.loads = Math.max(1, (int) ceil(set.ovenDry / capacity));
         int n = batch.share.length;
         set.fromHand = new double[n];
         set.asBought = new double[n];
@@ -415,15 +420,12 @@ final class Engine {
         for (int f = 0; f < n; f++) {
             double need = batch.share[f] * set.ovenDry;
             set.fromHand[f] = Math.min(batch.onHand[f], need);
-            double rest = need - set.fromHand[f];
-            set.asBought[f] = ceilTo(Moisture.massAtWetBasis(rest, v[batch.moisture[f]]), job.scale);
+            double rest = Moisture.massAtWetBasis(need - set.fromHand[f], v[batch.moisture[f]]);
+            // Weighed load by load, each rounded up to the scale.
+            set.asBought[f] = set.loads * ceilTo(rest / set.loads, job.scale);
             weighed += set.fromHand[f] + Moisture.ovenDryOfWetBasis(set.asBought[f], v[batch.moisture[f]]);
             bought += set.fromHand[f] + set.asBought[f];
         }
-        double capacity = job.hasBeater ? Math.min(job.ratedLoad,
-                batch.beaterConsistency * job.trough * WaterProperties.stockDensity(batch.beaterConsistency, v[job.wall],
-                        waterDensity)) : weighed;
-        set.loads = Math.max(1, (int) ceil(weighed / capacity));
         set.loadOvenDry = weighed / set.loads;
         set.loadWater = Math.max(0, roundTo((weighed / batch.beaterConsistency - bought) / set.loads / waterDensity, 1e-4));
         set.soakWater = roundTo(v[job.soakRatio] * weighed, 1e-4);

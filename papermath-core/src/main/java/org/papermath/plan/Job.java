@@ -1,7 +1,7 @@
 package org.papermath.plan;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -211,7 +211,7 @@ final class Job {
     static final class Slots {
         private final Assumptions known;
         private final List<Assumption> list = new ArrayList<>();
-        private final Map<String, Integer> byKey = new HashMap<>();
+        private final Map<Assumption, Integer> slots = new IdentityHashMap<>();
 
         Slots(Assumptions known) {
             this.known = known;
@@ -231,10 +231,13 @@ final class Job {
         }
 
         private int slot(Assumption assumption) {
-            return byKey.computeIfAbsent(assumption.key(), key -> {
+            Integer slot = slots.get(assumption);
+            if (slot == null) {
+                slot = list.size();
+                slots.put(assumption, slot);
                 list.add(assumption);
-                return list.size() - 1;
-            });
+            }
+            return slot;
         }
 
         List<Assumption> list() {

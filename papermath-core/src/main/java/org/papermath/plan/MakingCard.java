@@ -139,8 +139,12 @@ public final class MakingCard {
         for (BatchPlan batch : plan.batches()) {
             if (batch.beating().isDone()) {
                 BatchPlan.Beating beating = batch.beating().get();
-                row(batch.name(), count(beating.loads(), "load") + " of " + set(beating.ovenDryEach(), "lb")
-                        + " oven-dry, each with " + set(beating.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
+                List<String> each = new ArrayList<>();
+                for (int f = 0; f < beating.kindsEach().size(); f++) {
+                    each.add(set(beating.kindsEach().get(f), "oz") + " " + batch.fibre().kinds().get(f).fibre().name());
+                }
+                row(batch.name(), count(beating.loads(), "load") + ", each " + String.join(" + ", each) + " in "
+                        + set(beating.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
                         + plain(beating.timeEach(), "h") + " on " + beating.beater().name());
             } else {
                 row(batch.name(), batch.beating().reason());
@@ -272,14 +276,19 @@ public final class MakingCard {
             pieces(Label.MAILED, piece -> piece.mail().map(mail -> three(mail.mass().likely().in("g")) + " g, "
                     + three(mail.thickness().likely().in("mm")) + " mm").orElse("-"));
             for (PiecePlan piece : plan.pieces()) {
-                piece.mail().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict()));
+                piece.mail().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict().service()
+                        .map(service -> "goes as " + service + " in " + mail.country()
+                                + (mail.verdict().step().isPresent() ? ", mass step " + mail.verdict().step().getAsInt() : ""))
+                        .orElse("no service in " + mail.country() + " takes it")));
             }
         }
         for (BatchPlan batch : plan.batches()) {
             if (batch.keptInVat().likely().si() > 0) {
                 row(Label.KEPT, batch.name() + ": " + band(batch.keptInVat()) + " of fibre; strain it and put it by");
             }
-            row(Label.PUT_BY, batch.name() + ": " + band(batch.stockPutBy()));
+            double least = batch.stockPutBy().low().si();
+            row(Label.PUT_BY, batch.name() + ": " + (least < 0 ? "about " + three(batch.stockPutBy().likely().in("kg"))
+                    + " kg; it may also run short by " + three(-least) + " kg" : band(batch.stockPutBy())));
         }
     }
 
@@ -409,7 +418,7 @@ public final class MakingCard {
 
     /** Millilitres below a litre, kilograms from ten on. */
     private static <Q extends Quantity<Q>> Amount<Q> shown(Amount<Q> amount) {
-        if (amount.kind() == (Kind<?>) Kinds.VOLUME && amount.si() < 1e-3) {
+        if (amount.kind() == (Kind<?>) Kinds.VOLUME && amount.si() > 0 && amount.si() < 1e-3) {
             return amount.to("mL");
         }
         if (amount.kind() == (Kind<?>) Kinds.MASS && amount.si() >= 10) {

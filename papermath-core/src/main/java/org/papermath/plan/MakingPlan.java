@@ -2,13 +2,11 @@ package org.papermath.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 import javax.measure.quantity.Time;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
@@ -27,29 +25,23 @@ import org.papermath.quantity.Refused;
 public final class MakingPlan {
     private final Order order;
     private final Studio studio;
-    private final List<BatchPlan> batches;
-    private final List<PiecePlan> pieces;
-    private final List<Notice> notices;
-    private final List<Sensitivity> sensitivity;
-    private final List<Assumption> assumptions;
-    private final List<ToBuy> toBuy;
-    private final Schedule schedule;
-    private final List<Caution> cautions;
-    private final Estimate<Time> workingHours;
+    private final Job job;
+    private final Settings settings;
+    private final Numbers numbers;
+    private final Ledger ledger;
 
-    MakingPlan(Order order, Studio studio, Job job, Settings settings, Numbers numbers, Ledger ledger) {
-        PlanReading reading = new PlanReading(order, studio, job, settings, numbers, ledger);
+    // Read from the numbers when first asked for; whoever reads them twice reads the same.
+    private volatile @Nullable PlanReading reading;
+    private volatile @Nullable List<Notice> notices;
+    private volatile @Nullable List<Sensitivity> sensitivity;
+
+    private MakingPlan(Order order, Studio studio, Job job, Settings settings, Numbers numbers, Ledger ledger) {
         this.order = order;
         this.studio = studio;
-        this.batches = reading.batches();
-        this.pieces = reading.pieces();
-        this.assumptions = job.assumptions;
-        this.sensitivity = sensitivity(order, job, numbers);
-        this.workingHours = numbers.estimate(Kinds.TIME, Out.hours(job), "h");
-        this.toBuy = reading.toBuy();
-        this.schedule = reading.schedule();
-        this.cautions = reading.cautions();
-        this.notices = PlanNotices.of(order, studio, job, settings, numbers, this);
+        this.job = job;
+        this.settings = settings;
+        this.numbers = numbers;
+        this.ledger = ledger;
     }
 
     /**
@@ -65,8 +57,8 @@ public final class MakingPlan {
     }
 
     /**
-     * Plans an order in a studio at the likely values only; the forecasts have no bands. Some hundred times faster than
-     * {@link #of}, for what-if loops.
+     * Plans an order in a studio at the likely values only; the forecasts have no bands. Faster than {@link #of} by as many
+     * times as the order touches assumptions, for what-if loops.
      *
      * @param order the order
      * @param studio the studio
@@ -88,7 +80,16 @@ public final class MakingPlan {
         return new MakingPlan(order, studio, job, settings, numbers, ledger);
     }
 
-    private static List<Sensitivity> sensitivity(Order order, Job job, Numbers numbers) {
+    private PlanReading reading() {
+        PlanReading read = reading;
+        if (read == null) {
+            read = new PlanReading(order, studio, job, settings, numbers, ledger);
+            reading = read;
+        }
+        return read;
+    }
+
+    private List<Sensitivity> findSensitivity() {
         if (!numbers.hasBands()) {
             return List.of();
         }
@@ -155,7 +156,7 @@ public final class MakingPlan {
      * @return an unmodifiable list, in the order of the recipes
      */
     public List<BatchPlan> batches() {
-        return batches;
+        return reading().batches();
     }
 
     /**
@@ -166,9 +167,9 @@ public final class MakingPlan {
      * @throws Refused if no piece of the order uses a recipe of that name
      */
     public BatchPlan batch(String recipe) {
-        return batches.stream().filter(batch -> batch.name().equals(recipe)).findFirst()
+        return batches().stream().filter(batch -> batch.name().equals(recipe)).findFirst()
                 .orElseThrow(() -> Refused.of("plan.no-batch", "plan: there is no batch \"" + recipe + "\"; it has: "
-                        + batches.stream().map(BatchPlan::name).toList() + ".", "given", recipe));
+                        + batches().stream().map(BatchPlan::name).toList() + ".", "given", recipe));
     }
 
     /**
@@ -177,7 +178,7 @@ public final class MakingPlan {
      * @return an unmodifiable list, in the order of the order
      */
     public List<PiecePlan> pieces() {
-        return pieces;
+        return reading().pieces();
     }
 
     /**
@@ -188,9 +189,9 @@ public final class MakingPlan {
      * @throws Refused if the order has no piece of that name
      */
     public PiecePlan piece(String name) {
-        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst()
+        return pieces().stream().filter(piece -> piece.name().equals(name)).findFirst()
                 .orElseThrow(() -> Refused.of("plan.no-piece", "plan: there is no piece \"" + name + "\"; it has: "
-                        + pieces.stream().map(PiecePlan::name).toList() + ".", "given", name));
+                        + pieces().stream().map(PiecePlan::name).toList() + ".", "given", name));
     }
 
     /**
@@ -199,7 +200,12 @@ public final class MakingPlan {
      * @return an unmodifiable list, warnings first
      */
     public List<Notice> notices() {
-        return notices;
+        List<Notice> found = notices;
+        if (found == null) {
+            found = PlanNotices.of(order, studio, job, settings, numbers, this);
+            notices = found;
+        }
+        return found;
     }
 
     /**
@@ -208,7 +214,12 @@ public final class MakingPlan {
      * @return an unmodifiable list, the strongest first; empty for a plan without bands
      */
     public List<Sensitivity> sensitivity() {
-        return sensitivity;
+        List<Sensitivity> found = sensitivity;
+        if (found == null) {
+            found = findSensitivity();
+            sensitivity = found;
+        }
+        return found;
     }
 
     /**
@@ -217,7 +228,7 @@ public final class MakingPlan {
      * @return an unmodifiable list
      */
     public List<Assumption> assumptionsUsed() {
-        return assumptions;
+        return job.assumptions;
     }
 
     /**
@@ -226,7 +237,7 @@ public final class MakingPlan {
      * @return an unmodifiable list
      */
     public List<ToBuy> toBuy() {
-        return toBuy;
+        return reading().toBuy();
     }
 
     /**
@@ -235,7 +246,7 @@ public final class MakingPlan {
      * @return the schedule
      */
     public Schedule schedule() {
-        return schedule;
+        return reading().schedule();
     }
 
     /**
@@ -244,7 +255,7 @@ public final class MakingPlan {
      * @return an unmodifiable list
      */
     public List<Caution> cautions() {
-        return cautions;
+        return reading().cautions();
     }
 
     /**
@@ -253,7 +264,7 @@ public final class MakingPlan {
      * @return the hours
      */
     public Estimate<Time> workingHours() {
-        return workingHours;
+        return numbers.estimate(Kinds.TIME, Out.hours(job), "h");
     }
 
     /**
@@ -265,19 +276,8 @@ public final class MakingPlan {
         return MakingCard.of(this);
     }
 
-    /** Returns the codes of the notices; for programs that look for one. */
-    Set<String> noticeCodes() {
-        Set<String> codes = new LinkedHashSet<>();
-        notices.forEach(notice -> codes.add(notice.code()));
-        return codes;
-    }
-
-    Optional<PiecePlan> maybePiece(String name) {
-        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
-    }
-
     @Override
     public String toString() {
-        return "plan of " + order.name() + ": " + pieces.stream().map(PiecePlan::toString).toList();
+        return "plan of " + order.name() + ": " + pieces().stream().map(PiecePlan::toString).toList();
     }
 }

@@ -97,6 +97,7 @@ final class PlanReading {
                     : "the studio has no beater, and the recipe wants none");
         } else {
             beating = Stage.done(new BatchPlan.Beating(studio.beater().get(), set.loads, grams(set.loadOvenDry),
+                    java.util.Arrays.stream(set.asBought).mapToObj(mass -> grams(mass / set.loads)).toList(),
                     Kinds.VOLUME.ofSi(set.loadWater, "L"), Kinds.CONSISTENCY.ofSi(batch.beaterConsistency, "%"),
                     recipe.beating()));
         }
