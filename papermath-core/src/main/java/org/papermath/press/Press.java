@@ -7,12 +7,19 @@ import java.util.Objects;
 import java.util.Optional;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 
+import org.papermath.equation.PressForce;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.SheetPressure;
 
 /**
  * A press: what each of its parts may bear, the size of its platen and its daylight. Immutable.
@@ -36,6 +43,38 @@ public final class Press {
         @Override
         public String toString() {
             return name + ", " + rating.to("kN");
+        }
+    }
+
+    /**
+     * The greatest force that is suggested, and why.
+     *
+     * @param force the force
+     * @param weakest the part that bears least
+     * @param share the share of its rating that may be used
+     */
+    public record Allowed(Amount<Force> force, Part weakest, Amount<Share> share) {
+        @Override
+        public String toString() {
+            return force.to("kN") + ", " + share.to("%") + " of the rating of the " + weakest.name() + " ("
+                    + weakest.rating().to("kN") + ")";
+        }
+    }
+
+    /**
+     * What to set the press to.
+     *
+     * @param force the force on the post
+     * @param pressure the pressure on the sheet
+     * @param loadedArea the area that carries the force: the smaller of the wet sheets (or felts) and the platen
+     * @param allowed the greatest force that is suggested
+     * @param notices what the setting should not be read without
+     */
+    public record Setting(Amount<Force> force, Amount<SheetPressure> pressure, Amount<Area> loadedArea, Allowed allowed,
+            List<Notice> notices) {
+        @Override
+        public String toString() {
+            return force + " on " + loadedArea + ": " + pressure;
         }
     }
 
@@ -119,6 +158,102 @@ public final class Press {
      */
     public Part weakestPart() {
         return parts.stream().min(Comparator.comparingDouble(part -> part.rating().si())).orElseThrow();
+    }
+
+    /**
+     * Returns the greatest force that is suggested, by the shipped assumptions.
+     *
+     * @return the force, the weakest part and the share of its rating
+     */
+    public Allowed allowed() {
+        return allowed(Assumptions.standard());
+    }
+
+    /**
+     * Returns the greatest force that is suggested: a share ({@code press.allowed-share}) of the rating of the weakest part.
+     *
+     * @param assumptions where the share is looked up
+     * @return the force, the weakest part and the share of its rating
+     * @throws Refused if the store does not hold the share
+     */
+    public Allowed allowed(Assumptions assumptions) {
+        Part weakest = weakestPart();
+        double share = assumptions.si("press.allowed-share", Scope.at(name));
+        return new Allowed(Kinds.FORCE.ofSi(PressForce.allowedForce(share, weakest.rating().si()), "kN"), weakest,
+                Kinds.SHARE.ofSi(share, "%"));
+    }
+
+    /**
+     * Returns the area that carries the force: the smaller of the wet sheets (or felts) and the platen.
+     *
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the area
+     * @throws Refused if the area is not above zero
+     */
+    public Amount<Area> loadedArea(Quantity<Area> sheets) {
+        return Kinds.AREA.ofSi(PressForce.loadedArea(Kinds.AREA.siAboveZero(sheets, "area of the sheets"),
+                platenWidth * platenLength), "m2");
+    }
+
+    /**
+     * Returns the greatest pressure this press is suggested for on a sheet area.
+     *
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the pressure on the sheet at the allowed force
+     * @throws Refused if the area is not above zero
+     */
+    public Amount<SheetPressure> greatestPressure(Quantity<Area> sheets) {
+        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(allowed().force().si(), loadedArea(sheets).si()), "kPa");
+    }
+
+    /**
+     * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post wants the same pressure, so a smaller
+     * force.
+     *
+     * @param pressure the pressure wanted on the sheet
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the setting
+     * @throws Refused if a value is out of range, the force is above the allowed one, or the pressure is above the limit for
+     *     hand presses ({@code press.pressure-limit})
+     */
+    public Setting forceFor(Quantity<SheetPressure> pressure, Quantity<Area> sheets) {
+        double p = Kinds.SHEET_PRESSURE.si(pressure, "pressure on the sheet");
+        return setting(PressForce.force(p, loadedArea(sheets).si()), loadedArea(sheets));
+    }
+
+    /**
+     * Returns the setting at a force: {@code p = F/A}.
+     *
+     * @param force the force on the post
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the setting
+     * @throws Refused as {@link #forceFor}
+     */
+    public Setting setting(Quantity<Force> force, Quantity<Area> sheets) {
+        return setting(Kinds.FORCE.si(force, "force on the post"), loadedArea(sheets));
+    }
+
+    private Setting setting(double newtons, Amount<Area> area) {
+        Amount<Force> force = Kinds.FORCE.ofSi(newtons, "kN");
+        Allowed allowed = allowed();
+        // A hair of tolerance, so that the allowed pressure itself is not refused by rounding.
+        if (newtons > allowed.force().si() * (1 + 1e-12)) {
+            throw Refused.of("press.above-allowed",
+                    "press \"" + name + "\": " + force + " wanted on the post; its weakest part, the "
+                            + allowed.weakest().name() + ", allows " + allowed + ". Press with less or in smaller posts.",
+                    "press", name, "given", force.toString(), "limit", allowed.force().toString(),
+                    "part", allowed.weakest().name());
+        }
+        Amount<SheetPressure> pressure = Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(newtons, area.si()), "kPa");
+        List<Notice> notices = new ArrayList<>(PressingModel.pressureNotices(pressure, Assumptions.standard()));
+        if (area.si() < 0.5 * platenWidth * platenLength) {
+            notices.add(Notice.note("press.small-post",
+                    "The sheets cover " + Kinds.SHARE.ofSi(area.si() / (platenWidth * platenLength), "%")
+                            + " of the platen: the same force presses harder on less paper. Hold the pressure, not the force,"
+                            + " and lay the post in the middle.",
+                    "area", area.toString()));
+        }
+        return new Setting(force, pressure, area, allowed, List.copyOf(notices));
     }
 
     /**

@@ -1,0 +1,86 @@
+package org.papermath.evidence;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import javax.measure.Quantity;
+
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Refused;
+
+/**
+ * The band of a result from the bands of the assumptions behind it: each is put at its 5 % and its 95 % point in turn, and
+ * the shifts of the result are added as squares, up and down apart.
+ */
+public final class Bands {
+    private Bands() {
+    }
+
+    /**
+     * Works out an estimate.
+     *
+     * <p>Shifts are added as factors where the result is above zero throughout, else as differences. An assumption the
+     * store does not hold for the scope, one without a band and one that is not physical are left alone.
+     *
+     * @param <Q> the quantity type
+     * @param assumptions the store
+     * @param scope what the assumptions are wanted for
+     * @param ids the assumptions that may be off
+     * @param result the result of a store
+     * @return the estimate, its drivers the strongest first
+     * @throws Refused as {@code result} throws for the likely values
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> of(Assumptions assumptions, Scope scope, List<String> ids,
+            Function<Assumptions, Amount<Q>> result) {
+        Amount<Q> likely = result.apply(assumptions);
+        List<Assumption> varied = new ArrayList<>();
+        List<double[]> ends = new ArrayList<>();
+        boolean factors = likely.si() > 0;
+        for (String id : ids) {
+            Optional<Assumption> found = assumptions.find(id, scope);
+            if (found.isEmpty() || found.get().role() != Role.PHYSICAL || found.get().low() == found.get().high()) {
+                continue;
+            }
+            Assumption one = found.get();
+            double low = result.apply(assumptions.with(one.given(one.scope(), one.low()))).si();
+            double high = result.apply(assumptions.with(one.given(one.scope(), one.high()))).si();
+            factors &= low > 0 && high > 0;
+            varied.add(one);
+            ends.add(new double[] {Math.min(low, high), Math.max(low, high)});
+        }
+        double down = 0;
+        double up = 0;
+        double[] widths = new double[varied.size()];
+        for (int i = 0; i < widths.length; i++) {
+            double below = shift(likely.si(), Math.min(likely.si(), ends.get(i)[0]), factors);
+            double above = shift(likely.si(), Math.max(likely.si(), ends.get(i)[1]), factors);
+            down += below * below;
+            up += above * above;
+            widths[i] = below * below + above * above;
+        }
+        double all = down + up;
+        List<Estimate.Driver> drivers = new ArrayList<>();
+        for (int i = 0; i < widths.length; i++) {
+            if (widths[i] > 0) {
+                drivers.add(new Estimate.Driver(varied.get(i), widths[i] / all));
+            }
+        }
+        drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
+        return Estimate.of(likely, moved(likely, -Math.sqrt(down), factors), moved(likely, Math.sqrt(up), factors), drivers);
+    }
+
+    private static double shift(double from, double to, boolean factors) {
+        return factors ? Math.log(to / from) : to - from;
+    }
+
+    private static <Q extends Quantity<Q>> Amount<Q> moved(Amount<Q> likely, double by, boolean factors) {
+        if (by == 0) {
+            return likely;
+        }
+        double si = factors ? likely.si() * Math.exp(by) : likely.si() + by;
+        return likely.kind().ofSi(si).to(likely.getUnit());
+    }
+}

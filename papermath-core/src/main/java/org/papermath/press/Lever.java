@@ -1,0 +1,68 @@
+package org.papermath.press;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+
+import org.papermath.equation.PressForce;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Scope;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Torque;
+
+/**
+ * The lever of a screw press and the people at it: {@code T = n F L}.
+ *
+ * @param length from the axis of the screw to the hands
+ * @param people how many press, 1 or more
+ * @param handForce the force of each
+ */
+public record Lever(Amount<Length> length, int people, Amount<Force> handForce) {
+    /**
+     * Makes a lever with the usual force of a person.
+     *
+     * @param length from the axis of the screw to the hands, above zero
+     * @param people how many press, 1 or more
+     * @return the lever
+     * @throws Refused if a value is out of range
+     */
+    public static Lever of(Quantity<Length> length, int people) {
+        return of(length, people, Assumptions.standard().amount("press.hand-force", Scope.GENERAL, Kinds.FORCE));
+    }
+
+    /**
+     * Makes a lever.
+     *
+     * @param length from the axis of the screw to the hands, above zero
+     * @param people how many press, 1 or more
+     * @param handForce the force of each, above zero
+     * @return the lever
+     * @throws Refused if a value is out of range
+     */
+    public static Lever of(Quantity<Length> length, int people, Quantity<Force> handForce) {
+        Kinds.LENGTH.siAboveZero(length, "length of the lever");
+        Kinds.FORCE.siAboveZero(handForce, "force of a hand");
+        if (people < 1) {
+            throw Refused.of("count.below-one", "people at the lever: " + people + " given; 1 or more is wanted.",
+                    "given", people, "least", 1);
+        }
+        return new Lever(Kinds.LENGTH.check(length, "length of the lever"), people,
+                Kinds.FORCE.check(handForce, "force of a hand"));
+    }
+
+    /**
+     * Returns the torque on the screw.
+     *
+     * @return the torque
+     */
+    public Amount<Torque> torque() {
+        return Kinds.TORQUE.ofSi(PressForce.leverTorque(people, handForce.si(), length.si()), "N.m");
+    }
+
+    @Override
+    public String toString() {
+        return "lever of " + length + ", " + people + " × " + handForce;
+    }
+}

@@ -1,0 +1,60 @@
+package org.papermath.sheet;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Solids;
+
+/** A sheet on its felt, before pressing. Immutable. */
+public final class CouchedSheet extends Sheet {
+    CouchedSheet(double fibre, double additives, double water, double width, double height, double released) {
+        super(fibre, additives, water, width, height, released);
+    }
+
+    /**
+     * Makes a couched sheet from the scale: weighed wet, and dry after the oven.
+     *
+     * @param wet the mass as couched
+     * @param ovenDry the oven-dry mass, above zero and at most the wet mass
+     * @param width the width, above zero
+     * @param height the height, above zero
+     * @return the sheet, its oven-dry mass counted as fibre
+     * @throws Refused if a value is out of range
+     */
+    public static CouchedSheet weighed(Quantity<Mass> wet, Quantity<Mass> ovenDry, Quantity<Length> width,
+            Quantity<Length> height) {
+        double whole = Kinds.MASS.siAboveZero(wet, "mass of the couched sheet");
+        double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass of the sheet");
+        Kinds.MASS.siWithin(ovenDry, "oven-dry mass of the sheet", 0, whole);
+        return new CouchedSheet(dry, 0, whole - dry, side(width, "width of the sheet"), side(height, "height of the sheet"), 0);
+    }
+
+    /**
+     * Presses the sheet to known solids; {@code PressingModel} foretells them.
+     *
+     * @param solids the solids after pressing
+     * @return the pressed sheet
+     * @throws Refused if the solids are below those of the couched sheet
+     */
+    public PressedSheet pressed(Quantity<Solids> solids) {
+        double left = waterAt(Kinds.SOLIDS.si(solids, "solids of the pressed sheet"), "solids of the pressed sheet");
+        return new PressedSheet(fibre, additives, left, width, height, water - left);
+    }
+
+    /**
+     * Leaves the sheet unpressed: it dries as it was couched, which takes about twice as long.
+     *
+     * @return the sheet, ready to dry
+     */
+    public PressedSheet unpressed() {
+        return new PressedSheet(fibre, additives, water, width, height, 0);
+    }
+
+    @Override
+    String state() {
+        return "couched";
+    }
+}

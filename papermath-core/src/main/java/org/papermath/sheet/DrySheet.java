@@ -1,0 +1,158 @@
+package org.papermath.sheet;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+import org.papermath.air.Air;
+import org.papermath.equation.Moisture;
+import org.papermath.fibre.Furnish;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.ApparentDensity;
+import org.papermath.quantity.Bulk;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+
+/** A dry sheet in equilibrium with some air. Immutable. */
+public final class DrySheet extends Sheet {
+    private final SorptionModel sorption;
+
+    DrySheet(double fibre, double additives, double water, double width, double height, double released,
+            SorptionModel sorption) {
+        super(fibre, additives, water, width, height, released);
+        this.sorption = sorption;
+    }
+
+    /**
+     * A sheet on the scale, of which the air is still to be said.
+     *
+     * @param mass what the scale shows
+     * @param width its width
+     * @param height its height
+     */
+    public record Weighed(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) {
+        /**
+         * Says the air the sheet has lain in; the sheet is taken for finished rag paper.
+         *
+         * @param air the air, for some hours
+         * @return the sheet
+         */
+        public DrySheet in(Air air) {
+            return in(air, SorptionModel.standard());
+        }
+
+        /**
+         * Says the air the sheet has lain in, and what the sheet is made of.
+         *
+         * @param air the air, for some hours
+         * @param furnish the fibres
+         * @return the sheet
+         */
+        public DrySheet in(Air air, Furnish furnish) {
+            return in(air, SorptionModel.standard(furnish));
+        }
+
+        /**
+         * Says the air the sheet has lain in, and its moisture in air.
+         *
+         * @param air the air, for some hours
+         * @param sorption the moisture in air
+         * @return the sheet, its oven-dry mass counted as fibre
+         */
+        public DrySheet in(Air air, SorptionModel sorption) {
+            double dry = Moisture.ovenDryOfRatio(mass.si(), sorption.ratio(air).si());
+            return new DrySheet(dry, 0, mass.si() - dry, width.si(), height.si(), 0, sorption);
+        }
+
+        @Override
+        public String toString() {
+            return mass + ", " + width + " × " + height;
+        }
+    }
+
+    /**
+     * Starts from the scale and the ruler.
+     *
+     * @param mass what the scale shows, above zero
+     * @param width its width, above zero
+     * @param height its height, above zero
+     * @return the weighed sheet; say its air next
+     * @throws Refused if a value is not above zero
+     */
+    public static Weighed weighed(Quantity<Mass> mass, Quantity<Length> width, Quantity<Length> height) {
+        Kinds.MASS.siAboveZero(mass, "mass of the sheet");
+        side(width, "width of the sheet");
+        side(height, "height of the sheet");
+        return new Weighed(Kinds.MASS.check(mass, "mass of the sheet"), Kinds.LENGTH.check(width, "width of the sheet"),
+                Kinds.LENGTH.check(height, "height of the sheet"));
+    }
+
+    /**
+     * Returns the sheet in the reference atmosphere of 23 °C and 50 % relative humidity.
+     *
+     * @return the sheet; its size is kept, {@link HygroexpansionModel} tells how that moves
+     * @source ISO 187 for the atmosphere
+     */
+    public DrySheet conditioned() {
+        return conditioned(Air.reference());
+    }
+
+    /**
+     * Returns the sheet after it has come to equilibrium with some air.
+     *
+     * @param air the air
+     * @return the sheet; its size is kept, {@link HygroexpansionModel} tells how that moves
+     */
+    public DrySheet conditioned(Air air) {
+        double left = ovenDrySi() * sorption.ratio(air).si();
+        return new DrySheet(fibre, additives, left, width, height, Math.max(0, water - left), sorption);
+    }
+
+    /**
+     * Returns the moisture of the sheet in air.
+     *
+     * @return the model
+     */
+    public SorptionModel sorption() {
+        return sorption;
+    }
+
+    /**
+     * Returns the caliper at an apparent density: {@code t = W/rho}; {@link DensityModel} foretells the density.
+     *
+     * @param density the apparent density
+     * @return the caliper
+     * @throws Refused if the density is out of range
+     */
+    public Amount<Length> caliper(Quantity<ApparentDensity> density) {
+        return Kinds.LENGTH.ofSi(grammage().si() / Kinds.DENSITY.si(density, "apparent density"), "mm");
+    }
+
+    /**
+     * Returns the apparent density at a measured caliper: {@code rho = W/t}.
+     *
+     * @param caliper the caliper, above zero; say the pressure of the micrometer with it
+     * @return the apparent density
+     * @throws Refused if the caliper is not above zero
+     */
+    public Amount<ApparentDensity> density(Quantity<Length> caliper) {
+        return Kinds.DENSITY.ofSi(grammage().si() / Kinds.LENGTH.siAboveZero(caliper, "caliper"), "kg/m3");
+    }
+
+    /**
+     * Returns the bulk at a measured caliper: {@code t/W}.
+     *
+     * @param caliper the caliper, above zero
+     * @return the bulk
+     * @throws Refused if the caliper is not above zero
+     */
+    public Amount<Bulk> bulk(Quantity<Length> caliper) {
+        return Kinds.BULK.ofSi(1 / density(caliper).si(), "cm3/g");
+    }
+
+    @Override
+    String state() {
+        return "dry";
+    }
+}

@@ -1,0 +1,104 @@
+package org.papermath.sheet;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+import org.papermath.equation.Moisture;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Scope;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Solids;
+
+/** A sheet on the mould that has stopped dripping. Immutable. */
+public final class FormedSheet extends Sheet {
+    private FormedSheet(double fibre, double additives, double water, double width, double height) {
+        super(fibre, additives, water, width, height, 0);
+    }
+
+    /**
+     * Makes a sheet at the usual solids on the mould ({@code web.solids-on-mould}).
+     *
+     * @param ovenDryFibre the oven-dry fibre in it, above zero
+     * @param width the deckle opening across, above zero
+     * @param height the deckle opening along, above zero
+     * @return the sheet
+     * @throws Refused if a value is out of range
+     */
+    public static FormedSheet of(Quantity<Mass> ovenDryFibre, Quantity<Length> width, Quantity<Length> height) {
+        double fibre = Kinds.MASS.siAboveZero(ovenDryFibre, "oven-dry fibre of the sheet");
+        double solids = Assumptions.standard().si("web.solids-on-mould", Scope.GENERAL);
+        return new FormedSheet(fibre, 0, fibre * Moisture.ratioOfSolids(solids), side(width, "width of the deckle"),
+                side(height, "height of the deckle"));
+    }
+
+    /**
+     * Makes a sheet from the oven-dry grammage on the mould, at the usual solids there.
+     *
+     * @param ovenDry the oven-dry fibre over the area of the deckle
+     * @param width the deckle opening across, above zero
+     * @param height the deckle opening along, above zero
+     * @return the sheet
+     * @throws Refused if a value is out of range
+     */
+    public static FormedSheet ofGrammage(Quantity<Grammage> ovenDry, Quantity<Length> width, Quantity<Length> height) {
+        double mass = Kinds.GRAMMAGE.si(ovenDry, "oven-dry grammage on the mould") * side(width, "width of the deckle")
+                * side(height, "height of the deckle");
+        return of(Kinds.MASS.ofSi(mass, "g"), width, height);
+    }
+
+    /**
+     * Returns the sheet with oven-dry additives that stay in it, at the same solids.
+     *
+     * @param ovenDry fillers, pigments and internal size in the sheet
+     * @return the sheet
+     * @throws Refused if the mass is out of range
+     */
+    public FormedSheet withAdditives(Quantity<Mass> ovenDry) {
+        double more = Kinds.MASS.si(ovenDry, "additives of the sheet");
+        return new FormedSheet(fibre, more, (fibre + more) * (water / ovenDrySi()), width, height);
+    }
+
+    /**
+     * Returns the sheet at other solids on the mould.
+     *
+     * @param solids the solids, above zero
+     * @return the sheet
+     * @throws Refused if the solids are out of range
+     */
+    public FormedSheet at(Quantity<Solids> solids) {
+        double s = Kinds.SOLIDS.si(solids, "solids on the mould");
+        return new FormedSheet(fibre, additives, ovenDrySi() * Moisture.ratioOfSolids(s), width, height);
+    }
+
+    /**
+     * Couches the sheet at the usual solids ({@code web.solids-couched}).
+     *
+     * @return the couched sheet
+     * @throws Refused as {@link #couched(Quantity)}
+     */
+    public CouchedSheet couched() {
+        Amount<Solids> usual = Assumptions.standard().amount("web.solids-couched", Scope.GENERAL, Kinds.SOLIDS);
+        return couched(usual);
+    }
+
+    /**
+     * Couches the sheet.
+     *
+     * @param solids the solids after couching
+     * @return the couched sheet
+     * @throws Refused if the solids are below those on the mould
+     */
+    public CouchedSheet couched(Quantity<Solids> solids) {
+        double left = waterAt(Kinds.SOLIDS.si(solids, "solids of the couched sheet"), "solids of the couched sheet");
+        return new CouchedSheet(fibre, additives, left, width, height, water - left);
+    }
+
+    @Override
+    String state() {
+        return "formed";
+    }
+}

@@ -1,0 +1,56 @@
+package org.papermath.sheet;
+
+import javax.measure.Quantity;
+
+import org.papermath.air.Air;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Solids;
+import org.papermath.shape.Shrinkage;
+
+/** A sheet out of the press, before drying; also a sized sheet before it is dried again. Immutable. */
+public final class PressedSheet extends Sheet {
+    PressedSheet(double fibre, double additives, double water, double width, double height, double released) {
+        super(fibre, additives, water, width, height, released);
+    }
+
+    /**
+     * Presses the sheet once more, by exchange of felts or blotters.
+     *
+     * @param solids the solids after it
+     * @return the sheet
+     * @throws Refused if the solids are below those before
+     */
+    public PressedSheet pressedAgain(Quantity<Solids> solids) {
+        double left = waterAt(Kinds.SOLIDS.si(solids, "solids after pressing again"), "solids after pressing again");
+        return new PressedSheet(fibre, additives, left, width, height, water - left);
+    }
+
+    /**
+     * Dries the sheet until it is in equilibrium with the air:
+     * {@code grammage = W (1 + M)/((1 - s_along)(1 - s_across))}.
+     *
+     * @param shrinkage what it shrinks in each direction, as the drying lets it
+     * @param sorption the moisture of its fibre in air
+     * @param air the air of the room
+     * @return the dry sheet
+     * @throws Refused if the sheet is drier than that already
+     */
+    public DrySheet dried(Shrinkage shrinkage, SorptionModel sorption, Air air) {
+        double left = ovenDrySi() * sorption.ratio(air).si();
+        if (left > water) {
+            throw Refused.of("sheet.drier",
+                    "drying: the sheet is at " + moisture() + " moisture and the air would bring it to "
+                            + Kinds.MOISTURE_RATIO.ofSi(left / ovenDrySi(), "g/g") + "; it would not dry but take up water.",
+                    "given", moisture().toString());
+        }
+        return new DrySheet(fibre, additives, left, width * (1 - shrinkage.acrossFraction()),
+                height * (1 - shrinkage.alongFraction()), water - left, sorption);
+    }
+
+    @Override
+    String state() {
+        return "pressed";
+    }
+}
