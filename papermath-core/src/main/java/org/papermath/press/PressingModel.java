@@ -1,0 +1,366 @@
+package org.papermath.press;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+
+import org.papermath.equation.Pressing;
+import org.papermath.equation.WetWeb;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SheetPressure;
+import org.papermath.quantity.Solids;
+import org.papermath.quantity.WaterRetention;
+import org.papermath.sheet.CouchedSheet;
+import org.papermath.sheet.PressedSheet;
+
+/**
+ * Water left in a sheet after pressing. Immutable.
+ *
+ * <p>Long pressing comes to {@code M_eq = max(M_floor, a WRV (p/p0)^-b)}; on the way
+ * {@code M = M_eq + (M_in - M_eq) exp(-t/tau)} with {@code tau = tau0 (W/0.1)² (WRV/1.5)²}, W the oven-dry grammage in
+ * kg/m². For felts on both sides, damp and not dripping; 0.03 to 1.5 MPa on the sheet, up to 400 g/m². About ±0.06 of the
+ * solids; ±0.02 after one sheet weighed couched, pressed and dry.
+ *
+ * @source form and constants of the library from published results quoted at {@code press.factor}; the square of the grammage
+ *     after Kerekes and McDonald 1991
+ */
+public final class PressingModel {
+    private static final List<String> IDS = List.of("press.factor", "press.exponent", "press.floor", "press.time-constant");
+    private static final double GREATEST_GRAMMAGE = 0.4;
+    private static final double LEAST_PRESSURE = 0.03e6;
+
+    private final Assumptions assumptions;
+    private final Scope scope;
+    private final double factor;
+    private final double exponent;
+    private final double reference;
+    private final double floor;
+    private final double time;
+
+    /**
+     * What pressing leaves.
+     *
+     * @param sheet the pressed sheet
+     * @param equilibrium the moisture ratio after very long pressing
+     * @param timeConstant the time in which the distance to it falls to 37 %
+     * @param notices what the result should not be read without
+     */
+    public record Result(PressedSheet sheet, Amount<MoistureRatio> equilibrium, Amount<Time> timeConstant,
+            List<Notice> notices) {
+        /**
+         * Returns the solids after pressing.
+         *
+         * @return the solids
+         */
+        public Amount<Solids> solids() {
+            return sheet.solids();
+        }
+
+        @Override
+        public String toString() {
+            return "pressed to " + solids() + " solids";
+        }
+    }
+
+    private PressingModel(Assumptions assumptions, Scope scope) {
+        this.assumptions = assumptions;
+        this.scope = scope;
+        this.factor = assumptions.si("press.factor", scope);
+        this.exponent = assumptions.si("press.exponent", scope);
+        this.reference = assumptions.si("press.reference-pressure", scope);
+        this.floor = assumptions.si("press.floor", scope);
+        this.time = assumptions.si("press.time-constant", scope);
+    }
+
+    /**
+     * Returns the model by the shipped assumptions.
+     *
+     * @return the model
+     */
+    public static PressingModel standard() {
+        return from(Assumptions.standard(), Scope.GENERAL);
+    }
+
+    /**
+     * Makes the model for a press, and a fibre on it.
+     *
+     * @param assumptions the store
+     * @param scope the press, for example {@code Scope.at(press.name())}
+     * @return the model
+     * @throws Refused if the store lacks one of its numbers
+     */
+    public static PressingModel from(Assumptions assumptions, Scope scope) {
+        return new PressingModel(assumptions, scope);
+    }
+
+    /**
+     * Returns the moisture ratio after very long pressing.
+     *
+     * @param retention the water retention value of the stock as beaten
+     * @param pressure the pressure on the sheet
+     * @return water over oven-dry mass
+     * @throws Refused if the pressure is above the limit for hand presses, or a value is out of range
+     */
+    public Amount<MoistureRatio> equilibrium(Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure) {
+        return Kinds.MOISTURE_RATIO.ofSi(
+                equilibrium(Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value"), pressed(pressure)), "g/g");
+    }
+
+    private double equilibrium(double retention, double pressure) {
+        return Pressing.equilibriumRatio(retention, pressure, factor, reference, exponent, floor);
+    }
+
+    private double pressed(Quantity<SheetPressure> pressure) {
+        double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
+        pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure on the sheet"), assumptions);
+        return p;
+    }
+
+    /**
+     * Presses a sheet.
+     *
+     * @param sheet the couched sheet
+     * @param retention the water retention value of the stock as beaten
+     * @param pressure the pressure on the sheet
+     * @param hold the time at load
+     * @return the pressed sheet, and what to know of it
+     * @throws Refused if the pressure is above the limit for hand presses ({@code press.pressure-limit}), or a value is out of
+     *     range
+     */
+    public Result press(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+            Quantity<Time> hold) {
+        double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
+        double p = pressed(pressure);
+        double seconds = Kinds.TIME.si(hold, "time at load");
+        double grammage = sheet.ovenDryGrammage().si();
+        double equilibrium = equilibrium(wrv, p);
+        double constant = Pressing.timeConstant(time, grammage, wrv);
+        double in = sheet.ratio().si();
+        double ratio = Pressing.ratioAfter(in, equilibrium, constant, seconds);
+        PressedSheet out = sheet.pressed(Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(ratio), "%"));
+        List<Notice> notices = new ArrayList<>(pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure"), assumptions));
+        if (seconds < 3 * constant) {
+            notices.add(Notice.note("press.short-hold",
+                    "The load is held for " + hold + "; this sheet would still give up water after three time constants, "
+                            + Kinds.TIME.ofSi(3 * constant, "s") + ".",
+                    "given", hold.toString(), "wanted", Kinds.TIME.ofSi(3 * constant, "s").toString()));
+        }
+        if (p < LEAST_PRESSURE || grammage > GREATEST_GRAMMAGE) {
+            notices.add(Notice.warning("press.outside-range",
+                    "The pressing model holds from 0.03 MPa and up to 400 g/m² oven-dry; " + pressure + " and "
+                            + sheet.ovenDryGrammage() + " are outside.",
+                    "pressure", pressure.toString(), "grammage", sheet.ovenDryGrammage().toString()));
+        }
+        if (Pressing.solidsOfRatio(ratio) > 0.5) {
+            notices.add(Notice.warning("press.dry",
+                    "Solids above 50 % after a hand press are more than presses are known to reach; weigh a sheet.",
+                    "solids", out.solids().toString()));
+        }
+        if (assumptions.get("press.factor", scope).basis() != Basis.MEASURED_HERE) {
+            notices.add(Notice.note("press.uncalibrated",
+                    "The water retention value rules this result; one from a table, of unsaid basis or from a gentler spinning"
+                            + " overstates the water. One sheet weighed couched, pressed and dry settles it.",
+                    "retention", retention.toString()));
+        }
+        return new Result(out, Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g"), Kinds.TIME.ofSi(constant, "s"),
+                List.copyOf(notices));
+    }
+
+    /**
+     * Returns the solids after pressing with their band.
+     *
+     * @param sheet the couched sheet
+     * @param retention the water retention value of the stock as beaten
+     * @param pressure the pressure on the sheet
+     * @param hold the time at load
+     * @return the solids
+     * @throws Refused as {@link #press}
+     */
+    public Estimate<Solids> solids(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+            Quantity<Time> hold) {
+        return Bands.of(assumptions, scope, IDS,
+                store -> from(store, scope).press(sheet, retention, pressure, hold).solids());
+    }
+
+    /**
+     * Returns the time at load until a sheet comes to some solids.
+     *
+     * @param sheet the couched sheet
+     * @param retention the water retention value of the stock as beaten
+     * @param pressure the pressure on the sheet
+     * @param wanted the solids wanted
+     * @return the time
+     * @throws Refused if this pressure never brings the sheet there, or a value is out of range
+     */
+    public Amount<Time> timeTo(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+            Quantity<Solids> wanted) {
+        double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
+        double equilibrium = equilibrium(wrv, pressed(pressure));
+        double time = Pressing.timeToRatio(sheet.ratio().si(), equilibrium,
+                Pressing.timeConstant(this.time, sheet.ovenDryGrammage().si(), wrv),
+                Pressing.ratioOfSolids(Kinds.SOLIDS.si(wanted, "solids wanted")));
+        if (Double.isInfinite(time)) {
+            Amount<Solids> best = Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(equilibrium), "%");
+            throw Refused.of("press.never",
+                    "pressing: " + wanted + " solids wanted; " + pressure + " on this stock never comes above " + best
+                            + ". Press harder within what the press allows, or dry from there.",
+                    "given", wanted.toString(), "limit", best.toString());
+        }
+        return Kinds.TIME.ofSi(time, "min");
+    }
+
+    /**
+     * Returns the solids after an exchange of blotters under boards ({@code web.solids-blotter-exchange}).
+     *
+     * @return the solids
+     */
+    public Amount<Solids> afterBlotterExchange() {
+        return assumptions.amount("web.solids-blotter-exchange", scope, Kinds.SOLIDS);
+    }
+
+    /**
+     * What runs out of a post in the press.
+     *
+     * @param fromSheets the water the sheets give up
+     * @param fromFelts the water the felts give up; they go in damp and come out drier
+     * @param notices what the result should not be read without
+     */
+    public record Water(Amount<Mass> fromSheets, Amount<Mass> fromFelts, List<Notice> notices) {
+        /**
+         * Returns what runs to the floor and the drain.
+         *
+         * @return the water of sheets and felts
+         */
+        public Amount<Mass> toDrain() {
+            return Kinds.MASS.ofSi(fromSheets.si() + fromFelts.si(), "kg");
+        }
+
+        @Override
+        public String toString() {
+            return toDrain() + " of water to the drain";
+        }
+    }
+
+    /**
+     * Returns the water that runs out of a post: {@code n A W (M_in - M_out)} of the sheets, and what the felts lose.
+     *
+     * @param post the post
+     * @param felts its felts
+     * @param couched one sheet before
+     * @param pressed the same sheet after
+     * @return the water
+     * @throws Refused if a value is out of range
+     */
+    public Water waterOf(Post post, Felts felts, CouchedSheet couched, PressedSheet pressed) {
+        double sheets = post.sheets() * (couched.water().si() - pressed.water().si());
+        double before = assumptions.si("felt.water-before", scope);
+        double after = assumptions.si("felt.water-after", scope);
+        double area = felts.width().si() * felts.length().si();
+        double out = -WetWeb.feltWater(post.felts(), area, after, before);
+        List<Notice> notices = new ArrayList<>();
+        if (out > sheets) {
+            notices.add(Notice.note("press.felt-water",
+                    "The felts give up more water than the sheets: wring or spin them before the post is laid.",
+                    "felts", Kinds.MASS.ofSi(Math.max(0, out), "kg").toString(),
+                    "sheets", Kinds.MASS.ofSi(Math.max(0, sheets), "kg").toString()));
+        }
+        return new Water(Kinds.MASS.ofSi(sheets, "kg"), Kinds.MASS.ofSi(Math.max(0, out), "kg"), List.copyOf(notices));
+    }
+
+    /**
+     * Calibrates a press by one sheet weighed couched, pressed and dry: the factor a in
+     * {@code M_eq = a WRV (p/p0)^-b}. A hold shorter than five time constants is allowed for.
+     *
+     * @param assumptions the store
+     * @param press the press; its name is the scope
+     * @param sheet the sheet as couched, with its oven-dry mass and size
+     * @param pressedMass the mass out of the press
+     * @param retention the water retention value of the stock as beaten
+     * @param pressure the pressure on the sheet
+     * @param hold the time at load
+     * @return the store with {@code press.factor} measured for the press
+     * @throws Refused if the pressed mass is not between the oven-dry and the couched one, the hold is too short to tell, or
+     *     the sheet is at the floor no press goes below
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Press press, CouchedSheet sheet, Reading<Mass> pressedMass,
+            Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
+        Scope scope = Scope.at(press.name());
+        PressingModel model = from(assumptions, scope);
+        double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
+        double p = model.pressed(pressure);
+        double dry = sheet.ovenDry().si();
+        double mass = pressedMass.value().si();
+        if (!(mass > dry && mass < sheet.mass().si())) {
+            throw Refused.of("press.calibration-mass",
+                    "mass of the pressed sheet: " + pressedMass.value() + " given; it must lie between the oven-dry mass "
+                            + sheet.ovenDry() + " and the couched mass " + sheet.mass() + ".",
+                    "given", pressedMass.value().toString(), "least", sheet.ovenDry().toString(),
+                    "most", sheet.mass().toString());
+        }
+        double ratio = mass / dry - 1;
+        double constant = Pressing.timeConstant(model.time, sheet.ovenDryGrammage().si(), wrv);
+        double equilibrium = Pressing.equilibriumOfWeighing(sheet.ratio().si(), ratio, constant,
+                Kinds.TIME.siAboveZero(hold, "time at load"));
+        if (!(equilibrium > 0)) {
+            throw Refused.of("press.calibration-hold",
+                    "time at load: " + hold + " given; too short to tell where this sheet would have come to rest. Hold for at"
+                            + " least " + Kinds.TIME.ofSi(5 * constant, "s") + ".",
+                    "given", hold.toString(), "least", Kinds.TIME.ofSi(5 * constant, "s").toString());
+        }
+        if (equilibrium < model.floor) {
+            throw Refused.of("press.calibration-floor",
+                    "pressed sheet: " + Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g") + " water on dry; that is less than the"
+                            + " fibre walls hold, " + Kinds.MOISTURE_RATIO.ofSi(model.floor, "g/g")
+                            + ", and says nothing of the press. Check the oven-dry mass.",
+                    "given", equilibrium, "limit", model.floor);
+        }
+        Assumption old = assumptions.get("press.factor", scope);
+        double likely = Pressing.factorOfWeighing(equilibrium, wrv, p, model.reference, model.exponent);
+        // What one weighing leaves: 0.02 of the solids, beside the error of the scale.
+        double left = 0.02 * (1 + ratio) * (1 + ratio);
+        double half = Math.hypot(1.645 * pressedMass.error().si() / dry, left) / ratio;
+        return assumptions.with(old.with(scope, likely, likely / (1 + half), likely * (1 + half), Basis.MEASURED_HERE,
+                new Source("one sheet weighed couched, pressed and dry at " + pressure)));
+    }
+
+    /** Returns the warning for a high pressure and refuses one above the limit. */
+    static List<Notice> pressureNotices(Amount<SheetPressure> pressure, Assumptions assumptions) {
+        double warning = assumptions.si("press.pressure-warning", Scope.GENERAL);
+        double limit = assumptions.si("press.pressure-limit", Scope.GENERAL);
+        if (pressure.si() > limit) {
+            throw Refused.of("press.pressure-limit",
+                    "pressure on the sheet: " + pressure + " given; no hand press is known above "
+                            + Kinds.SHEET_PRESSURE.ofSi(limit, "MPa") + ". Check the area that carries the force and which ton"
+                            + " is meant.",
+                    "given", pressure.toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(limit, "MPa").toString());
+        }
+        if (pressure.si() > warning) {
+            return List.of(Notice.warning("press.pressure-high",
+                    "The pressure on the sheet is " + pressure.to("MPa") + "; above "
+                            + Kinds.SHEET_PRESSURE.ofSi(warning, "MPa") + " solids and density hardly answer any more and are"
+                            + " only carried on from lower pressures.",
+                    "given", pressure.toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(warning, "MPa").toString()));
+        }
+        return List.of();
+    }
+
+    @Override
+    public String toString() {
+        return "pressing" + scope + ": a " + factor + ", b " + exponent;
+    }
+}
