@@ -22,5 +22,6 @@ module org.papermath.core {
     exports org.papermath.pulp;
     exports org.papermath.quantity;
     exports org.papermath.shape;
+    exports org.papermath.sheet;
     exports org.papermath.vat;
 }

@@ -1,0 +1,315 @@
+package org.papermath.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
+
+import org.papermath.equation.Density;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.fibre.Furnish;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.ApparentDensity;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SheetPressure;
+
+/**
+ * Apparent density and caliper of the dry sheet from furnish, beating, pressing and finish. Immutable.
+ *
+ * <p>Beating: {@code 1/rho = 1/rho_i + (1/rho_0 - 1/rho_i) exp(-t/tau)}; pressing: {@code rho (min(p, p_sat)/p0)^k}, from 0.05 to
+ * 4 MPa. The densities of the table are those of sheets dried under restraint. About ±20 %, ±7 % after one sheet by scale
+ * and micrometer. Caliper is that of a single sheet between flat feet at 100 kPa.
+ *
+ * @source ISO 534 for the pressure of the caliper; densities by fibre as stated at {@code sheet.density-unbeaten}; beaten rag
+ *     and the finishes from Sindall, The Manufacture of Paper, 1908, ch. IX, and Cross and Bevan, A Text-Book of Paper-Making,
+ *     1888
+ */
+public final class DensityModel {
+    /** The pressure of the micrometer the calipers are meant for. */
+    public static final Amount<SheetPressure> CALIPER_PRESSURE = SheetPressure.kilopascals(100);
+
+    private static final String UNBEATEN = "sheet.density-unbeaten";
+    private static final String BEATEN = "sheet.density-long-beaten";
+    private static final String LIGHTLY = "sheet.density-lightly-pressed";
+    private static final List<String> IDS = List.of(UNBEATEN, BEATEN, LIGHTLY, "sheet.density-exponent",
+            "sheet.density-saturation-pressure", "sheet.density-beating-time");
+    /** A dry sheet without fillers cannot be denser than this, kg/m3. */
+    private static final double CAP = 1500;
+    private static final double DOUBTFUL_LOW = 150;
+    private static final double DOUBTFUL_HIGH = 1300;
+    private static final double THIN = 0.010;
+    private static final double NEARLY_THIN_LOW = 0.008;
+    private static final double NEARLY_THIN_HIGH = 0.012;
+    private static final double LIGHT = 0.020;
+
+    private final Assumptions assumptions;
+    private final Scope scope;
+
+    /** How the dry sheet is finished. */
+    public enum Finish {
+        /** As it comes out of drying. */
+        NONE(""),
+        /** Glazed between plates or rolls. */
+        GLAZED("glazed"),
+        /** Strongly glazed, between plates many times or supercalendered. */
+        STRONG_GLAZE("strong-glaze");
+
+        private final String subject;
+
+        Finish(String subject) {
+            this.subject = subject;
+        }
+    }
+
+    /**
+     * What a sheet will be like to the micrometer.
+     *
+     * @param density the apparent density
+     * @param caliper the caliper of a single sheet at {@link #CALIPER_PRESSURE}
+     * @param notices what it should not be read without
+     */
+    public record Result(Estimate<ApparentDensity> density, Estimate<Length> caliper, List<Notice> notices) {
+        @Override
+        public String toString() {
+            return caliper + " at " + CALIPER_PRESSURE + ", " + density;
+        }
+    }
+
+    private DensityModel(Assumptions assumptions, Scope scope) {
+        this.assumptions = assumptions;
+        this.scope = scope;
+    }
+
+    /**
+     * Makes the model by the shipped assumptions.
+     *
+     * @param furnish the fibres
+     * @return the model
+     */
+    public static DensityModel standard(Furnish furnish) {
+        return from(Assumptions.standard(), furnish.scope());
+    }
+
+    /**
+     * Makes the model of a furnish, perhaps on a press.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish
+     * @return the model
+     */
+    public static DensityModel from(Assumptions assumptions, Scope scope) {
+        return new DensityModel(assumptions, scope);
+    }
+
+    /**
+     * Returns the density of a sheet that is not finished.
+     *
+     * @param pressure the last pressure on the sheet
+     * @param beating the hours in the studio's beater
+     * @return the apparent density; at most 1500 kg/m³
+     * @throws Refused if there is no density for this furnish, or a value is out of range
+     */
+    public Amount<ApparentDensity> density(Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+        double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
+        return Kinds.DENSITY.ofSi(density(assumptions, scope, p, Kinds.TIME.si(beating, "beating time")), "kg/m3");
+    }
+
+    private static double density(Assumptions store, Scope scope, double pressure, double time) {
+        Optional<Assumption> unbeaten = store.find(UNBEATEN, scope);
+        if (unbeaten.isEmpty() && store.find(LIGHTLY, scope).isPresent()) {
+            return store.si(LIGHTLY, scope);
+        }
+        double reference = Density.ofBeating(store.si(UNBEATEN, scope), store.si(BEATEN, scope), time,
+                store.si("sheet.density-beating-time", scope));
+        return Math.min(CAP, Density.ofPressure(reference, pressure, store.si("sheet.density-reference-pressure", scope),
+                store.si("sheet.density-saturation-pressure", scope), store.si("sheet.density-exponent", scope)));
+    }
+
+    /**
+     * Returns density and caliper of a sheet dried under restraint and not finished.
+     *
+     * @param conditioned the conditioned grammage
+     * @param pressure the last pressure on the sheet
+     * @param beating the hours in the studio's beater
+     * @return density and caliper
+     * @throws Refused as {@link #density}
+     */
+    public Result of(Quantity<Grammage> conditioned, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+        return of(conditioned, pressure, beating, Restraint.STACK, Finish.NONE);
+    }
+
+    /**
+     * Returns density and caliper: {@code t = W/rho}, below 10 g/m² {@code t = t0 + W/rho}.
+     *
+     * @param conditioned the conditioned grammage
+     * @param pressure the last pressure on the sheet
+     * @param beating the hours in the studio's beater
+     * @param restraint how it was dried
+     * @param finish how it was finished
+     * @return density and caliper
+     * @throws Refused as {@link #density}
+     */
+    public Result of(Quantity<Grammage> conditioned, Quantity<SheetPressure> pressure, Quantity<Time> beating,
+            Restraint restraint, Finish finish) {
+        double w = Kinds.GRAMMAGE.si(conditioned, "conditioned grammage");
+        double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
+        double t = Kinds.TIME.si(beating, "beating time");
+        Estimate<Length> caliper = Bands.of(assumptions, scope, ids(finish),
+                store -> Kinds.LENGTH.ofSi(caliper(store, w, p, t, finish), "mm"));
+        // The apparent density is what scale and micrometer would give, with the thin-sheet rule and the finish in it.
+        Estimate<ApparentDensity> density = Bands.of(assumptions, scope, ids(finish),
+                store -> Kinds.DENSITY.ofSi(w / caliper(store, w, p, t, finish), "kg/m3"));
+        return new Result(density, caliper, notices(w, p, t, restraint, finish, density.likely()));
+    }
+
+    private static List<String> ids(Finish finish) {
+        List<String> ids = new ArrayList<>(IDS);
+        ids.add("sheet.thin-offset");
+        if (finish != Finish.NONE) {
+            ids.add("sheet.thickness-factor");
+        }
+        return ids;
+    }
+
+    private double caliper(Assumptions store, double grammage, double pressure, double time, Finish finish) {
+        double finished = finish == Finish.NONE ? 1 : store.si("sheet.thickness-factor", Scope.of(finish.subject));
+        if (grammage < THIN) {
+            return finished * thin(store, grammage);
+        }
+        return finished * Density.caliper(grammage, density(store, scope, pressure, time));
+    }
+
+    /** Caliper of a sheet so thin that single fibres set it; the density in it is that of lightly pressed kozo. */
+    private static double thin(Assumptions store, double grammage) {
+        return Density.thinSheetCaliper(grammage, store.si("sheet.thin-offset", Scope.GENERAL),
+                store.si(LIGHTLY, Scope.of("kozo")));
+    }
+
+    private List<Notice> notices(double w, double p, double t, Restraint restraint, Finish finish,
+            Amount<ApparentDensity> density) {
+        List<Notice> notices = new ArrayList<>();
+        if (w >= NEARLY_THIN_LOW && w <= NEARLY_THIN_HIGH) {
+            Amount<Length> one = Kinds.LENGTH.ofSi(thin(assumptions, w), "mm");
+            Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, scope, p, t)), "mm");
+            notices.add(Notice.note("density.thin-step",
+                    "Around 10 g/m² the rule for thin sheets gives " + one + " and the density " + other
+                            + "; the truth is between them.", "thin", one.toString(), "density", other.toString()));
+        } else if (w < LIGHT) {
+            notices.add(Notice.note("density.light",
+                    "Below 20 g/m² caliper no longer goes with grammage; measure a sheet.",
+                    "grammage", Kinds.GRAMMAGE.ofSi(w, "g/m2").toString()));
+        }
+        if (density.si() < DOUBTFUL_LOW || density.si() > DOUBTFUL_HIGH) {
+            notices.add(Notice.warning("density.doubtful",
+                    "An apparent density of " + density + " is outside 150 to 1300 kg/m³, where paper lies.",
+                    "given", density.toString(), "least", "150 kg/m³", "most", "1300 kg/m³"));
+        }
+        double warning = assumptions.si("press.pressure-warning", Scope.GENERAL);
+        double saturation = assumptions.si("sheet.density-saturation-pressure", scope);
+        if (p > warning) {
+            notices.add(Notice.warning("density.pressure-high",
+                    "Pressed at " + Kinds.SHEET_PRESSURE.ofSi(p, "MPa") + ": above "
+                            + Kinds.SHEET_PRESSURE.ofSi(saturation, "MPa") + " the model makes no sheet denser"
+                            + " (at-model-limit).",
+                    "given", Kinds.SHEET_PRESSURE.ofSi(p, "MPa").toString()));
+        }
+        if (restraint.shareSi(assumptions, false) < 0.5) {
+            notices.add(Notice.note("density.free-dried",
+                    "The densities are those of sheets dried flat under restraint; a sheet dried " + restraint.name()
+                            + " comes out bulkier and rougher.",
+                    "restraint", restraint.name()));
+        }
+        if (finish != Finish.NONE) {
+            notices.add(Notice.note("density.finish-stretch",
+                    "Glazing also stretches the sheet: published glazed papers lost about 7 % of their grammage with it.",
+                    "finish", finish.name()));
+        }
+        if (assumptions.find(UNBEATEN, scope).isEmpty() && assumptions.find(LIGHTLY, scope).isPresent()) {
+            notices.add(Notice.note("density.lightly-pressed",
+                    "For this fibre only the density of lightly pressed sheets is known; pressing and beating do not enter.",
+                    "scope", scope.toString()));
+        }
+        return List.copyOf(notices);
+    }
+
+    /**
+     * Calibrates the densities of a furnish by one dry sheet, scale and micrometer: the reference density is
+     * {@code rho/(min(p, p_sat)/p0)^k}, and the densities of the table are scaled to it.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish, perhaps on a press
+     * @param conditioned the conditioned grammage of the sheet
+     * @param caliper its caliper, at {@link #CALIPER_PRESSURE}
+     * @param pressure the last pressure on it
+     * @param beating the hours in the studio's beater
+     * @return the store with the densities of the furnish measured
+     * @throws Refused if the sheet is below 20 g/m², its density is outside what paper can have, or a value is out of range
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned,
+            Reading<Length> caliper, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+        double w = Kinds.GRAMMAGE.siWithin(conditioned.value(), "grammage of the measured sheet", LIGHT, 2);
+        double t = Kinds.LENGTH.siAboveZero(caliper.value(), "caliper of the measured sheet");
+        double measured = Density.of(w, t);
+        if (measured < DOUBTFUL_LOW / 2 || measured > CAP) {
+            throw Refused.of("density.calibration",
+                    "density of the measured sheet: " + Kinds.DENSITY.ofSi(Math.min(measured, 25000), "kg/m3")
+                            + "; a sheet without fillers lies from 75 to 1500 kg/m³. Check mil against micrometre.",
+                    "given", measured, "least", "75 kg/m³", "most", "1500 kg/m³");
+        }
+        double foretold = density(assumptions, scope, Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet"),
+                Kinds.TIME.si(beating, "beating time"));
+        double scale = measured / foretold;
+        double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
+        // What one sheet leaves: 7 %, beside the errors of scale and micrometer.
+        double half = Math.hypot(1.645 * error, 0.07);
+        Assumptions store = assumptions;
+        Source source = new Source("one dry sheet by scale and micrometer, pressed at " + pressure);
+        for (String id : List.of(UNBEATEN, BEATEN, LIGHTLY)) {
+            Optional<Assumption> old = assumptions.find(id, scope);
+            if (old.isPresent()) {
+                double likely = Math.min(old.get().likely() * scale, old.get().most());
+                store = store.with(old.get().with(scope, likely, likely / (1 + half),
+                        Math.min(likely * (1 + half), old.get().most()), Basis.MEASURED_HERE, source));
+            }
+        }
+        return store;
+    }
+
+    /**
+     * Returns what two figures for one caliper should not be read without: a slip between thousandths of an inch and
+     * micrometres.
+     *
+     * @param first one figure
+     * @param second the other
+     * @return a warning when they differ by more than 1 %
+     */
+    public static List<Notice> compared(Quantity<Length> first, Quantity<Length> second) {
+        double a = Kinds.LENGTH.siAboveZero(first, "first caliper");
+        double b = Kinds.LENGTH.siAboveZero(second, "second caliper");
+        if (Math.abs(a - b) <= 0.01 * Math.max(a, b)) {
+            return List.of();
+        }
+        return List.of(Notice.warning("caliper.two-figures",
+                "The calipers " + first + " and " + second + " are not the same: the first is "
+                        + Kinds.LENGTH.ofSi(a, "um") + ".",
+                "first", first.toString(), "second", second.toString()));
+    }
+
+    @Override
+    public String toString() {
+        return "density" + scope;
+    }
+}

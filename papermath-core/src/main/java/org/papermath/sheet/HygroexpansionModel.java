@@ -1,0 +1,148 @@
+package org.papermath.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+import org.papermath.air.Air;
+import org.papermath.equation.Shrinkage;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Refused;
+
+/**
+ * How a dry sheet grows and shrinks with the humidity of the room. Immutable.
+ *
+ * <p>Strain is {@code beta (M2 - M1)} with {@code beta = beta_0 + beta_1 s}: the more a sheet shrank in drying, the more it
+ * moves. For moistures in room air, 20 to 80 % relative humidity; about ±50 %.
+ *
+ * @source linear in drying shrinkage as published for laboratory sheets; see {@code hygroexpansion.base}
+ */
+public final class HygroexpansionModel {
+    private static final List<String> IDS = List.of("hygroexpansion.base", "hygroexpansion.per-shrinkage");
+
+    private final Assumptions assumptions;
+    private final Scope scope;
+
+    /**
+     * How a length moves.
+     *
+     * @param change what it grows; shorter when {@link #grows} is false
+     * @param grows whether it becomes longer
+     * @param length the length afterwards
+     * @param strain growth over length as a shrinkage below zero, and shrinkage above zero, with its band
+     * @param notices what it should not be read without
+     */
+    public record Movement(Amount<Length> change, boolean grows, Amount<Length> length, Estimate<LinearShrinkage> strain,
+            List<Notice> notices) {
+        @Override
+        public String toString() {
+            return (grows ? "+" : "-") + change + " to " + length;
+        }
+    }
+
+    private HygroexpansionModel(Assumptions assumptions, Scope scope) {
+        this.assumptions = assumptions;
+        this.scope = scope;
+    }
+
+    /**
+     * Returns the model by the shipped assumptions.
+     *
+     * @return the model
+     */
+    public static HygroexpansionModel standard() {
+        return from(Assumptions.standard(), Scope.GENERAL);
+    }
+
+    /**
+     * Makes the model of a furnish.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish
+     * @return the model
+     * @throws Refused if the store lacks one of its numbers
+     */
+    public static HygroexpansionModel from(Assumptions assumptions, Scope scope) {
+        assumptions.get("hygroexpansion.base", scope);
+        assumptions.get("hygroexpansion.per-shrinkage", scope);
+        return new HygroexpansionModel(assumptions, scope);
+    }
+
+    /**
+     * Returns how a length moves between two moistures.
+     *
+     * @param length the length before, above zero
+     * @param drying what the sheet shrank in that direction when it was dried
+     * @param before the moisture ratio before
+     * @param after the moisture ratio after
+     * @return the movement
+     * @throws Refused if a value is out of range
+     */
+    public Movement between(Quantity<Length> length, Quantity<LinearShrinkage> drying, Quantity<MoistureRatio> before,
+            Quantity<MoistureRatio> after) {
+        double first = Kinds.MOISTURE_RATIO.siWithin(before, "moisture ratio before", 0, 0.3);
+        double second = Kinds.MOISTURE_RATIO.siWithin(after, "moisture ratio after", 0, 0.3);
+        return movement(length, drying, second - first, List.of());
+    }
+
+    /**
+     * Returns how a length moves from one day to another.
+     *
+     * @param length the length before, above zero
+     * @param drying what the sheet shrank in that direction when it was dried
+     * @param sorption its moisture in air
+     * @param before the air before
+     * @param after the air after
+     * @return the movement; the first rise above 80 % relative humidity after drying under restraint is noticed, for it frees
+     *     strain and the model then tells too much
+     * @throws Refused if a value is out of range
+     */
+    public Movement between(Quantity<Length> length, Quantity<LinearShrinkage> drying, SorptionModel sorption, Air before,
+            Air after) {
+        List<Notice> notices = new ArrayList<>();
+        double damp = assumptions.si("hygroexpansion.damp-warning", scope);
+        if (after.humidity().si() > damp && before.humidity().si() <= damp) {
+            notices.add(Notice.warning("hygroexpansion.first-damp",
+                    "A sheet dried under restraint that meets more than " + Kinds.RELATIVE_HUMIDITY.ofSi(damp, "%")
+                            + " relative humidity for the first time lets go of strain dried into it: it grows far less than"
+                            + " this, and is smaller for good afterwards.",
+                    "given", after.humidity().toString(), "limit", Kinds.RELATIVE_HUMIDITY.ofSi(damp, "%").toString()));
+        }
+        for (Air air : List.of(before, after)) {
+            double humidity = air.humidity().si();
+            if (humidity < 0.2 || humidity > 0.8 && humidity <= damp) {
+                notices.add(Notice.note("hygroexpansion.range",
+                        "Movement is known from 20 to 80 % relative humidity; " + air.humidity() + " is outside.",
+                        "given", air.humidity().toString(), "least", "20 %", "most", "80 %"));
+            }
+        }
+        return movement(length, drying, sorption.ratio(after).si() - sorption.ratio(before).si(), notices);
+    }
+
+    private Movement movement(Quantity<Length> length, Quantity<LinearShrinkage> drying, double change, List<Notice> notices) {
+        double metres = Kinds.LENGTH.siAboveZero(length, "length");
+        double s = Kinds.LINEAR_SHRINKAGE.si(drying, "drying shrinkage");
+        Estimate<LinearShrinkage> strain = Bands.of(assumptions, scope, IDS, store -> Kinds.LINEAR_SHRINKAGE.ofSi(
+                -Shrinkage.hygroexpansion(Shrinkage.hygroexpansionCoefficient(Math.max(0, s),
+                        store.si("hygroexpansion.base", scope), store.si("hygroexpansion.per-shrinkage", scope)), change), "%"));
+        double growth = -strain.likely().si() * metres;
+        return new Movement(Kinds.LENGTH.ofSi(Math.abs(growth), "mm"), growth > 0, Kinds.LENGTH.ofSi(metres + growth, "mm"),
+                strain, List.copyOf(notices));
+    }
+
+    @Override
+    public String toString() {
+        return "movement with humidity" + scope;
+    }
+}

@@ -1,0 +1,506 @@
+package org.papermath.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.equation.LeastSquares;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.fibre.Furnish;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.WaterRetention;
+import org.papermath.shape.Shrinkage;
+
+/**
+ * Drying shrinkage by direction, from beating or water retention, under the restraint of a drying path. Immutable.
+ *
+ * <p>Free: {@code s = s0 + (si - s0)(1 - exp(-t/tau))} after t hours in the studio's beater, or {@code s = A (WRV - B)} kept
+ * from 0 to 35 %. Across the mould it is larger than along it by an assumption of its own, half of it added to one side and
+ * taken from the other. Under restraint: {@code s sum((1 - r_j)(phi(M_end) - phi(M_start)))}, {@code phi = max(0, 1 - M/M_on)}.
+ * Linear throughout, never of the area. About ±5 points, ±1.5 after two strips.
+ *
+ * @source form of the restraint after Htun and de Ruvo 1981; cotton rag from Sindall, The Manufacture of Paper, 1908, ch. IX
+ */
+public final class ShrinkageModel {
+    private static final List<String> BY_TIME = List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time",
+            "shrinkage.direction-difference");
+    private static final List<String> BY_RETENTION = List.of("shrinkage.per-water-retention",
+            "shrinkage.water-retention-intercept", "shrinkage.direction-difference");
+    private static final double MOST_BY_RETENTION = 0.35;
+    private static final double TOO_WET_TO_LET_GO = 0.2;
+    private static final double COCKLES = 0.02;
+
+    private final Assumptions assumptions;
+    private final Scope scope;
+
+    private ShrinkageModel(Assumptions assumptions, Scope scope) {
+        this.assumptions = assumptions;
+        this.scope = scope;
+    }
+
+    /**
+     * Makes the model by the shipped assumptions.
+     *
+     * @param furnish the fibres
+     * @return the model
+     */
+    public static ShrinkageModel standard(Furnish furnish) {
+        return from(Assumptions.standard(), furnish.scope());
+    }
+
+    /**
+     * Makes the model of a furnish in a beater.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish, perhaps on a beater
+     * @return the model
+     */
+    public static ShrinkageModel from(Assumptions assumptions, Scope scope) {
+        return new ShrinkageModel(assumptions, scope);
+    }
+
+    /**
+     * What a sheet shrinks.
+     *
+     * @param shrinkage the likely shrinkage in both directions
+     * @param along the same along the mould, with its band
+     * @param across the same across the mould, with its band
+     * @param notices what it should not be read without
+     */
+    public record Result(Shrinkage shrinkage, Estimate<LinearShrinkage> along, Estimate<LinearShrinkage> across,
+            List<Notice> notices) {
+        @Override
+        public String toString() {
+            return "along " + along + "; across " + across;
+        }
+    }
+
+    /**
+     * Returns the free shrinkage after a beating time.
+     *
+     * @param beating the hours in the studio's beater
+     * @return the shrinkage of a sheet dried free and whole
+     * @throws Refused if there is no curve for this furnish, or the time is out of range
+     */
+    public Result free(Quantity<Time> beating) {
+        double time = Kinds.TIME.si(beating, "beating time");
+        List<Notice> notices = new ArrayList<>(timeNotices(beating, time));
+        return result(BY_TIME, store -> byTime(store, scope, time), null, notices);
+    }
+
+    /**
+     * Returns the free shrinkage of stock of a water retention value.
+     *
+     * @param retention the water retention value, 0.7 to 4 g/g for a result without notice
+     * @return the shrinkage of a sheet dried free and whole
+     * @throws Refused if the value is out of range
+     */
+    public Result freeByRetention(Quantity<WaterRetention> retention) {
+        double wrv = Kinds.WATER_RETENTION.si(retention, "water retention value");
+        List<Notice> notices = new ArrayList<>(retentionNotices(retention, wrv));
+        return result(BY_RETENTION, store -> byRetention(store, scope, wrv), null, notices);
+    }
+
+    /**
+     * Returns the shrinkage along a drying path after a beating time.
+     *
+     * @param beating the hours in the studio's beater
+     * @param path how the sheet dries
+     * @return the shrinkage
+     * @throws Refused as {@link #free}
+     */
+    public Result along(Quantity<Time> beating, DryingPath path) {
+        double time = Kinds.TIME.si(beating, "beating time");
+        List<Notice> notices = new ArrayList<>(timeNotices(beating, time));
+        return onPath(BY_TIME, store -> byTime(store, scope, time), path, notices);
+    }
+
+    /**
+     * Returns the shrinkage along a drying path of stock of a water retention value.
+     *
+     * @param retention the water retention value
+     * @param path how the sheet dries
+     * @return the shrinkage
+     * @throws Refused as {@link #freeByRetention}
+     */
+    public Result alongByRetention(Quantity<WaterRetention> retention, DryingPath path) {
+        double wrv = Kinds.WATER_RETENTION.si(retention, "water retention value");
+        List<Notice> notices = new ArrayList<>(retentionNotices(retention, wrv));
+        return onPath(BY_RETENTION, store -> byRetention(store, scope, wrv), path, notices);
+    }
+
+    /**
+     * Returns the shrinkage along a drying path when the free one was measured.
+     *
+     * @param free the free shrinkage of the whole drying, measured
+     * @param path how the sheet dries
+     * @return the shrinkage, its band that of the restraint alone
+     */
+    public Result along(Shrinkage free, DryingPath path) {
+        double along = free.alongFraction();
+        double across = free.acrossFraction();
+        return onPath(List.of(), store -> new double[] {along, across}, path, new ArrayList<>());
+    }
+
+    /**
+     * Returns the whole free shrinkage behind one measured on a strip that dried only to some moisture ratio:
+     * {@code s/(1 - M/M_on)}.
+     *
+     * @param measured what the strip shrank
+     * @param end the moisture ratio it dried to
+     * @return the free shrinkage
+     * @throws Refused if the strip never began to shrink
+     */
+    public Amount<LinearShrinkage> wholeFree(Quantity<LinearShrinkage> measured, Quantity<MoistureRatio> end) {
+        double onset = assumptions.si("shrinkage.onset", scope);
+        double ratio = Kinds.MOISTURE_RATIO.siWithin(end, "moisture ratio of the strip", 0, 0.9 * onset);
+        return Kinds.LINEAR_SHRINKAGE.ofSi(org.papermath.equation.Shrinkage.wholeFree(
+                Kinds.LINEAR_SHRINKAGE.si(measured, "shrinkage of the strip"), onset, ratio), "%");
+    }
+
+    /**
+     * Returns the wet length for a finished one: {@code L = finished/(1 - s)}.
+     *
+     * @param finished the finished length, above zero
+     * @param shrinkage the shrinkage in that direction
+     * @return the length of the deckle opening
+     * @throws Refused if a value is out of range
+     */
+    public static Amount<Length> deckleFor(Quantity<Length> finished, Quantity<LinearShrinkage> shrinkage) {
+        return Kinds.LENGTH.ofSi(org.papermath.equation.Shrinkage.wetLength(
+                Kinds.LENGTH.siAboveZero(finished, "finished length"),
+                Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage")), "mm");
+    }
+
+    private Result onPath(List<String> ids, Function<Assumptions, double[]> free, DryingPath path, List<Notice> notices) {
+        for (int i = 1; i < path.steps().size(); i++) {
+            DryingPath.Step before = path.steps().get(i - 1);
+            DryingPath.Step here = path.steps().get(i);
+            boolean looser = here.restraint().shareSi(assumptions, true) < before.restraint().shareSi(assumptions, true)
+                    || here.restraint().shareSi(assumptions, false) < before.restraint().shareSi(assumptions, false);
+            if (looser && before.end().si() > TOO_WET_TO_LET_GO) {
+                notices.add(Notice.warning("shrinkage.released-wet",
+                        "The sheet is taken out of the " + before.restraint() + " at " + before.end()
+                                + " water on dry; above 0.2 g/g it goes on shrinking and cockles.",
+                        "restraint", before.restraint().name(), "given", before.end().toString(), "limit", "0.2 g/g"));
+            }
+        }
+        List<String> all = new ArrayList<>(ids);
+        all.add("shrinkage.onset");
+        return result(all, free, path, notices);
+    }
+
+    private Result result(List<String> ids, Function<Assumptions, double[]> free, @Nullable DryingPath path,
+            List<Notice> notices) {
+        Estimate<LinearShrinkage> along = estimate(ids, free, path, true);
+        Estimate<LinearShrinkage> across = estimate(ids, free, path, false);
+        double[] likely = free.apply(assumptions);
+        if (likely[0] == likely[1] && ids.contains("shrinkage.direction-difference")
+                && assumptions.get("shrinkage.direction-difference", scope).basis() != Basis.MEASURED_HERE) {
+            notices.add(Notice.note("shrinkage.one-number",
+                    "One number stands for both directions, which may differ by 4 points. Measure a sheet both ways.",
+                    "both", Kinds.LINEAR_SHRINKAGE.ofSi(likely[0], "%").toString()));
+        }
+        double loosest = path == null ? 1 : path.steps().stream()
+                .mapToDouble(step -> step.restraint().shareSi(assumptions, false)).min().orElse(1);
+        if (loosest < 0.5 && Math.max(across.likely().si(), along.likely().si()) > COCKLES) {
+            notices.add(Notice.warning("shrinkage.cockle",
+                    "A sheet that shrinks " + across.likely() + " without being held comes out cockled.",
+                    "shrinkage", across.likely().toString()));
+        }
+        Shrinkage both = Shrinkage.of(along.likely(), across.likely());
+        return new Result(both, along, across, List.copyOf(notices));
+    }
+
+    private Estimate<LinearShrinkage> estimate(List<String> ids, Function<Assumptions, double[]> free,
+            @Nullable DryingPath path, boolean along) {
+        Function<Assumptions, Amount<LinearShrinkage>> likely = store -> Kinds.LINEAR_SHRINKAGE.ofSi(
+                held(store, scope, free.apply(store)[along ? 0 : 1], path, along), "%");
+        Estimate<LinearShrinkage> own = Bands.of(assumptions, scope, ids, likely);
+        if (path == null) {
+            return own;
+        }
+        // The restraints have subjects of their own, so each band is worked out apart and the squares are added.
+        List<Estimate<LinearShrinkage>> bands = new ArrayList<>(List.of(own));
+        for (String subject : path.steps().stream().map(step -> step.restraint().subject()).distinct().toList()) {
+            bands.add(Bands.of(assumptions, Scope.of(subject), List.of("restraint.share"), likely));
+        }
+        double down = 0;
+        double up = 0;
+        for (Estimate<LinearShrinkage> one : bands) {
+            down += square(one.likely().si() - one.low().si());
+            up += square(one.high().si() - one.likely().si());
+        }
+        double all = down + up;
+        List<Estimate.Driver> drivers = new ArrayList<>();
+        for (Estimate<LinearShrinkage> one : bands) {
+            double part = square(one.likely().si() - one.low().si()) + square(one.high().si() - one.likely().si());
+            one.drivers().forEach(driver -> drivers.add(
+                    new Estimate.Driver(driver.assumption(), driver.share() * part / all)));
+        }
+        drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
+        double middle = own.likely().si();
+        return Estimate.of(own.likely(), Kinds.LINEAR_SHRINKAGE.ofSi(middle - Math.sqrt(down), "%"),
+                Kinds.LINEAR_SHRINKAGE.ofSi(middle + Math.sqrt(up), "%"), drivers);
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    private static double held(Assumptions store, Scope scope, double free,
+            @Nullable DryingPath path, boolean along) {
+        if (path == null) {
+            return free;
+        }
+        int steps = path.steps().size();
+        double[] ratios = new double[steps];
+        double[] restraints = new double[steps];
+        for (int i = 0; i < steps; i++) {
+            ratios[i] = path.steps().get(i).end().si();
+            restraints[i] = path.steps().get(i).restraint().shareSi(store, along);
+        }
+        return org.papermath.equation.Shrinkage.alongPath(free, store.si("shrinkage.onset", scope), path.start().si(), ratios,
+                restraints);
+    }
+
+    private static double[] byTime(Assumptions store, Scope scope, double time) {
+        double free = org.papermath.equation.Shrinkage.freeByTime(store.si("shrinkage.initial", scope),
+                store.si("shrinkage.limit", scope), store.si("shrinkage.time", scope), time);
+        return directions(store, scope, free);
+    }
+
+    private static double[] byRetention(Assumptions store, Scope scope, double wrv) {
+        double free = org.papermath.equation.Shrinkage.freeByRetention(wrv,
+                store.si("shrinkage.per-water-retention", scope), store.si("shrinkage.water-retention-intercept", scope), 0,
+                MOST_BY_RETENTION);
+        return directions(store, scope, free);
+    }
+
+    /** The two directions about their mean; neither grows for being the smaller one. */
+    private static double[] directions(Assumptions store, Scope scope, double mean) {
+        double half = store.si("shrinkage.direction-difference", scope) / 2;
+        return new double[] {mean - half, mean + half};
+    }
+
+    private List<Notice> timeNotices(Quantity<Time> beating, double time) {
+        Optional<Assumption> longest = assumptions.find("shrinkage.longest-beating", scope);
+        if (longest.isPresent() && time > longest.get().likelySi()) {
+            return List.of(Notice.warning("shrinkage.beyond-trial",
+                    "Beaten for " + beating + ": beyond " + Kinds.TIME.ofSi(longest.get().likelySi(), "h")
+                            + " this stock shrinks faster than the curve, which is not to be carried on. Measure a strip.",
+                    "given", beating.toString(), "limit", Kinds.TIME.ofSi(longest.get().likelySi(), "h").toString()));
+        }
+        if (longest.isEmpty() && time > 12 * 3600) {
+            return List.of(Notice.warning("shrinkage.long-beating",
+                    "Beaten for " + beating + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
+                    "given", beating.toString(), "limit", "12 h"));
+        }
+        return List.of();
+    }
+
+    private static List<Notice> retentionNotices(Quantity<WaterRetention> retention, double wrv) {
+        return wrv >= 0.7 && wrv <= 4 ? List.of() : List.of(Notice.warning("shrinkage.retention-range",
+                "The line from water retention holds from 0.7 to 4 g/g; " + retention + " is outside.",
+                "given", retention.toString(), "least", "0.7 g/g", "most", "4 g/g"));
+    }
+
+    /**
+     * A strip dried free after a beating time.
+     *
+     * @param beating the hours in the studio's beater
+     * @param shrinkage what it shrank
+     */
+    public record Strip(Amount<Time> beating, Amount<LinearShrinkage> shrinkage) {
+        /**
+         * Makes a strip from its shrinkage.
+         *
+         * @param beating the hours in the studio's beater, above zero
+         * @param shrinkage what it shrank
+         * @return the strip
+         * @throws Refused if a value is out of range
+         */
+        public static Strip of(Quantity<Time> beating, Quantity<LinearShrinkage> shrinkage) {
+            Kinds.TIME.siAboveZero(beating, "beating time of the strip");
+            return new Strip(Kinds.TIME.check(beating, "beating time of the strip"),
+                    Kinds.LINEAR_SHRINKAGE.check(shrinkage, "shrinkage of the strip"));
+        }
+
+        /**
+         * Makes a strip from the distance of two marks, wet and dry.
+         *
+         * @param beating the hours in the studio's beater, above zero
+         * @param wet the distance of the marks on the wet strip, above zero
+         * @param dry the same after drying, above zero
+         * @return the strip
+         * @throws Refused if a value is out of range
+         */
+        public static Strip measured(Quantity<Time> beating, Quantity<Length> wet, Quantity<Length> dry) {
+            return of(beating, Kinds.LINEAR_SHRINKAGE.ofSi(org.papermath.equation.Shrinkage.ofLengths(
+                    Kinds.LENGTH.siAboveZero(wet, "marks on the wet strip"),
+                    Kinds.LENGTH.siAboveZero(dry, "marks on the dry strip")), "%"));
+        }
+
+        @Override
+        public String toString() {
+            return shrinkage + " after " + beating;
+        }
+    }
+
+    /**
+     * What a calibration by strips found.
+     *
+     * @param assumptions the store with {@code shrinkage.time} measured
+     * @param time the time constant
+     * @param rms the root mean square distance of the strips from the curve
+     * @param used how many strips were used
+     * @param notices strips left out, and why
+     */
+    public record Calibrated(Assumptions assumptions, Amount<Time> time, Amount<LinearShrinkage> rms, int used,
+            List<Notice> notices) {
+        @Override
+        public String toString() {
+            return "time constant " + time + " from " + used + " strips, rms " + rms;
+        }
+    }
+
+    /**
+     * Calibrates the time constant by strips dried free at two or more beating times: least squares with the unbeaten and the
+     * greatest shrinkage of the table kept. Strips beaten beyond the range of the curve are left out and noticed.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish, perhaps on a beater
+     * @param strips the strips, two or more in range
+     * @return what was found
+     * @throws Refused if fewer than two strips are in range, or they shrink nothing, or more than the table thinks possible
+     */
+    public static Calibrated calibrate(Assumptions assumptions, Scope scope, List<Strip> strips) {
+        double limitTime = assumptions.find("shrinkage.longest-beating", scope).map(Assumption::likelySi)
+                .orElse(Double.POSITIVE_INFINITY);
+        List<Strip> used = strips.stream().filter(strip -> strip.beating().si() <= limitTime).toList();
+        List<Notice> notices = new ArrayList<>();
+        for (Strip strip : strips) {
+            if (strip.beating().si() > limitTime) {
+                notices.add(Notice.warning("shrinkage.strip-left-out",
+                        "The strip " + strip + " is beyond " + Kinds.TIME.ofSi(limitTime, "h")
+                                + " and outside the model; it was left out.",
+                        "given", strip.toString(), "limit", Kinds.TIME.ofSi(limitTime, "h").toString()));
+            }
+        }
+        if (used.size() < 2) {
+            throw Refused.of("shrinkage.strips",
+                    "calibration: " + used.size() + " strips within the range of the curve; two or more at different beating"
+                            + " times are wanted.", "given", used.size(), "least", 2);
+        }
+        double unbeaten = assumptions.si("shrinkage.initial", scope);
+        double beaten = assumptions.si("shrinkage.limit", scope);
+        for (Strip strip : used) {
+            if (strip.shrinkage().si() >= beaten) {
+                throw Refused.of("shrinkage.strip-limit",
+                        "calibration: the strip " + strip + " shrank as much as the greatest shrinkage of the table, "
+                                + Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%") + ". Give shrinkage.limit a value of your own first.",
+                        "given", strip.toString(), "limit", Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%").toString());
+            }
+        }
+        if (used.stream().allMatch(strip -> strip.shrinkage().si() <= unbeaten)) {
+            throw Refused.of("shrinkage.strip-none",
+                    "calibration: no strip shrank more than the unbeaten "
+                            + Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%") + "; they tell no time constant. Dry them free.",
+                    "limit", Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%").toString());
+        }
+        // Fitted in the logarithm, so that the time constant cannot become negative on the way.
+        LeastSquares.Fit fit = LeastSquares.fit((x, into) -> {
+            for (int i = 0; i < into.length; i++) {
+                into[i] = org.papermath.equation.Shrinkage.freeByTime(unbeaten, beaten, Math.exp(x[0]),
+                        used.get(i).beating().si()) - used.get(i).shrinkage().si();
+            }
+        }, used.size(), Math.log(assumptions.si("shrinkage.time", scope)));
+        Assumption old = assumptions.get("shrinkage.time", scope);
+        double tau = Math.exp(fit.parameters()[0]);
+        // What strips leave: 1.5 points at the middle of them, or their own scatter where that is more.
+        double error = Double.isNaN(fit.standardErrors()[0]) ? 0 : 1.645 * fit.standardErrors()[0];
+        double middle = used.stream().mapToDouble(strip -> strip.shrinkage().si()).average().orElseThrow();
+        double half = Math.min(0.7, Math.hypot(error, 0.015 / Math.max(middle, 0.015)));
+        double hours = tau / 3600;
+        Assumptions with = assumptions.with(old.with(scope, hours, hours * Math.exp(-half), hours * Math.exp(half),
+                Basis.MEASURED_HERE, new Source(used.size() + " strips dried free")));
+        return new Calibrated(with, Kinds.TIME.ofSi(tau, "h"),
+                Kinds.LINEAR_SHRINKAGE.ofSi(fit.rms(used.size()), "%"), used.size(), List.copyOf(notices));
+    }
+
+    /**
+     * Calibrates the line from water retention by two strips: {@code A = ds/dWRV}, {@code B = WRV1 - s1/A}.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish
+     * @param firstRetention the water retention value of the first
+     * @param first what the first shrank
+     * @param secondRetention the water retention value of the second
+     * @param second what the second shrank
+     * @return the store with both numbers of the line measured
+     * @throws Refused if the second is not larger in both, or a value is out of range
+     */
+    public static Assumptions calibrateByRetention(Assumptions assumptions, Scope scope,
+            Quantity<WaterRetention> firstRetention, Quantity<LinearShrinkage> first,
+            Quantity<WaterRetention> secondRetention, Quantity<LinearShrinkage> second) {
+        double w1 = Kinds.WATER_RETENTION.si(firstRetention, "water retention value of the first strip");
+        double w2 = Kinds.WATER_RETENTION.si(secondRetention, "water retention value of the second strip");
+        double s1 = Kinds.LINEAR_SHRINKAGE.si(first, "shrinkage of the first strip");
+        double s2 = Kinds.LINEAR_SHRINKAGE.si(second, "shrinkage of the second strip");
+        if (!(w2 > w1 && s2 > s1)) {
+            throw Refused.of("shrinkage.strips-order",
+                    "calibration: " + first + " at " + firstRetention + " and " + second + " at " + secondRetention
+                            + " given; the second strip must hold more water and shrink more.",
+                    "first", first.toString(), "second", second.toString());
+        }
+        double slope = org.papermath.equation.Shrinkage.retentionSlope(w1, s1, w2, s2);
+        double intercept = org.papermath.equation.Shrinkage.retentionIntercept(w1, s1, slope);
+        Source source = new Source("two strips dried free");
+        Assumption a = assumptions.get("shrinkage.per-water-retention", scope);
+        Assumption b = assumptions.get("shrinkage.water-retention-intercept", scope);
+        // What two strips leave: 1.5 points between them for the slope.
+        double half = Math.min(0.5, 0.015 / (s2 - s1));
+        return assumptions
+                .with(a.with(scope, slope, slope / (1 + half), slope * (1 + half), Basis.MEASURED_HERE, source))
+                .with(b.with(scope, intercept, intercept, intercept, Basis.MEASURED_HERE, source));
+    }
+
+    /**
+     * Calibrates the difference of the two directions by one sheet measured both ways.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish, perhaps on a mould
+     * @param measured what the sheet shrank, dried free
+     * @return the store with {@code shrinkage.direction-difference} measured
+     * @throws Refused if the difference is beyond what the table allows
+     */
+    public static Assumptions calibrateDirections(Assumptions assumptions, Scope scope, Shrinkage measured) {
+        Assumption old = assumptions.get("shrinkage.direction-difference", scope);
+        double difference = measured.acrossFraction() - measured.alongFraction();
+        return assumptions.with(old.with(scope, difference, difference - 0.005, difference + 0.005, Basis.MEASURED_HERE,
+                new Source("one sheet measured both ways")));
+    }
+
+    @Override
+    public String toString() {
+        return "shrinkage" + scope;
+    }
+}
