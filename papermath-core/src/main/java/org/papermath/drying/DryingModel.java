@@ -1,0 +1,693 @@
+package org.papermath.drying;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+
+import org.papermath.air.Air;
+import org.papermath.equation.Drying;
+import org.papermath.equation.Psychrometrics;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.MassFlow;
+import org.papermath.quantity.MassFlux;
+import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.VolumeFlow;
+import org.papermath.sheet.PressedSheet;
+
+/**
+ * How long sheets dry and how much water they give up, by dryer. Immutable.
+ *
+ * <p>Fan stack: {@code E = eps m_da (Ws(t*) - W_in)}, the air cooling to its wet bulb, a constant rate down to a critical
+ * moisture ratio and a rate falling with the distance to equilibrium from there. Loft and boards: heat gained by the wet face
+ * is spent on evaporation; {@code t = W (M0 - Xf) n tail/(faces j)}. Blotters: each change keeps a share of the water.
+ * Good from 10 to 35 °C and 20 to 80 % relative humidity, within a factor of two; ±20 % after one timed and weighed drying.
+ *
+ * @source forms of drying engineering; constants as stated at {@code drying.fan-efficiency} and its neighbours
+ */
+public final class DryingModel {
+    private static final double ZERO_CELSIUS = 273.15;
+
+    private final Assumptions assumptions;
+    private final Scope scope;
+
+    private DryingModel(Assumptions assumptions, Scope scope) {
+        this.assumptions = assumptions;
+        this.scope = scope;
+    }
+
+    /**
+     * Returns the model by the shipped assumptions.
+     *
+     * @return the model
+     */
+    public static DryingModel standard() {
+        return from(Assumptions.standard(), Scope.GENERAL);
+    }
+
+    /**
+     * Makes the model of a dryer.
+     *
+     * @param assumptions the store
+     * @param scope the dryer, for example {@code Scope.at(dryer.name())}
+     * @return the model
+     */
+    public static DryingModel from(Assumptions assumptions, Scope scope) {
+        return new DryingModel(assumptions, scope);
+    }
+
+    /**
+     * What is to be dried at once.
+     *
+     * @param ovenDry the oven-dry mass of all sheets
+     * @param faceArea the area of one face of all sheets
+     * @param start the moisture ratio they come with
+     * @param end the moisture ratio at which they are called dry
+     * @param equilibrium the moisture ratio they would come to in this air
+     */
+    public record Batch(Amount<Mass> ovenDry, Amount<Area> faceArea, Amount<MoistureRatio> start, Amount<MoistureRatio> end,
+            Amount<MoistureRatio> equilibrium) {
+        /**
+         * Makes a batch from its numbers.
+         *
+         * @param ovenDry the oven-dry mass of all sheets, above zero
+         * @param faceArea the area of one face of all sheets, above zero
+         * @param start the moisture ratio they come with
+         * @param end the moisture ratio at which they are called dry
+         * @param equilibrium the moisture ratio they would come to in this air
+         * @return the batch
+         * @throws Refused if a value is out of range
+         */
+        public static Batch of(Quantity<Mass> ovenDry, Quantity<Area> faceArea, Quantity<MoistureRatio> start,
+                Quantity<MoistureRatio> end, Quantity<MoistureRatio> equilibrium) {
+            Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass to dry");
+            Kinds.AREA.siAboveZero(faceArea, "area to dry");
+            return new Batch(Kinds.MASS.check(ovenDry, "oven-dry mass to dry"), Kinds.AREA.check(faceArea, "area to dry"),
+                    Kinds.MOISTURE_RATIO.check(start, "moisture ratio at the start"),
+                    Kinds.MOISTURE_RATIO.check(end, "moisture ratio at the end"),
+                    Kinds.MOISTURE_RATIO.check(equilibrium, "moisture ratio in this air"));
+        }
+
+        /**
+         * Makes a batch of like sheets that is called dry a margin ({@code drying.end-margin}) above the moisture of the room.
+         *
+         * @param sheet one of them
+         * @param sheets how many, 1 or more
+         * @param sorption their moisture in air
+         * @param air the air of the room
+         * @return the batch
+         * @throws Refused if the number is below one
+         */
+        public static Batch of(PressedSheet sheet, int sheets, SorptionModel sorption, Air air) {
+            if (sheets < 1) {
+                throw Refused.of("count.below-one", "sheets to dry: " + sheets + " given; 1 or more is wanted.",
+                        "given", sheets, "least", 1);
+            }
+            double equilibrium = sorption.ratio(air).si();
+            double margin = Assumptions.standard().si("drying.end-margin", Scope.GENERAL);
+            return of(Kinds.MASS.ofSi(sheets * sheet.ovenDry().si(), "kg"), Kinds.AREA.ofSi(sheets * sheet.area().si(), "m2"),
+                    sheet.ratio(), Kinds.MOISTURE_RATIO.ofSi(equilibrium + margin, "g/g"), sorption.ratio(air));
+        }
+
+        /**
+         * Returns the water to take out.
+         *
+         * @return the mass
+         */
+        public Amount<Mass> water() {
+            return Kinds.MASS.ofSi(ovenDry.si() * Math.max(0, start.si() - end.si()), "kg");
+        }
+
+        double grammage() {
+            return ovenDry.si() / faceArea.si();
+        }
+
+        @Override
+        public String toString() {
+            return ovenDry + " from " + start + " to " + end;
+        }
+    }
+
+    /** How long a batch dries, or that it never does. Immutable. */
+    public static final class Result {
+        private final double seconds;
+        private final double evaporation;
+        private final double water;
+        private final List<Notice> notices;
+
+        Result(double seconds, double evaporation, double water, List<Notice> notices) {
+            this.seconds = seconds;
+            this.evaporation = evaporation;
+            this.water = water;
+            this.notices = List.copyOf(notices);
+        }
+
+        /**
+         * Tells whether it never gets dry; {@link #notices()} says why.
+         *
+         * @return whether there is no time
+         */
+        public boolean neverDries() {
+            return Double.isInfinite(seconds);
+        }
+
+        /**
+         * Returns the time.
+         *
+         * @return the time, empty if it never gets dry
+         */
+        public Optional<Amount<Time>> time() {
+            return neverDries() ? Optional.empty() : Optional.of(Kinds.TIME.ofSi(seconds, "h"));
+        }
+
+        /**
+         * Returns the time and insists on it.
+         *
+         * @return the time
+         * @throws Refused if it never gets dry, with the reason
+         */
+        public Amount<Time> hours() {
+            return time().orElseThrow(() -> {
+                Notice why = notices.stream().filter(one -> one.code().startsWith("drying.never")).findFirst().orElseThrow();
+                return new Refused(why.code(), why.text(), why.arguments());
+            });
+        }
+
+        /**
+         * Returns the water given up at first, while the sheets are wet.
+         *
+         * @return the mass in a time
+         */
+        public Amount<MassFlow> rate() {
+            return Kinds.MASS_FLOW.ofSi(evaporation, "kg/h");
+        }
+
+        /**
+         * Returns the water the batch gives to the room.
+         *
+         * @return the mass
+         */
+        public Amount<Mass> water() {
+            return Kinds.MASS.ofSi(water, "kg");
+        }
+
+        /**
+         * Returns what the result should not be read without.
+         *
+         * @return an unmodifiable list
+         */
+        public List<Notice> notices() {
+            return notices;
+        }
+
+        @Override
+        public String toString() {
+            return neverDries() ? "never dries" : "dry in " + Kinds.TIME.ofSi(seconds, "h") + ", " + water() + " of water";
+        }
+    }
+
+    /**
+     * Dries a batch in a dryer.
+     *
+     * @param dryer the dryer
+     * @param batch what is dried at once
+     * @param air the air of the room
+     * @return how long it takes
+     */
+    public Result dry(Dryer dryer, Batch batch, Air air) {
+        if (dryer instanceof Dryer.FanStack stack) {
+            double share = assumptions.si("drying.delivered-share", scope);
+            return stack(Kinds.VOLUME_FLOW.ofSi(share * stack.freeAirFlow().si(), "m3/h"), batch, air);
+        }
+        if (dryer instanceof Dryer.Loft loft) {
+            return loft(batch, air, loft.sheetsInSpur(), false);
+        }
+        if (dryer instanceof Dryer.Boards) {
+            return boards(batch, air, Kinds.NUMBER.ofSi(0));
+        }
+        return blotters(batch);
+    }
+
+    /**
+     * Dries a batch in a fan stack.
+     *
+     * @param delivered the air that comes through the flutes, above zero; a fan delivers a tenth to a third of its label there
+     * @param batch what is dried at once
+     * @param air the air that is drawn in
+     * @return how long it takes
+     * @throws Refused if the flow is not above zero
+     */
+    public Result stack(Quantity<VolumeFlow> delivered, Batch batch, Air air) {
+        double flow = Kinds.VOLUME_FLOW.siAboveZero(delivered, "air delivered into the stack");
+        double evaporation = evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(), air.pressure().si());
+        double time = Drying.twoPeriodTime(batch.ovenDry().si(), evaporation, batch.start().si(),
+                assumptions.si("drying.critical-ratio", scope), batch.equilibrium().si(), batch.end().si());
+        List<Notice> notices = rangeNotices(air);
+        if (assumptions.get("drying.fan-efficiency", scope).basis() != Basis.MEASURED_HERE) {
+            notices.add(Notice.note("drying.uncalibrated",
+                    "How much of the air's drying power a stack uses is known within a factor of two; weigh the stack, or one"
+                            + " sheet, twice."));
+        }
+        return result(time, evaporation, batch, air, notices);
+    }
+
+    private double evaporation(double flow, double celsius, double humidity, double pressure) {
+        double ratio = Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(celsius, humidity), pressure);
+        double wet = Psychrometrics.wetBulb(celsius, ratio, pressure);
+        return Drying.stackEvaporation(assumptions.si("drying.fan-efficiency", scope),
+                Drying.dryAirFlow(flow, Psychrometrics.volume(celsius, ratio, pressure)),
+                Psychrometrics.saturatedHumidityRatio(wet, pressure), ratio);
+    }
+
+    /**
+     * Dries a batch in a fan stack in a closed or ventilated room that takes up the water: the room grows damper while the
+     * stack dries, and may fill before the sheets are dry.
+     *
+     * @param room the room
+     * @param delivered the air that comes through the flutes, above zero
+     * @param batch what is dried at once
+     * @param sorption the moisture of the sheets in air, which rises with the room
+     * @return how long it takes; never, if the room fills
+     * @throws Refused if the flow is not above zero
+     */
+    public Result stackIn(DryingRoom room, Quantity<VolumeFlow> delivered, Batch batch, SorptionModel sorption) {
+        double flow = Kinds.VOLUME_FLOW.siAboveZero(delivered, "air delivered into the stack");
+        Air start = room.air();
+        double celsius = start.temperature().si() - ZERO_CELSIUS;
+        double pressure = start.pressure().si();
+        double margin = batch.end().si() - batch.equilibrium().si();
+        double critical = assumptions.si("drying.critical-ratio", scope);
+        double mass = batch.ovenDry().si();
+        double humidityRatio = room.humidityRatio();
+        double saturated = Psychrometrics.saturatedHumidityRatio(celsius, pressure);
+        double x = batch.start().si();
+        double seconds = 0;
+        double step = 120;
+        double first = -1;
+        // Thirty days are longer than anybody waits; the steps are short against hours of drying.
+        while (seconds < 30 * 86400.0) {
+            double humidity = Math.min(1, Psychrometrics.relativeHumidity(celsius, humidityRatio, pressure));
+            double equilibrium = sorption.ratio(Air.of(start.temperature(),
+                    Kinds.RELATIVE_HUMIDITY.ofSi(Math.max(0.01, humidity), "%"))).si();
+            double rate = evaporation(flow, celsius, humidity, pressure);
+            if (first < 0) {
+                first = rate;
+            }
+            double drive = x > critical ? 1 : Math.max(0, (x - equilibrium) / (critical - equilibrium));
+            double leaving = rate * drive;
+            if (x <= equilibrium + margin) {
+                return result(seconds, first, batch, start, rangeNotices(start));
+            }
+            x -= leaving * step / mass;
+            humidityRatio = Math.min(saturated,
+                    humidityRatio + (leaving - room.carriedOff(humidityRatio)) * step / room.dryAirMass());
+            seconds += step;
+        }
+        double humidity = Math.min(1, Psychrometrics.relativeHumidity(celsius, humidityRatio, pressure));
+        List<Notice> notices = new ArrayList<>(rangeNotices(start));
+        notices.add(Notice.warning("drying.never-room-full",
+                "It never dries: the room takes up no more water. It comes to "
+                        + Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%") + " relative humidity with the sheets still at "
+                        + Kinds.MOISTURE_RATIO.ofSi(Math.max(0, x), "g/g") + ". Ventilate, or dry less at a time.",
+                "humidity", Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%").toString(),
+                "left", Kinds.MOISTURE_RATIO.ofSi(Math.max(0, x), "g/g").toString()));
+        return new Result(Double.POSITIVE_INFINITY, Math.max(0, first), mass * (batch.start().si() - x), notices);
+    }
+
+    /**
+     * Dries a batch hung in a loft or on a line.
+     *
+     * @param batch what is dried at once
+     * @param air the air of the loft
+     * @param sheetsInSpur sheets that hang together, 1 for single ones
+     * @param draught whether air moves through the loft
+     * @return how long it takes
+     * @throws Refused if the spur is below one
+     */
+    public Result loft(Batch batch, Air air, int sheetsInSpur, boolean draught) {
+        if (sheetsInSpur < 1) {
+            throw Refused.of("count.below-one", "sheets in a spur: " + sheetsInSpur + " given; 1 or more is wanted.",
+                    "given", sheetsInSpur, "least", 1);
+        }
+        double flux = flux(air, draught, 0);
+        double time = Drying.hungTime(batch.grammage(), batch.start().si(), batch.end().si(), sheetsInSpur, 2, flux,
+                assumptions.si("drying.loft-tail", scope));
+        return hung(time, flux * 2 / sheetsInSpur, batch, air);
+    }
+
+    /**
+     * Dries a batch on boards, one face open.
+     *
+     * @param batch what is dried at once
+     * @param air the air
+     * @param sun the irradiance of the sun on the boards in W/m², 0 to 1200; a plain number of the kind {@code number}
+     * @return how long it takes
+     * @throws Refused if the irradiance is out of range
+     */
+    public Result boards(Batch batch, Air air, Quantity<Dimensionless> sun) {
+        double watts = Kinds.NUMBER.siWithin(sun, "sun on the boards in W/m²", 0, 1200);
+        double flux = flux(air, false, Drying.boardSun(assumptions.si("drying.sun-share", scope), watts));
+        double time = Drying.hungTime(batch.grammage(), batch.start().si(), batch.end().si(), 1, 1, flux,
+                assumptions.si("drying.loft-tail", scope));
+        return hung(time, flux, batch, air);
+    }
+
+    private Result hung(double time, double flux, Batch batch, Air air) {
+        double endless = batch.end().si() <= batch.equilibrium().si() && batch.start().si() > batch.end().si()
+                ? Double.POSITIVE_INFINITY : time;
+        return result(endless, Math.max(0, flux) * batch.faceArea().si(), batch, air, rangeNotices(air));
+    }
+
+    /**
+     * Returns the water leaving one wet face that hangs in air.
+     *
+     * @param air the air
+     * @param draught whether the air moves
+     * @return the flux; zero in saturated air
+     */
+    public Amount<MassFlux> flux(Air air, boolean draught) {
+        return Kinds.MASS_FLUX.ofSi(Math.max(0, flux(air, draught, 0)), "g/(m2.h)");
+    }
+
+    private double flux(Air air, boolean draught, double sun) {
+        double flux = Drying.surfaceFlux(air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
+                assumptions.si(draught ? "drying.film-draught" : "drying.film-still", scope),
+                assumptions.si("drying.radiative", scope), assumptions.si("drying.lewis", scope), sun);
+        // In saturated air without sun the root leaves a trace of rounding, which is no drying.
+        return flux < 1e-12 ? 0 : flux;
+    }
+
+    /**
+     * Dries a batch between blotters changed by hand.
+     *
+     * @param batch what is dried at once
+     * @return how long it takes: whole changes ({@link #blotterChanges}) at the usual distance ({@code drying.blotter-hours})
+     */
+    public Result blotters(Batch batch) {
+        int changes = blotterChanges(batch);
+        double time = changes * assumptions.si("drying.blotter-hours", scope);
+        double rate = time > 0 ? batch.water().si() / time : 0;
+        return new Result(time, rate, batch.water().si(), List.of(Notice.note("drying.blotter-changes",
+                changes + " changes of blotters; wet blotters have to dry somewhere too.", "changes", changes)));
+    }
+
+    /**
+     * Returns the changes of blotters that bring a batch down: {@code M_k = M_0 f^k}.
+     *
+     * @param batch what is dried at once
+     * @return whole changes
+     * @throws Refused if it is to come down to nothing, which blotters never do
+     */
+    public int blotterChanges(Batch batch) {
+        double kept = assumptions.si("drying.blotter-kept", scope);
+        double changes = Drying.blotterChanges(batch.start().si(), batch.end().si(), 1 - kept);
+        if (Double.isInfinite(changes)) {
+            throw Refused.of("drying.never-blotters",
+                    "blotters: they leave a share of the water at each change and never come to " + batch.end() + ".",
+                    "given", batch.end().toString());
+        }
+        return (int) Math.ceil(changes - 1e-9);
+    }
+
+    /**
+     * Returns the blotters that hold the water of a batch.
+     *
+     * @param water the water to take up
+     * @param blotter the dry mass of one blotter, above zero
+     * @return the number
+     * @throws Refused if a value is out of range
+     */
+    public int blottersFor(Quantity<Mass> water, Quantity<Mass> blotter) {
+        return (int) Drying.blotters(Kinds.MASS.si(water, "water to take up"),
+                Kinds.MASS.siAboveZero(blotter, "dry mass of a blotter"), assumptions.si("drying.blotter-capacity", scope));
+    }
+
+    private Result result(double seconds, double evaporation, Batch batch, Air air, List<Notice> notices) {
+        double water = batch.water().si();
+        if (Double.isInfinite(seconds)) {
+            boolean saturated = evaporation <= 0;
+            notices.add(saturated
+                    ? Notice.warning("drying.never-saturated",
+                            "It never dries: the air is at " + air.humidity() + " relative humidity and takes up no water."
+                                    + " Warm or exchange it.", "humidity", air.humidity().toString())
+                    : Notice.warning("drying.never-equilibrium",
+                            "It never dries to " + batch.end() + ": in this air the paper itself stays at "
+                                    + batch.equilibrium() + ". Dry the air, or call it dry at more.",
+                            "wanted", batch.end().toString(), "equilibrium", batch.equilibrium().toString()));
+            water = saturated ? 0 : batch.ovenDry().si() * Math.max(0, batch.start().si() - batch.equilibrium().si());
+        }
+        return new Result(seconds, evaporation, water, notices);
+    }
+
+    private static List<Notice> rangeNotices(Air air) {
+        List<Notice> notices = new ArrayList<>();
+        double celsius = air.temperature().si() - ZERO_CELSIUS;
+        double humidity = air.humidity().si();
+        if (celsius < 10 || celsius > 35 || humidity < 0.2 || humidity > 0.8) {
+            notices.add(Notice.note("drying.range",
+                    "Drying is known from 10 to 35 °C and 20 to 80 % relative humidity; " + air + " is outside.",
+                    "given", air.toString()));
+        }
+        return notices;
+    }
+
+    /**
+     * What two weighings say.
+     *
+     * @param dry whether it is dry: less than half a per cent lost in an hour
+     * @param lost the mass lost in an hour
+     * @param leastTime the time the rest needs at least, if the water left was given; the last part is slower
+     */
+    public record Weighings(boolean dry, Amount<MassFlow> lost, Optional<Amount<Time>> leastTime) {
+        @Override
+        public String toString() {
+            return (dry ? "dry" : "not dry") + ", " + lost + leastTime.map(time -> ", at least " + time + " more").orElse("");
+        }
+    }
+
+    /**
+     * Tells from two weighings whether a sheet or stack is dry.
+     *
+     * @param first the first mass, above zero
+     * @param second the second mass, at most the first
+     * @param between the time between, above zero
+     * @return what they say
+     * @throws Refused if a value is out of range
+     */
+    public static Weighings isDry(Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between) {
+        return weighings(first, second, between, Double.NaN);
+    }
+
+    /**
+     * Tells from two weighings whether a sheet or stack is dry, and how long the water left takes at least.
+     *
+     * @param first the first mass, above zero
+     * @param second the second mass, at most the first
+     * @param between the time between, above zero
+     * @param waterLeft the water still to go
+     * @return what they say
+     * @throws Refused if a value is out of range
+     */
+    public static Weighings isDry(Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between,
+            Quantity<Mass> waterLeft) {
+        return weighings(first, second, between, Kinds.MASS.si(waterLeft, "water still to go"));
+    }
+
+    private static Weighings weighings(Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between, double left) {
+        double before = Kinds.MASS.siAboveZero(first, "first weighing");
+        double after = Kinds.MASS.siWithin(second, "second weighing", 0, before);
+        double seconds = Kinds.TIME.siAboveZero(between, "time between the weighings");
+        double rate = (before - after) / seconds;
+        Optional<Amount<Time>> least = Double.isNaN(left) || rate <= 0 ? Optional.empty()
+                : Optional.of(Kinds.TIME.ofSi(left / rate, "h"));
+        return new Weighings(rate * 3600 / before < 0.005, Kinds.MASS_FLOW.ofSi(rate, "g/h"), least);
+    }
+
+    /**
+     * The layers of a stack.
+     *
+     * @param layers the layers of sheets
+     * @param blotters the blotters, a number of them on each side of every layer
+     * @param boards the boards, one more than layers
+     */
+    public record Layers(int layers, int blotters, int boards) {
+        /**
+         * Counts the layers of a stack.
+         *
+         * @param sheets the sheets, 1 or more
+         * @param inLayer the sheets in a layer, 1 or more
+         * @param blottersEachSide the blotters on each side of a layer, 0 or more
+         * @return the layers, blotters and boards
+         * @throws Refused if a number is too small
+         */
+        public static Layers of(int sheets, int inLayer, int blottersEachSide) {
+            if (sheets < 1 || inLayer < 1 || blottersEachSide < 0) {
+                throw Refused.of("count.below-one",
+                        "stack: " + sheets + " sheets, " + inLayer + " in a layer, " + blottersEachSide
+                                + " blotters each side given; 1, 1 and 0 or more are wanted.",
+                        "sheets", sheets, "inLayer", inLayer, "blotters", blottersEachSide);
+            }
+            int layers = (sheets - 1) / inLayer + 1;
+            return new Layers(layers, layers * 2 * blottersEachSide, layers + 1);
+        }
+
+        @Override
+        public String toString() {
+            return layers + " layers, " + blotters + " blotters, " + boards + " boards";
+        }
+    }
+
+    /**
+     * Returns the sheets to form so that some dry flat.
+     *
+     * @param flat the flat sheets wanted, 1 or more
+     * @param flatShare the share of flat sheets by this way of drying, from one's own record, above zero
+     * @return the sheets to form
+     * @throws Refused if a value is out of range
+     */
+    public static int sheetsForFlat(int flat, Quantity<Share> flatShare) {
+        if (flat < 1) {
+            throw Refused.of("count.below-one", "flat sheets: " + flat + " given; 1 or more is wanted.",
+                    "given", flat, "least", 1);
+        }
+        // A small guard, so that rounding does not ask for one sheet more than the arithmetic.
+        return (int) Math.ceil(flat / Kinds.SHARE.siAboveZero(flatShare, "share of flat sheets") - 1e-9);
+    }
+
+    /**
+     * Returns when each load of a dryer is dry, the loads following one another.
+     *
+     * @param dryer the dryer, for how many sheets dry at once
+     * @param sheets the sheets of all posts, 1 or more
+     * @param oneLoad the time of a full load
+     * @return the end of each load from the start of the first
+     * @throws Refused if the number is below one
+     */
+    public static List<Amount<Time>> schedule(Dryer dryer, int sheets, Quantity<Time> oneLoad) {
+        if (sheets < 1) {
+            throw Refused.of("count.below-one", "sheets to dry: " + sheets + " given; 1 or more is wanted.",
+                    "given", sheets, "least", 1);
+        }
+        double time = Kinds.TIME.si(oneLoad, "time of a load");
+        List<Amount<Time>> ends = new ArrayList<>();
+        for (int load = 1; load <= (sheets - 1) / dryer.capacity() + 1; load++) {
+            ends.add(Kinds.TIME.ofSi(load * time, "h"));
+        }
+        return List.copyOf(ends);
+    }
+
+    /**
+     * Calibrates a fan stack by the water it lost in a time while the sheets were wet: {@code eps = E/(m_da (Ws(t*) - W_in))}.
+     *
+     * @param assumptions the store
+     * @param dryer the fan stack; its name is the scope
+     * @param lost the mass lost
+     * @param over the time it took, above zero
+     * @param air the air drawn in
+     * @return the store with {@code drying.fan-efficiency} measured for the dryer
+     * @throws Refused if the air is saturated, or more was lost than the air delivered could take up
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Dryer.FanStack dryer, Reading<Mass> lost, Quantity<Time> over,
+            Air air) {
+        Scope scope = Scope.at(dryer.name());
+        double flow = assumptions.si("drying.delivered-share", scope) * dryer.freeAirFlow().si();
+        Assumption old = assumptions.get("drying.fan-efficiency", scope);
+        double foretold = from(assumptions, scope).evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
+                air.pressure().si());
+        double rate = Kinds.MASS.siAboveZero(lost.value(), "mass lost") / Kinds.TIME.siAboveZero(over, "time of the drying");
+        double likely = old.likelySi() * rate / foretold;
+        if (!(likely < 1)) {
+            throw Refused.of("drying.calibration",
+                    "drying: " + lost.value() + " lost in " + over + "; the air delivered takes up at most "
+                            + Kinds.MASS_FLOW.ofSi(foretold / old.likelySi(), "kg/h")
+                            + ". The fan delivers more than thought, or the readings are off.",
+                    "given", Kinds.MASS_FLOW.ofSi(rate, "kg/h").toString(),
+                    "limit", Kinds.MASS_FLOW.ofSi(foretold / old.likelySi(), "kg/h").toString());
+        }
+        // What one weighing leaves: 20 %.
+        double half = Math.hypot(1.645 * lost.error().si() / lost.value().si(), 0.2);
+        return assumptions.with(old.with(scope, likely, likely / (1 + half), Math.min(0.999, likely * (1 + half)),
+                Basis.MEASURED_HERE, new Source("stack weighed twice in air of " + air)));
+    }
+
+    /**
+     * Calibrates a loft, line or board by one timed drying: {@code tail = t/t(tail 1)}.
+     *
+     * @param assumptions the store
+     * @param dryer the dryer; its name is the scope
+     * @param batch what was dried
+     * @param took the time it took
+     * @param air the air
+     * @return the store with {@code drying.loft-tail} measured for the dryer
+     * @throws Refused if the dryer is neither loft nor boards, if it should never have dried, or dried faster than wet faces do
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Dryer dryer, Batch batch, Reading<Time> took, Air air) {
+        if (!(dryer instanceof Dryer.Loft || dryer instanceof Dryer.Boards)) {
+            throw Refused.of("drying.calibration-dryer",
+                    "calibration: " + dryer + " given; a timed drying calibrates a loft or boards. Weigh a stack twice instead.",
+                    "given", dryer.name());
+        }
+        Scope scope = Scope.at(dryer.name());
+        Assumption old = assumptions.get("drying.loft-tail", scope);
+        double without = from(assumptions, scope).dry(dryer, batch, air).hours().si() / old.likelySi();
+        double likely = Drying.tailOfTime(Kinds.TIME.siAboveZero(took.value(), "time of the drying"), without);
+        if (likely < 1) {
+            throw Refused.of("drying.calibration-fast",
+                    "drying: dry in " + took.value() + "; even with wet faces to the end it takes "
+                            + Kinds.TIME.ofSi(without, "h") + " in this air. Was there a draught, sun or drier air?",
+                    "given", took.value().toString(), "limit", Kinds.TIME.ofSi(without, "h").toString());
+        }
+        double half = Math.hypot(1.645 * took.error().si() / took.value().si(), 0.25);
+        return assumptions.with(old.with(scope, likely, Math.max(1, likely / (1 + half)), likely * (1 + half),
+                Basis.MEASURED_HERE, new Source("one timed drying in air of " + air)));
+    }
+
+    /**
+     * Calibrates blotters by the moisture before and after some changes: {@code f = (M_k/M_0)^(1/k)}.
+     *
+     * @param assumptions the store
+     * @param dryer the blotters; their name is the scope
+     * @param before the moisture ratio before
+     * @param after the moisture ratio after, below that before
+     * @param changes the changes between, 1 or more
+     * @return the store with {@code drying.blotter-kept} measured
+     * @throws Refused if a value is out of range
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Dryer.Blotters dryer, Quantity<MoistureRatio> before,
+            Quantity<MoistureRatio> after, int changes) {
+        double first = Kinds.MOISTURE_RATIO.siAboveZero(before, "moisture ratio before");
+        double last = Kinds.MOISTURE_RATIO.siAboveZero(after, "moisture ratio after");
+        if (!(last < first) || changes < 1) {
+            throw Refused.of("drying.calibration-blotters",
+                    "blotters: from " + before + " to " + after + " in " + changes
+                            + " changes given; it must come down in 1 change or more.",
+                    "before", before.toString(), "after", after.toString(), "changes", changes);
+        }
+        Scope scope = Scope.at(dryer.name());
+        Assumption old = assumptions.get("drying.blotter-kept", scope);
+        double likely = 1 - Drying.blotterShare(first, last, changes);
+        return assumptions.with(old.with(scope, likely, likely * 0.85, Math.min(0.999, likely * 1.15), Basis.MEASURED_HERE,
+                new Source(changes + " changes of blotters weighed")));
+    }
+
+    @Override
+    public String toString() {
+        return "drying" + scope;
+    }
+}
