@@ -1,0 +1,49 @@
+package org.papermath.sheet;
+
+import javax.measure.Quantity;
+
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+
+/**
+ * What a customer accepts around what was ordered, as trade customs state it: a share of the order either way.
+ *
+ * @param <Q> the quantity type
+ * @param least the least accepted
+ * @param most the greatest accepted
+ */
+public record Accepted<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> most) {
+    /**
+     * Makes the limits around an order.
+     *
+     * @param <Q> the quantity type
+     * @param ordered what was ordered
+     * @param tolerance the share either way, below 100 %
+     * @return the limits
+     * @throws Refused if the tolerance is out of range
+     */
+    public static <Q extends Quantity<Q>> Accepted<Q> around(Amount<Q> ordered, Quantity<Share> tolerance) {
+        double share = Kinds.SHARE.siWithin(tolerance, "tolerance of the order", 0, 0.99);
+        Kind<Q> kind = ordered.kind();
+        return new Accepted<>(kind.ofSi(ordered.si() * (1 - share)).to(ordered.getUnit()),
+                kind.ofSi(ordered.si() * (1 + share)).to(ordered.getUnit()));
+    }
+
+    /**
+     * Tells whether an amount is accepted.
+     *
+     * @param amount what was made
+     * @return whether it lies within the limits
+     */
+    public boolean accepts(Amount<Q> amount) {
+        return amount.compareTo(least) >= 0 && amount.compareTo(most) <= 0;
+    }
+
+    @Override
+    public String toString() {
+        return least + " to " + most;
+    }
+}
