@@ -278,9 +278,12 @@ public final class SorptionModel {
         }
         Kinds.RELATIVE_HUMIDITY.siWithin(air.humidity(), "relative humidity of the weighing", LEAST_ACTIVITY, MOST_ACTIVITY);
         Assumption monolayer = assumptions.get("sorption.monolayer", scope);
-        double foretold = from(assumptions, scope).ratio(air).si();
+        SorptionModel model = from(assumptions, scope);
+        double stated = model.ratioSi(air.humidity().si(), STATED_AT);
+        // The step with temperature does not change with the monolayer, only the rest is scaled.
+        double warmth = model.ratio(air).si() - stated;
         double ratio = wet / dry - 1;
-        double scale = ratio / foretold;
+        double scale = Math.max(0.05, (ratio - warmth) / stated);
         double error = Math.hypot(inAir.error().si() / dry, ovenDry.error().si() * wet / (dry * dry));
         // What one weighing leaves: 0.3 point of moisture, beside the error of the scale.
         double half = Math.hypot(1.645 * error, 0.003) / ratio;

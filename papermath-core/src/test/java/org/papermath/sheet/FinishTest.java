@@ -1,0 +1,191 @@
+package org.papermath.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.papermath.quantity.Amounts.celsius;
+import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.kilograms;
+import static org.papermath.quantity.Amounts.micrometres;
+import static org.papermath.quantity.Amounts.mm;
+import static org.papermath.quantity.Amounts.percent;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.air.Air;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.RelativeHumidity;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.SheetPressure;
+import org.papermath.testing.CheckValues;
+
+/** Density and caliper, movement with humidity, surface size, permanence. */
+class FinishTest {
+    private static final DensityModel RAG = DensityModel.standard(Furnish.of(Fibres.COTTON_RAG));
+    private static final DensityModel KOZO = DensityModel.standard(Furnish.of(Fibres.KOZO));
+
+    private static Amount<SheetPressure> megapascals(double value) {
+        return Kinds.SHEET_PRESSURE.of(value, "MPa");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2.43, 497.91", "5.4, 538.99", "9.18, 569.72"})
+    void beatenRagGrowsDenser(double time, double expected) {
+        assertThat(RAG.density(megapascals(0.4), hours(time)).si()).isCloseTo(expected, within(0.005));
+    }
+
+    static List<CheckValues.Row> trial() {
+        return CheckValues.read("rag_trial_1908");
+    }
+
+    /** The rag trial of 1906 lies inside the band at every one of its beating times. */
+    @ParameterizedTest
+    @MethodSource("trial")
+    void theRagTrialIsInsideTheBand(CheckValues.Row row) {
+        DensityModel.Result result = RAG.of(Grammage.gsm(row.number("grammage_g_per_m2")), megapascals(0.4),
+                hours(row.number("mill_hours") * 0.27));
+        assertThat(row.number("density_kg_per_m3")).isBetween(result.density().low().si(), result.density().high().si());
+        assertThat(row.number("thickness_mm")).isBetween(result.caliper().low().in("mm"), result.caliper().high().in("mm"));
+    }
+
+    @Test
+    void harderPressingDensifiesUpToALimit() {
+        double reference = RAG.density(megapascals(0.4), hours(0)).si();
+        assertThat(RAG.density(megapascals(0.2), hours(0)).si() / reference).isCloseTo(466.516 / 500, within(1e-6));
+        assertThat(RAG.density(megapascals(0.8), hours(0)).si() / reference).isCloseTo(535.887 / 500, within(1e-6));
+        assertThat(RAG.density(megapascals(1.6), hours(0)).si() / reference).isCloseTo(547.979 / 500, within(1e-6));
+        assertThat(RAG.of(Grammage.gsm(120), megapascals(1.6), hours(2)).notices()).extracting(Notice::code)
+                .containsExactly("density.pressure-high");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2.0, 0.0197", "1.6, 0.0183"})
+    void thinKozo(double gsm, double caliper) {
+        DensityModel.Result result = KOZO.of(Grammage.gsm(gsm), megapascals(0.1), hours(0));
+        assertThat(result.caliper().likely().in("mm")).isCloseTo(caliper, within(5e-5));
+        assertThat(result.notices()).extracting(Notice::code)
+                .containsExactly("density.light", "density.doubtful", "density.lightly-pressed");
+    }
+
+    @Test
+    void bothRulesAreToldAroundTheStep() {
+        assertThat(KOZO.of(Grammage.gsm(9.9999), megapascals(0.1), hours(0)).caliper().likely().in("mm"))
+                .isCloseTo(0.0463, within(5e-5));
+        DensityModel.Result ten = KOZO.of(Grammage.gsm(10), megapascals(0.1), hours(0));
+        assertThat(ten.caliper().likely().in("mm")).isCloseTo(0.0333, within(5e-5));
+        assertThat(ten.notices().get(0).text()).isEqualTo("Around 10 g/m² the rule for thin sheets gives 0.04633 mm and the"
+                + " density 0.03333 mm; the truth is between them.");
+    }
+
+    @Test
+    void finishAndFreeDrying() {
+        DensityModel.Result plain = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4));
+        DensityModel.Result glazed = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.HUNG,
+                DensityModel.Finish.GLAZED);
+        assertThat(glazed.caliper().likely().si() / plain.caliper().likely().si()).isCloseTo(0.77, within(1e-12));
+        assertThat(glazed.notices()).extracting(Notice::code).containsExactly("density.free-dried", "density.finish-stretch");
+        assertThat(DensityModel.CALIPER_PRESSURE.in("kPa")).isEqualTo(100);
+        assertThat(plain.caliper().likely().si() * plain.density().likely().si()).isCloseTo(0.120, within(1e-12));
+    }
+
+    @Test
+    void oneSheetCalibratesDensity() {
+        Scope scope = Scope.of("cotton-rag").on("old press");
+        Assumptions own = DensityModel.calibrate(Assumptions.standard(), scope, Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
+                Reading.of(micrometres(250), micrometres(2)), megapascals(0.6), hours(3));
+        DensityModel model = DensityModel.from(own, scope);
+        assertThat(model.density(megapascals(0.6), hours(3)).si()).isCloseTo(600, withinPercentage(1e-9));
+        assertThat(own.get("sheet.density-unbeaten", scope).basis()).isEqualTo(Basis.MEASURED_HERE);
+        assertThat(own.get("sheet.density-unbeaten", Scope.of("cotton-rag")).likely()).isEqualTo(450);
+        assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), scope,
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(12), micrometres(2)), megapascals(0.6),
+                hours(3))).isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.calibration"));
+    }
+
+    @Test
+    void movementWithHumidity() {
+        HygroexpansionModel model = HygroexpansionModel.standard();
+        // Cotton from 50 to 65 %: a 760 mm sheet dried under restraint grows 0.631 mm.
+        SorptionModel cotton = SorptionModel.from(Assumptions.standard(), Scope.of("cotton"));
+        Air half = Air.of(celsius(23), RelativeHumidity.percent(50));
+        Air damper = Air.of(celsius(23), RelativeHumidity.percent(65));
+        HygroexpansionModel.Movement moved =
+                model.between(mm(760), LinearShrinkage.percent(0), cotton, half, damper);
+        assertThat(moved.grows()).isTrue();
+        assertThat(moved.change().in("mm")).isCloseTo(0.631, within(5e-4));
+        assertThat(moved.strain().low().si()).isLessThan(moved.strain().likely().si());
+        HygroexpansionModel.Movement back = model.between(moved.length(), LinearShrinkage.percent(0), cotton, damper, half);
+        assertThat(back.grows()).isFalse();
+        assertThat(back.length().in("mm")).isCloseTo(760, within(0.001));
+        assertThat(model.between(mm(760), LinearShrinkage.percent(10), MoistureRatio.percent(6), MoistureRatio.percent(9))
+                .change().in("mm")).isCloseTo(3.876, within(5e-4));
+        assertThat(moved.notices()).isEmpty();
+    }
+
+    @Test
+    void theFirstDampExcursionIsNoticed() {
+        HygroexpansionModel.Movement moved = HygroexpansionModel.standard().between(mm(300), LinearShrinkage.percent(0),
+                SorptionModel.standard(), Air.reference(), Air.of(celsius(23), RelativeHumidity.percent(90)));
+        assertThat(moved.notices()).extracting(Notice::code).containsExactly("hygroexpansion.first-damp");
+        assertThat(moved.notices().get(0).text()).startsWith("A sheet dried under restraint that meets more than 80 %");
+        assertThat(HygroexpansionModel.standard().between(mm(300), LinearShrinkage.percent(0), SorptionModel.standard(),
+                Air.reference(), Air.of(celsius(23), RelativeHumidity.percent(15))).notices()).extracting(Notice::code)
+                .containsExactly("hygroexpansion.range");
+    }
+
+    @Test
+    void surfaceSize() {
+        SurfaceSize gelatine = SurfaceSize.gelatine();
+        assertThat(gelatine.strength().in("%")).isCloseTo(2.6, within(1e-9));
+        assertThat(gelatine.onPaper().in("%")).isCloseTo(6, within(1e-9));
+        assertThat(gelatine.notices()).extracting(Notice::code).containsExactly("size.unusual", "size.curing");
+        SurfaceSize usual = SurfaceSize.weighed(Share.percent(4), grams(21), grams(39.5));
+        assertThat(usual.notices()).extracting(Notice::code).containsExactly("size.curing");
+        assertThat(usual.bath(90, grams(21), kilograms(4))).hasToString("5.665 kg of bath with 226.6 g of size, of which 4 kg"
+                + " stays in the tub");
+        assertThat(SurfaceSize.sheetsFor(95, Share.percent(5))).isEqualTo(100);
+        assertThatThrownBy(() -> SurfaceSize.weighed(Share.percent(4), grams(21), grams(20)))
+                .hasMessage("size: 21 g before and 20 g after the bath given; the sheet must come out heavier.");
+        assertThatThrownBy(() -> SurfaceSize.of(Share.percent(4), percent(0))).isInstanceOf(Refused.class);
+    }
+
+    @Test
+    void permanenceSaysWhatWasComputedAndWhatWasNot() {
+        assertThat(Permanence.carbonateToCharge(Share.percent(100)).in("g/kg")).isCloseTo(20.40816, within(1e-5));
+        assertThat(Permanence.carbonateToCharge(Share.percent(60)).in("g/kg")).isCloseTo(34.01361, within(1e-5));
+        assertThat(Permanence.tearRequired(Grammage.gsm(50)).in("N")).isCloseTo(0.230, within(1e-9));
+        assertThat(Permanence.tearRequired(Grammage.gsm(70)).in("N")).isCloseTo(0.350, within(1e-9));
+        assertThat(Permanence.tearRequired(Grammage.gsm(120)).in("N")).isCloseTo(0.350, within(1e-9));
+        DrySheet sheet = FormedSheet.of(grams(10), mm(300), mm(400)).withAdditives(grams(0.2040816327)).couched()
+                .pressed(org.papermath.quantity.Solids.percent(35))
+                .dried(org.papermath.shape.Shrinkage.NONE, SorptionModel.standard(), Air.reference());
+        List<Permanence.Requirement> lines = Permanence.checklist(sheet, grams(0.2040816327), "cotton");
+        assertThat(lines.get(0).status()).isEqualTo(Permanence.Status.COMPUTED_MET);
+        assertThat(lines.get(0)).hasToString("alkaline reserve: 20 g of calcium carbonate in a kilogram of oven-dry sheet or"
+                + " more; computed 20 g/kg from what is said to be retained");
+        assertThat(lines).extracting(Permanence.Requirement::status).containsExactly(Permanence.Status.COMPUTED_MET,
+                Permanence.Status.LABORATORY, Permanence.Status.DECLARED, Permanence.Status.LABORATORY,
+                Permanence.Status.LABORATORY);
+        assertThat(Permanence.checklist(sheet, grams(0.1), "").get(0).status()).isEqualTo(Permanence.Status.COMPUTED_NOT_MET);
+        assertThatThrownBy(() -> Permanence.checklist(sheet, grams(3), "cotton"))
+                .hasMessageStartingWith("calcium carbonate: 3 g given, but the sheet holds 0.2041 g of additives altogether.");
+    }
+}
