@@ -315,8 +315,7 @@ public final class DryingModel {
                 return result(seconds, first, batch, start, rangeNotices(start));
             }
             x -= leaving * step / mass;
-            humidityRatio = Math.min(saturated,
-                    humidityRatio + (leaving - room.carriedOff(humidityRatio)) * step / room.dryAirMass());
+            humidityRatio = Math.min(saturated, room.ratioAfter(humidityRatio, leaving, step));
             seconds += step;
         }
         double humidity = Math.min(1, Psychrometrics.relativeHumidity(celsius, humidityRatio, pressure));

@@ -94,9 +94,15 @@ public final class DryingRoom {
         return Room.dryAirMass(volume, specificVolume(air));
     }
 
-    /** Water carried off by ventilation at a humidity ratio of the room, kg/s; below zero when it brings water in. */
-    double carriedOff(double ratio) {
-        return flow / specificVolume(air) * (ratio - ratio(outside));
+    /** Humidity ratio after some seconds in which water (kg/s) was given off evenly. */
+    double ratioAfter(double start, double evaporation, double seconds) {
+        double mass = dryAirMass();
+        double through = flow / specificVolume(air);
+        if (through <= 0) {
+            return start + evaporation * seconds / mass;
+        }
+        double rest = ratio(outside) + evaporation / through;
+        return rest + (start - rest) * Math.exp(-through * seconds / mass);
     }
 
     /**
@@ -152,13 +158,7 @@ public final class DryingRoom {
     public Air after(Quantity<MassFlow> evaporation, Quantity<Time> time) {
         double given = Kinds.MASS_FLOW.si(evaporation, "water given off");
         double seconds = Kinds.TIME.si(time, "time");
-        double mass = dryAirMass();
-        double through = flow / specificVolume(air);
-        double start = ratio(air);
-        double end = through > 0
-                ? ratio(outside) + given / through
-                        + (start - ratio(outside) - given / through) * Math.exp(-through * seconds / mass)
-                : start + given * seconds / mass;
+        double end = ratioAfter(ratio(air), given, seconds);
         double humidity = Psychrometrics.relativeHumidity(air.temperature().si() - ZERO_CELSIUS, end, air.pressure().si());
         return Air.of(air.temperature(), Kinds.RELATIVE_HUMIDITY.ofSi(Math.max(0.01, Math.min(1, humidity)), "%"))
                 .at(air.pressure());
@@ -187,9 +187,12 @@ public final class DryingRoom {
     public List<Notice> mouldNotices() {
         Assumptions standard = Assumptions.standard();
         double humidity = air.humidity().si();
-        Amount<RelativeHumidity> stop = standard.amount("room.mould-stop", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY);
-        Amount<RelativeHumidity> caution = standard.amount("room.mould-caution", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY);
-        Amount<RelativeHumidity> note = standard.amount("room.mould-note", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY);
+        Amount<RelativeHumidity> stop = standard.amount("room.mould-stop", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+                .to("%");
+        Amount<RelativeHumidity> caution = standard.amount("room.mould-caution", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+                .to("%");
+        Amount<RelativeHumidity> note = standard.amount("room.mould-note", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+                .to("%");
         String guidance = "Canadian Conservation Institute";
         if (humidity >= stop.si()) {
             return List.of(Notice.warning("room.mould-stop",
