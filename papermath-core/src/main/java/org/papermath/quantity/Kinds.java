@@ -108,6 +108,10 @@ public final class Kinds {
             "kg/m3", 0, false, 1600,
             "g/L", "kg/m3");
 
+    /** The kind of strength of a solution. Canonical unit of calculation: {@code kg/m3}. */
+    public static final Kind<SolutionStrength> SOLUTION_STRENGTH = kind("solution strength", SolutionStrength.class, "kg/m3", 0, false, 2500,
+            "g/L", "kg/m3");
+
     /** The kind of moisture, wet basis. Canonical unit of calculation: {@code 1}. */
     public static final Kind<Moisture> MOISTURE = kind("moisture, wet basis", Moisture.class, "1", 0, false, 1,
             "%", "1", "g/kg", "kg/kg");

@@ -1,0 +1,56 @@
+package org.papermath.evidence;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A result and what it should not be read without.
+ *
+ * @param <T> the type of the result
+ * @param value the result
+ * @param notices what to read beside it; empty where there is nothing to say
+ */
+public record Noted<T>(T value, List<Notice> notices) {
+    /**
+     * Copies the list.
+     *
+     * @param value the result
+     * @param notices what to read beside it
+     */
+    public Noted {
+        notices = List.copyOf(notices);
+    }
+
+    /**
+     * Makes a result with its notices.
+     *
+     * @param <T> the type of the result
+     * @param value the result
+     * @param notices what to read beside it
+     * @return the pair
+     */
+    public static <T> Noted<T> of(T value, Notice... notices) {
+        return new Noted<>(value, List.of(notices));
+    }
+
+    /**
+     * Returns the same result with one notice more.
+     *
+     * @param notice the notice
+     * @return the pair
+     */
+    public Noted<T> and(Notice notice) {
+        List<Notice> more = new ArrayList<>(notices);
+        more.add(notice);
+        return new Noted<>(value, more);
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder(String.valueOf(value));
+        for (Notice notice : notices) {
+            text.append(" (").append(notice).append(')');
+        }
+        return text.toString();
+    }
+}
