@@ -129,6 +129,100 @@ public final class VatBalance {
         return new Contents(fibre, stock);
     }
 
+    /**
+     * What is done to the vat between two sheets: stirred vat liquor bailed out, then fresh stock and water given.
+     *
+     * @param after sheets pulled when it is done; 0 for before the first
+     * @param bailed vat liquor taken out, kg, less than the vat holds
+     * @param stock fresh stock given, kg
+     * @param consistency consistency of the fresh stock
+     * @param water water given, kg
+     */
+    public record Step(int after, double bailed, double stock, double consistency, double water) {}
+
+    /** What the vat holds after a step. */
+    public static Contents after(Contents now, Step step) {
+        double left = 1 - step.bailed / now.stock;
+        return new Contents(
+                now.fibre * left + step.stock * step.consistency, now.stock - step.bailed + step.stock + step.water);
+    }
+
+    /**
+     * Pulls sheets one by one with steps between them, from a vat that carries additives beside the fibre. The couched
+     * solids are fibre and additives together.
+     *
+     * @param start what the vat holds before the first sheet; the stock counts the additives too
+     * @param lifted stock held on the mould for each sheet, kg
+     * @param retention share of the fibre on the mould that stays in the sheet
+     * @param couchSolids solids of the sheet as it leaves the vat
+     * @param steps what is done between sheets, in order of {@code after}
+     * @param sheets filled with the oven-dry fibre of each sheet, kg; its length is the number of sheets
+     * @param before filled with the consistency each sheet is dipped from
+     * @param additives mass of each additive in the vat, kg; holds what is left after the last sheet
+     * @param retentions retention of each additive
+     * @param perFibre mass of each additive over the fibre of the fresh stock
+     * @param carried filled with the mass of each additive (first index) in each sheet (second index), kg
+     * @return what the vat holds after the last sheet
+     */
+    public static Contents run(
+            Contents start,
+            double lifted,
+            double retention,
+            double couchSolids,
+            Step[] steps,
+            double[] sheets,
+            double[] before,
+            double[] additives,
+            double[] retentions,
+            double[] perFibre,
+            double[][] carried) {
+        double fibre = start.fibre;
+        double stock = start.stock;
+        double held = retention * lifted;
+        int next = 0;
+        for (int i = 0; i < sheets.length; i++) {
+            while (next < steps.length && steps[next].after <= i) {
+                Step step = steps[next++];
+                double left = 1 - step.bailed / stock;
+                double fresh = step.stock * step.consistency;
+                fibre = fibre * left + fresh;
+                stock += step.stock + step.water - step.bailed;
+                for (int a = 0; a < additives.length; a++) {
+                    additives[a] = additives[a] * left + fresh * perFibre[a];
+                }
+            }
+            before[i] = fibre / stock;
+            double sheet = held * fibre / stock;
+            double solids = sheet;
+            for (int a = 0; a < additives.length; a++) {
+                double taken = retentions[a] * lifted * additives[a] / stock;
+                carried[a][i] = taken;
+                additives[a] -= taken;
+                solids += taken;
+            }
+            sheets[i] = sheet;
+            fibre -= sheet;
+            stock -= solids / couchSolids;
+        }
+        return new Contents(fibre, stock);
+    }
+
+    /** Bailing that keeps level and fibre when fresh stock replaces what sheets carried off; negative: water to add. */
+    public static double bailedToHold(
+            double fibreTaken, double carriedOff, double freshConsistency, double vatConsistency) {
+        return (fibreTaken - carriedOff * freshConsistency) / (freshConsistency - vatConsistency);
+    }
+
+    /** Part of the richer of two stocks in a mixture of a consistency. */
+    public static double richerPart(double wanted, double richer, double poorer) {
+        return (wanted - poorer) / (richer - poorer);
+    }
+
+    /** Least stock in a vat for which one lift does not fall through the whole band from 1 + band to 1 − band. */
+    public static double leastStockForBand(double band, double retention, double lifted) {
+        return retention * lifted * (1 + band) / (2 * band);
+    }
+
     /** First-pass retention from the consistencies of what drained and of the vat. */
     public static double firstPassRetention(double whiteWaterConsistency, double vatConsistency) {
         return 1 - whiteWaterConsistency / vatConsistency;

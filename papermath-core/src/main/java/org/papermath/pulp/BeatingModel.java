@@ -1,0 +1,237 @@
+package org.papermath.pulp;
+
+import java.util.List;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Time;
+
+import org.papermath.equation.Beating;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
+
+/**
+ * Drainability after a time in a beater: SR(t) = SR_m − (SR_m − SR_0) exp(−(k t)^p). Immutable.
+ *
+ * <p>The rate k belongs to a fibre in a beater near its rated load. Until it is calibrated it is good to a factor of two.
+ * Fibres without a default, such as kozo, have none because hours in a beater say little of them.
+ *
+ * @source common practice; the form is chosen here to run from the unbeaten value to the limit
+ */
+public final class BeatingModel {
+    /** How far a single rate may be off when the readings themselves would make it look surer. */
+    private static final double LEAST_RELATIVE_ERROR = 0.05;
+    /** Standard errors from the mean to the 5 % and 95 % points. */
+    private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
+
+    private final double start;
+    private final double limit;
+    private final double rate;
+    private final double exponent;
+
+    private BeatingModel(double start, double limit, double rate, double exponent) {
+        this.start = start;
+        this.limit = limit;
+        this.rate = rate;
+        this.exponent = exponent;
+    }
+
+    /**
+     * Builds the model of a fibre in a beater.
+     *
+     * @param assumptions where the constants are looked up
+     * @param scope the fibre and the beater, for example {@code Scope.of("abaca").on("big beater")}
+     * @return the model
+     * @throws Refused if there is no rate for the fibre, or the limit does not lie above the unbeaten value
+     */
+    public static BeatingModel from(Assumptions assumptions, Scope scope) {
+        double start = assumptions.si("beating.drainability-unbeaten", scope);
+        double limit = assumptions.si("beating.drainability-limit", scope);
+        if (!(limit > start)) {
+            throw Refused.of("beating.limit-below-start",
+                    "limit of beating: " + sr(limit) + " given, not above the unbeaten " + sr(start) + ".",
+                    "limit", sr(limit).toString(), "start", sr(start).toString());
+        }
+        return new BeatingModel(start, limit, assumptions.si("beating.rate", scope), assumptions.si("beating.exponent", scope));
+    }
+
+    /**
+     * Builds the model of a fibre from the shipped table.
+     *
+     * @param scope the fibre
+     * @return the model
+     * @throws Refused if there is no rate for the fibre
+     */
+    public static BeatingModel standard(Scope scope) {
+        return from(Assumptions.standard(), scope);
+    }
+
+    /**
+     * Returns the drainability after a time.
+     *
+     * @param time the beating time, zero or more
+     * @return the Schopper–Riegler number, from the unbeaten value towards the limit
+     * @throws Refused if the time is out of range
+     */
+    public Amount<SchopperRiegler> after(Quantity<Time> time) {
+        return sr(Beating.schopperRiegler(Kinds.TIME.si(time, "beating time"), start, limit, rate, exponent));
+    }
+
+    /**
+     * Returns the time to a drainability.
+     *
+     * @param wanted the Schopper–Riegler number, from the unbeaten value to below the limit
+     * @return the beating time
+     * @throws Refused if the number is below the unbeaten value, or at the limit or beyond, where no time is long enough
+     */
+    public Amount<Time> timeTo(Quantity<SchopperRiegler> wanted) {
+        double value = Kinds.SCHOPPER_RIEGLER.si(wanted, "Schopper-Riegler number");
+        requireReachable(value, "Schopper-Riegler number");
+        return Kinds.TIME.ofSi(value == start ? 0 : Beating.doseFor(value, start, limit, rate, exponent), "h");
+    }
+
+    private void requireReachable(double value, String what) {
+        if (value < start || value >= limit) {
+            throw Refused.of("beating.unreachable",
+                    what + ": " + sr(value) + " given; beating goes from " + sr(start) + " unbeaten towards " + sr(limit)
+                            + " and does not get there. Check the reading, or read your own unbeaten pulp.",
+                    "given", sr(value).toString(), "least", sr(start).toString(), "most", sr(limit).toString());
+        }
+    }
+
+    /**
+     * Returns what readings of one's own pulp say of the fibre in the beater. A reading before beating sets the unbeaten
+     * value. One reading after beating sets the rate, two or more set rate and exponent by a straight line through
+     * ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t.
+     *
+     * @param assumptions what is taken for the rest
+     * @param scope the fibre and the beater the readings hold for
+     * @param readings one or more readings, at different times
+     * @return the assumptions with {@code beating.rate}, and where the readings tell them {@code beating.exponent} and
+     *     {@code beating.drainability-unbeaten}, in that scope
+     * @throws Refused if there is no reading, a number is not between the unbeaten value and the limit, or the readings fall
+     *     with beating
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope,
+            List<BeatingRecord.Point<SchopperRiegler>> readings) {
+        Assumptions result = assumptions;
+        List<BeatingRecord.Point<SchopperRiegler>> beaten = readings.stream()
+                .filter(point -> point.time().value().si() > 0).toList();
+        for (BeatingRecord.Point<SchopperRiegler> point : readings) {
+            if (point.time().value().si() == 0) {
+                double value = point.drainability().value().si();
+                double half = FIVE_PERCENT_POINT * point.drainability().error().si();
+                result = result.with(result.get("beating.drainability-unbeaten", scope).with(scope, value,
+                        Math.max(0, value - half), Math.min(100, value + half), Basis.MEASURED_HERE, here(readings.size())));
+            }
+        }
+        if (beaten.isEmpty()) {
+            throw Refused.of("beating.no-reading",
+                    "beating readings: none after beating given; one or more is wanted to tell the rate.");
+        }
+        double start = result.si("beating.drainability-unbeaten", scope);
+        double limit = result.si("beating.drainability-limit", scope);
+        double prior = result.si("beating.exponent", scope);
+        BeatingModel range = new BeatingModel(start, limit, 1, prior);
+        int count = beaten.size();
+        double[] time = new double[count];
+        double[] value = new double[count];
+        for (int i = 0; i < count; i++) {
+            time[i] = beaten.get(i).time().value().si();
+            value[i] = beaten.get(i).drainability().value().si();
+            range.requireReachable(value[i], "Schopper-Riegler number");
+            if (value[i] == start) {
+                throw Refused.of("beating.no-rise",
+                        "Schopper-Riegler number: " + sr(value[i]) + " given after " + beaten.get(i).time().value()
+                                + ", the same as before beating; such a reading tells no rate. Beat longer and read again.",
+                        "given", sr(value[i]).toString());
+            }
+        }
+        double[] fit = fit(time, value, start, limit, prior);
+        double[] error = new double[2];
+        for (int i = 0; i < count; i++) {
+            // A small step towards the middle of the range keeps the neighbour inside it.
+            double step = (value[i] > (start + limit) / 2 ? -1 : 1) * 1e-6 * (limit - start);
+            double[] moved = value.clone();
+            moved[i] += step;
+            double[] there = fit(time, moved, start, limit, prior);
+            double[] later = time.clone();
+            later[i] *= 1 + 1e-6;
+            double[] then = fit(later, value, start, limit, prior);
+            for (int k = 0; k < 2; k++) {
+                double byValue = (Math.log(there[k]) - Math.log(fit[k])) / step * beaten.get(i).drainability().error().si();
+                double byTime = (Math.log(then[k]) - Math.log(fit[k])) / 1e-6 * beaten.get(i).time().error().si() / time[i];
+                error[k] += byValue * byValue + byTime * byTime;
+            }
+        }
+        result = result.with(measured(result.get("beating.rate", scopeOfPattern(result, scope)), scope, fit[0] * 3600,
+                Math.sqrt(error[0]), count));
+        if (count > 1) {
+            result = result.with(measured(result.get("beating.exponent", scope), scope, fit[1], Math.sqrt(error[1]), count));
+        }
+        return result;
+    }
+
+    /** A fibre without a default rate still needs a row to take the meaning and unit of. */
+    private static Scope scopeOfPattern(Assumptions assumptions, Scope scope) {
+        if (assumptions.find("beating.rate", scope).isPresent()) {
+            return scope;
+        }
+        return assumptions.all().stream().filter(row -> row.id().equals("beating.rate")).findFirst().orElseThrow().scope();
+    }
+
+    /** Rate and exponent; with one reading the exponent stays. */
+    private static double[] fit(double[] time, double[] value, double start, double limit, double prior) {
+        if (time.length == 1) {
+            return new double[] {Beating.rateFrom(value[0], time[0], start, limit, prior), prior};
+        }
+        double meanX = 0;
+        double meanY = 0;
+        double[] x = new double[time.length];
+        double[] y = new double[time.length];
+        for (int i = 0; i < time.length; i++) {
+            x[i] = Math.log(time[i]);
+            y[i] = Math.log(-Math.log1p(-(value[i] - start) / (limit - start)));
+            meanX += x[i] / time.length;
+            meanY += y[i] / time.length;
+        }
+        double xx = 0;
+        double xy = 0;
+        for (int i = 0; i < time.length; i++) {
+            xx += (x[i] - meanX) * (x[i] - meanX);
+            xy += (x[i] - meanX) * (y[i] - meanY);
+        }
+        double slope = xy / xx;
+        if (!(xx > 0) || !(slope > 0)) {
+            throw Refused.of("beating.readings-do-not-rise",
+                    "beating readings: they do not rise with the time; a rate cannot be told from them. See whether the readings"
+                            + " were changed over, or are of Canadian freeness, which falls.");
+        }
+        return new double[] {Math.exp(meanY / slope - meanX), slope};
+    }
+
+    private static Assumption measured(Assumption pattern, Scope scope, double value, double relative, int count) {
+        double factor = Math.exp(FIVE_PERCENT_POINT * Math.max(LEAST_RELATIVE_ERROR, relative));
+        return pattern.with(scope, value, Math.max(pattern.least(), value / factor), Math.min(pattern.most(), value * factor),
+                Basis.MEASURED_HERE, here(count));
+    }
+
+    private static Source here(int count) {
+        return new Source("measured here, " + count + (count == 1 ? " reading" : " readings") + " of drainability");
+    }
+
+    private static Amount<SchopperRiegler> sr(double value) {
+        return Kinds.SCHOPPER_RIEGLER.ofSi(value, "SR");
+    }
+
+    @Override
+    public String toString() {
+        return "beating from " + sr(start) + " towards " + sr(limit) + " at " + Kinds.RATE.ofSi(rate, "1/h");
+    }
+}

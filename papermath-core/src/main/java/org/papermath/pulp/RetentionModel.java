@@ -1,0 +1,360 @@
+package org.papermath.pulp;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+import org.papermath.equation.Additives;
+import org.papermath.equation.VatBalance;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Noted;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Dose;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Moisture;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.SolutionStrength;
+
+/**
+ * What the sheet keeps of the fibre and of each additive on the mould; the rest runs back with the white water. Immutable.
+ *
+ * <p>The load of a sheet (additive over fibre in it) is L = d R_p/R_1, its share of the whole sheet x = L/(1 + L).
+ *
+ * @source mass balance; the retentions by default common practice, see the table of assumptions
+ */
+public final class RetentionModel {
+    /** Load on the fibre above which an unusual sheet is pointed out. */
+    private static final double UNUSUAL_LOAD = 0.3;
+    private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
+
+    private final Assumptions assumptions;
+    private final double fibre;
+
+    /** What helps, or not, to keep an additive in the sheet. */
+    public enum Circumstance {
+        /** Clear water and nothing to fix the additive. */
+        PLAIN(""),
+        /** With a retention aid given after it. */
+        WITH_AID("with aid"),
+        /** The white water is used again for the next charge. */
+        WHITE_WATER_REUSED("reused white water");
+
+        private final String place;
+
+        Circumstance(String place) {
+            this.place = place;
+        }
+    }
+
+    /**
+     * What the grammage of a sheet is made of.
+     *
+     * @param conditioned the grammage as weighed, with the moisture in it
+     * @param fibre the oven-dry fibre in it
+     * @param additive what is not fibre, oven-dry; empty where there is none
+     */
+    public record MakeUp(Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive) {
+    }
+
+    private RetentionModel(Assumptions assumptions, double fibre) {
+        this.assumptions = assumptions;
+        this.fibre = fibre;
+    }
+
+    /**
+     * Builds the model of a fibre.
+     *
+     * @param assumptions where the retentions are looked up
+     * @param scope the fibre, and the vat or mould where it has values of its own
+     * @return the model
+     */
+    public static RetentionModel from(Assumptions assumptions, Scope scope) {
+        return new RetentionModel(assumptions, assumptions.si("vat.retention", scope));
+    }
+
+    /**
+     * Builds the model of long clean fibre from the shipped table.
+     *
+     * @return the model
+     */
+    public static RetentionModel standard() {
+        return from(Assumptions.standard(), Scope.GENERAL);
+    }
+
+    /**
+     * Returns the share of the fibre on the mould that stays in the sheet.
+     *
+     * @return the first-pass retention of the fibre
+     */
+    public Amount<Share> fibre() {
+        return Kinds.SHARE.ofSi(fibre, "%");
+    }
+
+    /**
+     * Returns the share of an additive on the mould that stays in the sheet. A value kept under the additive's own name comes
+     * before that of its purpose, and one for the circumstance before the plain one.
+     *
+     * @param additive the additive
+     * @param circumstance what helps to keep it
+     * @return the retention of it
+     */
+    public Amount<Share> additive(Additive additive, Circumstance circumstance) {
+        return Kinds.SHARE.ofSi(assumption(additive, circumstance).likelySi(), "%");
+    }
+
+    private Assumption assumption(Additive additive, Circumstance circumstance) {
+        return assumptions.get("additive.retention", scope(additive, circumstance));
+    }
+
+    private static Scope scope(Additive additive, Circumstance circumstance) {
+        String name = additive.name().toLowerCase(Locale.ROOT).replaceAll("[\\[\\]@]", "-");
+        Scope scope = Scope.of(name, additive.purpose().subject());
+        return circumstance.place.isEmpty() ? scope : scope.on(circumstance.place);
+    }
+
+    /**
+     * Returns the load a dose leaves in the sheet.
+     *
+     * @param dose the dose
+     * @param circumstance what helps to keep it
+     * @return additive over fibre in the sheet, with a warning above 30 %
+     * @throws Refused if the load comes out above the range of doses
+     */
+    public Noted<Amount<Dose>> load(AdditiveDose dose, Circumstance circumstance) {
+        double load = Additives.load(dose.dose().si(), additive(dose.additive(), circumstance).si(), fibre);
+        Amount<Dose> amount = Kinds.DOSE.ofSi(load, "%");
+        return load > UNUSUAL_LOAD ? Noted.of(amount, heavy(amount)) : Noted.of(amount);
+    }
+
+    private static Notice heavy(Amount<Dose> load) {
+        return Notice.warning("additive.heavy-load",
+                "The sheet carries " + load + " of its fibre in additive; above " + Kinds.DOSE.ofSi(UNUSUAL_LOAD, "%")
+                        + " it is weak and dusts. Give less, or try one sheet first.",
+                "load", load.toString(), "limit", Kinds.DOSE.ofSi(UNUSUAL_LOAD, "%").toString());
+    }
+
+    /**
+     * Returns the share of the oven-dry sheet that is additive.
+     *
+     * @param dose the dose
+     * @param circumstance what helps to keep it
+     * @return additive over fibre and additive together
+     */
+    public Amount<Share> shareOfSheet(AdditiveDose dose, Circumstance circumstance) {
+        return Kinds.SHARE.ofSi(Additives.shareOfLoad(
+                Additives.load(dose.dose().si(), additive(dose.additive(), circumstance).si(), fibre)), "%");
+    }
+
+    /**
+     * Returns the dose that leaves a share of the sheet, as the 2 % of carbonate that permanence standards ask for.
+     *
+     * @param additive the additive
+     * @param share additive over fibre and additive together in the sheet, below 100 %
+     * @param circumstance what helps to keep it
+     * @return the dose
+     * @throws Refused if the share is out of range, or the dose comes out above 50 %
+     * @source d = x/(1 − x) R_1/R_p; compare ISO 9706 for the alkaline reserve
+     */
+    public AdditiveDose doseForShare(Additive additive, Quantity<Share> share, Circumstance circumstance) {
+        double x = Kinds.SHARE.siWithin(share, "share of the sheet", 0, 0.99);
+        return new AdditiveDose(additive, Kinds.DOSE.ofSi(
+                Additives.doseForShare(x, additive(additive, circumstance).si(), fibre), "%"));
+    }
+
+    /**
+     * Returns the dose that leaves a load on the fibre.
+     *
+     * @param additive the additive
+     * @param load additive over fibre in the sheet
+     * @param circumstance what helps to keep it
+     * @return the dose
+     * @throws Refused if the load is out of range, or the dose comes out above 50 %
+     */
+    public AdditiveDose doseForLoad(Additive additive, Quantity<Dose> load, Circumstance circumstance) {
+        return new AdditiveDose(additive, Kinds.DOSE.ofSi(Additives.doseForLoad(
+                Kinds.DOSE.si(load, "load"), additive(additive, circumstance).si(), fibre), "%"));
+    }
+
+    /**
+     * Returns what is lost to the white water, of an amount given to the vat.
+     *
+     * @param given the additive given
+     * @param additive the additive
+     * @param circumstance what helps to keep it
+     * @return what the first sheets leave behind; it tints the next charge made with this water
+     * @throws Refused if the mass is out of range
+     */
+    public Amount<Mass> leftInWhiteWater(Quantity<Mass> given, Additive additive, Circumstance circumstance) {
+        return Kinds.MASS.ofSi(Kinds.MASS.si(given, additive.name() + " given")
+                * (1 - additive(additive, circumstance).si()), "g");
+    }
+
+    /**
+     * Reads the retention of a colour from a jar of white water held beside a dilution series: R = 1 − c V/dose.
+     *
+     * @param given the additive given to the vat, above zero
+     * @param vat the volume of the vat
+     * @param jar the strength of the white water, as the jar of the series that looks the same
+     * @return the share that stayed with the fibre
+     * @throws Refused if more would be in the water than was given
+     */
+    public static Amount<Share> fromJar(Quantity<Mass> given, Quantity<Volume> vat, Quantity<SolutionStrength> jar) {
+        double dose = Kinds.MASS.siAboveZero(given, "additive given");
+        double lost = Kinds.SOLUTION_STRENGTH.si(jar, "strength of the jar") * Kinds.VOLUME.si(vat, "volume of the vat");
+        if (lost > dose) {
+            Amount<Mass> lostAmount = Kinds.MASS.ofSi(lost, "g");
+            Amount<Mass> doseAmount = Kinds.MASS.ofSi(dose, "g");
+            throw Refused.of("additive.more-than-given",
+                    "white water: the jar says " + lostAmount + " is in it, but only " + doseAmount
+                            + " was given. See to the units of the dilution series.",
+                    "found", lostAmount.toString(), "given", doseAmount.toString());
+        }
+        return Kinds.SHARE.ofSi(1 - lost / dose, "%");
+    }
+
+    /**
+     * Reads the share of filler in a sheet from its ash: x = (A − a_f)/(k_a − a_f).
+     *
+     * @param sheetAsh ash over the oven-dry sheet
+     * @param fibreAsh ash over oven-dry fibre of the fibre alone
+     * @param residue what the filler leaves on ignition over the filler, above the fibre's own ash
+     * @return filler over fibre and filler together
+     * @throws Refused if the sheet leaves less ash than its fibre alone, or more than the filler alone
+     */
+    public static Amount<Share> shareFromAsh(Quantity<Share> sheetAsh, Quantity<Share> fibreAsh, Quantity<Share> residue) {
+        double own = Kinds.SHARE.si(fibreAsh, "ash of the fibre");
+        double filler = Kinds.SHARE.si(residue, "residue of the filler");
+        double sheet = Kinds.SHARE.si(sheetAsh, "ash of the sheet");
+        if (!(own < filler) || sheet < own || sheet > filler) {
+            throw Refused.of("additive.ash",
+                    "ash of the sheet: " + Kinds.SHARE.ofSi(sheet, "%") + " given; it must lie between the fibre's own "
+                            + Kinds.SHARE.ofSi(own, "%") + " and the filler's " + Kinds.SHARE.ofSi(filler, "%")
+                            + ". Weigh the crucible again.",
+                    "given", Kinds.SHARE.ofSi(sheet, "%").toString(), "least", Kinds.SHARE.ofSi(own, "%").toString(),
+                    "most", Kinds.SHARE.ofSi(filler, "%").toString());
+        }
+        return Kinds.SHARE.ofSi(Additives.shareOfAsh(sheet, own, filler), "%");
+    }
+
+    /**
+     * Returns the retention of an additive from its share of a sheet and the dose given.
+     *
+     * @param dose the dose
+     * @param share its share of the sheet
+     * @return the retention
+     * @throws Refused if the sheet holds more than the dose could leave
+     */
+    public Amount<Share> retentionOfShare(AdditiveDose dose, Quantity<Share> share) {
+        double load = Additives.loadOfShare(Kinds.SHARE.siWithin(share, "share of the sheet", 0, 0.99));
+        double given = Kinds.DOSE.siAboveZero(dose.dose(), "dose of " + dose.additive().name());
+        double retention = Additives.retentionOfLoad(load, given, fibre);
+        if (retention > 1 + 1e-9) {
+            throw Refused.of("additive.more-than-given",
+                    "share of the sheet: it holds " + Kinds.NUMBER.ofSi(retention, "%") + " of what was given of "
+                            + dose.additive().name() + ". Check the dose and the ash.",
+                    "found", Kinds.NUMBER.ofSi(retention, "%").toString(), "given", dose.toString());
+        }
+        return Kinds.SHARE.ofSi(Math.min(1, retention), "%");
+    }
+
+    /**
+     * Returns the first-pass retention of the fibre from a litre of what drains and the stock in the vat.
+     *
+     * @param whiteWater the consistency of what drains off the mould
+     * @param vat the consistency of the stock in the vat, above zero
+     * @return the retention
+     * @throws Refused if the white water is thicker than the vat
+     */
+    public static Amount<Share> firstPass(Quantity<Consistency> whiteWater, Quantity<Consistency> vat) {
+        double there = Kinds.CONSISTENCY.siAboveZero(vat, "consistency of the vat");
+        double water = Kinds.CONSISTENCY.si(whiteWater, "consistency of the white water");
+        if (water > there) {
+            throw Refused.of("vat.white-water-thicker",
+                    "consistency of the white water: " + Kinds.CONSISTENCY.ofSi(water, "%") + " given, thicker than the vat at "
+                            + Kinds.CONSISTENCY.ofSi(there, "%") + ". See whether the two samples were changed over.",
+                    "given", Kinds.CONSISTENCY.ofSi(water, "%").toString(),
+                    "most", Kinds.CONSISTENCY.ofSi(there, "%").toString());
+        }
+        return Kinds.SHARE.ofSi(VatBalance.firstPassRetention(water, there), "%");
+    }
+
+    /**
+     * Returns what a measured retention of an additive says.
+     *
+     * @param assumptions what is taken for the rest
+     * @param additive the additive; the value is kept under its name
+     * @param circumstance what helped to keep it
+     * @param retention the retention with its error
+     * @return the assumptions with {@code additive.retention} in that scope
+     * @throws Refused if the retention is out of range
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Additive additive, Circumstance circumstance,
+            Reading<Share> retention) {
+        Scope scope = scope(additive, circumstance);
+        return assumptions.with(measured(assumptions.get("additive.retention", scope), scope, retention));
+    }
+
+    /**
+     * Returns what a measured first-pass retention of the fibre says.
+     *
+     * @param assumptions what is taken for the rest
+     * @param scope the fibre, and the mould
+     * @param retention the retention with its error
+     * @return the assumptions with {@code vat.retention} in that scope
+     * @throws Refused if the retention is out of range
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Share> retention) {
+        return assumptions.with(measured(assumptions.get("vat.retention", scope), scope, retention));
+    }
+
+    private static Assumption measured(Assumption pattern, Scope scope, Reading<Share> retention) {
+        // A share of exactly nothing or everything has no band on the scale of odds.
+        double likely = Math.min(1 - 1e-6, Math.max(1e-6, Kinds.SHARE.siAboveZero(retention.value(), "retention")));
+        double half = FIVE_PERCENT_POINT * retention.error().si();
+        return pattern.with(scope, likely, Math.max(Math.min(likely, 1e-6), likely - half),
+                Math.min(1 - 1e-9, likely + half), Basis.MEASURED_HERE, new Source("measured here"));
+    }
+
+    /**
+     * Parts the grammage of a sheet into fibre, additive and moisture.
+     *
+     * @param conditioned the grammage as weighed
+     * @param moisture the water in it, over the whole
+     * @param shares the share of each additive in the oven-dry sheet, together below 100 %
+     * @return the parts
+     * @throws Refused if a value is out of range
+     */
+    public static MakeUp makeUp(Quantity<Grammage> conditioned, Quantity<Moisture> moisture, List<Amount<Share>> shares) {
+        Amount<Grammage> whole = Kinds.GRAMMAGE.check(conditioned, "grammage");
+        double dry = whole.si() * (1 - Kinds.MOISTURE.siWithin(moisture, "moisture", 0, 0.9));
+        double sum = 0;
+        for (Amount<Share> share : shares) {
+            sum += Kinds.SHARE.si(share, "share of an additive");
+        }
+        if (!(sum < 1)) {
+            throw Refused.of("additive.no-fibre",
+                    "shares of additives: " + Kinds.NUMBER.ofSi(sum, "%") + " together given; no fibre is left. Check the shares.",
+                    "given", Kinds.NUMBER.ofSi(sum, "%").toString());
+        }
+        return new MakeUp(whole, Kinds.GRAMMAGE.ofSi(dry * (1 - sum), "g/m2"),
+                sum > 0 ? Optional.of(Kinds.GRAMMAGE.ofSi(dry * sum, "g/m2")) : Optional.empty());
+    }
+
+    @Override
+    public String toString() {
+        return "retention of fibre " + fibre();
+    }
+}
