@@ -1,0 +1,292 @@
+package org.papermath.vat;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+import org.papermath.equation.VatBalance;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Scope;
+import org.papermath.pulp.AdditiveDose;
+import org.papermath.pulp.Pulp;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.Solids;
+
+/**
+ * A vat ready to pull sheets from: what is in it, what one dip takes up, how much of that stays in the sheet and how wet the
+ * sheet leaves. Immutable.
+ *
+ * <p>The vat is kept stirred and what drips from the mould runs back, so a sheet takes away its solids and the water couched
+ * with them, and nothing else.
+ */
+public final class VatCharge {
+    final VatBalance.Contents contents;
+    final double lifted;
+    final double retention;
+    final double couchSolids;
+    final List<Carried> carried;
+
+    /**
+     * An additive beside the fibre.
+     *
+     * @param dose what was given, and comes with fresh stock too
+     * @param inVat the mass of it in the vat, active matter
+     * @param retention the share of what is on the mould that stays in the sheet
+     */
+    public record Carried(AdditiveDose dose, Amount<Mass> inVat, Amount<Share> retention) {
+    }
+
+    /**
+     * What to put into an empty vat.
+     *
+     * @param stock the stock
+     * @param water the water
+     * @param together both, stirred
+     */
+    public record Mix(Pulp stock, Amount<Volume> water, Pulp together) {
+    }
+
+    VatCharge(VatBalance.Contents contents, double lifted, double retention, double couchSolids, List<Carried> carried) {
+        this.contents = contents;
+        this.lifted = lifted;
+        this.retention = retention;
+        this.couchSolids = couchSolids;
+        this.carried = carried;
+    }
+
+    /**
+     * Makes a charge from what one dip takes up.
+     *
+     * @param pulp what is in the vat
+     * @param lifted the stock held on the mould in one dip, above zero, less than is in the vat
+     * @param retention the share of the fibre on the mould that stays in the sheet, above zero
+     * @param couchedAt the solids of the sheet as it leaves the vat
+     * @return the charge
+     * @throws Refused if a value is out of range, or a dip would take more than the vat holds
+     */
+    public static VatCharge of(Pulp pulp, Quantity<Mass> lifted, Quantity<Share> retention, Quantity<Solids> couchedAt) {
+        VatBalance.Contents contents = contents(pulp);
+        double lift = Kinds.MASS.siAboveZero(lifted, "stock lifted");
+        double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
+        double solids = Kinds.SOLIDS.si(couchedAt, "solids of the couched sheet");
+        requireLift(contents, lift);
+        requireDrier(contents, solids, kept);
+        return new VatCharge(contents, lift, kept, solids, List.of());
+    }
+
+    /**
+     * Makes a charge from what one dip takes up, with retention and couched solids from the assumptions.
+     *
+     * @param assumptions where {@code vat.retention} and {@code web.solids-couched} are looked up
+     * @param scope the fibre and the vat
+     * @param pulp what is in the vat
+     * @param lifted the stock held on the mould in one dip, above zero, less than is in the vat
+     * @return the charge
+     * @throws Refused as {@link #of}
+     */
+    public static VatCharge from(Assumptions assumptions, Scope scope, Pulp pulp, Quantity<Mass> lifted) {
+        return of(pulp, lifted, assumptions.amount("vat.retention", scope, Kinds.SHARE),
+                assumptions.amount("web.solids-couched", scope, Kinds.SOLIDS));
+    }
+
+    /**
+     * Makes a charge from the sheet wanted: the dip takes up what the first sheet needs, q = m/(R c).
+     *
+     * @param pulp what is in the vat
+     * @param sheetFibre the oven-dry fibre of a sheet, above zero
+     * @param retention the share of the fibre on the mould that stays in the sheet, above zero
+     * @param couchedAt the solids of the sheet as it leaves the vat
+     * @return the charge
+     * @throws Refused as {@link #of}
+     */
+    public static VatCharge forSheet(Pulp pulp, Quantity<Mass> sheetFibre, Quantity<Share> retention,
+            Quantity<Solids> couchedAt) {
+        double sheet = Kinds.MASS.siAboveZero(sheetFibre, "fibre of a sheet");
+        double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
+        double lift = VatBalance.liftedOfSheet(sheet, kept, pulp.consistency().si());
+        return of(pulp, Kinds.MASS.ofSi(lift, "kg"), retention, couchedAt);
+    }
+
+    /**
+     * Reckons what to fill a vat with.
+     *
+     * @param vat the vat, filled to its mark
+     * @param wanted the consistency wanted in it, above zero, at most that of the stock
+     * @param stock the consistency of the stock at hand
+     * @return stock and water
+     * @throws Refused if the stock is thinner than the vat is to be
+     */
+    public static Mix filling(Vat vat, Quantity<Consistency> wanted, Quantity<Consistency> stock) {
+        Pulp together = Pulp.ofVolume(vat.workingVolume(), wanted);
+        double c = Kinds.CONSISTENCY.siAboveZero(stock, "consistency of the stock");
+        if (c < together.consistency().si()) {
+            throw Refused.of("vat.stock-too-thin",
+                    "consistency of the stock: " + Kinds.CONSISTENCY.ofSi(c, "%") + " given, thinner than the "
+                            + together.consistency() + " wanted in the vat. Drain the stock first.",
+                    "given", Kinds.CONSISTENCY.ofSi(c, "%").toString(), "wanted", together.consistency().toString());
+        }
+        Pulp fresh = Pulp.ofOvenDry(together.ovenDry()).at(Kinds.CONSISTENCY.ofSi(c));
+        double water = Math.max(0, together.mass().si() - fresh.mass().si());
+        return new Mix(fresh, litres(water, together), together);
+    }
+
+    private static VatBalance.Contents contents(Pulp pulp) {
+        return new VatBalance.Contents(pulp.ovenDry().si(), pulp.mass().si());
+    }
+
+    private static void requireLift(VatBalance.Contents contents, double lift) {
+        if (lift >= contents.stock()) {
+            throw Refused.of("vat.lift-above-vat",
+                    "stock lifted: " + Kinds.MASS.ofSi(lift, "kg") + " a dip, but the vat holds only "
+                            + Kinds.MASS.ofSi(contents.stock(), "kg") + ". Fill it, or thicken it so that less is lifted.",
+                    "given", Kinds.MASS.ofSi(lift, "kg").toString(), "most", Kinds.MASS.ofSi(contents.stock(), "kg").toString());
+        }
+    }
+
+    private static void requireDrier(VatBalance.Contents contents, double solids, double kept) {
+        if (solids < kept * contents.consistency()) {
+            throw Refused.of("vat.sheet-wetter-than-vat",
+                    "solids of the couched sheet: " + Kinds.SOLIDS.ofSi(solids, "%") + " given, less than is lifted from the vat at "
+                            + Kinds.CONSISTENCY.ofSi(contents.consistency(), "%") + ". A sheet drains; check the two figures.",
+                    "given", Kinds.SOLIDS.ofSi(solids, "%").toString(),
+                    "vat", Kinds.CONSISTENCY.ofSi(contents.consistency(), "%").toString());
+        }
+    }
+
+    /**
+     * Returns the charge with an additive in it, dosed on all the fibre in the vat and on that of fresh stock.
+     *
+     * @param dose the dose
+     * @param kept the share of what is on the mould that stays in the sheet
+     * @return the charge
+     * @throws Refused if the retention is out of range
+     */
+    public VatCharge carrying(AdditiveDose dose, Quantity<Share> kept) {
+        return carrying(dose, dose.activeMatter(Kinds.MASS.ofSi(contents.fibre(), "kg")), kept);
+    }
+
+    /**
+     * Returns the charge with an additive in it of which more, or less, is in the vat than the dose: what white water of the
+     * last charge brought along, for example.
+     *
+     * @param dose the dose, which comes with fresh stock
+     * @param inVat the active matter in the vat, all of it
+     * @param kept the share of what is on the mould that stays in the sheet
+     * @return the charge
+     * @throws Refused if a value is out of range
+     */
+    public VatCharge carrying(AdditiveDose dose, Quantity<Mass> inVat, Quantity<Share> kept) {
+        List<Carried> more = new ArrayList<>(carried);
+        Amount<Mass> mass = Kinds.MASS.check(inVat, dose.additive().name() + " in the vat");
+        more.add(new Carried(dose, mass, Kinds.SHARE.check(kept, "retention of " + dose.additive().name())));
+        return new VatCharge(new VatBalance.Contents(contents.fibre(), contents.stock() + mass.si()), lifted, retention,
+                couchSolids, List.copyOf(more));
+    }
+
+    /**
+     * Returns the charge with another dip, as after changing the depth of the mould.
+     *
+     * @param stock the stock held on the mould in one dip, above zero, less than is in the vat
+     * @return the charge
+     * @throws Refused if the mass is out of range
+     */
+    public VatCharge lifting(Quantity<Mass> stock) {
+        double lift = Kinds.MASS.siAboveZero(stock, "stock lifted");
+        requireLift(contents, lift);
+        return new VatCharge(contents, lift, retention, couchSolids, carried);
+    }
+
+    /**
+     * Pulls sheets without giving anything to the vat.
+     *
+     * @param sheets how many, 1 to 100 000
+     * @return the run
+     * @throws Refused if the number is out of range, or the vat runs dry on the way
+     */
+    public VatRun pull(int sheets) {
+        return pull(sheets, Recharge.none());
+    }
+
+    /**
+     * Pulls sheets and recharges the vat between them.
+     *
+     * @param sheets how many, 1 to 100 000
+     * @param recharge what is given to the vat, and when
+     * @return the run
+     * @throws Refused if the number is out of range, or the vat runs dry on the way
+     */
+    public VatRun pull(int sheets, Recharge recharge) {
+        return VatRun.of(this, sheets, recharge);
+    }
+
+    /**
+     * Returns the stock in the vat, additives counted with it.
+     *
+     * @return the mass
+     */
+    public Amount<Mass> stock() {
+        return Kinds.MASS.ofSi(contents.stock(), "kg");
+    }
+
+    /**
+     * Returns the fibre in the vat.
+     *
+     * @return the oven-dry mass
+     */
+    public Amount<Mass> fibre() {
+        return Kinds.MASS.ofSi(contents.fibre(), "g");
+    }
+
+    /**
+     * Returns the consistency in the vat.
+     *
+     * @return fibre over stock
+     */
+    public Amount<Consistency> consistency() {
+        return Kinds.CONSISTENCY.ofSi(contents.consistency(), "%");
+    }
+
+    /**
+     * Returns the stock one dip takes up.
+     *
+     * @return the mass
+     */
+    public Amount<Mass> lifted() {
+        return Kinds.MASS.ofSi(lifted, "kg");
+    }
+
+    /**
+     * Returns the oven-dry fibre of the first sheet: m = R c q.
+     *
+     * @return the mass
+     */
+    public Amount<Mass> firstSheet() {
+        return Kinds.MASS.ofSi(VatBalance.sheetMass(retention, contents.consistency(), lifted), "g");
+    }
+
+    /**
+     * Returns the additives in the vat.
+     *
+     * @return an unmodifiable list, in the order they were given
+     */
+    public List<Carried> carried() {
+        return carried;
+    }
+
+    /** Litres of thin stock or water of a mass, at the density of a pulp of the shipped table. */
+    static Amount<Volume> litres(double mass, Pulp like) {
+        return Kinds.VOLUME.ofSi(mass / like.density().si(), "L");
+    }
+
+    @Override
+    public String toString() {
+        return stock() + " of stock at " + consistency() + ", " + lifted() + " a dip";
+    }
+}
