@@ -1,6 +1,7 @@
 package org.papermath.pulp;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
@@ -82,16 +83,16 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
     }
 
     /**
-     * Returns the bath over paper that leaves a share of its matter on the paper, as gelatine in surface sizing.
+     * Returns the bath paper has to pick up for a share of size on it, as gelatine in surface sizing.
      *
      * @param onPaper active matter wanted over the mass of dry paper
-     * @return the mass of bath to pick up over the mass of dry paper, as a plain ratio
-     * @throws Refused if the share is out of range, or there is nothing in the bath
+     * @param bath active matter over bath, by mass, above zero
+     * @return the mass of bath over the mass of dry paper
+     * @throws Refused if a share is out of range
      */
-    public Amount<javax.measure.quantity.Dimensionless> pickUpFor(Quantity<Share> onPaper) {
-        double share = Kinds.SHARE.si(onPaper, "size on the paper");
-        double bath = Kinds.SHARE.siAboveZero(shareByMass(), "strength of the bath");
-        return Kinds.NUMBER.ofSi(share / bath, "1");
+    public static Amount<Dimensionless> pickUp(Quantity<Share> onPaper, Quantity<Share> bath) {
+        return Kinds.NUMBER.ofSi(Kinds.SHARE.si(onPaper, "size on the paper")
+                / Kinds.SHARE.siAboveZero(bath, "strength of the bath"), "1");
     }
 
     @Override

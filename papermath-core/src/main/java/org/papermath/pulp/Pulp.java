@@ -12,6 +12,7 @@ import org.papermath.equation.BeaterArithmetic;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
@@ -489,12 +490,26 @@ public final class Pulp {
         return (int) Math.min(Integer.MAX_VALUE, Math.max(0, Math.floor(free / each * (1 + 1e-12))));
     }
 
-    double fibreSi() {
-        return fibre;
-    }
-
-    double waterDensitySi() {
-        return waterDensity;
+    /**
+     * Holds a portion of pulp against the sheet that is said to come of it.
+     *
+     * @param sheetFibre the oven-dry fibre of the sheet, above zero
+     * @return a warning with the volume that is missing or too much where the two differ by more than 2 %; else empty
+     * @throws Refused if the mass is not above zero
+     */
+    public List<Notice> against(Quantity<Mass> sheetFibre) {
+        double sheet = Kinds.MASS.siAboveZero(sheetFibre, "fibre of the sheet");
+        if (Math.abs(fibre - sheet) <= 0.02 * sheet) {
+            return List.of();
+        }
+        Amount<Mass> wanted = Kinds.MASS.ofSi(sheet, "g");
+        Amount<Volume> needed = Kinds.VOLUME.ofSi(volumeSi() * sheet / fibre, "mL");
+        Amount<Volume> given = volume().to("mL");
+        return List.of(Notice.warning("pulp.portion-and-sheet",
+                given + " of this pulp hold " + ovenDry() + " of fibre, not the " + wanted + " of the sheet; that takes " + needed
+                        + ". See to the portion or the dilution.",
+                "portion", given.toString(), "holds", ovenDry().toString(), "sheet", wanted.toString(),
+                "needed", needed.toString()));
     }
 
     private double consistencySi() {

@@ -77,15 +77,18 @@ public final class VatRun {
         }
     }
 
-    /** The stock must stay above one dip throughout; it falls or rises by steps, so every sheet is looked at. */
+    /** Fibre and stock must last; a vat run dry shows as a consistency that is none. */
     private void requireEnough() {
         for (int i = 0; i < sheets.length; i++) {
-            // A dip of q takes R q c of fibre; consistency and sheet both keep their sign only while stock is there.
             if (!(before[i] >= 0) || !(before[i] <= 1) || !(sheets[i] >= 0)) {
                 throw dry(i + 1);
             }
         }
         requireWet(end, sheets.length);
+        int last = sheets.length - 1;
+        if (end.stock() + solidsSi(last) / charge.couchSolids < charge.lifted) {
+            throw dry(sheets.length);
+        }
     }
 
     static void requireWet(VatBalance.Contents now, int sheet) {
