@@ -14,8 +14,8 @@ import javax.measure.quantity.Mass;
  * @source grammage: ISO 536; 1 momme = 3.75 g, 1 shaku = 10/33 m (Japanese measures law of 1891)
  */
 public final class Substance {
-    /** Kilograms in a momme over square metres in 2 × 3 shaku; 3.75 g × 33² / 600. */
-    private static final double GRAMMAGE_OF_MOMME = 6.80625e-3;
+    /** Grams in a momme over square metres in 2 × 3 shaku: 3.75 · 33² / 600. */
+    private static final double GSM_OF_MOMME = 6.80625;
 
     private Substance() {
     }
@@ -90,8 +90,7 @@ public final class Substance {
      * @throws Refused if the value is not a number or out of range
      */
     public static Amount<Grammage> ofMomme(double momme) {
-        Kind.requireFinite(momme, "momme");
-        return Kinds.GRAMMAGE.ofSi(momme * GRAMMAGE_OF_MOMME, "g/m2");
+        return Grammage.gsm(momme * GSM_OF_MOMME);
     }
 
     /**
@@ -115,6 +114,6 @@ public final class Substance {
      * @throws Refused if the grammage is out of range
      */
     public static double momme(Quantity<Grammage> grammage) {
-        return Kinds.GRAMMAGE.si(grammage, "grammage") / GRAMMAGE_OF_MOMME;
+        return Kinds.GRAMMAGE.check(grammage, "grammage").in("g/m2") / GSM_OF_MOMME;
     }
 }
