@@ -201,6 +201,18 @@ public final class FormingLayout {
     }
 
     /**
+     * Returns the area on which pulp settles with only the strips in the deckle: the whole opening of the mould less its
+     * strips. It is more than {@link #formedArea()} where the openings are larger than the pieces need.
+     *
+     * @return the area; of a deckle to be made, that of the pieces
+     * @throws Refused if no piece fits
+     */
+    public Amount<Area> settlingArea() {
+        Deckle face = mould == null || count() == 0 ? deckle() : mould.deckle();
+        return Kinds.AREA.ofSi((face.width().si() - (across - 1) * strip) * (face.height().si() - (along - 1) * strip), "cm2");
+    }
+
+    /**
      * Returns the part of the deckle opening in which pieces form.
      *
      * @return a fraction, from 0 to 1
@@ -237,14 +249,26 @@ public final class FormingLayout {
      * @return row by row from below, metres
      */
     private List<double[]> places() {
-        double left = mould == null ? 0
-                : Math.max(0, (mould.deckle().width().si() - PieceLayout.extent(across, width, strip)) / 2);
-        double below = mould == null ? 0
-                : Math.max(0, (mould.deckle().height().si() - PieceLayout.extent(along, height, strip)) / 2);
         List<double[]> places = new ArrayList<>();
+        boolean split = mould != null && mould.deckle().count() > 1;
+        double stepX = width + strip;
+        double stepY = height + strip;
+        double left = 0;
+        double below = 0;
+        if (mould != null && split) {
+            Opening own = mould.deckle().opening();
+            stepX = own.width().si() + strip;
+            stepY = own.height().si() + strip;
+            left = (own.width().si() - width) / 2;
+            below = (own.height().si() - height) / 2;
+        } else if (mould != null) {
+            left = (mould.deckle().width().si() - PieceLayout.extent(across, width, strip)) / 2;
+            below = (mould.deckle().height().si() - PieceLayout.extent(along, height, strip)) / 2;
+        }
         for (int j = 0; j < along; j++) {
             for (int i = 0; i < across; i++) {
-                places.add(new double[] {left + i * (width + strip), below + j * (height + strip)});
+                // Rounding may set a piece that fills the opening a hair outside.
+                places.add(new double[] {Math.max(0, left) + i * stepX, Math.max(0, below) + j * stepY});
             }
         }
         return List.copyOf(places);

@@ -2,6 +2,7 @@ package org.papermath.shape;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.papermath.quantity.Amounts.inches;
 import static org.papermath.quantity.Amounts.mm;
 
@@ -89,7 +90,7 @@ class FormatsTest {
         assertThat(own.country()).isEmpty();
         assertThat(own.year()).isEmpty();
         assertThat(own).hasToString("harbour card, 120 mm × 170 mm");
-        assertThat(own.outline().area().in("mm2")).isEqualTo(120 * 170);
+        assertThat(own.outline().area().in("mm2")).isCloseTo(120 * 170, within(1e-9));
         assertThatThrownBy(() -> Format.of(" ", FormatSystem.TRADITIONAL, Format.Use.CARD, mm(1), mm(2)))
                 .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Format.of("x", FormatSystem.TRADITIONAL, Format.Use.CARD, mm(0), mm(2)))
