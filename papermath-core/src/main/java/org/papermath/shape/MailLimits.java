@@ -302,6 +302,11 @@ public final class MailLimits {
         return Optional.empty();
     }
 
+    @Override
+    public String toString() {
+        return country + ": " + String.join(", ", services());
+    }
+
     /**
      * A limit a piece breaks.
      *
