@@ -3,9 +3,9 @@ package org.papermath.equation;
 /**
  * The blank an envelope is folded from.
  *
- * <p>A filling of thickness T that lies flat in a pocket takes T more than its own width and height, because the paper runs
- * round its edges. Fold lines run in the middle of the paper: between two folds a panel measures the inside plus one
- * thickness of the paper, the outside is the inside plus two.
+ * <p>A filling of thickness T that lies flat in a pocket takes T more than its own width and height, because the paper
+ * runs round its edges. Fold lines run in the middle of the paper: between two folds a panel measures the inside plus
+ * one thickness of the paper, the outside is the inside plus two.
  */
 public final class EnvelopeBlanks {
     private EnvelopeBlanks() {
@@ -22,7 +22,8 @@ public final class EnvelopeBlanks {
      * @param outsideWidth width of the closed envelope
      * @param outsideHeight height of the closed envelope
      * @param seam overlap of the glued seams
-     * @param flapOverlap how far the flap reaches over the back below the throat; for a diamond across the diagonal seam
+     * @param flapOverlap how far the flap reaches over the back below the throat; for a diamond across the diagonal
+     *     seam
      * @param layersAtSeam layers of paper at a seam
      */
     public record Blank(double width, double height, double area, double insideWidth, double insideHeight,
@@ -100,8 +101,8 @@ public final class EnvelopeBlanks {
     }
 
     /**
-     * Open end: the mouth on the short side; two back panels that overlap by the seam in the middle of the back, a bottom
-     * flap folded up and a straight flap over the mouth.
+     * Open end: the mouth on the short side; two back panels that overlap by the seam in the middle of the back, a
+     * bottom flap folded up and a straight flap over the mouth.
      *
      * <p>The width is 2W plus the seam, the height H plus bottom flap plus flap.
      */

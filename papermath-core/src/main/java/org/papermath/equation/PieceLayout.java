@@ -41,14 +41,15 @@ public final class PieceLayout {
     }
 
     /**
-     * The better of the two turns where a turned piece measures otherwise, as before a shrinkage that differs by direction;
-     * the pieces upright when both give the same.
+     * The better of the two turns where a turned piece measures otherwise, as before a shrinkage that differs by
+     * direction; the pieces upright when both give the same.
      */
     public static Layout best(double faceW, double faceH, double pieceW, double pieceH, double turnedW, double turnedH,
             double gapX, double gapY) {
         Layout upright = upright(faceW, faceH, pieceW, pieceH, gapX, gapY);
         Layout turned = upright(faceW, faceH, turnedW, turnedH, gapX, gapY);
-        return turned.count() > upright.count() ? new Layout(turned.count(), turned.across(), turned.along(), true) : upright;
+        return turned.count() > upright.count() ? new Layout(turned.count(), turned.across(), turned.along(), true)
+                : upright;
     }
 
     /** The length a row of pieces takes, with the gaps between them. */

@@ -19,8 +19,8 @@ public final class Polygons {
      *
      * @param x abscissas of the corners
      * @param y ordinates of the corners
-     * @param collapsed whether nothing simple is left: an edge vanished that cannot be dropped, or edges cross; then the
-     *     corners are those of the polygon it started from
+     * @param collapsed whether nothing simple is left: an edge vanished that cannot be dropped, or edges cross; then
+     *     the corners are those of the polygon it started from
      */
     public record Offset(double[] x, double[] y, boolean collapsed) {
     }
@@ -122,7 +122,8 @@ public final class Polygons {
     }
 
     /** Whether two closed segments have a point in common. */
-    public static boolean segmentsMeet(double ax, double ay, double bx, double by, double cx, double cy, double dx, double dy) {
+    public static boolean segmentsMeet(double ax, double ay, double bx, double by, double cx, double cy, double dx,
+            double dy) {
         int c = side(ax, ay, bx, by, cx, cy);
         int d = side(ax, ay, bx, by, dx, dy);
         int a = side(cx, cy, dx, dy, ax, ay);
@@ -134,7 +135,10 @@ public final class Polygons {
                 || a == 0 && onSegment(cx, cy, dx, dy, ax, ay) || b == 0 && onSegment(cx, cy, dx, dy, bx, by);
     }
 
-    /** Whether the polygon is simple: three corners or more, an area, no edge of no length, no edges that touch or cross. */
+    /**
+     * Whether the polygon is simple: three corners or more, an area, no edge of no length, no edges that touch or
+     * cross.
+     */
     public static boolean isSimple(double[] x, double[] y) {
         int n = x.length;
         if (n < 3 || n != y.length || twiceSignedArea(x, y) == 0) {
@@ -148,7 +152,8 @@ public final class Polygons {
             int k = (j + 1) % n;
             // The next edge may not run back along this one.
             if (side(x[i], y[i], x[j], y[j], x[k], y[k]) == 0
-                    && (onSegment(x[i], y[i], x[j], y[j], x[k], y[k]) || onSegment(x[j], y[j], x[k], y[k], x[i], y[i]))) {
+                    && (onSegment(x[i], y[i], x[j], y[j], x[k], y[k])
+                    || onSegment(x[j], y[j], x[k], y[k], x[i], y[i]))) {
                 return false;
             }
             for (int l = i + 2; l < n; l++) {
@@ -178,8 +183,8 @@ public final class Polygons {
     /**
      * A simple polygon with every edge moved outward by a distance (inward below zero), edges meeting in mitres.
      *
-     * <p>An edge of a convex polygon that vanishes on the way inward is dropped; in any other polygon it makes the result
-     * collapsed.
+     * <p>An edge of a convex polygon that vanishes on the way inward is dropped; in any other polygon it makes the
+     * result collapsed.
      */
     public static Offset offset(double[] x, double[] y, double distance) {
         if (distance == 0) {
@@ -295,7 +300,10 @@ public final class Polygons {
         return new double[][] {ox, oy};
     }
 
-    /** The angle in radians by which a four-sided sheet is out of square, from its sides and its two diagonals: law of cosines. */
+    /**
+     * The angle in radians by which a four-sided sheet is out of square, from its sides and its two diagonals: law of
+     * cosines.
+     */
     public static double slipAngle(double width, double height, double diagonal1, double diagonal2) {
         double sine = (diagonal1 * diagonal1 - diagonal2 * diagonal2) / (4 * width * height);
         return Math.asin(Math.max(-1, Math.min(1, sine)));

@@ -52,13 +52,13 @@ public final class Deckle {
     public Deckle split(int across, int along, Quantity<Length> strip) {
         double s = Kinds.LENGTH.si(strip, "width of a deckle strip");
         if (across < 1 || along < 1) {
-            throw Refused.of("deckle.split", "deckle: split " + across + " × " + along + " given; 1 × 1 or more is wanted.",
-                    "across", across, "along", along);
+            throw Refused.of("deckle.split", "deckle: split " + across + " × " + along
+                    + " given; 1 × 1 or more is wanted.", "across", across, "along", along);
         }
         if (!((across - 1) * s < width && (along - 1) * s < height)) {
             throw Refused.of("deckle.strips",
-                    "deckle: the strips of " + Kinds.LENGTH.check(strip, "strip") + " leave no opening in " + this + ".",
-                    "strip", s, "across", across, "along", along);
+                    "deckle: the strips of " + Kinds.LENGTH.check(strip, "strip") + " leave no opening in " + this
+                    + ".", "strip", s, "across", across, "along", along);
         }
         return new Deckle(width, height, across, along, s);
     }

@@ -45,8 +45,8 @@ public final class FormingLayout {
     }
 
     /**
-     * Lays pieces out on an owned mould, with strips in its deckle between them. A deckle that is split already keeps its
-     * openings: a piece lies in each or in none.
+     * Lays pieces out on an owned mould, with strips in its deckle between them. A deckle that is split already keeps
+     * its openings: a piece lies in each or in none.
      *
      * @param mould the mould
      * @param width the finished width of a piece, above zero
@@ -80,7 +80,8 @@ public final class FormingLayout {
     }
 
     /**
-     * Takes, of several owned moulds, the one with the most pieces at a time, and among equals the least wire left bare.
+     * Takes, of several owned moulds, the one with the most pieces at a time, and among equals the least wire left
+     * bare.
      *
      * @param moulds the moulds of the studio
      * @param width the finished width of a piece, above zero
@@ -91,8 +92,8 @@ public final class FormingLayout {
      * @return the best layout, or that of a mould to be made for one piece if none of them takes a piece
      * @throws Refused if a side is not above zero
      */
-    public static FormingLayout best(List<Mould> moulds, Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage,
-            Quantity<Length> trim, Quantity<Length> strip) {
+    public static FormingLayout best(List<Mould> moulds, Quantity<Length> width, Quantity<Length> height,
+            Shrinkage shrinkage, Quantity<Length> trim, Quantity<Length> strip) {
         FormingLayout best = null;
         for (Mould mould : moulds) {
             FormingLayout layout = on(mould, width, height, shrinkage, trim, strip);
@@ -120,8 +121,8 @@ public final class FormingLayout {
     public static FormingLayout toBeMade(Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage,
             Quantity<Length> trim, int across, int along, Quantity<Length> strip) {
         if (across < 1 || along < 1) {
-            throw Refused.of("layout.counts", "layout: " + across + " × " + along + " pieces given; 1 × 1 or more is wanted.",
-                    "across", across, "along", along);
+            throw Refused.of("layout.counts", "layout: " + across + " × " + along
+                    + " pieces given; 1 × 1 or more is wanted.", "across", across, "along", along);
         }
         Opening opening = Mould.openingFor(width, height, shrinkage, trim, trim);
         return new FormingLayout(null, across, along, false, opening.width().si(), opening.height().si(),
@@ -201,15 +202,16 @@ public final class FormingLayout {
     }
 
     /**
-     * Returns the area on which pulp settles with only the strips in the deckle: the whole opening of the mould less its
-     * strips. It is more than {@link #formedArea()} where the openings are larger than the pieces need.
+     * Returns the area on which pulp settles with only the strips in the deckle: the whole opening of the mould less
+     * its strips. It is more than {@link #formedArea()} where the openings are larger than the pieces need.
      *
      * @return the area; of a deckle to be made, that of the pieces
      * @throws Refused if no piece fits
      */
     public Amount<Area> settlingArea() {
         Deckle face = mould == null || count() == 0 ? deckle() : mould.deckle();
-        return Kinds.AREA.ofSi((face.width().si() - (across - 1) * strip) * (face.height().si() - (along - 1) * strip), "cm2");
+        return Kinds.AREA.ofSi((face.width().si() - (across - 1) * strip) * (face.height().si() - (along - 1) * strip),
+                "cm2");
     }
 
     /**
@@ -288,8 +290,10 @@ public final class FormingLayout {
         for (double[] place : places()) {
             number++;
             drawing = drawing
-                    .withOutline(opening().outline(), Kinds.LENGTH.ofSi(place[0], "mm"), Kinds.LENGTH.ofSi(place[1], "mm"))
-                    .withText(Kinds.LENGTH.ofSi(place[0] + width / 2, "mm"), Kinds.LENGTH.ofSi(place[1] + height / 2, "mm"),
+                    .withOutline(opening().outline(), Kinds.LENGTH.ofSi(place[0], "mm"),
+                    Kinds.LENGTH.ofSi(place[1], "mm"))
+                    .withText(Kinds.LENGTH.ofSi(place[0] + width / 2, "mm"),
+                    Kinds.LENGTH.ofSi(place[1] + height / 2, "mm"),
                             number + (turned ? " turned" : ""));
         }
         return drawing;

@@ -247,8 +247,8 @@ public final class ReamBasis {
     }
 
     /**
-     * Finds the reams that explain a labelled weight of a paper that was weighed and measured: every grade in the counts
-     * 472, 480, 500, 504 and 516, and 1000 square feet.
+     * Finds the reams that explain a labelled weight of a paper that was weighed and measured: every grade in the
+     * counts 472, 480, 500, 504 and 516, and 1000 square feet.
      *
      * @param pounds the weight on the label
      * @param found the grammage found

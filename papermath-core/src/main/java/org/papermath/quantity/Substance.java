@@ -30,7 +30,8 @@ public final class Substance {
      * @return the grammage, at the moisture they had
      * @throws Refused if a value is out of range
      */
-    public static Amount<Grammage> ofSheets(Quantity<Mass> mass, int sheets, Quantity<Length> width, Quantity<Length> height) {
+    public static Amount<Grammage> ofSheets(Quantity<Mass> mass, int sheets, Quantity<Length> width,
+            Quantity<Length> height) {
         if (sheets < 1) {
             throw Refused.of("substance.sheets", "sheets weighed: " + sheets + " given; 1 or more is wanted.",
                     "given", sheets, "least", 1);
@@ -48,8 +49,8 @@ public final class Substance {
      * @throws Refused if a value is out of range
      */
     public static Amount<Grammage> ofPiece(Quantity<Mass> mass, Quantity<Area> area) {
-        return Kinds.GRAMMAGE.ofSi(Kinds.MASS.siAboveZero(mass, "mass of the piece") / Kinds.AREA.siAboveZero(area, "area"),
-                "g/m2");
+        return Kinds.GRAMMAGE.ofSi(Kinds.MASS.siAboveZero(mass, "mass of the piece") / Kinds.AREA.siAboveZero(area,
+                "area"), "g/m2");
     }
 
     /**

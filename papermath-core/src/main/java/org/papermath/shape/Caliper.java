@@ -21,8 +21,8 @@ import org.papermath.quantity.SheetPressure;
 /**
  * The thickness of a sheet with the pressure it was measured under and whether alone or in a pack. Immutable.
  *
- * <p>Paper gives way under the foot: a thickness at 50 kPa is not one at 100 kPa, and a sheet of a pack measures otherwise
- * than a sheet alone. Figures of different make can be put side by side, with a notice that says so.
+ * <p>Paper gives way under the foot: a thickness at 50 kPa is not one at 100 kPa, and a sheet of a pack measures
+ * otherwise than a sheet alone. Figures of different make can be put side by side, with a notice that says so.
  *
  * @source single sheet at 50 kPa (TAPPI T 411), at 100 kPa (ISO 534), book bulk at 250 kPa (TAPPI T 500)
  */
@@ -67,7 +67,8 @@ public final class Caliper {
      */
     public static Caliper ofPack(Quantity<Length> pack, int sheets, Quantity<SheetPressure> pressure) {
         if (sheets < 1) {
-            throw Refused.of("caliper.sheets", "caliper: " + sheets + " sheets given; a pack has 1 or more.", "given", sheets);
+            throw Refused.of("caliper.sheets", "caliper: " + sheets + " sheets given; a pack has 1 or more.", "given",
+                    sheets);
         }
         return new Caliper(Kinds.LENGTH.siAboveZero(pack, "thickness") / sheets,
                 Kinds.SHEET_PRESSURE.si(pressure, "measuring pressure"), sheets);
@@ -131,8 +132,8 @@ public final class Caliper {
      * @throws Refused if a grammage is out of range
      */
     public Caliper atGrammage(Quantity<Grammage> grammage, Quantity<Grammage> other) {
-        return new Caliper(thickness * Kinds.GRAMMAGE.si(other, "other grammage") / Kinds.GRAMMAGE.si(grammage, "grammage"),
-                pressure, sheets);
+        return new Caliper(thickness * Kinds.GRAMMAGE.si(other, "other grammage") / Kinds.GRAMMAGE.si(grammage,
+                "grammage"), pressure, sheets);
     }
 
     /**
@@ -207,7 +208,8 @@ public final class Caliper {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Caliper that && thickness == that.thickness && pressure == that.pressure && sheets == that.sheets;
+        return other instanceof Caliper that && thickness == that.thickness && pressure == that.pressure
+                && sheets == that.sheets;
     }
 
     @Override

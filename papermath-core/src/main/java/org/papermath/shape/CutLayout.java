@@ -18,8 +18,8 @@ import org.papermath.quantity.Refused;
 /**
  * How rectangular pieces are cut from a parent sheet, and which of them keep its deckle edges. Immutable.
  *
- * <p>Counted by layout in rows and columns, in both turns, never by area. Where both opposite edges of the parent are kept the
- * outer pieces lie at them and the waste falls between; where one is kept the pieces are packed from it.
+ * <p>Counted by layout in rows and columns, in both turns, never by area. Where both opposite edges of the parent are
+ * kept the outer pieces lie at them and the waste falls between; where one is kept the pieces are packed from it.
  */
 public final class CutLayout {
     private final double parentWidth;
@@ -107,7 +107,8 @@ public final class CutLayout {
     }
 
     /** Where the pieces of a row begin. */
-    private static double[] starts(int n, double piece, double parent, double gap, double edgeTrim, boolean low, boolean high) {
+    private static double[] starts(int n, double piece, double parent, double gap, double edgeTrim, boolean low,
+            boolean high) {
         double from = low ? 0 : edgeTrim;
         double to = parent - (high ? 0 : edgeTrim);
         double[] starts = new double[n];
@@ -139,8 +140,9 @@ public final class CutLayout {
      * @return the layout; {@link #count()} is 0 if no piece fits
      * @throws Refused if a side is not above zero, or there are more than 10 000 pieces
      */
-    public static CutLayout best(Quantity<Length> parentWidth, Quantity<Length> parentHeight, Quantity<Length> pieceWidth,
-            Quantity<Length> pieceHeight, Quantity<Length> gap, Quantity<Length> edgeTrim, Set<Edge> kept) {
+    public static CutLayout best(Quantity<Length> parentWidth, Quantity<Length> parentHeight,
+            Quantity<Length> pieceWidth, Quantity<Length> pieceHeight, Quantity<Length> gap, Quantity<Length> edgeTrim,
+            Set<Edge> kept) {
         CutLayout upright = of(parentWidth, parentHeight, pieceWidth, pieceHeight, gap, edgeTrim, kept, false);
         CutLayout turned = of(parentWidth, parentHeight, pieceWidth, pieceHeight, gap, edgeTrim, kept, true);
         return turned.count() > upright.count() ? turned : upright;
@@ -161,7 +163,8 @@ public final class CutLayout {
      * @throws Refused as {@link #best}
      */
     public static CutLayout of(Quantity<Length> parentWidth, Quantity<Length> parentHeight, Quantity<Length> pieceWidth,
-            Quantity<Length> pieceHeight, Quantity<Length> gap, Quantity<Length> edgeTrim, Set<Edge> kept, boolean turned) {
+            Quantity<Length> pieceHeight, Quantity<Length> gap, Quantity<Length> edgeTrim, Set<Edge> kept,
+            boolean turned) {
         double pw = Kinds.LENGTH.siAboveZero(parentWidth, "width of the parent sheet");
         double ph = Kinds.LENGTH.siAboveZero(parentHeight, "height of the parent sheet");
         double w = Kinds.LENGTH.siAboveZero(pieceWidth, "width of a piece");
@@ -174,7 +177,8 @@ public final class CutLayout {
         double faceH = ph - trim * ((edges.contains(Edge.BOTTOM) ? 0 : 1) + (edges.contains(Edge.TOP) ? 0 : 1));
         PieceLayout.Layout plain = PieceLayout.upright(faceW, faceH, turned ? h : w, turned ? w : h, between, between);
         if (plain.count() > 10_000) {
-            throw Refused.of("cut.many", "cutting layout: " + plain.count() + " pieces from one sheet; at most 10 000 are laid out."
+            throw Refused.of("cut.many", "cutting layout: " + plain.count()
+                    + " pieces from one sheet; at most 10 000 are laid out."
                     + " Check the unit of the piece.", "count", plain.count(), "most", 10_000);
         }
         return new CutLayout(pw, ph, w, h, edges,

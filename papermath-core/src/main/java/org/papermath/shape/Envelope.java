@@ -20,9 +20,10 @@ import org.papermath.quantity.Refused;
 /**
  * An envelope for a card: the blank to cut, where to score and fold it, and what it measures when made. Immutable.
  *
- * <p>The inside is the card plus the thickness of the filling plus the clearance, each way: a filling that lies flat takes
- * its thickness again in width and height, because the paper runs round its edges. Folds lie in the middle of the paper, so
- * they stand one thickness of the paper further apart than the inside, and the outside is two thicknesses larger.
+ * <p>The inside is the card plus the thickness of the filling plus the clearance, each way: a filling that lies flat
+ * takes its thickness again in width and height, because the paper runs round its edges. Folds lie in the middle of the
+ * paper, so they stand one thickness of the paper further apart than the inside, and the outside is two thicknesses
+ * larger.
  *
  * <pre>{@code
  * Envelope.forCard(EnvelopeStyle.DIAMOND, mm(120), mm(170), mm(0.45), EnvelopeAllowances.from(Assumptions.standard()))
@@ -55,8 +56,9 @@ public final class Envelope {
         POINTED
     }
 
-    private Envelope(EnvelopeStyle style, double cardWidth, double cardHeight, double cardThickness, int cards, double inserts,
-            EnvelopeAllowances allowances, double paper, Flap flap, double flapDepth, double throat, double taper) {
+    private Envelope(EnvelopeStyle style, double cardWidth, double cardHeight, double cardThickness, int cards,
+            double inserts, EnvelopeAllowances allowances, double paper, Flap flap, double flapDepth, double throat,
+            double taper) {
         this.style = style;
         this.cardWidth = cardWidth;
         this.cardHeight = cardHeight;
@@ -81,11 +83,13 @@ public final class Envelope {
         double sideFlap = allowances.sideFlap().si();
         double seam = allowances.seam().si();
         this.made = switch (style) {
-            case SIDE_SEAM -> EnvelopeBlanks.sideSeam(cardWidth, cardHeight, filling, clearance, paper, sideFlap, taper, throat,
-                    depth, flap == Flap.SQUARE ? 1 : 0);
+            case SIDE_SEAM -> EnvelopeBlanks.sideSeam(cardWidth, cardHeight, filling, clearance, paper, sideFlap, taper,
+                    throat, depth, flap == Flap.SQUARE ? 1 : 0);
             case DIAMOND -> EnvelopeBlanks.diamond(cardWidth, cardHeight, filling, clearance, paper, seam);
-            case WALLET -> EnvelopeBlanks.wallet(cardWidth, cardHeight, filling, clearance, paper, sideFlap, taper, depth);
-            case OPEN_END -> EnvelopeBlanks.openEnd(cardWidth, cardHeight, filling, clearance, paper, seam, sideFlap, depth);
+            case WALLET -> EnvelopeBlanks.wallet(cardWidth, cardHeight, filling, clearance, paper, sideFlap, taper,
+                    depth);
+            case OPEN_END -> EnvelopeBlanks.openEnd(cardWidth, cardHeight, filling, clearance, paper, seam, sideFlap,
+                    depth);
         };
         if (style == EnvelopeStyle.SIDE_SEAM && !(made.flapOverlap() > 0)) {
             throw Refused.of("envelope.flap-short",
@@ -109,7 +113,8 @@ public final class Envelope {
      * Begins an envelope for one card, of paper without thickness, with a square flap and no throat.
      *
      * @param style how it is made
-     * @param width the side of the card along the mouth, above zero; a wallet and an open end turn the card as they need it
+     * @param width the side of the card along the mouth, above zero; a wallet and an open end turn the card as they
+     *     need it
      * @param height the other side of the card, above zero
      * @param thickness the thickness of the card, folded as it goes in, zero or more
      * @param allowances clearance, seams and flaps
@@ -119,8 +124,8 @@ public final class Envelope {
     public static Envelope forCard(EnvelopeStyle style, Quantity<Length> width, Quantity<Length> height,
             Quantity<Length> thickness, EnvelopeAllowances allowances) {
         return new Envelope(style, Kinds.LENGTH.siAboveZero(width, "card width"),
-                Kinds.LENGTH.siAboveZero(height, "card height"), Kinds.LENGTH.si(thickness, "card thickness"), 1, 0, allowances, 0,
-                Flap.SQUARE, 0, 0, 0);
+                Kinds.LENGTH.siAboveZero(height, "card height"), Kinds.LENGTH.si(thickness, "card thickness"), 1, 0,
+                allowances, 0, Flap.SQUARE, 0, 0, 0);
     }
 
     /**
@@ -132,8 +137,8 @@ public final class Envelope {
      * @param thickness the thickness of the card, zero or more
      * @param assumptions the store
      * @return the envelope
-     * @throws Refused as {@link #forCard(EnvelopeStyle, Quantity, Quantity, Quantity, EnvelopeAllowances)}, or if the store
-     *     lacks an allowance
+     * @throws Refused as {@link #forCard(EnvelopeStyle, Quantity, Quantity, Quantity, EnvelopeAllowances)}, or if the
+     *     store lacks an allowance
      */
     public static Envelope forCard(EnvelopeStyle style, Quantity<Length> width, Quantity<Length> height,
             Quantity<Length> thickness, Assumptions assumptions) {
@@ -149,10 +154,11 @@ public final class Envelope {
      */
     public Envelope inserts(int number) {
         if (number < 1) {
-            throw Refused.of("envelope.inserts", "envelope: " + number + " cards given; it holds 1 or more.", "given", number);
+            throw Refused.of("envelope.inserts", "envelope: " + number + " cards given; it holds 1 or more.", "given",
+                    number);
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, number, inserts, allowances, paper, flap, flapDepth,
-                throat, taper);
+        return new Envelope(style, cardWidth, cardHeight, cardThickness, number, inserts, allowances, paper, flap,
+                flapDepth, throat, taper);
     }
 
     /**
@@ -163,8 +169,8 @@ public final class Envelope {
      * @throws Refused if the thickness is out of range
      */
     public Envelope alsoHolding(Quantity<Length> thickness) {
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, Kinds.LENGTH.si(thickness, "thickness of inserts"),
-                allowances, paper, flap, flapDepth, throat, taper);
+        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards,
+                Kinds.LENGTH.si(thickness, "thickness of inserts"), allowances, paper, flap, flapDepth, throat, taper);
     }
 
     /**
@@ -192,8 +198,8 @@ public final class Envelope {
                     "envelope: a pointed flap is chosen for side seams only; the flap of this style, " + style.words()
                             + ", follows from its cut.", "style", style.words());
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, form, flapDepth,
-                throat, taper);
+        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, form,
+                flapDepth, throat, taper);
     }
 
     /**
@@ -218,11 +224,12 @@ public final class Envelope {
      */
     public Envelope withThroat(Quantity<Length> depth) {
         if (style != EnvelopeStyle.SIDE_SEAM) {
-            throw Refused.of("envelope.throat", "envelope: a throat is cut into the back of side seams only, not of this style, "
+            throw Refused.of("envelope.throat",
+                    "envelope: a throat is cut into the back of side seams only, not of this style, "
                     + style.words() + ".", "style", style.words());
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, flap, flapDepth,
-                Kinds.LENGTH.si(depth, "throat"), taper);
+        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, flap,
+                flapDepth, Kinds.LENGTH.si(depth, "throat"), taper);
     }
 
     /**
@@ -234,11 +241,11 @@ public final class Envelope {
      */
     public Envelope withTaper(Quantity<Length> length) {
         if (style != EnvelopeStyle.SIDE_SEAM && style != EnvelopeStyle.WALLET) {
-            throw Refused.of("envelope.taper", "envelope: this style, " + style.words() + ", has no side flaps to taper.",
-                    "style", style.words());
+            throw Refused.of("envelope.taper",
+                    "envelope: this style, " + style.words() + ", has no side flaps to taper.", "style", style.words());
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, flap, flapDepth,
-                throat, Kinds.LENGTH.si(length, "taper"));
+        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, flap,
+                flapDepth, throat, Kinds.LENGTH.si(length, "taper"));
     }
 
     private void requireNotDiamond(String what) {
@@ -343,8 +350,8 @@ public final class Envelope {
     }
 
     /**
-     * Returns the thickness of the filled envelope at a seam: filling and three layers. Where the closed flap lies on a seam
-     * there is one layer more.
+     * Returns the thickness of the filled envelope at a seam: filling and three layers. Where the closed flap lies on a
+     * seam there is one layer more.
      *
      * @return the thickness
      */
@@ -387,8 +394,8 @@ public final class Envelope {
             }
             case DIAMOND -> {
                 double half = made.width() / Math.sqrt(2);
-                yield outline(List.of(new double[] {half, 0}, new double[] {2 * half, half}, new double[] {half, 2 * half},
-                        new double[] {0, half}));
+                yield outline(List.of(new double[] {half, 0}, new double[] {2 * half, half}, new double[] {half,
+                        2 * half}, new double[] {0, half}));
             }
             case OPEN_END -> {
                 double a = (w + made.seam()) / 2;
@@ -411,12 +418,13 @@ public final class Envelope {
                 kept.add(c);
             }
         }
-        return Outline.ofMetres(kept.stream().mapToDouble(c -> c[0]).toArray(), kept.stream().mapToDouble(c -> c[1]).toArray());
+        return Outline.ofMetres(kept.stream().mapToDouble(c -> c[0]).toArray(),
+                kept.stream().mapToDouble(c -> c[1]).toArray());
     }
 
     /**
-     * Returns the lines on the blank, told from its lower left corner: folds, the score of the flap, and the notches cut out
-     * of the corners of a diamond.
+     * Returns the lines on the blank, told from its lower left corner: folds, the score of the flap, and the notches
+     * cut out of the corners of a diamond.
      *
      * @return an unmodifiable list; every fold is scored first
      */
@@ -523,14 +531,15 @@ public final class Envelope {
     public List<Notice> notices() {
         if (allowances.clearance().si() == 0) {
             return List.of(Notice.warning("envelope.no-clearance",
-                    "The envelope is no larger inside than its filling; a card that is a little large will not go in."));
+                    "The envelope is no larger inside than its filling; a card a little too large will not go in."));
         }
         return List.of();
     }
 
     @Override
     public String toString() {
-        return style.words() + " envelope, inside " + insideWidth() + " × " + insideHeight() + ", outside " + outsideWidth()
+        return style.words() + " envelope, inside " + insideWidth() + " × " + insideHeight() + ", outside "
+                + outsideWidth()
                 + " × " + outsideHeight();
     }
 }

@@ -42,8 +42,9 @@ public final class EnvelopeAllowances {
      */
     public static EnvelopeAllowances of(Quantity<Length> clearance, Quantity<Length> sideFlap, Quantity<Length> seam,
             Quantity<Dimensionless> squareFlap, Quantity<Dimensionless> pointedFlap) {
-        return new EnvelopeAllowances(Kinds.LENGTH.si(clearance, "clearance"), Kinds.LENGTH.siAboveZero(sideFlap, "side flap"),
-                Kinds.LENGTH.siAboveZero(seam, "seam"), part(squareFlap, "square flap"), part(pointedFlap, "pointed flap"));
+        return new EnvelopeAllowances(Kinds.LENGTH.si(clearance, "clearance"),
+                Kinds.LENGTH.siAboveZero(sideFlap, "side flap"), Kinds.LENGTH.siAboveZero(seam, "seam"),
+                part(squareFlap, "square flap"), part(pointedFlap, "pointed flap"));
     }
 
     private static double part(Quantity<Dimensionless> flap, String what) {
@@ -86,7 +87,8 @@ public final class EnvelopeAllowances {
      * @throws org.papermath.quantity.Refused if it is out of range
      */
     public EnvelopeAllowances withSeam(Quantity<Length> other) {
-        return new EnvelopeAllowances(clearance, sideFlap, Kinds.LENGTH.siAboveZero(other, "seam"), squareFlap, pointedFlap);
+        return new EnvelopeAllowances(clearance, sideFlap, Kinds.LENGTH.siAboveZero(other, "seam"), squareFlap,
+                pointedFlap);
     }
 
     /**

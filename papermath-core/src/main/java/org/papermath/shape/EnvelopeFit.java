@@ -18,12 +18,12 @@ import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
 
 /**
- * Whether cards go into envelopes, with the scatter of both: the play each way, the share of random pairs that fit and the
- * clearance that would let a wanted share fit. Immutable.
+ * Whether cards go into envelopes, with the scatter of both: the play each way, the share of random pairs that fit and
+ * the clearance that would let a wanted share fit. Immutable.
  *
- * <p>The play of a pair is the inside of the envelope less the card less the thickness of the filling. Sides and thickness
- * are taken as normal and independent of each other; the thickness counts in both directions of the same pair. A pair fits
- * when its play is above zero both ways.
+ * <p>The play of a pair is the inside of the envelope less the card less the thickness of the filling. Sides and
+ * thickness are taken as normal and independent of each other; the thickness counts in both directions of the same
+ * pair. A pair fits when its play is above zero both ways.
  */
 public final class EnvelopeFit {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
@@ -64,7 +64,8 @@ public final class EnvelopeFit {
      * @throws Refused if the deviation is out of range
      */
     public EnvelopeFit withThicknessDeviation(Quantity<Length> deviation) {
-        return new EnvelopeFit(card, envelope, thickness, Kinds.LENGTH.si(deviation, "standard deviation of the thickness"));
+        return new EnvelopeFit(card, envelope, thickness,
+                Kinds.LENGTH.si(deviation, "standard deviation of the thickness"));
     }
 
     private double meanPlayAcross() {
@@ -205,9 +206,11 @@ public final class EnvelopeFit {
         double share = Kinds.SHARE.si(wanted, "wanted share");
         if (!(share > 0 && share < 1)) {
             throw Refused.of("fit.share", "wanted share: " + Units.fourDigits(100 * share)
-                    + " % given; no clearance makes all pairs fit, nor none. Ask for 99 % or the like.", "given", share);
+                    + " % given; no clearance makes all pairs fit, nor none. Ask for 99 % or the like.", "given",
+                    share);
         }
-        double spread = Math.sqrt(square(card.widthDeviation()) + square(envelope.widthDeviation()) + square(card.heightDeviation())
+        double spread = Math.sqrt(square(card.widthDeviation()) + square(envelope.widthDeviation())
+                + square(card.heightDeviation())
                 + square(envelope.heightDeviation()) + thicknessDeviation * thicknessDeviation);
         if (spread == 0) {
             return Kinds.LENGTH.ofSi(0, "mm");
@@ -215,7 +218,8 @@ public final class EnvelopeFit {
         DoubleUnaryOperator off = c -> shareAt(c, c) - share;
         double reach = 40 * spread;
         if (off.applyAsDouble(-reach) >= 0 || off.applyAsDouble(reach) <= 0) {
-            throw Refused.of("fit.share", "wanted share: " + share + " is too near 0 or 1 to be found.", "given", share);
+            throw Refused.of("fit.share", "wanted share: " + share + " is too near 0 or 1 to be found.", "given",
+                    share);
         }
         return signed(new BrentSolver(1e-14, 1e-13, 1e-15).findRoot(off, -reach, reach));
     }
@@ -280,13 +284,15 @@ public final class EnvelopeFit {
      * @return the verdict in words
      * @throws Refused if the second format is not an envelope
      */
-    public static String verdict(Format piece, Format envelope, Quantity<Length> outsideLessInside, Quantity<Length> loose) {
+    public static String verdict(Format piece, Format envelope, Quantity<Length> outsideLessInside,
+            Quantity<Length> loose) {
         if (envelope.use() != Format.Use.ENVELOPE_OUTSIDE) {
             throw Refused.of("fit.not-an-envelope", envelope + " is not an envelope.", "given", envelope.name());
         }
         double wall = Kinds.LENGTH.si(outsideLessInside, "outside less inside");
         MeasuredSize card = MeasuredSize.of(piece.width(), piece.height());
-        EnvelopeFit outside = of(card, MeasuredSize.of(envelope.width(), envelope.height()), Kinds.LENGTH.ofSi(0, "mm"));
+        EnvelopeFit outside = of(card, MeasuredSize.of(envelope.width(), envelope.height()),
+                Kinds.LENGTH.ofSi(0, "mm"));
         EnvelopeFit inside = of(card, MeasuredSize.of(Kinds.LENGTH.ofSi(envelope.width().si() - wall, "mm"),
                 Kinds.LENGTH.ofSi(envelope.height().si() - wall, "mm")), Kinds.LENGTH.ofSi(0, "mm"));
         String head = piece.name() + " (" + mm(piece) + ") in " + envelope.name() + " (" + mm(envelope) + " outside) ";

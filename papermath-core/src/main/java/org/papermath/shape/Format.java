@@ -14,8 +14,8 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
 /**
- * A named size: what it is the size of, by which standard, and for an old name in what use, country and year. The width is
- * never more than the height. Immutable.
+ * A named size: what it is the size of, by which standard, and for an old name in what use, country and year. The width
+ * is never more than the height. Immutable.
  *
  * <p>The size of an envelope format is its outside; the inside is smaller and depends on the paper and the seams.
  */
@@ -39,8 +39,8 @@ public final class Format {
         ENVELOPE_OUTSIDE
     }
 
-    private Format(String name, FormatSystem system, Use use, Amount<Length> width, Amount<Length> height, String purpose,
-            String country, int year) {
+    private Format(String name, FormatSystem system, Use use, Amount<Length> width, Amount<Length> height,
+            String purpose, String country, int year) {
         this.name = name;
         this.system = system;
         this.use = use;
@@ -62,7 +62,8 @@ public final class Format {
      * @return the format, without purpose, country and year
      * @throws Refused if the name is blank or a side is not above zero
      */
-    public static Format of(String name, FormatSystem system, Use use, Quantity<Length> side, Quantity<Length> otherSide) {
+    public static Format of(String name, FormatSystem system, Use use, Quantity<Length> side,
+            Quantity<Length> otherSide) {
         return of(name, system, use, side, otherSide, null, null, 0);
     }
 

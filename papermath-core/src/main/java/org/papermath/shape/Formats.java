@@ -117,8 +117,8 @@ public final class Formats {
     }
 
     private static void isoEnvelope(String name, double width, double height, String... shortNames) {
-        put(Format.of(name, FormatSystem.ISO_ENVELOPE, Format.Use.ENVELOPE_OUTSIDE, Amounts.mm(width), Amounts.mm(height)),
-                shortNames);
+        put(Format.of(name, FormatSystem.ISO_ENVELOPE, Format.Use.ENVELOPE_OUTSIDE, Amounts.mm(width),
+                Amounts.mm(height)), shortNames);
     }
 
     private static void put(Format format, String... shortNames) {
@@ -198,15 +198,18 @@ public final class Formats {
         }
         if (!sharing.isEmpty()) {
             throw new Unclear("format.unclear",
-                    "format: \"" + name.strip() + "\" is the name of " + sharing.size() + " different sizes. Give the full name.",
-                    sharing.stream().map(f -> new Unclear.Candidate(f.name(), size(f))).toList(), "found", name.strip());
+                    "format: \"" + name.strip() + "\" is the name of " + sharing.size()
+                    + " different sizes. Give the full name.",
+                    sharing.stream().map(f -> new Unclear.Candidate(f.name(), size(f))).toList(), "found",
+                    name.strip());
         }
         List<String> near = BY_NAME.values().stream().map(Format::name)
                 .filter(known -> !wanted.isEmpty() && (key(known).contains(wanted) || wanted.contains(key(known))))
                 .limit(6).toList();
         throw Refused.of("format.unknown",
                 "format: \"" + name.strip() + "\" is not known."
-                        + (near.isEmpty() ? " Give its two sides instead." : " Near it: " + String.join("; ", near) + "."),
+                        + (near.isEmpty() ? " Give its two sides instead." : " Near it: " + String.join("; ", near)
+                        + "."),
                 "found", name.strip(), "near", near);
     }
 
@@ -239,7 +242,8 @@ public final class Formats {
                 found.add(format);
             }
         }
-        found.sort(Comparator.comparingDouble(f -> Math.max(Math.abs(f.width().si() - w), Math.abs(f.height().si() - h))));
+        found.sort(Comparator.comparingDouble(f ->
+                Math.max(Math.abs(f.width().si() - w), Math.abs(f.height().si() - h))));
         return List.copyOf(found);
     }
 
@@ -253,7 +257,8 @@ public final class Formats {
      * @return the envelopes, the tightest first
      * @throws Refused if a side is not above zero
      */
-    public static List<Format> envelopesTaking(Quantity<Length> side, Quantity<Length> otherSide, Quantity<Length> clearance) {
+    public static List<Format> envelopesTaking(Quantity<Length> side, Quantity<Length> otherSide,
+            Quantity<Length> clearance) {
         return envelopesTaking(side, otherSide, clearance, Amounts.mm(0));
     }
 
@@ -267,11 +272,12 @@ public final class Formats {
      * @return the envelopes, the tightest first
      * @throws Refused if a side is not above zero
      */
-    public static List<Format> envelopesTaking(Quantity<Length> side, Quantity<Length> otherSide, Quantity<Length> clearance,
-            Quantity<Length> outsideLessInside) {
+    public static List<Format> envelopesTaking(Quantity<Length> side, Quantity<Length> otherSide,
+            Quantity<Length> clearance, Quantity<Length> outsideLessInside) {
         double a = Kinds.LENGTH.siAboveZero(side, "side of the piece");
         double b = Kinds.LENGTH.siAboveZero(otherSide, "other side of the piece");
-        double needed = Kinds.LENGTH.si(clearance, "clearance") + Kinds.LENGTH.si(outsideLessInside, "outside less inside")
+        double needed = Kinds.LENGTH.si(clearance, "clearance")
+                + Kinds.LENGTH.si(outsideLessInside, "outside less inside")
                 - rounding(Math.max(a, b));
         double w = Math.min(a, b);
         double h = Math.max(a, b);
@@ -311,7 +317,8 @@ public final class Formats {
         return step(side, 0.600, 3, 1.000, 4, 5);
     }
 
-    private static Amount<Length> step(Quantity<Length> side, double first, double a, double second, double b, double c) {
+    private static Amount<Length> step(Quantity<Length> side, double first, double a, double second, double b,
+            double c) {
         double length = Kinds.LENGTH.siAboveZero(side, "side") - 1e-12;
         return Amounts.mm(length <= first ? a : length <= second ? b : c);
     }

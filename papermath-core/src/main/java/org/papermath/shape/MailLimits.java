@@ -24,11 +24,12 @@ import org.papermath.quantity.Units;
 /**
  * The limits of size, thickness, mass and shape of the letter services of one country, as dated data. Immutable.
  *
- * <p>Limits of the mail change. The library ships what was found, with the year where one is known; {@link #read} takes the
- * limits of today in the same form.
+ * <p>Limits of the mail change. The library ships what was found, with the year where one is known; {@link #read} takes
+ * the limits of today in the same form.
  */
 public final class MailLimits {
-    private static final String HEADER = "country;service;dated;min-short;min-long;max-short;max-long;max-sum;min-thick;max-thick;"
+    private static final String HEADER =
+            "country;service;dated;min-short;min-long;max-short;max-long;max-sum;min-thick;max-thick;"
             + "max-mass;steps;min-aspect;max-aspect;plus-short;plus-long;plus-thick;note";
 
     private final String country;
@@ -82,9 +83,9 @@ public final class MailLimits {
      * semicolons, millimetres and grams, a cell left empty where there is no limit.
      *
      * <p>The first line names the columns: {@code country;service;dated;min-short;min-long;max-short;max-long;max-sum;
-     * min-thick;max-thick;max-mass;steps;min-aspect;max-aspect;plus-short;plus-long;plus-thick;note} (in one line). Steps are
-     * parted by a vertical bar. A piece outside the aspect is still taken, as what the note says. A piece over plus-short or
-     * plus-long must be plus-thick. Lines that begin with a number sign are remarks.
+     * min-thick;max-thick;max-mass;steps;min-aspect;max-aspect;plus-short;plus-long;plus-thick;note} (in one line).
+     * Steps are parted by a vertical bar. A piece outside the aspect is still taken, as what the note says. A piece
+     * over plus-short or plus-long must be plus-thick. Lines that begin with a number sign are remarks.
      *
      * @param table the text
      * @return the limits
@@ -129,8 +130,9 @@ public final class MailLimits {
             }
             String[] cell = line.split(";", -1);
             if (cell.length != 18) {
-                throw Refused.of("mail.table", "mail: line " + number + " has " + cell.length + " cells; 18 are wanted.",
-                        "line", number, "found", cell.length);
+                throw Refused.of("mail.table",
+                        "mail: line " + number + " has " + cell.length + " cells; 18 are wanted.", "line", number,
+                        "found", cell.length);
             }
             double mm = 1e-3;
             List<Double> steps = new ArrayList<>();
@@ -143,9 +145,10 @@ public final class MailLimits {
             byCountry.computeIfAbsent(cell[0].strip(), k -> new ArrayList<>()).add(new Service(cell[1].strip(),
                     Double.isNaN(year) ? 0 : (int) year, limit(cell[3], mm, number), limit(cell[4], mm, number),
                     limit(cell[5], mm, number), limit(cell[6], mm, number), limit(cell[7], mm, number),
-                    limit(cell[8], mm, number), limit(cell[9], mm, number), limit(cell[10], mm, number), List.copyOf(steps),
-                    limit(cell[12], 1, number), limit(cell[13], 1, number), limit(cell[14], mm, number),
-                    limit(cell[15], mm, number), limit(cell[16], mm, number), cell[17].strip()));
+                    limit(cell[8], mm, number), limit(cell[9], mm, number), limit(cell[10], mm, number),
+                    List.copyOf(steps), limit(cell[12], 1, number), limit(cell[13], 1, number),
+                    limit(cell[14], mm, number), limit(cell[15], mm, number), limit(cell[16], mm, number),
+                    cell[17].strip()));
         }
         Map<String, MailLimits> limits = new LinkedHashMap<>();
         byCountry.forEach((country, services) -> limits.put(country, new MailLimits(country, List.copyOf(services))));
@@ -164,8 +167,8 @@ public final class MailLimits {
         } catch (NumberFormatException e) {
             // refused below
         }
-        throw Refused.of("mail.table", "mail: line " + line + ": \"" + cell + "\" is not a limit. Write a number of zero or more.",
-                "line", line, "found", cell);
+        throw Refused.of("mail.table", "mail: line " + line + ": \"" + cell
+                + "\" is not a limit. Write a number of zero or more.", "line", line, "found", cell);
     }
 
     /**
@@ -197,8 +200,8 @@ public final class MailLimits {
      * @return the verdict
      * @throws Refused if one of them is not above zero
      */
-    public Verdict check(Quantity<Length> side, Quantity<Length> otherSide, Quantity<Length> thickness, Quantity<Mass> mass,
-            LocalDate day) {
+    public Verdict check(Quantity<Length> side, Quantity<Length> otherSide, Quantity<Length> thickness,
+            Quantity<Mass> mass, LocalDate day) {
         double a = Kinds.LENGTH.siAboveZero(side, "side of the piece");
         double b = Kinds.LENGTH.siAboveZero(otherSide, "other side of the piece");
         double t = Kinds.LENGTH.siAboveZero(thickness, "thickness of the piece");
@@ -261,13 +264,15 @@ public final class MailLimits {
 
     private static void least(List<Failure> list, Service s, String what, double value, double limit, String unit) {
         if (!atLeast(value, limit)) {
-            list.add(new Failure(s.name(), what, "under", text(value, unit), text(limit, unit), text(limit - value, unit)));
+            list.add(new Failure(s.name(), what, "under", text(value, unit), text(limit, unit),
+                    text(limit - value, unit)));
         }
     }
 
     private static void most(List<Failure> list, Service s, String what, double value, double limit, String unit) {
         if (!atMost(value, limit)) {
-            list.add(new Failure(s.name(), what, "over", text(value, unit), text(limit, unit), text(value - limit, unit)));
+            list.add(new Failure(s.name(), what, "over", text(value, unit), text(limit, unit),
+                    text(value - limit, unit)));
         }
     }
 
@@ -282,7 +287,8 @@ public final class MailLimits {
         }
         String word = s.note().isEmpty() ? "outside the usual shape" : s.note();
         return Optional.of(Notice.warning("mail.aspect",
-                "Length over height is " + Units.fourDigits(aspect) + "; from " + Units.fourDigits(s.minAspect()) + " to "
+                "Length over height is " + Units.fourDigits(aspect) + "; from " + Units.fourDigits(s.minAspect())
+                + " to "
                         + Units.fourDigits(s.maxAspect()) + " is wanted, so the piece is " + word + ".",
                 "aspect", aspect, "least", s.minAspect(), "most", s.maxAspect(), "consequence", word));
     }
@@ -388,8 +394,10 @@ public final class MailLimits {
 
         @Override
         public String toString() {
-            return country + ": " + (service.isEmpty() ? "no service takes it" : service + (step == 0 ? "" : ", step " + step))
-                    + (failures.isEmpty() ? "" : "; " + String.join("; ", failures.stream().map(Failure::toString).toList()));
+            return country + ": " + (service.isEmpty() ? "no service takes it" : service
+                    + (step == 0 ? "" : ", step " + step))
+                    + (failures.isEmpty() ? "" : "; "
+                    + String.join("; ", failures.stream().map(Failure::toString).toList()));
         }
     }
 }

@@ -34,8 +34,8 @@ public final class MeasuredSize {
      * @throws Refused if a side is not above zero
      */
     public static MeasuredSize of(Quantity<Length> width, Quantity<Length> height) {
-        return new MeasuredSize(Kinds.LENGTH.siAboveZero(width, "mean width"), Kinds.LENGTH.siAboveZero(height, "mean height"),
-                0, 0);
+        return new MeasuredSize(Kinds.LENGTH.siAboveZero(width, "mean width"),
+                Kinds.LENGTH.siAboveZero(height, "mean height"), 0, 0);
     }
 
     /**
@@ -48,12 +48,15 @@ public final class MeasuredSize {
     public static MeasuredSize ofPieces(java.util.List<Outline.Point> sizes) {
         int n = sizes.size();
         if (n < 2) {
-            throw Refused.of("size.pieces", "size: " + n + " pieces given; a scatter takes two or more.", "given", n, "least", 2);
+            throw Refused.of("size.pieces", "size: " + n + " pieces given; a scatter takes two or more.", "given", n,
+                    "least", 2);
         }
         double w = sizes.stream().mapToDouble(p -> p.across().si()).sum() / n;
         double h = sizes.stream().mapToDouble(p -> p.along().si()).sum() / n;
-        double dw = Math.sqrt(sizes.stream().mapToDouble(p -> (p.across().si() - w) * (p.across().si() - w)).sum() / (n - 1));
-        double dh = Math.sqrt(sizes.stream().mapToDouble(p -> (p.along().si() - h) * (p.along().si() - h)).sum() / (n - 1));
+        double dw = Math.sqrt(sizes.stream().mapToDouble(p -> (p.across().si() - w) * (p.across().si() - w))
+                .sum() / (n - 1));
+        double dh = Math.sqrt(sizes.stream().mapToDouble(p -> (p.along().si() - h) * (p.along().si() - h))
+                .sum() / (n - 1));
         return new MeasuredSize(w, h, dw, dh);
     }
 

@@ -17,8 +17,8 @@ import org.papermath.quantity.Units;
 /**
  * The outline of a flat piece: a simple polygon, convex or not. Immutable.
  *
- * <p>An outline has a shape and no place: its corners are told from the lower left corner of its bounding box, across to
- * the right and along upward. Corners run anticlockwise.
+ * <p>An outline has a shape and no place: its corners are told from the lower left corner of its bounding box, across
+ * to the right and along upward. Corners run anticlockwise.
  */
 public final class Outline {
     private final double[] x;
@@ -40,7 +40,8 @@ public final class Outline {
          * @throws Refused if a distance is not a length
          */
         public static Point of(Quantity<Length> across, Quantity<Length> along) {
-            return new Point(Kinds.LENGTH.check(across, "distance across"), Kinds.LENGTH.check(along, "distance along"));
+            return new Point(Kinds.LENGTH.check(across, "distance across"),
+                    Kinds.LENGTH.check(along, "distance along"));
         }
 
         @Override
@@ -58,7 +59,8 @@ public final class Outline {
     static Outline ofMetres(double[] x, double[] y) {
         for (int i = 0; i < x.length; i++) {
             if (!Double.isFinite(x[i]) || !Double.isFinite(y[i])) {
-                throw Refused.of("outline.not-a-number", "outline: corner " + (i + 1) + " is not a number.", "corner", i + 1);
+                throw Refused.of("outline.not-a-number", "outline: corner " + (i + 1) + " is not a number.", "corner",
+                        i + 1);
             }
         }
         if (x.length < 3) {
@@ -67,7 +69,8 @@ public final class Outline {
         }
         if (!Polygons.isSimple(x, y)) {
             throw Refused.of("outline.not-simple",
-                    "outline: its edges touch or cross each other, or it has no area. Give the corners in order, each once.",
+                    "outline: its edges touch or cross each other, or it has no area. Give the corners in order,"
+                            + " each once.",
                     "corners", x.length);
         }
         double[] box = Polygons.bounds(x, y);
@@ -217,7 +220,8 @@ public final class Outline {
      * @throws Refused if a distance is not a length
      */
     public boolean contains(Quantity<Length> across, Quantity<Length> along) {
-        return Polygons.contains(x, y, Kinds.LENGTH.si(across, "distance across"), Kinds.LENGTH.si(along, "distance along"));
+        return Polygons.contains(x, y, Kinds.LENGTH.si(across, "distance across"),
+                Kinds.LENGTH.si(along, "distance along"));
     }
 
     /**
@@ -271,7 +275,8 @@ public final class Outline {
      * @return the larger outline
      */
     public Outline beforeShrinkage(Shrinkage shrinkage) {
-        double[][] scaled = Polygons.scaled(x, y, 1 / (1 - shrinkage.acrossFraction()), 1 / (1 - shrinkage.alongFraction()));
+        double[][] scaled = Polygons.scaled(x, y, 1 / (1 - shrinkage.acrossFraction()),
+                1 / (1 - shrinkage.alongFraction()));
         return ofMetres(scaled[0], scaled[1]);
     }
 

@@ -50,7 +50,8 @@ public final class Shrinkage {
     }
 
     /**
-     * Makes a shrinkage that takes the same part of both sides; {@link #notices()} then says that one number stands for two.
+     * Makes a shrinkage that takes the same part of both sides; {@link #notices()} then says that one number stands for
+     * two.
      *
      * @param both the part of each side lost, −20 % to 60 %
      * @return the shrinkage
@@ -122,8 +123,10 @@ public final class Shrinkage {
         double sidesOfArea = 1 - Math.sqrt(part);
         throw new Unclear("shrinkage.sides-or-area",
                 "shrinkage: \"" + said + "\" does not say whether each side or the area is meant.",
-                List.of(new Unclear.Candidate("each side loses " + percent(bySide), "the area loses " + percent(areaOfSides)),
-                        new Unclear.Candidate("the area loses " + percent(bySide), "each side loses " + percent(sidesOfArea))),
+                List.of(new Unclear.Candidate("each side loses " + percent(bySide),
+                "the area loses " + percent(areaOfSides)),
+                        new Unclear.Candidate("the area loses " + percent(bySide),
+                        "each side loses " + percent(sidesOfArea))),
                 "found", said, "left", part);
     }
 
@@ -223,7 +226,8 @@ public final class Shrinkage {
     public List<Notice> notices() {
         if (oneNumber && along != 0) {
             return List.of(Notice.note("shrinkage.one-number",
-                    "One shrinkage, " + percent(along) + ", stands for both directions; measured sheets usually differ between"
+                    "One shrinkage, " + percent(along)
+                    + ", stands for both directions; measured sheets usually differ between"
                             + " them.", "shrinkage", along));
         }
         return List.of();

@@ -70,7 +70,8 @@ public final class Squareness {
      * @return the longer diagonal less the shorter
      * @throws Refused if a length is out of range
      */
-    public static Amount<Length> diagonalDifference(Quantity<Length> width, Quantity<Length> height, Quantity<Length> slip) {
+    public static Amount<Length> diagonalDifference(Quantity<Length> width, Quantity<Length> height,
+            Quantity<Length> slip) {
         double w = Kinds.LENGTH.siAboveZero(width, "width");
         double h = Kinds.LENGTH.siAboveZero(height, "height");
         double t = Kinds.LENGTH.si(slip, "slip");
@@ -141,7 +142,8 @@ public final class Squareness {
         double off = (first * first + second * second) / should - 1;
         if (Math.abs(off) > 0.01) {
             notices.add(Notice.warning("squareness.not-a-parallelogram",
-                    "The diagonals are " + Kinds.NUMBER.ofSi(Math.abs(off) / 2, "%") + (off > 0 ? " longer" : " shorter")
+                    "The diagonals are " + Kinds.NUMBER.ofSi(Math.abs(off) / 2, "%")
+                    + (off > 0 ? " longer" : " shorter")
                             + " than the sides allow if opposite sides are equal: measure all four sides.",
                     "excess", off / 2));
         }

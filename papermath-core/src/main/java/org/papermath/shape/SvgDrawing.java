@@ -13,8 +13,9 @@ import org.papermath.quantity.Units;
 /**
  * A drawing at true scale as SVG text: print it at 100 % and cut along it. Immutable.
  *
- * <p>One unit of the picture is one millimetre on paper. Places are told from the lower left corner of what is drawn, across
- * and along, as everywhere; the page is as large as needed. A bar of 100 mm stands below, to lay a ruler on the print.
+ * <p>One unit of the picture is one millimetre on paper. Places are told from the lower left corner of what is drawn,
+ * across and along, as everywhere; the page is as large as needed. A bar of 100 mm stands below, to lay a ruler on the
+ * print.
  */
 public final class SvgDrawing {
     private static final double MARGIN = 14;
@@ -71,7 +72,8 @@ public final class SvgDrawing {
         for (Line line : envelope.lines()) {
             drawing = drawing.withLine(line);
         }
-        return drawing.withText(Kinds.LENGTH.ofSi(blank.width().si() / 2, "mm"), Kinds.LENGTH.ofSi(blank.height().si() / 2, "mm"),
+        return drawing.withText(Kinds.LENGTH.ofSi(blank.width().si() / 2, "mm"),
+                Kinds.LENGTH.ofSi(blank.height().si() / 2, "mm"),
                 "inside " + envelope.insideWidth() + " × " + envelope.insideHeight());
     }
 
@@ -173,8 +175,8 @@ public final class SvgDrawing {
      * @throws org.papermath.quantity.Refused if a place is not a length
      */
     public SvgDrawing withText(Quantity<Length> across, Quantity<Length> along, String text) {
-        return with(new Shape(Form.TEXT, "", new double[] {mm(across, "place across")}, new double[] {mm(along, "place along")},
-                text));
+        return with(new Shape(Form.TEXT, "", new double[] {mm(across, "place across")},
+                new double[] {mm(along, "place along")}, text));
     }
 
     private static double mm(Quantity<Length> length, String what) {
@@ -210,12 +212,14 @@ public final class SvgDrawing {
         StringBuilder out = new StringBuilder(1024);
         out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(number(width)).append("mm\" height=\"")
-                .append(number(height)).append("mm\" viewBox=\"0 0 ").append(number(width)).append(' ').append(number(height))
+                .append(number(height)).append("mm\" viewBox=\"0 0 ").append(number(width)).append(' ')
+                .append(number(height))
                 .append("\">\n");
         out.append("<title>").append(escape(title)).append("</title>\n");
         out.append("<style>text{font-family:sans-serif;font-size:4px;text-anchor:middle;fill:#222}"
                 + "polygon,line{fill:none;stroke:#222;stroke-width:0.25}polygon.sheet{stroke:#888}"
-                + "line.fold{stroke-dasharray:4 2}line.score{stroke-dasharray:1 1.5}line.deckle{stroke:#06c;stroke-width:0.8}"
+                + "line.fold{stroke-dasharray:4 2}line.score{stroke-dasharray:1 1.5}"
+                + "line.deckle{stroke:#06c;stroke-width:0.8}"
                 + "line.size{stroke:#888;stroke-width:0.15}</style>\n");
         text(out, width / 2, 6, title, "");
         for (Shape shape : shapes) {
@@ -256,12 +260,14 @@ public final class SvgDrawing {
     }
 
     private static void line(StringBuilder out, String style, double x1, double y1, double x2, double y2) {
-        out.append("<line class=\"").append(style).append("\" x1=\"").append(number(x1)).append("\" y1=\"").append(number(y1))
+        out.append("<line class=\"").append(style).append("\" x1=\"").append(number(x1)).append("\" y1=\"")
+                .append(number(y1))
                 .append("\" x2=\"").append(number(x2)).append("\" y2=\"").append(number(y2)).append("\"/>\n");
     }
 
     private static void text(StringBuilder out, double x, double y, String text, String more) {
-        out.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y)).append('"').append(more).append('>')
+        out.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y)).append('"').append(more)
+                .append('>')
                 .append(escape(text)).append("</text>\n");
     }
 

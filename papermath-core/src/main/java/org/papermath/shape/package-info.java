@@ -1,6 +1,6 @@
 /**
- * Sizes, outlines and what is made of them: named formats, shrinkage, envelopes, cutting layouts, limits of the mail and
- * drawings at true scale.
+ * Sizes, outlines and what is made of them: named formats, shrinkage, envelopes, cutting layouts, limits of the mail
+ * and drawings at true scale.
  *
  * <p>Across is the width of a thing, along its height, as it lies in front of one; shrinkage keeps to these directions.
  */

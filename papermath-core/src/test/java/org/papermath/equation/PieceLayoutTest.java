@@ -41,22 +41,24 @@ class PieceLayoutTest {
 
     @Property(tries = 500)
     void thePiecesFitAndOneMoreDoesNot(@ForAll @Scale(9) @DoubleRange(min = 0.05, max = 2) double face,
-            @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 2) double piece, @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.05) double gap) {
+            @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 2) double piece,
+            @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.05) double gap) {
         int n = PieceLayout.inRow(face, piece, gap);
         assertThat(PieceLayout.extent(n, piece, gap)).isLessThanOrEqualTo(face + 1e-8);
         assertThat(PieceLayout.extent(n + 1, piece, gap)).isGreaterThan(face);
     }
 
     @Property(tries = 300)
-    void bestIsTheBetterTurn(@ForAll @IntRange(min = 10, max = 200) int faceW, @ForAll @IntRange(min = 10, max = 200) int faceH,
-            @ForAll @IntRange(min = 3, max = 90) int w, @ForAll @IntRange(min = 3, max = 90) int h) {
+    void bestIsTheBetterTurn(@ForAll @IntRange(min = 10, max = 200) int faceW,
+            @ForAll @IntRange(min = 10, max = 200) int faceH, @ForAll @IntRange(min = 3, max = 90) int w,
+            @ForAll @IntRange(min = 3, max = 90) int h) {
         int upright = (faceW / w) * (faceH / h);
         int turned = (faceW / h) * (faceH / w);
         PieceLayout.Layout best = PieceLayout.best(faceW, faceH, w, h, 0, 0);
         assertThat(best.count()).isEqualTo(Math.max(upright, turned));
         assertThat(best.across() * best.along()).isEqualTo(best.count());
         assertThat(best.turned()).isEqualTo(turned > upright);
-        assertThat((double) best.count() * w * h).isCloseTo(Math.min((double) best.count() * w * h, (double) faceW * faceH),
-                within(1e-9));
+        assertThat((double) best.count() * w * h)
+                .isCloseTo(Math.min((double) best.count() * w * h, (double) faceW * faceH), within(1e-9));
     }
 }

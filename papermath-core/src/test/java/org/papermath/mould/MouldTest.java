@@ -37,10 +37,12 @@ class MouldTest {
     /** 120 by 170 mm, 3 mm off each side, shrinkage 3.5 and 5.0 %: 130.6 by 185.3 mm. */
     @Test
     void openingWithTrim() {
-        Opening opening = Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(6), mm(6));
+        Opening opening = Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(6),
+                mm(6));
         assertThat(opening.width().in("mm")).isCloseTo(130.6, within(0.05));
         assertThat(opening.height().in("mm")).isCloseTo(185.3, within(0.05));
-        Opening deckleSides = Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(0), mm(6));
+        Opening deckleSides = Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(0),
+                mm(6));
         assertThat(deckleSides.width().in("mm")).isCloseTo(120 / 0.965, within(1e-9));
     }
 
@@ -54,7 +56,10 @@ class MouldTest {
         assertThat(Mould.openingFor(mm(230), mm(230), restrained).width().in("mm")).isCloseTo(235.9, within(0.05));
     }
 
-    /** The card is dried under restraint, the envelope in the loft: each opening by its own shrinkage, and the card fits. */
+    /**
+     * The card is dried under restraint, the envelope in the loft: each opening by its own shrinkage, and the card
+     * fits.
+     */
     @Test
     void cardAndEnvelopeShrinkDifferently() {
         Shrinkage restrained = Shrinkage.linear(percent(1.1), percent(1.2));
@@ -87,7 +92,8 @@ class MouldTest {
     @Test
     void piecesUpOnAnOwnedMould() {
         Mould mould = Mould.of("harbour", inches(12), inches(18));
-        FormingLayout layout = FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(5), percent(3)), mm(0), mm(12));
+        FormingLayout layout = FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(5), percent(3)),
+                mm(0), mm(12));
         // 304.8 by 457.2 mm; pieces of 108.2 by 155.8 upright: 2 by 2; turned 152.6 by 110.5: 1 by 3.
         assertThat(layout.count()).isEqualTo(4);
         assertThat(layout.turned()).isFalse();
@@ -105,7 +111,8 @@ class MouldTest {
     @Test
     void shrinkageStaysWithTheMould() {
         Mould mould = Mould.of("long", mm(320), mm(118));
-        FormingLayout layout = FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(10), percent(2)), mm(0), mm(5));
+        FormingLayout layout = FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(10), percent(2)),
+                mm(0), mm(5));
         assertThat(layout.turned()).isTrue();
         assertThat(layout.count()).isEqualTo(2);
         assertThat(layout.opening().width().in("mm")).isCloseTo(148 / 0.98, within(1e-9));
@@ -136,14 +143,16 @@ class MouldTest {
         FormingLayout best = FormingLayout.best(List.of(small, large, huge), mm(148), mm(210), NONE, mm(4), mm(10));
         assertThat(best.count()).isEqualTo(2);
         assertThat(best.mould()).contains(large);
-        FormingLayout none = FormingLayout.best(List.of(small), mm(300), mm(420), Shrinkage.linear(percent(4)), mm(0), mm(10));
+        FormingLayout none = FormingLayout.best(List.of(small), mm(300), mm(420), Shrinkage.linear(percent(4)), mm(0),
+                mm(10));
         assertThat(none.mould()).isEmpty();
         assertThat(none.count()).isEqualTo(1);
         assertThat(none.deckle().width().in("mm")).isCloseTo(300 / 0.96, within(1e-9));
         FormingLayout three = FormingLayout.toBeMade(mm(100), mm(140), NONE, mm(0), 3, 1, mm(8));
         assertThat(three.deckle().width().in("mm")).isCloseTo(316, within(1e-9));
         assertThat(three.deckle().count()).isEqualTo(3);
-        assertThat(three).hasToString("3 at a time on a deckle to be made (3 × 1), each in an opening of 100 mm × 140 mm");
+        assertThat(three).hasToString("3 at a time on a deckle to be made (3 × 1), each in an opening of 100 mm ×"
+                + " 140 mm");
         FormingLayout nothing = FormingLayout.on(small, mm(300), mm(420), NONE, mm(0), mm(0));
         assertThat(nothing.count()).isZero();
         assertThatThrownBy(nothing::deckle).isInstanceOf(Refused.class).hasMessageContaining("does not fit");
@@ -154,7 +163,8 @@ class MouldTest {
         assertThatThrownBy(() -> Mould.of(" ", mm(1), mm(1))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Mould.of("x", mm(0), mm(1))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Mould.openingFor(mm(0), mm(1), NONE)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> FormingLayout.toBeMade(mm(1), mm(1), NONE, mm(0), 0, 1, mm(0))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> FormingLayout.toBeMade(mm(1), mm(1), NONE, mm(0), 0, 1, mm(0)))
+                .isInstanceOf(Refused.class);
     }
 
     @Property(tries = 300)

@@ -19,10 +19,11 @@ import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;
 
 class ReamCheckValuesTest {
-    private static final Map<String, ReamBasis> NAMED = Map.of("bond", ReamBasis.BOND, "cover", ReamBasis.COVER, "bristol",
-            ReamBasis.BRISTOL, "index", ReamBasis.INDEX, "tag", ReamBasis.TAG, "book", ReamBasis.TEXT, "imperial",
-            ReamBasis.IMPERIAL, "news-480", ReamBasis.TAG.withCount(480), "imperial-480", ReamBasis.IMPERIAL.withCount(480),
-            "imperial-516", ReamBasis.IMPERIAL.withCount(516));
+    private static final Map<String, ReamBasis> NAMED =
+            Map.of("bond", ReamBasis.BOND, "cover", ReamBasis.COVER, "bristol", ReamBasis.BRISTOL, "index",
+            ReamBasis.INDEX, "tag", ReamBasis.TAG, "book", ReamBasis.TEXT, "imperial", ReamBasis.IMPERIAL, "news-480",
+            ReamBasis.TAG.withCount(480), "imperial-480", ReamBasis.IMPERIAL.withCount(480), "imperial-516",
+            ReamBasis.IMPERIAL.withCount(516));
 
     static List<Row> factors() {
         return CheckValues.read("basis_weight_factors");
@@ -53,7 +54,8 @@ class ReamCheckValuesTest {
     }
 
     private static ReamBasis basis(Row row) {
-        return ReamBasis.of(inches(row.number("width_in")), inches(row.number("length_in")), (int) row.number("sheets"));
+        return ReamBasis.of(inches(row.number("width_in")), inches(row.number("length_in")),
+                (int) row.number("sheets"));
     }
 
     private static double gsm(Amount<Grammage> grammage) {
@@ -123,7 +125,8 @@ class ReamCheckValuesTest {
     void handMadeWritingPapers(Row row) {
         ReamBasis basis = ReamBasis.of(inches(row.number("width_in")), inches(row.number("length_in")), 480);
         double expected = row.number("grammage_g_per_m2");
-        assertThat(gsm(Grammage.pounds(row.number("ream_lb_480"), basis))).isCloseTo(expected, relative(expected, 1e-6));
+        assertThat(gsm(Grammage.pounds(row.number("ream_lb_480"), basis)))
+                .isCloseTo(expected, relative(expected, 1e-6));
     }
 
     @ParameterizedTest
@@ -147,7 +150,8 @@ class ReamCheckValuesTest {
         Amount<javax.measure.quantity.Length> width = Amounts.metres(row.number("width_m"));
         Amount<javax.measure.quantity.Length> length = Amounts.metres(row.number("length_m"));
         double mass = row.has("sheet_mass_g") ? row.number("sheet_mass_g") : expected;
-        assertThat(gsm(Substance.ofSheets(Amounts.grams(mass), 1, width, length))).isCloseTo(expected, relative(expected, 1e-6));
+        assertThat(gsm(Substance.ofSheets(Amounts.grams(mass), 1, width, length)))
+                .isCloseTo(expected, relative(expected, 1e-6));
         assertThat(gsm(Substance.ofMomme(mass / 3.75, width, length))).isCloseTo(expected, relative(expected, 1e-6));
     }
 
@@ -165,7 +169,8 @@ class ReamCheckValuesTest {
     void namedCounts() {
         assertThat(CheckValues.read("reams")).extracting(row -> (int) row.number("count_sheets"))
                 .contains(472, 480, 500, 504, 516);
-        assertThat(18 * 24 + 2 * 20).isEqualTo((int) CheckValues.row("reams", "name", "hand-made mill ream good or retree")
+        assertThat(18 * 24 + 2 * 20).isEqualTo((int) CheckValues.row("reams", "name",
+                "hand-made mill ream good or retree")
                 .number("count_sheets"));
         double perSheet = gsm(Grammage.pounds(72, ReamBasis.IMPERIAL.withCount(472))) * 472;
         for (int count : new int[] {480, 500, 504, 516, 960, 4800}) {
@@ -189,9 +194,12 @@ class ReamCheckValuesTest {
         assertThat(ReamBasis.TEXT.pounds(Grammage.gsm(1))).isNotCloseTo(0.675, within(0.0005)).isCloseTo(0.67560881,
                 within(1e-8));
         ReamBasis squareInch = ReamBasis.of(inches(1), inches(1), 500);
-        assertThat(gsm(Grammage.pounds(1, squareInch))).isCloseTo(1406.139159, within(1e-6)).isNotCloseTo(1406.5, within(0.3));
-        assertThat(ReamBasis.BRISTOL.width().in("in") * ReamBasis.BRISTOL.length().in("in")).isCloseTo(641.25, within(1e-9));
-        assertThat(ReamBasis.TAG.withCount(504).equalSubstance(1, ReamBasis.TAG.withCount(516))).isCloseTo(43.0 / 42, within(1e-14))
+        assertThat(gsm(Grammage.pounds(1, squareInch))).isCloseTo(1406.139159, within(1e-6))
+                .isNotCloseTo(1406.5, within(0.3));
+        assertThat(ReamBasis.BRISTOL.width().in("in") * ReamBasis.BRISTOL.length().in("in"))
+                .isCloseTo(641.25, within(1e-9));
+        assertThat(ReamBasis.TAG.withCount(504).equalSubstance(1, ReamBasis.TAG.withCount(516)))
+                .isCloseTo(43.0 / 42, within(1e-14))
                 .isNotCloseTo(1.022, within(0.001));
         assertThat(ReamBasis.TEXT.width().in("in")).isEqualTo(25);
         assertThat(ReamBasis.TEXT.length().in("in")).isEqualTo(38);
@@ -200,7 +208,8 @@ class ReamCheckValuesTest {
     @Test
     void constantsOfTheCounts() {
         Map.of(480, 1464.728291, 500, 1406.139159, 516, 1362.537945, 1000, 703.069580).forEach((count, expected) ->
-                assertThat(gsm(Grammage.pounds(1, ReamBasis.of(inches(1), inches(1), count)))).isCloseTo(expected, within(1e-6)));
+                assertThat(gsm(Grammage.pounds(1, ReamBasis.of(inches(1), inches(1), count))))
+                        .isCloseTo(expected, within(1e-6)));
     }
 
     @Test
@@ -215,15 +224,18 @@ class ReamCheckValuesTest {
                 .contains(ReamBasis.IMPERIAL).doesNotContain(ReamBasis.IMPERIAL.withCount(480));
         assertThat(ReamBasis.fitting(80, Grammage.gsm(5), percent(1))).isEmpty();
         assertThat(ReamBasis.fitting(60, Grammage.gsm(177.6), percent(0.1),
-                List.of(ReamBasis.of(inches(19), inches(25), 480), ReamBasis.of(inches(19), inches(25), 500)))).singleElement()
+                List.of(ReamBasis.of(inches(19), inches(25), 480), ReamBasis.of(inches(19), inches(25), 500))))
+                .singleElement()
                 .satisfies(match -> assertThat(match.basis().count()).isEqualTo(500));
     }
 
     @Test
     void weighedSheets() {
         // Ten sheets of 148 by 205 mm that weigh 62.5 g.
-        assertThat(gsm(Substance.ofSheets(Amounts.grams(62.5), 10, mm(148), mm(205)))).isCloseTo(205.998682, within(1e-6));
-        assertThat(gsm(Substance.ofPiece(Amounts.grams(4.5), Amounts.squareMetres(0.03)))).isCloseTo(150, within(1e-12));
+        assertThat(gsm(Substance.ofSheets(Amounts.grams(62.5), 10, mm(148), mm(205))))
+                .isCloseTo(205.998682, within(1e-6));
+        assertThat(gsm(Substance.ofPiece(Amounts.grams(4.5), Amounts.squareMetres(0.03))))
+                .isCloseTo(150, within(1e-12));
         // 12.4 g at 8.9 % moisture is 12.134 g at 6.9 %.
         assertThat(gsm(Substance.atMoisture(Grammage.gsm(12.4), Moisture.percent(8.9), Moisture.percent(6.9))))
                 .isCloseTo(12.1336, within(1e-4));
@@ -234,7 +246,8 @@ class ReamCheckValuesTest {
 
     @Test
     void aReamWithoutCountIsAskedAbout() {
-        assertThatThrownBy(() -> ReamBasis.ofUnknownCount(60, inches(19), inches(25))).isInstanceOfSatisfying(Unclear.class,
+        assertThatThrownBy(() -> ReamBasis.ofUnknownCount(60, inches(19), inches(25)))
+                .isInstanceOfSatisfying(Unclear.class,
                 unclear -> assertThat(unclear.candidates()).hasSize(4).extracting(Unclear.Candidate::gives)
                         .contains("185 g/m²", "177.6 g/m²"));
     }

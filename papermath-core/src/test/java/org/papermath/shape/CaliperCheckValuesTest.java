@@ -36,7 +36,8 @@ class CaliperCheckValuesTest {
         double bulk = row.number("bulk_cm3_per_g");
         assertThat(caliper.density(Grammage.gsm(row.number("grammage_g_per_m2"))).in("g/cm3"))
                 .isCloseTo(density, relative(density, 1e-5));
-        assertThat(caliper.bulk(Grammage.gsm(row.number("grammage_g_per_m2"))).in("cm3/g")).isCloseTo(bulk, relative(bulk, 1e-5));
+        assertThat(caliper.bulk(Grammage.gsm(row.number("grammage_g_per_m2"))).in("cm3/g"))
+                .isCloseTo(bulk, relative(bulk, 1e-5));
     }
 
     @Test

@@ -53,7 +53,8 @@ class CutLayoutTest {
         CutLayout layout = CutLayout.best(mm(200), mm(300), mm(150), mm(280), mm(0), mm(5), ALL);
         assertThat(layout.places()).singleElement()
                 .satisfies(place -> assertThat(place.deckleEdges()).containsExactlyInAnyOrder(Edge.LEFT, Edge.BOTTOM));
-        CutLayout high = CutLayout.best(mm(200), mm(300), mm(150), mm(280), mm(0), mm(5), EnumSet.of(Edge.RIGHT, Edge.TOP));
+        CutLayout high = CutLayout.best(mm(200), mm(300), mm(150), mm(280), mm(0), mm(5),
+                EnumSet.of(Edge.RIGHT, Edge.TOP));
         assertThat(high.places()).singleElement()
                 .satisfies(place -> assertThat(place.deckleEdges()).containsExactlyInAnyOrder(Edge.RIGHT, Edge.TOP));
         CutLayout none = CutLayout.best(mm(200), mm(300), mm(150), mm(280), mm(0), mm(5), Set.of());
@@ -67,14 +68,16 @@ class CutLayoutTest {
         assertThat(CutLayout.best(mm(300), mm(420), mm(100), mm(140), mm(0), mm(2), Set.of()).count()).isEqualTo(8);
         assertThat(CutLayout.of(mm(300), mm(420), mm(100), mm(140), mm(1), mm(0), ALL, false).count()).isEqualTo(4);
         assertThat(CutLayout.best(mm(50), mm(60), mm(100), mm(140), mm(0), mm(0), ALL).count()).isZero();
-        assertThatThrownBy(() -> CutLayout.best(mm(300), mm(420), mm(1), mm(1), mm(0), mm(0), ALL)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> CutLayout.best(mm(300), mm(420), mm(1), mm(1), mm(0), mm(0), ALL))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("10 000");
     }
 
     @Property(tries = 300)
-    void piecesLieInTheParentAndApart(@ForAll @IntRange(min = 50, max = 600) int pw, @ForAll @IntRange(min = 50, max = 600) int ph,
-            @ForAll @IntRange(min = 20, max = 300) int w, @ForAll @IntRange(min = 20, max = 300) int h,
-            @ForAll @IntRange(min = 0, max = 5) int gap, @ForAll @IntRange(min = 0, max = 8) int trim, @ForAll Set<Edge> kept) {
+    void piecesLieInTheParentAndApart(@ForAll @IntRange(min = 50, max = 600) int pw,
+            @ForAll @IntRange(min = 50, max = 600) int ph, @ForAll @IntRange(min = 20, max = 300) int w,
+            @ForAll @IntRange(min = 20, max = 300) int h, @ForAll @IntRange(min = 0, max = 5) int gap,
+                    @ForAll @IntRange(min = 0, max = 8) int trim, @ForAll Set<Edge> kept) {
         CutLayout layout = CutLayout.best(mm(pw), mm(ph), mm(w), mm(h), mm(gap), mm(trim), kept);
         List<CutLayout.Place> places = layout.places();
         assertThat(places).hasSize(layout.count());

@@ -21,13 +21,18 @@ class EnvelopeFitTest {
                 .withThicknessDeviation(mm(thicknessDeviation));
     }
 
-    private static double simulated(double cardDeviation, double envelopeDeviation, double thicknessDeviation, int pairs) {
+    private static double difference(Random random, double mean, double deviation, double less, double itsDeviation) {
+        return mean + deviation * random.nextGaussian() - less - itsDeviation * random.nextGaussian();
+    }
+
+    private static double simulated(double cardDeviation, double envelopeDeviation, double thicknessDeviation,
+            int pairs) {
         Random random = new Random(20261125);
         int good = 0;
         for (int i = 0; i < pairs; i++) {
             double thickness = 0.55 + thicknessDeviation * random.nextGaussian();
-            double across = 133 + envelopeDeviation * random.nextGaussian() - 127 - cardDeviation * random.nextGaussian() - thickness;
-            double along = 184 + envelopeDeviation * random.nextGaussian() - 178 - cardDeviation * random.nextGaussian() - thickness;
+            double across = difference(random, 133, envelopeDeviation, 127, cardDeviation) - thickness;
+            double along = difference(random, 184, envelopeDeviation, 178, cardDeviation) - thickness;
             if (across > 0 && along > 0) {
                 good++;
             }
@@ -73,8 +78,8 @@ class EnvelopeFitTest {
         for (double wanted : new double[] {0.5, 0.9, 0.99, 0.999}) {
             double clearance = fit(card, envelope, thickness).clearanceFor(Share.percent(100 * wanted)).in("mm");
             EnvelopeFit roomy = EnvelopeFit.of(MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(card), mm(card)),
-                    MeasuredSize.of(mm(127.55 + clearance), mm(178.55 + clearance)).withDeviation(mm(envelope), mm(envelope)),
-                    mm(0.55)).withThicknessDeviation(mm(thickness));
+                    MeasuredSize.of(mm(127.55 + clearance), mm(178.55 + clearance))
+                    .withDeviation(mm(envelope), mm(envelope)), mm(0.55)).withThicknessDeviation(mm(thickness));
             assertThat(roomy.share().si()).isCloseTo(wanted, within(1e-9));
         }
     }
@@ -106,7 +111,8 @@ class EnvelopeFitTest {
         for (int i = 0; i < n; i++) {
             double z = -8 + (10.0 * (i + 0.5)) / n;
             double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
-            sum += density * org.apache.commons.statistics.distribution.NormalDistribution.of(0, 1).cumulativeProbability(2 - z)
+            sum += density * org.apache.commons.statistics.distribution.NormalDistribution.of(0, 1)
+                    .cumulativeProbability(2 - z)
                     * 10.0 / n;
         }
         assertThat(fit.share().si()).isCloseTo(sum, within(1e-9));
@@ -123,20 +129,24 @@ class EnvelopeFitTest {
         String tight = EnvelopeFit.verdict(Formats.NA_A6_CARD, Formats.ISO_C6, mm(1), mm(12.7));
         assertThat(tight).contains("does not fit: 0.3 mm too wide").contains("by the outside size already")
                 .contains("inside, 1 mm smaller each way").contains("1.3 mm too wide");
-        assertThat(EnvelopeFit.verdict(Formats.ISO_B6, Formats.find("ISO B6 envelope"), mm(0), mm(12.7))).contains("no play");
-        assertThat(EnvelopeFit.verdict(Formats.find("NA A2 card, 4 1/4 x 5 1/2 in"), Formats.NA_A2_ENVELOPE, mm(4), mm(12.7)))
+        assertThat(EnvelopeFit.verdict(Formats.ISO_B6, Formats.find("ISO B6 envelope"), mm(0), mm(12.7)))
+                .contains("no play");
+        assertThat(EnvelopeFit.verdict(Formats.find("NA A2 card, 4 1/4 x 5 1/2 in"), Formats.NA_A2_ENVELOPE, mm(4),
+                mm(12.7)))
                 .contains("but not by the inside").contains("0.825 mm too wide");
-        assertThatThrownBy(() -> EnvelopeFit.verdict(Formats.ISO_A6, Formats.ISO_A5, mm(0), mm(12))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> EnvelopeFit.verdict(Formats.ISO_A6, Formats.ISO_A5, mm(0), mm(12)))
+                .isInstanceOf(Refused.class);
     }
 
     @Test
     void meanAndScatterOfMeasuredPieces() {
-        MeasuredSize size = MeasuredSize.ofPieces(List.of(Outline.Point.of(mm(100), mm(150)), Outline.Point.of(mm(102), mm(153)),
-                Outline.Point.of(mm(104), mm(150))));
+        MeasuredSize size = MeasuredSize.ofPieces(List.of(Outline.Point.of(mm(100), mm(150)),
+                Outline.Point.of(mm(102), mm(153)), Outline.Point.of(mm(104), mm(150))));
         assertThat(size.width().in("mm")).isCloseTo(102, within(1e-12));
         assertThat(size.widthDeviation().in("mm")).isCloseTo(2, within(1e-12));
         assertThat(size.heightDeviation().in("mm")).isCloseTo(Math.sqrt(3), within(1e-12));
-        assertThatThrownBy(() -> MeasuredSize.ofPieces(List.of(Outline.Point.of(mm(1), mm(1))))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> MeasuredSize.ofPieces(List.of(Outline.Point.of(mm(1), mm(1)))))
+                .isInstanceOf(Refused.class);
     }
 
     @Test

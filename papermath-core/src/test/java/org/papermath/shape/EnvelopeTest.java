@@ -28,8 +28,11 @@ class EnvelopeTest {
     private static final EnvelopeAllowances ALLOWANCES =
             EnvelopeAllowances.of(mm(6.35), mm(17), mm(12), percent(45), percent(60));
 
-    /** The parts of a blank and what they cover when folded, in millimetres about the lower left corner of the front. */
-    private record Folded(double width, double height, Geometry front, Geometry left, Geometry right, Geometry back, Geometry flap) {
+    /**
+     * The parts of a blank and what they cover when folded, in millimetres about the lower left corner of the front.
+     */
+    private record Folded(double width, double height, Geometry front, Geometry left, Geometry right, Geometry back,
+            Geometry flap) {
     }
 
     private static Polygon polygon(Outline outline) {
@@ -82,7 +85,9 @@ class EnvelopeTest {
         return Envelope.forCard(style, mm(178), mm(127), mm(0.55), ALLOWANCES).ofPaper(mm(0.18));
     }
 
-    /** Inside the pocket lies between the folds less one thickness of paper: card, thickness and clearance, to 1e-9 mm. */
+    /**
+     * Inside the pocket lies between the folds less one thickness of paper: card, thickness and clearance, to 1e-9 mm.
+     */
     @ParameterizedTest
     @EnumSource(EnvelopeStyle.class)
     void thePocketIsCardAndThicknessAndClearance(EnvelopeStyle style) {
@@ -112,8 +117,10 @@ class EnvelopeTest {
     @EnumSource(EnvelopeStyle.class)
     void theClosedBackIsWhole(EnvelopeStyle style) {
         Folded folded = fold(envelope(style));
-        Geometry covered = area(folded.left()).union(area(folded.right())).union(area(folded.back())).union(area(folded.flap()));
-        assertThat(covered.getArea()).isCloseTo(folded.width() * folded.height(), relative(folded.width() * folded.height(), 1e-9));
+        Geometry covered = area(folded.left()).union(area(folded.right())).union(area(folded.back()))
+                .union(area(folded.flap()));
+        assertThat(covered.getArea()).isCloseTo(folded.width() * folded.height(),
+                relative(folded.width() * folded.height(), 1e-9));
     }
 
     @Test
@@ -167,14 +174,17 @@ class EnvelopeTest {
     void theLeastSquareOfADiamond() {
         EnvelopeAllowances none = EnvelopeAllowances.of(mm(0), mm(17), mm(26.283), percent(45), percent(60));
         Envelope envelope = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(240), mm(140), mm(0), none);
-        // A card of 140 by 240 mm: least 268.70 mm; a square of 295 leaves 26.3 mm to overlap, its diagonal 37.19 mm more.
+        // A card of 140 by 240 mm: least 268.70 mm; a square of 295 leaves 26.3 mm to overlap, its diagonal 37.19 mm
+        // more.
         assertThat(envelope.sheet().width().in("mm")).isCloseTo(380 / Math.sqrt(2) + 26.283, within(1e-9));
         assertThat(org.papermath.equation.EnvelopeBlanks.leastSquare(0.14, 0.24)).isCloseTo(0.26870, within(1e-5));
         assertThat(0.295 * Math.sqrt(2) - 0.38).isCloseTo(0.037193, within(1e-6));
-        assertThat(org.papermath.equation.EnvelopeBlanks.diamondSeam(0.295, 0.14, 0.24)).isCloseTo(0.0263, within(1e-5));
+        assertThat(org.papermath.equation.EnvelopeBlanks.diamondSeam(0.295, 0.14, 0.24))
+                .isCloseTo(0.0263, within(1e-5));
         // A card of 120 by 170 mm: 205.1 mm.
         assertThat(org.papermath.equation.EnvelopeBlanks.leastSquare(0.12, 0.17)).isCloseTo(0.2051, within(5e-5));
-        assertThat(envelope.notices()).singleElement().satisfies(n -> assertThat(n.code()).isEqualTo("envelope.no-clearance"));
+        assertThat(envelope.notices()).singleElement()
+                .satisfies(n -> assertThat(n.code()).isEqualTo("envelope.no-clearance"));
     }
 
     @Test
@@ -182,7 +192,8 @@ class EnvelopeTest {
         EnvelopeAllowances hair = ALLOWANCES.withSeam(mm(1e-6));
         Folded folded = fold(Envelope.forCard(EnvelopeStyle.DIAMOND, mm(178), mm(127), mm(0.55), hair));
         assertThat(folded.left().intersection(folded.back()).getArea()).isLessThan(1e-3);
-        Geometry covered = area(folded.left()).union(area(folded.right())).union(area(folded.back())).union(area(folded.flap()));
+        Geometry covered = area(folded.left()).union(area(folded.right())).union(area(folded.back()))
+                .union(area(folded.flap()));
         assertThat(covered.getArea()).isCloseTo(folded.width() * folded.height(), relative(covered.getArea(), 1e-6));
     }
 
@@ -200,7 +211,8 @@ class EnvelopeTest {
 
     @Test
     void aWalletOpensOnItsLongSide() {
-        Envelope lying = Envelope.forCard(EnvelopeStyle.WALLET, mm(127), mm(178), mm(0.55), ALLOWANCES).ofPaper(mm(0.18));
+        Envelope lying = Envelope.forCard(EnvelopeStyle.WALLET, mm(127), mm(178), mm(0.55), ALLOWANCES)
+                .ofPaper(mm(0.18));
         assertThat(lying.blank()).isEqualTo(envelope(EnvelopeStyle.WALLET).blank());
         assertThat(lying.insideWidth().in("mm")).isGreaterThan(lying.insideHeight().in("mm"));
         Folded folded = fold(lying);
@@ -237,7 +249,8 @@ class EnvelopeTest {
 
     @Test
     void thicknessCountsThreeLayersAtTheSeam() {
-        Envelope one = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0.455), ALLOWANCES).ofPaper(mm(0.175));
+        Envelope one = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0.455), ALLOWANCES)
+                .ofPaper(mm(0.175));
         assertThat(one.filledThickness().in("mm")).isCloseTo(0.98, within(1e-9));
         Envelope three = one.inserts(3).alsoHolding(mm(0.1));
         assertThat(three.filling().in("mm")).isCloseTo(3 * 0.455 + 0.1, within(1e-12));
@@ -263,7 +276,8 @@ class EnvelopeTest {
                 .hasMessageContaining("throat");
         assertThatThrownBy(() -> envelope(EnvelopeStyle.SIDE_SEAM).withTaper(mm(70))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> envelope(EnvelopeStyle.DIAMOND).withFlapDepth(mm(40))).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> envelope(EnvelopeStyle.WALLET).withFlap(Envelope.Flap.POINTED)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.WALLET).withFlap(Envelope.Flap.POINTED))
+                .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> envelope(EnvelopeStyle.OPEN_END).withThroat(mm(4))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> envelope(EnvelopeStyle.OPEN_END).withTaper(mm(4))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> envelope(EnvelopeStyle.DIAMOND).inserts(0)).isInstanceOf(Refused.class);

@@ -53,7 +53,8 @@ class FormatsCheckValuesTest {
     void isoSize(Row row) {
         Format format = Formats.find("ISO " + row.text("size"));
         assertMillimetres(format, row.number("width_mm"), row.number("length_mm"));
-        assertThat(format.use()).isEqualTo(row.text("size").startsWith("C") ? Format.Use.ENVELOPE_OUTSIDE : Format.Use.SHEET);
+        assertThat(format.use()).isEqualTo(row.text("size")
+                .startsWith("C") ? Format.Use.ENVELOPE_OUTSIDE : Format.Use.SHEET);
     }
 
     @ParameterizedTest
@@ -66,7 +67,8 @@ class FormatsCheckValuesTest {
     @MethodSource("tolerances")
     void tolerance(Row row) {
         double side = row.number("dimension_mm");
-        assertThat((row.text("kind").equals("trimmed") ? Formats.trimmedTolerance(mm(side)) : Formats.untrimmedTolerance(mm(side)))
+        assertThat((row.text("kind").equals("trimmed") ? Formats.trimmedTolerance(mm(side))
+                : Formats.untrimmedTolerance(mm(side)))
                 .in("mm")).isEqualTo(row.number("tolerance_mm"));
     }
 
@@ -124,7 +126,8 @@ class FormatsCheckValuesTest {
         assertThat(fit.fits()).isEqualTo(Boolean.parseBoolean(row.text("fits")));
         assertThat(fit.playAcross().in("mm")).isCloseTo(row.number("play_h_mm"), within(1e-9));
         assertThat(fit.playAlong().in("mm")).isCloseTo(row.number("play_w_mm"), within(1e-9));
-        List<Format> taking = Formats.envelopesTaking(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm")), mm(0.001));
+        List<Format> taking = Formats.envelopesTaking(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm")),
+                mm(0.001));
         boolean found = taking.stream().anyMatch(f -> Math.abs(f.width().in("mm") - row.number("env_h_mm")) < 1e-9
                 && Math.abs(f.height().in("mm") - row.number("env_w_mm")) < 1e-9);
         assertThat(found).isEqualTo(fit.fits());
@@ -166,7 +169,8 @@ class FormatsCheckValuesTest {
         Format shaku = Formats.SHAKU_2_BY_3;
         assertThat(shaku.width().in("mm")).isCloseTo(606.060606, within(1e-6));
         assertThat(shaku.height().in("mm")).isCloseTo(909.090909, within(1e-6));
-        assertThat(Formats.near(mm(636), mm(939), mm(0.5))).extracting(Format::name).containsExactly("2-3 mould, 636 x 939 mm");
+        assertThat(Formats.near(mm(636), mm(939), mm(0.5))).extracting(Format::name)
+                .containsExactly("2-3 mould, 636 x 939 mm");
         assertThat(inches(22.5).in("in") * 30.5).isEqualTo(686.25);
     }
 

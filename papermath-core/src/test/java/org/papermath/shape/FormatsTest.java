@@ -25,7 +25,8 @@ class FormatsTest {
             assertThat(unclear.code()).isEqualTo("format.unclear");
             assertThat(unclear.candidates()).hasSizeGreaterThan(1);
             // Every candidate can be asked for as it is written.
-            assertThat(unclear.candidates()).allSatisfy(c -> assertThat(Formats.find(c.meaning()).name()).isEqualTo(c.meaning()));
+            assertThat(unclear.candidates()).allSatisfy(c -> assertThat(Formats.find(c.meaning()).name())
+                    .isEqualTo(c.meaning()));
         });
     }
 
@@ -34,7 +35,8 @@ class FormatsTest {
         assertThatThrownBy(() -> Formats.find("A6")).isInstanceOfSatisfying(Unclear.class,
                 unclear -> assertThat(unclear.candidates()).extracting(Unclear.Candidate::meaning)
                         .containsExactly("ISO A6", "NA A6 envelope", "NA A6 card"))
-                .hasMessageContaining("105 mm × 148 mm, sheet").hasMessageContaining("4.75 in × 6.5 in, envelope outside");
+                .hasMessageContaining("105 mm × 148 mm, sheet")
+                .hasMessageContaining("4.75 in × 6.5 in, envelope outside");
     }
 
     @Test
@@ -78,8 +80,10 @@ class FormatsTest {
         assertThat(Formats.envelopesTaking(inches(5), inches(7), mm(6.35))).contains(Formats.NA_A7_ENVELOPE);
         assertThat(Formats.envelopesTaking(inches(5), inches(7), mm(6.36))).doesNotContain(Formats.NA_A7_ENVELOPE);
         // Judged inside, the same envelope is too small.
-        assertThat(Formats.envelopesTaking(inches(5), inches(7), mm(6.35), mm(1))).doesNotContain(Formats.NA_A7_ENVELOPE);
-        assertThat(Formats.envelopesTaking(mm(105), mm(148), mm(0))).allMatch(f -> f.use() == Format.Use.ENVELOPE_OUTSIDE);
+        assertThat(Formats.envelopesTaking(inches(5), inches(7), mm(6.35), mm(1)))
+                .doesNotContain(Formats.NA_A7_ENVELOPE);
+        assertThat(Formats.envelopesTaking(mm(105), mm(148), mm(0)))
+                .allMatch(f -> f.use() == Format.Use.ENVELOPE_OUTSIDE);
     }
 
     @Test

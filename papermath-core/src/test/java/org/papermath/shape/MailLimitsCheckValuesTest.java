@@ -66,12 +66,14 @@ class MailLimitsCheckValuesTest {
             assertThat(failure.direction()).isEqualTo("over");
         });
         // A quarter of an inch and a hundredth more.
-        assertThat(US.check(inches(5.25), inches(7.25), inches(0.26), grams(20), DAY).failures("letter")).singleElement()
+        assertThat(US.check(inches(5.25), inches(7.25), inches(0.26), grams(20), DAY).failures("letter"))
+                .singleElement()
                 .satisfies(failure -> assertThat(failure.by()).isEqualTo("0.254 mm"));
         MailLimits.Verdict thin = US.check(inches(5), inches(7), mm(0.2), grams(5), DAY);
         assertThat(thin.failures("letter")).singleElement()
                 .hasToString("letter: thickness for this size 0.2 mm is 0.029 mm under the limit of 0.229 mm");
-        assertThat(US.check(mm(80), mm(120), mm(1), grams(5), DAY).failures("letter")).extracting(MailLimits.Failure::limit)
+        assertThat(US.check(mm(80), mm(120), mm(1), grams(5), DAY).failures("letter"))
+                .extracting(MailLimits.Failure::limit)
                 .containsExactly("short side", "long side");
         MailLimits.Verdict none = US.check(mm(400), mm(500), mm(30), grams(500), DAY);
         assertThat(none.service()).isEmpty();
@@ -113,13 +115,15 @@ class MailLimitsCheckValuesTest {
                 .containsExactly("mail.old");
         assertThat(US.check(mm(121), mm(165), mm(1), grams(20), LocalDate.of(2015, 12, 31)).notices()).isEmpty();
         assertThat(US.check(mm(121), mm(165), mm(1), grams(20), LocalDate.of(2016, 1, 1)).notices()).hasSize(1);
-        assertThat(MailLimits.of("Belgium").check(mm(121), mm(165), mm(1), grams(20), DAY).notices()).extracting(Notice::code)
+        assertThat(MailLimits.of("Belgium").check(mm(121), mm(165), mm(1), grams(20), DAY).notices())
+                .extracting(Notice::code)
                 .containsExactly("mail.undated");
     }
 
     @Test
     void ownLimits() {
-        String head = "country;service;dated;min-short;min-long;max-short;max-long;max-sum;min-thick;max-thick;max-mass;steps;"
+        String head = "country;service;dated;min-short;min-long;max-short;max-long;max-sum;min-thick;max-thick;"
+                + "max-mass;steps;"
                 + "min-aspect;max-aspect;plus-short;plus-long;plus-thick;note\n";
         MailLimits own = MailLimits.read("# a remark\n" + head + "Utopia;small;2026;;;100;200;;;3;50;20|50;;;;;;\n"
                 + "Utopia;big;2026;;;200;300;;;;;;;;;;;\n");
@@ -142,10 +146,11 @@ class MailLimitsCheckValuesTest {
     @Test
     void aspectsOfEnvelopes() {
         assertThat(Formats.NA_A7_ENVELOPE.aspect()).isBetween(1.38094, 1.38096);
-        for (String name : List.of("NA A1 envelope", "NA A2 envelope", "NA A6 envelope", "NA A7 envelope", "NA A9 envelope",
-                "NA A10 envelope", "ISO C6", "ISO DL", "NA No. 10 envelope")) {
+        for (String name : List.of("NA A1 envelope", "NA A2 envelope", "NA A6 envelope", "NA A7 envelope",
+                "NA A9 envelope", "NA A10 envelope", "ISO C6", "ISO DL", "NA No. 10 envelope")) {
             assertThat(Formats.find(name).aspect()).as(name).isBetween(1.3, 2.5);
         }
-        assertThat(US.check(mm(150), mm(150), mm(1), grams(20), DAY).notices()).extracting(Notice::code).contains("mail.aspect");
+        assertThat(US.check(mm(150), mm(150), mm(1), grams(20), DAY).notices()).extracting(Notice::code)
+                .contains("mail.aspect");
     }
 }

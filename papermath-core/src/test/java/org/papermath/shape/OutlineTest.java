@@ -54,7 +54,8 @@ class OutlineTest {
 
     @Test
     void whatIsNoOutlineIsRefused() {
-        assertThatThrownBy(() -> Outline.of(at(0, 0), at(1, 1))).isInstanceOf(Refused.class).hasMessageContaining("at least 3");
+        assertThatThrownBy(() -> Outline.of(at(0, 0), at(1, 1))).isInstanceOf(Refused.class)
+                .hasMessageContaining("at least 3");
         assertThatThrownBy(() -> Outline.of(at(0, 0), at(10, 10), at(10, 0), at(0, 10))).isInstanceOf(Refused.class)
                 .hasMessageContaining("cross");
         assertThatThrownBy(() -> Outline.of(at(0, 0), at(10, 10), at(20, 20))).isInstanceOf(Refused.class);
@@ -70,8 +71,10 @@ class OutlineTest {
         Outline formed = ARROW.beforeShrinkage(shrinkage);
         Outline back = formed.shrunkBy(shrinkage);
         for (int i = 0; i < 4; i++) {
-            assertThat(back.corners().get(i).across().si()).isCloseTo(ARROW.corners().get(i).across().si(), within(1e-16));
-            assertThat(back.corners().get(i).along().si()).isCloseTo(ARROW.corners().get(i).along().si(), within(1e-16));
+            assertThat(back.corners().get(i).across().si())
+                    .isCloseTo(ARROW.corners().get(i).across().si(), within(1e-16));
+            assertThat(back.corners().get(i).along().si())
+                    .isCloseTo(ARROW.corners().get(i).along().si(), within(1e-16));
         }
         double area = ARROW.area().si();
         assertThat(formed.area().si() * shrinkage.areaFactor()).isCloseTo(area, relative(area, 1e-14));

@@ -49,7 +49,8 @@ class SvgDrawingTest {
 
     /** One unit is one millimetre: the view box is as large as the page says in millimetres. */
     private static void assertTrueScale(String svg) {
-        Matcher matcher = Pattern.compile("width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\" viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"")
+        Matcher matcher = Pattern.compile("width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\""
+                + " viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"")
                 .matcher(svg);
         assertThat(matcher.find()).isTrue();
         assertThat(matcher.group(1)).isEqualTo(matcher.group(3));
@@ -115,7 +116,8 @@ class SvgDrawingTest {
 
     @Test
     void aCuttingLayout() {
-        CutLayout layout = CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0), EnumSet.allOf(CutLayout.Edge.class));
+        CutLayout layout = CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0),
+                EnumSet.allOf(CutLayout.Edge.class));
         String svg = SvgDrawing.of("cards", layout).svg();
         assertTrueScale(svg);
         double[][] parent = polygon(svg, 0);
@@ -133,7 +135,8 @@ class SvgDrawingTest {
 
     @Test
     void textIsMadeSafe() throws Exception {
-        String svg = SvgDrawing.of("<b>\"salt & pepper\"</b>\u0000 \u00e9 \ud83d\udcdc", Outline.rectangle(mm(10), mm(10)))
+        String svg = SvgDrawing.of("<b>\"salt & pepper\"</b>\u0000 \u00e9 \ud83d\udcdc",
+                Outline.rectangle(mm(10), mm(10)))
                 .withText(mm(1), mm(1), "1 < 2 & 3").svg();
         assertThat(svg).contains("&lt;b&gt;&quot;salt &amp; pepper&quot;&lt;/b&gt;").contains("1 &lt; 2 &amp; 3")
                 .doesNotContain("\u0000").contains("\u00e9 \ud83d\udcdc");
