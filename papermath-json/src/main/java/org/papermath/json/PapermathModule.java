@@ -175,7 +175,7 @@ public final class PapermathModule extends SimpleModule {
             }
             out.writeArrayPropertyStart("sheet");
             for (Amount<javax.measure.quantity.Length> side : List.of(basis.width(), basis.length())) {
-                out.writeString(Reams.side(side));
+                out.writeString(Units.print(side));
             }
             out.writeEndArray();
             out.writeNumberProperty("count", basis.count());

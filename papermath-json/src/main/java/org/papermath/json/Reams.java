@@ -2,19 +2,18 @@ package org.papermath.json;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import javax.measure.quantity.Length;
 
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Kinds;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
-import org.papermath.quantity.Units;
 
 /** The bases of reams as documents write them. */
 final class Reams {
-    static final List<ReamBasis> NAMED = List.of(ReamBasis.BOND, ReamBasis.COVER, ReamBasis.BRISTOL, ReamBasis.INDEX,
-            ReamBasis.TAG, ReamBasis.TEXT, ReamBasis.IMPERIAL, ReamBasis.THOUSAND_SQUARE_FEET);
+    static final List<ReamBasis> NAMED = Stream.concat(ReamBasis.grades().stream(),
+            Stream.of(ReamBasis.THREE_THOUSAND_SQUARE_FEET)).toList();
 
     private Reams() {
     }
@@ -36,17 +35,5 @@ final class Reams {
     /** Tells whether a basis is one of the named ones, whatever its count. */
     static boolean isNamed(ReamBasis basis) {
         return NAMED.stream().anyMatch(named -> named.withCount(basis.count()).equals(basis));
-    }
-
-    /** Returns the shortest text of a side that reads back to the same bits. */
-    static String side(Amount<Length> side) {
-        String best = Units.print(Kinds.LENGTH.ofSi(side.si()));
-        for (String code : List.of("in", "mm", "cm")) {
-            String text = Units.print(side.to(code));
-            if (text.length() <= best.length() && Kinds.LENGTH.read(text).si() == side.si()) {
-                best = text;
-            }
-        }
-        return best;
     }
 }

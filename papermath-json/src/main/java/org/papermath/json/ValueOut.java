@@ -139,8 +139,7 @@ public final class ValueOut {
             if (Reams.isNamed(basis)) {
                 out.member("name").text(basis.name());
             }
-            out.member("sheet").list(List.of(basis.width(), basis.length()),
-                    (item, side) -> item.text(Reams.side(side)));
+            out.member("sheet").list(List.of(basis.width(), basis.length()), ValueOut::quantity);
             out.member("count").count(basis.count());
         });
     }
