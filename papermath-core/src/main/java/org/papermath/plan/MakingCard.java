@@ -181,7 +181,7 @@ public final class MakingCard {
             pieces(Label.POURED, piece -> piece.pour().map(pour -> set(pour.stock(), "qt_us")).orElse("-"));
         } else {
             pieces(Label.CHARGE, piece -> piece.vat().map(vat -> set(vat.stock(), "gal_us")).orElse("-"));
-            pieces(Label.WATER, piece -> piece.vat().map(vat -> vat.bail().si() > 0 ? "bail " + set(vat.bail(), "gal_us")
+            pieces(Label.WATER, piece -> piece.vat().map(vat -> vat.bail().si() > 0 ? "bail " + shown(vat.bail())
                     : set(vat.water(), "gal_us")).orElse("-"));
             pieces(Label.LIFT, piece -> piece.vat().map(vat -> set(vat.lift(), "lb")).orElse("-"));
             pieces(Label.RECHARGE, piece -> piece.vat().map(vat -> vat.recharges().isEmpty() ? "not needed"
@@ -215,7 +215,7 @@ public final class MakingCard {
         } else {
             row(Label.LOAD, plan.pieces().get(0).press().reason());
         }
-        pieces(Label.SOLIDS, piece -> band(piece.solids()));
+        pieces(Label.SOLIDS, piece -> piece.solids().map(this::band).orElse("not known"));
     }
 
     private void dry() {
@@ -381,7 +381,7 @@ public final class MakingCard {
     private void wrap(String bullet, String text) {
         List<String> parts = wrapped(text, WIDTH - 2);
         for (int i = 0; i < parts.size(); i++) {
-            lines.add((i == 0 ? pad(bullet, 2) : "  ") + parts.get(i));
+            lines.add((i == 0 && !bullet.isEmpty() ? bullet : "  ") + parts.get(i));
         }
     }
 

@@ -186,7 +186,9 @@ final class PlanReading {
         }
         return new PiecePlan(ordered, batch.name, counts, forming, vat, pour, drainTime(at),
                 numbers.estimate(Kinds.LENGTH, at + Out.MAT, "mm"), numbers.estimate(Kinds.MASS, at + Out.COUCHED, "g"),
-                posts(set, at), pressing(set), numbers.estimate(Kinds.SOLIDS, at + Out.SOLIDS, "%"), drying(ordered, set, at),
+                posts(set, at), pressing(set), known(at + Out.SOLIDS, "no-beating-rate",
+                        "the water the fibre holds after beating is not known: measure the drainability once",
+                        () -> numbers.estimate(Kinds.SOLIDS, at + Out.SOLIDS, "%")), drying(ordered, set, at),
                 sizing(batch, set, at), finished(ordered, set, at), envelope(piece, set, ordered, at), mail(piece, set, ordered, at),
                 numbers.estimate(Kinds.TIME, at + Out.HOURS, "h"));
     }

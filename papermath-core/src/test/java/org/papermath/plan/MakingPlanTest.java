@@ -1,0 +1,295 @@
+package org.papermath.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.inches;
+import static org.papermath.quantity.Amounts.kilonewtons;
+import static org.papermath.quantity.Amounts.litres;
+import static org.papermath.quantity.Amounts.mm;
+import static org.papermath.quantity.Amounts.pounds;
+import static org.papermath.quantity.Amounts.usGallons;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+
+import org.junit.jupiter.api.Test;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Notice;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.mould.Mould;
+import org.papermath.press.Press;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.ReamBasis;
+import org.papermath.quantity.Refused;
+import org.papermath.shape.EnvelopeStyle;
+import org.papermath.vat.Vat;
+
+class MakingPlanTest {
+    private static List<String> codes(MakingPlan plan) {
+        return plan.notices().stream().map(Notice::code).toList();
+    }
+
+    @Test
+    void everyStageOfAFullStudioIsDone() {
+        MakingPlan plan = MakingPlan.of(Sample.order(), Sample.studio());
+        BatchPlan batch = plan.batch("fog blue");
+        assertThat(batch.beating().isDone()).isTrue();
+        assertThat(batch.drainability().isDone()).isTrue();
+        assertThat(batch.additives()).hasSize(3);
+        for (PiecePlan piece : plan.pieces()) {
+            assertThat(piece.vat().isDone()).isTrue();
+            assertThat(piece.posts().isDone()).isTrue();
+            assertThat(piece.press().isDone()).isTrue();
+            assertThat(piece.solids().isDone()).isTrue();
+            assertThat(piece.drying().isDone()).isTrue();
+            assertThat(piece.drainTime().isDone()).isTrue();
+            assertThat(piece.finished().caliper().isDone()).isTrue();
+        }
+        assertThat(plan.piece("cover").envelope().isDone()).isTrue();
+        assertThat(plan.piece("cover").mail().isDone()).isTrue();
+        assertThat(plan.piece("leaflet").mail().code()).isEqualTo("not-mailed");
+    }
+
+    @Test
+    void theTargetComesOutWithinItsBandAndNearIt() {
+        MakingPlan plan = MakingPlan.of(Sample.order(), Sample.studio());
+        assertThat(plan.piece("leaflet").finished().grammage().likely().in("g/m2")).isCloseTo(120, within(2.0));
+        assertThat(plan.piece("place card").finished().grammage().likely().in("g/m2")).isCloseTo(220, within(3.5));
+        assertThat(plan.piece("cover").finished().grammage().likely().in("g/m2")).isCloseTo(90, within(1.5));
+        assertThat(plan.piece("leaflet").finished().grammage().low().in("g/m2")).isLessThan(120);
+        assertThat(plan.piece("leaflet").finished().grammage().high().in("g/m2")).isGreaterThan(120);
+        assertThat(plan.piece("leaflet").finished().foldedWidth().in("mm")).isEqualTo(148);
+        assertThat(plan.piece("leaflet").finished().foldedHeight().in("mm")).isEqualTo(105);
+    }
+
+    @Test
+    void rechargesKeepEverySheetInsideTheTolerance() {
+        MakingPlan plan = MakingPlan.of(Sample.order(), Sample.studio());
+        for (PiecePlan piece : plan.pieces()) {
+            assertThat(piece.vat().get().lightest().in("1")).isGreaterThan(0.95);
+            assertThat(piece.vat().get().heaviest().in("1")).isLessThan(1.05);
+            int every = piece.vat().get().every();
+            List<PiecePlan.Recharge> recharges = piece.vat().get().recharges();
+            for (int i = 0; i < recharges.size(); i++) {
+                assertThat(recharges.get(i).afterSheet()).isEqualTo((i + 1) * every).isLessThan(piece.counts().sheets());
+            }
+        }
+    }
+
+    @Test
+    void sameOrderInPoundsAndInchesGivesTheSamePlan() {
+        double lb = 0.45359237;
+        double in = 0.0254;
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Order metric = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain").sized(mm(5 * 25.4), mm(7 * 25.4))
+                .weighing(Grammage.gsm(80 * lb * 1000 / (20 * 26 * in * in * 500))).build()).build();
+        Order customary = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain").sized(inches(5), inches(7))
+                .weighing(Grammage.pounds(80, ReamBasis.COVER)).build()).build();
+        Studio one = Studio.of("s").beater(Beater.of("b", litres(12 * 3.785411784), grams(2 * lb * 1000)))
+                .vat(Vat.of("v", litres(20 * 3.785411784))).mould(Mould.of("m", mm(12 * 25.4), mm(18 * 25.4)))
+                .press(Press.of("p", kilonewtons(90), mm(14 * 25.4), mm(20 * 25.4))).dryer(Dryer.boards("d", 20)).build();
+        Studio other = Studio.of("s").beater(Beater.of("b", usGallons(12), pounds(2))).vat(Vat.of("v", usGallons(20)))
+                .mould(Mould.of("m", inches(12), inches(18))).press(Press.of("p", kilonewtons(90), inches(14), inches(20)))
+                .dryer(Dryer.boards("d", 20)).build();
+        MakingPlan a = MakingPlan.of(metric, one);
+        MakingPlan b = MakingPlan.of(customary, other);
+        assertThat(b.batch("plain").fibre().asBought().si()).isCloseTo(a.batch("plain").fibre().asBought().si(), within(1e-9));
+        assertThat(b.piece("card").counts().sheets()).isEqualTo(a.piece("card").counts().sheets());
+        near(b.piece("card").finished().grammage().likely().si(), a.piece("card").finished().grammage().likely().si());
+        near(b.piece("card").finished().grammage().low().si(), a.piece("card").finished().grammage().low().si());
+        near(b.piece("card").finished().caliper().get().high().si(), a.piece("card").finished().caliper().get().high().si());
+        near(b.piece("card").vat().get().lift().si(), a.piece("card").vat().get().lift().si());
+        near(b.piece("card").drying().get().time().likely().si(), a.piece("card").drying().get().time().likely().si());
+        near(b.piece("card").press().get().pressure().si(), a.piece("card").press().get().pressure().si());
+    }
+
+    private static void near(double b, double a) {
+        assertThat(b).isCloseTo(a, within(1e-9 * Math.abs(a)));
+    }
+
+    @Test
+    void moreWeightTakesMoreFibreAndMoreRejectsMoreSheets() {
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        MakingPlan light = MakingPlan.withoutBands(card(recipe, 100), Sample.studio());
+        MakingPlan heavy = MakingPlan.withoutBands(card(recipe, 200), Sample.studio());
+        assertThat(heavy.batch("plain").fibre().ovenDry()).isGreaterThan(light.batch("plain").fibre().ovenDry());
+        Studio clumsy = Sample.studio().knowing(Sample.studio().assumptions()
+                .given("reject.forming", org.papermath.evidence.Scope.GENERAL, 0.4));
+        assertThat(MakingPlan.withoutBands(card(recipe, 100), clumsy).piece("card").counts().sheets())
+                .isGreaterThan(light.piece("card").counts().sheets());
+    }
+
+    private static Order card(Recipe recipe, double gsm) {
+        return Order.of("cards").recipe(recipe)
+                .piece(Piece.of("card", 40, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(gsm)).build()).build();
+    }
+
+    @Test
+    void stagesWithoutEquipmentAreNotDoneAndSayWhy() {
+        MakingPlan plan = MakingPlan.of(Sample.order(), Sample.bare().build());
+        PiecePlan piece = plan.piece("leaflet");
+        assertThat(plan.batch("fog blue").beating().code()).isEqualTo("no-beater");
+        assertThat(piece.vat().code()).isEqualTo("no-vat");
+        assertThat(piece.pour().get().stock().in("mL")).isGreaterThan(50);
+        assertThat(piece.posts().code()).isEqualTo("no-felts");
+        assertThat(piece.press().reason())
+                .isEqualTo("the studio has no press: let the sheets drain, or press them between blotters");
+        assertThat(piece.drying().code()).isEqualTo("no-dryer");
+        assertThat(piece.finished().grammage().likely().in("g/m2")).isCloseTo(120, within(3.0));
+        assertThatThrownBy(() -> piece.press().get()).hasMessage("not done: " + piece.press().reason());
+        assertThat(codes(plan)).contains("press.none", "beater.none");
+    }
+
+    @Test
+    void blottersOnlyGiveChangesAndHours() {
+        Studio studio = Sample.bare().vat(Vat.of("tub", litres(80))).dryer(Dryer.blotters("blotters", 10)).build();
+        PiecePlan.Drying drying = MakingPlan.of(Sample.order(), studio).piece("leaflet").drying().get();
+        assertThat(drying.blotterChanges()).isBetween(2, 8);
+        assertThat(drying.time().likely().in("h")).isCloseTo(8.0 * drying.blotterChanges(), within(1e-9));
+    }
+
+    @Test
+    void fibreThatHasNoRateLeavesOutOnlyWhatRestsOnIt() {
+        Recipe kozo = Recipe.of("bark", Furnish.of(Fibres.KOZO)).beaten(hours(0.4)).build();
+        Order order = Order.of("tissue").recipe(kozo)
+                .piece(Piece.of("sheet", 20, "bark").sized(mm(200), mm(300)).weighing(Grammage.gsm(30)).build()).build();
+        MakingPlan plan = MakingPlan.of(order, Sample.studio());
+        assertThat(plan.batch("bark").drainability().code()).isEqualTo("no-beating-rate");
+        assertThat(plan.piece("sheet").drainTime().isDone()).isFalse();
+        assertThat(plan.piece("sheet").solids().isDone()).isFalse();
+        assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2")).isCloseTo(30, within(1.0));
+        assertThat(codes(plan)).contains("beating.no-rate");
+    }
+
+    @Test
+    void pressIsHeldByItsWeakestPart() {
+        Studio studio = Sample.bare().vat(Vat.of("tub", litres(80)))
+                .press(Press.of("small press", kilonewtons(60), mm(400), mm(500)).part("frame", kilonewtons(20)))
+                .dryer(Dryer.boards("boards", 30)).build();
+        MakingPlan plan = MakingPlan.of(Sample.order(), studio);
+        PiecePlan.Pressing press = plan.piece("leaflet").press().get();
+        assertThat(press.limited()).isTrue();
+        assertThat(press.weakest().name()).isEqualTo("frame");
+        assertThat(press.force().in("kN")).isEqualTo(16);
+        Notice notice = plan.notices().stream().filter(n -> n.code().equals("press.limited")).findFirst().orElseThrow();
+        assertThat(notice.arguments()).containsEntry("part", "frame");
+        assertThat(notice.text()).startsWith("piece leaflet: the frame holds the press to 16 kN, 80 % of its rating;");
+    }
+
+    @Test
+    void roomAtSaturationNeverDries() {
+        Studio studio = Sample.bare().vat(Vat.of("tub", litres(80)))
+                .dryer(Dryer.fanStack("stack", org.papermath.quantity.VolumeFlow.cubicMetresPerHour(1000), 40)).build();
+        Studio.Builder wet = Studio.of("wet").vat(Vat.of("tub", litres(80))).mould(Mould.of("folio", mm(320), mm(420)))
+                .dryer(studio.dryers().get(0)).room(org.papermath.air.Air.of(org.papermath.quantity.Amounts.celsius(20),
+                        org.papermath.quantity.RelativeHumidity.percent(100)));
+        MakingPlan plan = MakingPlan.of(Sample.order(), wet.build());
+        assertThat(plan.piece("leaflet").drying().code()).isEqualTo("never-dries");
+        assertThat(codes(plan)).contains("drying.never", "room.mould");
+    }
+
+    @Test
+    void smallVatIsSaidWithTheLeastVolume() {
+        Studio studio = Sample.bare().vat(Vat.of("basin", litres(8))).build();
+        Notice notice = MakingPlan.of(Sample.order(), studio).notices().stream()
+                .filter(n -> n.code().equals("vat.too-small")).findFirst().orElseThrow();
+        assertThat((double) notice.arguments().get("leastVolume")).isGreaterThan(0.008);
+    }
+
+    @Test
+    void sensitivityNamesTheCheapestMeasurement() {
+        MakingPlan plan = MakingPlan.of(Sample.order(), Sample.studio());
+        assertThat(plan.sensitivity()).isNotEmpty();
+        assertThat(plan.sensitivity()).isSortedAccordingTo(
+                java.util.Comparator.comparingDouble(Sensitivity::weight).reversed());
+        assertThat(plan.sensitivity()).allSatisfy(s -> assertThat(s.measurement()).isNotBlank());
+        double sum = plan.piece("leaflet").finished().grammage().drivers().stream().mapToDouble(d -> d.share()).sum();
+        assertThat(sum).isBetween(0.8, 1 + 1e-9);
+        assertThat(MakingPlan.withoutBands(Sample.order(), Sample.studio()).sensitivity()).isEmpty();
+    }
+
+    @Test
+    void measuringNarrowsTheBand() {
+        MakingPlan before = MakingPlan.of(Sample.order(), Sample.studio());
+        Studio known = Sample.studio().knowing(Sample.studio().assumptions()
+                .given("fibre.moisture-as-bought", Fibres.COTTON_RAG.scope(), 0.08)
+                .given("fibre.moisture-as-bought", Fibres.ABACA.scope(), 0.09)
+                .given("vat.lift-factor", org.papermath.evidence.Scope.at("tub"), 1));
+        MakingPlan after = MakingPlan.of(Sample.order(), known);
+        assertThat(width(after)).isLessThan(0.7 * width(before));
+    }
+
+    private static double width(MakingPlan plan) {
+        return plan.piece("leaflet").finished().grammage().high().si() - plan.piece("leaflet").finished().grammage().low().si();
+    }
+
+    @Test
+    void planIsTheSameInEveryLocaleAndTimeZone() {
+        String expected = MakingPlan.of(Sample.order(), Sample.studio()).card().toString();
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            for (String tag : List.of("de-DE", "tr-TR", "ar-EG")) {
+                Locale.setDefault(Locale.forLanguageTag(tag));
+                TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
+                assertThat(MakingPlan.of(Sample.order(), Sample.studio()).card().toString()).isEqualTo(expected);
+            }
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void cardFitsTwoPagesAndKeepsItsWidth() {
+        List<String> lines = MakingPlan.of(Sample.order(), Sample.studio()).card().lines();
+        assertThat(lines.size()).isLessThanOrEqualTo(2 * 66);
+        assertThat(lines).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(101));
+        assertThat(lines.get(0)).isEqualTo("MAKING CARD  reading evening");
+    }
+
+    @Test
+    void scheduleEndsOnTheDayAndAlwaysHasDrying() {
+        Schedule schedule = MakingPlan.of(Sample.order(), Sample.studio()).schedule();
+        assertThat(schedule.steps()).extracting(Schedule.Step::name).contains("dry", "condition under weight");
+        assertThat(schedule.start().orElseThrow().plusDays(schedule.days())).isEqualTo("2027-03-05");
+        assertThat(schedule.steps()).allSatisfy(step -> assertThat(step.days()).isPositive());
+    }
+
+    @Test
+    void targetsByThicknessAndBySampleMeetTheirMark() {
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Order order = Order.of("targets").recipe(recipe)
+                .piece(Piece.of("thick", 20, "plain").sized(mm(120), mm(170)).thick(mm(0.4)).build())
+                .piece(Piece.of("match", 20, "plain").sized(mm(120), mm(170))
+                        .like(Piece.Sample.of(mm(100), mm(100), grams(1.5), mm(0.3))).build()).build();
+        MakingPlan plan = MakingPlan.of(order, Sample.studio());
+        assertThat(plan.piece("thick").finished().caliper().get().likely().in("mm")).isCloseTo(0.4, within(0.01));
+        // 1.5 g on 0.01 m2 in the room at 52 % RH is a little less in the reference air at 50 %.
+        assertThat(plan.piece("match").finished().grammage().likely().in("g/m2")).isCloseTo(149.5, within(2.5));
+    }
+
+    @Test
+    void whatClashesIsRefusedWhereItIsSaid() {
+        assertThatThrownBy(() -> Piece.of("card", 0, "plain")).isInstanceOf(Refused.class)
+                .hasMessage("piece card: 0 ordered; a count is from 1 to 100000.");
+        assertThatThrownBy(() -> Piece.of("card", 5, "plain").sized(mm(0), mm(100))).isInstanceOf(Refused.class)
+                .hasMessage("width of piece card: 0 mm given; it must be above zero. Give what was measured or ordered.");
+        assertThatThrownBy(() -> Piece.of("card", 5, "plain").weighing(Grammage.gsm(100)).thick(mm(0.2)))
+                .hasMessage("piece card: what it is to weigh or measure is said twice. Say it once.");
+        assertThatThrownBy(() -> Piece.of("card", 5, "plain").sized(mm(50), mm(90)).build())
+                .hasMessage("piece card: it is not said what it is to weigh. Give a grammage, a thickness, or a sample.");
+        assertThatThrownBy(() -> Order.of("x").build()).hasMessage("order x: there is no piece in it. Add at least one.");
+        assertThatThrownBy(() -> Order.of("x").piece(Piece.of("card", 5, "plain").sized(mm(50), mm(90))
+                .weighing(Grammage.gsm(100)).build()).build()).isInstanceOf(Refused.class)
+                .hasMessage("piece card: the recipe \"plain\" is not in the order, which has: [].");
+        assertThatThrownBy(() -> Piece.of("e", 5, "plain").weighing(Grammage.gsm(90)).envelopeFor("card", EnvelopeStyle.WALLET)
+                .folded(1).build()).hasMessage("piece e: an envelope is folded by its style; leave the number of folds out.");
+    }
+}

@@ -1,0 +1,62 @@
+package org.papermath.plan;
+
+import static org.papermath.quantity.Amounts.celsius;
+import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.litres;
+import static org.papermath.quantity.Amounts.mm;
+import static org.papermath.quantity.Amounts.shortTons;
+
+import java.time.LocalDate;
+
+import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.mould.Mould;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Dose;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.RelativeHumidity;
+import org.papermath.quantity.Share;
+import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.Formats;
+import org.papermath.vat.Vat;
+
+/** An invented order and studio for the tests of the plan. */
+final class Sample {
+    private Sample() {
+    }
+
+    static Recipe.Builder recipe() {
+        return Recipe.of("fog blue", Furnish.of(Share.percent(60), Fibres.COTTON_RAG, Share.percent(40), Fibres.ABACA))
+                .beaten(hours(2.5))
+                .adding(Additive.of("blue pigment", Additive.Purpose.PIGMENT), Dose.percent(2))
+                .adding(Additive.of("retention aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
+                .adding(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3));
+    }
+
+    static Order order() {
+        return Order.of("reading evening").recipe(recipe().build())
+                .piece(Piece.of("leaflet", 60, "fog blue").sized(Formats.ISO_A5).weighing(Grammage.gsm(120)).folded(1).build())
+                .piece(Piece.of("place card", 40, "fog blue").sized(mm(60), mm(90)).weighing(Grammage.gsm(220)).build())
+                .piece(Piece.of("cover", 30, "fog blue").weighing(Grammage.gsm(90))
+                        .envelopeFor("leaflet", EnvelopeStyle.SIDE_SEAM).mailedIn("Germany").build())
+                .due(LocalDate.of(2027, 3, 5)).build();
+    }
+
+    static Studio.Builder bare() {
+        return Studio.of("test studio").mould(Mould.of("folio", mm(320), mm(420))).mould(Mould.of("small", mm(230), mm(300)))
+                .room(Air.of(celsius(19), RelativeHumidity.percent(52)));
+    }
+
+    static Studio studio() {
+        return bare().beater(Beater.of("hollander", litres(40), grams(800))).vat(Vat.of("tub", litres(80)))
+                .press(Press.of("jack press", shortTons(12), mm(400), mm(500)).part("frame", shortTons(20)))
+                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21)).dryer(Dryer.boards("boards", 30))
+                .dryer(Dryer.loft("loft", 4, 100)).build();
+    }
+}
