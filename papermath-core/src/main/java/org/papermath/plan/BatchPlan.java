@@ -38,8 +38,8 @@ import org.papermath.quantity.WaterRetention;
  * @param balances the accounts of fibre, water and each additive, at the likely values
  */
 public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating> beating,
-        List<AdditiveToWeigh> additives, Stock stock, Stage<Estimate<SchopperRiegler>> drainability,
-        Stage<Estimate<WaterRetention>> waterRetention, Stage<Estimate<LinearShrinkage>> freeShrinkage,
+        List<AdditiveToWeigh> additives, Stock stock, Estimate<SchopperRiegler> drainability,
+        Estimate<WaterRetention> waterRetention, Estimate<LinearShrinkage> freeShrinkage,
         Estimate<Mass> keptInVat, Estimate<Mass> stockPutBy, Estimate<Mass> whiteWaterFibre, Estimate<Time> workingHours,
         List<Balance> balances) {
     /**

@@ -91,7 +91,7 @@ final class Engine {
             } else if (batch.rate[f] != Job.NONE) {
                 own = Beating.schopperRiegler(batch.beating, srStart, srLimit, v[batch.rate[f]], v[batch.exponent[f]]);
             } else {
-                own = batch.beating == 0 ? srStart : Double.NaN;
+                own = batch.beating == 0 ? srStart : srStart + v[job.progress] * (v[batch.drainabilityWell[f]] - srStart);
             }
             sr += share * own;
             double held = waterRetention(batch, f, own, srStart, v);

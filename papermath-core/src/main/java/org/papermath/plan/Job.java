@@ -61,6 +61,7 @@ final class Job {
     int handling;
     int drainabilityLimit;
     int drainabilityUnbeaten;
+    int progress;
     int waterReading;
     int resistanceFactor;
     int resistanceExponent;

@@ -256,6 +256,7 @@ final class JobReader {
         private final int handling = slots.of("order.handling-share");
         private final int drainabilityLimit = slots.of("beating.drainability-limit");
         private final int drainabilityUnbeaten = slots.of("beating.drainability-unbeaten");
+        private final int progress = slots.of("beating.progress");
         private final int waterReading = slots.of("freeness.sr-water-reading");
         private final int resistanceFactor = slots.of("drainage.resistance-factor", vat);
         private final int resistanceExponent = slots.of("drainage.resistance-exponent", vat);
@@ -316,6 +317,7 @@ final class JobReader {
             job.handling = handling;
             job.drainabilityLimit = drainabilityLimit;
             job.drainabilityUnbeaten = drainabilityUnbeaten;
+            job.progress = progress;
             job.waterReading = waterReading;
             job.resistanceFactor = resistanceFactor;
             job.resistanceExponent = resistanceExponent;

@@ -110,7 +110,8 @@ public final class MakingCard {
     private void title() {
         lines.add("MAKING CARD  " + plan.order().name());
         lines.add("for " + plan.studio().name() + plan.order().due().map(day -> ", parcel leaves " + day).orElse("")
-                + ". Do what is set; (a–b) is what nine makings in ten will give.");
+                + ".");
+        lines.add("Do what is set. A figure with a band (a–b) is what nine makings in ten will give.");
     }
 
     private void head(Label label) {
@@ -149,7 +150,7 @@ public final class MakingCard {
             } else {
                 row(batch.name(), batch.beating().reason());
             }
-            batch.drainability().optional().ifPresent(sr -> row("", "the tester should then read " + band(sr)));
+            row("", "the tester should then read " + band(batch.drainability()));
             for (int i = 0; i < batch.additives().size(); i++) {
                 BatchPlan.AdditiveToWeigh additive = batch.additives().get(i);
                 row(i == 0 ? Label.ADD.text : "", (i + 1) + ". " + set(additive.productEach(), "oz") + " " + additive.additive()
@@ -215,7 +216,7 @@ public final class MakingCard {
         } else {
             row(Label.LOAD, plan.pieces().get(0).press().reason());
         }
-        pieces(Label.SOLIDS, piece -> piece.solids().map(this::band).orElse("not known"));
+        pieces(Label.SOLIDS, piece -> band(piece.solids()));
     }
 
     private void dry() {

@@ -49,7 +49,7 @@ import org.papermath.shape.MailLimits;
  */
 public record PiecePlan(Piece piece, String batch, Counts counts, Forming forming, Stage<VatPlan> vat, Stage<Pour> pour,
         Stage<Estimate<Time>> drainTime, Estimate<Length> matThickness, Estimate<Mass> couchedMass, Stage<Posts> posts,
-        Stage<Pressing> press, Stage<Estimate<Solids>> solids, Stage<Drying> drying, Stage<Sizing> sizing, Finished finished,
+        Stage<Pressing> press, Estimate<Solids> solids, Stage<Drying> drying, Stage<Sizing> sizing, Finished finished,
         Stage<EnvelopePlan> envelope, Stage<Mailed> mail, Estimate<Time> workingHours) {
     /**
      * How many of what.

@@ -77,8 +77,9 @@ final class PlanNotices {
                     + " test sheet before the run.", "batch", batch.name);
         }
         if (!batch.kinetics) {
-            warn("beating.no-rate", of + "there is no default for how fast one of its fibres beats, so stages that rest on it are"
-                    + " not done. Measure the drainability after a known time and say it in the recipe.", "batch", batch.name);
+            warn("beating.no-rate", of + "there is no default for how fast one of its fibres beats, so it is taken as "
+                    + percent(job.likely[job.progress]) + " of the way to well beaten. Measure the drainability after a known time"
+                    + " and say it in the recipe.", "batch", batch.name);
         }
         if (job.hasBeater) {
             double c = batch.beaterConsistency;

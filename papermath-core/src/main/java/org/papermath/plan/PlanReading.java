@@ -118,18 +118,13 @@ final class PlanReading {
         for (int a = 0; a < recipe.additives().size(); a++) {
             balances.add(Balance.of(recipe.additives().get(a).additive().name(), ledger.additives[b][a]));
         }
-        String noRate = "there is no default for how fast one of the fibres beats: measure the drainability once and say it in"
-                + " the recipe";
         return new BatchPlan(recipe,
                 new BatchPlan.FibreToWeigh(grams(set.ovenDry), grams(asBought), List.copyOf(lines)),
                 new BatchPlan.Soak(Kinds.VOLUME.ofSi(set.soakWater, "L"), Kinds.TIME.ofSi(job.likely[job.soakTime], "h")),
                 beating, List.copyOf(additives), stock,
-                known(at + Out.DRAINABILITY, "no-beating-rate", noRate,
-                        () -> numbers.estimate(Kinds.SCHOPPER_RIEGLER, at + Out.DRAINABILITY, "SR")),
-                known(at + Out.WATER_RETENTION, "no-beating-rate", noRate,
-                        () -> numbers.estimate(Kinds.WATER_RETENTION, at + Out.WATER_RETENTION, "g/g")),
-                known(at + Out.FREE_SHRINKAGE, "no-beating-rate", noRate,
-                        () -> numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.FREE_SHRINKAGE, "%")),
+                numbers.estimate(Kinds.SCHOPPER_RIEGLER, at + Out.DRAINABILITY, "SR"),
+                numbers.estimate(Kinds.WATER_RETENTION, at + Out.WATER_RETENTION, "g/g"),
+                numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.FREE_SHRINKAGE, "%"),
                 numbers.estimate(Kinds.MASS, at + Out.VAT_FIBRE, "g"), numbers.signedEstimate(Kinds.MASS, at + Out.STOCK_LEFT, "kg"),
                 numbers.estimate(Kinds.MASS, at + Out.WHITE_WATER, "g"), numbers.estimate(Kinds.TIME, at + Out.BATCH_HOURS, "h"),
                 List.copyOf(balances));
@@ -186,9 +181,8 @@ final class PlanReading {
         }
         return new PiecePlan(ordered, batch.name, counts, forming, vat, pour, drainTime(at),
                 numbers.estimate(Kinds.LENGTH, at + Out.MAT, "mm"), numbers.estimate(Kinds.MASS, at + Out.COUCHED, "g"),
-                posts(set, at), pressing(set), known(at + Out.SOLIDS, "no-beating-rate",
-                        "the water the fibre holds after beating is not known: measure the drainability once",
-                        () -> numbers.estimate(Kinds.SOLIDS, at + Out.SOLIDS, "%")), drying(ordered, set, at),
+                posts(set, at), pressing(set), numbers.estimate(Kinds.SOLIDS, at + Out.SOLIDS, "%"),
+                drying(ordered, set, at),
                 sizing(batch, set, at), finished(ordered, set, at), envelope(piece, set, ordered, at), mail(piece, set, ordered, at),
                 numbers.estimate(Kinds.TIME, at + Out.HOURS, "h"));
     }
@@ -228,10 +222,8 @@ final class PlanReading {
             return Stage.notDone("no-dryer", "the studio has no dryer: say how the sheets dry");
         }
         if (!numbers.isKnown(at + Out.DRYING)) {
-            return numbers.isKnown(at + Out.EVAPORATED)
-                    ? Stage.notDone("never-dries", "in the air of this room (" + studio.room() + ") the sheets never dry: bring"
-                            + " in drier air, or warm it")
-                    : Stage.notDone("no-beating-rate", "the water left after pressing is not known");
+            return Stage.notDone("never-dries", "in the air of this room (" + studio.room() + ") the sheets never dry: bring in"
+                    + " drier air, or warm it");
         }
         return Stage.done(new PiecePlan.Drying(dryer.get(), set.dryerLoads, set.blotterChanges,
                 numbers.estimate(Kinds.TIME, at + Out.DRYING, "h"), numbers.estimate(Kinds.MASS, at + Out.EVAPORATED, "kg")));

@@ -40,13 +40,11 @@ class MakingPlanTest {
         MakingPlan plan = MakingPlan.of(Sample.order(), Sample.studio());
         BatchPlan batch = plan.batch("fog blue");
         assertThat(batch.beating().isDone()).isTrue();
-        assertThat(batch.drainability().isDone()).isTrue();
         assertThat(batch.additives()).hasSize(3);
         for (PiecePlan piece : plan.pieces()) {
             assertThat(piece.vat().isDone()).isTrue();
             assertThat(piece.posts().isDone()).isTrue();
             assertThat(piece.press().isDone()).isTrue();
-            assertThat(piece.solids().isDone()).isTrue();
             assertThat(piece.drying().isDone()).isTrue();
             assertThat(piece.drainTime().isDone()).isTrue();
             assertThat(piece.finished().caliper().isDone()).isTrue();
@@ -155,16 +153,29 @@ class MakingPlanTest {
     }
 
     @Test
-    void fibreThatHasNoRateLeavesOutOnlyWhatRestsOnIt() {
-        Recipe kozo = Recipe.of("bark", Furnish.of(Fibres.KOZO)).beaten(hours(0.4)).build();
-        Order order = Order.of("tissue").recipe(kozo)
-                .piece(Piece.of("sheet", 20, "bark").sized(mm(200), mm(300)).weighing(Grammage.gsm(30)).build()).build();
-        MakingPlan plan = MakingPlan.of(order, Sample.studio());
-        assertThat(plan.batch("bark").drainability().code()).isEqualTo("no-beating-rate");
-        assertThat(plan.piece("sheet").drainTime().isDone()).isFalse();
-        assertThat(plan.piece("sheet").solids().isDone()).isFalse();
-        assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2")).isCloseTo(30, within(1.0));
+    void fibreThatHasNoRateIsWarnedOfAndKeepsAWideBand() {
+        MakingPlan plan = MakingPlan.of(tissue(Recipe.of("bark", Furnish.of(Fibres.KOZO)).beaten(hours(0.4)).build()),
+                Sample.studio());
         assertThat(codes(plan)).contains("beating.no-rate");
+        assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2")).isCloseTo(30, within(1.0));
+        Recipe measured = Recipe.of("bark", Furnish.of(Fibres.KOZO)).beaten(hours(0.4))
+                .measuring(org.papermath.quantity.SchopperRiegler.degrees(15)).build();
+        MakingPlan known = MakingPlan.of(tissue(measured), Sample.studio());
+        assertThat(codes(known)).doesNotContain("beating.no-rate");
+        assertThat(known.batch("bark").drainability().likely().in("SR")).isEqualTo(15);
+    }
+
+    @Test
+    void thicknessOfAFibreWithoutADensityIsNotDone() {
+        MakingPlan plan = MakingPlan.of(tissue(Recipe.of("bark", Furnish.of(Fibres.STRAW)).beaten(hours(0.4)).build()),
+                Sample.studio());
+        assertThat(plan.piece("sheet").finished().caliper().code()).isEqualTo("no-density");
+        assertThat(plan.card().toString()).contains("not known");
+    }
+
+    private static Order tissue(Recipe recipe) {
+        return Order.of("tissue").recipe(recipe)
+                .piece(Piece.of("sheet", 20, "bark").sized(mm(200), mm(300)).weighing(Grammage.gsm(30)).build()).build();
     }
 
     @Test

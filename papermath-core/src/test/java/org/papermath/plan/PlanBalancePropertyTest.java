@@ -134,9 +134,9 @@ class PlanBalancePropertyTest {
             sound(batch.keptInVat());
             sound(batch.stockPutBy());
             sound(batch.workingHours());
-            batch.drainability().optional().ifPresent(PlanBalancePropertyTest::sound);
-            batch.waterRetention().optional().ifPresent(PlanBalancePropertyTest::sound);
-            batch.freeShrinkage().optional().ifPresent(PlanBalancePropertyTest::sound);
+            sound(batch.drainability());
+            sound(batch.waterRetention());
+            sound(batch.freeShrinkage());
         }
         for (PiecePlan piece : plan.pieces()) {
             sound(piece.finished().grammage());
@@ -146,7 +146,7 @@ class PlanBalancePropertyTest {
             sound(piece.counts().good());
             sound(piece.matThickness());
             sound(piece.couchedMass());
-            piece.solids().optional().ifPresent(PlanBalancePropertyTest::sound);
+            sound(piece.solids());
             piece.drainTime().optional().ifPresent(PlanBalancePropertyTest::sound);
             piece.drying().optional().ifPresent(drying -> {
                 sound(drying.time());

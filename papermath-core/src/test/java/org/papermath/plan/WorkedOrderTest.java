@@ -115,17 +115,4 @@ class WorkedOrderTest {
         assertThat(plan.piece("card").finished().caliper().get().likely().in("mm")).isCloseTo(0.455, within(0.01));
         assertThat(envelope.finished().caliper().get().likely().in("mm")).isCloseTo(0.175, within(0.004));
     }
-
-    @Test
-    void printed() {
-        System.out.println(plan.batch("grey").fibre() + " " + plan.batch("grey").beating() + plan.batch("grey").stock());
-        plan.batch("grey").balances().forEach(System.out::println);
-        plan.pieces().forEach(p -> System.out.println(p + "\n  " + p.forming() + "\n " + p.vat() + "\n " + p.finished()
-                + "\n " + p.press() + " " + p.solids() + " " + p.drying() + "\n" + p.drainTime() + p.counts().good() + "\n"
-                + p.envelope() + p.mail()));
-        plan.piece("card").vat().get().recharges().forEach(System.out::println);
-        plan.notices().forEach(System.out::println);
-        plan.sensitivity().stream().limit(8).forEach(System.out::println);
-        System.out.println(plan.workingHours() + " " + plan.schedule().steps());
-    }
 }
