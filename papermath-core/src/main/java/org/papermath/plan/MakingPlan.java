@@ -6,7 +6,6 @@ import java.util.List;
 
 import javax.measure.quantity.Time;
 
-import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
@@ -26,22 +25,20 @@ public final class MakingPlan {
     private final Order order;
     private final Studio studio;
     private final Job job;
-    private final Settings settings;
     private final Numbers numbers;
-    private final Ledger ledger;
 
-    // Read from the numbers when first asked for; whoever reads them twice reads the same.
-    private volatile @Nullable PlanReading reading;
-    private volatile @Nullable List<Notice> notices;
-    private volatile @Nullable List<Sensitivity> sensitivity;
+    private final Later<PlanReading> reading;
+    private final Later<List<Notice>> notices;
+    private final Later<List<Sensitivity>> sensitivity;
 
     private MakingPlan(Order order, Studio studio, Job job, Settings settings, Numbers numbers, Ledger ledger) {
         this.order = order;
         this.studio = studio;
         this.job = job;
-        this.settings = settings;
         this.numbers = numbers;
-        this.ledger = ledger;
+        this.reading = new Later<>(() -> new PlanReading(order, studio, job, settings, numbers, ledger));
+        this.notices = new Later<>(() -> PlanNotices.of(order, studio, job, settings, numbers, this));
+        this.sensitivity = new Later<>(this::findSensitivity);
     }
 
     /**
@@ -78,15 +75,6 @@ public final class MakingPlan {
         engine.forecast(settings, job.likely, likely, ledger);
         Numbers numbers = bands ? Numbers.withBands(job, engine, settings, likely) : Numbers.withoutBands(job, likely);
         return new MakingPlan(order, studio, job, settings, numbers, ledger);
-    }
-
-    private PlanReading reading() {
-        PlanReading read = reading;
-        if (read == null) {
-            read = new PlanReading(order, studio, job, settings, numbers, ledger);
-            reading = read;
-        }
-        return read;
     }
 
     private List<Sensitivity> findSensitivity() {
@@ -156,7 +144,7 @@ public final class MakingPlan {
      * @return an unmodifiable list, in the order of the recipes
      */
     public List<BatchPlan> batches() {
-        return reading().batches();
+        return reading.get().batches();
     }
 
     /**
@@ -178,7 +166,7 @@ public final class MakingPlan {
      * @return an unmodifiable list, in the order of the order
      */
     public List<PiecePlan> pieces() {
-        return reading().pieces();
+        return reading.get().pieces();
     }
 
     /**
@@ -200,12 +188,7 @@ public final class MakingPlan {
      * @return an unmodifiable list, warnings first
      */
     public List<Notice> notices() {
-        List<Notice> found = notices;
-        if (found == null) {
-            found = PlanNotices.of(order, studio, job, settings, numbers, this);
-            notices = found;
-        }
-        return found;
+        return notices.get();
     }
 
     /**
@@ -214,12 +197,7 @@ public final class MakingPlan {
      * @return an unmodifiable list, the strongest first; empty for a plan without bands
      */
     public List<Sensitivity> sensitivity() {
-        List<Sensitivity> found = sensitivity;
-        if (found == null) {
-            found = findSensitivity();
-            sensitivity = found;
-        }
-        return found;
+        return sensitivity.get();
     }
 
     /**
@@ -237,7 +215,7 @@ public final class MakingPlan {
      * @return an unmodifiable list
      */
     public List<ToBuy> toBuy() {
-        return reading().toBuy();
+        return reading.get().toBuy();
     }
 
     /**
@@ -246,7 +224,7 @@ public final class MakingPlan {
      * @return the schedule
      */
     public Schedule schedule() {
-        return reading().schedule();
+        return reading.get().schedule();
     }
 
     /**
@@ -255,7 +233,7 @@ public final class MakingPlan {
      * @return an unmodifiable list
      */
     public List<Caution> cautions() {
-        return reading().cautions();
+        return reading.get().cautions();
     }
 
     /**

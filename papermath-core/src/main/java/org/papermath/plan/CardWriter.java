@@ -1,0 +1,453 @@
+package org.papermath.plan;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+
+import javax.measure.Quantity;
+
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
+import org.papermath.mould.Mould;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+
+/** Writes a {@link MakingCard}, section by section. */
+final class CardWriter {
+    private static final int LABEL = 24;
+    private static final int COLUMN = 25;
+    private static final int WIDTH = 100;
+
+    private final List<String> lines = new ArrayList<>();
+    private final MakingPlan plan;
+    private final boolean customary;
+    private int section;
+
+    CardWriter(MakingPlan plan) {
+        this.plan = plan;
+        this.customary = plan.studio().alsoCustomaryUnits();
+        title();
+        weigh();
+        beat();
+        form();
+        vat();
+        press();
+        dry();
+        finish();
+        comeOut();
+        days();
+        lookOut();
+        cautions();
+        foot();
+    }
+
+    /** The words in the first column, kept together so that each can be accounted for. */
+    private enum Label {
+        WEIGH("Weigh and soak"), BEAT("Beat"), ADD("Add to each load"), STOCK("Stock"), FORM("Mould and sheets"), VAT("Vat"),
+        POUR("Pour"), CUES("Cues"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
+        COME_OUT("What will come out"), DAYS("Days and hours"), LOOK_OUT("Look out"), MEASURE("Measure first"),
+        CAUTIONS("Cautions"),
+        SOAK("soak"), LOADS("loads"), PAILS("keep"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
+        SHEETS("sheets to pull"), TRIALS("of them trials"), CHARGE("charge: stock"), WATER("water to the mark"), LIFT("lift a sheet"),
+        RECHARGE("recharge after every"), RECHARGE_STOCK("with stock, about"), BAIL("then bail to the mark"),
+        DRAIN("drains in"), MAT("wet sheet thick"), COUCHED("couched sheet weighs"), POSTS("posts"), FELTS("felts in a post"),
+        POST_MASS("a post weighs"), POST_HEIGHT("a post is high"), LOAD("press load"), PRESSURE("on the sheet"), HOLD("hold"),
+        SOLIDS("solids then"), DRYER("in"), FILLINGS("fillings"), TIME("time a filling"), RELEASED("water given off"),
+        CHANGES("blotter changes"), BATH("size bath taken up"), SIZE("finished flat"), FOLDED("folded"), BLANK("envelope blank"),
+        INSIDE("envelope inside"), GRAMMAGE("grammage"), WIDTH("width"), HEIGHT("height"), CALIPER("thickness"), MASS("weight of one"),
+        GOOD("good pieces"), PILE("all in a pile"), PLAY("play in the envelope"), PAIRS("pairs that fit"), MAILED("in the mail"),
+        KEPT("kept in the vat"), PUT_BY("stock put by"), POURED("stock a sheet");
+
+        private final String text;
+
+        Label(String text) {
+            this.text = text;
+        }
+
+        static List<String> words() {
+            return Arrays.stream(values()).map(label -> label.text).toList();
+        }
+    }
+
+    List<String> lines() {
+        return List.copyOf(lines);
+    }
+
+    /** The words a card can carry in its first column. */
+    static List<String> labels() {
+        return Label.words();
+    }
+
+    // ------------------------------------------------------------------------------------------------ sections
+
+    private void title() {
+        lines.add("MAKING CARD  " + plan.order().name());
+        lines.add("for " + plan.studio().name() + plan.order().due().map(day -> ", parcel leaves " + day).orElse("")
+                + ".");
+        lines.add("Do what is set. A figure with a band (a–b) is what nine makings in ten will give.");
+    }
+
+    private void head(Label label) {
+        section++;
+        String head = section + " " + label.text.toUpperCase(java.util.Locale.ROOT) + " ";
+        lines.add("");
+        lines.add(head + "-".repeat(WIDTH - head.length()));
+    }
+
+    private void weigh() {
+        head(Label.WEIGH);
+        for (BatchPlan batch : plan.batches()) {
+            List<String> fibres = new ArrayList<>();
+            for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
+                fibres.add(set(line.asBought(), "oz") + " " + line.fibre().name() + " as it lies"
+                        + (line.fromHand().si() > 0 ? " and " + set(line.fromHand(), "oz") + " (oven-dry) from the shelf" : ""));
+            }
+            row(batch.name(), String.join("; ", fibres));
+            row("", "= " + set(batch.fibre().ovenDry(), "lb") + " oven-dry, so that every sheet, the trials and the vat have theirs");
+            row(Label.SOAK, set(batch.soak().water(), "gal_us") + " of water, " + plain(batch.soak().time(), "h"));
+        }
+    }
+
+    private void beat() {
+        head(Label.BEAT);
+        for (BatchPlan batch : plan.batches()) {
+            if (batch.beating().isDone()) {
+                BatchPlan.Beating beating = batch.beating().get();
+                List<String> each = new ArrayList<>();
+                for (int f = 0; f < beating.kindsEach().size(); f++) {
+                    each.add(set(beating.kindsEach().get(f), "oz") + " " + batch.fibre().kinds().get(f).fibre().name());
+                }
+                row(batch.name(), count(beating.loads(), "load") + ", each " + String.join(" + ", each) + " in "
+                        + set(beating.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
+                        + plain(beating.timeEach(), "h") + " on " + beating.beater().name());
+            } else {
+                row(batch.name(), batch.beating().reason());
+            }
+            row("", "the tester should then read " + band(batch.drainability()));
+            for (int i = 0; i < batch.additives().size(); i++) {
+                BatchPlan.AdditiveToWeigh additive = batch.additives().get(i);
+                row(i == 0 ? Label.ADD.text : "", (i + 1) + ". " + set(additive.productEach(), "oz") + " " + additive.additive()
+                        + (i + 1 < batch.additives().size() ? ", then " + plain(additive.waitAfter(), "min") : ""));
+            }
+            row(Label.STOCK, set(batch.stock().volume(), "gal_us") + " at " + batch.stock().consistency()
+                    + batch.stock().dilutionEach().map(water -> ", thinned with " + set(water, "gal_us") + " of water a load").orElse(""));
+        }
+    }
+
+    private void form() {
+        head(Label.FORM);
+        pieces("", PiecePlan::name);
+        pieces(Label.MOULD, piece -> piece.forming().mould().map(Mould::name).orElse("to be made")
+                + (piece.forming().deckleToMake() && piece.forming().mould().isPresent() ? ", own deckle" : ""));
+        pieces(Label.OPENING, piece -> size(piece.forming().opening().width(), piece.forming().opening().height()));
+        if (customary) {
+            pieces("", piece -> inches(piece.forming().opening().width(), piece.forming().opening().height()));
+        }
+        pieces(Label.UP, piece -> piece.forming().perSheet() + (piece.forming().turned() ? ", turned" : ""));
+        pieces(Label.SHEETS, piece -> piece.counts().sheets() + " for " + piece.counts().wanted() + " good");
+        pieces(Label.TRIALS, piece -> Integer.toString(piece.counts().trials()));
+    }
+
+    private void vat() {
+        boolean poured = plan.pieces().stream().noneMatch(piece -> piece.vat().isDone());
+        head(poured ? Label.POUR : Label.VAT);
+        if (poured) {
+            pieces(Label.POURED, piece -> piece.pour().map(pour -> set(pour.stock(), "qt_us")).orElse("-"));
+        } else {
+            pieces(Label.CHARGE, piece -> piece.vat().map(vat -> set(vat.stock(), "gal_us")).orElse("-"));
+            pieces(Label.WATER, piece -> piece.vat().map(vat -> vat.bail().si() > 0 ? "bail " + shown(vat.bail())
+                    : set(vat.water(), "gal_us")).orElse("-"));
+            pieces(Label.LIFT, piece -> piece.vat().map(vat -> set(vat.lift(), "lb")).orElse("-"));
+            pieces(Label.RECHARGE, piece -> piece.vat().map(vat -> vat.recharges().isEmpty() ? "not needed"
+                    : count(vat.every(), "sheet")).orElse("-"));
+            pieces(Label.RECHARGE_STOCK, piece -> piece.vat().map(vat -> vat.recharges().isEmpty() ? "-"
+                    : range(vat.recharges().stream().mapToDouble(recharge -> recharge.stock().in("L")).toArray()) + " L").orElse("-"));
+            pieces(Label.BAIL, piece -> piece.vat().map(vat -> vat.recharges().isEmpty() ? "-"
+                    : "about " + three(vat.recharges().stream().mapToDouble(recharge -> recharge.bail().in("L")).average().orElse(0))
+                            + " L").orElse("-"));
+        }
+        pieces(Label.DRAIN, piece -> piece.drainTime().map(this::band).orElse("by stopwatch"));
+        pieces(Label.MAT, piece -> band(piece.matThickness()));
+        pieces(Label.COUCHED, piece -> band(piece.couchedMass()));
+    }
+
+    private void press() {
+        head(Label.PRESS);
+        if (plan.pieces().stream().anyMatch(piece -> piece.posts().isDone())) {
+            pieces(Label.POSTS, piece -> piece.posts().map(posts -> count(posts.posts(), "post") + " of up to " + posts.sheetsInPost())
+                    .orElse("-"));
+            pieces(Label.FELTS, piece -> piece.posts().map(posts -> Integer.toString(posts.felts())).orElse("-"));
+            pieces(Label.POST_MASS, piece -> piece.posts().map(posts -> band(posts.mass())).orElse("-"));
+            pieces(Label.POST_HEIGHT, piece -> piece.posts().map(posts -> band(posts.height())).orElse("-"));
+        } else {
+            row(Label.POSTS, plan.pieces().get(0).posts().reason());
+        }
+        if (plan.pieces().stream().anyMatch(piece -> piece.press().isDone())) {
+            pieces(Label.LOAD, piece -> piece.press().map(press -> set(press.force(), "lbf")).orElse("-"));
+            pieces(Label.PRESSURE, piece -> piece.press().map(press -> set(press.pressure(), "psi")).orElse("-"));
+            pieces(Label.HOLD, piece -> piece.press().map(press -> plain(press.time(), "min")).orElse("-"));
+        } else {
+            row(Label.LOAD, plan.pieces().get(0).press().reason());
+        }
+        pieces(Label.SOLIDS, piece -> band(piece.solids()));
+    }
+
+    private void dry() {
+        head(Label.DRY);
+        if (plan.pieces().stream().noneMatch(piece -> piece.drying().isDone())) {
+            row("", plan.pieces().get(0).drying().reason());
+            return;
+        }
+        pieces(Label.DRYER, piece -> piece.drying().map(drying -> drying.dryer().name()).orElse("not done"));
+        pieces(Label.FILLINGS, piece -> piece.drying().map(drying -> Integer.toString(drying.loads())).orElse("-"));
+        pieces(Label.TIME, piece -> piece.drying().map(drying -> band(drying.time())).orElse("-"));
+        if (plan.pieces().stream().anyMatch(piece -> piece.drying().map(drying -> drying.blotterChanges() > 0).orElse(false))) {
+            pieces(Label.CHANGES, piece -> piece.drying().map(drying -> Integer.toString(drying.blotterChanges())).orElse("-"));
+        }
+        pieces(Label.RELEASED, piece -> piece.drying().map(drying -> band(drying.water())).orElse("-"));
+    }
+
+    private void finish() {
+        head(Label.FINISH);
+        if (plan.pieces().stream().anyMatch(piece -> piece.sizing().isDone())) {
+            pieces(Label.BATH, piece -> piece.sizing().map(sizing -> set(sizing.taken(), "qt_us")).orElse("-"));
+        }
+        pieces(Label.SIZE, piece -> size(piece.envelope().map(PiecePlan.EnvelopePlan::blankWidth).orElseGet(() ->
+                piece.piece().width().orElse(piece.finished().width().likely())),
+                piece.envelope().map(PiecePlan.EnvelopePlan::blankHeight).orElseGet(() ->
+                        piece.piece().height().orElse(piece.finished().height().likely())))
+                + (piece.piece().edge() == Piece.Edge.CUT ? ", cut" : ", rim kept"));
+        if (plan.pieces().stream().anyMatch(piece -> piece.piece().folds() > 0)) {
+            pieces(Label.FOLDED, piece -> piece.piece().folds() == 0 ? "-"
+                    : size(piece.finished().foldedWidth(), piece.finished().foldedHeight()));
+        }
+        if (plan.pieces().stream().anyMatch(piece -> piece.envelope().isDone())) {
+            pieces(Label.BLANK, piece -> piece.envelope().map(envelope -> envelope.style().words() + ", "
+                    + three(envelope.seam().in("mm")) + " mm seam").orElse("-"));
+            pieces(Label.INSIDE, piece -> piece.envelope().map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
+                    .orElse("-"));
+        }
+    }
+
+    private void comeOut() {
+        head(Label.COME_OUT);
+        pieces("", PiecePlan::name);
+        pieces(Label.GRAMMAGE, piece -> band(piece.finished().grammage()));
+        pieces("", piece -> piece.finished().grammage().scatter().filter(scatter -> scatter > 0)
+                .map(scatter -> "single sheets ±" + three(100 * scatter) + " %").orElse(""));
+        pieces(Label.WIDTH, piece -> band(piece.finished().width()));
+        pieces(Label.HEIGHT, piece -> band(piece.finished().height()));
+        pieces(Label.CALIPER, piece -> piece.finished().caliper().map(caliper -> band(caliper.in("mm"))).orElse("not known"));
+        pieces(Label.MASS, piece -> band(piece.finished().mass()));
+        pieces(Label.GOOD, piece -> band(piece.counts().good()));
+        pieces(Label.PILE, piece -> piece.finished().pile().map(this::band).orElse("-"));
+        if (plan.pieces().stream().anyMatch(piece -> piece.envelope().isDone())) {
+            pieces(Label.PLAY, piece -> piece.envelope().map(envelope -> three(envelope.playAlong().likely().in("mm")) + " × "
+                    + three(envelope.playAcross().likely().in("mm")) + " mm").orElse("-"));
+            pieces(Label.PAIRS, piece -> piece.envelope().map(envelope -> three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
+        }
+        if (plan.pieces().stream().anyMatch(piece -> piece.mail().isDone())) {
+            pieces(Label.MAILED, piece -> piece.mail().map(mail -> three(mail.mass().likely().in("g")) + " g, "
+                    + three(mail.thickness().likely().in("mm")) + " mm").orElse("-"));
+            for (PiecePlan piece : plan.pieces()) {
+                piece.mail().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict().service()
+                        .map(service -> "goes as " + service + " in " + mail.country()
+                                + (mail.verdict().step().isPresent() ? ", mass step " + mail.verdict().step().getAsInt() : ""))
+                        .orElse("no service in " + mail.country() + " takes it")));
+            }
+        }
+        for (BatchPlan batch : plan.batches()) {
+            if (batch.keptInVat().likely().si() > 0) {
+                row(Label.KEPT, batch.name() + ": " + band(batch.keptInVat()) + " of fibre; strain it and put it by");
+            }
+            double least = batch.stockPutBy().low().si();
+            row(Label.PUT_BY, batch.name() + ": " + (least < 0 ? "about " + three(batch.stockPutBy().likely().in("kg"))
+                    + " kg; it may also run short by " + three(-least) + " kg" : band(batch.stockPutBy())));
+        }
+    }
+
+    private void days() {
+        head(Label.DAYS);
+        StringBuilder steps = new StringBuilder();
+        for (Schedule.Step step : plan.schedule().steps()) {
+            steps.append(steps.length() == 0 ? "" : "; ").append(step.name()).append(' ').append(count(step.days(), "day"))
+                    .append(step.start().map(day -> " from " + day).orElse(""));
+        }
+        wrap("", steps + ".");
+        wrap("", "Hands on: " + band(plan.workingHours()) + " in all.");
+    }
+
+    private void lookOut() {
+        if (!plan.notices().isEmpty()) {
+            head(Label.LOOK_OUT);
+            for (Notice notice : plan.notices()) {
+                wrap(notice.level() == Notice.Level.WARNING ? "! " : "- ", notice.text());
+            }
+        }
+        List<Sensitivity> first = plan.sensitivity();
+        if (!first.isEmpty()) {
+            head(Label.MEASURE);
+            List<String> said = new ArrayList<>();
+            for (Sensitivity one : first) {
+                if (said.size() < 3 && !said.contains(one.measurement())) {
+                    said.add(one.measurement());
+                    wrap("- ", one.measurement() + ": " + Math.round(100 * one.share()) + " % of the band of the " + one.widens()
+                            + " comes from " + one.assumption().meaning() + ".");
+                }
+            }
+        }
+    }
+
+    private void cautions() {
+        head(Label.CAUTIONS);
+        for (Caution caution : plan.cautions()) {
+            wrap("- ", caution.text());
+        }
+        wrap("  ", "Local codes and licensed practice come before this card.");
+    }
+
+    private void foot() {
+        lines.add("");
+        long weak = plan.assumptionsUsed().stream().filter(a -> a.basis().isUncalibrated()).count();
+        lines.add("papermath, assumptions of edition " + plan.studio().assumptions().edition() + ", "
+                + plan.studio().assumptions().own().size() + " of the studio's own; " + weak + " of "
+                + plan.assumptionsUsed().size() + " values uncalibrated.");
+    }
+
+    // ------------------------------------------------------------------------------------------------ lines
+
+    private void row(Label label, String text) {
+        row(label.text, text);
+    }
+
+    private void row(String label, String text) {
+        List<String> parts = wrapped(text, WIDTH - LABEL);
+        for (int i = 0; i < parts.size(); i++) {
+            lines.add((pad(i == 0 ? label : "", LABEL) + parts.get(i)).stripTrailing());
+        }
+    }
+
+    private void pieces(Label label, Function<PiecePlan, String> cell) {
+        pieces(label.text, cell);
+    }
+
+    /** Pieces side by side; more than three go on below. */
+    private void pieces(String label, Function<PiecePlan, String> cell) {
+        StringBuilder line = new StringBuilder(pad(label, LABEL));
+        boolean any = false;
+        int column = 0;
+        for (PiecePlan piece : plan.pieces()) {
+            String text = cell.apply(piece);
+            if (column == 3) {
+                lines.add(line.toString().stripTrailing());
+                line = new StringBuilder(" ".repeat(LABEL));
+                column = 0;
+            }
+            any |= !text.isEmpty();
+            line.append(pad(text, COLUMN));
+            column++;
+        }
+        if (any) {
+            lines.add(line.toString().stripTrailing());
+        }
+    }
+
+    private void wrap(String bullet, String text) {
+        List<String> parts = wrapped(text, WIDTH - 2);
+        for (int i = 0; i < parts.size(); i++) {
+            lines.add((i == 0 && !bullet.isEmpty() ? bullet : "  ") + parts.get(i));
+        }
+    }
+
+    private static List<String> wrapped(String text, int width) {
+        List<String> parts = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+                parts.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        parts.add(line.toString());
+        return parts;
+    }
+
+    private static String pad(String text, int width) {
+        return text.length() >= width ? text + " " : text + " ".repeat(width - text.length());
+    }
+
+    // ------------------------------------------------------------------------------------------------ figures
+
+    private static String count(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+
+    /** A setting: as rounded to the tool, with the customary unit in brackets where it is wanted. */
+    private <Q extends Quantity<Q>> String set(Amount<Q> amount, String customaryCode) {
+        Amount<Q> shown = shown(amount);
+        String text = shown.toString();
+        return customary ? text + " (" + three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode) + ")" : text;
+    }
+
+    /** Millilitres below a litre, kilograms from ten on. */
+    private static <Q extends Quantity<Q>> Amount<Q> shown(Amount<Q> amount) {
+        if (amount.kind() == (Kind<?>) Kinds.VOLUME && amount.si() > 0 && amount.si() < 1e-3) {
+            return amount.to("mL");
+        }
+        if (amount.kind() == (Kind<?>) Kinds.MASS && amount.si() >= 10) {
+            return amount.to("kg");
+        }
+        return amount;
+    }
+
+    private static <Q extends Quantity<Q>> String sign(Kind<Q> kind, String code) {
+        return kind.of(1, code).toString().substring(2);
+    }
+
+    private static <Q extends Quantity<Q>> String plain(Amount<Q> amount, String code) {
+        return amount.to(code).toString();
+    }
+
+    private static <Q extends Quantity<Q>> String size(Amount<Q> width, Amount<Q> height) {
+        return oneTenth(width.in("mm")) + " × " + oneTenth(height.in("mm")) + " mm";
+    }
+
+    private static <Q extends Quantity<Q>> String inches(Amount<Q> width, Amount<Q> height) {
+        return "(" + three(width.in("in")) + " × " + three(height.in("in")) + " in)";
+    }
+
+    private static String oneTenth(double value) {
+        return new BigDecimal(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+    }
+
+    private static String three(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(3, RoundingMode.HALF_UP)).stripTrailingZeros();
+        return rounded.toPlainString();
+    }
+
+    private static String range(double[] values) {
+        double low = Arrays.stream(values).min().orElse(0);
+        double high = Arrays.stream(values).max().orElse(0);
+        return three(low).equals(three(high)) ? three(low) : three(low) + "–" + three(high);
+    }
+
+    /** A forecast: likely value and band, three digits each. */
+    private <Q extends Quantity<Q>> String band(Estimate<Q> estimate) {
+        Amount<Q> likely = estimate.likely();
+        String text = likely.toString();
+        String unit = text.indexOf(' ') < 0 ? "" : text.substring(text.indexOf(' '));
+        String low = three(estimate.low().value());
+        String high = three(estimate.high().value());
+        String middle = three(likely.value());
+        return middle + (low.equals(high) ? "" : " (" + low + "–" + high + ")") + unit;
+    }
+}
