@@ -63,6 +63,18 @@ class BeatingModelTest {
     }
 
     @Test
+    void aForecastIsWideUntilALoadIsRead() {
+        BeatingModel table = BeatingModel.standard(Scope.of("abaca"));
+        assertThat(table.forecast(hours(2)).high().si() - table.forecast(hours(2)).low().si()).isGreaterThan(30);
+        assertThat(table.forecast(hours(2)).isUncalibrated()).isTrue();
+        Assumptions own = BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(2, 40, 1)));
+        BeatingModel here = BeatingModel.from(own, HERE);
+        assertThat(here.forecast(hours(2)).high().si() - here.forecast(hours(2)).low().si()).isLessThan(6);
+        assertThat(here.forecast(hours(2)).likely()).isEqualTo(here.after(hours(2)));
+        assertThat(here.forecast(hours(2)).isUncalibrated()).isFalse();
+    }
+
+    @Test
     void moreReadingsSetTheExponentAndTheStart() {
         Assumptions truth = Assumptions.standard().given("beating.rate", HERE, 0.22).given("beating.exponent", HERE, 1.2)
                 .given("beating.drainability-unbeaten", HERE, 15);
