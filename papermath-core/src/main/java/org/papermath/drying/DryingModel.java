@@ -15,7 +15,9 @@ import org.papermath.equation.Drying;
 import org.papermath.equation.Psychrometrics;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
@@ -266,6 +268,23 @@ public final class DryingModel {
             return boards(batch, air, Kinds.NUMBER.ofSi(0));
         }
         return blotters(batch);
+    }
+
+    /**
+     * Returns how long a batch dries with the band of it.
+     *
+     * @param dryer the dryer
+     * @param batch what is dried at once
+     * @param air the air of the room
+     * @return the time
+     * @throws Refused if it never gets dry, with the reason
+     */
+    public Estimate<Time> time(Dryer dryer, Batch batch, Air air) {
+        List<String> ids = dryer instanceof Dryer.FanStack
+                ? List.of("drying.fan-efficiency", "drying.delivered-share", "drying.critical-ratio")
+                : dryer instanceof Dryer.Blotters ? List.of("drying.blotter-kept")
+                : List.of("drying.film-still", "drying.radiative", "drying.lewis", "drying.loft-tail");
+        return Bands.of(assumptions, scope, ids, store -> from(store, scope).dry(dryer, batch, air).hours());
     }
 
     /**

@@ -25,6 +25,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SheetPressure;
+import org.papermath.shape.Caliper;
 
 /**
  * Apparent density and caliper of the dry sheet from furnish, beating, pressing and finish. Immutable.
@@ -39,7 +40,7 @@ import org.papermath.quantity.SheetPressure;
  */
 public final class DensityModel {
     /** The pressure of the micrometer the calipers are meant for. */
-    public static final Amount<SheetPressure> CALIPER_PRESSURE = SheetPressure.kilopascals(100);
+    public static final Amount<SheetPressure> CALIPER_PRESSURE = Caliper.HUNDRED_KILOPASCALS;
 
     private static final String UNBEATEN = "sheet.density-unbeaten";
     private static final String BEATEN = "sheet.density-long-beaten";
@@ -85,6 +86,15 @@ public final class DensityModel {
      * @param notices what it should not be read without
      */
     public record Result(Estimate<ApparentDensity> density, Estimate<Length> caliper, List<Notice> notices) {
+        /**
+         * Returns the likely caliper with its measuring pressure, to put beside one that was measured.
+         *
+         * @return the caliper of a single sheet
+         */
+        public Caliper stated() {
+            return Caliper.of(caliper.likely(), CALIPER_PRESSURE);
+        }
+
         @Override
         public String toString() {
             return caliper + " at " + CALIPER_PRESSURE + ", " + density;
@@ -325,6 +335,31 @@ public final class DensityModel {
             }
         }
         return store;
+    }
+
+    /**
+     * Calibrates the densities of a furnish by one dry sheet whose caliper says how it was measured.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish, perhaps on a press
+     * @param conditioned the conditioned grammage of the sheet
+     * @param caliper its caliper; one at another pressure than {@link #CALIPER_PRESSURE} is refused
+     * @param error the standard error of the thickness
+     * @param pressure the last pressure of the press on it
+     * @param beating the hours in the studio's beater
+     * @return the store with the densities of the furnish measured
+     * @throws Refused if the caliper was not measured alone at {@link #CALIPER_PRESSURE}, or as the other form
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned, Caliper caliper,
+            Quantity<Length> error, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+        if (!caliper.pressure().isWithin(CALIPER_PRESSURE, 0.1) || caliper.sheets() != 1) {
+            throw Refused.of("density.caliper-pressure",
+                    "caliper: " + caliper + " given; the densities are those of single sheets at " + CALIPER_PRESSURE
+                            + ". Measure so, or give the thickness alone and live with the difference.",
+                    "given", caliper.toString(), "wanted", CALIPER_PRESSURE.toString());
+        }
+        return calibrate(assumptions, scope, conditioned,
+                Reading.of(caliper.thickness(), Kinds.LENGTH.check(error, "error of the caliper")), pressure, beating);
     }
 
     /**

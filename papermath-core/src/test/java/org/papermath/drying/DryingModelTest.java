@@ -76,6 +76,19 @@ class DryingModelTest {
     }
 
     @Test
+    void timesHaveAWideBandUntilTheStackIsWeighed() {
+        var time = MODEL.time(STACK, forty(), air(20, 50));
+        assertThat(time.likely().in("h")).isCloseTo(19.43, within(0.01));
+        assertThat(time.high().si() / time.low().si()).isBetween(3.0, 10.0);
+        assertThat(time.drivers().get(0).assumption().id()).isIn("drying.fan-efficiency", "drying.delivered-share");
+        for (Dryer dryer : List.of(Dryer.loft("loft", 5, 100), Dryer.boards("boards", 10), Dryer.blotters("blotters", 10))) {
+            var other = MODEL.time(dryer, forty(), air(20, 50));
+            assertThat(other.likely().si()).isBetween(other.low().si(), other.high().si());
+        }
+        assertThatThrownBy(() -> MODEL.time(STACK, forty(), air(20, 100))).isInstanceOf(Refused.class);
+    }
+
+    @Test
     void inSaturatedAirItNeverDries() {
         for (Dryer dryer : List.of(STACK, Dryer.loft("loft", 5, 100), Dryer.boards("boards", 10))) {
             DryingModel.Result result = MODEL.dry(dryer, forty(), air(20, 100));

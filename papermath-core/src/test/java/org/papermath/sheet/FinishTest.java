@@ -36,6 +36,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
+import org.papermath.shape.Caliper;
 import org.papermath.testing.CheckValues;
 
 /** Density and caliper, movement with humidity, surface size, permanence. */
@@ -149,6 +150,20 @@ class FinishTest {
         assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), scope,
                 Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(12), micrometres(2)), megapascals(0.6),
                 hours(3))).isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.calibration"));
+    }
+
+    @Test
+    void aCaliperSaysHowItWasMeasured() {
+        assertThat(RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4)).stated().pressure().in("kPa")).isEqualTo(100);
+        assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), Scope.of("cotton-rag"),
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Caliper.of(micrometres(250), Caliper.FIFTY_KILOPASCALS),
+                micrometres(2), megapascals(0.6), hours(3)))
+                .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.caliper-pressure"));
+        Assumptions own = DensityModel.calibrate(Assumptions.standard(), Scope.of("cotton-rag"),
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Caliper.of(micrometres(250), Caliper.HUNDRED_KILOPASCALS),
+                micrometres(2), megapascals(0.6), hours(3));
+        assertThat(DensityModel.from(own, Scope.of("cotton-rag")).density(megapascals(0.6), hours(3)).si())
+                .isCloseTo(600, withinPercentage(1e-9));
     }
 
     @Test
