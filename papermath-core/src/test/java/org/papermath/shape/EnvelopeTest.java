@@ -18,6 +18,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.papermath.evidence.Assumptions;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Moisture;
 import org.papermath.quantity.Refused;
@@ -292,7 +293,11 @@ class EnvelopeTest {
     }
 
     @Test
-    void allowancesAreKept() {
+    void allowancesComeFromTheTableOfAssumptions() {
+        EnvelopeAllowances standard = EnvelopeAllowances.from(Assumptions.standard());
+        assertThat(standard).hasToString(ALLOWANCES.toString());
+        assertThat(Envelope.forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0), Assumptions.standard()).insideWidth()
+                .in("mm")).isCloseTo(176.35, within(1e-9));
         assertThat(ALLOWANCES.clearance()).isEqualTo(mm(6.35));
         assertThat(ALLOWANCES.withClearance(mm(3)).clearance()).isEqualTo(mm(3));
         assertThat(ALLOWANCES.squareFlap().si()).isCloseTo(0.45, within(1e-15));
