@@ -22,7 +22,9 @@ public final class SvgDrawing {
     private static final double FOOT = 16;
     private static final double BAR = 100;
 
-    /** Half an inch, 48 pixels: a browser stretches a picture of a broken number of pixels to a whole one, and its bar. */
+    /**
+     * Half an inch, 48 pixels: a browser stretches a picture of a broken number of pixels to a whole one, and its bar.
+     */
     private static final double PIXELS_48 = 12.7;
 
     private final String title;

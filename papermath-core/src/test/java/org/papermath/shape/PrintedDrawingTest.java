@@ -79,7 +79,8 @@ class PrintedDrawingTest {
         List<Stroke> strokes = print(page(SvgDrawing.of("cards", layout).svg()));
         assertMeasures(strokes, 100);
         assertMeasures(strokes, 420);
-        assertThat(strokes).filteredOn(stroke -> Math.abs(stroke.length() - 135) < 0.01).hasSizeGreaterThanOrEqualTo(18);
+        assertThat(strokes).filteredOn(stroke -> Math.abs(stroke.length() - 135) < 0.01)
+                .hasSizeGreaterThanOrEqualTo(18);
     }
 
     private static void assertMeasures(List<Stroke> strokes, double millimetres) {
@@ -99,7 +100,8 @@ class PrintedDrawingTest {
         Path pdf = folder.resolve("page.pdf");
         Process process = new ProcessBuilder(browser(), "--headless", "--no-sandbox", "--disable-gpu",
                 "--no-pdf-header-footer", "--user-data-dir=" + folder.resolve("profile"), "--print-to-pdf=" + pdf,
-                file.toUri().toString()).redirectErrorStream(true).redirectOutput(folder.resolve("log").toFile()).start();
+                file.toUri().toString()).redirectErrorStream(true).redirectOutput(folder.resolve("log").toFile())
+                .start();
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).as("the browser came to an end").isTrue();
         assertThat(pdf).as(Files.readString(folder.resolve("log"))).isNotEmptyFile();
         return strokes(Files.readAllBytes(pdf));
