@@ -94,7 +94,7 @@ final class PlanMapping {
             in.member("water").quantity(batch.soak().water());
             in.member("time").quantity(batch.soak().time());
         });
-        stageOf(out.member("beating"), batch.beating(), PlanMapping::beating);
+        stageOf(out.member("beating"), batch.beatingStage(), PlanMapping::beating);
         objects(out, "additives", batch.additives(), PlanMapping::additive);
         out.member("stock").object(in -> stock(in, batch.stock()));
         stage(out.member("drainability"), batch.drainability(), PlanMapping::forecast);
