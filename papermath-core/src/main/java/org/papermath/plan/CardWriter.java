@@ -52,7 +52,7 @@ final class CardWriter {
         POUR("Pour"), CUES("Cues"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
         COME_OUT("What will come out"), DAYS("Days and hours"), LOOK_OUT("Look out"), MEASURE("Measure first"),
         CAUTIONS("Cautions"),
-        SOAK("soak"), LOADS("loads"), PAILS("keep"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
+        READY("have ready"), SOAK("soak"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
         SHEETS("sheets to pull"), TRIALS("of them trials"), CHARGE("charge: stock"), WATER("water to the mark"), LIFT("lift a sheet"),
         RECHARGE("recharge after every"), RECHARGE_STOCK("with stock, about"), BAIL("then bail to the mark"),
         DRAIN("drains in"), MAT("wet sheet thick"), COUCHED("couched sheet weighs"), POSTS("posts"), FELTS("felts in a post"),
@@ -110,6 +110,10 @@ final class CardWriter {
             }
             row(batch.name(), String.join("; ", fibres));
             row("", "= " + set(batch.fibre().ovenDry(), "lb") + " oven-dry, so that every sheet, the trials and the vat have theirs");
+            if (!batch.additives().isEmpty()) {
+                row(Label.READY, String.join("; ", batch.additives().stream()
+                        .map(additive -> set(additive.productInAll(), "oz") + " " + additive.additive().name()).toList()));
+            }
             row(Label.SOAK, set(batch.soak().water(), "gal_us") + " of water, " + plain(batch.soak().time(), "h"));
         }
     }
