@@ -49,7 +49,7 @@ final class CardWriter {
     /** The words in the first column, kept together so that each can be accounted for. */
     private enum Label {
         WEIGH("Weigh and soak"), BEAT("Beat"), ADD("Add to each load"), STOCK("Stock"), FORM("Mould and sheets"), VAT("Vat"),
-        POUR("Pour"), CUES("Cues"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
+        POUR("Pour"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
         COME_OUT("What will come out"), DAYS("Days and hours"), LOOK_OUT("Look out"), MEASURE("Measure first"),
         CAUTIONS("Cautions"),
         READY("have ready"), SOAK("soak"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
