@@ -108,7 +108,7 @@ class SheetTest {
         assertThat(sheet.solids().si() + sheet.moisture().si()).isCloseTo(1, within(1e-12));
     }
 
-    @Property
+    @Property(tries = 250)
     void couchPressDrySizeDryConserves(@ForAll @DoubleRange(min = 1, max = 60) double fibre,
             @ForAll @DoubleRange(min = 0, max = 10) double filler,
             @ForAll @DoubleRange(min = 16, max = 55) double pressed,
@@ -141,7 +141,7 @@ class SheetTest {
     }
 
     /** From the order back to deckle and wet mat, and forward again. */
-    @Property
+    @Property(tries = 250)
     void theWholePathTurnsBack(@ForAll @IntRange(min = 0, max = 7) int fibreIndex,
             @ForAll @DoubleRange(min = 0.5, max = 8) double hours,
             @ForAll @DoubleRange(min = 0.1, max = 1.5) double pressure,
