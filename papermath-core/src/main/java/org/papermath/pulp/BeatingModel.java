@@ -28,6 +28,11 @@ import org.papermath.quantity.SchopperRiegler;
 public final class BeatingModel {
     /** How far a single rate may be off when the readings themselves would make it look surer. */
     private static final double LEAST_RELATIVE_ERROR = 0.05;
+    /** A rate less sure than this, as a logarithm, is none. */
+    private static final double MOST_RELATIVE_ERROR = 1.5;
+    /** Readings whose course is flatter or steeper than this do not follow the form. */
+    private static final double LEAST_EXPONENT = 0.2;
+    private static final double MOST_EXPONENT = 6;
     /** Standard errors from the mean to the 5 % and 95 % points. */
     private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
 
@@ -134,7 +139,7 @@ public final class BeatingModel {
      * @return the assumptions with {@code beating.rate}, and where the readings tell them {@code beating.exponent} and
      *     {@code beating.drainability-unbeaten}, in that scope
      * @throws Refused if there is no reading, a number is not between the unbeaten value and the limit, or the readings fall
-     *     with beating
+     *     with beating, lie too near each other or are too unsure to tell a rate
      */
     public static Assumptions calibrate(Assumptions assumptions, Scope scope,
             List<BeatingRecord.Point<SchopperRiegler>> readings) {
@@ -186,6 +191,11 @@ public final class BeatingModel {
                 double byTime = (Math.log(then[k]) - Math.log(fit[k])) / 1e-6 * beaten.get(i).time().error().si() / time[i];
                 error[k] += byValue * byValue + byTime * byTime;
             }
+        }
+        if (!(Math.sqrt(error[0]) <= MOST_RELATIVE_ERROR) || !(fit[1] > LEAST_EXPONENT) || !(fit[1] < MOST_EXPONENT)) {
+            throw Refused.of("beating.readings-tell-nothing",
+                    "beating readings: they lie so near each other, or are so unsure, that no rate can be told from them. Read at"
+                            + " times further apart.");
         }
         result = result.with(measured(result.get("beating.rate", scopeOfPattern(result, scope)), scope, fit[0] * 3600,
                 Math.sqrt(error[0]), count));

@@ -137,6 +137,11 @@ public final class Pulp {
             }
             return Pulp.standard(fibre, water);
         }
+
+        @Override
+        public String toString() {
+            return Kinds.MASS.ofSi(fibre, "g") + " of oven-dry fibre";
+        }
     }
 
     /**

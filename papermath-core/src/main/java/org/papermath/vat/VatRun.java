@@ -336,8 +336,9 @@ public final class VatRun {
         for (int i = 0; i < afterSheet; i++) {
             carriedOff += soFar.solidsSi(i) / charge.couchSolids;
         }
-        VatBalance.Contents now = new VatBalance.Contents(soFar.end.fibre() * ratio,
-                soFar.end.stock() + (1 - ratio) * carriedOff);
+        // Every reading tells a consistency; the fibre is that times what stock there is.
+        double there = soFar.end.stock() + (1 - ratio) * carriedOff;
+        VatBalance.Contents now = new VatBalance.Contents(soFar.end.consistency() * ratio * there, there);
         requireWet(now, afterSheet);
         VatCharge stands = new VatCharge(now, charge.lifted, retention, charge.couchSolids, soFar.carriedNow());
         Recharge table = Recharge.within(stands, sheetFibre, tolerance, further, stock, level);
