@@ -59,11 +59,6 @@ public final class Pulp {
             this.fibre = fibre;
         }
 
-        @Override
-        public String toString() {
-            return Kinds.MASS.ofSi(fibre, "g") + " oven-dry fibre";
-        }
-
         /**
          * Puts the fibre at a consistency by mass.
          *
