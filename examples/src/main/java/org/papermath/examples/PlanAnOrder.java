@@ -86,19 +86,21 @@ public final class PlanAnOrder {
         return BAD_INPUT;
     }
 
-    /** Prints a fault: where it is, what is wrong, what could stand there. */
+    /** Prints a fault: where it is, what is wrong, and what of found, accepted and nearest the sentence leaves out. */
     private static void print(Fault fault, String file, PrintStream err) {
         String document = fault.document().isEmpty() ? file : fault.document();
         err.println(document + ":" + fault.line() + ":" + fault.column() + ": " + fault.text());
-        line(err, "at", fault.pointer());
-        line(err, "found", fault.found());
-        line(err, "accepted", listed(fault.accepted()));
-        line(err, "nearest", fault.nearest());
-        fault.candidates().forEach(one -> line(err, "it may mean", one.toString()));
+        line(err, "at", fault.pointer(), "");
+        line(err, "found", fault.found(), fault.text());
+        if (!fault.accepted().stream().allMatch(fault.text()::contains)) {
+            line(err, "accepted", listed(fault.accepted()), "");
+        }
+        line(err, "nearest", fault.nearest(), fault.text());
+        fault.candidates().forEach(one -> line(err, "it may mean", one.toString(), fault.text()));
     }
 
-    private static void line(PrintStream err, String label, String text) {
-        if (!text.isEmpty()) {
+    private static void line(PrintStream err, String label, String text, String saidBefore) {
+        if (!text.isEmpty() && !saidBefore.contains(text)) {
             err.println("    " + label + ": " + text);
         }
     }

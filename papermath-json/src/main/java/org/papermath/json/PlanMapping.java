@@ -6,21 +6,27 @@ import java.util.function.BiConsumer;
 import javax.measure.Quantity;
 
 import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Order;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
 import org.papermath.plan.Stage;
+import org.papermath.plan.Studio;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 
-/** A plan: what it was made from, its settings and its forecasts. Only written. */
+/** A plan: what it was made from, its settings and its forecasts. Of these, only what it was made from is read again. */
 final class PlanMapping {
     static final DocumentFormat PLAN = new DocumentFormat("plan", 1, 0);
+    /** The members with what was worked out, which a plan made again holds too. */
+    private static final List<String> FIGURES = List.of("batches", "pieces", "toBuy", "schedule", "workingHours", "notices",
+            "cautions", "sensitivity", "assumptionsUsed");
 
     private PlanMapping() {
     }
@@ -33,6 +39,21 @@ final class PlanMapping {
             });
             write(out, value);
         });
+    }
+
+    static Got<OrderDocument> read(ObjectAt in) {
+        in.required("writtenBy").object(by -> {
+            Got<String> program = by.required("program").text();
+            Got<String> version = by.required("version").text();
+            return by.make(() -> program.get() + version.get());
+        });
+        in.required("edition").text().check(Assumptions::edition);
+        FIGURES.forEach(in::optional);
+        PieceMapping.Known known = OrderMapping.known();
+        Got<Studio> studio = OrderMapping.studio(in.required("studio"), known.dryers());
+        Got<Order> order = in.required("order")
+                .object(object -> OrderMapping.order(object, OrderMapping.recipes(object, known), known));
+        return in.make(() -> new OrderDocument(order.get(), studio.get()));
     }
 
     private static void write(ObjectOut out, MakingPlan plan) {

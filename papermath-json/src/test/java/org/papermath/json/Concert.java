@@ -25,7 +25,7 @@ final class Concert {
                 {"name": "chalk", "purpose": "carbonate", "dose": "3 %"},
                 {"name": "size", "purpose": "internal size", "dose": "0.3 %", "active": "12 %"},
                 {"name": "slime", "purpose": "formation aid", "dose": "0.2 %"},
-                {"name": "methyl cellulose", "purpose": "binder", "dose": "0.4 %"}
+                {"name": "methyl cellulose", "purpose": "binder", "dose": "0.5 %"}
               ],
               "beaterConsistency": "1.8 %",
               "stockConsistency": "1.6 %",

@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -70,6 +71,20 @@ class PlanDocumentTest {
         String order = json.get("order").toString().replaceFirst("\\{",
                 "{\"format\": \"papermath/order\", \"version\": \"1.0\", \"studio\": {\"ref\": \"studio.json\"},");
         assertThat(PapermathDocuments.readOrder(order, Concert.FILES).value().order()).isEqualTo(read.value().order());
+    }
+
+    @Test
+    void aPlanIsReadAsWhatItWasMadeFromAndMadeAgain() {
+        OrderDocument first = Concert.read().value();
+        String written = PapermathDocuments.writePlan(MakingPlan.of(first.order(), first.studio()), "a test", "3.1");
+        OrderDocument again = PapermathDocuments.readPlan(written);
+        assertThat(again).isEqualTo(first);
+        assertThat(PapermathDocuments.writePlan(MakingPlan.of(again.order(), again.studio()), "a test", "3.1"))
+                .isEqualTo(written);
+        DocumentException fault = catchThrowableOfType(DocumentException.class, () -> PapermathDocuments.readPlan(
+                written.replace("\"edition\": \"2026-11\",\n  \"order\"", "\"edition\": \"1990-01\",\n  \"order\"")
+                        .replace("\"toBuy\"", "\"tobuy\"")));
+        assertThat(fault.faults()).extracting(Fault::pointer).containsExactly("/edition", "/tobuy");
     }
 
     @Test
