@@ -71,9 +71,12 @@ public final class PlanAnOrder {
             return BAD_INPUT;
         }
         try {
-            OrderDocument order = (paths.isEmpty() ? sample() : PapermathDocuments.readOrder(Path.of(paths.get(0)))).value();
+            Document<OrderDocument> read = paths.isEmpty() ? sample()
+                    : PapermathDocuments.readOrder(Path.of(paths.get(0)));
+            OrderDocument order = read.value();
             MakingPlan plan = MakingPlan.of(order.order(), order.studio());
-            out.print(json ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0") : plan.card().toString());
+            out.print(json ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
+                    : plan.card().toString());
             return DONE;
         } catch (DocumentException e) {
             e.faults().forEach(fault -> print(fault, paths.isEmpty() ? SAMPLE : paths.get(0), err));
@@ -86,7 +89,7 @@ public final class PlanAnOrder {
         return BAD_INPUT;
     }
 
-    /** Prints a fault: where it is, what is wrong, and what of found, accepted and nearest the sentence leaves out. */
+    /** Prints a fault: where it is, what is wrong, and what was found or is accepted if the sentence leaves it out. */
     private static void print(Fault fault, String file, PrintStream err) {
         String document = fault.document().isEmpty() ? file : fault.document();
         err.println(document + ":" + fault.line() + ":" + fault.column() + ": " + fault.text());
@@ -122,8 +125,8 @@ public final class PlanAnOrder {
     private static byte[] resource(String name) throws IOException {
         try (InputStream in = PlanAnOrder.class.getResourceAsStream(SAMPLE + "/" + name)) {
             if (in == null) {
-                throw Refused.of(FaultCodes.REFERENCE_MISSING, "there is no \"" + name + "\" beside the sample.", "found",
-                        name);
+                throw Refused.of(FaultCodes.REFERENCE_MISSING, "there is no \"" + name + "\" beside the sample.",
+                        "found", name);
             }
             return in.readAllBytes();
         }

@@ -85,7 +85,8 @@ class PlanAnOrderTest {
         Path file = Files.writeString(folder.resolve("concert.json"), text);
         assertThat(run(file.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(complained()).containsPattern("(?m)^concert\\.json:\\d+:\\d+: .*ISO A55")
-                .contains("ISO A5", "It may mean: a ream of 500 sheets").containsPattern("(?m)^    at: /pieces/0/size$");
+                .contains("ISO A5", "It may mean: a ream of 500 sheets")
+                .containsPattern("(?m)^    at: /pieces/0/size$");
     }
 
     @Test

@@ -12,7 +12,8 @@ class DirectMeasurementsTest {
     @Test
     void theTableHasNoDefaultForThem() {
         assertThat(DirectMeasurements.all()).extracting(Assumption::id).containsExactly("shrinkage.measured-along",
-                "shrinkage.measured-across", "web.solids-pressed", "sheet.moisture-conditioned", "sheet.density-measured");
+                "shrinkage.measured-across", "web.solids-pressed", "sheet.moisture-conditioned",
+                "sheet.density-measured");
         for (Assumption one : DirectMeasurements.all()) {
             assertThat(Assumptions.standard().find(one.id(), Scope.GENERAL)).isEmpty();
             assertThat(DirectMeasurements.find(one.id())).contains(one);
@@ -32,14 +33,14 @@ class DirectMeasurementsTest {
 
     @Test
     void valuesCanHaveABandAnOriginAndABasis() {
-        Assumption given = Assumptions.standard().given("sheet.density-measured", SCOPE, 520, 500, 545, Basis.MEASURED_HERE,
-                new Source("three sheets")).get("sheet.density-measured", SCOPE);
+        Assumption given = Assumptions.standard().given("sheet.density-measured", SCOPE, 520, 500, 545,
+                Basis.MEASURED_HERE, new Source("three sheets")).get("sheet.density-measured", SCOPE);
         assertThat(given.low()).isEqualTo(500);
         assertThat(given.high()).isEqualTo(545);
         assertThat(given.basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(given.source().text()).isEqualTo("three sheets");
-        assertThat(catchThrowableOfType(Refused.class, () -> Assumptions.standard().given("sheet.density", SCOPE, 520, 500,
-                545, Basis.GIVEN, new Source("a guess"))).code()).isEqualTo("assumption.unknown");
+        assertThat(catchThrowableOfType(Refused.class, () -> Assumptions.standard().given("sheet.density", SCOPE, 520,
+                500, 545, Basis.GIVEN, new Source("a guess"))).code()).isEqualTo("assumption.unknown");
     }
 
     @Test

@@ -46,7 +46,8 @@ final class OrderMapping {
         Got<String> name = in.required("name").text();
         Got<LocalDate> due = in.optional("due").date();
         Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
-        Got<List<Piece>> pieces = in.required("pieces").list(1, 1000, one -> one.object(piece -> PieceMapping.read(piece, known)));
+        Got<List<Piece>> pieces = in.required("pieces")
+                .list(1, 1000, one -> one.object(piece -> PieceMapping.read(piece, known)));
         known.insides().forEach(inside -> requirePiece(inside, known));
         return in.make(() -> {
             Order.Builder order = Order.of(name.get());
@@ -110,8 +111,8 @@ final class OrderMapping {
     private static void requirePiece(Got<String> inside, PieceMapping.Known known) {
         Got<String> held = known.pieces().require(inside, "order.no-piece");
         if (!held.isFaulty() && held.isGiven() && known.envelopes().contains(held.get())) {
-            held.refuse("order.envelope-in-envelope", "\"" + JsonValue.shown(held.get()) + "\" is an envelope itself; an"
-                    + " envelope for an envelope is not planned. Give the outer one a size of its own.", List.of());
+            held.refuse("order.envelope-in-envelope", "\"" + JsonValue.shown(held.get()) + "\" is an envelope itself;"
+                    + " an envelope for an envelope is not planned. Give the outer one a size of its own.", List.of());
         }
     }
 }

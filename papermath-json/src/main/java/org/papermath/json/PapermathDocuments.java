@@ -21,7 +21,8 @@ import org.papermath.plan.Studio;
  * }</pre>
  */
 public final class PapermathDocuments {
-    private static final DocumentReader<OrderDocument> ORDERS = DocumentReader.of(OrderMapping.ORDER, OrderMapping::read);
+    private static final DocumentReader<OrderDocument> ORDERS =
+            DocumentReader.of(OrderMapping.ORDER, OrderMapping::read);
     private static final DocumentReader<Recipe> RECIPES = DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read);
     private static final DocumentReader<Studio> STUDIOS = DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read);
     private static final DocumentReader<OrderDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read);
@@ -148,8 +149,8 @@ public final class PapermathDocuments {
     }
 
     /**
-     * Reads from a plan what it was made from. Its figures are not read: {@link MakingPlan#of} works them out again, from
-     * the same edition of the assumptions, and {@link #writePlan} writes them to compare.
+     * Reads from a plan what it was made from. Its figures are not read: {@link MakingPlan#of} works them out again,
+     * from the same edition of the assumptions, and {@link #writePlan} writes them to compare.
      *
      * @param text the document
      * @return the order and its studio
@@ -203,8 +204,8 @@ public final class PapermathDocuments {
 
     /**
      * Writes a plan: the order and the studio it was made from, the edition of the assumptions, every setting and every
-     * forecast with its band, these to twelve digits. There is no time of writing in it: the same plan gives the same text.
-     * References and the members of others are not kept; a plan stands alone.
+     * forecast with its band, these to twelve digits. There is no time of writing in it: the same plan gives the same
+     * text. References and the members of others are not kept; a plan stands alone.
      *
      * @param plan the plan
      * @param program the program that writes, for whoever reads it later

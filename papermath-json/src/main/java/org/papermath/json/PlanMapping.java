@@ -21,12 +21,12 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 
-/** A plan: what it was made from, its settings and its forecasts. Of these, only what it was made from is read again. */
+/** A plan: what it was made from, its settings and its forecasts. Only what it was made from is read again. */
 final class PlanMapping {
     static final DocumentFormat PLAN = new DocumentFormat("plan", 1, 0);
     /** The members with what was worked out, which a plan made again holds too. */
-    private static final List<String> FIGURES = List.of("batches", "pieces", "toBuy", "schedule", "workingHours", "notices",
-            "cautions", "sensitivity", "assumptionsUsed");
+    private static final List<String> FIGURES = List.of("batches", "pieces", "toBuy", "schedule", "workingHours",
+            "notices", "cautions", "sensitivity", "assumptionsUsed");
 
     private PlanMapping() {
     }

@@ -14,7 +14,8 @@ final class PlanPieceMapping {
         out.member("counts").object(in -> counts(in, piece.counts()));
         out.member("forming").object(in -> forming(in, piece.forming()));
         PlanMapping.stageOf(out.member("vat"), piece.vatStage(), PlanPieceMapping::vat);
-        PlanMapping.stageOf(out.member("pour"), piece.pourStage(), (in, pour) -> in.member("stock").figure(pour.stock()));
+        PlanMapping.stageOf(out.member("pour"), piece.pourStage(),
+                (in, pour) -> in.member("stock").figure(pour.stock()));
         PlanMapping.stage(out.member("drainTime"), piece.drainTimeStage(), PlanMapping::forecast);
         PlanMapping.forecast(out.member("matThickness"), piece.matThickness());
         PlanMapping.forecast(out.member("couchedMass"), piece.couchedMass());

@@ -100,8 +100,8 @@ final class RecipeMapping {
         Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
         for (Part part : parts) {
             if (shares.put(part.fibre(), part.share()) != null) {
-                throw Refused.of("furnish.twice", "furnish: " + part.fibre() + " stands twice. Add its shares together.",
-                        "fibre", part.fibre().id());
+                throw Refused.of("furnish.twice", "furnish: " + part.fibre()
+                        + " stands twice. Add its shares together.", "fibre", part.fibre().id());
             }
         }
         return Furnish.of(shares);

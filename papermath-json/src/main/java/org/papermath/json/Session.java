@@ -82,7 +82,8 @@ final class Session {
             accepted.addAll(codes.isEmpty() ? List.of(String.valueOf(arguments.get("accepted")).split(", ")) : codes);
         }
         List<Unclear.Candidate> candidates = refusal instanceof Unclear unclear ? unclear.candidates() : List.of();
-        String nearest = refusal.code().endsWith(".unknown") || WORDS.contains(refusal.code()) ? Nearest.of(shown, accepted) : "";
+        boolean misspelt = refusal.code().endsWith(".unknown") || WORDS.contains(refusal.code());
+        String nearest = misspelt ? Nearest.of(shown, accepted) : "";
         return new Fault(document, at.pointer(), at.line(), at.column(), refusal.code(), shown, accepted, nearest,
                 candidates, new LinkedHashMap<>(arguments), String.valueOf(refusal.getMessage()));
     }

@@ -84,12 +84,14 @@ final class StudioMapping {
         studio.beater().ifPresent(one -> out.member("beater").object(in -> EquipmentMapping.beater(in, one)));
         studio.vat().ifPresent(one -> out.member("vat").object(in -> EquipmentMapping.vat(in, one)));
         if (!studio.moulds().isEmpty()) {
-            out.member("moulds").list(studio.moulds(), (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
+            out.member("moulds").list(studio.moulds(),
+                    (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
         }
         studio.press().ifPresent(one -> out.member("press").object(in -> EquipmentMapping.press(in, one)));
         studio.felts().ifPresent(one -> out.member("felts").object(in -> EquipmentMapping.felts(in, one)));
         if (!studio.dryers().isEmpty()) {
-            out.member("dryers").list(studio.dryers(), (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
+            out.member("dryers").list(studio.dryers(),
+                    (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
         }
         out.member("room").object(in -> AirMapping.write(in, studio.room()));
         onHand(out, studio.onHand());

@@ -66,7 +66,8 @@ final class Concert {
               "edition": "2026-11",
               "assumptions": [
                 {"id": "beating.rate", "fibre": "cotton rag", "at": "big beater", "value": "0.12 1/h",
-                 "low": 0.1, "high": "0.15 1/h", "basis": "measured here", "source": "freeness of 3 May", "unit": "1/h"},
+                 "low": 0.1, "high": "0.15 1/h", "basis": "measured here", "source": "freeness of 3 May",
+                 "unit": "1/h"},
                 {"id": "order.spare-share", "value": "8 %"},
                 {"id": "web.solids-pressed", "subject": "reed", "at": "boards", "value": 0.38, "unit": "1"},
                 {"id": "sheet.density-measured", "subject": "reed", "value": "0.52 g/cm3", "low": "500 kg/m3",

@@ -143,7 +143,8 @@ class DocumentFaultsTest {
                 .replace("\"dryer\": \"loft\"", "\"dryer\": \"lofts\""), Concert.RECIPE, Concert.STUDIO);
         assertThat(faults).extracting(Fault::pointer).containsExactly("/pieces/0/dryer", "/pieces/1/recipe",
                 "/pieces/2/envelopeFor");
-        assertThat(faults).extracting(Fault::code).containsExactly("piece.no-dryer", "order.no-recipe", "order.no-piece");
+        assertThat(faults).extracting(Fault::code).containsExactly("piece.no-dryer", "order.no-recipe",
+                "order.no-piece");
         assertThat(faults).extracting(Fault::nearest).containsExactly("loft", "reed", "programme");
         assertThat(faults.get(2).accepted()).containsExactly("programme", "seat card", "envelope", "poster");
     }
@@ -158,7 +159,8 @@ class DocumentFaultsTest {
 
     @Test
     void clashesStandAtTheMemberToChange() {
-        Fault size = inOrder("\"envelopeFor\": \"programme\",", "\"size\": \"ISO C6\", \"envelopeFor\": \"programme\",");
+        Fault size = inOrder("\"envelopeFor\": \"programme\",",
+                "\"size\": \"ISO C6\", \"envelopeFor\": \"programme\",");
         assertThat(List.of(size.pointer(), size.code())).containsExactly("/pieces/2/size", "piece.clash");
         assertThat(size.text()).contains("takes its size from that piece");
         Fault folds = inOrder("\"inserts\": 2", "\"folds\": 1");
@@ -189,7 +191,8 @@ class DocumentFaultsTest {
     @Test
     void aDryerHasOnlyTheMembersOfItsKind() {
         Fault fault = inStudio("\"capacity\": 24", "\"capacity\": 24, \"sheetsInSpur\": 2");
-        assertThat(List.of(fault.pointer(), fault.code())).containsExactly("/dryers/0/sheetsInSpur", FaultCodes.UNKNOWN);
+        assertThat(List.of(fault.pointer(), fault.code())).containsExactly("/dryers/0/sheetsInSpur",
+                FaultCodes.UNKNOWN);
     }
 
     @Test
@@ -218,16 +221,16 @@ class DocumentFaultsTest {
 
     @Test
     void theSentencesSayWhatToDo() {
-        assertThat(inOrder("\"side seam\"", "\"side seem\"").text()).isEqualTo("\"side seem\" is not one of the words for"
-                + " this. Did you mean \"side seam\"? Accepted: side seam, diamond, wallet, open end.");
+        assertThat(inOrder("\"side seam\"", "\"side seem\"").text()).isEqualTo("\"side seem\" is not one of the words"
+                + " for this. Did you mean \"side seam\"? Accepted: side seam, diamond, wallet, open end.");
         assertThat(inOrder("\"dryer\": \"loft\"", "\"dryer\": \"lofts\"").text()).isEqualTo(
                 "there is no dryer \"lofts\". Did you mean \"loft\"? There is: boards, loft, box, blotters.");
         assertThat(inRecipe("ochre", "china clay").text())
                 .isEqualTo("the additive \"china clay\" is said twice. Say it once.");
         assertThat(inStudio("beating.rate", "beating.rat").text()).isEqualTo(
                 "there is no assumption \"beating.rat\" in edition 2026-11. Did you mean \"beating.rate\"?");
-        assertThat(inStudio("\"unit\": \"1/h\"", "\"unit\": \"1/s\"").text()).isEqualTo("the values of this assumption are"
-                + " in 1/h; 1/s is written. Write the unit with the value instead, such as \"1 1/s\".");
+        assertThat(inStudio("\"unit\": \"1/h\"", "\"unit\": \"1/s\"").text()).isEqualTo("the values of this assumption"
+                + " are in 1/h; 1/s is written. Write the unit with the value instead, such as \"1 1/s\".");
         assertThat(inStudio("\"low\": 0.1, ", "").text())
                 .isEqualTo("\"low\" and \"high\" belong together. Write both or neither.");
     }
@@ -250,8 +253,8 @@ class DocumentFaultsTest {
 
     @Test
     void aSumOfDosesAboveTheFibreStandsAtTheAdditives() {
-        Fault fault = only(order(Concert.ORDER, Concert.RECIPE.replace("\"4 %\"", "\"50 %\"").replace("\"3 %\"", "\"50 %\""),
-                Concert.STUDIO));
+        Fault fault = only(order(Concert.ORDER, Concert.RECIPE.replace("\"4 %\"", "\"50 %\"")
+                .replace("\"3 %\"", "\"50 %\""), Concert.STUDIO));
         assertThat(List.of(fault.pointer(), fault.code())).containsExactly("/additives", "recipe.doses");
     }
 }

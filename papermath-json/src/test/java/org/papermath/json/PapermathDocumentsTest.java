@@ -163,7 +163,8 @@ class PapermathDocumentsTest {
                 {"format": "papermath/recipe", "version": "1.0", "name": "plain",
                  "furnish": [{"fibre": "abaca", "share": "100 %"}]}
                 """).value();
-        assertThat(PapermathDocuments.writeRecipe(Document.of(plain))).doesNotContain("beating", "additives", "sizeBath");
+        assertThat(PapermathDocuments.writeRecipe(Document.of(plain))).doesNotContain("beating", "additives",
+                "sizeBath");
         Studio bare = Studio.of("a table").build();
         String written = PapermathDocuments.writeStudio(Document.of(bare));
         assertThat(written).doesNotContain("beater", "press", "assumptions");
