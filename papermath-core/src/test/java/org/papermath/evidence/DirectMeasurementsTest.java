@@ -50,8 +50,12 @@ class DirectMeasurementsTest {
     }
 
     @Test
-    void aUnitHoldsForEveryScopeOfAnId() {
+    void meaningUnitAndBoundsHoldForEveryScopeOfAnId() {
         for (Assumption one : Assumptions.standard().all()) {
+            Assumption other = Assumptions.standard().all().stream().filter(row -> row.id().equals(one.id()))
+                    .findFirst().orElseThrow();
+            assertThat(other.given(one.scope(), one.likely())).as(one.key())
+                    .isEqualTo(one.given(one.scope(), one.likely()));
             assertThat(Assumptions.standard().unitOf(one.id())).as(one.key()).isEqualTo(one.unit());
         }
     }

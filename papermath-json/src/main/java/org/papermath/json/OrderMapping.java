@@ -34,7 +34,7 @@ final class OrderMapping {
     }
 
     static Got<List<Recipe>> recipes(ObjectAt in, PieceMapping.Known known) {
-        Got<List<Recipe>> recipes = in.required("recipes").list(1, 1000, one -> recipe(one, known.recipes()));
+        Got<List<Recipe>> recipes = in.required("recipes").list(1, Common.MANY, one -> recipe(one, known.recipes()));
         if (recipes.isFaulty()) {
             known.recipes().loseIfEmpty();
         }
@@ -47,7 +47,7 @@ final class OrderMapping {
         Got<LocalDate> due = in.optional("due").date();
         Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
         Got<List<Piece>> pieces = in.required("pieces")
-                .list(1, 1000, one -> one.object(piece -> PieceMapping.read(piece, known)));
+                .list(1, Common.MANY, one -> one.object(piece -> PieceMapping.read(piece, known)));
         known.insides().forEach(inside -> requirePiece(inside, known));
         return in.make(() -> {
             Order.Builder order = Order.of(name.get());

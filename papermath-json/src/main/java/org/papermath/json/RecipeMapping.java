@@ -109,7 +109,7 @@ final class RecipeMapping {
 
     private static Got<List<AdditiveDose>> additives(ValueAt at) {
         Names names = new Names("additive");
-        return at.list(one -> one.object(in -> additive(in, names)));
+        return at.list(0, Common.MANY, one -> one.object(in -> additive(in, names)));
     }
 
     private static Got<AdditiveDose> additive(ObjectAt in, Names names) {

@@ -59,7 +59,7 @@ final class StudioMapping {
         Steps steps = steps(in);
         Got<Boolean> customary = in.optional("customaryUnits").flag();
         Got<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
-        Got<List<AssumptionMapping.Own>> own = AssumptionMapping.read(in.optional("assumptions"),
+        Got<List<Assumption>> own = AssumptionMapping.read(in.optional("assumptions"),
                 table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
         return in.make(() -> {
             Studio.Builder studio = Studio.of(name.get());
@@ -108,7 +108,7 @@ final class StudioMapping {
     }
 
     private static <T> Got<List<T>> list(ValueAt at, Function<? super ObjectAt, Got<T>> mapping) {
-        return at.list(one -> one.object(mapping));
+        return at.list(0, Common.MANY, one -> one.object(mapping));
     }
 
     private static Steps steps(ObjectAt in) {
@@ -139,10 +139,10 @@ final class StudioMapping {
         }));
     }
 
-    private static Assumptions known(Got<Assumptions> table, Got<List<AssumptionMapping.Own>> own) {
+    private static Assumptions known(Got<Assumptions> table, Got<List<Assumption>> own) {
         Assumptions known = table.orElse(Assumptions.standard());
-        for (AssumptionMapping.Own one : own.orElse(List.of())) {
-            known = one.in(known);
+        for (Assumption one : own.orElse(List.of())) {
+            known = known.with(one);
         }
         return known;
     }

@@ -2,7 +2,9 @@ package org.papermath.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 
@@ -217,6 +219,27 @@ class DocumentFaultsTest {
         assertThat(inStudio("2026-11", "2026-1").nearest()).isEqualTo("2026-11");
         assertThat(inOrder("\"ISO A5\"", "\"ISO A55\"").accepted()).contains("ISO A5");
         assertThat(inOrder("\"ISO A5\"", "\"ISO A55\"").nearest()).isEqualTo("ISO A5");
+    }
+
+    @Test
+    void manyNamesAndManyFaultsStayQuick() {
+        StringBuilder recipes = new StringBuilder();
+        StringBuilder pieces = new StringBuilder();
+        for (int i = 0; i < 1000; i++) {
+            String name = "a name that is as long as names are looked at, number " + (1000 + i);
+            recipes.append(i == 0 ? "" : ",").append("{\"name\": \"").append(name)
+                    .append("\", \"furnish\": [{\"fibre\": \"abaca\", \"share\": \"100 %\"}]}");
+            pieces.append(i == 0 ? "" : ",").append("{\"name\": \"").append(name)
+                    .append("\", \"count\": 1, \"recipe\": \"")
+                    .append(name.replace("looked", "look"))
+                    .append("\", \"size\": \"ISO A5\", \"grammage\": \"100 g/m2\"}");
+        }
+        String text = "{\"format\": \"papermath/order\", \"version\": \"1.0\", \"name\": \"many\", \"recipes\": ["
+                + recipes + "], \"studio\": {\"name\": \"s\"}, \"pieces\": [" + pieces + "]}";
+        DocumentException thrown = assertTimeout(Duration.ofSeconds(20), () -> catchThrowableOfType(
+                DocumentException.class, () -> PapermathDocuments.readOrder(text)));
+        assertThat(thrown.faults()).hasSize(201).last().extracting(Fault::code).isEqualTo(FaultCodes.MORE);
+        assertThat(thrown.faults().get(0).text()).contains("number 1000\"?", "and 980 more");
     }
 
     @Test
