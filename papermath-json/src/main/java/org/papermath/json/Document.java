@@ -2,7 +2,9 @@ package org.papermath.json;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A value with what its document held beside it: the members of others, whose names begin with {@code x-}, and the
@@ -13,10 +15,14 @@ import java.util.Map;
 public final class Document<T> {
     private final T value;
     private final Kept kept;
+    private final List<Fault> notes;
+    private final boolean edited;
 
-    Document(T value, Kept kept) {
+    Document(T value, Kept kept, List<Fault> notes, boolean edited) {
         this.value = value;
         this.kept = kept;
+        this.notes = List.copyOf(notes);
+        this.edited = edited;
     }
 
     /**
@@ -27,7 +33,7 @@ public final class Document<T> {
      * @return the document
      */
     public static <T> Document<T> of(T value) {
-        return new Document<>(value, new Kept());
+        return new Document<>(value, new Kept(), List.of(), false);
     }
 
     /**
@@ -43,16 +49,50 @@ public final class Document<T> {
         return kept;
     }
 
+    /** Tells whether the value may be another than was read, so that what is kept has to be found its place again. */
+    boolean isEdited() {
+        return edited;
+    }
+
     /**
-     * Returns the same document around another value. The members of others stay at their JSON Pointers; those whose
-     * object is no longer written are left out. References stay too: use {@link #inlined()} if a part that came from
+     * Returns what was read under an old name, and where: accepted, but written under the new one.
+     *
+     * @return an unmodifiable list in the order of the document
+     */
+    public List<Fault> notes() {
+        return notes;
+    }
+
+    /**
+     * Returns who wrote the document, if it says so.
+     *
+     * @return the program and its version
+     */
+    public Optional<WrittenBy> writtenBy() {
+        return kept.writtenBy();
+    }
+
+    /**
+     * Returns the same document, said to be written by a program.
+     *
+     * @param program the name of the program
+     * @param version its version
+     * @return the document
+     */
+    public Document<T> writtenBy(String program, String version) {
+        return new Document<>(value, kept.writtenBy(program, version), notes, edited);
+    }
+
+    /**
+     * Returns the same document around another value. The members of others stay with their objects: an item of a list
+     * is known by its name, wherever it stands now. Those whose object is no longer written are left out. References stay too: use {@link #inlined()} if a part that came from
      * another document was changed.
      *
      * @param other the new value
      * @return the document
      */
     public Document<T> with(T other) {
-        return new Document<>(other, kept);
+        return new Document<>(other, kept, notes, true);
     }
 
     /**
@@ -61,7 +101,7 @@ public final class Document<T> {
      * @return the document
      */
     public Document<T> inlined() {
-        return new Document<>(value, kept.withoutReferences());
+        return new Document<>(value, kept.withoutReferences(), notes, edited);
     }
 
     /**

@@ -1,7 +1,11 @@
 package org.papermath.json;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -14,8 +18,15 @@ import java.nio.file.attribute.PosixFileAttributeView;
 /** Saving of documents so that a file is either the old one or the new one, never half of either. */
 public final class DocumentFiles {
     private static final int MOST_TRIES = 1000;
+    private static final int BUFFER = 64 * 1024;
 
     private DocumentFiles() {
+    }
+
+    /** Writes the contents of a file. */
+    @FunctionalInterface
+    interface Contents {
+        void writeTo(OutputStream out) throws IOException;
     }
 
     /**
@@ -27,40 +38,42 @@ public final class DocumentFiles {
      * @throws IOException if it cannot be saved; the old file is then as it was
      */
     public static void save(Path target, String text) throws IOException {
+        ByteBuffer bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
+        save(target, out -> out.write(bytes.array(), bytes.arrayOffset(), bytes.remaining()));
+    }
+
+    static void save(Path target, Contents contents) throws IOException {
         Path file = Files.isSymbolicLink(target) ? target.toRealPath() : target.toAbsolutePath();
         Path folder = file.getParent();
         Path name = file.getFileName();
         if (folder == null || name == null) {
             throw new IOException("not the name of a file: " + target);
         }
-        ByteBuffer bytes = StandardCharsets.UTF_8.newEncoder().encode(java.nio.CharBuffer.wrap(text));
-        Path part = null;
-        for (int i = 1; part == null; i++) {
-            Path candidate = folder.resolve("." + name + "." + i + ".part");
-            try (FileChannel out = FileChannel.open(candidate, StandardOpenOption.CREATE_NEW,
-                    StandardOpenOption.WRITE)) {
-                part = candidate;
-                while (bytes.hasRemaining()) {
-                    out.write(bytes);
-                }
-                out.force(true);
+        Path part = newPart(folder, name);
+        try {
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+                OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), BUFFER);
+                contents.writeTo(out);
+                out.flush();
+                channel.force(true);
+            }
+            keepPermissions(file, part);
+            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException | RuntimeException e) {
+            Files.deleteIfExists(part);
+            throw e;
+        }
+    }
+
+    private static Path newPart(Path folder, Path name) throws IOException {
+        for (int i = 1;; i++) {
+            try {
+                return Files.createFile(folder.resolve("." + name + "." + i + ".part"));
             } catch (FileAlreadyExistsException e) {
                 if (i >= MOST_TRIES) {
                     throw e;
                 }
-            } catch (IOException e) {
-                if (part != null) {
-                    Files.deleteIfExists(part);
-                }
-                throw e;
             }
-        }
-        try {
-            keepPermissions(file, part);
-            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            Files.deleteIfExists(part);
-            throw e;
         }
     }
 

@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import java.util.List;
 import java.util.regex.Pattern;
 
 /**
@@ -8,8 +9,9 @@ import java.util.regex.Pattern;
  * @param name the name after {@code papermath/}, in small letters
  * @param major the version that tells apart what cannot read each other, 1 or more
  * @param minor the version within, 0 or more: a reader takes its own and any lower one
+ * @param renamed the members that had other names in earlier versions of the same major
  */
-public record DocumentFormat(String name, int major, int minor) {
+public record DocumentFormat(String name, int major, int minor, List<Renamed> renamed) {
     private static final Pattern NAME = Pattern.compile("[a-z]+");
 
     /**
@@ -18,11 +20,24 @@ public record DocumentFormat(String name, int major, int minor) {
      * @param name the name after {@code papermath/}
      * @param major the greater version
      * @param minor the lesser version
+     * @param renamed the members that had other names
      */
     public DocumentFormat {
+        renamed = List.copyOf(renamed);
         if (!NAME.matcher(name).matches() || major < 1 || minor < 0) {
             throw new IllegalArgumentException("not a format: " + name + " " + major + "." + minor);
         }
+    }
+
+    /**
+     * Describes a format without renamed members.
+     *
+     * @param name the name after {@code papermath/}
+     * @param major the greater version
+     * @param minor the lesser version
+     */
+    public DocumentFormat(String name, int major, int minor) {
+        this(name, major, minor, List.of());
     }
 
     /**

@@ -128,15 +128,15 @@ public final class DocumentReader<T> {
         if (got == null || got.isFaulty() || !got.isGiven()) {
             throw new IllegalStateException("the mapping of " + format.word() + " gave no value and reported no fault");
         }
-        return new Document<>(got.get(), source.kept().detached());
+        return new Document<>(got.get(), source.kept().detached(), session.notes(), false);
     }
 
     private static <T> Optional<Got<T>> value(Source source, byte[] bytes, DocumentFormat format,
             Function<? super ObjectAt, Got<T>> mapping) {
-        return JsonTree.read(bytes, source).flatMap(root -> {
+        return JsonTree.read(bytes, source, format.renamed()).flatMap(root -> {
             ValueAt at = ValueAt.of(source, root);
             ObjectAt object = at.object();
-            if (!at.isObject() || !isHeadRead(object, format)) {
+            if (!at.isObject() || !isHeadRead(source, object, format)) {
                 return Optional.empty();
             }
             return Optional.of(at.guarded(mapping, object));
@@ -144,9 +144,11 @@ public final class DocumentReader<T> {
     }
 
     /** Checks the head; false if the rest would be read by the wrong rules. */
-    private static boolean isHeadRead(ObjectAt object, DocumentFormat format) {
+    private static boolean isHeadRead(Source source, ObjectAt object, DocumentFormat format) {
         Got<String> word = object.required("format").text();
         Got<String> version = object.required("version").text();
+        object.optional("writtenBy").object(DocumentReader::writtenBy).optionalUnlessFaulty()
+                .ifPresent(source.kept()::writtenBy);
         boolean right = true;
         if (word.isGiven() && !word.isFaulty() && !word.get().equals(format.word())) {
             word.refuse(FaultCodes.FORMAT, "\"" + JsonValue.shown(word.get())
@@ -172,6 +174,12 @@ public final class DocumentReader<T> {
         return right;
     }
 
+    private static Got<WrittenBy> writtenBy(ObjectAt in) {
+        Got<String> program = in.required("program").text();
+        Got<String> version = in.required("version").text();
+        return in.make(() -> new WrittenBy(program.get(), version.get()));
+    }
+
     static <T> Got<T> follow(Source from, JsonValue at, String reference, DocumentFormat format,
             Function<? super ObjectAt, Got<T>> mapping) {
         ValueAt place = ValueAt.of(from, at);
@@ -192,7 +200,15 @@ public final class DocumentReader<T> {
             return Got.faulty(place);
         }
         Source source = new Source(found.name(), from.session(), found.next(), from.depth() + 1);
-        return value(source, found.bytes(), format, mapping).orElse(Got.faulty(place));
+        String[] name = {""};
+        Got<T> got = value(source, found.bytes(), format, object -> {
+            name[0] = object.textOf("name");
+            return mapping.apply(object);
+        }).orElse(Got.faulty(place));
+        if (!got.isFaulty()) {
+            from.kept().addReference(at.parent() == null ? at : at.parent(), reference, name[0]);
+        }
+        return got;
     }
 
     @Override

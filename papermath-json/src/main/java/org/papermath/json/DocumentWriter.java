@@ -1,5 +1,7 @@
 package org.papermath.json;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.function.BiConsumer;
 
 /**
@@ -21,11 +23,46 @@ public final class DocumentWriter {
      */
     public static <T> String write(DocumentFormat format, Document<T> document,
             BiConsumer<? super ObjectOut, ? super T> mapping) {
+        return write(format, document, mapping, 0);
+    }
+
+    /**
+     * Writes a document on one line, for files with a document on every line.
+     *
+     * @param <T> the type of the value
+     * @param format the format, for the head
+     * @param document the value with what is kept beside it
+     * @param mapping writes the members of the value, other than the head
+     * @return the text, with a line break at its end and none within
+     */
+    public static <T> String writeLine(DocumentFormat format, Document<T> document,
+            BiConsumer<? super ObjectOut, ? super T> mapping) {
+        return write(format, document, mapping, ValueOut.ONE_LINE);
+    }
+
+    private static <T> String write(DocumentFormat format, Document<T> document,
+            BiConsumer<? super ObjectOut, ? super T> mapping, int level) {
+        Kept kept = document.kept();
+        if (document.isEdited() && !kept.isEmpty()) {
+            String plain = write(format, document.value(), new Kept(), mapping, ValueOut.ONE_LINE);
+            kept = JsonTree.read(plain.getBytes(StandardCharsets.UTF_8), new Source("", new Session(), reference -> {
+                throw new IllegalStateException("nothing is followed here");
+            }, 0), List.of()).map(kept::movedTo).orElse(kept);
+        }
+        return write(format, document.value(), kept, mapping, level);
+    }
+
+    private static <T> String write(DocumentFormat format, T value, Kept kept,
+            BiConsumer<? super ObjectOut, ? super T> mapping, int level) {
         StringBuilder text = new StringBuilder(1024);
-        new ValueOut(text, document.kept(), 0, "").object(out -> {
+        new ValueOut(text, kept, level, "").object(out -> {
             out.member("format").text(format.word());
             out.member("version").text(format.version());
-            mapping.accept(out, document.value());
+            kept.writtenBy().ifPresent(who -> out.member("writtenBy").object(by -> {
+                by.member("program").text(who.program());
+                by.member("version").text(who.version());
+            }));
+            mapping.accept(out, value);
         });
         return text.append('\n').toString();
     }

@@ -49,6 +49,9 @@ public final class FaultCodes {
     /** A member written twice in one object. */
     public static final String DUPLICATE = "member.duplicate";
 
+    /** A note, not a fault: a member is written under an earlier name. */
+    public static final String RENAMED = "member.renamed";
+
     /** None or several of members of which exactly one is wanted. */
     public static final String ONE_OF = "member.one-of";
 

@@ -84,6 +84,11 @@ public final class Got<T> {
         return optional().orElse(other);
     }
 
+    /** Returns the value, if one is written and was read. */
+    Optional<T> optionalUnlessFaulty() {
+        return faulty ? Optional.empty() : optional();
+    }
+
     /**
      * Returns the value, if one is written.
      *

@@ -39,6 +39,7 @@ final class JsonTree {
     private final Source source;
     private final JsonParser parser;
     private final Places places;
+    private final List<Renamed> renamed;
     private int numbered;
 
     /** Ends the reading after a fault that leaves nothing to go on with. */
@@ -50,14 +51,15 @@ final class JsonTree {
         }
     }
 
-    private JsonTree(Source source, JsonParser parser, Places places) {
+    private JsonTree(Source source, JsonParser parser, Places places, List<Renamed> renamed) {
         this.source = source;
         this.parser = parser;
         this.places = places;
+        this.renamed = renamed;
     }
 
     /** Reads a whole document; empty after a fault that ends the reading. */
-    static Optional<JsonValue> read(byte[] bytes, Source source) {
+    static Optional<JsonValue> read(byte[] bytes, Source source, List<Renamed> renamed) {
         if (bytes.length > DocumentReader.MOST_BYTES) {
             source.fault("", 1, 1, FaultCodes.SIZE, bytes.length + " bytes", List.of(), "",
                     "the document has " + bytes.length + " bytes; at most " + DocumentReader.MOST_BYTES + " are read.");
@@ -78,13 +80,14 @@ final class JsonTree {
             return Optional.empty();
         }
         int start = text.limit() > 0 && text.get(0) == '\uFEFF' ? 1 : 0;
-        return read(text.array(), start, text.limit(), source);
+        return read(text.array(), start, text.limit(), source, renamed);
     }
 
-    private static Optional<JsonValue> read(char[] text, int start, int end, Source source) {
+    private static Optional<JsonValue> read(char[] text, int start, int end, Source source,
+            List<Renamed> renamed) {
         Places.Again again = () -> FACTORY.createParser(ObjectReadContext.empty(), text, start, end - start);
         JsonParser parser = again.open();
-        JsonTree tree = new JsonTree(source, parser, new Places(again));
+        JsonTree tree = new JsonTree(source, parser, new Places(again), renamed);
         try (parser) {
             JsonToken first = parser.nextToken();
             if (first == null) {
@@ -113,7 +116,7 @@ final class JsonTree {
     /** Reads the value an embedder's parser stands at. */
     static Optional<JsonValue> readCurrent(JsonParser parser, Source source) {
         try {
-            return Optional.of(new JsonTree(source, parser, new Places(null)).value(null, "", null, 1, false));
+            return Optional.of(new JsonTree(source, parser, new Places(null), List.of()).value(null, "", null, 1, false));
         } catch (Stop e) {
             return Optional.empty();
         }
@@ -169,7 +172,9 @@ final class JsonTree {
     private void members(JsonValue object, int level, boolean ofOthers) {
         String before = null;
         while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-            String name = parser.currentName();
+            String written = parser.currentName();
+            Renamed other = renamed.isEmpty() ? null : renamed(object, written);
+            String name = other == null ? written : other.now();
             TokenStreamLocation at = places.isAddedWhileReading() ? parser.currentTokenLocation() : null;
             boolean kept = !ofOthers && name.startsWith(Kept.PREFIX);
             parser.nextToken();
@@ -192,8 +197,26 @@ final class JsonTree {
             } else {
                 object.addMember(member);
             }
+            if (other != null) {
+                source.renamed(member, other);
+            }
             before = name;
         }
+    }
+
+    private @Nullable Renamed renamed(JsonValue object, String name) {
+        for (Renamed one : renamed) {
+            if (one.old().equals(name) && one.object().equals(pattern(object))) {
+                return one;
+            }
+        }
+        return null;
+    }
+
+    private static String pattern(JsonValue value) {
+        JsonValue around = value.parent();
+        return around == null ? "" : JsonValue.pointer(pattern(around),
+                around.type() == JsonValue.Type.LIST ? "*" : value.step());
     }
 
     private void items(JsonValue list, int level, boolean ofOthers) {

@@ -79,9 +79,7 @@ public final class ObjectOut {
     }
 
     private void line(String name) {
-        char last = text.charAt(text.length() - 1);
-        text.append(last == '{' ? "\n" : ",\n");
-        ValueOut.indent(text, level);
+        ValueOut.line(text, level, text.charAt(text.length() - 1) == '{');
         Json.quote(text, name);
         text.append(": ");
     }

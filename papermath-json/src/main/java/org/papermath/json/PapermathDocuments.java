@@ -7,9 +7,10 @@ import java.nio.file.Path;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.Recipe;
 import org.papermath.plan.Studio;
+import org.papermath.record.BatchRecord;
 
 /**
- * Reads and writes the documents of the library: orders, recipes, studios and plans.
+ * Reads and writes the documents of the library: orders, recipes, studios, records and plans.
  *
  * <p>All faults of a document, and of those it refers to, are reported at once. What is read can be written again:
  * references stay references, and members of others, whose names begin with {@code x-}, stay where they were. Amounts
@@ -25,6 +26,8 @@ public final class PapermathDocuments {
             DocumentReader.of(OrderMapping.ORDER, OrderMapping::read);
     private static final DocumentReader<Recipe> RECIPES = DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read);
     private static final DocumentReader<Studio> STUDIOS = DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read);
+    private static final DocumentReader<BatchRecord> RECORDS =
+            DocumentReader.of(RecordMapping.RECORD, RecordMapping::read);
     private static final DocumentReader<OrderDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read);
 
     private PapermathDocuments() {
@@ -149,6 +152,41 @@ public final class PapermathDocuments {
     }
 
     /**
+     * Reads a record. Many of them in one file are read by {@link RecordLines}.
+     *
+     * @param text the document
+     * @return the record
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<BatchRecord> readRecord(String text) {
+        return RECORDS.read(text);
+    }
+
+    /**
+     * Reads a record.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @return the record
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<BatchRecord> readRecord(byte[] bytes, String name) {
+        return RECORDS.read(bytes, name);
+    }
+
+    /**
+     * Reads a record from a file.
+     *
+     * @param file the file
+     * @return the record
+     * @throws DocumentException if the document has faults
+     * @throws IOException if the file cannot be opened
+     */
+    public static Document<BatchRecord> readRecord(Path file) throws IOException {
+        return RECORDS.read(file);
+    }
+
+    /**
      * Reads from a plan what it was made from. Its figures are not read: {@link MakingPlan#of} works them out again,
      * from the same edition of the assumptions, and {@link #writePlan} writes them to compare.
      *
@@ -200,6 +238,16 @@ public final class PapermathDocuments {
      */
     public static String writeStudio(Document<Studio> document) {
         return DocumentWriter.write(OrderMapping.STUDIO, document, StudioMapping::write);
+    }
+
+    /**
+     * Writes a record. What was planned and what was measured stand apart.
+     *
+     * @param document the record
+     * @return the text, with a line break at its end
+     */
+    public static String writeRecord(Document<BatchRecord> document) {
+        return DocumentWriter.write(RecordMapping.RECORD, document, RecordMapping::write);
     }
 
     /**

@@ -37,8 +37,7 @@ final class RecipeMapping {
     static Got<Recipe> read(ObjectAt in, Names names) {
         Got<String> name = names.add(Common.name(in));
         String label = Common.label(name);
-        Got<Furnish> furnish = in.required("furnish").list(1, 100, at -> at.object(RecipeMapping::part))
-                .map(RecipeMapping::furnish);
+        Got<Furnish> furnish = furnish(in.required("furnish"));
         Got<Amount<Time>> beating = in.optional("beating").quantity(Kinds.TIME)
                 .check(time -> scratch(label).beaten(time));
         Got<Amount<SchopperRiegler>> drainability = in.optional("drainability").quantity(Kinds.SCHOPPER_RIEGLER)
@@ -67,10 +66,7 @@ final class RecipeMapping {
 
     static void write(ObjectOut out, Recipe recipe) {
         out.member("name").text(recipe.name());
-        out.member("furnish").list(recipe.furnish().shares().entrySet(), (item, part) -> item.object(members -> {
-            FibreMapping.write(members.member("fibre"), part.getKey());
-            members.member("share").quantity(part.getValue());
-        }));
+        furnish(out.member("furnish"), recipe.furnish());
         if (recipe.beating().si() != 0) {
             out.member("beating").quantity(recipe.beating());
         }
@@ -83,6 +79,17 @@ final class RecipeMapping {
         recipe.stockConsistency().ifPresent(value -> out.member("stockConsistency").quantity(value));
         recipe.vatConsistency().ifPresent(value -> out.member("vatConsistency").quantity(value));
         recipe.sizeBath().ifPresent(value -> out.member("sizeBath").quantity(value));
+    }
+
+    static Got<Furnish> furnish(ValueAt at) {
+        return at.list(1, 100, one -> one.object(RecipeMapping::part)).map(RecipeMapping::furnish);
+    }
+
+    static void furnish(ValueOut out, Furnish furnish) {
+        out.list(furnish.shares().entrySet(), (item, part) -> item.object(members -> {
+            FibreMapping.write(members.member("fibre"), part.getKey());
+            members.member("share").quantity(part.getValue());
+        }));
     }
 
     /** A recipe that is only there to check one value by the rules of the builder. */

@@ -25,6 +25,7 @@ final class Session {
     private final List<String> documents = new ArrayList<>();
     /** Every value with a fault in it. */
     private final Set<JsonValue> faulty = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final List<Fault> notes = new ArrayList<>();
     private boolean full;
 
     void opened(String document) {
@@ -47,6 +48,14 @@ final class Session {
         } else {
             full = true;
         }
+    }
+
+    void note(Fault note) {
+        notes.add(note);
+    }
+
+    List<Fault> notes() {
+        return notes;
     }
 
     boolean isFull() {

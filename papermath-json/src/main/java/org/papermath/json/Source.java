@@ -62,6 +62,12 @@ final class Source {
         fault(at.pointer(), at.line(), at.column(), code, found, accepted, nearest, text, namesAndValues);
     }
 
+    void renamed(JsonValue at, Renamed member) {
+        session.note(new Fault(name, at.pointer(), at.nameLine(), at.nameColumn(), FaultCodes.RENAMED, member.old(),
+                List.of(member.now()), member.now(), List.of(), Map.of("found", member.old(), "nearest", member.now()),
+                "\"" + member.old() + "\" is called \"" + member.now() + "\" now. It was read as that."));
+    }
+
     void faultAtName(JsonValue at, String code, Collection<String> accepted, String nearest, String text,
             Object... namesAndValues) {
         session.mark(at);

@@ -568,7 +568,6 @@ public final class ValueAt {
             source.session().mark(refAt.value);
             return Got.faulty(this);
         }
-        source.kept().addReference(value.pointer(), reference.get());
         return Got.of(this, got.get());
     }
 

@@ -18,6 +18,8 @@ import org.papermath.quantity.Units;
 
 /** The place of a value while a document is written. Write exactly one value to it. */
 public final class ValueOut {
+    /** The level of a document that stands on one line. */
+    static final int ONE_LINE = -1;
     private static final int LINE = 100;
     private static final int FIGURES = 12;
     private static final String BLANKS = " ".repeat(32);
@@ -43,7 +45,21 @@ public final class ValueOut {
         this.name = name;
     }
 
-    static void indent(StringBuilder text, int level) {
+    static int deeper(int level) {
+        return level == ONE_LINE ? level : level + 1;
+    }
+
+    /** Begins a line, or goes on with the only one. */
+    static void line(StringBuilder text, int level, boolean first) {
+        if (level == ONE_LINE) {
+            text.append(first ? "" : ", ");
+            return;
+        }
+        text.append(first ? "\n" : ",\n");
+        indent(text, level);
+    }
+
+    private static void indent(StringBuilder text, int level) {
         for (int left = 2 * level; left > 0; left -= BLANKS.length()) {
             text.append(BLANKS, 0, Math.min(left, BLANKS.length()));
         }
@@ -162,7 +178,7 @@ public final class ValueOut {
     public void object(Consumer<? super ObjectOut> members) {
         begin();
         text.append('{');
-        ObjectOut out = new ObjectOut(text, kept, level + 1, pointer);
+        ObjectOut out = new ObjectOut(text, kept, deeper(level), pointer);
         members.accept(out);
         out.end();
         close('{', '}');
@@ -170,7 +186,7 @@ public final class ValueOut {
     }
 
     private void close(char opened, char closing) {
-        if (text.charAt(text.length() - 1) != opened) {
+        if (level != ONE_LINE && text.charAt(text.length() - 1) != opened) {
             text.append('\n');
             indent(text, level);
         }
@@ -205,10 +221,9 @@ public final class ValueOut {
         List<String> plain = new ArrayList<>();
         int number = 0;
         for (T one : items) {
-            text.append(number == 0 ? "\n" : ",\n");
-            indent(text, level + 1);
+            line(text, deeper(level), number == 0);
             int from = text.length();
-            ValueOut out = new ValueOut(text, kept, level + 1, kept.isEmpty() ? "" : pointer + "/" + number);
+            ValueOut out = new ValueOut(text, kept, deeper(level), kept.isEmpty() ? "" : pointer + "/" + number);
             item.accept(out, one);
             if (!out.written) {
                 throw new IllegalStateException("nothing written for an item of a list");
@@ -220,7 +235,7 @@ public final class ValueOut {
             number++;
         }
         String line = String.join(", ", plain);
-        if (number > 0 && plain.size() == number && line.length() <= LINE) {
+        if (level != ONE_LINE && number > 0 && plain.size() == number && line.length() <= LINE) {
             text.setLength(start);
             text.append(line).append(']');
         } else {
@@ -246,9 +261,9 @@ public final class ValueOut {
             case OBJECT -> {
                 begin();
                 text.append('{');
-                ObjectOut out = new ObjectOut(text, kept, level + 1, "");
+                ObjectOut out = new ObjectOut(text, kept, deeper(level), "");
                 for (JsonValue member : value.members()) {
-                    new ValueOut(text, kept, level + 1, "", out, member.step()).raw(member);
+                    new ValueOut(text, kept, deeper(level), "", out, member.step()).raw(member);
                 }
                 close('{', '}');
                 end();

@@ -1,0 +1,343 @@
+package org.papermath.json;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+import org.papermath.air.Air;
+import org.papermath.evidence.Reading;
+import org.papermath.fibre.Fibre;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.CanadianFreeness;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.SheetPressure;
+import org.papermath.record.Measurement;
+import org.papermath.sheet.Restraint;
+
+/** What was measured: the word under {@code "what"} says which members follow. */
+final class MeasurementMapping {
+    static final String MOISTURE_SAMPLE = "moisture sample";
+    static final String FIBRE_WEIGHED = "fibre weighed";
+    static final String LOAD = "beater load";
+    static final String NUMBER_READ = "drainability";
+    static final String FREENESS_READ = "freeness";
+    static final String TIMED_SHEET = "timed sheet";
+    static final String VAT_FILLED = "vat filled";
+    static final String WATER_DRIED = "water dried";
+    static final String WEIGHED_SHEET = "weighed sheet";
+    static final String PRESSED = "pressed";
+    static final String COUNT = "count";
+    static final String DRIED = "dried";
+    static final String FINISHED = "finished";
+    static final String MARKS = "marks";
+    static final String HOURS = "hours";
+    static final int MOST = 1_000_000_000;
+
+    private static final Map<String, Function<ObjectAt, Got<? extends Measurement>>> BY_WORD = new LinkedHashMap<>();
+
+    static {
+        BY_WORD.put(MOISTURE_SAMPLE, MeasurementMapping::moistureSample);
+        BY_WORD.put(FIBRE_WEIGHED, MeasurementMapping::fibreWeighed);
+        BY_WORD.put(LOAD, MeasurementMapping::load);
+        BY_WORD.put(NUMBER_READ, MeasurementMapping::numberRead);
+        BY_WORD.put(FREENESS_READ, MeasurementMapping::freenessRead);
+        BY_WORD.put(TIMED_SHEET, MeasurementMapping::timedSheet);
+        BY_WORD.put(VAT_FILLED, MeasurementMapping::vatFilled);
+        BY_WORD.put(WATER_DRIED, MeasurementMapping::waterDried);
+        BY_WORD.put(WEIGHED_SHEET, MeasurementMapping::weighedSheet);
+        BY_WORD.put(PRESSED, MeasurementMapping::pressed);
+        BY_WORD.put(COUNT, MeasurementMapping::count);
+        BY_WORD.put(DRIED, MeasurementMapping::dried);
+        BY_WORD.put(FINISHED, MeasurementMapping::finished);
+        BY_WORD.put(MARKS, MeasurementMapping::marks);
+        BY_WORD.put(HOURS, MeasurementMapping::hours);
+    }
+
+    private MeasurementMapping() {
+    }
+
+    static List<String> words() {
+        return List.copyOf(BY_WORD.keySet());
+    }
+
+    static Got<Measurement> read(ObjectAt in) {
+        Got<String> what = in.required("what").choice(BY_WORD.keySet(), word -> word);
+        if (what.isFaulty() || !what.isGiven()) {
+            // Of a measurement of no known sort nobody can say which members it has.
+            in.names().forEach(in::optional);
+            return in.make(() -> {
+                throw new IllegalStateException("made of a word that is not known");
+            });
+        }
+        return BY_WORD.get(what.get()).apply(in).map(one -> one);
+    }
+
+    static void write(ObjectOut out, Measurement measurement) {
+        if (measurement instanceof Measurement.MoistureSample one) {
+            what(out, MOISTURE_SAMPLE);
+            FibreMapping.write(out.member("fibre"), one.fibre());
+            reading(out, "asBought", one.asBought());
+            reading(out, "dried", one.dried());
+        } else if (measurement instanceof Measurement.FibreWeighed one) {
+            what(out, FIBRE_WEIGHED);
+            FibreMapping.write(out.member("fibre"), one.fibre());
+            reading(out, "asBought", one.asBought());
+        } else if (measurement instanceof Measurement.Load one) {
+            what(out, LOAD);
+            reading(out, "stock", one.stock());
+            reading(out, "time", one.time());
+        } else if (measurement instanceof Measurement.NumberRead one) {
+            what(out, NUMBER_READ);
+            reading(out, "beating", one.beating());
+            reading(out, "number", one.number());
+        } else if (measurement instanceof Measurement.FreenessRead one) {
+            what(out, FREENESS_READ);
+            reading(out, "beating", one.beating());
+            reading(out, "freeness", one.freeness());
+        } else if (measurement instanceof Measurement.TimedSheet one) {
+            what(out, TIMED_SHEET);
+            reading(out, "time", one.time());
+            reading(out, "depth", one.depth());
+            reading(out, "stock", one.stock());
+            out.member("water").quantity(one.water());
+        } else if (measurement instanceof Measurement.VatFilled one) {
+            what(out, VAT_FILLED);
+            reading(out, "volume", one.volume());
+        } else if (measurement instanceof Measurement.WaterDried one) {
+            what(out, WATER_DRIED);
+            reading(out, "dripping", one.dripping());
+            reading(out, "vat", one.vat());
+        } else {
+            writeSheet(out, measurement);
+        }
+    }
+
+    private static void writeSheet(ObjectOut out, Measurement measurement) {
+        if (measurement instanceof Measurement.WeighedSheet one) {
+            what(out, WEIGHED_SHEET);
+            reading(out, "couched", one.couched());
+            ReadingMapping.write(out, "pressed", one.pressed());
+            reading(out, "ovenDry", one.ovenDry());
+            reading(out, "width", one.width());
+            reading(out, "height", one.height());
+        } else if (measurement instanceof Measurement.Pressed one) {
+            what(out, PRESSED);
+            ReadingMapping.write(out, "force", one.force());
+            reading(out, "pressure", one.pressure());
+            reading(out, "hold", one.hold());
+        } else if (measurement instanceof Measurement.Count one) {
+            what(out, COUNT);
+            out.member("step").text(one.step().word());
+            out.member("handled").count(one.handled());
+            out.member("rejected").count(one.rejected());
+        } else if (measurement instanceof Measurement.Dried one) {
+            what(out, DRIED);
+            reading(out, "before", one.before());
+            reading(out, "after", one.after());
+            reading(out, "time", one.time());
+            reading(out, "ovenDry", one.ovenDry());
+            out.member("faces").quantity(one.faces());
+            out.member("changes").count(one.changes());
+            out.member("air").object(in -> AirMapping.write(in, one.air()));
+        } else if (measurement instanceof Measurement.Finished one) {
+            what(out, FINISHED);
+            reading(out, "width", one.width());
+            reading(out, "height", one.height());
+            reading(out, "mass", one.mass());
+            ReadingMapping.write(out, "thickness", one.thickness());
+            ReadingMapping.write(out, "ovenDry", one.ovenDry());
+            out.member("air").object(in -> AirMapping.write(in, one.air()));
+        } else if (measurement instanceof Measurement.Marks one) {
+            what(out, MARKS);
+            restraint(out.member("restraint"), one.restraint());
+            reading(out, "wetAlong", one.wetAlong());
+            reading(out, "dryAlong", one.dryAlong());
+            reading(out, "wetAcross", one.wetAcross());
+            reading(out, "dryAcross", one.dryAcross());
+        } else if (measurement instanceof Measurement.Hours one) {
+            what(out, HOURS);
+            out.member("work").text(one.work().word());
+            reading(out, "time", one.time());
+            out.member("count").count(one.count());
+        } else {
+            throw new IllegalStateException("a measurement nobody writes: " + measurement);
+        }
+    }
+
+    private static void what(ObjectOut out, String word) {
+        out.member("what").text(word);
+    }
+
+    private static <Q extends Quantity<Q>> void reading(ObjectOut out, String name, Reading<Q> reading) {
+        ReadingMapping.write(out.member(name), reading);
+    }
+
+    private static <Q extends Quantity<Q>> Got<Reading<Q>> required(ObjectAt in, String name, Kind<Q> kind) {
+        return ReadingMapping.read(in.required(name), kind);
+    }
+
+    private static <Q extends Quantity<Q>> Got<Reading<Q>> optional(ObjectAt in, String name, Kind<Q> kind) {
+        return ReadingMapping.read(in.optional(name), kind);
+    }
+
+    private static Got<Measurement> moistureSample(ObjectAt in) {
+        Got<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        Got<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
+        Got<Reading<Mass>> dried = required(in, "dried", Kinds.MASS);
+        return in.make(() -> new Measurement.MoistureSample(fibre.get(), asBought.get(), dried.get()));
+    }
+
+    private static Got<Measurement> fibreWeighed(ObjectAt in) {
+        Got<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        Got<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
+        return in.make(() -> new Measurement.FibreWeighed(fibre.get(), asBought.get()));
+    }
+
+    private static Got<Measurement> load(ObjectAt in) {
+        Got<Reading<Volume>> stock = required(in, "stock", Kinds.VOLUME);
+        Got<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        return in.make(() -> new Measurement.Load(stock.get(), time.get()));
+    }
+
+    private static Got<Measurement> numberRead(ObjectAt in) {
+        Got<Reading<Time>> beating = required(in, "beating", Kinds.TIME);
+        Got<Reading<SchopperRiegler>> number = required(in, "number", Kinds.SCHOPPER_RIEGLER);
+        return in.make(() -> new Measurement.NumberRead(beating.get(), number.get()));
+    }
+
+    private static Got<Measurement> freenessRead(ObjectAt in) {
+        Got<Reading<Time>> beating = required(in, "beating", Kinds.TIME);
+        Got<Reading<CanadianFreeness>> freeness = required(in, "freeness", Kinds.CANADIAN_FREENESS);
+        return in.make(() -> new Measurement.FreenessRead(beating.get(), freeness.get()));
+    }
+
+    private static Got<Measurement> timedSheet(ObjectAt in) {
+        Got<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        Got<Reading<Length>> depth = required(in, "depth", Kinds.LENGTH);
+        Got<Reading<FibreConcentration>> stock = required(in, "stock", Kinds.FIBRE_CONCENTRATION);
+        Got<Amount<Temperature>> water = in.required("water").quantity(Kinds.TEMPERATURE);
+        return in.make(() -> new Measurement.TimedSheet(time.get(), depth.get(), stock.get(), water.get()));
+    }
+
+    private static Got<Measurement> vatFilled(ObjectAt in) {
+        Got<Reading<Volume>> volume = required(in, "volume", Kinds.VOLUME);
+        return in.make(() -> new Measurement.VatFilled(volume.get()));
+    }
+
+    private static Got<Measurement> waterDried(ObjectAt in) {
+        Got<Reading<FibreConcentration>> dripping = required(in, "dripping", Kinds.FIBRE_CONCENTRATION);
+        Got<Reading<FibreConcentration>> vat = required(in, "vat", Kinds.FIBRE_CONCENTRATION);
+        return in.make(() -> new Measurement.WaterDried(dripping.get(), vat.get()));
+    }
+
+    private static Got<Measurement> weighedSheet(ObjectAt in) {
+        Got<Reading<Mass>> couched = required(in, "couched", Kinds.MASS);
+        Got<Reading<Mass>> pressed = optional(in, "pressed", Kinds.MASS);
+        Got<Reading<Mass>> ovenDry = required(in, "ovenDry", Kinds.MASS);
+        Got<Reading<Length>> width = required(in, "width", Kinds.LENGTH);
+        Got<Reading<Length>> height = required(in, "height", Kinds.LENGTH);
+        return in.make(() -> new Measurement.WeighedSheet(couched.get(), pressed.optional(), ovenDry.get(),
+                width.get(), height.get()));
+    }
+
+    private static Got<Measurement> pressed(ObjectAt in) {
+        Got<Reading<Force>> force = optional(in, "force", Kinds.FORCE);
+        Got<Reading<SheetPressure>> pressure = required(in, "pressure", Kinds.SHEET_PRESSURE);
+        Got<Reading<Time>> hold = required(in, "hold", Kinds.TIME);
+        return in.make(() -> new Measurement.Pressed(force.optional(), pressure.get(), hold.get()));
+    }
+
+    private static Got<Measurement> count(ObjectAt in) {
+        Got<Measurement.Step> step = in.required("step")
+                .choice(List.of(Measurement.Step.values()), Measurement.Step::word);
+        Got<Integer> handled = in.required("handled").count(1, MOST);
+        Got<Integer> rejected = in.required("rejected").count(0, MOST);
+        return in.make(() -> new Measurement.Count(step.get(), handled.get(), rejected.get()));
+    }
+
+    private static Got<Measurement> dried(ObjectAt in) {
+        Got<Reading<Mass>> before = required(in, "before", Kinds.MASS);
+        Got<Reading<Mass>> after = required(in, "after", Kinds.MASS);
+        Got<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        Got<Reading<Mass>> ovenDry = required(in, "ovenDry", Kinds.MASS);
+        Got<Amount<Area>> faces = Common.aboveZero(in.required("faces"), Kinds.AREA, "area of the faces");
+        Got<Integer> changes = in.required("changes").count(0, MOST);
+        Got<Air> air = in.required("air").object(AirMapping::read);
+        return in.make(() -> new Measurement.Dried(before.get(), after.get(), time.get(), ovenDry.get(), faces.get(),
+                changes.get(), air.get()));
+    }
+
+    private static Got<Measurement> finished(ObjectAt in) {
+        Got<Reading<Length>> width = required(in, "width", Kinds.LENGTH);
+        Got<Reading<Length>> height = required(in, "height", Kinds.LENGTH);
+        Got<Reading<Mass>> mass = required(in, "mass", Kinds.MASS);
+        Got<Reading<Length>> thickness = optional(in, "thickness", Kinds.LENGTH);
+        Got<Reading<Mass>> ovenDry = optional(in, "ovenDry", Kinds.MASS);
+        Got<Air> air = in.required("air").object(AirMapping::read);
+        return in.make(() -> new Measurement.Finished(width.get(), height.get(), mass.get(), thickness.optional(),
+                ovenDry.optional(), air.get()));
+    }
+
+    private static Got<Measurement> marks(ObjectAt in) {
+        Got<Restraint> restraint = restraint(in.required("restraint"));
+        Got<Reading<Length>> wetAlong = required(in, "wetAlong", Kinds.LENGTH);
+        Got<Reading<Length>> dryAlong = required(in, "dryAlong", Kinds.LENGTH);
+        Got<Reading<Length>> wetAcross = required(in, "wetAcross", Kinds.LENGTH);
+        Got<Reading<Length>> dryAcross = required(in, "dryAcross", Kinds.LENGTH);
+        return in.make(() -> new Measurement.Marks(restraint.get(), wetAlong.get(), dryAlong.get(), wetAcross.get(),
+                dryAcross.get()));
+    }
+
+    private static Got<Measurement> hours(ObjectAt in) {
+        Got<Measurement.Work> work = in.required("work")
+                .choice(List.of(Measurement.Work.values()), Measurement.Work::word);
+        Got<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        Got<Integer> count = in.required("count").count(1, MOST);
+        return in.make(() -> new Measurement.Hours(work.get(), time.get(), count.get()));
+    }
+
+    private static Got<Restraint> restraint(ValueAt at) {
+        return at.isObject() ? at.object(in -> {
+            Got<String> name = in.required("name").text();
+            Got<String> subject = in.required("subject").text();
+            Got<Boolean> along = in.required("heldAlong").flag();
+            Got<Boolean> across = in.required("heldAcross").flag();
+            return in.make(() -> new Restraint(name.get(), subject.get(), along.get(), across.get()));
+        }) : at.text().map(Restraint::of);
+    }
+
+    private static void restraint(ValueOut out, Restraint restraint) {
+        if (isKnown(restraint)) {
+            out.text(restraint.name());
+        } else {
+            out.object(in -> {
+                in.member("name").text(restraint.name());
+                in.member("subject").text(restraint.subject());
+                in.member("heldAlong").flag(restraint.heldAlong());
+                in.member("heldAcross").flag(restraint.heldAcross());
+            });
+        }
+    }
+
+    private static boolean isKnown(Restraint restraint) {
+        try {
+            return Restraint.of(restraint.name()).equals(restraint);
+        } catch (PapermathException e) {
+            return false;
+        }
+    }
+}

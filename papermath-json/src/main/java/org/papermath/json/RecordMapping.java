@@ -1,0 +1,118 @@
+package org.papermath.json;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+
+import javax.measure.Quantity;
+
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.Furnish;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.record.BatchRecord;
+import org.papermath.record.Measurement;
+
+/** A record of a batch. What was planned and what was measured are members of their own. */
+final class RecordMapping {
+    static final DocumentFormat RECORD = new DocumentFormat("record", 1, 0);
+
+    private record Planned(String figure, Amount<?> value) {
+    }
+
+    private record Made(Got<String> name, Got<Furnish> furnish) {
+    }
+
+    private RecordMapping() {
+    }
+
+    static Got<BatchRecord> read(ObjectAt in) {
+        Got<String> name = in.required("name").text();
+        Got<LocalDate> date = in.required("date").date();
+        Got<Made> recipe = in.optional("recipe").object(RecordMapping::recipe);
+        Got<String> beater = place(in, "beater");
+        Got<String> vat = place(in, "vat");
+        Got<String> press = place(in, "press");
+        Got<String> dryer = place(in, "dryer");
+        Got<String> note = in.optional("note").note();
+        Got<List<Planned>> planned = planned(in.optional("planned"));
+        Got<List<Measurement>> measured = in.optional("measured").list(one -> one.object(MeasurementMapping::read));
+        return in.make(() -> {
+            BatchRecord.Builder record = BatchRecord.builder(name.get(), date.get());
+            recipe.optional().ifPresent(made -> record.recipe(made.name().get(), made.furnish().get()));
+            beater.optional().ifPresent(record::beater);
+            vat.optional().ifPresent(record::vat);
+            press.optional().ifPresent(record::press);
+            dryer.optional().ifPresent(record::dryer);
+            note.optional().ifPresent(record::note);
+            planned.orElse(List.of()).forEach(one -> record.planned(one.figure(), one.value()));
+            measured.orElse(List.of()).forEach(record::add);
+            return record.build();
+        });
+    }
+
+    static void write(ObjectOut out, BatchRecord record) {
+        out.member("name").text(record.name());
+        out.member("date").date(record.date());
+        record.recipe().ifPresent(recipe -> out.member("recipe").object(in -> {
+            in.member("name").text(recipe);
+            RecipeMapping.furnish(in.member("furnish"), record.furnish().orElseThrow());
+        }));
+        record.beater().ifPresent(name -> out.member("beater").text(name));
+        record.vat().ifPresent(name -> out.member("vat").text(name));
+        record.press().ifPresent(name -> out.member("press").text(name));
+        record.dryer().ifPresent(name -> out.member("dryer").text(name));
+        if (!record.note().isEmpty()) {
+            out.member("note").text(record.note());
+        }
+        if (!record.planned().isEmpty()) {
+            out.member("planned").list(record.planned().entrySet(), (item, one) -> item.object(in -> planned(in, one)));
+        }
+        if (!record.measurements().isEmpty()) {
+            out.member("measured").list(record.measurements(),
+                    (item, one) -> item.object(in -> MeasurementMapping.write(in, one)));
+        }
+    }
+
+    private static Got<Made> recipe(ObjectAt in) {
+        Got<String> name = Common.name(in);
+        Got<Furnish> furnish = RecipeMapping.furnish(in.required("furnish"));
+        return in.make(() -> {
+            name.get();
+            furnish.get();
+            return new Made(name, furnish);
+        });
+    }
+
+    private static Got<String> place(ObjectAt in, String member) {
+        return in.optional(member).text().check(Scope::at);
+    }
+
+    private static Got<List<Planned>> planned(ValueAt at) {
+        Names names = new Names("planned figure");
+        return at.list(0, Common.MANY, one -> one.object(in -> {
+            Got<String> figure = names.add(in.required("figure").text());
+            Got<Kind<?>> kind = in.required("kind").choice(Kinds.all(), Kind::name);
+            ValueAt value = in.required("value");
+            // Without its kind nobody can say which units it may have.
+            Got<? extends Amount<?>> amount = kind.isFaulty() || !kind.isGiven() ? Got.faulty(value)
+                    : quantity(value, kind.get());
+            return in.make(() -> new Planned(figure.get(), amount.get()));
+        }));
+    }
+
+    private static <Q extends Quantity<Q>> Got<Amount<?>> quantity(ValueAt at, Kind<Q> kind) {
+        return at.quantity(kind).map(amount -> amount);
+    }
+
+    private static void planned(ObjectOut out, Map.Entry<String, Amount<?>> figure) {
+        out.member("figure").text(figure.getKey());
+        out.member("kind").text(figure.getValue().kind().name());
+        quantity(out.member("value"), figure.getValue());
+    }
+
+    private static <Q extends Quantity<Q>> void quantity(ValueOut out, Amount<Q> amount) {
+        out.quantity(amount);
+    }
+}
