@@ -95,6 +95,21 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
+     * Returns every text that is read as a unit of this kind: its codes, and the other spellings that are accepted but
+     * never written, such as {@code g/m²} beside {@code g/m2}.
+     *
+     * @return an unmodifiable list, the codes in their order, each with its spellings behind it
+     */
+    public List<String> spellings() {
+        List<String> all = new ArrayList<>();
+        for (Units.Symbol symbol : symbols) {
+            all.add(symbol.code());
+            all.addAll(symbol.also());
+        }
+        return List.copyOf(all);
+    }
+
+    /**
      * Makes an amount.
      *
      * @param value a finite number

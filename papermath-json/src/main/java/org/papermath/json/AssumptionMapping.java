@@ -105,7 +105,15 @@ final class AssumptionMapping {
         if (!at.isText()) {
             return at.number(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
-        return at.text().map(text -> unit.isEmpty() ? 0.0 : number(text, unit));
+        return at.text().map(text -> {
+            try {
+                return unit.isEmpty() ? 0.0 : number(text, unit);
+            } catch (PapermathException e) {
+                // What a text may say follows from the assumption, so this is not what the schema calls a quantity.
+                throw e.code().equals("quantity.range") ? e : Refused.of("assumption.unit",
+                        String.valueOf(e.getMessage()), "found", text, "accepted", List.of(unit));
+            }
+        });
     }
 
     private static void number(ValueOut out, double value, String unit) {

@@ -25,11 +25,11 @@ import org.papermath.vat.Vat;
 final class EquipmentMapping {
     /** The part of a press that is written as a member of its own. */
     private static final String JACK = "jack";
-    private static final String FAN_STACK = "fan stack";
-    private static final String BOARDS = "boards";
-    private static final String LOFT = "loft";
-    private static final String BLOTTERS = "blotters";
-    private static final int MANY = 100_000;
+    static final String FAN_STACK = "fan stack";
+    static final String BOARDS = "boards";
+    static final String LOFT = "loft";
+    static final String BLOTTERS = "blotters";
+    static final int MANY = 100_000;
 
     private record Split(int across, int along, Amount<Length> strip) {
     }

@@ -85,6 +85,9 @@ public final class FaultCodes {
     /** A day that cannot be read. */
     public static final String DATE = "date.unreadable";
 
+    /** A day no calendar has, such as the 30th of February. */
+    public static final String NO_DAY = "date.none";
+
     /** A quantity written as a bare number. */
     public static final String NO_UNIT = "quantity.no-unit";
 
@@ -109,18 +112,31 @@ public final class FaultCodes {
     /** References that lead on and on. */
     public static final String REFERENCE_DEPTH = "reference.depth";
 
+    private static final List<String> READER_ONLY = List.of(EMPTY, SYNTAX, TRAILING, ENCODING, SIZE, DEPTH, LIMIT, MORE,
+            DUPLICATE, CHARACTER, LONG_TEXT, NUMBER, NAME, NO_DAY, REFERENCE_NONE, REFERENCE_FORM, REFERENCE_OUTSIDE,
+            REFERENCE_MISSING, REFERENCE_UNREADABLE, REFERENCE_DEPTH,
+            // names that are said elsewhere, or stand in a table of the library
+            "order.no-recipe", "order.no-piece", "order.envelope-in-envelope", "piece.no-dryer", "builder.twice",
+            "fibre.unknown", "fibre.unclear", "format.unknown", "format.unclear", "mail.country", "restraint.unknown",
+            "scope.name", "assumption.unknown", "assumptions.edition", "plan.edition",
+            // values outside what the kind or the thing can have
+            "quantity.range", "quantity.not-above-zero", "assumption.unit", "assumption.order", "assumption.log-normal",
+            "assumption.logit", "deckle.split", "deckle.strips", "ream.count-missing", "ream.sheet", "reading.error",
+            // members that do not go together
+            "furnish.sum", "furnish.twice", "recipe.doses", "piece.clash", "record.count", "additive.which-base",
+            "additive.other-solution");
+
     private FaultCodes() {
     }
 
     /**
-     * Returns the codes of this list that a schema cannot see, since they concern the text before it is JSON, other
-     * files, or what is written elsewhere in the document.
+     * Returns the codes of the faults a schema cannot see, since they concern the text before it is JSON, other files,
+     * what is written elsewhere in the document, or what the values mean. Some of them come from refusals of the
+     * library. Every fault with another code is seen by the schema of the document too.
      *
      * @return an unmodifiable list
      */
     public static List<String> seenByTheReaderOnly() {
-        return List.of(EMPTY, SYNTAX, TRAILING, ENCODING, SIZE, DEPTH, LIMIT, MORE, DUPLICATE, CHARACTER, NUMBER, NAME,
-                REFERENCE_NONE, REFERENCE_FORM, REFERENCE_OUTSIDE, REFERENCE_MISSING, REFERENCE_UNREADABLE,
-                REFERENCE_DEPTH);
+        return READER_ONLY;
     }
 }

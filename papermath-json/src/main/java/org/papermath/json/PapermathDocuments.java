@@ -28,7 +28,7 @@ public final class PapermathDocuments {
     private static final DocumentReader<Studio> STUDIOS = DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read);
     private static final DocumentReader<BatchRecord> RECORDS =
             DocumentReader.of(RecordMapping.RECORD, RecordMapping::read);
-    private static final DocumentReader<OrderDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read);
+    private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read);
 
     private PapermathDocuments() {
     }
@@ -187,27 +187,39 @@ public final class PapermathDocuments {
     }
 
     /**
-     * Reads from a plan what it was made from. Its figures are not read: {@link MakingPlan#of} works them out again,
-     * from the same edition of the assumptions, and {@link #writePlan} writes them to compare.
+     * Reads a plan: what it was made from and the figures it gave. {@link PlanDocument#moved()} makes it again and says
+     * which figures are others now.
      *
      * @param text the document
-     * @return the order and its studio
+     * @return the plan
      * @throws DocumentException if the document has faults
      */
-    public static OrderDocument readPlan(String text) {
-        return PLANS.read(text).value();
+    public static Document<PlanDocument> readPlan(String text) {
+        return PLANS.read(text);
     }
 
     /**
-     * Reads from the file of a plan what it was made from, as {@link #readPlan(String)} does.
+     * Reads a plan.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @return the plan
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<PlanDocument> readPlan(byte[] bytes, String name) {
+        return PLANS.read(bytes, name);
+    }
+
+    /**
+     * Reads a plan from a file.
      *
      * @param file the file
-     * @return the order and its studio
+     * @return the plan
      * @throws DocumentException if the document has faults
      * @throws IOException if the file cannot be opened
      */
-    public static OrderDocument readPlan(Path file) throws IOException {
-        return PLANS.read(file).value();
+    public static Document<PlanDocument> readPlan(Path file) throws IOException {
+        return PLANS.read(file);
     }
 
     /**
@@ -262,5 +274,19 @@ public final class PapermathDocuments {
      */
     public static String writePlan(MakingPlan plan, String program, String version) {
         return PlanMapping.write(plan, program, version);
+    }
+
+    /**
+     * Writes a plan that was read, with the figures it had then.
+     *
+     * @param document the plan
+     * @return the text, with a line break at its end
+     * @throws IllegalArgumentException if it is not said who wrote it
+     */
+    public static String writePlan(Document<PlanDocument> document) {
+        if (document.writtenBy().isEmpty()) {
+            throw new IllegalArgumentException("a plan says who wrote it: use writtenBy(program, version)");
+        }
+        return PlanMapping.write(document);
     }
 }

@@ -1,6 +1,9 @@
 package org.papermath.json;
 
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 
 import javax.measure.Quantity;
@@ -19,47 +22,85 @@ import org.papermath.plan.Stage;
 import org.papermath.plan.Studio;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
-/** A plan: what it was made from, its settings and its forecasts. Only what it was made from is read again. */
+/** A plan: what it was made from, its settings and its forecasts. The figures are read as they are written. */
 final class PlanMapping {
     static final DocumentFormat PLAN = new DocumentFormat("plan", 1, 0);
-    /** The members with what was worked out, which a plan made again holds too. */
-    private static final List<String> FIGURES = List.of("batches", "pieces", "toBuy", "schedule", "workingHours",
-            "notices", "cautions", "sensitivity", "assumptionsUsed");
+    /** The lists of what was worked out. */
+    static final List<String> LISTS = List.of("batches", "pieces", "toBuy", "notices", "cautions", "sensitivity",
+            "assumptionsUsed");
+    /** The objects of what was worked out. */
+    static final List<String> OBJECTS = List.of("schedule", "workingHours");
 
     private PlanMapping() {
     }
 
     static String write(MakingPlan plan, String program, String version) {
-        return DocumentWriter.write(PLAN, Document.of(plan), (out, value) -> {
-            out.member("writtenBy").object(by -> {
-                by.member("program").text(program);
-                by.member("version").text(version);
-            });
-            write(out, value);
+        return DocumentWriter.write(PLAN, Document.of(plan).writtenBy(program, version), PlanMapping::write);
+    }
+
+    /** Writes a plan that was read as it was read. */
+    static String write(Document<PlanDocument> document) {
+        return DocumentWriter.write(PLAN, document, (out, plan) -> {
+            madeFrom(out, plan.edition(), plan.order(), plan.studio());
+            plan.tree().forEach((name, figures) -> out.member(name).figures(figures));
         });
     }
 
-    static Got<OrderDocument> read(ObjectAt in) {
-        in.required("writtenBy").object(by -> {
-            Got<String> program = by.required("program").text();
-            Got<String> version = by.required("version").text();
-            return by.make(() -> program.get() + version.get());
-        });
-        in.required("edition").text().check(Assumptions::edition);
-        FIGURES.forEach(in::optional);
+    /** Returns the figures of a plan as its document would give them. */
+    static Map<String, JsonValue> figures(MakingPlan plan) {
+        byte[] text = write(plan, "papermath", "1").getBytes(StandardCharsets.UTF_8);
+        Source source = new Source("", new Session(), reference -> {
+            throw new IllegalStateException("a plan that was just made has no references");
+        }, 0);
+        JsonValue root = JsonTree.read(text, source, List.of()).orElseThrow();
+        Map<String, JsonValue> figures = new LinkedHashMap<>();
+        root.members().stream().filter(one -> LISTS.contains(one.step()) || OBJECTS.contains(one.step()))
+                .forEach(one -> figures.put(one.step(), one));
+        return figures;
+    }
+
+    static Got<PlanDocument> read(ObjectAt in) {
+        if (!in.has("writtenBy")) {
+            in.required("writtenBy");
+        }
+        Got<String> edition = in.required("edition").text().check(Assumptions::edition);
+        Map<String, Got<JsonValue>> figures = new LinkedHashMap<>();
+        for (String name : in.names()) {
+            if (LISTS.contains(name) || OBJECTS.contains(name)) {
+                figures.put(name, in.optional(name)
+                        .tree(LISTS.contains(name) ? JsonValue.Type.LIST : JsonValue.Type.OBJECT));
+            }
+        }
+        LISTS.forEach(in::optional);
+        OBJECTS.forEach(in::optional);
         PieceMapping.Known known = OrderMapping.known();
         Got<Studio> studio = OrderMapping.studio(in.required("studio"), known.dryers());
         Got<Order> order = in.required("order")
                 .object(object -> OrderMapping.order(object, OrderMapping.recipes(object, known), known));
-        return in.make(() -> new OrderDocument(order.get(), studio.get()));
+        return in.make(() -> {
+            String of = studio.get().assumptions().edition();
+            if (!edition.get().equals(of)) {
+                throw Refused.of("plan.edition", "the plan says edition " + edition.get() + " and its studio edition "
+                        + of + ". Write the one the figures were made with in both.", "member", "edition", "found",
+                        edition.get(), "accepted", List.of(of));
+            }
+            Map<String, JsonValue> tree = new LinkedHashMap<>();
+            figures.forEach((name, figure) -> tree.put(name, figure.get()));
+            return new PlanDocument(edition.get(), order.get(), studio.get(), tree);
+        });
+    }
+
+    private static void madeFrom(ObjectOut out, String edition, Order order, Studio studio) {
+        out.member("edition").text(edition);
+        out.member("order").object(in -> OrderMapping.writeOrder(in, order));
+        out.member("studio").reference(in -> StudioMapping.write(in, studio));
     }
 
     private static void write(ObjectOut out, MakingPlan plan) {
-        out.member("edition").text(plan.studio().assumptions().edition());
-        out.member("order").object(in -> OrderMapping.writeOrder(in, plan.order()));
-        out.member("studio").object(in -> StudioMapping.write(in, plan.studio()));
+        madeFrom(out, plan.studio().assumptions().edition(), plan.order(), plan.studio());
         objects(out, "batches", plan.batches(), PlanMapping::batch);
         objects(out, "pieces", plan.pieces(), PlanPieceMapping::write);
         objects(out, "toBuy", plan.toBuy(), (in, one) -> {

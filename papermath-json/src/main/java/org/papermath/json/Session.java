@@ -55,7 +55,10 @@ final class Session {
     }
 
     List<Fault> notes() {
-        return notes;
+        List<Fault> sorted = new ArrayList<>(notes);
+        sorted.sort(Comparator.<Fault>comparingInt(note -> documents.indexOf(note.document()))
+                .thenComparingInt(Fault::line).thenComparingInt(Fault::column));
+        return sorted;
     }
 
     boolean isFull() {

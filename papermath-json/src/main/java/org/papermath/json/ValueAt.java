@@ -35,7 +35,11 @@ public final class ValueAt {
     private static final int MOST_NAME = 200;
     private static final int MOST_QUANTITY = 100;
     private static final int MOST_LISTED = 20;
-    private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+    private static final Pattern DAY = Pattern.compile("[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])");
+
+    /** A number with an exponent of three digits or more, or with so many that it may be as large. */
+    private static final Pattern HUGE = Pattern.compile(
+            "^\\s*[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)[eE]\\+?[0-9]{3,}\\s*(?:[^0-9,'\\s].*)?$");
 
     private enum State { GIVEN, ABSENT, FAULTY }
 
@@ -272,14 +276,15 @@ public final class ValueAt {
         if (!isReadable(JsonValue.Type.TEXT)) {
             return unread();
         }
-        if (DAY.matcher(value.text()).matches()) {
+        boolean form = DAY.matcher(value.text()).matches();
+        if (form) {
             try {
                 return Got.of(this, LocalDate.parse(value.text()));
             } catch (DateTimeException e) {
                 // falls to the fault below
             }
         }
-        fault(FaultCodes.DATE, List.of("YYYY-MM-DD"), "\"" + value.found()
+        fault(form ? FaultCodes.NO_DAY : FaultCodes.DATE, List.of("YYYY-MM-DD"), "\"" + value.found()
                 + "\" is not a day of the calendar. Write the year, the month and the day, such as 2026-11-25.");
         return Got.faulty(this);
     }
@@ -386,7 +391,11 @@ public final class ValueAt {
             fault(FaultCodes.NUMBER, List.of(), value.found() + " is too small to be held.");
             return Got.faulty(this);
         } catch (PapermathException e) {
-            refuse(e, kind.codes());
+            if (e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find()) {
+                fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large to be held.");
+            } else {
+                refuse(e, kind.codes());
+            }
             return Got.faulty(this);
         }
     }
@@ -569,6 +578,11 @@ public final class ValueAt {
             return Got.faulty(this);
         }
         return Got.of(this, got.get());
+    }
+
+    /** Reads a value of one sort as it stands, whatever is in it. */
+    Got<JsonValue> tree(JsonValue.Type wanted) {
+        return isReadable(wanted) ? Got.of(this, value.detached()) : unread();
     }
 
     /** Runs a mapping; a refusal or a faulty value taken too early ends up at this place. */

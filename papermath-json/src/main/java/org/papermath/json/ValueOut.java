@@ -274,6 +274,16 @@ public final class ValueOut {
         }
     }
 
+    /** Writes a value as it was, with what is kept in it. */
+    void figures(JsonValue value) {
+        switch (value.type()) {
+            case OBJECT -> object(out -> value.members().forEach(one -> out.member(one.step()).figures(one)));
+            case LIST -> list(value.items(), ValueOut::figures);
+            case TEXT -> text(value.text());
+            case NUMBER, FLAG, NULL -> plain(value.text());
+        }
+    }
+
     @Override
     public String toString() {
         return (written ? "written value" : "value to write") + (name.isEmpty() ? "" : " of " + name);

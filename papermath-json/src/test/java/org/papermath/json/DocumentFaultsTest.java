@@ -66,7 +66,7 @@ class DocumentFaultsTest {
             "United States"     | "Atlantis"        | /pieces/2/mailedIn     | mail.country
             "1.3 g"             | "0 g"             | /pieces/3/sample/mass  | quantity.not-above-zero
             "65 %"              | "0.1 %"           | /weighedIn/humidity    | quantity.range
-            2027-04-09          | 2027-04-31        | /due                   | date.unreadable
+            2027-04-09          | 2027-04-31        | /due                   | date.none      
             papers/reed.json    | papers/rush.json  | /recipes/0/ref         | reference.unreadable
             """)
     void aFaultInAnOrderStandsAtItsMember(String from, String to, String pointer, String code) {
@@ -123,7 +123,7 @@ class DocumentFaultsTest {
             "7 h"               | "25 h"             | /workingDay               | quantity.range
             "2026-11"           | "1999-01"          | /edition                  | assumptions.edition
             "beating.rate"      | "beating.rat"      | /assumptions/0/id         | assumption.unknown
-            "0.12 1/h"          | "0.12 kg"          | /assumptions/0/value      | unit.unknown
+            "0.12 1/h"          | "0.12 kg"          | /assumptions/0/value      | assumption.unit
             "0.12 1/h"          | 0.2                | /assumptions/0            | assumption.order
             "unit": "1/h"       | "unit": "1/s"      | /assumptions/0/unit       | assumption.unit
             "measured here"     | "measured"         | /assumptions/0/basis      | choice.unknown

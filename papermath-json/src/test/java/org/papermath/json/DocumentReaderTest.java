@@ -98,7 +98,7 @@ class DocumentReaderTest {
 
         assertThat(faults).extracting(Fault::code, Fault::pointer, Fault::line, Fault::column).containsExactly(
                 tuple("member.missing", "", 1, 1),
-                tuple("date.unreadable", "/day", 4, 10),
+                tuple("date.none", "/day", 4, 10),
                 tuple("choice.unknown", "/wood", 5, 11),
                 tuple("number.range", "/slope", 6, 12),
                 tuple("value.type", "/indoors", 7, 14),

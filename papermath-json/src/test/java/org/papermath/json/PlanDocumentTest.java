@@ -77,14 +77,62 @@ class PlanDocumentTest {
     void aPlanIsReadAsWhatItWasMadeFromAndMadeAgain() {
         OrderDocument first = Concert.read().value();
         String written = PapermathDocuments.writePlan(MakingPlan.of(first.order(), first.studio()), "a test", "3.1");
-        OrderDocument again = PapermathDocuments.readPlan(written);
-        assertThat(again).isEqualTo(first);
+        PlanDocument again = PapermathDocuments.readPlan(written).value();
+        assertThat(new OrderDocument(again.order(), again.studio())).isEqualTo(first);
         assertThat(PapermathDocuments.writePlan(MakingPlan.of(again.order(), again.studio()), "a test", "3.1"))
                 .isEqualTo(written);
         DocumentException fault = catchThrowableOfType(DocumentException.class, () -> PapermathDocuments.readPlan(
                 written.replace("\"edition\": \"2026-11\",\n  \"order\"", "\"edition\": \"1990-01\",\n  \"order\"")
                         .replace("\"toBuy\"", "\"tobuy\"")));
         assertThat(fault.faults()).extracting(Fault::pointer).containsExactly("/edition", "/tobuy");
+    }
+
+    @Test
+    void aPlanGivesItsFiguresBackAndComesOutTheSame() {
+        OrderDocument first = Concert.read().value();
+        MakingPlan plan = MakingPlan.of(first.order(), first.studio());
+        Document<PlanDocument> read = PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan, "a test", "3.1"));
+        assertThat(read.value().figures()).hasSizeGreaterThan(500).containsEntry("/batches/0/recipe", "reed")
+                .containsEntry("/pieces/0/counts/sheets", String.valueOf(plan.pieces().get(0).counts().sheets()));
+        assertThat(read.value().moved()).isEmpty();
+        assertThat(read.writtenBy()).contains(new WrittenBy("a test", "3.1"));
+    }
+
+    @Test
+    void aPlanIsWrittenAsItWasRead() {
+        String written = PapermathDocuments.writePlan(plan(METRIC.replace("GRAMMAGE", "200 g/m2")), "a test", "3.1")
+                .replaceFirst("\"sheets\": ([0-9]+)", "\"sheets\": 1$1,\n        \"x-own\": {\"seen\": true}");
+        Document<PlanDocument> read = PapermathDocuments.readPlan(written);
+        assertThat(read.keptMembers()).containsOnlyKeys("/pieces/0/counts/x-own");
+        String again = PapermathDocuments.writePlan(read);
+        assertThat(again.replaceAll("\\s+", "")).isEqualTo(written.replaceAll("\\s+", ""));
+        assertThat(read.value().moved()).extracting(PlanDocument.Moved::pointer)
+                .containsExactly("/pieces/0/counts/sheets");
+        assertThat(read.value().moved().get(0).before()).isEqualTo("1" + read.value().moved().get(0).after());
+    }
+
+    @Test
+    void withOtherValuesItSaysWhatMoved() {
+        String text = METRIC.replace("GRAMMAGE", "200 g/m2");
+        PlanDocument then = PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan(text), "a test", "3.1"))
+                .value();
+        MakingPlan now = plan(text.replace("\"scaleStep\": \"1 g\"", """
+                "scaleStep": "1 g", "assumptions": [{"id": "shrinkage.limit", "fibre": "abaca", "value": "2 %",
+                "low": "1 %", "high": "3 %", "basis": "measured here", "source": "ten marked sheets"}]"""));
+        List<PlanDocument.Moved> moved = then.moved(now);
+        assertThat(moved).extracting(PlanDocument.Moved::pointer).contains("/batches/0/freeShrinkage/likely",
+                "/pieces/0/forming/fibre").doesNotContain("/batches/0/recipe", "/pieces/0/counts/ordered");
+        PlanDocument.Moved one = moved.stream().filter(m -> m.pointer().equals("/batches/0/freeShrinkage/likely"))
+                .findFirst().orElseThrow();
+        assertThat(one.before()).isEqualTo(then.figures().get(one.pointer())).endsWith(" %");
+        assertThat(one.after()).endsWith(" %").isNotEqualTo(one.before());
+    }
+
+    @Test
+    void anEditionThatIsNotTheStudiosIsRefused() {
+        String written = PapermathDocuments.writePlan(plan(METRIC.replace("GRAMMAGE", "200 g/m2")), "a test", "3.1");
+        assertThat(catchThrowableOfType(IllegalArgumentException.class, () -> PapermathDocuments.writePlan(
+                Document.of(PapermathDocuments.readPlan(written).value())))).hasMessageContaining("writtenBy");
     }
 
     @Test

@@ -1,0 +1,45 @@
+package org.papermath.json;
+
+import java.util.List;
+
+/**
+ * JSON Schemas of the documents, in draft 2020-12, for editors and other programs.
+ *
+ * <p>Whatever the reader accepts, the schema accepts. Whatever is wrong with the structure of a document both refuse.
+ * Faults with one of the codes {@link FaultCodes#seenByTheReaderOnly()} are seen by the reader only: they concern the
+ * text before it is JSON, other files, names said elsewhere, and what the values mean.
+ */
+public final class PapermathSchemas {
+    private static final List<String> NAMES = List.of("order", "recipe", "studio", "record", "plan");
+
+    private PapermathSchemas() {
+    }
+
+    /**
+     * Returns the documents that have a schema.
+     *
+     * @return an unmodifiable list of their names, as they stand after {@code papermath/} in the head
+     */
+    public static List<String> names() {
+        return NAMES;
+    }
+
+    /**
+     * Returns the schema of a document.
+     *
+     * @param name one of {@link #names()}
+     * @return the schema, as JSON with a line break at its end
+     * @throws IllegalArgumentException if there is no such document
+     */
+    public static String text(String name) {
+        return switch (name) {
+            case "order" -> SchemaText.of(OrderMapping.ORDER, DocumentSchemas.order());
+            case "recipe" -> SchemaText.of(OrderMapping.RECIPE, DocumentSchemas.recipe());
+            case "studio" -> SchemaText.of(OrderMapping.STUDIO, StudioSchemas.studio());
+            case "record" -> SchemaText.of(RecordMapping.RECORD, RecordSchemas.record());
+            case "plan" -> SchemaText.of(PlanMapping.PLAN, DocumentSchemas.plan());
+            default -> throw new IllegalArgumentException("no document is called \"" + name + "\"; there are "
+                    + String.join(", ", NAMES));
+        };
+    }
+}

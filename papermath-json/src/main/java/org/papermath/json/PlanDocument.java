@@ -1,0 +1,182 @@
+package org.papermath.json;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Order;
+import org.papermath.plan.Studio;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+
+/**
+ * A plan as it was written: what it was made from, and the figures it gave then. Immutable.
+ *
+ * <pre>{@code
+ * PlanDocument then = PapermathDocuments.readPlan(Path.of("concert-plan.json")).value();
+ * for (PlanDocument.Moved one : then.moved()) {
+ *     System.out.println(one.pointer() + ": " + one.before() + ", now " + one.after());
+ * }
+ * }</pre>
+ */
+public final class PlanDocument {
+    /** Another machine may calculate a function to another last digit; figures are written to twelve. */
+    private static final double SAME = 1e-9;
+
+    private final String edition;
+    private final Order order;
+    private final Studio studio;
+    private final Map<String, JsonValue> tree;
+
+    /**
+     * A figure that is not what it was.
+     *
+     * @param pointer the JSON Pointer of the figure in the document
+     * @param before what was written; empty if it was not there
+     * @param after what comes out now; empty if it is not there any more
+     */
+    public record Moved(String pointer, String before, String after) {
+    }
+
+    PlanDocument(String edition, Order order, Studio studio, Map<String, JsonValue> tree) {
+        this.edition = edition;
+        this.order = order;
+        this.studio = studio;
+        this.tree = Collections.unmodifiableMap(new LinkedHashMap<>(tree));
+    }
+
+    /**
+     * Returns the edition of the table of assumptions the figures were made with.
+     *
+     * @return its name
+     */
+    public String edition() {
+        return edition;
+    }
+
+    /**
+     * Returns the order.
+     *
+     * @return the order with its recipes
+     */
+    public Order order() {
+        return order;
+    }
+
+    /**
+     * Returns the studio, with its own values.
+     *
+     * @return the studio
+     */
+    public Studio studio() {
+        return studio;
+    }
+
+    /**
+     * Returns the figures that were written, settings and forecasts, words and texts among them.
+     *
+     * @return an unmodifiable map by JSON Pointer, in the order of the document
+     */
+    public Map<String, String> figures() {
+        return Collections.unmodifiableMap(flat(tree));
+    }
+
+    /**
+     * Makes the plan again, from the same order, studio and edition.
+     *
+     * @return the plan
+     */
+    public MakingPlan recompute() {
+        return MakingPlan.of(order, studio);
+    }
+
+    /**
+     * Makes the plan again and says which figures are others now: none, as long as the library calculates as it did.
+     *
+     * @return an unmodifiable list in the order of the document
+     */
+    public List<Moved> moved() {
+        return moved(recompute());
+    }
+
+    /**
+     * Says which figures are others in another plan, for example of the same order with another edition of the
+     * assumptions or with values measured since. Numbers are the same if they differ by less than a part in 10⁹.
+     *
+     * @param now the other plan
+     * @return an unmodifiable list in the order of the document, what is new at its end
+     */
+    public List<Moved> moved(MakingPlan now) {
+        Map<String, String> before = flat(tree);
+        Map<String, String> after = flat(PlanMapping.figures(now));
+        List<Moved> moved = new ArrayList<>();
+        before.forEach((pointer, text) -> {
+            String other = after.getOrDefault(pointer, "");
+            if (!isSame(text, other)) {
+                moved.add(new Moved(pointer, text, other));
+            }
+        });
+        after.forEach((pointer, text) -> {
+            if (!before.containsKey(pointer)) {
+                moved.add(new Moved(pointer, "", text));
+            }
+        });
+        return List.copyOf(moved);
+    }
+
+    Map<String, JsonValue> tree() {
+        return tree;
+    }
+
+    private static boolean isSame(String before, String after) {
+        if (before.equals(after)) {
+            return true;
+        }
+        String[] one = before.split(" ", 2);
+        String[] other = after.split(" ", 2);
+        if (one.length != other.length || one.length == 2 && !one[1].equals(other[1])) {
+            return false;
+        }
+        Optional<Double> first = number(one[0]);
+        Optional<Double> second = number(other[0]);
+        return first.isPresent() && second.isPresent()
+                && Math.abs(first.get() - second.get()) <= SAME * Math.max(Math.abs(first.get()),
+                        Math.abs(second.get()));
+    }
+
+    private static Optional<Double> number(String text) {
+        try {
+            return Optional.of(Kinds.NUMBER.read(text).value());
+        } catch (PapermathException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Map<String, String> flat(Map<String, JsonValue> tree) {
+        Map<String, String> all = new LinkedHashMap<>();
+        tree.forEach((name, value) -> flat(JsonValue.pointer("", name), value, all));
+        return all;
+    }
+
+    private static void flat(String pointer, JsonValue value, Map<String, String> all) {
+        switch (value.type()) {
+            case OBJECT -> value.members().forEach(one -> flat(JsonValue.pointer(pointer, one.step()), one, all));
+            case LIST -> {
+                int number = 0;
+                for (JsonValue item : value.items()) {
+                    flat(pointer + "/" + number++, item, all);
+                }
+            }
+            case TEXT, NUMBER, FLAG, NULL -> all.put(pointer, value.text());
+        }
+    }
+
+    @Override
+    public String toString() {
+        return "plan of " + order.name() + ", edition " + edition;
+    }
+}

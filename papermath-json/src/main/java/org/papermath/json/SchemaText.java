@@ -1,0 +1,284 @@
+package org.papermath.json;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+
+/** The words schemas are made of, and their text. */
+final class SchemaText {
+    /** What is stripped from the ends of a text; written out, since the engines of schemas differ on {@code \s}. */
+    private static final String BLANK =
+            "[\\u0009-\\u000D\\u001C-\\u0020\\u1680\\u2000-\\u2006\\u2008-\\u200A\\u2028\\u2029\\u205F\\u3000]*";
+    private static final String INK = "[^" + BLANK.substring(1, BLANK.length() - 1);
+    private static final String NUMBER = "[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?";
+    private static final String REF = "#/$defs/";
+
+    private SchemaText() {
+    }
+
+    static String of(DocumentFormat format, SchemaObject document) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("$id", "urn:papermath:" + format.name() + ":" + format.version());
+        schema.put("title", format.word() + " " + format.version());
+        Map<String, Object> body = document.withHead(format).schema();
+        schema.putAll(body);
+        schema.put("$defs", definitions(body));
+        StringBuilder text = new StringBuilder(16_384);
+        print(text, schema, 0);
+        return text.append('\n').toString();
+    }
+
+    /** Returns what is referred to, and what that refers to, in the order of the names. */
+    private static Map<String, Object> definitions(Object body) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        Set<String> wanted = new TreeSet<>();
+        references(body, wanted);
+        while (!all.keySet().containsAll(wanted)) {
+            for (String name : List.copyOf(wanted)) {
+                if (!all.containsKey(name)) {
+                    Object one = definition(name);
+                    all.put(name, one);
+                    references(one, wanted);
+                }
+            }
+        }
+        Map<String, Object> sorted = new LinkedHashMap<>();
+        wanted.forEach(name -> sorted.put(name, all.get(name)));
+        return sorted;
+    }
+
+    private static void references(Object schema, Set<String> names) {
+        if (schema instanceof Map<?, ?> map) {
+            if (map.get("$ref") instanceof String ref) {
+                names.add(ref.substring(REF.length()));
+            }
+            map.values().forEach(one -> references(one, names));
+        } else if (schema instanceof List<?> list) {
+            list.forEach(one -> references(one, names));
+        } else if (schema instanceof SchemaObject object) {
+            references(object.schema(), names);
+        }
+    }
+
+    private static Object definition(String name) {
+        return switch (name) {
+            case "text" -> Map.of("type", "string", "pattern", INK);
+            case "note" -> Map.of("type", "string");
+            case "day" -> day();
+            case "air" -> DocumentSchemas.air();
+            case "fibre" -> DocumentSchemas.fibre();
+            case "furnish" -> DocumentSchemas.furnish();
+            case "inline-recipe" -> DocumentSchemas.recipe();
+            case "inline-studio" -> StudioSchemas.studio();
+            default -> Kinds.all().stream().filter(kind -> slug(kind.name()).equals(name)).findFirst()
+                    .map(SchemaText::kind).orElseGet(() -> reading(name));
+        };
+    }
+
+    private static Object reading(String name) {
+        Kind<?> of = Kinds.all().stream().filter(kind -> name.equals(slug("reading of " + kind.name()))).findFirst()
+                .orElseThrow(() -> new IllegalStateException("no definition of " + name));
+        return SchemaObject.object().required("read", quantity(of)).required("error", quantity(of))
+                .optional("on", ref("day"));
+    }
+
+    private static Object day() {
+        return Map.of("type", "string", "pattern", "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$");
+    }
+
+    /** Returns the name as it can stand in a reference. */
+    private static String slug(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    }
+
+    static Map<String, Object> ref(String name) {
+        return Map.of("$ref", REF + slug(name));
+    }
+
+    static Object text() {
+        return ref("text");
+    }
+
+    static Object quantity(Kind<?> kind) {
+        return ref(kind.name());
+    }
+
+    static Object reading(Kind<?> kind) {
+        return ref("reading of " + kind.name());
+    }
+
+    static Object flag() {
+        return Map.of("type", "boolean");
+    }
+
+    static Object count(long least, long most) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("type", "integer");
+        schema.put("minimum", least);
+        schema.put("maximum", most);
+        return schema;
+    }
+
+    static Object list(int least, int most, Object item) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("type", "array");
+        schema.put("items", item);
+        if (least > 0) {
+            schema.put("minItems", least);
+        }
+        if (most < Integer.MAX_VALUE) {
+            schema.put("maxItems", most);
+        }
+        return schema;
+    }
+
+    static Object sides() {
+        return list(2, 2, quantity(Kinds.LENGTH));
+    }
+
+    static <T> Object words(List<T> values, Function<? super T, String> word) {
+        return Map.of("enum", values.stream().map(word).collect(Collectors.<Object>toList()));
+    }
+
+    static Map<String, Object> anyOf(Object... schemas) {
+        return Map.of("anyOf", List.of(schemas));
+    }
+
+    /** A text whose ends are stripped before it is compared. */
+    static Object oneOf(List<String> texts) {
+        return Map.of("type", "string", "pattern", "^" + BLANK + choice(texts) + BLANK + "$");
+    }
+
+    static Object version(DocumentFormat format) {
+        return oneOf(IntStream.rangeClosed(0, format.minor()).mapToObj(minor -> format.major() + "." + minor).toList());
+    }
+
+    static SchemaObject writtenBy() {
+        return SchemaObject.object().required("program", text()).required("version", text());
+    }
+
+    static Object referenceOr(Object inline) {
+        return anyOf(SchemaObject.object().required("ref", text()), inline);
+    }
+
+    /** An object whose members follow from one word. */
+    static Map<String, Object> byWord(String member, Map<String, SchemaObject> schemas) {
+        List<Object> cases = new ArrayList<>();
+        schemas.forEach((word, schema) -> {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("if", Map.of("properties", Map.of(member, Map.of("const", word))));
+            one.put("then", schema.required(member, true));
+            cases.add(one);
+        });
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("type", "object");
+        schema.put("required", List.of(member));
+        schema.put("properties", Map.of(member, Map.of("enum", List.copyOf(schemas.keySet()))));
+        schema.put("allOf", cases);
+        return schema;
+    }
+
+    private static Object kind(Kind<?> kind) {
+        List<Object> forms = new ArrayList<>();
+        Map<String, Object> text = new LinkedHashMap<>();
+        text.put("type", "string");
+        text.put("maxLength", 100);
+        text.put("pattern", pattern(kind));
+        forms.add(text);
+        forms.add(SchemaObject.closed().required("value", Map.of("type", "number"))
+                .required("unit", oneOf(kind.spellings())));
+        if (kind == (Kind<?>) Kinds.GRAMMAGE) {
+            forms.add(SchemaObject.closed().required("weight", quantity(Kinds.MASS)).required("sheet", sides())
+                    .optional("count", count(1, 100_000)));
+        }
+        return Map.of("anyOf", forms);
+    }
+
+    /** A unit that begins with a digit needs a blank before it, or the digit belongs to the number. */
+    private static String pattern(Kind<?> kind) {
+        List<String> plain = new ArrayList<>();
+        List<String> digit = new ArrayList<>();
+        for (String code : kind.spellings()) {
+            (Character.isDigit(code.charAt(0)) ? digit : plain).add(code);
+        }
+        String some = BLANK.substring(0, BLANK.length() - 1) + "+";
+        Set<String> units = new LinkedHashSet<>();
+        if (!plain.isEmpty()) {
+            units.add(BLANK + choice(plain));
+        }
+        if (!digit.isEmpty()) {
+            units.add(some + choice(digit));
+        }
+        String unit = "(" + String.join("|", units) + ")" + (kind.spellings().contains("1") ? "?" : "");
+        return "^" + BLANK + NUMBER + unit + BLANK + "$";
+    }
+
+    private static String choice(List<String> texts) {
+        return texts.stream().map(SchemaText::quoted).collect(Collectors.joining("|", "(", ")"));
+    }
+
+    /** Quotes a text for a pattern by the rules of ECMA-262, which knows no {@code \Q}. */
+    private static String quoted(String text) {
+        StringBuilder quoted = new StringBuilder();
+        for (char c : text.toCharArray()) {
+            if ("\\^$.|?*+()[]{}/".indexOf(c) >= 0) {
+                quoted.append('\\');
+            }
+            quoted.append(c);
+        }
+        return quoted.toString();
+    }
+
+    private static void print(StringBuilder out, Object value, int level) {
+        if (value instanceof SchemaObject object) {
+            print(out, object.schema(), level);
+        } else if (value instanceof Map<?, ?> map) {
+            Map<String, Object> entries = new LinkedHashMap<>();
+            // Small maps come in no order of their own.
+            List<String> keys = map.keySet().stream().map(String::valueOf).collect(Collectors.toList());
+            if (!(map instanceof LinkedHashMap)) {
+                keys.sort(null);
+            }
+            keys.forEach(key -> entries.put(key, map.get(key)));
+            block(out, '{', '}', entries.entrySet(), level, entry -> {
+                Json.quote(out, entry.getKey());
+                out.append(": ");
+                print(out, entry.getValue(), level + 1);
+            });
+        } else if (value instanceof List<?> list) {
+            block(out, '[', ']', list, level, item -> print(out, item, level + 1));
+        } else if (value instanceof String text) {
+            Json.quote(out, text);
+        } else {
+            out.append(value);
+        }
+    }
+
+    private static <T> void block(StringBuilder out, char opening, char closing, Iterable<T> items, int level,
+            Consumer<? super T> item) {
+        out.append(opening);
+        String between = "\n";
+        for (T one : items) {
+            out.append(between).append("  ".repeat(level + 1));
+            item.accept(one);
+            between = ",\n";
+        }
+        if (between.length() > 1) {
+            out.append('\n').append("  ".repeat(level));
+        }
+        out.append(closing);
+    }
+}

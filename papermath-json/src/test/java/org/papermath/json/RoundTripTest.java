@@ -1,0 +1,179 @@
+package org.papermath.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
+
+import javax.measure.Quantity;
+
+import org.junit.jupiter.api.Test;
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Order;
+import org.papermath.plan.Piece;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.record.BatchRecord;
+
+/** Read, written and read again, everything is as it was. */
+class RoundTripTest {
+    private static final String EDITED = """
+            {"format": "papermath/order", "version": "1.0", "x-head": 1, "name": "o",
+             "recipes": [{"ref": "papers/reed.json", "x-ref": 2},
+                         {"name": "plain", "furnish": [{"fibre": "abaca", "share": "100 %"}], "x-plain": 3}],
+             "studio": {"ref": "studio.json"},
+             "pieces": [
+               {"name": "one", "count": 1, "recipe": "reed", "size": "ISO A5", "grammage": "130 g/m2", "x-n": "one"},
+               {"name": "two", "count": 2, "recipe": "plain", "size": "ISO A5", "grammage": "130 g/m2", "x-n": "two",
+                "x-m": {"deep": [1, {"x-deeper": null}]}},
+               {"name": "three", "x-first": true, "count": 3, "recipe": "plain", "size": "ISO A5",
+                "sample": {"size": ["1 cm", "1 cm"], "mass": "1 g", "thickness": "1 mm", "x-s": "three"}}]}
+            """;
+
+    private static <T> void sameTwice(Document<T> read, Function<Document<T>, String> write,
+            Function<String, Document<T>> reading) {
+        String written = write.apply(read);
+        Document<T> again = reading.apply(written);
+        assertThat(again.keptMembers()).isEqualTo(read.keptMembers());
+        assertThat(again.references()).isEqualTo(read.references());
+        assertThat(again.writtenBy()).isEqualTo(read.writtenBy());
+        assertThat(write.apply(again)).isEqualTo(written);
+        if (!(read.value() instanceof PlanDocument)) {
+            assertThat(again.value()).isEqualTo(read.value());
+        }
+    }
+
+    private static String withWriter(String document) {
+        return document.replaceFirst("\"version\": \"1.0\",",
+                "\"version\": \"1.0\", \"writtenBy\": {\"program\": \"p\", \"version\": \"2\", \"x-by\": [1]},");
+    }
+
+    @Test
+    void everyDocumentIsTheSame() {
+        sameTwice(PapermathDocuments.readRecipe(withWriter(Concert.RECIPE)), PapermathDocuments::writeRecipe,
+                PapermathDocuments::readRecipe);
+        sameTwice(PapermathDocuments.readStudio(withWriter(Concert.STUDIO)), PapermathDocuments::writeStudio,
+                PapermathDocuments::readStudio);
+        sameTwice(PapermathDocuments.readOrder(withWriter(Concert.ORDER), Concert.FILES),
+                PapermathDocuments::writeOrder, text -> PapermathDocuments.readOrder(text, Concert.FILES));
+        sameTwice(PapermathDocuments.readRecord(Batch.RECORD), PapermathDocuments::writeRecord,
+                PapermathDocuments::readRecord);
+        OrderDocument concert = Concert.read().value();
+        sameTwice(PapermathDocuments.readPlan(PapermathDocuments.writePlan(
+                MakingPlan.of(concert.order(), concert.studio()), "p", "1").replaceFirst("\"code\"",
+                        "\"x-in-the-figures\": 1, \"code\"")),
+                PapermathDocuments::writePlan, PapermathDocuments::readPlan);
+    }
+
+    @Test
+    void everyUnitOfEveryKindIsTheSame() {
+        BatchRecord.Builder record = BatchRecord.builder("units", LocalDate.of(2027, 3, 1));
+        int count = 0;
+        for (Kind<?> kind : Kinds.all()) {
+            for (String code : kind.codes()) {
+                record.planned(kind.name() + " in " + code, amount(kind, code));
+                count++;
+            }
+        }
+        assertThat(count).isGreaterThan(100);
+        BatchRecord units = record.build();
+        BatchRecord read = PapermathDocuments.readRecord(PapermathDocuments.writeRecord(Document.of(units))).value();
+        assertThat(read).isEqualTo(units);
+        read.planned().forEach((name, amount) -> {
+            Amount<?> other = units.planned().get(name);
+            assertThat(amount.kind()).isSameAs(other.kind());
+            assertThat(amount.getUnit()).isEqualTo(other.getUnit());
+            assertThat(Double.doubleToLongBits(amount.value())).isEqualTo(Double.doubleToLongBits(other.value()));
+        });
+    }
+
+    /** A value with all its digits, somewhere in the range of the kind. */
+    private static <Q extends Quantity<Q>> Amount<Q> amount(Kind<Q> kind, String code) {
+        double si = Double.isInfinite(kind.highestSi()) ? Math.PI : kind.highestSi() / Math.PI;
+        double least = Double.isInfinite(kind.lowestSi()) ? 0 : kind.lowestSi();
+        return kind.ofSi(least + (si - least) * 0.7, code);
+    }
+
+    @Test
+    void anOrderEditedInTheMiddleKeepsWhatIsOfOthersWithItsPieces() {
+        Document<OrderDocument> read = PapermathDocuments.readOrder(EDITED, Concert.FILES);
+        List<Piece> pieces = read.value().order().pieces();
+        Order.Builder edited = Order.of("o");
+        edited.piece(pieces.get(2)).piece(Piece.of("new", 5, "plain").sized(pieces.get(0).format().orElseThrow())
+                .weighing(Kinds.GRAMMAGE.of(90, "g/m2")).build()).piece(pieces.get(0));
+        edited.recipe(read.value().order().recipes().get(1)).recipe(read.value().order().recipes().get(0));
+        Document<OrderDocument> now = read.with(new OrderDocument(edited.build(), read.value().studio()));
+        String written = PapermathDocuments.writeOrder(now);
+        Document<OrderDocument> again = PapermathDocuments.readOrder(written, Concert.FILES);
+
+        assertThat(again.value()).isEqualTo(now.value());
+        assertThat(again.keptMembers()).containsOnlyKeys("/x-head", "/recipes/0/x-plain", "/recipes/1/x-ref",
+                "/pieces/0/x-first", "/pieces/0/sample/x-s", "/pieces/2/x-n").containsEntry("/pieces/2/x-n", "\"one\"")
+                .containsEntry("/pieces/0/sample/x-s", "\"three\"");
+        assertThat(again.references()).containsOnlyKeys("/recipes/1", "/studio")
+                .containsEntry("/recipes/1", "papers/reed.json");
+        assertThat(PapermathDocuments.writeOrder(again)).isEqualTo(written);
+    }
+
+    @Test
+    void aPieceUnderANewNameInItsPlaceKeepsWhatIsOfOthers() {
+        Document<OrderDocument> read = PapermathDocuments.readOrder(EDITED, Concert.FILES);
+        Order order = read.value().order();
+        Order.Builder edited = Order.of("o");
+        order.recipes().forEach(edited::recipe);
+        edited.piece(order.pieces().get(0)).piece(Piece.of("second", 2, "plain")
+                .sized(order.pieces().get(1).format().orElseThrow()).weighing(Kinds.GRAMMAGE.of(90, "g/m2")).build())
+                .piece(order.pieces().get(2));
+        Document<OrderDocument> again = PapermathDocuments.readOrder(PapermathDocuments.writeOrder(
+                read.with(new OrderDocument(edited.build(), read.value().studio()))), Concert.FILES);
+        assertThat(again.keptMembers()).isEqualTo(read.keptMembers());
+    }
+
+    @Test
+    void twelveFaultsOfAnOrderAreReportedInOneRunEachAtItsPlace() {
+        String text = """
+                {
+                  "format": "papermath/order",
+                  "version": "1.0",
+                  "name": "",
+                  "due": "2027-02-30",
+                  "recipes": [
+                    {"name": "plain", "furnish": [{"fibre": "abacca", "share": "100 %"}], "beating": "3 hours"},
+                    {"name": "mixed", "furnish": [{"fibre": "abaca", "share": "70 %"},
+                                                  {"fibre": "kozo", "share": "20 %"}]}
+                  ],
+                  "studio": {"name": "shed", "press": {"name": "p", "jack": "20 ton", "platen": ["45 cm"]}},
+                  "pieces": [
+                    {"name": "card", "count": 2.5, "recipe": "plian", "size": "A6", "grammage": 260},
+                    {"name": "box", "count": 3, "recipe": "plain", "size": ["10 cm", "12 cm"], "caliper": "0.5 mm",
+                     "grammage": "200 g/m2", "colour": "grey"}
+                  ]
+                }
+                """;
+        DocumentException all = catchThrowableOfType(DocumentException.class,
+                () -> PapermathDocuments.readOrder(text));
+        assertThat(all.faults()).extracting(fault -> fault.line() + ":" + fault.column() + " " + fault.code())
+                .containsExactly("4:11 text.blank", "5:10 date.none", "7:45 fibre.unknown", "7:85 unit.unknown",
+                        "8:34 furnish.sum", "11:66 unit.unclear", "11:86 list.length", "13:32 number.not-whole",
+                        "13:47 order.no-recipe", "13:64 format.unclear", "13:82 quantity.no-unit",
+                        "14:5 member.one-of", "15:30 member.unknown");
+        assertThat(all.getMessage()).startsWith("13 faults\n  line 4, column 11, /name: the text is empty.");
+        assertThat(all.faults()).allSatisfy(fault -> {
+            assertThat(fault.text()).endsWith(fault.text().endsWith("?") ? "?" : ".").doesNotContain("null", "Optional");
+            assertThat(fault.pointer()).startsWith("/");
+        });
+    }
+
+    @Test
+    void aPlanWithoutItsWriterIsNotWritten() {
+        OrderDocument concert = Concert.read().value();
+        Document<PlanDocument> plan = PapermathDocuments.readPlan(PapermathDocuments.writePlan(
+                MakingPlan.of(concert.order(), concert.studio()), "p", "1"));
+        assertThatThrownBy(() -> PapermathDocuments.writePlan(Document.of(plan.value())))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}

@@ -1,0 +1,304 @@
+package org.papermath.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.plan.MakingPlan;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The reader and the schemas judge the same documents: good ones, and ones made bad in every place in every way, each
+ * way with its name. The schemas are judged by an independent validator.
+ */
+class SchemaTest {
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final Map<String, Schema> SCHEMAS = new TreeMap<>();
+
+    static {
+        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+        PapermathSchemas.names().forEach(name -> SCHEMAS.put(name,
+                registry.getSchema(PapermathSchemas.text(name), InputFormat.JSON)));
+    }
+
+    private static final boolean FULL = Boolean.getBoolean("papermath.long");
+
+    /** One document that is judged, and how it came about. */
+    private record Case(String label, String pointer, JsonNode document) {
+    }
+
+    private static Map<String, List<JsonNode>> good() {
+        Map<String, List<JsonNode>> good = new LinkedHashMap<>();
+        JsonNode order = MAPPER.readTree(Concert.ORDER);
+        ObjectNode whole = (ObjectNode) MAPPER.readTree(Concert.ORDER);
+        ((ArrayNode) whole.get("recipes")).set(0, inline(Concert.RECIPE));
+        whole.set("studio", inline(Concert.STUDIO));
+        ObjectNode ream = (ObjectNode) MAPPER.readTree(Concert.ORDER);
+        ((ObjectNode) ream.get("pieces").get(0)).set("grammage", MAPPER.readTree(
+                "{\"weight\": \"110 lb\", \"sheet\": [\"26 in\", \"40 in\"], \"count\": 500}"));
+        OrderDocument concert = Concert.read().value();
+        good.put("order", FULL ? List.of(order, whole, ream) : List.of(ream, whole));
+        good.put("recipe", List.of(MAPPER.readTree(Concert.RECIPE)));
+        good.put("studio", List.of(MAPPER.readTree(Concert.STUDIO)));
+        good.put("record", List.of(MAPPER.readTree(Batch.RECORD)));
+        good.put("plan", List.of(MAPPER.readTree(PapermathDocuments.writePlan(
+                MakingPlan.of(concert.order(), concert.studio()), "a test", "1"))));
+        return good;
+    }
+
+    private static JsonNode inline(String document) {
+        ObjectNode node = (ObjectNode) MAPPER.readTree(document);
+        node.remove("format");
+        node.remove("version");
+        return node;
+    }
+
+    private static List<String> read(String name, JsonNode document) {
+        byte[] bytes = document.toString().getBytes(StandardCharsets.UTF_8);
+        try {
+            switch (name) {
+                case "order" -> PapermathDocuments.readOrder(bytes, "", Concert.FILES);
+                case "recipe" -> PapermathDocuments.readRecipe(bytes, "");
+                case "studio" -> PapermathDocuments.readStudio(bytes, "");
+                case "record" -> PapermathDocuments.readRecord(bytes, "");
+                default -> PapermathDocuments.readPlan(bytes, "");
+            }
+            return List.of();
+        } catch (DocumentException e) {
+            return e.faults().stream().map(Fault::code).toList();
+        }
+    }
+
+    private static boolean isValid(String name, JsonNode document) {
+        return SCHEMAS.get(name).validate(document).isEmpty();
+    }
+
+    static List<String> names() {
+        return PapermathSchemas.names();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void theReaderAndTheSchemaAgree(String name) {
+        Map<String, Integer> refused = new TreeMap<>();
+        Map<String, Integer> accepted = new TreeMap<>();
+        List<String> quarrels = new ArrayList<>();
+        Set<String> tried = new HashSet<>();
+        for (JsonNode document : good().get(name)) {
+            assertThat(read(name, document)).isEmpty();
+            assertThat(SCHEMAS.get(name).validate(document)).isEmpty();
+            cases(document, one -> {
+                // Items of one list are alike: in short runs each way is tried on one of them.
+                if (FULL || tried.add(one.label() + one.pointer().replaceAll("/[0-9]+", "/*")
+                        + one.document().at(one.pointer()).getNodeType() + one.document().at(one.pointer()).size())) {
+                    judge(name, one, refused, accepted, quarrels);
+                }
+            });
+        }
+        assertThat(quarrels).isEmpty();
+        // Each way of going wrong was tried, and each way of going right.
+        assertThat(refused).containsKeys("a member left out", "a member nobody knows", "null", "a text instead",
+                "a number instead", "a list instead", "an object instead", "true instead");
+        assertThat(accepted).containsKeys("a member of others");
+        if (!name.equals("plan")) {
+            assertThat(refused).containsKeys("a text left empty", "no unit", "an unknown unit", "another kind's unit",
+                    "a number alone", "a list with one more item");
+            assertThat(accepted).containsKeys("value and unit", "blanks around");
+        }
+    }
+
+    private static void judge(String name, Case one, Map<String, Integer> refused, Map<String, Integer> accepted,
+            List<String> quarrels) {
+        List<String> codes = read(name, one.document());
+        boolean valid = isValid(name, one.document());
+        boolean structural = codes.stream().anyMatch(code -> !FaultCodes.seenByTheReaderOnly().contains(code));
+        if (codes.isEmpty() && !valid) {
+            quarrels.add(one.label() + " at " + one.pointer() + ": only the reader accepts it: "
+                    + SCHEMAS.get(name).validate(one.document()));
+        } else if (structural && valid) {
+            quarrels.add(one.label() + " at " + one.pointer() + ": only the schema accepts it: " + codes);
+        }
+        (codes.isEmpty() ? accepted : refused).merge(one.label(), 1, Integer::sum);
+    }
+
+    /** Makes every place of a document bad in every way, one at a time. */
+    private static void cases(JsonNode document, Consumer<Case> to) {
+        List<String> pointers = new ArrayList<>();
+        pointers("", document, pointers);
+        for (String pointer : pointers) {
+            // Deep in the figures of a plan anything may stand; a recipe and a studio are gone through for themselves.
+            boolean plan = document.has("batches");
+            if (plan && pointer.matches("/(batches|pieces|notices|cautions|sensitivity|assumptionsUsed|toBuy)/.*")
+                    || !FULL && pointer.matches(plan ? "/(order|studio)/.*/.*" : "/(studio|recipes/0)/.*/.*")) {
+                continue;
+            }
+            new Place(document, pointer, to).spoil();
+        }
+    }
+
+    private static void pointers(String pointer, JsonNode node, List<String> into) {
+        into.add(pointer);
+        if (node.isObject()) {
+            node.propertyNames().forEach(name -> pointers(pointer + "/" + name.replace("~", "~0").replace("/", "~1"),
+                    node.get(name), into));
+        } else if (node.isArray()) {
+            for (int i = 0; i < node.size(); i++) {
+                pointers(pointer + "/" + i, node.get(i), into);
+            }
+        }
+    }
+
+    private record Place(JsonNode document, String pointer, Consumer<Case> to) {
+        private void with(String label, Consumer<JsonNode> change) {
+            JsonNode copy = document.deepCopy();
+            change.accept(copy.at(pointer));
+            to.accept(new Case(label, pointer, copy));
+        }
+
+        private void replaced(String label, JsonNode by) {
+            if (pointer.isEmpty()) {
+                to.accept(new Case(label, pointer, by));
+                return;
+            }
+            JsonNode copy = document.deepCopy();
+            int cut = pointer.lastIndexOf('/');
+            JsonNode parent = copy.at(pointer.substring(0, cut));
+            String step = pointer.substring(cut + 1).replace("~1", "/").replace("~0", "~");
+            if (parent instanceof ObjectNode object) {
+                object.set(step, by);
+            } else {
+                ((ArrayNode) parent).set(Integer.parseInt(step), by);
+            }
+            to.accept(new Case(label, pointer, copy));
+        }
+
+        void spoil() {
+            JsonNode node = document.at(pointer);
+            replaced("null", NODES.nullNode());
+            replaced("a text instead", NODES.stringNode("sometimes"));
+            replaced("a number instead", NODES.numberNode(7));
+            replaced("a list instead", NODES.arrayNode());
+            replaced("an object instead", NODES.objectNode());
+            replaced("true instead", NODES.booleanNode(true));
+            if (node instanceof ObjectNode object) {
+                object.propertyNames().forEach(name -> with("a member left out", at -> ((ObjectNode) at).remove(name)));
+                with("a member nobody knows", at -> ((ObjectNode) at).put("nobody", 1));
+                with("a member of others", at -> ((ObjectNode) at).put("x-own", 1));
+                for (String name : List.of("envelopeFor", "style", "size", "caliper", "grammage", "low", "subject",
+                        "fibre", "ref", "count", "unit")) {
+                    with("a member of another object", at -> ((ObjectNode) at).put(name, "x"));
+                }
+            } else if (node instanceof ArrayNode array) {
+                with("a list with one more item", at -> ((ArrayNode) at).add("more"));
+                if (!array.isEmpty()) {
+                    with("a list with an item twice", at -> ((ArrayNode) at).add(array.get(0).deepCopy()));
+                    with("a list with one item less", at -> ((ArrayNode) at).remove(0));
+                }
+            } else if (node.isNumber()) {
+                for (String number : List.of("-1", "0", "1", "0.5", "2.0", "1e2", "1e9", "1e400", "123456789012")) {
+                    replaced("another number", MAPPER.readTree(number));
+                }
+            } else if (node.isString()) {
+                text(node.asString());
+            }
+        }
+
+        private void text(String text) {
+            replaced("a text left empty", NODES.stringNode(" "));
+            replaced("a text left empty", NODES.stringNode(""));
+            replaced("blanks around", NODES.stringNode("  " + text + "\u2003"));
+            replaced("a blank that is none", NODES.stringNode("\u00A0"));
+            replaced("a longer text", NODES.stringNode(text + "x"));
+            replaced("a very long text", NODES.stringNode(text + " ".repeat(300) + "x".repeat(300)));
+            replaced("a control character", NODES.stringNode(text + "\u0007"));
+            replaced("capitals", NODES.stringNode(text.toUpperCase(java.util.Locale.ROOT)));
+            replaced("another day", NODES.stringNode("2027-02-30"));
+            replaced("another day", NODES.stringNode("2027-1-1"));
+            String[] parts = text.split(" ", 2);
+            if (parts.length == 2 && parts[0].matches("[0-9.]+")) {
+                replaced("no unit", NODES.stringNode(parts[0]));
+                replaced("an unknown unit", NODES.stringNode(parts[0] + " furlong"));
+                replaced("no blank", NODES.stringNode(parts[0] + parts[1]));
+                replaced("a comma", NODES.stringNode(parts[0] + ",5 " + parts[1]));
+                replaced("a sign", NODES.stringNode("-" + parts[0] + " " + parts[1]));
+                replaced("an exponent", NODES.stringNode("+.5E-1 " + parts[1]));
+                replaced("no number", NODES.stringNode("some " + parts[1]));
+                replaced("a number alone", NODES.numberNode(Double.parseDouble(parts[0])));
+                for (Kind<?> kind : FULL ? Kinds.all() : List.of(Kinds.MASS, Kinds.LENGTH, Kinds.NUMBER)) {
+                    for (String code : FULL ? kind.spellings() : kind.codes().subList(0, 1)) {
+                        replaced("another kind's unit", NODES.stringNode(parts[0] + " " + code));
+                    }
+                }
+                replaced("a huge number", NODES.stringNode("1e4000 " + parts[1]));
+                ObjectNode object = NODES.objectNode().put("value", Double.parseDouble(parts[0]));
+                replaced("value alone", object.deepCopy());
+                replaced("value and unknown unit", object.deepCopy().put("unit", "furlong"));
+                replaced("value and unit", object.deepCopy().put("unit", parts[1]));
+                replaced("a member of others in a quantity", object.deepCopy().put("unit", parts[1]).put("x-own", 1));
+            }
+        }
+    }
+
+    @Test
+    void everySpellingOfEveryUnitIsInThePattern() {
+        JsonNode definitions = MAPPER.readTree(PapermathSchemas.text("record")).get("$defs");
+        int checked = 0;
+        for (Kind<?> kind : Kinds.all()) {
+            String slug = kind.name().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+            String pattern = definitions.get(slug).get("anyOf").get(0).get("pattern").asString();
+            TreeSet<String> all = new TreeSet<>();
+            Kinds.all().forEach(other -> all.addAll(other.spellings()));
+            for (String code : all) {
+                for (String text : List.of("1 " + code, "1" + code, " 0.5  " + code + " ", "1e1 " + code)) {
+                    boolean read = isRead(kind, text);
+                    assertThat(java.util.regex.Pattern.compile(pattern).matcher(text).find())
+                            .as(kind.name() + ": " + text).isEqualTo(read);
+                    checked++;
+                }
+            }
+        }
+        assertThat(checked).isGreaterThan(10_000);
+    }
+
+    private static boolean isRead(Kind<?> kind, String text) {
+        try {
+            kind.read(text);
+            return true;
+        } catch (PapermathException e) {
+            return e.code().equals("quantity.range");
+        }
+    }
+
+    @Test
+    void thereIsNoSchemaOfWhatIsNoDocument() {
+        assertThatThrownBy(() -> PapermathSchemas.text("pulp")).isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("order, recipe, studio, record, plan");
+    }
+}
