@@ -66,7 +66,7 @@ class DocumentFaultsTest {
             "United States"     | "Atlantis"        | /pieces/2/mailedIn     | mail.country
             "1.3 g"             | "0 g"             | /pieces/3/sample/mass  | quantity.not-above-zero
             "65 %"              | "0.1 %"           | /weighedIn/humidity    | quantity.range
-            2027-04-09          | 2027-04-31        | /due                   | date.none      
+            2027-04-09          | 2027-04-31        | /due                   | date.none
             papers/reed.json    | papers/rush.json  | /recipes/0/ref         | reference.unreadable
             """)
     void aFaultInAnOrderStandsAtItsMember(String from, String to, String pointer, String code) {
