@@ -1,12 +1,16 @@
 package org.papermath.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
 import org.papermath.plan.Job.BatchJob;
 import org.papermath.plan.Job.PieceJob;
 import org.papermath.plan.Settings.BatchSettings;
@@ -46,9 +50,52 @@ final class PlanNotices {
         }
         notices.room();
         notices.basis();
+        notices.strangers();
         List<Notice> all = new ArrayList<>(notices.warnings);
         all.addAll(notices.notes);
         return List.copyOf(all);
+    }
+
+    /** Notes values of one's own for things that are not here: most often a name is misspelt. */
+    private void strangers() {
+        if (job.assumptions.containsAll(studio.assumptions().own())) {
+            return;
+        }
+        Set<String> names = names();
+        for (Assumption own : studio.assumptions().own()) {
+            if (!job.assumptions.contains(own)) {
+                own.scope().place().filter(place -> !names.contains(place)).ifPresent(place -> stranger(own, place));
+                own.scope().subject().filter(of -> !names.contains(of)).ifPresent(of -> stranger(own, of));
+            }
+        }
+    }
+
+    /** Returns every name a value can be said to hold for. */
+    private Set<String> names() {
+        Set<String> names = new HashSet<>(Set.of("card", "envelope", "small", "large"));
+        studio.beater().ifPresent(one -> names.add(one.name()));
+        studio.vat().ifPresent(one -> names.add(one.name()));
+        studio.press().ifPresent(one -> names.add(one.name()));
+        studio.dryers().forEach(one -> names.add(one.name()));
+        studio.onHand().keySet().forEach(fibre -> names.add(fibre.id()));
+        Fibres.all().forEach(fibre -> names.add(fibre.id()));
+        Assumptions.edition(studio.assumptions().edition()).all()
+                .forEach(one -> one.scope().subject().ifPresent(names::add));
+        for (Recipe recipe : order.recipes()) {
+            names.add(recipe.name());
+            recipe.furnish().shares().keySet().forEach(fibre -> {
+                names.add(fibre.id());
+                names.addAll(fibre.kin());
+            });
+            recipe.additives().forEach(dose -> names.add(dose.additive().name()));
+        }
+        order.pieces().forEach(piece -> names.add(piece.name()));
+        return names;
+    }
+
+    private void stranger(Assumption own, String name) {
+        note("assumption.stranger", "the value of " + own.key() + " is not used: nothing here is called \"" + name
+                + "\". Check the name.", "key", own.key(), "name", name);
     }
 
     private void warn(String code, String text, Object... arguments) {

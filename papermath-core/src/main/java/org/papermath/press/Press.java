@@ -145,7 +145,7 @@ public final class Press {
     }
 
     /**
-     * Returns the press with the rating of a further part.
+     * Returns the press with the rating of a further part, or another rating of one it has.
      *
      * @param part the part, for example {@code frame} or {@code boards}
      * @param rating the greatest load its maker allows, above zero
@@ -154,9 +154,12 @@ public final class Press {
      */
     public Press part(String part, Quantity<Force> rating) {
         Kinds.FORCE.siAboveZero(rating, "rating of the " + part);
+        Part rated = new Part(part, Kinds.FORCE.check(rating, "rating of the " + part));
         List<Part> more = new ArrayList<>(parts);
-        more.removeIf(old -> old.name().equals(part));
-        more.add(new Part(part, Kinds.FORCE.check(rating, "rating of the " + part)));
+        more.replaceAll(old -> old.name().equals(part) ? rated : old);
+        if (!more.contains(rated)) {
+            more.add(rated);
+        }
         return new Press(name, List.copyOf(more), platenWidth, platenLength, daylight);
     }
 

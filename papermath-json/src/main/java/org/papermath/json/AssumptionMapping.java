@@ -1,8 +1,10 @@
 package org.papermath.json;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -37,6 +39,13 @@ final class AssumptionMapping {
         return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));
     }
 
+    /** Returns the ids a value of one's own may have. */
+    static Set<String> ids(String edition) {
+        Set<String> ids = new HashSet<>(Assumptions.edition(edition).ids());
+        DirectMeasurements.all().forEach(row -> ids.add(row.id()));
+        return ids;
+    }
+
     private static Got<Assumption> read(ObjectAt in, Map<String, Assumption> patterns, String edition) {
         Got<Assumption> pattern = pattern(in.required("id").text(), patterns, edition);
         String unit = pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
@@ -62,7 +71,17 @@ final class AssumptionMapping {
         });
     }
 
-    static void write(ObjectOut out, Assumption own) {
+    /**
+     * Writes a value of one's own.
+     *
+     * @throws Refused if the edition has no such assumption: what could not be read again is not written
+     */
+    static void write(ObjectOut out, Assumption own, Set<String> ids, String edition) {
+        if (!ids.contains(own.id())) {
+            throw Refused.of("assumption.unknown", "there is no assumption \"" + own.id() + "\" in edition " + edition
+                    + "; a document with it could not be read again. Take it out of the values of the studio.",
+                    "found", own.id());
+        }
         out.member("id").text(own.id());
         own.scope().subject().ifPresent(subject -> {
             boolean fibre = Fibres.all().stream().anyMatch(known -> known.id().equals(subject));

@@ -8,6 +8,8 @@ import org.papermath.plan.Piece;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Kinds;
 import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.Format;
+import org.papermath.shape.FormatSystem;
 
 /** The schemas of orders, recipes and plans. */
 final class DocumentSchemas {
@@ -45,7 +47,7 @@ final class DocumentSchemas {
                 .required("name", SchemaText.text())
                 .required("count", SchemaText.count(1, 100_000))
                 .required("recipe", SchemaText.text())
-                .optional("size", SchemaText.anyOf(SchemaText.text(), SchemaText.sides()))
+                .optional("size", SchemaText.anyOf(SchemaText.text(), SchemaText.sides(), format()))
                 .optional("grammage", SchemaText.quantity(Kinds.GRAMMAGE))
                 .optional("caliper", length)
                 .optional("sample", SchemaObject.object().required("size", SchemaText.sides())
@@ -67,6 +69,13 @@ final class DocumentSchemas {
                 .rule("if", has("envelopeFor")).rule("then", has("style"))
                 .rule("else", Map.of("required", List.of("size"), "properties",
                         Map.of("style", false, "inserts", false, "clearance", false)));
+    }
+
+    private static SchemaObject format() {
+        return SchemaObject.object().required("name", SchemaText.text())
+                .required("system", SchemaText.words(List.of(FormatSystem.values()), FormatSystem::words))
+                .required("use", SchemaText.words(List.of(Format.Use.values()), Common::word))
+                .required("sides", SchemaText.sides());
     }
 
     private static Object has(String member) {

@@ -15,6 +15,7 @@ import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Share;
 import org.papermath.shape.EnvelopeStyle;
 import org.papermath.shape.Format;
+import org.papermath.shape.FormatSystem;
 import org.papermath.shape.Formats;
 
 /** A piece of an order. */
@@ -23,11 +24,12 @@ final class PieceMapping {
     record Known(Names recipes, Names pieces, Names dryers, Set<String> envelopes, List<Got<String>> insides) {
     }
 
-    /** A size: that of a format, or two sides. */
+    /** A size: that of a format the library knows, of one of one's own, or two sides. */
     private record Size(Got<Format> format, Got<List<Amount<Length>>> sides) {
         static Size read(ValueAt at, String piece) {
-            Got<Format> format = at.isText() ? at.text().map(Formats::find) : Got.nothing(at);
-            Got<List<Amount<Length>>> sides = at.isText() ? Got.nothing(at)
+            Got<Format> format = at.isText() ? at.text().map(Formats::find)
+                    : at.isObject() ? at.object(PieceMapping::format) : Got.nothing(at);
+            Got<List<Amount<Length>>> sides = at.isText() || at.isObject() ? Got.nothing(at)
                     : at.list(2, 2, side -> side.quantity(Kinds.LENGTH).check(q -> scratch(piece).sized(q, q)));
             return new Size(format, sides);
         }
@@ -180,9 +182,26 @@ final class PieceMapping {
         Optional<Format> known = piece.format().filter(PieceMapping::isKnown);
         if (known.isPresent()) {
             out.member("size").text(known.get().name());
+        } else if (piece.format().isPresent()) {
+            out.member("size").object(in -> format(in, piece.format().get()));
         } else if (piece.width().isPresent()) {
             Common.sides(out.member("size"), piece.width().get(), piece.height().orElseThrow());
         }
+    }
+
+    private static Got<Format> format(ObjectAt in) {
+        Got<String> name = in.required("name").text();
+        Got<FormatSystem> system = in.required("system").choice(List.of(FormatSystem.values()), FormatSystem::words);
+        Got<Format.Use> use = in.required("use").choice(List.of(Format.Use.values()), Common::word);
+        Got<List<Amount<Length>>> sides = Common.sides(in.required("sides"), "side of the format");
+        return in.make(() -> Format.of(name.get(), system.get(), use.get(), sides.get().get(0), sides.get().get(1)));
+    }
+
+    private static void format(ObjectOut out, Format format) {
+        out.member("name").text(format.name());
+        out.member("system").text(format.system().words());
+        out.member("use").text(Common.word(format.use()));
+        Common.sides(out.member("sides"), format.width(), format.height());
     }
 
     private static boolean isKnown(Format format) {

@@ -2,6 +2,7 @@ package org.papermath.json;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 import javax.measure.quantity.Mass;
@@ -103,7 +104,10 @@ final class StudioMapping {
         out.member("edition").text(studio.assumptions().edition());
         List<Assumption> own = studio.assumptions().own();
         if (!own.isEmpty()) {
-            out.member("assumptions").list(own, (item, one) -> item.object(in -> AssumptionMapping.write(in, one)));
+            String edition = studio.assumptions().edition();
+            Set<String> ids = AssumptionMapping.ids(edition);
+            out.member("assumptions").list(own,
+                    (item, one) -> item.object(in -> AssumptionMapping.write(in, one, ids, edition)));
         }
     }
 

@@ -6,18 +6,27 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 import javax.measure.Quantity;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Notice;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.Order;
 import org.papermath.plan.Piece;
+import org.papermath.plan.Studio;
+import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 import org.papermath.record.BatchRecord;
+import org.papermath.shape.Format;
+import org.papermath.shape.FormatSystem;
 
 /** Read, written and read again, everything is as it was. */
 class RoundTripTest {
@@ -175,5 +184,55 @@ class RoundTripTest {
                 MakingPlan.of(concert.order(), concert.studio()), "p", "1"));
         assertThatThrownBy(() -> PapermathDocuments.writePlan(Document.of(plan.value())))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aFormatOfOnesOwnKeepsItsName() {
+        Format own = Format.of("seat card", FormatSystem.TRADITIONAL, Format.Use.CARD, Kinds.LENGTH.of(9, "cm"),
+                Kinds.LENGTH.of(2, "in"));
+        Document<OrderDocument> read = PapermathDocuments.readOrder(EDITED, Concert.FILES);
+        Order.Builder order = Order.of("o").recipe(read.value().order().recipes().get(1)).piece(Piece.of("a", 1, "plain")
+                .sized(own).weighing(Kinds.GRAMMAGE.of(90, "g/m2")).build());
+        Document<OrderDocument> document = Document.of(new OrderDocument(order.build(), read.value().studio()));
+        OrderDocument again = PapermathDocuments.readOrder(PapermathDocuments.writeOrder(document)).value();
+        assertThat(again).isEqualTo(document.value());
+        assertThat(again.order().pieces().get(0).format()).contains(own);
+    }
+
+    @Test
+    void aPressWithAnotherJackKeepsTheOrderOfItsParts() {
+        Studio studio = Studio.of("s").press(Press.of("p", Kinds.FORCE.of(20, "kN"), Kinds.LENGTH.of(40, "cm"),
+                Kinds.LENGTH.of(50, "cm")).part("frame", Kinds.FORCE.of(18, "kN"))
+                .part("jack", Kinds.FORCE.of(12, "tonf_us"))).build();
+        Studio again = PapermathDocuments.readStudio(PapermathDocuments.writeStudio(Document.of(studio))).value();
+        assertThat(again.press().orElseThrow().parts()).isEqualTo(studio.press().orElseThrow().parts());
+        assertThat(again).isEqualTo(studio);
+    }
+
+    @Test
+    void aValueThatCouldNotBeReadAgainIsNotWritten() {
+        Assumption known = Assumptions.standard().all().iterator().next();
+        Assumption own = new Assumption("house.luck", known.scope(), "luck", 1, 1, 1, known.shape(), 0, 2, "1",
+                known.role(), known.basis(), known.source());
+        Studio studio = Studio.of("s").knowing(Assumptions.standard().with(own)).build();
+        assertThatThrownBy(() -> PapermathDocuments.writeStudio(Document.of(studio))).isInstanceOf(Refused.class)
+                .hasMessageContaining("there is no assumption \"house.luck\" in edition 2026-11");
+    }
+
+    @Test
+    void aPlanNotesAValueForAThingThatIsNotHere() {
+        String studio = Concert.STUDIO.replace("\"subject\": \"reed\", \"at\": \"boards\"",
+                "\"subject\": \"reed\", \"at\": \"bords\"");
+        assertThat(studio).isNotEqualTo(Concert.STUDIO);
+        assertThat(strangers(Concert.STUDIO)).isEmpty();
+        assertThat(strangers(studio)).containsExactly("the value of web.solids-pressed[reed@bords] is not used:"
+                + " nothing here is called \"bords\". Check the name.");
+    }
+
+    private static List<String> strangers(String studio) {
+        OrderDocument order = PapermathDocuments.readOrder(Concert.ORDER,
+                Concert.files(Map.of("papers/reed.json", Concert.RECIPE, "studio.json", studio))).value();
+        return MakingPlan.of(order.order(), order.studio()).notices().stream()
+                .filter(notice -> notice.code().equals("assumption.stranger")).map(Notice::text).toList();
     }
 }
