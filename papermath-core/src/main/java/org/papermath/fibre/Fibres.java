@@ -89,6 +89,11 @@ public final class Fibres {
      * @throws Refused if no fibre has that id or name; the nearest is named, and none is taken in its place
      */
     public static Fibre find(String text) {
+        for (Fibre fibre : ALL) {
+            if (fibre.id().equals(text)) {
+                return fibre;
+            }
+        }
         String wanted = plain(text);
         for (Fibre fibre : ALL) {
             if (plain(fibre.id()).equals(wanted) || plain(fibre.name()).equals(wanted)) {

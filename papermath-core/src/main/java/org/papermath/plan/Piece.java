@@ -11,6 +11,7 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
@@ -168,13 +169,10 @@ public final class Piece {
          * @throws Refused if a side is out of range or the size was said before
          */
         public Builder sized(Quantity<Length> one, Quantity<Length> other) {
-            Named.once(width != null, "piece " + name, "the size");
-            Kinds.LENGTH.siAboveZero(one, "width of piece " + name);
-            Kinds.LENGTH.siAboveZero(other, "height of piece " + name);
-            Kinds.LENGTH.siWithin(one, "width of piece " + name, 0.005, 5);
-            Kinds.LENGTH.siWithin(other, "height of piece " + name, 0.005, 5);
-            width = Kinds.LENGTH.check(one, "width of piece " + name);
-            height = Kinds.LENGTH.check(other, "height of piece " + name);
+            once(width, "the size");
+            Amount<Length> first = within(one, Kinds.LENGTH, 0.005, 5, "width of piece ");
+            height = within(other, Kinds.LENGTH, 0.005, 5, "height of piece ");
+            width = first;
             return this;
         }
 
@@ -200,8 +198,7 @@ public final class Piece {
          */
         public Builder weighing(Quantity<Grammage> wanted) {
             targetOnce();
-            Kinds.GRAMMAGE.siWithin(wanted, "grammage of piece " + name, 0.002, 2);
-            grammage = Kinds.GRAMMAGE.check(wanted, "grammage of piece " + name);
+            grammage = within(wanted, Kinds.GRAMMAGE, 0.002, 2, "grammage of piece ");
             return this;
         }
 
@@ -232,9 +229,31 @@ public final class Piece {
             return this;
         }
 
+        private void once(@Nullable Object before, String what) {
+            if (before != null) {
+                Named.once(true, "piece " + name, what);
+            }
+        }
+
+        /** Checks a value; the words for a refusal are put together only for one. */
+        private <Q extends Quantity<Q>> Amount<Q> within(Quantity<Q> value, Kind<Q> kind, double least, double most,
+                String what) {
+            if (value instanceof Amount<Q> amount && amount.kind() == kind && amount.si() > 0 && amount.si() >= least
+                    && amount.si() <= most) {
+                return amount;
+            }
+            String named = what + name;
+            if (least > 0) {
+                kind.siAboveZero(value, named);
+            }
+            kind.siWithin(value, named, least, most);
+            return kind.check(value, named);
+        }
+
         private void targetOnce() {
-            Named.once(grammage != null || caliper != null || sample != null, "piece " + name,
-                    "what it is to weigh or measure");
+            once(grammage, "what it is to weigh or measure");
+            once(caliper, "what it is to weigh or measure");
+            once(sample, "what it is to weigh or measure");
         }
 
         /**
@@ -245,7 +264,7 @@ public final class Piece {
          * @throws Refused if it is out of range or was said before
          */
         public Builder spare(Quantity<Share> share) {
-            Named.once(spare != null, "piece " + name, "the spare share");
+            once(spare, "the spare share");
             spare = Kinds.SHARE.check(share, "spare share of piece " + name);
             return this;
         }
@@ -316,9 +335,8 @@ public final class Piece {
          * @throws Refused if it is out of range or was said before
          */
         public Builder trimmed(Quantity<Length> width) {
-            Named.once(trim != null, "piece " + name, "the trim");
-            Kinds.LENGTH.siWithin(width, "trim of piece " + name, 0, 0.1);
-            trim = Kinds.LENGTH.check(width, "trim of piece " + name);
+            once(trim, "the trim");
+            trim = within(width, Kinds.LENGTH, 0, 0.1, "trim of piece ");
             return this;
         }
 
@@ -330,9 +348,8 @@ public final class Piece {
          * @throws Refused if it is out of range or was said before
          */
         public Builder apart(Quantity<Length> gap) {
-            Named.once(sheetGap != null, "piece " + name, "the gap between pieces");
-            Kinds.LENGTH.siWithin(gap, "gap between pieces " + name, 0, 0.1);
-            sheetGap = Kinds.LENGTH.check(gap, "gap between pieces " + name);
+            once(sheetGap, "the gap between pieces");
+            sheetGap = within(gap, Kinds.LENGTH, 0, 0.1, "gap between pieces ");
             return this;
         }
 
@@ -345,7 +362,7 @@ public final class Piece {
          * @throws Refused if it was said before
          */
         public Builder envelopeFor(String piece, EnvelopeStyle how) {
-            Named.once(envelopeFor != null, "piece " + name, "what the envelope is for");
+            once(envelopeFor, "what the envelope is for");
             envelopeFor = Named.require("piece in the envelope " + name, piece);
             style = how;
             return this;
@@ -375,7 +392,7 @@ public final class Piece {
          * @throws Refused if it is out of range or was said before
          */
         public Builder clearance(Quantity<Length> total) {
-            Named.once(clearance != null, "piece " + name, "the clearance");
+            once(clearance, "the clearance");
             Kinds.LENGTH.siWithin(total, "clearance of envelope " + name, 0, 0.1);
             clearance = Kinds.LENGTH.check(total, "clearance of envelope " + name);
             return this;
@@ -389,7 +406,7 @@ public final class Piece {
          * @throws Refused if the table has no such country, or it was said before
          */
         public Builder mailedIn(String country) {
-            Named.once(mail != null, "piece " + name, "the country of mailing");
+            once(mail, "the country of mailing");
             mail = MailLimits.of(country).country();
             return this;
         }

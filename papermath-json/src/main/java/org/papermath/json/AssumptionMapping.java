@@ -34,6 +34,9 @@ final class AssumptionMapping {
     /** Reads the values of one's own, whose meaning, unit and bounds stand in the table of an edition. */
     static Got<List<Assumption>> read(ValueAt at, Assumptions table) {
         Map<String, Assumption> patterns = new LinkedHashMap<>();
+        if (!at.isGiven()) {
+            return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));
+        }
         table.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
         DirectMeasurements.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
         return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));

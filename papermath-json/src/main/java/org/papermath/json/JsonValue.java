@@ -8,7 +8,7 @@ import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 
-/** A JSON value that knows its place. Filled once while reading, never changed afterwards. */
+/** A JSON value that knows its place. Filled once while reading; later only asked for. */
 final class JsonValue {
     enum Type {
         OBJECT("an object"), LIST("a list"), TEXT("a text"), NUMBER("a number"), FLAG("true or false"), NULL("null");
@@ -39,6 +39,7 @@ final class JsonValue {
     private final List<JsonValue> items;
     /** The members kept for others, whose names begin with x-. */
     private Map<String, JsonValue> extras = Map.of();
+    private boolean asked;
 
     JsonValue(Type type, @Nullable JsonValue parent, String step, Places places, int number, String text) {
         this.type = type;
@@ -93,8 +94,11 @@ final class JsonValue {
         if (index != null) {
             return index.get(name);
         }
-        for (JsonValue member : members) {
-            if (member.step.equals(name)) {
+        // Hashes of names are at hand, and tell most of them apart.
+        int hash = name.hashCode();
+        for (int i = 0; i < members.size(); i++) {
+            JsonValue member = members.get(i);
+            if (member.step.hashCode() == hash && member.step.equals(name)) {
                 return member;
             }
         }
@@ -118,6 +122,14 @@ final class JsonValue {
 
     List<JsonValue> items() {
         return items;
+    }
+
+    void ask() {
+        asked = true;
+    }
+
+    boolean isAsked() {
+        return asked;
     }
 
     Map<String, JsonValue> extras() {

@@ -2,6 +2,7 @@ package org.papermath.json;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -81,10 +82,12 @@ public final class ObjectAt {
     }
 
     private @Nullable JsonValue member(String name) {
-        if (!asked.contains(name)) {
-            asked.add(name);
+        asked.add(name);
+        JsonValue member = readable ? place.member(name) : null;
+        if (member != null) {
+            member.ask();
         }
-        return readable ? place.member(name) : null;
+        return member;
     }
 
     /**
@@ -157,7 +160,7 @@ public final class ObjectAt {
         }
         closed = true;
         for (JsonValue member : place.members()) {
-            if (!asked.contains(member.step())) {
+            if (!member.isAsked()) {
                 unknown(member);
             }
         }
@@ -168,17 +171,22 @@ public final class ObjectAt {
         close();
         if (readable) {
             for (JsonValue extra : place.extras().values()) {
-                source.faultAtName(extra, FaultCodes.UNKNOWN, asked, "", "\"" + JsonValue.shown(extra.step())
+                source.faultAtName(extra, FaultCodes.UNKNOWN, known(), "", "\"" + JsonValue.shown(extra.step())
                         + "\" cannot be kept inside a quantity. Put it beside the quantity.");
             }
         }
     }
 
+    private Collection<String> known() {
+        return new LinkedHashSet<>(asked);
+    }
+
     private void unknown(JsonValue member) {
-        String nearest = source.nearest(member.step(), asked);
-        String advice = nearest.isEmpty() ? " Known here: " + String.join(", ", asked) + "."
+        Collection<String> known = known();
+        String nearest = source.nearest(member.step(), known);
+        String advice = nearest.isEmpty() ? " Known here: " + String.join(", ", known) + "."
                 : " Did you mean \"" + nearest + "\"?";
-        source.faultAtName(member, FaultCodes.UNKNOWN, asked, nearest, "\"" + JsonValue.shown(member.step())
+        source.faultAtName(member, FaultCodes.UNKNOWN, known, nearest, "\"" + JsonValue.shown(member.step())
                 + "\" is not known here." + advice + " A note of your own begins with x-.");
     }
 

@@ -3,7 +3,9 @@ package org.papermath.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
@@ -30,7 +32,7 @@ final class PieceMapping {
             Got<Format> format = at.isText() ? at.text().map(Formats::find)
                     : at.isObject() ? at.object(PieceMapping::format) : Got.nothing(at);
             Got<List<Amount<Length>>> sides = at.isText() || at.isObject() ? Got.nothing(at)
-                    : at.list(2, 2, side -> side.quantity(Kinds.LENGTH).check(q -> scratch(piece).sized(q, q)));
+                    : at.list(2, 2, side -> side.quantity(Kinds.LENGTH).check(q -> look(q, 0.005, 5, one -> scratch(piece).sized(one, one))));
             return new Size(format, sides);
         }
 
@@ -45,7 +47,7 @@ final class PieceMapping {
         static Target read(ObjectAt in, String piece) {
             in.exactlyOne("grammage", "caliper", "sample");
             return new Target(
-                    in.optional("grammage").quantity(Kinds.GRAMMAGE).check(q -> scratch(piece).weighing(q)),
+                    in.optional("grammage").quantity(Kinds.GRAMMAGE).check(q -> look(q, 0.002, 2, one -> scratch(piece).weighing(one))),
                     in.optional("caliper").quantity(Kinds.LENGTH).check(q -> scratch(piece).thick(q)),
                     in.optional("sample").object(PieceMapping::sample));
         }
@@ -66,8 +68,8 @@ final class PieceMapping {
                     in.optional("trials").count(0, Integer.MAX_VALUE),
                     in.optional("folds").count(0, 4),
                     in.optional("edge").choice(List.of(Piece.Edge.values()), Common::word),
-                    in.optional("trim").quantity(Kinds.LENGTH).check(q -> scratch(piece).trimmed(q)),
-                    in.optional("gap").quantity(Kinds.LENGTH).check(q -> scratch(piece).apart(q)),
+                    in.optional("trim").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).trimmed(one))),
+                    in.optional("gap").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).apart(one))),
                     dryers.require(in.optional("dryer").text(), "piece.no-dryer"));
         }
 
@@ -229,6 +231,14 @@ final class PieceMapping {
         if (member.isGiven() && !member.isFaulty()) {
             member.refuse("piece.clash", "\"" + name + "\" is only said of an envelope. Say with \"envelopeFor\" which"
                     + " piece it is for, or leave \"" + name + "\" out.", List.of());
+        }
+    }
+
+    /** Leaves a value that is plainly well alone; any other is left to the rules of the builder. */
+    private static <Q extends Quantity<Q>> void look(Amount<Q> value, double least, double most,
+            Consumer<? super Amount<Q>> rules) {
+        if (!(value.si() >= least && value.si() <= most)) {
+            rules.accept(value);
         }
     }
 
