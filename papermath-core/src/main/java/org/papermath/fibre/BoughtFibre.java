@@ -265,6 +265,38 @@ public final class BoughtFibre {
     }
 
     /**
+     * Returns the oven-dry fibre in a mass as bought, before cooking and sorting take their part: what alkali is weighed on.
+     *
+     * @param asBought the mass on the scale or the invoice
+     * @param assumptions for what was not given
+     * @return the oven-dry mass, {@code m (1 - w)}
+     * @throws Refused if the mass is out of range, or no moisture is given or assumed
+     */
+    public Amount<Mass> ovenDryRaw(Quantity<Mass> asBought, Assumptions assumptions) {
+        Amount<Mass> mass = Kinds.MASS.check(asBought, "mass of " + fibre + " as bought");
+        return like(mass, org.papermath.equation.Moisture.ovenDryOfWetBasis(mass.si(), wetBasis(assumptions)));
+    }
+
+    /**
+     * Returns the mass to buy for a number of sheets and what stays behind in the vat.
+     *
+     * @param sheets the sheets to pull, 1 or more
+     * @param each oven-dry fibre of one
+     * @param heel oven-dry fibre that stays in vat and pails; zero if there is none
+     * @param assumptions for what was not given
+     * @return the mass as bought, {@code (n m + heel) / Y / (1 - w)}
+     * @throws Refused if a value is out of range, or something is neither given nor assumed
+     */
+    public Amount<Mass> asBoughtForSheets(int sheets, Quantity<Mass> each, Quantity<Mass> heel, Assumptions assumptions) {
+        if (sheets < 1) {
+            throw Refused.of("fibre.no-sheets", "sheets: " + sheets + " given; one or more is wanted.", "given", sheets);
+        }
+        double stuff = sheets * Kinds.MASS.siAboveZero(each, "oven-dry fibre of a sheet")
+                + Kinds.MASS.si(heel, "fibre that stays in the vat");
+        return asBought(Kinds.MASS.ofSi(stuff, "g"), assumptions);
+    }
+
+    /**
      * Returns the mass to buy for an oven-dry mass of stuff in the beater.
      *
      * @param ovenDry the oven-dry mass wanted

@@ -165,6 +165,11 @@ public final class Kinds {
     public static final Kind<LiquorRatio> LIQUOR_RATIO = kind("liquor ratio", LiquorRatio.class, "m3/kg", 0, false, 10,
             "L/kg", "m3/kg");
 
+    /** The kind of hydroxide on oven-dry fibre. Canonical unit of calculation: {@code mol/kg}. */
+    public static final Kind<HydroxideDose> HYDROXIDE_DOSE = kind("hydroxide on oven-dry fibre", HydroxideDose.class,
+            "mol/kg", 0, false, 20,
+            "mol/kg");
+
     /** The kind of Schopper-Riegler number. Canonical unit of calculation: {@code SR}. */
     public static final Kind<SchopperRiegler> SCHOPPER_RIEGLER = kind("Schopper-Riegler number", SchopperRiegler.class,
             "SR", 0, false, 100,

@@ -203,6 +203,7 @@ public final class Units {
         scaled("kg/kg", "kg/kg", AbstractUnit.ONE, 1);
         scaled("g/g", "g/g", AbstractUnit.ONE, 1);
         scaled("L/kg", "L/kg", bulk, 1e-3, "l/kg");
+        base("mol/kg", "mol/kg", tech.units.indriya.unit.Units.MOLE.divide(KILOGRAM));
         base("m/kg", "m/kg", METRE.divide(KILOGRAM));
         base("m2/kg", "m²/kg", squareMetre.divide(KILOGRAM), "m²/kg");
         base("1/m", "1/m", AbstractUnit.ONE.divide(METRE));

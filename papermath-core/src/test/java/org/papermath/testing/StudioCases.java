@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,9 @@ import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.Alkali;
 import org.papermath.fibre.BoughtFibre;
+import org.papermath.fibre.Cook;
 import org.papermath.fibre.Fibres;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
@@ -52,6 +55,7 @@ import org.papermath.vat.WhiteWater;
  */
 public final class StudioCases {
     private static final Map<String, Function<Given, Object>> QUESTIONS = new LinkedHashMap<>();
+    private static final BoughtFibre BARK = BoughtFibre.of(Fibres.KOZO, BoughtFibre.Form.BAST);
     private static final Beater STUDY_BEATER =
             Beater.of("study beater", Kinds.VOLUME.of(28, "L"), Kinds.MASS.of(700, "g"));
 
@@ -160,6 +164,22 @@ public final class StudioCases {
         ask("as bought at a moisture", g -> BoughtFibre.of(Fibres.ABACA, BoughtFibre.Form.SHEET)
                 .withMoisture(g.get("moisture", Kinds.MOISTURE)).asBought(g.mass("oven-dry"), Assumptions.standard()));
 
+        // Cooking.
+        ask("hydroxide", g -> alkali(g).hydroxide(g.get("dose", Kinds.DOSE)));
+        ask("alkali to weigh", g -> cook(g).product());
+        ask("alkali in the bath", g -> cook(g).bathStrength());
+        ask("liquor of the cook", g -> cook(g).liquorRatio());
+        ask("dose of the cook", g -> (g.has("strength")
+                ? Cook.ofBath(BARK, g.mass("fibre"), alkali(g), g.get("strength", Kinds.SOLUTION_STRENGTH),
+                        g.get("bath", Kinds.VOLUME))
+                : Cook.ofWeighed(BARK, g.mass("fibre"), alkali(g), g.mass("product"), g.get("bath", Kinds.VOLUME)))
+                .dose());
+        ask("alkali per cent of what", g -> Cook.whichBase(alkali(g), Kinds.NUMBER.read(g.text("label")),
+                g.mass("fibre"), g.get("bath", Kinds.VOLUME)));
+        ask("raw fibre for sheets", g -> BARK.withMoisture(Kinds.MOISTURE.of(0, "%"))
+                .withYield(g.get("yield", Kinds.SHARE)).asBoughtForSheets(g.count("sheets"), g.mass("each"),
+                        g.mass("heel"), Assumptions.standard()));
+
         // Beater.
         ask("loads", g -> number(BeaterLoad.count(g.mass("fibre"), beater(g))));
         ask("each load", g -> BeaterLoad.equal(g.mass("fibre"), beater(g)).get(0).ovenDry());
@@ -222,6 +242,15 @@ public final class StudioCases {
         if (QUESTIONS.put(what, answer) != null) {
             throw new IllegalStateException("asked twice: " + what);
         }
+    }
+
+    private static Alkali alkali(Given g) {
+        return Arrays.stream(Alkali.values()).filter(known -> known.toString().equals(g.text("alkali"))).findFirst()
+                .orElseThrow();
+    }
+
+    private static Cook cook(Given g) {
+        return Cook.of(BARK, g.mass("fibre"), alkali(g), g.get("dose", Kinds.DOSE), g.get("bath", Kinds.VOLUME));
     }
 
     private static Pulp charge(Given g) {
