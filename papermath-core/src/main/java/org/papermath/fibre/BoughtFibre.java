@@ -32,9 +32,6 @@ public final class BoughtFibre {
     /** Above this, what is sold as dry is wet pulp and must be said to be. */
     private static final double WETTEST_DRY_FORM = 0.30;
 
-    /** Above this, fibre sold as air-dry has been damped or stored damp. */
-    private static final double WETTEST_USUAL = 0.16;
-
     private final Fibre fibre;
     private final Form form;
     private final @Nullable Double moisture;
@@ -328,7 +325,7 @@ public final class BoughtFibre {
                     "moisture of " + fibre + " was not measured; " + moisture(assumptions) + " is assumed. Weigh a sample before"
                             + " and after drying.",
                     "fibre", fibre.id(), "assumed", moisture(assumptions).toString()));
-        } else if (moisture != null && form != Form.WET_PULP && moisture > WETTEST_USUAL) {
+        } else if (moisture != null && form != Form.WET_PULP && moisture > assumptions.si("fibre.moisture-warning", fibre.scope())) {
             notices.add(Notice.warning("fibre.damp",
                     fibre + " holds " + Kinds.MOISTURE.ofSi(moisture, "%") + " water; air-dry fibre holds at most about 16 %."
                             + " It loses weight in a warm room.",

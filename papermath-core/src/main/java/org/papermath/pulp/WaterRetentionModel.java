@@ -153,7 +153,8 @@ public final class WaterRetentionModel {
         }
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         double likely = Kinds.WATER_RETENTION.siAboveZero(value.value(), "water retention value");
-        double spread = Math.exp(FIVE_PERCENT_POINT * Math.max(0.02, value.error().si() / likely));
+        double spread = Math.exp(FIVE_PERCENT_POINT
+                * Math.max(assumptions.si("fibre.water-retention-surest", scope), value.error().si() / likely));
         Source source = new Source("measured here, at " + sr(x));
         Assumptions result = assumptions
                 .with(assumptions.get("fibre.drainability-well-beaten", scope)

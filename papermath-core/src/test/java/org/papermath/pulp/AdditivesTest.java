@@ -169,4 +169,20 @@ class AdditivesTest {
         assertThat(given.product(Kinds.MASS.ofSi(2 * fibre)).si())
                 .isCloseTo(2 * given.product(Kinds.MASS.ofSi(fibre)).si(), relative(fibre, 1e-12));
     }
+
+    @Test
+    void eachAdditionWaitsForTheOneBefore() {
+        AdditiveDose colour = AdditiveDose.of(Additive.of("ochre", Additive.Purpose.PIGMENT), Kinds.DOSE.of(5, "%"));
+        AdditiveDose aid = AdditiveDose.of(Additive.of("aid", Additive.Purpose.RETENTION_AID), Kinds.DOSE.of(0.1, "%"));
+        AdditiveDose size = AdditiveDose.of(Additive.of("size", Additive.Purpose.INTERNAL_SIZE), Kinds.DOSE.of(0.5, "%"));
+        org.papermath.evidence.Assumptions table = org.papermath.evidence.Assumptions.standard();
+        assertThat(AdditiveDose.timetable(java.util.List.of(size, aid, colour), table))
+                .extracting(addition -> addition.dose().additive().name() + " " + addition.at())
+                .containsExactly("ochre 0 min", "aid 5 min", "size 10 min");
+        assertThat(AdditiveDose.timetable(java.util.List.of(), table)).isEmpty();
+        org.papermath.evidence.Assumptions own = table.given("additive.wait",
+                org.papermath.evidence.Scope.of(Additive.Purpose.PIGMENT.subject()), 20);
+        assertThat(AdditiveDose.timetable(java.util.List.of(size, aid, colour), own))
+                .extracting(addition -> addition.at().in("min")).containsExactly(0.0, 20.0, 25.0);
+    }
 }
