@@ -275,6 +275,19 @@ public final class BoughtFibre {
     }
 
     /**
+     * Returns what a mass as bought is charged as by the air-dry convention: oven-dry fibre over 0.9.
+     *
+     * @param asBought the mass on the scale
+     * @param assumptions for a moisture that was not given
+     * @return the air-dry mass, {@code m (1 - w) / 0.9}
+     * @throws Refused if the mass is out of range, or no moisture is given or assumed
+     */
+    public Amount<Mass> airDryMass(Quantity<Mass> asBought, Assumptions assumptions) {
+        Amount<Mass> raw = ovenDryRaw(asBought, assumptions);
+        return like(raw, org.papermath.equation.Moisture.airDry(raw.si()));
+    }
+
+    /**
      * Returns the mass to buy for a number of sheets and what stays behind in the vat.
      *
      * @param sheets the sheets to pull, 1 or more

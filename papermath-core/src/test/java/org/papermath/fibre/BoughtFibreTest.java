@@ -90,4 +90,13 @@ class BoughtFibreTest {
         BoughtFibre sheets = BoughtFibre.of(Fibres.LINTER_SECOND_CUT, Form.SHEET).withMoisture(Moisture.percent(7));
         assertThat(sheets.ovenDry(pounds(2), TABLE)).hasToString("1.86 lb");
     }
+
+    @Test
+    void regainAndTheAirDryConvention() {
+        BoughtFibre cotton = BoughtFibre.of(Fibres.COTTON_RAG, Form.BALE)
+                .withMoistureRatio(MoistureRatio.gramsPerGram(0.085));
+        assertThat(cotton.ovenDry(pounds(1), TABLE).in("g")).isCloseTo(418.0575, Offset.offset(5e-4));
+        BoughtFibre sheets = BoughtFibre.of(Fibres.SOFTWOOD_KRAFT, Form.SHEET).withMoisture(Moisture.percent(8));
+        assertThat(sheets.airDryMass(kilograms(5), TABLE).in("kg")).isCloseTo(5.111111, Offset.offset(1e-6));
+    }
 }
