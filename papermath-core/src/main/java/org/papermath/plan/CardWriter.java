@@ -58,7 +58,8 @@ final class CardWriter {
         DRAIN("drains in"), MAT("wet sheet thick"), COUCHED("couched sheet weighs"), POSTS("posts"), FELTS("felts in a post"),
         POST_MASS("a post weighs"), POST_HEIGHT("a post is high"), LOAD("press load"), PRESSURE("on the sheet"), HOLD("hold"),
         SOLIDS("solids then"), DRYER("in"), FILLINGS("fillings"), TIME("time a filling"), RELEASED("water given off"),
-        CHANGES("blotter changes"), BATH("size bath taken up"), SIZE("finished flat"), FOLDED("folded"), BLANK("envelope blank"),
+        CHANGES("blotter changes"), BATH("size bath to make"), DRY_SIZE("dry size in it"),
+        DRY_AGAIN("dry again, a filling"), SIZE("finished flat"), FOLDED("folded"), BLANK("envelope blank"),
         INSIDE("envelope inside"), GRAMMAGE("grammage"), WIDTH("width"), HEIGHT("height"), CALIPER("thickness"), MASS("weight of one"),
         GOOD("good pieces"), PILE("all in a pile"), PLAY("play in the envelope"), PAIRS("pairs that fit"), MAILED("in the mail"),
         KEPT("kept in the vat"), PUT_BY("stock put by"), POURED("stock a sheet");
@@ -215,7 +216,10 @@ final class CardWriter {
     private void finish() {
         head(Label.FINISH);
         if (plan.pieces().stream().anyMatch(piece -> piece.sizing().isDone())) {
-            pieces(Label.BATH, piece -> piece.sizing().map(sizing -> set(sizing.taken(), "qt_us")).orElse("-"));
+            pieces(Label.BATH, piece -> piece.sizing().map(sizing -> set(sizing.bath(), "qt_us")).orElse("-"));
+            pieces(Label.DRY_SIZE, piece -> piece.sizing().map(sizing -> set(sizing.drySize(), "oz")).orElse("-"));
+            pieces(Label.DRY_AGAIN, piece -> piece.sizing().map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
+                    .orElse("-"));
         }
         pieces(Label.SIZE, piece -> size(piece.envelope().map(PiecePlan.EnvelopePlan::blankWidth).orElseGet(() ->
                 piece.piece().width().orElse(piece.finished().width().likely())),

@@ -30,9 +30,6 @@ final class Engine {
     /** Keeps 220.0000000001 sheets from becoming 221. */
     private static final double GUARD = 1e-9;
 
-    /** The least pressure the density model was made for, Pa; sheets that are not pressed are taken at it. */
-    static final double LEAST_DENSITY_PRESSURE = 50e3;
-
     /** The steps in which a press is set, N. */
     private static final double FORCE_STEP = 500;
 
@@ -41,9 +38,6 @@ final class Engine {
 
     /** Layers of paper an envelope adds to what is in it: front, back and a seam. */
     static final int ENVELOPE_LAYERS = 3;
-
-    /** Sheets above this area are slow to form, m². */
-    private static final double LARGE_SHEET = 0.15;
 
     /** What is calculated once for a batch from the values of the assumptions. */
     static final class State {
@@ -196,8 +190,13 @@ final class Engine {
         if (piece.measuredDensity != Job.NONE) {
             return v[piece.measuredDensity];
         }
-        return Density.ofPressure(s.density, Math.max(pressure, LEAST_DENSITY_PRESSURE), v[job.pressReference],
+        return Density.ofPressure(s.density, Math.max(pressure, v[job.leastDensityPressure]), v[job.pressReference],
                 v[job.densitySaturation], v[job.densityExponent]);
+    }
+
+    /** Where the density of a fibre is not known an envelope still has to be laid out. */
+    private double known(double density, double[] v) {
+        return Double.isNaN(density) ? v[job.standInDensity] : density;
     }
 
     private double caliper(double grammage, double density, double[] v) {
@@ -260,7 +259,7 @@ final class Engine {
             set.width = piece.width;
             set.height = piece.height;
         } else {
-            envelope(piece, settings, states, Double.isNaN(density) ? target / 600 : target / density, v);
+            envelope(piece, settings, states, target / known(density, v), v);
         }
         fold(piece, set);
 
@@ -321,7 +320,7 @@ final class Engine {
         PieceSettings inside = settings.pieces[piece.envelopeFor];
         State heldState = states[held.batch];
         double heldDensity = sheetDensity(held, heldState, inside.pressure, v);
-        double heldCaliper = target(held, heldState, heldDensity, v) / (Double.isNaN(heldDensity) ? 600 : heldDensity);
+        double heldCaliper = target(held, heldState, heldDensity, v) / known(heldDensity, v);
         PieceSettings set = settings.pieces[piece.index];
         double filling = heldCaliper * (1 << held.folds) * piece.inserts;
         double long0 = Math.max(inside.foldedWidth, inside.foldedHeight);
@@ -605,7 +604,9 @@ final class Engine {
             set.blotterChanges = Double.isInfinite(changes) ? Integer.MAX_VALUE : (int) ceil(changes);
         }
         if (s.sizeGain > 0) {
-            set.sizeBath = set.sheets * set.solids * v[job.sizeTaken];
+            set.sizeTaken = set.sheets * set.solids * v[job.sizeTaken];
+            set.sizeBath = ceilTo(set.sizeTaken / waterDensity + v[job.sizeHeel], 1e-4);
+            set.drySize = ceilTo(set.sizeBath * job.batches[piece.batch].sizeBath, job.scale);
         }
     }
 
@@ -779,6 +780,9 @@ final class Engine {
         out[at + Out.FINAL_RATIO] = end;
         double perLoad = Math.min(n, piece.dryerKind == Job.NO_DRYER ? n : piece.capacity);
         out[at + Out.DRYING] = dryingTime(piece, ps, perLoad * solids, solids / dryArea, pressed, end, equilibrium, v);
+        out[at + Out.DRYING_AGAIN] = s.sizeGain == 0 ? 0
+                : dryingTime(piece, ps, perLoad * solids, solids / dryArea, equilibrium + v[job.sizeTaken] - s.sizeGain, end,
+                        equilibrium, v);
         out[at + Out.EVAPORATED] = evaporated(piece, n * solids, pressed, end, moist);
         out[at + Out.LOAD] = load;
         out[at + Out.SIZE] = s.sizeGain;
@@ -806,11 +810,11 @@ final class Engine {
 
     private double drainTime(PieceJob piece, State s, double fibreGrammage, double[] v) {
         double sr = s.drainability;
-        if (!(sr <= 90)) {
+        if (!(sr <= v[job.tellingLimit])) {
             return Double.NaN;
         }
         BatchJob batch = job.batches[piece.batch];
-        double c = job.hasVat ? batch.vatConsistency : Math.min(batch.stockConsistency, 0.002);
+        double c = job.hasVat ? batch.vatConsistency : Math.min(batch.stockConsistency, v[job.pouredConsistency]);
         double perVolume = c * WaterProperties.stockDensity(c, v[job.wall], waterDensity);
         double depth = Drainage.depth(fibreGrammage, s.retention, perVolume);
         double alpha = Freeness.alphaOfSchopperRiegler(Math.max(sr, v[job.waterReading]), v[job.resistanceFactor], v[job.waterReading],
@@ -842,7 +846,7 @@ final class Engine {
 
     private double hours(PieceJob piece, PieceSettings ps, double wet, double[] v) {
         BatchJob batch = job.batches[piece.batch];
-        double form = v[wet > LARGE_SHEET ? piece.sheetTimeLarge : piece.sheetTimeSmall] * ps.sheets;
+        double form = v[wet > v[job.largeSheet] ? piece.sheetTimeLarge : piece.sheetTimeSmall] * ps.sheets;
         double press = job.hasPress ? ps.posts * (ps.pressTime) + ps.sheets * v[job.partTime] : 0;
         double dry = ps.dryerLoads * v[job.dryLoad];
         double size = Double.isNaN(batch.sizeBath) ? 0 : ps.sheets * v[job.sizeTime];

@@ -62,6 +62,12 @@ final class Job {
     int drainabilityLimit;
     int drainabilityUnbeaten;
     int progress;
+    int tellingLimit;
+    int pouredConsistency;
+    int largeSheet;
+    int leastDensityPressure;
+    int standInDensity;
+    int sizeHeel;
     int waterReading;
     int resistanceFactor;
     int resistanceExponent;

@@ -257,6 +257,12 @@ final class JobReader {
         private final int drainabilityLimit = slots.of("beating.drainability-limit");
         private final int drainabilityUnbeaten = slots.of("beating.drainability-unbeaten");
         private final int progress = slots.of("beating.progress");
+        private final int tellingLimit = slots.of("drainage.drainability-limit");
+        private final int pouredConsistency = slots.of("vat.poured-consistency");
+        private final int largeSheet = slots.of("labour.large-sheet");
+        private final int leastDensityPressure = slots.of("sheet.density-least-pressure");
+        private final int standInDensity = slots.of("sheet.density-stand-in");
+        private final int sizeHeel = slots.of("size.bath-heel");
         private final int waterReading = slots.of("freeness.sr-water-reading");
         private final int resistanceFactor = slots.of("drainage.resistance-factor", vat);
         private final int resistanceExponent = slots.of("drainage.resistance-exponent", vat);
@@ -318,6 +324,12 @@ final class JobReader {
             job.drainabilityLimit = drainabilityLimit;
             job.drainabilityUnbeaten = drainabilityUnbeaten;
             job.progress = progress;
+            job.tellingLimit = tellingLimit;
+            job.pouredConsistency = pouredConsistency;
+            job.largeSheet = largeSheet;
+            job.leastDensityPressure = leastDensityPressure;
+            job.standInDensity = standInDensity;
+            job.sizeHeel = sizeHeel;
             job.waterReading = waterReading;
             job.resistanceFactor = resistanceFactor;
             job.resistanceExponent = resistanceExponent;

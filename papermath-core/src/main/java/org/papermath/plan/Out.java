@@ -47,7 +47,8 @@ final class Out {
     static final int SHEET_FIBRE = 27;
     static final int HOURS = 28;
     static final int DENSITY = 29;
-    static final int PIECE = 30;
+    static final int DRYING_AGAIN = 30;
+    static final int PIECE = 31;
 
     private Out() {
     }

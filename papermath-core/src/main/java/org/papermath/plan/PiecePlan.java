@@ -190,13 +190,17 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
     /**
      * The size bath.
      *
+     * @param bath bath to make
+     * @param drySize dry size to weigh for it
      * @param taken bath the sheets take up
      * @param gained dry size over the oven-dry sheet
+     * @param dryAgain how long one filling of the dryer takes after sizing, or why it cannot be said
      */
-    public record Sizing(Amount<Volume> taken, Estimate<Dimensionless> gained) {
+    public record Sizing(Amount<Volume> bath, Amount<Mass> drySize, Amount<Volume> taken, Estimate<Dimensionless> gained,
+            Stage<Estimate<Time>> dryAgain) {
         @Override
         public String toString() {
-            return taken + " of bath taken up";
+            return bath + " of bath with " + drySize + " of dry size";
         }
     }
 

@@ -158,7 +158,7 @@ final class PlanNotices {
         }
         if (!job.hasPress) {
             note("press.none", of + "without a press its density is taken at the least pressure the model was made for ("
-                    + Units.fourDigits(Engine.LEAST_DENSITY_PRESSURE / 1000) + " kPa, at-model-limit); expect a bulkier sheet.",
+                    + Units.fourDigits(job.likely[job.leastDensityPressure] / 1000) + " kPa, at-model-limit); expect a bulkier sheet.",
                     "piece", piece.name);
         }
         if (set.pressLimited) {
@@ -183,6 +183,11 @@ final class PlanNotices {
         if (density < 150 || density > 1200) {
             warn("sheet.density", of + "a density of " + Units.fourDigits(density) + " kg/m³ is unusual for paper; check the"
                     + " thickness, the unit and the recipe.", "piece", piece.name);
+        }
+        if (Double.isNaN(density)) {
+            note("sheet.no-density", of + "the density of one of its fibres has no default; weigh and measure one dry sheet."
+                    + (piece.envelopeFor == Job.NONE ? "" : " The envelope is laid out with "
+                            + Units.fourDigits(job.likely[job.standInDensity]) + " kg/m³."), "piece", piece.name);
         }
         if (!read.drainTime().isDone()) {
             note("drain-time.by-stopwatch", of + read.drainTime().reason() + ".", "piece", piece.name);

@@ -233,7 +233,10 @@ final class PlanReading {
         if (Double.isNaN(batch.sizeBath)) {
             return Stage.notDone("no-size", "the recipe has no size bath");
         }
-        return Stage.done(new PiecePlan.Sizing(litresOfWater(set.sizeBath), numbers.estimate(Kinds.NUMBER, at + Out.SIZE, "%")));
+        return Stage.done(new PiecePlan.Sizing(Kinds.VOLUME.ofSi(set.sizeBath, "L"), grams(set.drySize),
+                litresOfWater(set.sizeTaken), numbers.estimate(Kinds.NUMBER, at + Out.SIZE, "%"),
+                known(at + Out.DRYING_AGAIN, "no-drying", "how the sheets dry is not known",
+                        () -> numbers.estimate(Kinds.TIME, at + Out.DRYING_AGAIN, "h"))));
     }
 
     private PiecePlan.Finished finished(Piece piece, PieceSettings set, int at) {
@@ -323,7 +326,8 @@ final class PlanReading {
         for (PiecePlan piece : pieces) {
             work += piece.workingHours().likely().si();
             if (piece.drying().isDone()) {
-                dry += piece.drying().get().time().likely().si() * piece.drying().get().loads();
+                double again = piece.sizing().map(sizing -> sizing.dryAgain().map(time -> time.likely().si()).orElse(0.0)).orElse(0.0);
+                dry += (piece.drying().get().time().likely().si() + again) * piece.drying().get().loads();
             } else {
                 dries = false;
             }

@@ -80,6 +80,9 @@ final class Settings {
         double envelopeSeam;
         double blankAreaShare = 1;
         double filling;
+        double sizeTaken;
+        /** Size bath to make, by volume, and the dry size in it, by mass. */
         double sizeBath;
+        double drySize;
     }
 }
