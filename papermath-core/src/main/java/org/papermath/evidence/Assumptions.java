@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import javax.measure.Quantity;
 
@@ -189,19 +190,60 @@ public final class Assumptions {
     /**
      * Returns a store in which a value is simply given for a scope, without a band.
      *
-     * @param id the dotted name of an assumption the store knows
+     * @param id the dotted name of an assumption the store knows, or of one of {@link DirectMeasurements}
      * @param scope what the value holds for
      * @param value the value, in the unit of that assumption
      * @return the new store
-     * @throws Refused if the store does not know the id for any scope, or the value is out of its bounds
+     * @throws Refused if the id is not known, or the value is out of its bounds
      */
     public Assumptions given(String id, Scope scope, double value) {
-        Optional<Assumption> like = find(id, scope).or(() -> all().stream().filter(a -> a.id().equals(id)).findFirst());
-        Assumption pattern = like.orElseThrow(() -> Refused.of("assumption.unknown",
-                "assumption: \"" + id
-                + "\" is not an id of the table. Look at Assumptions.standard().all() for the ids.",
-                "id", id));
-        return with(pattern.given(scope, value));
+        return with(pattern(id, scope).given(scope, value));
+    }
+
+    /**
+     * Returns a store in which a value with a band stands for a scope.
+     *
+     * @param id the dotted name of an assumption the store knows, or of one of {@link DirectMeasurements}
+     * @param scope what the value holds for
+     * @param value the likely value, in the unit of that assumption
+     * @param low its 5 % point
+     * @param high its 95 % point
+     * @param basis how it is known
+     * @param source where it comes from
+     * @return the new store
+     * @throws Refused if the id is not known, or the numbers are out of order or out of bounds
+     */
+    public Assumptions given(String id, Scope scope, double value, double low, double high, Basis basis, Source source) {
+        return with(pattern(id, scope).with(scope, value, low, high, basis, source));
+    }
+
+    /**
+     * Returns the unit in which the values of an id are given, the same for every scope.
+     *
+     * @param id the dotted name of an assumption the store knows, or of one of {@link DirectMeasurements}
+     * @return a code of the table of units
+     * @throws Refused if the id is not known
+     */
+    public String unitOf(String id) {
+        return pattern(id, Scope.GENERAL).unit();
+    }
+
+    /**
+     * Returns the ids for which values can be given: those of the store and those of {@link DirectMeasurements}.
+     *
+     * @return an unmodifiable list without repetition
+     */
+    public List<String> ids() {
+        return Stream.concat(all().stream(), DirectMeasurements.all().stream()).map(Assumption::id).distinct().toList();
+    }
+
+    private Assumption pattern(String id, Scope scope) {
+        return find(id, scope).or(() -> all().stream().filter(a -> a.id().equals(id)).findFirst())
+                .or(() -> DirectMeasurements.find(id))
+                .orElseThrow(() -> Refused.of("assumption.unknown",
+                        "assumption: \"" + id
+                                + "\" is not an id of the table. Look at Assumptions.standard().ids() for the ids.",
+                        "id", id));
     }
 
     private static String key(String id, String scope) {

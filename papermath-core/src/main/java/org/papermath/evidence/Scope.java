@@ -3,6 +3,7 @@ package org.papermath.evidence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.papermath.quantity.Refused;
 
@@ -111,6 +112,24 @@ public final class Scope {
     /** Returns the text of this scope itself, without kin: the narrowest place a value can stand at. */
     String own() {
         return (subjects.isEmpty() ? "" : subjects.get(0)) + (place.isEmpty() ? "" : "@" + place);
+    }
+
+    /**
+     * Returns the subject itself, without its kin.
+     *
+     * @return the subject, or empty for the scope of a place alone and the general one
+     */
+    public Optional<String> subject() {
+        return subjects.isEmpty() ? Optional.empty() : Optional.of(subjects.get(0));
+    }
+
+    /**
+     * Returns the place.
+     *
+     * @return the place, or empty for a scope that holds everywhere
+     */
+    public Optional<String> place() {
+        return place.isEmpty() ? Optional.empty() : Optional.of(place);
     }
 
     /**

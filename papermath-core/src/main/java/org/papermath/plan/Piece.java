@@ -424,15 +424,18 @@ public final class Piece {
             if (width != null && envelopeFor != null && style != EnvelopeStyle.DIAMOND) {
                 throw Refused.of("piece.clash",
                         "piece " + name + ": an envelope for " + envelopeFor + " takes its size from that piece; only a diamond"
-                                + " envelope may give the side of its square. Leave the size out.", "piece", name);
+                                + " envelope may give the side of its square. Leave the size out.", "piece", name, "member",
+                        "size");
             }
             if (envelopeFor != null && folds > 0) {
                 throw Refused.of("piece.clash",
-                        "piece " + name + ": an envelope is folded by its style; leave the number of folds out.", "piece", name);
+                        "piece " + name + ": an envelope is folded by its style; leave the number of folds out.", "piece", name,
+                        "member", "folds");
             }
             if (edge == Edge.DECKLE && trim != null && trim.si() > 0) {
                 throw Refused.of("piece.clash",
-                        "piece " + name + ": an edge cannot be the rim of the deckle and be trimmed. Choose one.", "piece", name);
+                        "piece " + name + ": an edge cannot be the rim of the deckle and be trimmed. Choose one.", "piece", name,
+                        "member", "trim");
             }
             return new Piece(this);
         }

@@ -190,7 +190,7 @@ public final class Recipe {
             if (sum > 1) {
                 throw Refused.of("recipe.doses", "recipe " + name + ": the doses come to " + Math.round(100 * sum)
                         + " % on oven-dry fibre; together they may be at most 100 %. Check the doses.",
-                        "recipe", name, "sum", sum, "most", 1);
+                        "recipe", name, "sum", sum, "most", 1, "member", "additives");
             }
             return new Recipe(this);
         }

@@ -75,6 +75,11 @@ public final class ObjectAt {
         return readable ? ValueAt.absent(source, place) : ValueAt.faulty(source, place);
     }
 
+    /** Returns an absent value, for a member that has no place here; it stays unknown if it is written. */
+    ValueAt unasked() {
+        return readable ? ValueAt.absent(source, place) : ValueAt.faulty(source, place);
+    }
+
     private @Nullable JsonValue member(String name) {
         if (!asked.contains(name)) {
             asked.add(name);
@@ -129,7 +134,9 @@ public final class ObjectAt {
         try {
             return Got.of(at, maker.get());
         } catch (PapermathException e) {
-            source.refuse(place, e, List.of());
+            // A clash knows which member is the one to change.
+            JsonValue member = place.member(String.valueOf(e.arguments().get("member")));
+            source.refuse(member == null ? place : member, e, List.of());
         } catch (Got.Faulty e) {
             // Reported where it was read; this object is the poorer for it.
             source.session().mark(place);

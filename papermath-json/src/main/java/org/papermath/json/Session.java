@@ -74,7 +74,7 @@ final class Session {
         Object found = arguments.containsKey("found") ? arguments.get("found") : arguments.get("given");
         String shown = found == null ? at.found() : JsonValue.shown(String.valueOf(found));
         List<String> accepted = new ArrayList<>();
-        if (arguments.get("accepted") instanceof Collection<?> several) {
+        if (arguments.getOrDefault("accepted", arguments.get("near")) instanceof Collection<?> several) {
             several.forEach(one -> accepted.add(String.valueOf(one)));
         } else if (arguments.containsKey("accepted")) {
             accepted.addAll(codes.isEmpty() ? List.of(String.valueOf(arguments.get("accepted")).split(", ")) : codes);

@@ -1,0 +1,154 @@
+package org.papermath.json;
+
+import java.util.List;
+import java.util.Set;
+
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
+
+/**
+ * A value of the studio's own. Its scope is a fibre the library knows or another subject, and a place; its values are
+ * texts with a unit, or plain numbers in the unit of the assumption.
+ */
+final class AssumptionMapping {
+    private static final String ORIGIN = "given by the user";
+
+    /** A value with its band, read but not yet put into a store. */
+    record Own(String id, Scope scope, double value, double low, double high, Basis basis, Source source) {
+        Assumptions in(Assumptions store) {
+            return store.given(id, scope, value, low, high, basis, source);
+        }
+    }
+
+    private AssumptionMapping() {
+    }
+
+    /** Reads the values in the table of an edition. */
+    static Got<List<Own>> read(ValueAt at, Assumptions table) {
+        Set<String> ids = Set.copyOf(table.ids());
+        return at.list(one -> one.object(in -> read(in, table, ids)));
+    }
+
+    private static Got<Own> read(ObjectAt in, Assumptions table, Set<String> ids) {
+        Got<String> id = known(in.required("id").text(), table, ids);
+        String unit = id.isFaulty() || !id.isGiven() ? "" : table.unitOf(id.get());
+        Got<Fibre> fibre = in.optional("fibre").text().map(Fibres::find);
+        Got<String> subject = in.optional("subject").text().check(Scope::of);
+        Got<String> at = in.optional("at").text().check(Scope::at);
+        Got<Double> value = number(in.required("value"), unit);
+        Got<Double> low = number(in.optional("low"), unit);
+        Got<Double> high = number(in.optional("high"), unit);
+        in.optional("unit").text().check(written -> sameUnit(written, unit));
+        Got<Basis> basis = in.optional("basis").choice(List.of(Basis.values()), Basis::word);
+        Got<String> source = in.optional("source").note().check(Source::new);
+        if (fibre.isGiven() && subject.isGiven()) {
+            in.refuse(FaultCodes.ONE_OF, "\"fibre\" and \"subject\" are both written. Keep one of them.");
+        }
+        if (low.isGiven() != high.isGiven()) {
+            in.refuse(FaultCodes.MISSING, "\"low\" and \"high\" belong together. Write both or neither.");
+        }
+        return in.make(() -> {
+            double likely = value.get();
+            Own own = new Own(id.get(), scope(fibre, subject, at), likely, low.orElse(likely), high.orElse(likely),
+                    basis.orElse(Basis.GIVEN), new Source(source.orElse(ORIGIN)));
+            own.in(table);
+            return own;
+        });
+    }
+
+    static void write(ObjectOut out, Assumption own) {
+        out.member("id").text(own.id());
+        own.scope().subject().ifPresent(subject -> {
+            boolean fibre = Fibres.all().stream().anyMatch(known -> known.id().equals(subject));
+            out.member(fibre ? "fibre" : "subject").text(subject);
+        });
+        own.scope().place().ifPresent(place -> out.member("at").text(place));
+        number(out.member("value"), own.likely(), own.unit());
+        if (own.low() != own.likely() || own.high() != own.likely()) {
+            number(out.member("low"), own.low(), own.unit());
+            number(out.member("high"), own.high(), own.unit());
+        }
+        out.member("basis").text(own.basis().word());
+        out.member("source").text(own.source().text());
+    }
+
+    private static Got<String> known(Got<String> id, Assumptions table, Set<String> ids) {
+        if (id.isFaulty() || !id.isGiven() || ids.contains(id.get())) {
+            return id;
+        }
+        String nearest = Nearest.of(id.get(), table.ids());
+        return id.refuse("assumption.unknown", "there is no assumption \"" + JsonValue.shown(id.get())
+                + "\" in edition " + table.edition() + "."
+                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?"), table.ids());
+    }
+
+    private static Scope scope(Got<Fibre> fibre, Got<String> subject, Got<String> at) {
+        Scope scope = fibre.optional().map(Fibre::id).or(subject::optional).map(Scope::of).orElse(Scope.GENERAL);
+        return at.optional().map(scope::on).orElse(scope);
+    }
+
+    private static void sameUnit(String written, String unit) {
+        if (!unit.isEmpty() && !written.equals(unit)) {
+            throw Refused.of("assumption.unit", "the values of this assumption are in " + unit + "; " + written
+                    + " is written. Write the unit with the value instead, such as \"1 " + written + "\".",
+                    "found", written, "accepted", List.of(unit));
+        }
+    }
+
+    private static Got<Double> number(ValueAt at, String unit) {
+        if (!at.isText()) {
+            return at.number(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        }
+        return at.text().map(text -> unit.isEmpty() ? 0.0 : number(text, unit));
+    }
+
+    private static void number(ValueOut out, double value, String unit) {
+        if (unit.equals("1")) {
+            out.number(value);
+        } else {
+            out.text(Units.number(value) + " " + unit);
+        }
+    }
+
+    /** Reads a number with any unit of a kind that knows the wanted one, or with exactly the wanted one. */
+    private static double number(String text, String unit) {
+        PapermathException refusal = null;
+        for (Kind<?> kind : kinds(unit)) {
+            try {
+                return in(kind, text, unit);
+            } catch (PapermathException e) {
+                refusal = refusal == null ? e : refusal;
+            }
+        }
+        if (refusal != null) {
+            throw refusal;
+        }
+        String head = text.endsWith(" " + unit) ? text.substring(0, text.length() - unit.length()).strip() : " ";
+        if (head.indexOf(' ') >= 0) {
+            throw Refused.of("assumption.unit", "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit
+                    + " is wanted, such as \"1 " + unit + "\".", "found", text, "accepted", List.of(unit));
+        }
+        return Kinds.NUMBER.read(head).value();
+    }
+
+    private static List<Kind<?>> kinds(String unit) {
+        return unit.equals("1") ? List.of(Kinds.NUMBER)
+                : Kinds.all().stream().filter(kind -> kind.codes().contains(unit)).<Kind<?>>map(kind -> kind).toList();
+    }
+
+    private static double in(Kind<?> kind, String text, String unit) {
+        Amount<?> amount = kind.read(text);
+        return amount.in(unit);
+    }
+}

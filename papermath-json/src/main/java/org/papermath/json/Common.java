@@ -1,0 +1,46 @@
+package org.papermath.json;
+
+import java.util.List;
+import java.util.Locale;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+import org.papermath.evidence.Scope;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+
+/** What several mappings share. */
+final class Common {
+    private Common() {
+    }
+
+    /** Returns the word of a constant: in small letters, with blanks. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** Reads the name of something for which values can be measured; such a name has to fit into a scope. */
+    static Got<String> name(ObjectAt in) {
+        return in.required("name").text().check(Scope::at);
+    }
+
+    /** Returns a name for messages, also where the name itself has a fault. */
+    static String label(Got<String> name) {
+        return name.isFaulty() || !name.isGiven() ? "without a name" : name.get();
+    }
+
+    static <Q extends Quantity<Q>> Got<Amount<Q>> aboveZero(ValueAt at, Kind<Q> kind, String what) {
+        return at.quantity(kind).check(amount -> kind.siAboveZero(amount, what));
+    }
+
+    /** Reads two sides, {@code ["148 mm", "210 mm"]}. */
+    static Got<List<Amount<Length>>> sides(ValueAt at, String what) {
+        return at.list(2, 2, side -> aboveZero(side, Kinds.LENGTH, what));
+    }
+
+    static void sides(ValueOut out, Amount<Length> width, Amount<Length> height) {
+        out.list(List.of(width, height), ValueOut::quantity);
+    }
+}

@@ -1,0 +1,44 @@
+package org.papermath.json;
+
+import java.util.List;
+
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+
+/** A fibre: the id or the name of one the library knows, or one of one's own in full. */
+final class FibreMapping {
+    private FibreMapping() {
+    }
+
+    static Got<Fibre> read(ValueAt at) {
+        return at.isObject() ? at.object(FibreMapping::own) : at.text().map(Fibres::find);
+    }
+
+    static void write(ValueOut out, Fibre fibre) {
+        if (Fibres.all().contains(fibre)) {
+            out.text(fibre.id());
+        } else {
+            out.object(members -> own(members, fibre));
+        }
+    }
+
+    private static Got<Fibre> own(ObjectAt in) {
+        Got<String> id = in.required("id").text().check(Scope::of);
+        Got<String> name = in.required("name").text();
+        Got<Fibre.SourceClass> sourceClass = in.required("class")
+                .choice(List.of(Fibre.SourceClass.values()), Common::word);
+        Got<List<String>> kin = in.optional("kin").list(one -> one.text().check(Scope::of));
+        return in.make(() -> Fibre.of(id.get(), name.get(), sourceClass.get(),
+                kin.orElse(List.of()).toArray(String[]::new)));
+    }
+
+    private static void own(ObjectOut out, Fibre fibre) {
+        out.member("id").text(fibre.id());
+        out.member("name").text(fibre.name());
+        out.member("class").text(Common.word(fibre.sourceClass()));
+        if (!fibre.kin().isEmpty()) {
+            out.member("kin").list(fibre.kin(), ValueOut::text);
+        }
+    }
+}

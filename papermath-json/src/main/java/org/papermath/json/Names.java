@@ -1,0 +1,54 @@
+package org.papermath.json;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/** The names said so far in one list: no two may be the same, and others may have to be among them. */
+final class Names {
+    private final String what;
+    private final Set<String> names = new LinkedHashSet<>();
+    private boolean complete = true;
+
+    /**
+     * Begins a list.
+     *
+     * @param what what is named, for messages, such as {@code piece}
+     */
+    Names(String what) {
+        this.what = what;
+    }
+
+    /** Says that a name could not be read, so that nobody can say what is missing. */
+    void lose() {
+        complete = false;
+    }
+
+    /** Says that the whole list may be unreadable: where nothing was taken, nothing is missing. */
+    void loseIfEmpty() {
+        complete &= !names.isEmpty();
+    }
+
+    /** Takes a name, or refuses one that was taken before. */
+    Got<String> add(Got<String> name) {
+        if (name.isFaulty()) {
+            complete = false;
+            return name;
+        }
+        if (name.isGiven() && !names.add(name.get())) {
+            return name.refuse("builder.twice", "the " + what + " \"" + JsonValue.shown(name.get())
+                    + "\" is said twice. Say it once.", Set.of());
+        }
+        return name;
+    }
+
+    /** Refuses a name that is none of these, unless one of these could not be read. */
+    Got<String> require(Got<String> name, String code) {
+        if (!complete || name.isFaulty() || !name.isGiven() || names.contains(name.get())) {
+            return name;
+        }
+        String nearest = Nearest.of(name.get(), names);
+        return name.refuse(code, "there is no " + what + " \"" + JsonValue.shown(name.get()) + "\"."
+                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
+                + (names.isEmpty() ? " None is named." : " There is: " + String.join(", ", names) + "."), names);
+    }
+}

@@ -1,0 +1,102 @@
+package org.papermath.json;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+
+import org.papermath.air.Air;
+import org.papermath.plan.Order;
+import org.papermath.plan.Piece;
+import org.papermath.plan.Recipe;
+import org.papermath.plan.Studio;
+
+/** An order, with its recipes and its studio. */
+final class OrderMapping {
+    static final DocumentFormat ORDER = new DocumentFormat("order", 1, 0);
+    static final DocumentFormat RECIPE = new DocumentFormat("recipe", 1, 0);
+    static final DocumentFormat STUDIO = new DocumentFormat("studio", 1, 0);
+
+    private OrderMapping() {
+    }
+
+    static Got<OrderDocument> read(ObjectAt in) {
+        PieceMapping.Known known = new PieceMapping.Known(new Names("recipe"), new Names("piece"), new Names("dryer"),
+                new HashSet<>(), new ArrayList<>());
+        Got<String> name = in.required("name").text();
+        Got<LocalDate> due = in.optional("due").date();
+        Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
+        Got<List<Recipe>> recipes = in.required("recipes").list(1, 1000, one -> recipe(one, known.recipes()));
+        Got<Studio> studio = studio(in.required("studio"), known.dryers());
+        if (recipes.isFaulty()) {
+            known.recipes().loseIfEmpty();
+        }
+        Got<List<Piece>> pieces = in.required("pieces").list(1, 1000, one -> one.object(piece -> PieceMapping.read(piece, known)));
+        known.insides().forEach(inside -> requirePiece(inside, known));
+        return in.make(() -> {
+            Order.Builder order = Order.of(name.get());
+            due.optional().ifPresent(order::due);
+            weighedIn.optional().ifPresent(order::weighedIn);
+            recipes.get().forEach(order::recipe);
+            pieces.get().forEach(order::piece);
+            return new OrderDocument(order.build(), studio.get());
+        });
+    }
+
+    static void write(ObjectOut out, OrderDocument document) {
+        head(out, document.order());
+        out.member("studio").reference(in -> StudioMapping.write(in, document.studio()));
+        pieces(out, document.order());
+    }
+
+    /** Writes an order without its studio, which a plan holds beside it. */
+    static void writeOrder(ObjectOut out, Order order) {
+        head(out, order);
+        pieces(out, order);
+    }
+
+    private static void head(ObjectOut out, Order order) {
+        out.member("name").text(order.name());
+        order.due().ifPresent(day -> out.member("due").date(day));
+        if (!order.weighedIn().equals(Air.reference())) {
+            out.member("weighedIn").object(in -> AirMapping.write(in, order.weighedIn()));
+        }
+        out.member("recipes").list(order.recipes(), (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
+    }
+
+    private static void pieces(ObjectOut out, Order order) {
+        out.member("pieces").list(order.pieces(), (item, one) -> item.object(in -> PieceMapping.write(in, one)));
+    }
+
+    private static Got<Recipe> recipe(ValueAt at, Names names) {
+        boolean[] named = new boolean[1];
+        Got<Recipe> recipe = at.reference(RECIPE, in -> {
+            named[0] = true;
+            return RecipeMapping.read(in, names);
+        });
+        if (!named[0]) {
+            names.lose();
+        }
+        return recipe;
+    }
+
+    private static Got<Studio> studio(ValueAt at, Names dryers) {
+        boolean[] read = new boolean[1];
+        Got<Studio> studio = at.reference(STUDIO, in -> {
+            read[0] = true;
+            return StudioMapping.read(in, dryers);
+        });
+        if (!read[0]) {
+            dryers.lose();
+        }
+        return studio;
+    }
+
+    private static void requirePiece(Got<String> inside, PieceMapping.Known known) {
+        Got<String> held = known.pieces().require(inside, "order.no-piece");
+        if (!held.isFaulty() && held.isGiven() && known.envelopes().contains(held.get())) {
+            held.refuse("order.envelope-in-envelope", "\"" + JsonValue.shown(held.get()) + "\" is an envelope itself; an"
+                    + " envelope for an envelope is not planned. Give the outer one a size of its own.", List.of());
+        }
+    }
+}

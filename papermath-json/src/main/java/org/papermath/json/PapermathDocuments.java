@@ -1,0 +1,191 @@
+package org.papermath.json;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Recipe;
+import org.papermath.plan.Studio;
+
+/**
+ * Reads and writes the documents of the library: orders, recipes, studios; and writes plans.
+ *
+ * <p>All faults of a document, and of those it refers to, are reported at once. What is read can be written again:
+ * references stay references, and members of others, whose names begin with {@code x-}, stay where they were. Amounts
+ * are written with the unit they were read in, or the usual one of the studio.
+ *
+ * <pre>{@code
+ * Document<OrderDocument> read = PapermathDocuments.readOrder(Path.of("midwinter-concert.json"));
+ * MakingPlan plan = MakingPlan.of(read.value().order(), read.value().studio());
+ * }</pre>
+ */
+public final class PapermathDocuments {
+    private static final DocumentReader<OrderDocument> ORDERS = DocumentReader.of(OrderMapping.ORDER, OrderMapping::read);
+    private static final DocumentReader<Recipe> RECIPES = DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read);
+    private static final DocumentReader<Studio> STUDIOS = DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read);
+
+    private PapermathDocuments() {
+    }
+
+    /**
+     * Reads an order that refers to no other document.
+     *
+     * @param text the document
+     * @return the order and its studio
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<OrderDocument> readOrder(String text) {
+        return ORDERS.read(text);
+    }
+
+    /**
+     * Reads an order.
+     *
+     * @param text the document
+     * @param resolver finds the recipes and the studio it refers to
+     * @return the order and its studio
+     * @throws DocumentException if a document has faults
+     */
+    public static Document<OrderDocument> readOrder(String text, DocumentResolver resolver) {
+        return readOrder(text.getBytes(StandardCharsets.UTF_8), "", resolver);
+    }
+
+    /**
+     * Reads an order.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @param resolver finds the recipes and the studio it refers to
+     * @return the order and its studio
+     * @throws DocumentException if a document has faults
+     */
+    public static Document<OrderDocument> readOrder(byte[] bytes, String name, DocumentResolver resolver) {
+        return ORDERS.following(resolver).read(bytes, name);
+    }
+
+    /**
+     * Reads an order from a file. References are followed in its folder and below.
+     *
+     * @param file the file
+     * @return the order and its studio
+     * @throws DocumentException if a document has faults
+     * @throws IOException if the file cannot be opened
+     */
+    public static Document<OrderDocument> readOrder(Path file) throws IOException {
+        return ORDERS.read(file);
+    }
+
+    /**
+     * Reads a recipe.
+     *
+     * @param text the document
+     * @return the recipe
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<Recipe> readRecipe(String text) {
+        return RECIPES.read(text);
+    }
+
+    /**
+     * Reads a recipe.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @return the recipe
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<Recipe> readRecipe(byte[] bytes, String name) {
+        return RECIPES.read(bytes, name);
+    }
+
+    /**
+     * Reads a recipe from a file.
+     *
+     * @param file the file
+     * @return the recipe
+     * @throws DocumentException if the document has faults
+     * @throws IOException if the file cannot be opened
+     */
+    public static Document<Recipe> readRecipe(Path file) throws IOException {
+        return RECIPES.read(file);
+    }
+
+    /**
+     * Reads a studio.
+     *
+     * @param text the document
+     * @return the studio
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<Studio> readStudio(String text) {
+        return STUDIOS.read(text);
+    }
+
+    /**
+     * Reads a studio.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @return the studio
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<Studio> readStudio(byte[] bytes, String name) {
+        return STUDIOS.read(bytes, name);
+    }
+
+    /**
+     * Reads a studio from a file.
+     *
+     * @param file the file
+     * @return the studio
+     * @throws DocumentException if the document has faults
+     * @throws IOException if the file cannot be opened
+     */
+    public static Document<Studio> readStudio(Path file) throws IOException {
+        return STUDIOS.read(file);
+    }
+
+    /**
+     * Writes an order. Recipes and a studio that were read from other documents are written as references to them.
+     *
+     * @param document the order and its studio
+     * @return the text, with a line break at its end
+     */
+    public static String writeOrder(Document<OrderDocument> document) {
+        return DocumentWriter.write(OrderMapping.ORDER, document, OrderMapping::write);
+    }
+
+    /**
+     * Writes a recipe.
+     *
+     * @param document the recipe
+     * @return the text, with a line break at its end
+     */
+    public static String writeRecipe(Document<Recipe> document) {
+        return DocumentWriter.write(OrderMapping.RECIPE, document, RecipeMapping::write);
+    }
+
+    /**
+     * Writes a studio.
+     *
+     * @param document the studio
+     * @return the text, with a line break at its end
+     */
+    public static String writeStudio(Document<Studio> document) {
+        return DocumentWriter.write(OrderMapping.STUDIO, document, StudioMapping::write);
+    }
+
+    /**
+     * Writes a plan: the order and the studio it was made from, the edition of the assumptions, every setting and every
+     * forecast with its band. There is no time of writing in it: the same plan gives the same text.
+     *
+     * @param plan the plan
+     * @param program the program that writes, for whoever reads it later
+     * @param version the version of that program
+     * @return the text, with a line break at its end
+     */
+    public static String writePlan(MakingPlan plan, String program, String version) {
+        return PlanMapping.write(plan, program, version);
+    }
+}

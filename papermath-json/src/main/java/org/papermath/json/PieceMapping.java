@@ -1,0 +1,220 @@
+package org.papermath.json;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+import org.papermath.plan.Piece;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.Share;
+import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.Format;
+import org.papermath.shape.Formats;
+
+/** A piece of an order. */
+final class PieceMapping {
+    /** What an order knows of names while its pieces are read. */
+    record Known(Names recipes, Names pieces, Names dryers, Set<String> envelopes, List<Got<String>> insides) {
+    }
+
+    /** A size: that of a format, or two sides. */
+    private record Size(Got<Format> format, Got<List<Amount<Length>>> sides) {
+        static Size read(ValueAt at, String piece) {
+            Got<Format> format = at.isText() ? at.text().map(Formats::find) : Got.nothing(at);
+            Got<List<Amount<Length>>> sides = at.isText() ? Got.nothing(at)
+                    : at.list(2, 2, side -> side.quantity(Kinds.LENGTH).check(q -> scratch(piece).sized(q, q)));
+            return new Size(format, sides);
+        }
+
+        void into(Piece.Builder piece) {
+            format.optional().ifPresent(piece::sized);
+            sides.optional().ifPresent(two -> piece.sized(two.get(0), two.get(1)));
+        }
+    }
+
+    /** What a piece is to weigh or measure. */
+    private record Target(Got<Amount<Grammage>> grammage, Got<Amount<Length>> caliper, Got<Piece.Sample> sample) {
+        static Target read(ObjectAt in, String piece) {
+            in.exactlyOne("grammage", "caliper", "sample");
+            return new Target(
+                    in.optional("grammage").quantity(Kinds.GRAMMAGE).check(q -> scratch(piece).weighing(q)),
+                    in.optional("caliper").quantity(Kinds.LENGTH).check(q -> scratch(piece).thick(q)),
+                    in.optional("sample").object(PieceMapping::sample));
+        }
+
+        void into(Piece.Builder piece) {
+            grammage.optional().ifPresent(piece::weighing);
+            caliper.optional().ifPresent(piece::thick);
+            sample.optional().ifPresent(piece::like);
+        }
+    }
+
+    /** How a piece is made. */
+    private record Making(Got<Amount<Share>> spare, Got<Integer> kept, Got<Integer> trials, Got<Integer> folds,
+            Got<Piece.Edge> edge, Got<Amount<Length>> trim, Got<Amount<Length>> gap, Got<String> dryer) {
+        static Making read(ObjectAt in, String piece, Names dryers) {
+            return new Making(in.optional("spare").quantity(Kinds.SHARE),
+                    in.optional("kept").count(0, Integer.MAX_VALUE),
+                    in.optional("trials").count(0, Integer.MAX_VALUE),
+                    in.optional("folds").count(0, 4),
+                    in.optional("edge").choice(List.of(Piece.Edge.values()), Common::word),
+                    in.optional("trim").quantity(Kinds.LENGTH).check(q -> scratch(piece).trimmed(q)),
+                    in.optional("gap").quantity(Kinds.LENGTH).check(q -> scratch(piece).apart(q)),
+                    dryers.require(in.optional("dryer").text(), "piece.no-dryer"));
+        }
+
+        void into(Piece.Builder piece) {
+            spare.optional().ifPresent(piece::spare);
+            kept.optional().ifPresent(piece::keeping);
+            trials.optional().ifPresent(piece::trials);
+            folds.optional().ifPresent(piece::folded);
+            if (edge.orElse(Piece.Edge.CUT) == Piece.Edge.DECKLE) {
+                piece.deckleEdged();
+            }
+            trim.optional().ifPresent(piece::trimmed);
+            gap.optional().ifPresent(piece::apart);
+            dryer.optional().ifPresent(piece::driedIn);
+        }
+    }
+
+    /** What only an envelope says, and the country, which others may say too. */
+    private record Envelope(Got<String> inside, Got<EnvelopeStyle> style, Got<Integer> inserts,
+            Got<Amount<Length>> clearance, Got<String> mailedIn) {
+        static Envelope read(ObjectAt in, String piece) {
+            boolean envelope = in.has("envelopeFor");
+            ValueAt style = envelope ? in.required("style") : in.optional("style");
+            return new Envelope(in.optional("envelopeFor").text(),
+                    style.choice(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
+                    in.optional("inserts").count(1, 50),
+                    in.optional("clearance").quantity(Kinds.LENGTH).check(q -> scratch(piece).clearance(q)),
+                    in.optional("mailedIn").text().check(country -> scratch(piece).mailedIn(country)));
+        }
+
+        Envelope checked() {
+            if (inside.isGiven()) {
+                return this;
+            }
+            onlyOfEnvelopes(style, "style");
+            onlyOfEnvelopes(inserts, "inserts");
+            onlyOfEnvelopes(clearance, "clearance");
+            return this;
+        }
+
+        void into(Piece.Builder piece) {
+            inside.optional().ifPresent(held -> piece.envelopeFor(held, style.get()));
+            inserts.optional().ifPresent(piece::holding);
+            clearance.optional().ifPresent(piece::clearance);
+            mailedIn.optional().ifPresent(piece::mailedIn);
+        }
+    }
+
+    private PieceMapping() {
+    }
+
+    /** Reads a piece; what an envelope is for is checked when all pieces are read. */
+    static Got<Piece> read(ObjectAt in, Known known) {
+        Got<String> name = known.pieces().add(Common.name(in));
+        String label = Common.label(name);
+        Got<Integer> count = in.required("count").count(1, 100_000);
+        Got<String> recipe = known.recipes().require(in.required("recipe").text(), "order.no-recipe");
+        Size size = Size.read(in.has("envelopeFor") ? in.optional("size") : in.required("size"), label);
+        Target target = Target.read(in, label);
+        Making making = Making.read(in, label, known.dryers());
+        Envelope envelope = Envelope.read(in, label).checked();
+        known.insides().add(envelope.inside());
+        if (envelope.inside().isGiven()) {
+            known.envelopes().add(label);
+        }
+        return in.make(() -> {
+            Piece.Builder piece = Piece.of(name.get(), count.get(), recipe.get());
+            size.into(piece);
+            target.into(piece);
+            making.into(piece);
+            envelope.into(piece);
+            return piece.build();
+        });
+    }
+
+    static void write(ObjectOut out, Piece piece) {
+        out.member("name").text(piece.name());
+        out.member("count").count(piece.count());
+        out.member("recipe").text(piece.recipe());
+        size(out, piece);
+        piece.grammage().ifPresent(value -> out.member("grammage").quantity(value));
+        piece.caliper().ifPresent(value -> out.member("caliper").quantity(value));
+        piece.sample().ifPresent(value -> out.member("sample").object(in -> sample(in, value)));
+        making(out, piece);
+        piece.envelopeFor().ifPresent(inside -> out.member("envelopeFor").text(inside));
+        piece.style().ifPresent(style -> out.member("style").text(style.words()));
+        if (piece.inserts() != 1) {
+            out.member("inserts").count(piece.inserts());
+        }
+        piece.clearance().ifPresent(value -> out.member("clearance").quantity(value));
+        piece.mail().ifPresent(country -> out.member("mailedIn").text(country));
+        piece.dryer().ifPresent(dryer -> out.member("dryer").text(dryer));
+    }
+
+    private static void making(ObjectOut out, Piece piece) {
+        piece.spare().ifPresent(value -> out.member("spare").quantity(value));
+        if (piece.kept() != 0) {
+            out.member("kept").count(piece.kept());
+        }
+        piece.trials().ifPresent(value -> out.member("trials").count(value));
+        if (piece.folds() != 0) {
+            out.member("folds").count(piece.folds());
+        }
+        if (piece.edge() != Piece.Edge.CUT) {
+            out.member("edge").text(Common.word(piece.edge()));
+        }
+        piece.trim().ifPresent(value -> out.member("trim").quantity(value));
+        piece.gap().ifPresent(value -> out.member("gap").quantity(value));
+    }
+
+    private static void size(ObjectOut out, Piece piece) {
+        Optional<Format> known = piece.format().filter(PieceMapping::isKnown);
+        if (known.isPresent()) {
+            out.member("size").text(known.get().name());
+        } else if (piece.width().isPresent()) {
+            Common.sides(out.member("size"), piece.width().get(), piece.height().orElseThrow());
+        }
+    }
+
+    private static boolean isKnown(Format format) {
+        try {
+            return Formats.find(format.name()).equals(format);
+        } catch (PapermathException e) {
+            return false;
+        }
+    }
+
+    private static Got<Piece.Sample> sample(ObjectAt in) {
+        Got<List<Amount<Length>>> size = Common.sides(in.required("size"), "side of the sample");
+        Got<Amount<Mass>> mass = Common.aboveZero(in.required("mass"), Kinds.MASS, "sample mass");
+        Got<Amount<Length>> thickness = Common.aboveZero(in.required("thickness"), Kinds.LENGTH, "sample thickness");
+        return in.make(() -> Piece.Sample.of(size.get().get(0), size.get().get(1), mass.get(), thickness.get()));
+    }
+
+    private static void sample(ObjectOut out, Piece.Sample sample) {
+        Common.sides(out.member("size"), sample.width(), sample.height());
+        out.member("mass").quantity(sample.mass());
+        out.member("thickness").quantity(sample.thickness());
+    }
+
+    private static void onlyOfEnvelopes(Got<?> member, String name) {
+        if (member.isGiven() && !member.isFaulty()) {
+            member.refuse("piece.clash", "\"" + name + "\" is only said of an envelope. Say with \"envelopeFor\" which"
+                    + " piece it is for, or leave \"" + name + "\" out.", List.of());
+        }
+    }
+
+    /** A piece that is only there to check one value by the rules of the builder. */
+    private static Piece.Builder scratch(String name) {
+        return Piece.of(name, 1, "recipe");
+    }
+}

@@ -1,0 +1,133 @@
+package org.papermath.json;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import javax.measure.quantity.Time;
+
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.plan.Recipe;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.AdditiveDose;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Dose;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.Share;
+
+/** A recipe. */
+final class RecipeMapping {
+    private record Part(Fibre fibre, Amount<Share> share) {
+    }
+
+    private RecipeMapping() {
+    }
+
+    static Got<Recipe> read(ObjectAt in) {
+        return read(in, new Names("recipe"));
+    }
+
+    /** Reads a recipe of an order, whose names must differ. */
+    static Got<Recipe> read(ObjectAt in, Names names) {
+        Got<String> name = names.add(Common.name(in));
+        String label = Common.label(name);
+        Got<Furnish> furnish = in.required("furnish").list(1, 100, at -> at.object(RecipeMapping::part))
+                .map(RecipeMapping::furnish);
+        Got<Amount<Time>> beating = in.optional("beating").quantity(Kinds.TIME)
+                .check(time -> scratch(label).beaten(time));
+        Got<Amount<SchopperRiegler>> drainability = in.optional("drainability").quantity(Kinds.SCHOPPER_RIEGLER)
+                .check(number -> scratch(label).measuring(number));
+        Got<List<AdditiveDose>> additives = additives(in.optional("additives"));
+        Got<Amount<Consistency>> beater = in.optional("beaterConsistency").quantity(Kinds.CONSISTENCY)
+                .check(consistency -> scratch(label).beaterAt(consistency));
+        Got<Amount<Consistency>> stock = in.optional("stockConsistency").quantity(Kinds.CONSISTENCY)
+                .check(consistency -> scratch(label).keptAt(consistency));
+        Got<Amount<Consistency>> vat = in.optional("vatConsistency").quantity(Kinds.CONSISTENCY)
+                .check(consistency -> scratch(label).vatAt(consistency));
+        Got<Amount<FibreConcentration>> sizeBath = in.optional("sizeBath").quantity(Kinds.FIBRE_CONCENTRATION)
+                .check(strength -> scratch(label).surfaceSized(strength));
+        return in.make(() -> {
+            Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
+            beating.optional().ifPresent(recipe::beaten);
+            drainability.optional().ifPresent(recipe::measuring);
+            additives.orElse(List.of()).forEach(dose -> recipe.adding(dose.additive(), dose.dose()));
+            beater.optional().ifPresent(recipe::beaterAt);
+            stock.optional().ifPresent(recipe::keptAt);
+            vat.optional().ifPresent(recipe::vatAt);
+            sizeBath.optional().ifPresent(recipe::surfaceSized);
+            return recipe.build();
+        });
+    }
+
+    static void write(ObjectOut out, Recipe recipe) {
+        out.member("name").text(recipe.name());
+        out.member("furnish").list(recipe.furnish().shares().entrySet(), (item, part) -> item.object(members -> {
+            FibreMapping.write(members.member("fibre"), part.getKey());
+            members.member("share").quantity(part.getValue());
+        }));
+        if (recipe.beating().si() != 0) {
+            out.member("beating").quantity(recipe.beating());
+        }
+        recipe.drainability().ifPresent(number -> out.member("drainability").quantity(number));
+        if (!recipe.additives().isEmpty()) {
+            out.member("additives").list(recipe.additives(),
+                    (item, dose) -> item.object(members -> additive(members, dose)));
+        }
+        recipe.beaterConsistency().ifPresent(value -> out.member("beaterConsistency").quantity(value));
+        recipe.stockConsistency().ifPresent(value -> out.member("stockConsistency").quantity(value));
+        recipe.vatConsistency().ifPresent(value -> out.member("vatConsistency").quantity(value));
+        recipe.sizeBath().ifPresent(value -> out.member("sizeBath").quantity(value));
+    }
+
+    /** A recipe that is only there to check one value by the rules of the builder. */
+    private static Recipe.Builder scratch(String name) {
+        return Recipe.of(name, Furnish.of(Fibres.ABACA));
+    }
+
+    private static Got<Part> part(ObjectAt in) {
+        Got<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        Got<Amount<Share>> share = Common.aboveZero(in.required("share"), Kinds.SHARE, "share of the fibre");
+        return in.make(() -> new Part(fibre.get(), share.get()));
+    }
+
+    private static Furnish furnish(List<Part> parts) {
+        Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
+        for (Part part : parts) {
+            if (shares.put(part.fibre(), part.share()) != null) {
+                throw Refused.of("furnish.twice", "furnish: " + part.fibre() + " stands twice. Add its shares together.",
+                        "fibre", part.fibre().id());
+            }
+        }
+        return Furnish.of(shares);
+    }
+
+    private static Got<List<AdditiveDose>> additives(ValueAt at) {
+        Names names = new Names("additive");
+        return at.list(one -> one.object(in -> additive(in, names)));
+    }
+
+    private static Got<AdditiveDose> additive(ObjectAt in, Names names) {
+        Got<String> name = names.add(Common.name(in));
+        Got<Additive.Purpose> purpose = in.required("purpose")
+                .choice(List.of(Additive.Purpose.values()), Common::word);
+        Got<Amount<Dose>> dose = in.required("dose").quantity(Kinds.DOSE);
+        Got<Amount<Share>> active = Common.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
+        return in.make(() -> {
+            Additive whole = Additive.of(name.get(), purpose.get());
+            return AdditiveDose.of(active.optional().map(whole::active).orElse(whole), dose.get());
+        });
+    }
+
+    private static void additive(ObjectOut out, AdditiveDose dose) {
+        out.member("name").text(dose.additive().name());
+        out.member("purpose").text(Common.word(dose.additive().purpose()));
+        out.member("dose").quantity(dose.dose());
+        dose.additive().activeFraction().ifPresent(active -> out.member("active").quantity(active));
+    }
+}

@@ -1,0 +1,147 @@
+package org.papermath.json;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.fibre.Fibre;
+import org.papermath.mould.Mould;
+import org.papermath.plan.Studio;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.vat.Vat;
+
+/** A studio. */
+final class StudioMapping {
+    private record Steps(Got<Amount<Mass>> scale, Got<Amount<Mass>> fineScale, Got<Amount<Volume>> jug,
+            Got<Amount<Time>> day) {
+        void into(Studio.Builder studio) {
+            scale.optional().ifPresent(studio::scaleStep);
+            fineScale.optional().ifPresent(studio::fineScaleStep);
+            jug.optional().ifPresent(studio::jugStep);
+            day.optional().ifPresent(studio::workingDay);
+        }
+    }
+
+    private record InHand(Fibre fibre, Amount<Mass> ovenDry) {
+    }
+
+    private StudioMapping() {
+    }
+
+    static Got<Studio> read(ObjectAt in) {
+        return read(in, new Names("dryer"));
+    }
+
+    /** Reads a studio, and the names of its dryers for whoever refers to them. */
+    static Got<Studio> read(ObjectAt in, Names dryerNames) {
+        Got<String> name = in.required("name").text();
+        Got<Beater> beater = in.optional("beater").object(EquipmentMapping::beater);
+        Got<Vat> vat = in.optional("vat").object(EquipmentMapping::vat);
+        Names mouldNames = new Names("mould");
+        Got<List<Mould>> moulds = list(in.optional("moulds"), one -> EquipmentMapping.mould(one, mouldNames));
+        Got<Press> press = in.optional("press").object(EquipmentMapping::press);
+        Got<Felts> felts = in.optional("felts").object(EquipmentMapping::felts);
+        Got<List<Dryer>> dryers = list(in.optional("dryers"), one -> EquipmentMapping.dryer(one, dryerNames));
+        Got<Air> room = in.optional("room").object(AirMapping::read);
+        Got<List<InHand>> hand = onHand(in.optional("onHand"));
+        Steps steps = steps(in);
+        Got<Boolean> customary = in.optional("customaryUnits").flag();
+        Got<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
+        Got<List<AssumptionMapping.Own>> own = AssumptionMapping.read(in.optional("assumptions"),
+                table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
+        return in.make(() -> {
+            Studio.Builder studio = Studio.of(name.get());
+            beater.optional().ifPresent(studio::beater);
+            vat.optional().ifPresent(studio::vat);
+            moulds.orElse(List.of()).forEach(studio::mould);
+            press.optional().ifPresent(studio::press);
+            felts.optional().ifPresent(studio::felts);
+            dryers.orElse(List.of()).forEach(studio::dryer);
+            room.optional().ifPresent(studio::room);
+            hand.orElse(List.of()).forEach(one -> studio.onHand(one.fibre(), one.ovenDry()));
+            steps.into(studio);
+            if (customary.orElse(false)) {
+                studio.alsoCustomaryUnits();
+            }
+            return studio.knowing(known(table, own)).build();
+        });
+    }
+
+    static void write(ObjectOut out, Studio studio) {
+        out.member("name").text(studio.name());
+        studio.beater().ifPresent(one -> out.member("beater").object(in -> EquipmentMapping.beater(in, one)));
+        studio.vat().ifPresent(one -> out.member("vat").object(in -> EquipmentMapping.vat(in, one)));
+        if (!studio.moulds().isEmpty()) {
+            out.member("moulds").list(studio.moulds(), (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
+        }
+        studio.press().ifPresent(one -> out.member("press").object(in -> EquipmentMapping.press(in, one)));
+        studio.felts().ifPresent(one -> out.member("felts").object(in -> EquipmentMapping.felts(in, one)));
+        if (!studio.dryers().isEmpty()) {
+            out.member("dryers").list(studio.dryers(), (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
+        }
+        out.member("room").object(in -> AirMapping.write(in, studio.room()));
+        onHand(out, studio.onHand());
+        out.member("scaleStep").quantity(studio.scaleStep());
+        out.member("fineScaleStep").quantity(studio.fineScaleStep());
+        out.member("jugStep").quantity(studio.jugStep());
+        out.member("workingDay").quantity(studio.workingDay());
+        out.member("customaryUnits").flag(studio.alsoCustomaryUnits());
+        out.member("edition").text(studio.assumptions().edition());
+        List<Assumption> own = studio.assumptions().own();
+        if (!own.isEmpty()) {
+            out.member("assumptions").list(own, (item, one) -> item.object(in -> AssumptionMapping.write(in, one)));
+        }
+    }
+
+    private static <T> Got<List<T>> list(ValueAt at, Function<? super ObjectAt, Got<T>> mapping) {
+        return at.list(one -> one.object(mapping));
+    }
+
+    private static Steps steps(ObjectAt in) {
+        return new Steps(
+                in.optional("scaleStep").quantity(Kinds.MASS).check(step -> Studio.of("s").scaleStep(step)),
+                in.optional("fineScaleStep").quantity(Kinds.MASS).check(step -> Studio.of("s").fineScaleStep(step)),
+                in.optional("jugStep").quantity(Kinds.VOLUME).check(step -> Studio.of("s").jugStep(step)),
+                in.optional("workingDay").quantity(Kinds.TIME).check(day -> Studio.of("s").workingDay(day)));
+    }
+
+    private static Got<List<InHand>> onHand(ValueAt at) {
+        Names names = new Names("fibre on hand");
+        return list(at, in -> {
+            Got<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+            names.add(fibre.map(Fibre::id));
+            Got<Amount<Mass>> ovenDry = Common.aboveZero(in.required("ovenDry"), Kinds.MASS, "fibre on hand");
+            return in.make(() -> new InHand(fibre.get(), ovenDry.get()));
+        });
+    }
+
+    private static void onHand(ObjectOut out, Map<Fibre, Amount<Mass>> onHand) {
+        if (onHand.isEmpty()) {
+            return;
+        }
+        out.member("onHand").list(onHand.entrySet(), (item, one) -> item.object(in -> {
+            FibreMapping.write(in.member("fibre"), one.getKey());
+            in.member("ovenDry").quantity(one.getValue());
+        }));
+    }
+
+    private static Assumptions known(Got<Assumptions> table, Got<List<AssumptionMapping.Own>> own) {
+        Assumptions known = table.orElse(Assumptions.standard());
+        for (AssumptionMapping.Own one : own.orElse(List.of())) {
+            known = one.in(known);
+        }
+        return known;
+    }
+}
