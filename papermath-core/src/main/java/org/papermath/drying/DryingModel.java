@@ -15,7 +15,9 @@ import org.papermath.equation.Drying;
 import org.papermath.equation.Psychrometrics;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
@@ -84,6 +86,21 @@ public final class DryingModel {
     public record Batch(Amount<Mass> ovenDry, Amount<Area> faceArea, Amount<MoistureRatio> start, Amount<MoistureRatio> end,
             Amount<MoistureRatio> equilibrium) {
         /**
+         * Checks the batch.
+         *
+         * @param ovenDry the oven-dry mass of all sheets, above zero
+         * @param faceArea the area of one face of all sheets, above zero
+         * @param start the moisture ratio they come with
+         * @param end the moisture ratio at which they are called dry
+         * @param equilibrium the moisture ratio they would come to in this air
+         * @throws Refused if there is nothing to dry
+         */
+        public Batch {
+            Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass to dry");
+            Kinds.AREA.siAboveZero(faceArea, "area to dry");
+        }
+
+        /**
          * Makes a batch from its numbers.
          *
          * @param ovenDry the oven-dry mass of all sheets, above zero
@@ -96,8 +113,6 @@ public final class DryingModel {
          */
         public static Batch of(Quantity<Mass> ovenDry, Quantity<Area> faceArea, Quantity<MoistureRatio> start,
                 Quantity<MoistureRatio> end, Quantity<MoistureRatio> equilibrium) {
-            Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass to dry");
-            Kinds.AREA.siAboveZero(faceArea, "area to dry");
             return new Batch(Kinds.MASS.check(ovenDry, "oven-dry mass to dry"), Kinds.AREA.check(faceArea, "area to dry"),
                     Kinds.MOISTURE_RATIO.check(start, "moisture ratio at the start"),
                     Kinds.MOISTURE_RATIO.check(end, "moisture ratio at the end"),
@@ -232,8 +247,19 @@ public final class DryingModel {
      */
     public Result dry(Dryer dryer, Batch batch, Air air) {
         if (dryer instanceof Dryer.FanStack stack) {
-            double share = assumptions.si("drying.delivered-share", scope);
-            return stack(Kinds.VOLUME_FLOW.ofSi(share * stack.freeAirFlow().si(), "m3/h"), batch, air);
+            Assumption share = assumptions.get("drying.delivered-share", scope);
+            Amount<VolumeFlow> delivered = Kinds.VOLUME_FLOW.ofSi(share.likelySi() * stack.freeAirFlow().si(), "m3/h");
+            Result result = stack(delivered, batch, air);
+            if (share.basis() == Basis.MEASURED_HERE || assumptions.get("drying.fan-efficiency", scope).basis()
+                    == Basis.MEASURED_HERE) {
+                return result;
+            }
+            List<Notice> more = new ArrayList<>(result.notices());
+            more.add(Notice.note("drying.fan-label",
+                    "Of the " + stack.freeAirFlow() + " on the label of the fan " + delivered
+                            + " are taken to come through the stack; a fan loses most of its flow against flutes.",
+                    "label", stack.freeAirFlow().toString(), "delivered", delivered.toString()));
+            return new Result(result.seconds, result.evaporation, result.water, more);
         }
         if (dryer instanceof Dryer.Loft loft) {
             return loft(batch, air, loft.sheetsInSpur(), false);
@@ -242,6 +268,23 @@ public final class DryingModel {
             return boards(batch, air, Kinds.NUMBER.ofSi(0));
         }
         return blotters(batch);
+    }
+
+    /**
+     * Returns how long a batch dries with the band of it.
+     *
+     * @param dryer the dryer
+     * @param batch what is dried at once
+     * @param air the air of the room
+     * @return the time
+     * @throws Refused if it never gets dry, with the reason
+     */
+    public Estimate<Time> time(Dryer dryer, Batch batch, Air air) {
+        List<String> ids = dryer instanceof Dryer.FanStack
+                ? List.of("drying.fan-efficiency", "drying.delivered-share", "drying.critical-ratio")
+                : dryer instanceof Dryer.Blotters ? List.of("drying.blotter-kept")
+                : List.of("drying.film-still", "drying.radiative", "drying.lewis", "drying.loft-tail");
+        return Bands.of(assumptions, scope, ids, store -> from(store, scope).dry(dryer, batch, air).hours());
     }
 
     /**

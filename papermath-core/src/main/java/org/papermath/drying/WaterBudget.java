@@ -26,6 +26,17 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
     private static final double PRACTICALLY_IMPOSSIBLE = 0.002;
 
     /**
+     * Checks the budget.
+     *
+     * @param used the fresh water used
+     * @param paper the oven-dry paper made with it, above zero
+     * @throws Refused if there is no paper
+     */
+    public WaterBudget {
+        Kinds.MASS.siAboveZero(paper, "paper made");
+    }
+
+    /**
      * Makes a budget.
      *
      * @param used the fresh water used, from a meter or buckets
@@ -34,7 +45,6 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      * @throws Refused if a value is out of range
      */
     public static WaterBudget of(Quantity<Volume> used, Quantity<Mass> paper) {
-        Kinds.MASS.siAboveZero(paper, "paper made");
         return new WaterBudget(Kinds.VOLUME.check(used, "water used"), Kinds.MASS.check(paper, "paper made"));
     }
 

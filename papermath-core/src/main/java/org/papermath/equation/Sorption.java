@@ -42,6 +42,15 @@ public final class Sorption {
     }
 
     /**
+     * Moisture ratio at another temperature by a slope (per K) stated at 50 % relative humidity, where the ratio is
+     * {@code middle}; elsewhere the slope goes with the ratio, so that dry stays dry.
+     */
+    public static double atTemperatureInProportion(
+            double ratio, double middle, double slope, double temperature, double stated) {
+        return atTemperature(ratio, slope * ratio / middle, temperature, stated);
+    }
+
+    /**
      * Moisture ratio of pulp on first desorption at an absolute temperature (K), an upper curve: the isotherm above
      * with the coefficients of Tryding et al. 2022.
      */

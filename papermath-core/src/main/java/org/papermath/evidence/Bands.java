@@ -1,9 +1,11 @@
 package org.papermath.evidence;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.function.Function;
 
 import javax.measure.Quantity;
@@ -17,6 +19,30 @@ import org.papermath.quantity.Refused;
  */
 public final class Bands {
     private Bands() {
+    }
+
+    /**
+     * Assumptions that may be off, and what they are wanted for.
+     *
+     * @param scope what they are wanted for
+     * @param ids the assumptions
+     */
+    public record Use(Scope scope, List<String> ids) {
+        /**
+         * Names assumptions of a scope.
+         *
+         * @param scope what they are wanted for
+         * @param ids the assumptions
+         * @return the use
+         */
+        public static Use of(Scope scope, String... ids) {
+            return new Use(scope, List.of(ids));
+        }
+
+        @Override
+        public String toString() {
+            return ids + scope.toString();
+        }
     }
 
     /**
@@ -35,16 +61,27 @@ public final class Bands {
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(Assumptions assumptions, Scope scope, List<String> ids,
             Function<Assumptions, Amount<Q>> result) {
+        return of(assumptions, List.of(new Use(scope, ids)), result);
+    }
+
+    /**
+     * Works out an estimate that rests on assumptions of several scopes, such as those of the fibres of a blend. One that is
+     * found from two scopes is varied once.
+     *
+     * @param <Q> the quantity type
+     * @param assumptions the store
+     * @param uses the assumptions that may be off
+     * @param result the result of a store
+     * @return the estimate, its drivers the strongest first
+     * @throws Refused as {@code result} throws for the likely values
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> of(Assumptions assumptions, List<Use> uses,
+            Function<Assumptions, Amount<Q>> result) {
         Amount<Q> likely = result.apply(assumptions);
         List<Assumption> varied = new ArrayList<>();
         List<double[]> ends = new ArrayList<>();
         boolean factors = likely.si() > 0;
-        for (String id : ids) {
-            Optional<Assumption> found = assumptions.find(id, scope);
-            if (found.isEmpty() || found.get().role() != Role.PHYSICAL || found.get().low() == found.get().high()) {
-                continue;
-            }
-            Assumption one = found.get();
+        for (Assumption one : varied(assumptions, uses)) {
             double low = result.apply(assumptions.with(one.given(one.scope(), one.low()))).si();
             double high = result.apply(assumptions.with(one.given(one.scope(), one.high()))).si();
             factors &= low > 0 && high > 0;
@@ -70,6 +107,18 @@ public final class Bands {
         }
         drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
         return Estimate.of(likely, moved(likely, -Math.sqrt(down), factors), moved(likely, Math.sqrt(up), factors), drivers);
+    }
+
+    private static Collection<Assumption> varied(Assumptions assumptions, List<Use> uses) {
+        Map<String, Assumption> byKey = new LinkedHashMap<>();
+        for (Use use : uses) {
+            for (String id : use.ids()) {
+                assumptions.find(id, use.scope())
+                        .filter(one -> one.role() == Role.PHYSICAL && one.low() < one.high())
+                        .ifPresent(one -> byKey.put(one.key(), one));
+            }
+        }
+        return byKey.values();
     }
 
     private static double shift(double from, double to, boolean factors) {

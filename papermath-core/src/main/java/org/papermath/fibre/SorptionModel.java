@@ -173,11 +173,13 @@ public final class SorptionModel {
      * @return water over oven-dry mass
      */
     public Estimate<MoistureRatio> estimate(Air air) {
-        Estimate<MoistureRatio> band = parts.size() == 1
-                ? Bands.of(assumptions, parts.get(0).scope(), List.of("sorption.monolayer", "sorption.temperature-slope"),
-                        store -> new SorptionModel(store, List.of(Part.of(1, store, parts.get(0).scope())), desorbing, longBeaten)
-                                .ratio(air))
-                : Estimate.of(ratio(air), ratio(air), ratio(air), List.of());
+        List<Bands.Use> uses = new ArrayList<>();
+        for (Part part : parts) {
+            uses.add(Bands.Use.of(part.scope(), "sorption.monolayer", "sorption.temperature-slope"));
+        }
+        Estimate<MoistureRatio> band = Bands.of(assumptions, uses, store -> new SorptionModel(store,
+                parts.stream().map(part -> Part.of(part.share(), store, part.scope())).toList(), desorbing, longBeaten)
+                .ratio(air));
         double loop = assumptions.si("sorption.desorption-offset", Scope.GENERAL);
         double likely = band.likely().si();
         double low = Math.max(0, likely - Math.hypot(likely - band.low().si(), desorbing ? loop : 0));
@@ -193,7 +195,7 @@ public final class SorptionModel {
             ratio += part.share() * Sorption.gab(activity, part.monolayer(), part.energy(), part.bulk());
             middle += part.share() * Sorption.gab(0.5, part.monolayer(), part.energy(), part.bulk());
         }
-        double there = Sorption.atTemperature(ratio, slope * ratio / middle, kelvin, STATED_AT);
+        double there = Sorption.atTemperatureInProportion(ratio, middle, slope, kelvin, STATED_AT);
         return Sorption.desorption(factor * there, offset);
     }
 

@@ -21,6 +21,23 @@ import org.papermath.quantity.Torque;
  */
 public record Lever(Amount<Length> length, int people, Amount<Force> handForce) {
     /**
+     * Checks the lever.
+     *
+     * @param length from the axis of the screw to the hands, above zero
+     * @param people how many press, 1 or more
+     * @param handForce the force of each, above zero
+     * @throws Refused if a value is out of range
+     */
+    public Lever {
+        Kinds.LENGTH.siAboveZero(length, "length of the lever");
+        Kinds.FORCE.siAboveZero(handForce, "force of a hand");
+        if (people < 1) {
+            throw Refused.of("count.below-one", "people at the lever: " + people + " given; 1 or more is wanted.",
+                    "given", people, "least", 1);
+        }
+    }
+
+    /**
      * Makes a lever with the usual force of a person.
      *
      * @param length from the axis of the screw to the hands, above zero
@@ -42,12 +59,6 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      * @throws Refused if a value is out of range
      */
     public static Lever of(Quantity<Length> length, int people, Quantity<Force> handForce) {
-        Kinds.LENGTH.siAboveZero(length, "length of the lever");
-        Kinds.FORCE.siAboveZero(handForce, "force of a hand");
-        if (people < 1) {
-            throw Refused.of("count.below-one", "people at the lever: " + people + " given; 1 or more is wanted.",
-                    "given", people, "least", 1);
-        }
         return new Lever(Kinds.LENGTH.check(length, "length of the lever"), people,
                 Kinds.FORCE.check(handForce, "force of a hand"));
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 
@@ -78,6 +79,20 @@ public final class Press {
         }
     }
 
+    /**
+     * One meaning of a jack's "ton" beside a second figure for the same jack.
+     *
+     * @param meaning the unit code of that ton: {@code tonf_us}, {@code tf} or {@code tonf_uk}
+     * @param force what it makes the rating
+     * @param off how far that is from the second figure, a share of it; below zero when smaller
+     */
+    public record TonReading(String meaning, Amount<Force> force, Amount<Dimensionless> off) {
+        @Override
+        public String toString() {
+            return meaning + ", " + force + ", " + off + " off";
+        }
+    }
+
     private Press(String name, List<Part> parts, double platenWidth, double platenLength, double daylight) {
         this.name = name;
         this.parts = parts;
@@ -104,6 +119,26 @@ public final class Press {
         return new Press(name, List.of(new Part("jack", Kinds.FORCE.check(jack, "rating of the jack"))),
                 Kinds.LENGTH.siAboveZero(platenWidth, "platen width"), Kinds.LENGTH.siAboveZero(platenLength, "platen length"),
                 Double.NaN);
+    }
+
+    /**
+     * Compares the meanings of a "ton" with a second figure for the same jack, such as its greatest gauge pressure on its ram.
+     * It is for the person to choose; the library never does.
+     *
+     * @param tons the number on the label, above zero
+     * @param second the rating by another way, above zero
+     * @return short, metric and long ton, the nearest first
+     * @throws Refused if a value is not above zero
+     */
+    public static List<TonReading> tons(double tons, Quantity<Force> second) {
+        double other = Kinds.FORCE.siAboveZero(second, "second figure of the jack");
+        List<TonReading> readings = new ArrayList<>();
+        for (String code : List.of("tonf_us", "tf", "tonf_uk")) {
+            double force = Kinds.FORCE.siAboveZero(Kinds.FORCE.of(tons, code), "tons on the label");
+            readings.add(new TonReading(code, Kinds.FORCE.ofSi(force, "kN"), Kinds.NUMBER.ofSi(force / other - 1, "%")));
+        }
+        readings.sort(Comparator.comparingDouble(reading -> Math.abs(reading.off().si())));
+        return List.copyOf(readings);
     }
 
     /**

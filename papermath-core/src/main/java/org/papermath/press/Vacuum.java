@@ -19,6 +19,17 @@ import org.papermath.quantity.SheetPressure;
  */
 public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
     /**
+     * Checks the vacuum against the atmosphere.
+     *
+     * @param drawn what the vacuum gauge shows
+     * @param atmosphere the local pressure of the air
+     * @throws Refused as {@link #of(Quantity)}
+     */
+    public Vacuum {
+        requireBelow(drawn, atmosphere);
+    }
+
+    /**
      * Makes a vacuum at sea level.
      *
      * @param drawn what the vacuum gauge shows
@@ -53,8 +64,11 @@ public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
      * @throws Refused as {@link #of(Quantity)}
      */
     public static Vacuum of(Quantity<GaugePressure> drawn, Quantity<Pressure> atmosphere) {
-        Amount<GaugePressure> shown = Kinds.GAUGE_PRESSURE.check(drawn, "vacuum");
-        Amount<Pressure> air = Kinds.AIR_PRESSURE.check(atmosphere, "pressure of the air");
+        return new Vacuum(Kinds.GAUGE_PRESSURE.check(drawn, "vacuum"),
+                Kinds.AIR_PRESSURE.check(atmosphere, "pressure of the air"));
+    }
+
+    private static void requireBelow(Amount<GaugePressure> shown, Amount<Pressure> air) {
         if (shown.si() > air.si()) {
             Amount<GaugePressure> mercury = Kinds.GAUGE_PRESSURE.of(shown.value(), "inHg");
             boolean likely = mercury.si() <= air.si() && !shown.getUnit().equals(mercury.getUnit());
@@ -65,7 +79,6 @@ public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
                             + (likely ? " Inches of mercury were probably meant: " + meaning + "." : " Check the unit."),
                     "given", shown.toString(), "limit", limit, "likely", likely ? meaning : "");
         }
-        return new Vacuum(shown, air);
     }
 
     /**

@@ -9,6 +9,7 @@ import org.papermath.equation.Beating;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.quantity.Amount;
@@ -32,10 +33,10 @@ public final class BeatingModel {
 
     private final double start;
     private final double limit;
-    private final double rate;
+    private final Assumption rate;
     private final double exponent;
 
-    private BeatingModel(double start, double limit, double rate, double exponent) {
+    private BeatingModel(double start, double limit, Assumption rate, double exponent) {
         this.start = start;
         this.limit = limit;
         this.rate = rate;
@@ -58,7 +59,7 @@ public final class BeatingModel {
                     "limit of beating: " + sr(limit) + " given, not above the unbeaten " + sr(start) + ".",
                     "limit", sr(limit).toString(), "start", sr(start).toString());
         }
-        return new BeatingModel(start, limit, assumptions.si("beating.rate", scope), assumptions.si("beating.exponent", scope));
+        return new BeatingModel(start, limit, assumptions.get("beating.rate", scope), assumptions.si("beating.exponent", scope));
     }
 
     /**
@@ -80,7 +81,24 @@ public final class BeatingModel {
      * @throws Refused if the time is out of range
      */
     public Amount<SchopperRiegler> after(Quantity<Time> time) {
-        return sr(Beating.schopperRiegler(Kinds.TIME.si(time, "beating time"), start, limit, rate, exponent));
+        return at(Kinds.TIME.si(time, "beating time"), rate.likelySi());
+    }
+
+    /**
+     * Returns the drainability after a time with the band that the rate leaves open, which is wide until a load was read here.
+     *
+     * @param time the beating time, zero or more
+     * @return the Schopper–Riegler number with its band
+     * @throws Refused if the time is out of range
+     */
+    public Estimate<SchopperRiegler> forecast(Quantity<Time> time) {
+        double seconds = Kinds.TIME.si(time, "beating time");
+        return Estimate.of(at(seconds, rate.likelySi()), at(seconds, rate.lowSi()), at(seconds, rate.highSi()),
+                List.of(new Estimate.Driver(rate, 1)));
+    }
+
+    private Amount<SchopperRiegler> at(double seconds, double ratePerSecond) {
+        return sr(Beating.schopperRiegler(seconds, start, limit, ratePerSecond, exponent));
     }
 
     /**
@@ -92,14 +110,14 @@ public final class BeatingModel {
      */
     public Amount<Time> timeTo(Quantity<SchopperRiegler> wanted) {
         double value = Kinds.SCHOPPER_RIEGLER.si(wanted, "Schopper-Riegler number");
-        requireReachable(value, "Schopper-Riegler number");
-        return Kinds.TIME.ofSi(value == start ? 0 : Beating.doseFor(value, start, limit, rate, exponent), "h");
+        requireReachable(value, start, limit);
+        return Kinds.TIME.ofSi(value == start ? 0 : Beating.doseFor(value, start, limit, rate.likelySi(), exponent), "h");
     }
 
-    private void requireReachable(double value, String what) {
+    private static void requireReachable(double value, double start, double limit) {
         if (value < start || value >= limit) {
             throw Refused.of("beating.unreachable",
-                    what + ": " + sr(value) + " given; beating goes from " + sr(start) + " unbeaten towards " + sr(limit)
+                    "Schopper-Riegler number: " + sr(value) + " given; beating goes from " + sr(start) + " unbeaten towards " + sr(limit)
                             + " and does not get there. Check the reading, or read your own unbeaten pulp.",
                     "given", sr(value).toString(), "least", sr(start).toString(), "most", sr(limit).toString());
         }
@@ -138,14 +156,13 @@ public final class BeatingModel {
         double start = result.si("beating.drainability-unbeaten", scope);
         double limit = result.si("beating.drainability-limit", scope);
         double prior = result.si("beating.exponent", scope);
-        BeatingModel range = new BeatingModel(start, limit, 1, prior);
         int count = beaten.size();
         double[] time = new double[count];
         double[] value = new double[count];
         for (int i = 0; i < count; i++) {
             time[i] = beaten.get(i).time().value().si();
             value[i] = beaten.get(i).drainability().value().si();
-            range.requireReachable(value[i], "Schopper-Riegler number");
+            requireReachable(value[i], start, limit);
             if (value[i] == start) {
                 throw Refused.of("beating.no-rise",
                         "Schopper-Riegler number: " + sr(value[i]) + " given after " + beaten.get(i).time().value()
@@ -232,6 +249,6 @@ public final class BeatingModel {
 
     @Override
     public String toString() {
-        return "beating from " + sr(start) + " towards " + sr(limit) + " at " + Kinds.RATE.ofSi(rate, "1/h");
+        return "beating from " + sr(start) + " towards " + sr(limit) + " at " + Kinds.RATE.ofSi(rate.likelySi(), "1/h");
     }
 }

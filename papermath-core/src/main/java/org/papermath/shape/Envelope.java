@@ -99,6 +99,13 @@ public final class Envelope {
         }
         double panelHeight = made.insideHeight() + paper;
         double panelWidth = made.insideWidth() + paper;
+        if (style != EnvelopeStyle.DIAMOND && made.flapOverlap() + throat > panelHeight) {
+            throw Refused.of("envelope.flap-long",
+                    "envelope: the flap is " + length(depth)
+                    + " deep and reaches past the bottom of the pocket, which is "
+                            + length(panelHeight) + " high. Make it less deep.",
+                    "flap", depth, "height", panelHeight);
+        }
         if (2 * taper > panelHeight || throat >= panelHeight
                 || (style == EnvelopeStyle.SIDE_SEAM || style == EnvelopeStyle.WALLET) && 2 * sideFlap > panelWidth
                 || style == EnvelopeStyle.OPEN_END && (seam > panelWidth || sideFlap > panelHeight)) {
@@ -526,14 +533,25 @@ public final class Envelope {
     /**
      * Returns what should be known beside the figures.
      *
-     * @return a warning where the clearance is nothing
+     * @return a warning where there is no clearance, and a note where the tips of a diamond reach past the pocket
      */
     public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
         if (allowances.clearance().si() == 0) {
-            return List.of(Notice.warning("envelope.no-clearance",
+            notices.add(Notice.warning("envelope.no-clearance",
                     "The envelope is no larger inside than its filling; a card a little too large will not go in."));
         }
-        return List.of();
+        if (style == EnvelopeStyle.DIAMOND) {
+            // A corner folded over reaches half the diagonal less half the pocket; more than the pocket sticks out.
+            double shorter = Math.min(made.insideWidth(), made.insideHeight()) + paper;
+            double past = made.width() / Math.sqrt(2) - 1.5 * shorter;
+            if (past > 1e-9) {
+                notices.add(Notice.note("envelope.long-tips",
+                        "The pocket is long for a diamond: the tips of its two long corners reach " + length(past)
+                                + " past it when folded. Cut them off.", "past", past));
+            }
+        }
+        return List.copyOf(notices);
     }
 
     @Override

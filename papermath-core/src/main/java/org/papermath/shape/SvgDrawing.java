@@ -22,6 +22,11 @@ public final class SvgDrawing {
     private static final double FOOT = 16;
     private static final double BAR = 100;
 
+    /**
+     * Half an inch, 48 pixels: a browser stretches a picture of a broken number of pixels to a whole one, and its bar.
+     */
+    private static final double PIXELS_48 = 12.7;
+
     private final String title;
     private final List<Shape> shapes;
 
@@ -149,8 +154,8 @@ public final class SvgDrawing {
     private SvgDrawing withSize(Outline outline) {
         double w = 1000 * outline.width().si();
         double h = 1000 * outline.height().si();
-        return with(new Shape(Form.ACROSS, "", new double[] {0, w}, new double[] {0, 0}, number(w) + " mm"))
-                .with(new Shape(Form.ALONG, "", new double[] {0, 0}, new double[] {0, h}, number(h) + " mm"));
+        return with(new Shape(Form.ACROSS, "", new double[] {0, w}, new double[] {0, 0}, tenths(w)))
+                .with(new Shape(Form.ALONG, "", new double[] {0, 0}, new double[] {0, h}, tenths(h)));
     }
 
     /**
@@ -205,8 +210,8 @@ public final class SvgDrawing {
                 top = Math.max(top, y);
             }
         }
-        double width = right + 2 * MARGIN;
-        double height = top + 2 * MARGIN + FOOT;
+        double width = wholePixels(right + 2 * MARGIN);
+        double height = wholePixels(top + 2 * MARGIN + FOOT);
         // The picture counts downward: along becomes base less along.
         double base = MARGIN + top;
         StringBuilder out = new StringBuilder(1024);
@@ -269,6 +274,16 @@ public final class SvgDrawing {
         out.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y)).append('"').append(more)
                 .append('>')
                 .append(escape(text)).append("</text>\n");
+    }
+
+    /** A size for people, to a tenth of a millimetre. */
+    private static String tenths(double millimetres) {
+        return Units.number(Math.rint(millimetres * 10) / 10) + " mm";
+    }
+
+    /** The next larger size that is a whole number of pixels and of tenths of a millimetre: a multiple of 12.7 mm. */
+    private static double wholePixels(double size) {
+        return Math.ceil(size / PIXELS_48) * PIXELS_48;
     }
 
     /** A millimetre value to a nanometre, with a decimal point. */

@@ -10,8 +10,9 @@ import org.papermath.quantity.Solids;
 
 /** A sheet on its felt, before pressing. Immutable. */
 public final class CouchedSheet extends Sheet {
-    CouchedSheet(double fibre, double additives, double water, double width, double height, double released) {
-        super(fibre, additives, water, width, height, released);
+    CouchedSheet(double fibre, double additives, double minerals, double water, double width, double height,
+            double released) {
+        super(fibre, additives, minerals, water, width, height, released);
     }
 
     /**
@@ -29,7 +30,21 @@ public final class CouchedSheet extends Sheet {
         double whole = Kinds.MASS.siAboveZero(wet, "mass of the couched sheet");
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass of the sheet");
         Kinds.MASS.siWithin(ovenDry, "oven-dry mass of the sheet", 0, whole);
-        return new CouchedSheet(dry, 0, whole - dry, side(width, "width of the sheet"), side(height, "height of the sheet"), 0);
+        return new CouchedSheet(dry, 0, 0, whole - dry, side(width, "width of the sheet"), side(height, "height of the sheet"), 0);
+    }
+
+    /**
+     * Makes a couched sheet from the scale when it was dried in air rather than in the oven.
+     *
+     * @param wet the mass as couched
+     * @param dry the same sheet dry, weighed in known air
+     * @param width the width as couched, above zero
+     * @param height the height as couched, above zero
+     * @return the sheet
+     * @throws Refused if a value is out of range
+     */
+    public static CouchedSheet weighed(Quantity<Mass> wet, DrySheet dry, Quantity<Length> width, Quantity<Length> height) {
+        return weighed(wet, dry.ovenDry(), width, height);
     }
 
     /**
@@ -41,7 +56,7 @@ public final class CouchedSheet extends Sheet {
      */
     public PressedSheet pressed(Quantity<Solids> solids) {
         double left = waterAt(Kinds.SOLIDS.si(solids, "solids of the pressed sheet"), "solids of the pressed sheet");
-        return new PressedSheet(fibre, additives, left, width, height, water - left);
+        return new PressedSheet(fibre, additives, minerals, left, width, height, water - left);
     }
 
     /**
@@ -50,11 +65,11 @@ public final class CouchedSheet extends Sheet {
      * @return the sheet, ready to dry
      */
     public PressedSheet unpressed() {
-        return new PressedSheet(fibre, additives, water, width, height, 0);
+        return new PressedSheet(fibre, additives, minerals, water, width, height, 0);
     }
 
     @Override
-    String state() {
-        return "couched";
+    public String toString() {
+        return text("couched");
     }
 }

@@ -25,6 +25,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SheetPressure;
+import org.papermath.shape.Caliper;
 
 /**
  * Apparent density and caliper of the dry sheet from furnish, beating, pressing and finish. Immutable.
@@ -39,7 +40,7 @@ import org.papermath.quantity.SheetPressure;
  */
 public final class DensityModel {
     /** The pressure of the micrometer the calipers are meant for. */
-    public static final Amount<SheetPressure> CALIPER_PRESSURE = SheetPressure.kilopascals(100);
+    public static final Amount<SheetPressure> CALIPER_PRESSURE = Caliper.HUNDRED_KILOPASCALS;
 
     private static final String UNBEATEN = "sheet.density-unbeaten";
     private static final String BEATEN = "sheet.density-long-beaten";
@@ -57,6 +58,9 @@ public final class DensityModel {
 
     private final Assumptions assumptions;
     private final Scope scope;
+    private final List<Part> parts;
+
+    private record Part(double share, Scope scope) {}
 
     /** How the dry sheet is finished. */
     public enum Finish {
@@ -82,15 +86,25 @@ public final class DensityModel {
      * @param notices what it should not be read without
      */
     public record Result(Estimate<ApparentDensity> density, Estimate<Length> caliper, List<Notice> notices) {
+        /**
+         * Returns the likely caliper with its measuring pressure, to put beside one that was measured.
+         *
+         * @return the caliper of a single sheet
+         */
+        public Caliper stated() {
+            return Caliper.of(caliper.likely(), CALIPER_PRESSURE);
+        }
+
         @Override
         public String toString() {
             return caliper + " at " + CALIPER_PRESSURE + ", " + density;
         }
     }
 
-    private DensityModel(Assumptions assumptions, Scope scope) {
+    private DensityModel(Assumptions assumptions, Scope scope, List<Part> parts) {
         this.assumptions = assumptions;
         this.scope = scope;
+        this.parts = parts;
     }
 
     /**
@@ -100,7 +114,24 @@ public final class DensityModel {
      * @return the model
      */
     public static DensityModel standard(Furnish furnish) {
-        return from(Assumptions.standard(), furnish.scope());
+        return from(Assumptions.standard(), furnish);
+    }
+
+    /**
+     * Makes the model of a furnish: where the furnish has densities of its own, measured, those; else a blend takes the bulk of
+     * its fibres by oven-dry mass.
+     *
+     * @param assumptions the store
+     * @param furnish the fibres
+     * @return the model
+     */
+    public static DensityModel from(Assumptions assumptions, Furnish furnish) {
+        if (!furnish.isBlend() || assumptions.find(UNBEATEN, furnish.scope()).isPresent()) {
+            return from(assumptions, furnish.scope());
+        }
+        List<Part> parts = new ArrayList<>();
+        furnish.shares().forEach((fibre, share) -> parts.add(new Part(share.si(), fibre.scope())));
+        return new DensityModel(assumptions, furnish.scope(), List.copyOf(parts));
     }
 
     /**
@@ -111,7 +142,7 @@ public final class DensityModel {
      * @return the model
      */
     public static DensityModel from(Assumptions assumptions, Scope scope) {
-        return new DensityModel(assumptions, scope);
+        return new DensityModel(assumptions, scope, List.of(new Part(1, scope)));
     }
 
     /**
@@ -124,18 +155,29 @@ public final class DensityModel {
      */
     public Amount<ApparentDensity> density(Quantity<SheetPressure> pressure, Quantity<Time> beating) {
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
-        return Kinds.DENSITY.ofSi(density(assumptions, scope, p, Kinds.TIME.si(beating, "beating time")), "kg/m3");
+        return Kinds.DENSITY.ofSi(density(assumptions, p, Kinds.TIME.si(beating, "beating time")), "kg/m3");
     }
 
-    private static double density(Assumptions store, Scope scope, double pressure, double time) {
-        Optional<Assumption> unbeaten = store.find(UNBEATEN, scope);
-        if (unbeaten.isEmpty() && store.find(LIGHTLY, scope).isPresent()) {
+    private double density(Assumptions store, double pressure, double time) {
+        double bulk = 0;
+        for (Part part : parts) {
+            bulk += part.share() / ofPart(store, part.scope(), pressure, time);
+        }
+        return Math.min(CAP, 1 / bulk);
+    }
+
+    private static double ofPart(Assumptions store, Scope scope, double pressure, double time) {
+        if (isLightlyPressed(store, scope)) {
             return store.si(LIGHTLY, scope);
         }
         double reference = Density.ofBeating(store.si(UNBEATEN, scope), store.si(BEATEN, scope), time,
                 store.si("sheet.density-beating-time", scope));
-        return Math.min(CAP, Density.ofPressure(reference, pressure, store.si("sheet.density-reference-pressure", scope),
-                store.si("sheet.density-saturation-pressure", scope), store.si("sheet.density-exponent", scope)));
+        return Density.ofPressure(reference, pressure, store.si("sheet.density-reference-pressure", scope),
+                store.si("sheet.density-saturation-pressure", scope), store.si("sheet.density-exponent", scope));
+    }
+
+    private static boolean isLightlyPressed(Assumptions store, Scope scope) {
+        return store.find(UNBEATEN, scope).isEmpty() && store.find(LIGHTLY, scope).isPresent();
     }
 
     /**
@@ -167,21 +209,24 @@ public final class DensityModel {
         double w = Kinds.GRAMMAGE.si(conditioned, "conditioned grammage");
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
         double t = Kinds.TIME.si(beating, "beating time");
-        Estimate<Length> caliper = Bands.of(assumptions, scope, ids(finish),
+        Estimate<Length> caliper = Bands.of(assumptions, uses(finish),
                 store -> Kinds.LENGTH.ofSi(caliper(store, w, p, t, finish), "mm"));
         // The apparent density is what scale and micrometer would give, with the thin-sheet rule and the finish in it.
-        Estimate<ApparentDensity> density = Bands.of(assumptions, scope, ids(finish),
+        Estimate<ApparentDensity> density = Bands.of(assumptions, uses(finish),
                 store -> Kinds.DENSITY.ofSi(w / caliper(store, w, p, t, finish), "kg/m3"));
         return new Result(density, caliper, notices(w, p, t, restraint, finish, density.likely()));
     }
 
-    private static List<String> ids(Finish finish) {
-        List<String> ids = new ArrayList<>(IDS);
-        ids.add("sheet.thin-offset");
-        if (finish != Finish.NONE) {
-            ids.add("sheet.thickness-factor");
+    private List<Bands.Use> uses(Finish finish) {
+        List<Bands.Use> uses = new ArrayList<>();
+        for (Part part : parts) {
+            uses.add(new Bands.Use(part.scope(), IDS));
         }
-        return ids;
+        uses.add(Bands.Use.of(Scope.GENERAL, "sheet.thin-offset"));
+        if (finish != Finish.NONE) {
+            uses.add(Bands.Use.of(Scope.of(finish.subject), "sheet.thickness-factor"));
+        }
+        return uses;
     }
 
     private double caliper(Assumptions store, double grammage, double pressure, double time, Finish finish) {
@@ -189,7 +234,7 @@ public final class DensityModel {
         if (grammage < THIN) {
             return finished * thin(store, grammage);
         }
-        return finished * Density.caliper(grammage, density(store, scope, pressure, time));
+        return finished * Density.caliper(grammage, density(store, pressure, time));
     }
 
     /** Caliper of a sheet so thin that single fibres set it; the density in it is that of lightly pressed kozo. */
@@ -203,7 +248,7 @@ public final class DensityModel {
         List<Notice> notices = new ArrayList<>();
         if (w >= NEARLY_THIN_LOW && w <= NEARLY_THIN_HIGH) {
             Amount<Length> one = Kinds.LENGTH.ofSi(thin(assumptions, w), "mm");
-            Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, scope, p, t)), "mm");
+            Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, p, t)), "mm");
             notices.add(Notice.note("density.thin-step",
                     "Around 10 g/m² the rule for thin sheets gives " + one + " and the density " + other
                             + "; the truth is between them.", "thin", one.toString(), "density", other.toString()));
@@ -237,7 +282,11 @@ public final class DensityModel {
                     "Glazing also stretches the sheet: published glazed papers lost about 7 % of their grammage with it.",
                     "finish", finish.name()));
         }
-        if (assumptions.find(UNBEATEN, scope).isEmpty() && assumptions.find(LIGHTLY, scope).isPresent()) {
+        if (parts.size() > 1) {
+            notices.add(Notice.note("density.blend",
+                    "The density of this blend is from the bulk of its fibres by mass, which no one has measured; measure a sheet."));
+        }
+        if (parts.stream().anyMatch(part -> isLightlyPressed(assumptions, part.scope()))) {
             notices.add(Notice.note("density.lightly-pressed",
                     "For this fibre only the density of lightly pressed sheets is known; pressing and beating do not enter.",
                     "scope", scope.toString()));
@@ -269,7 +318,7 @@ public final class DensityModel {
                             + "; a sheet without fillers lies from 75 to 1500 kg/m³. Check mil against micrometre.",
                     "given", measured, "least", "75 kg/m³", "most", "1500 kg/m³");
         }
-        double foretold = density(assumptions, scope, Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet"),
+        double foretold = from(assumptions, scope).density(assumptions, Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet"),
                 Kinds.TIME.si(beating, "beating time"));
         double scale = measured / foretold;
         double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
@@ -286,6 +335,31 @@ public final class DensityModel {
             }
         }
         return store;
+    }
+
+    /**
+     * Calibrates the densities of a furnish by one dry sheet whose caliper says how it was measured.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish, perhaps on a press
+     * @param conditioned the conditioned grammage of the sheet
+     * @param caliper its caliper; one at another pressure than {@link #CALIPER_PRESSURE} is refused
+     * @param error the standard error of the thickness
+     * @param pressure the last pressure of the press on it
+     * @param beating the hours in the studio's beater
+     * @return the store with the densities of the furnish measured
+     * @throws Refused if the caliper was not measured alone at {@link #CALIPER_PRESSURE}, or as the other form
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned, Caliper caliper,
+            Quantity<Length> error, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+        if (!caliper.pressure().isWithin(CALIPER_PRESSURE, 0.1) || caliper.sheets() != 1) {
+            throw Refused.of("density.caliper-pressure",
+                    "caliper: " + caliper + " given; the densities are those of single sheets at " + CALIPER_PRESSURE
+                            + ". Measure so, or give the thickness alone and live with the difference.",
+                    "given", caliper.toString(), "wanted", CALIPER_PRESSURE.toString());
+        }
+        return calibrate(assumptions, scope, conditioned,
+                Reading.of(caliper.thickness(), Kinds.LENGTH.check(error, "error of the caliper")), pressure, beating);
     }
 
     /**

@@ -18,9 +18,9 @@ import org.papermath.quantity.Refused;
 public final class DrySheet extends Sheet {
     private final SorptionModel sorption;
 
-    DrySheet(double fibre, double additives, double water, double width, double height, double released,
+    DrySheet(double fibre, double additives, double minerals, double water, double width, double height, double released,
             SorptionModel sorption) {
-        super(fibre, additives, water, width, height, released);
+        super(fibre, additives, minerals, water, width, height, released);
         this.sorption = sorption;
     }
 
@@ -62,7 +62,7 @@ public final class DrySheet extends Sheet {
          */
         public DrySheet in(Air air, SorptionModel sorption) {
             double dry = Moisture.ovenDryOfRatio(mass.si(), sorption.ratio(air).si());
-            return new DrySheet(dry, 0, mass.si() - dry, width.si(), height.si(), 0, sorption);
+            return new DrySheet(dry, 0, 0, mass.si() - dry, width.si(), height.si(), 0, sorption);
         }
 
         @Override
@@ -105,8 +105,8 @@ public final class DrySheet extends Sheet {
      * @return the sheet; its size is kept, {@link HygroexpansionModel} tells how that moves
      */
     public DrySheet conditioned(Air air) {
-        double left = ovenDrySi() * sorption.ratio(air).si();
-        return new DrySheet(fibre, additives, left, width, height, Math.max(0, water - left), sorption);
+        double left = sorbing() * sorption.ratio(air).si();
+        return new DrySheet(fibre, additives, minerals, left, width, height, Math.max(0, water - left), sorption);
     }
 
     /**
@@ -152,7 +152,7 @@ public final class DrySheet extends Sheet {
     }
 
     @Override
-    String state() {
-        return "dry";
+    public String toString() {
+        return text("dry");
     }
 }

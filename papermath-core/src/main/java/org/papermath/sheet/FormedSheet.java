@@ -15,8 +15,8 @@ import org.papermath.quantity.Solids;
 
 /** A sheet on the mould that has stopped dripping. Immutable. */
 public final class FormedSheet extends Sheet {
-    private FormedSheet(double fibre, double additives, double water, double width, double height) {
-        super(fibre, additives, water, width, height, 0);
+    private FormedSheet(double fibre, double additives, double minerals, double water, double width, double height) {
+        super(fibre, additives, minerals, water, width, height, 0);
     }
 
     /**
@@ -31,7 +31,7 @@ public final class FormedSheet extends Sheet {
     public static FormedSheet of(Quantity<Mass> ovenDryFibre, Quantity<Length> width, Quantity<Length> height) {
         double fibre = Kinds.MASS.siAboveZero(ovenDryFibre, "oven-dry fibre of the sheet");
         double solids = Assumptions.standard().si("web.solids-on-mould", Scope.GENERAL);
-        return new FormedSheet(fibre, 0, fibre * Moisture.ratioOfSolids(solids), side(width, "width of the deckle"),
+        return new FormedSheet(fibre, 0, 0, fibre * Moisture.ratioOfSolids(solids), side(width, "width of the deckle"),
                 side(height, "height of the deckle"));
     }
 
@@ -51,15 +51,31 @@ public final class FormedSheet extends Sheet {
     }
 
     /**
-     * Returns the sheet with oven-dry additives that stay in it, at the same solids.
+     * Returns the sheet with further oven-dry additives that take up moisture like fibre, at the same solids.
      *
-     * @param ovenDry fillers, pigments and internal size in the sheet
+     * @param ovenDry internal size, starch and the like that stay in the sheet
      * @return the sheet
      * @throws Refused if the mass is out of range
      */
     public FormedSheet withAdditives(Quantity<Mass> ovenDry) {
-        double more = Kinds.MASS.si(ovenDry, "additives of the sheet");
-        return new FormedSheet(fibre, more, (fibre + more) * (water / ovenDrySi()), width, height);
+        return with(Kinds.MASS.si(ovenDry, "additives of the sheet"), 0);
+    }
+
+    /**
+     * Returns the sheet with further minerals, which take up no moisture from the air, at the same solids.
+     *
+     * @param ovenDry fillers and mineral pigments that stay in the sheet
+     * @return the sheet
+     * @throws Refused if the mass is out of range
+     */
+    public FormedSheet withMinerals(Quantity<Mass> ovenDry) {
+        double more = Kinds.MASS.si(ovenDry, "minerals of the sheet");
+        return with(more, more);
+    }
+
+    private FormedSheet with(double more, double ofMinerals) {
+        return new FormedSheet(fibre, additives + more, minerals + ofMinerals,
+                (ovenDrySi() + more) * (water / ovenDrySi()), width, height);
     }
 
     /**
@@ -71,7 +87,7 @@ public final class FormedSheet extends Sheet {
      */
     public FormedSheet at(Quantity<Solids> solids) {
         double s = Kinds.SOLIDS.si(solids, "solids on the mould");
-        return new FormedSheet(fibre, additives, ovenDrySi() * Moisture.ratioOfSolids(s), width, height);
+        return new FormedSheet(fibre, additives, minerals, ovenDrySi() * Moisture.ratioOfSolids(s), width, height);
     }
 
     /**
@@ -94,11 +110,11 @@ public final class FormedSheet extends Sheet {
      */
     public CouchedSheet couched(Quantity<Solids> solids) {
         double left = waterAt(Kinds.SOLIDS.si(solids, "solids of the couched sheet"), "solids of the couched sheet");
-        return new CouchedSheet(fibre, additives, left, width, height, water - left);
+        return new CouchedSheet(fibre, additives, minerals, left, width, height, water - left);
     }
 
     @Override
-    String state() {
-        return "formed";
+    public String toString() {
+        return text("formed");
     }
 }

@@ -11,8 +11,9 @@ import org.papermath.shape.Shrinkage;
 
 /** A sheet out of the press, before drying; also a sized sheet before it is dried again. Immutable. */
 public final class PressedSheet extends Sheet {
-    PressedSheet(double fibre, double additives, double water, double width, double height, double released) {
-        super(fibre, additives, water, width, height, released);
+    PressedSheet(double fibre, double additives, double minerals, double water, double width, double height,
+            double released) {
+        super(fibre, additives, minerals, water, width, height, released);
     }
 
     /**
@@ -24,12 +25,12 @@ public final class PressedSheet extends Sheet {
      */
     public PressedSheet pressedAgain(Quantity<Solids> solids) {
         double left = waterAt(Kinds.SOLIDS.si(solids, "solids after pressing again"), "solids after pressing again");
-        return new PressedSheet(fibre, additives, left, width, height, water - left);
+        return new PressedSheet(fibre, additives, minerals, left, width, height, water - left);
     }
 
     /**
      * Dries the sheet until it is in equilibrium with the air:
-     * {@code grammage = W (1 + M)/((1 - s_along)(1 - s_across))}.
+     * {@code grammage = W (1 + M)/((1 - s_along)(1 - s_across))}, where minerals hold no water.
      *
      * @param shrinkage what it shrinks in each direction, as the drying lets it
      * @param sorption the moisture of its fibre in air
@@ -38,19 +39,19 @@ public final class PressedSheet extends Sheet {
      * @throws Refused if the sheet is drier than that already
      */
     public DrySheet dried(Shrinkage shrinkage, SorptionModel sorption, Air air) {
-        double left = ovenDrySi() * sorption.ratio(air).si();
+        double left = sorbing() * sorption.ratio(air).si();
         if (left > water) {
             throw Refused.of("sheet.drier",
                     "drying: the sheet is at " + moisture() + " moisture and the air would bring it to "
                             + Kinds.MOISTURE_RATIO.ofSi(left / ovenDrySi(), "g/g") + "; it would not dry but take up water.",
                     "given", moisture().toString());
         }
-        return new DrySheet(fibre, additives, left, width * (1 - shrinkage.acrossFraction()),
+        return new DrySheet(fibre, additives, minerals, left, width * (1 - shrinkage.acrossFraction()),
                 height * (1 - shrinkage.alongFraction()), water - left, sorption);
     }
 
     @Override
-    String state() {
-        return "pressed";
+    public String toString() {
+        return text("pressed");
     }
 }

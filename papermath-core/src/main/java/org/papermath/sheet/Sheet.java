@@ -27,6 +27,9 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
     /** Oven-dry additives and size, kg. */
     final double additives;
 
+    /** The part of the additives that takes up no moisture, kg. */
+    final double minerals;
+
     /** Water, kg. */
     final double water;
 
@@ -39,9 +42,10 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
     /** Water given up in the step to this state, kg. */
     final double released;
 
-    Sheet(double fibre, double additives, double water, double width, double height, double released) {
+    Sheet(double fibre, double additives, double minerals, double water, double width, double height, double released) {
         this.fibre = fibre;
         this.additives = additives;
+        this.minerals = minerals;
         this.water = water;
         this.width = width;
         this.height = height;
@@ -64,6 +68,11 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
         return fibre + additives;
     }
 
+    /** Oven-dry mass that takes up moisture from the air, kg. */
+    final double sorbing() {
+        return ovenDrySi() - minerals;
+    }
+
     /**
      * Returns the oven-dry fibre.
      *
@@ -80,6 +89,15 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
      */
     public final Amount<Mass> additives() {
         return Kinds.MASS.ofSi(additives, "g");
+    }
+
+    /**
+     * Returns the part of the additives that takes up no moisture: fillers and mineral pigments.
+     *
+     * @return the mass
+     */
+    public final Amount<Mass> minerals() {
+        return Kinds.MASS.ofSi(minerals, "g");
     }
 
     /**
@@ -194,11 +212,12 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
         return Kinds.LENGTH.siAboveZero(length, what);
     }
 
-    /** Returns the word for the state. */
-    abstract String state();
-
-    @Override
-    public final String toString() {
-        return state() + " sheet " + width() + " × " + height() + ", " + mass() + ", " + solids() + " solids, " + grammage();
+    /** Returns the state with size, mass, solids and grammage, for people. */
+    final String text(String state) {
+        return state + " sheet " + width() + " × " + height() + ", " + mass() + ", " + solids() + " solids, " + grammage();
     }
+
+    /** Returns state, size, mass, solids and grammage, to four digits. */
+    @Override
+    public abstract String toString();
 }

@@ -1,7 +1,6 @@
 package org.papermath.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -42,18 +41,25 @@ import org.papermath.shape.Shrinkage;
 public final class ShrinkageModel {
     private static final List<String> BY_TIME = List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time",
             "shrinkage.direction-difference");
+    private static final String CURVE = "shrinkage.time";
     private static final List<String> BY_RETENTION = List.of("shrinkage.per-water-retention",
             "shrinkage.water-retention-intercept", "shrinkage.direction-difference");
     private static final double MOST_BY_RETENTION = 0.35;
     private static final double TOO_WET_TO_LET_GO = 0.2;
     private static final double COCKLES = 0.02;
+    /** Twelve hours of a studio beater, s. */
+    private static final double LONGEST = 12 * 3600;
 
     private final Assumptions assumptions;
     private final Scope scope;
+    private final List<Part> parts;
 
-    private ShrinkageModel(Assumptions assumptions, Scope scope) {
+    private record Part(double share, Scope scope) {}
+
+    private ShrinkageModel(Assumptions assumptions, Scope scope, List<Part> parts) {
         this.assumptions = assumptions;
         this.scope = scope;
+        this.parts = parts;
     }
 
     /**
@@ -63,7 +69,24 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel standard(Furnish furnish) {
-        return from(Assumptions.standard(), furnish.scope());
+        return from(Assumptions.standard(), furnish);
+    }
+
+    /**
+     * Makes the model of a furnish: where the furnish has a curve of its own, measured, that one; else a blend takes the curves
+     * of its fibres by oven-dry mass, with a notice, for blends are known by test only.
+     *
+     * @param assumptions the store
+     * @param furnish the fibres
+     * @return the model
+     */
+    public static ShrinkageModel from(Assumptions assumptions, Furnish furnish) {
+        if (!furnish.isBlend() || assumptions.find(CURVE, furnish.scope()).isPresent()) {
+            return from(assumptions, furnish.scope());
+        }
+        List<Part> parts = new ArrayList<>();
+        furnish.shares().forEach((fibre, share) -> parts.add(new Part(share.si(), fibre.scope())));
+        return new ShrinkageModel(assumptions, furnish.scope(), List.copyOf(parts));
     }
 
     /**
@@ -74,7 +97,7 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel from(Assumptions assumptions, Scope scope) {
-        return new ShrinkageModel(assumptions, scope);
+        return new ShrinkageModel(assumptions, scope, List.of(new Part(1, scope)));
     }
 
     /**
@@ -103,7 +126,7 @@ public final class ShrinkageModel {
     public Result free(Quantity<Time> beating) {
         double time = Kinds.TIME.si(beating, "beating time");
         List<Notice> notices = new ArrayList<>(timeNotices(beating, time));
-        return result(BY_TIME, store -> byTime(store, scope, time), null, notices);
+        return result(BY_TIME, store -> byTime(store, time), null, notices);
     }
 
     /**
@@ -116,7 +139,7 @@ public final class ShrinkageModel {
     public Result freeByRetention(Quantity<WaterRetention> retention) {
         double wrv = Kinds.WATER_RETENTION.si(retention, "water retention value");
         List<Notice> notices = new ArrayList<>(retentionNotices(retention, wrv));
-        return result(BY_RETENTION, store -> byRetention(store, scope, wrv), null, notices);
+        return result(BY_RETENTION, store -> byRetention(store, wrv), null, notices);
     }
 
     /**
@@ -130,7 +153,7 @@ public final class ShrinkageModel {
     public Result along(Quantity<Time> beating, DryingPath path) {
         double time = Kinds.TIME.si(beating, "beating time");
         List<Notice> notices = new ArrayList<>(timeNotices(beating, time));
-        return onPath(BY_TIME, store -> byTime(store, scope, time), path, notices);
+        return onPath(BY_TIME, store -> byTime(store, time), path, notices);
     }
 
     /**
@@ -144,7 +167,7 @@ public final class ShrinkageModel {
     public Result alongByRetention(Quantity<WaterRetention> retention, DryingPath path) {
         double wrv = Kinds.WATER_RETENTION.si(retention, "water retention value");
         List<Notice> notices = new ArrayList<>(retentionNotices(retention, wrv));
-        return onPath(BY_RETENTION, store -> byRetention(store, scope, wrv), path, notices);
+        return onPath(BY_RETENTION, store -> byRetention(store, wrv), path, notices);
     }
 
     /**
@@ -234,36 +257,14 @@ public final class ShrinkageModel {
             @Nullable DryingPath path, boolean along) {
         Function<Assumptions, Amount<LinearShrinkage>> likely = store -> Kinds.LINEAR_SHRINKAGE.ofSi(
                 held(store, scope, free.apply(store)[along ? 0 : 1], path, along), "%");
-        Estimate<LinearShrinkage> own = Bands.of(assumptions, scope, ids, likely);
-        if (path == null) {
-            return own;
+        List<Bands.Use> uses = new ArrayList<>();
+        for (Part part : parts) {
+            uses.add(new Bands.Use(part.scope(), ids));
         }
-        // The restraints have subjects of their own, so each band is worked out apart and the squares are added.
-        List<Estimate<LinearShrinkage>> bands = new ArrayList<>(List.of(own));
-        for (String subject : path.steps().stream().map(step -> step.restraint().subject()).distinct().toList()) {
-            bands.add(Bands.of(assumptions, Scope.of(subject), List.of("restraint.share"), likely));
+        if (path != null) {
+            path.steps().forEach(step -> uses.add(Bands.Use.of(Scope.of(step.restraint().subject()), "restraint.share")));
         }
-        double down = 0;
-        double up = 0;
-        for (Estimate<LinearShrinkage> one : bands) {
-            down += square(one.likely().si() - one.low().si());
-            up += square(one.high().si() - one.likely().si());
-        }
-        double all = down + up;
-        List<Estimate.Driver> drivers = new ArrayList<>();
-        for (Estimate<LinearShrinkage> one : bands) {
-            double part = square(one.likely().si() - one.low().si()) + square(one.high().si() - one.likely().si());
-            one.drivers().forEach(driver -> drivers.add(
-                    new Estimate.Driver(driver.assumption(), driver.share() * part / all)));
-        }
-        drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
-        double middle = own.likely().si();
-        return Estimate.of(own.likely(), Kinds.LINEAR_SHRINKAGE.ofSi(middle - Math.sqrt(down), "%"),
-                Kinds.LINEAR_SHRINKAGE.ofSi(middle + Math.sqrt(up), "%"), drivers);
-    }
-
-    private static double square(double value) {
-        return value * value;
+        return Bands.of(assumptions, uses, likely);
     }
 
     private static double held(Assumptions store, Scope scope, double free,
@@ -282,13 +283,16 @@ public final class ShrinkageModel {
                 restraints);
     }
 
-    private static double[] byTime(Assumptions store, Scope scope, double time) {
-        double free = org.papermath.equation.Shrinkage.freeByTime(store.si("shrinkage.initial", scope),
-                store.si("shrinkage.limit", scope), store.si("shrinkage.time", scope), time);
+    private double[] byTime(Assumptions store, double time) {
+        double free = 0;
+        for (Part part : parts) {
+            free += part.share() * org.papermath.equation.Shrinkage.freeByTime(store.si("shrinkage.initial", part.scope()),
+                    store.si("shrinkage.limit", part.scope()), store.si(CURVE, part.scope()), time);
+        }
         return directions(store, scope, free);
     }
 
-    private static double[] byRetention(Assumptions store, Scope scope, double wrv) {
+    private double[] byRetention(Assumptions store, double wrv) {
         double free = org.papermath.equation.Shrinkage.freeByRetention(wrv,
                 store.si("shrinkage.per-water-retention", scope), store.si("shrinkage.water-retention-intercept", scope), 0,
                 MOST_BY_RETENTION);
@@ -297,24 +301,30 @@ public final class ShrinkageModel {
 
     /** The two directions about their mean; neither grows for being the smaller one. */
     private static double[] directions(Assumptions store, Scope scope, double mean) {
-        double half = store.si("shrinkage.direction-difference", scope) / 2;
+        double half = Math.max(-mean, Math.min(mean, store.si("shrinkage.direction-difference", scope) / 2));
         return new double[] {mean - half, mean + half};
     }
 
     private List<Notice> timeNotices(Quantity<Time> beating, double time) {
-        Optional<Assumption> longest = assumptions.find("shrinkage.longest-beating", scope);
-        if (longest.isPresent() && time > longest.get().likelySi()) {
-            return List.of(Notice.warning("shrinkage.beyond-trial",
-                    "Beaten for " + beating + ": beyond " + Kinds.TIME.ofSi(longest.get().likelySi(), "h")
-                            + " this stock shrinks faster than the curve, which is not to be carried on. Measure a strip.",
-                    "given", beating.toString(), "limit", Kinds.TIME.ofSi(longest.get().likelySi(), "h").toString()));
+        List<Notice> notices = new ArrayList<>();
+        if (parts.size() > 1) {
+            notices.add(Notice.note("shrinkage.blend",
+                    "The shrinkage of this blend is that of its fibres by mass, which no one has measured; dry two strips."));
         }
-        if (longest.isEmpty() && time > 12 * 3600) {
-            return List.of(Notice.warning("shrinkage.long-beating",
-                    "Beaten for " + beating + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
-                    "given", beating.toString(), "limit", "12 h"));
+        for (Part part : parts) {
+            Optional<Assumption> longest = assumptions.find("shrinkage.longest-beating", part.scope());
+            if (longest.isPresent() && time > longest.get().likelySi()) {
+                notices.add(Notice.warning("shrinkage.beyond-trial",
+                        "Beaten for " + beating + ": beyond " + Kinds.TIME.ofSi(longest.get().likelySi(), "h")
+                                + " this stock shrinks faster than the curve, which is not to be carried on. Measure a strip.",
+                        "given", beating.toString(), "limit", Kinds.TIME.ofSi(longest.get().likelySi(), "h").toString()));
+            } else if (longest.isEmpty() && time > LONGEST) {
+                notices.add(Notice.warning("shrinkage.long-beating",
+                        "Beaten for " + beating + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
+                        "given", beating.toString(), "limit", "12 h"));
+            }
         }
-        return List.of();
+        return notices;
     }
 
     private static List<Notice> retentionNotices(Quantity<WaterRetention> retention, double wrv) {

@@ -31,6 +31,19 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     private static final double OLD_HIGH = 0.058;
 
     /**
+     * Checks bath and pick-up.
+     *
+     * @param strength dry size over bath, above zero
+     * @param pickUp bath over dry sheet, above zero and at most 5
+     * @throws Refused if a value is out of range
+     */
+    public SurfaceSize {
+        Kinds.SHARE.siAboveZero(strength, "strength of the size bath");
+        Kinds.NUMBER.siAboveZero(pickUp, "pick-up of the sheet");
+        Kinds.NUMBER.siWithin(pickUp, "pick-up of the sheet", 0, 5);
+    }
+
+    /**
      * Makes the sizing from bath and pick-up.
      *
      * @param strength dry size over bath, above zero
@@ -39,9 +52,6 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @throws Refused if a value is out of range
      */
     public static SurfaceSize of(Quantity<Share> strength, Quantity<Dimensionless> pickUp) {
-        Kinds.SHARE.siAboveZero(strength, "strength of the size bath");
-        Kinds.NUMBER.siAboveZero(pickUp, "pick-up of the sheet");
-        Kinds.NUMBER.siWithin(pickUp, "pick-up of the sheet", 0, 5);
         return new SurfaceSize(Kinds.SHARE.check(strength, "strength of the size bath"),
                 Kinds.NUMBER.check(pickUp, "pick-up of the sheet"));
     }
@@ -145,7 +155,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     public PressedSheet size(DrySheet sheet) {
         double bath = sheet.mass().si() * pickUp.si();
         double dry = bath * strength.si();
-        return new PressedSheet(sheet.fibre, sheet.additives + dry, sheet.water + (bath - dry), sheet.width, sheet.height, 0);
+        return new PressedSheet(sheet.fibre, sheet.additives + dry, sheet.minerals, sheet.water + (bath - dry), sheet.width, sheet.height, 0);
     }
 
     /**

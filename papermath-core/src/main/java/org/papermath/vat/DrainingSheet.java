@@ -1,13 +1,14 @@
 package org.papermath.vat;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 
 import org.papermath.air.Water;
 import org.papermath.equation.Drainage;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
@@ -35,10 +36,20 @@ public final class DrainingSheet {
      * @param drained the depth of water that has left
      * @param wetThickness what stands above the cover, mat and stock together
      * @param settled the share of the fibre that lies in the mat; the rest can still be shaken about
-     * @param wetGrammage what all of it weighs over the area, fibre and water
+     * @param squareMetre what a square metre of it weighs, fibre and water
      */
     public record Moment(Amount<Time> elapsed, Amount<Length> drained, Amount<Length> wetThickness, Amount<Share> settled,
-            Amount<Grammage> wetGrammage) {
+            Amount<Mass> squareMetre) {
+        /**
+         * Returns what weighs on a mould, to lift or to check on the scale.
+         *
+         * @param mould the area inside the deckle
+         * @return fibre and water together, without the mould
+         * @throws Refused if the area is out of range
+         */
+        public Amount<Mass> mass(Quantity<Area> mould) {
+            return squareMetre.multiply(Kinds.AREA.si(mould, "area of the mould"));
+        }
     }
 
     DrainingSheet(double depth, double perVolume, double alpha, double matRetention, double wireResistance, double endShare,
@@ -104,7 +115,7 @@ public final class DrainingSheet {
         double thickness = Math.max(depth - drained, fibre / wallDensity);
         double mass = rho * (thickness - fibre / wallDensity) + fibre;
         return new Moment(Kinds.TIME.ofSi(seconds, "s"), Kinds.LENGTH.ofSi(depth - thickness, "mm"),
-                Kinds.LENGTH.ofSi(thickness, "mm"), Kinds.SHARE.ofSi(drained / depth, "%"), Kinds.GRAMMAGE.ofSi(mass, "g/m2"));
+                Kinds.LENGTH.ofSi(thickness, "mm"), Kinds.SHARE.ofSi(drained / depth, "%"), Kinds.MASS.ofSi(mass, "kg"));
     }
 
     private double seconds(double share) {

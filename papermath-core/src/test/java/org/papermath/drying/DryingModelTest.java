@@ -68,8 +68,24 @@ class DryingModelTest {
         assertThat(result.rate().in("kg/h")).isCloseTo(0.54996, within(1e-5));
         assertThat(result.hours().in("h")).isCloseTo(19.4, within(0.05));
         assertThat(result.water().in("kg")).isCloseTo(3.40644 * 1.91, withinPercentage(0.001));
-        assertThat(result.notices()).extracting(Notice::code).containsExactly("drying.uncalibrated");
+        assertThat(result.notices()).extracting(Notice::code).containsExactly("drying.uncalibrated",
+                "drying.fan-label");
+        assertThat(result.notices().get(1).text()).isEqualTo("Of the 3000 m³/h on the label of the fan 600 m³/h are taken to"
+                + " come through the stack; a fan loses most of its flow against flutes.");
         assertThat(result).hasToString("dry in 19.43 h, 6.506 kg of water");
+    }
+
+    @Test
+    void timesHaveAWideBandUntilTheStackIsWeighed() {
+        var time = MODEL.time(STACK, forty(), air(20, 50));
+        assertThat(time.likely().in("h")).isCloseTo(19.43, within(0.01));
+        assertThat(time.high().si() / time.low().si()).isBetween(3.0, 10.0);
+        assertThat(time.drivers().get(0).assumption().id()).isIn("drying.fan-efficiency", "drying.delivered-share");
+        for (Dryer dryer : List.of(Dryer.loft("loft", 5, 100), Dryer.boards("boards", 10), Dryer.blotters("blotters", 10))) {
+            var other = MODEL.time(dryer, forty(), air(20, 50));
+            assertThat(other.likely().si()).isBetween(other.low().si(), other.high().si());
+        }
+        assertThatThrownBy(() -> MODEL.time(STACK, forty(), air(20, 100))).isInstanceOf(Refused.class);
     }
 
     @Test

@@ -82,6 +82,10 @@ class PressTest {
     @Test
     void aTonMustSayWhich() {
         assertThatThrownBy(() -> Kinds.FORCE.read("12 ton")).isInstanceOf(Unclear.class);
+        // A 12-ton jack with a ram of 50 mm and a gauge that ends at 60 MPa: 117.8 kN, a metric 12 tons.
+        List<Press.TonReading> readings = Press.tons(12, RamGauge.of(mm(50)).force(GaugePressure.megapascals(60)));
+        assertThat(readings).extracting(Press.TonReading::meaning).containsExactly("tf", "tonf_uk", "tonf_us");
+        assertThat(readings.get(0)).hasToString("tf, 117.7 kN, -0.1103 % off");
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.papermath.evidence.Assumptions;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Moisture;
 import org.papermath.quantity.Refused;
@@ -31,11 +32,11 @@ class EnvelopeTest {
     /**
      * The parts of a blank and what they cover when folded, in millimetres about the lower left corner of the front.
      */
-    private record Folded(double width, double height, Geometry front, Geometry left, Geometry right, Geometry back,
+    record Folded(double width, double height, Geometry front, Geometry left, Geometry right, Geometry back,
             Geometry flap) {
     }
 
-    private static Polygon polygon(Outline outline) {
+    static Polygon polygon(Outline outline) {
         List<Outline.Point> corners = outline.corners();
         Coordinate[] ring = new Coordinate[corners.size() + 1];
         for (int i = 0; i <= corners.size(); i++) {
@@ -45,16 +46,16 @@ class EnvelopeTest {
         return FACTORY.createPolygon(ring);
     }
 
-    private static Geometry box(double x1, double y1, double x2, double y2) {
+    static Geometry box(double x1, double y1, double x2, double y2) {
         return FACTORY.toGeometry(new org.locationtech.jts.geom.Envelope(x1, x2, y1, y2));
     }
 
     /** Without the lines along which two parts only touch. */
-    private static Geometry area(Geometry geometry) {
+    static Geometry area(Geometry geometry) {
         return geometry.buffer(0);
     }
 
-    private static Folded fold(Envelope envelope) {
+    static Folded fold(Envelope envelope) {
         Polygon blank = polygon(envelope.blank());
         double x1 = Double.POSITIVE_INFINITY;
         double y1 = Double.POSITIVE_INFINITY;
@@ -271,7 +272,23 @@ class EnvelopeTest {
     }
 
     @Test
+    void theTipsOfALongDiamondReachPastThePocket() {
+        Envelope envelope = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(210), mm(99), mm(0), ALLOWANCES);
+        Folded folded = fold(envelope);
+        double past = folded.back().getEnvelopeInternal().getMaxY() - folded.height();
+        assertThat(past).isPositive();
+        assertThat(envelope.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo("envelope.long-tips");
+            assertThat((double) notice.arguments().get("past") * 1000).isCloseTo(past, within(1e-9));
+        });
+        assertThat(envelope(EnvelopeStyle.DIAMOND).notices()).isEmpty();
+        assertThat(envelope(EnvelopeStyle.WALLET).notices()).isEmpty();
+    }
+
+    @Test
     void whatCannotBeMadeIsRefused() {
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.WALLET).withFlapDepth(mm(200))).isInstanceOf(Refused.class)
+                .hasMessageContaining("past the bottom");
         assertThatThrownBy(() -> envelope(EnvelopeStyle.SIDE_SEAM).withThroat(mm(70))).isInstanceOf(Refused.class)
                 .hasMessageContaining("throat");
         assertThatThrownBy(() -> envelope(EnvelopeStyle.SIDE_SEAM).withTaper(mm(70))).isInstanceOf(Refused.class);
@@ -292,7 +309,12 @@ class EnvelopeTest {
     }
 
     @Test
-    void allowancesAreKept() {
+    void allowancesComeFromTheTableOfAssumptions() {
+        EnvelopeAllowances standard = EnvelopeAllowances.from(Assumptions.standard());
+        assertThat(standard).hasToString(ALLOWANCES.toString());
+        assertThat(Envelope.forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0), Assumptions.standard())
+                .insideWidth()
+                .in("mm")).isCloseTo(176.35, within(1e-9));
         assertThat(ALLOWANCES.clearance()).isEqualTo(mm(6.35));
         assertThat(ALLOWANCES.withClearance(mm(3)).clearance()).isEqualTo(mm(3));
         assertThat(ALLOWANCES.squareFlap().si()).isCloseTo(0.45, within(1e-15));

@@ -23,6 +23,7 @@ import org.papermath.evidence.Basis;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
@@ -35,6 +36,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
+import org.papermath.shape.Caliper;
 import org.papermath.testing.CheckValues;
 
 /** Density and caliper, movement with humidity, surface size, permanence. */
@@ -107,6 +109,36 @@ class FinishTest {
     }
 
     @Test
+    void aBlendTakesTheBulkOfItsFibres() {
+        Furnish blend = Furnish.of(Share.percent(50), Fibres.COTTON_RAG, Share.percent(50), Fibres.ABACA);
+        DensityModel abaca = DensityModel.standard(Furnish.of(Fibres.ABACA));
+        double bulk = 0.5 / RAG.density(megapascals(0.4), hours(3)).si() + 0.5 / abaca.density(megapascals(0.4), hours(3)).si();
+        DensityModel.Result result = DensityModel.standard(blend).of(Grammage.gsm(120), megapascals(0.4), hours(3));
+        assertThat(result.density().likely().si()).isCloseTo(1 / bulk, withinPercentage(1e-9));
+        assertThat(result.notices()).extracting(Notice::code).containsExactly("density.blend");
+    }
+
+    @Test
+    void everyFibreWithADensityAnswersOverTheDeclaredRange() {
+        for (Fibre fibre : Fibres.all()) {
+            if (Assumptions.standard().find("sheet.density-unbeaten", fibre.scope()).isEmpty()
+                    && Assumptions.standard().find("sheet.density-lightly-pressed", fibre.scope()).isEmpty()) {
+                continue;
+            }
+            for (double pressure : new double[] {0.05, 0.1, 0.4, 1, 1.5, 4}) {
+                for (double time : new double[] {0, 0.5, 2, 6, 12}) {
+                    for (double gsm : new double[] {2, 9.99, 10, 60, 300}) {
+                        DensityModel.Result result = DensityModel.standard(Furnish.of(fibre))
+                                .of(Grammage.gsm(gsm), megapascals(pressure), hours(time));
+                        assertThat(result.density().likely().si()).as(fibre.id()).isBetween(30.0, 1500.0);
+                        assertThat(result.caliper().low().si()).isPositive();
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
     void oneSheetCalibratesDensity() {
         Scope scope = Scope.of("cotton-rag").on("old press");
         Assumptions own = DensityModel.calibrate(Assumptions.standard(), scope, Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
@@ -118,6 +150,20 @@ class FinishTest {
         assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), scope,
                 Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(12), micrometres(2)), megapascals(0.6),
                 hours(3))).isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.calibration"));
+    }
+
+    @Test
+    void aCaliperSaysHowItWasMeasured() {
+        assertThat(RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4)).stated().pressure().in("kPa")).isEqualTo(100);
+        assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), Scope.of("cotton-rag"),
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Caliper.of(micrometres(250), Caliper.FIFTY_KILOPASCALS),
+                micrometres(2), megapascals(0.6), hours(3)))
+                .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.caliper-pressure"));
+        Assumptions own = DensityModel.calibrate(Assumptions.standard(), Scope.of("cotton-rag"),
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Caliper.of(micrometres(250), Caliper.HUNDRED_KILOPASCALS),
+                micrometres(2), megapascals(0.6), hours(3));
+        assertThat(DensityModel.from(own, Scope.of("cotton-rag")).density(megapascals(0.6), hours(3)).si())
+                .isCloseTo(600, withinPercentage(1e-9));
     }
 
     @Test

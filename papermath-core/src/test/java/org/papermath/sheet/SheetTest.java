@@ -71,6 +71,21 @@ class SheetTest {
     }
 
     @Test
+    void mineralsHoldNoMoisture() {
+        FormedSheet formed = FormedSheet.of(grams(12), mm(300), mm(400));
+        DrySheet plain = formed.couched().unpressed().dried(Shrinkage.NONE, SorptionModel.standard(), ROOM);
+        DrySheet filled = formed.withMinerals(grams(2)).couched().unpressed()
+                .dried(Shrinkage.NONE, SorptionModel.standard(), ROOM);
+        DrySheet sized = formed.withAdditives(grams(2)).couched().unpressed()
+                .dried(Shrinkage.NONE, SorptionModel.standard(), ROOM);
+        assertThat(filled.water().si()).isCloseTo(plain.water().si(), within(1e-15));
+        assertThat(sized.water().si()).isCloseTo(plain.water().si() * 14 / 12, within(1e-12));
+        assertThat(filled.conditioned().water().si()).isCloseTo(plain.conditioned().water().si(), within(1e-15));
+        assertThat(filled.minerals().in("g")).isCloseTo(2, within(1e-9));
+        assertThat(filled.additives().in("g")).isCloseTo(2, within(1e-9));
+    }
+
+    @Test
     void noStepPutsWaterIn() {
         FormedSheet formed = FormedSheet.of(grams(12), mm(300), mm(400));
         assertThatThrownBy(() -> formed.couched(Solids.percent(10)))

@@ -25,6 +25,7 @@ import org.papermath.fibre.Furnish;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.Shrinkage;
 import org.papermath.testing.CheckValues;
@@ -159,6 +160,24 @@ class ShrinkageModelTest {
                 .then(Restraint.HUNG, ratio(0.065))).notices()).extracting(Notice::code).doesNotContain("shrinkage.released-wet");
         assertThatThrownBy(() -> DryingPath.from(ratio(0.5)).then(Restraint.HUNG, ratio(0.6)))
                 .hasMessage("drying path: from 0.5 g/g to 0.6 g/g given; a drying step cannot make the sheet wetter.");
+    }
+
+    @Test
+    void aBlendTakesItsFibresByMassAndSaysSo() {
+        Furnish blend = Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.ABACA);
+        ShrinkageModel.Result result = ShrinkageModel.standard(blend).free(hours(4));
+        assertThat(result.along().likely().in("%")).isCloseTo(0.7 * 4.306 + 0.3 * 13.949, within(0.002));
+        assertThat(result.notices()).extracting(Notice::code).containsExactly("shrinkage.blend", "shrinkage.one-number");
+        assertThat(result.along().drivers()).extracting(driver -> driver.assumption().key())
+                .contains("shrinkage.time[abaca]", "shrinkage.time[cotton-rag]");
+        Assumptions own = ShrinkageModel.calibrate(Assumptions.standard()
+                .with(Assumptions.standard().get("shrinkage.initial", Scope.of("cotton-rag")).given(blend.scope(), 0))
+                .with(Assumptions.standard().get("shrinkage.limit", Scope.of("cotton-rag")).given(blend.scope(), 0.2))
+                .with(Assumptions.standard().get("shrinkage.time", Scope.of("cotton-rag")).given(blend.scope(), 6)), blend.scope(),
+                List.of(ShrinkageModel.Strip.measured(hours(2), mm(200), mm(190)),
+                        ShrinkageModel.Strip.measured(hours(4), mm(200), mm(182)))).assumptions();
+        assertThat(ShrinkageModel.from(own, blend).free(hours(4)).notices()).extracting(Notice::code)
+                .doesNotContain("shrinkage.blend");
     }
 
     @Test

@@ -1,0 +1,145 @@
+package org.papermath.pulp;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.minutes;
+import static org.papermath.testing.CheckValues.relative;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
+import org.papermath.testing.CheckValues;
+
+class BeatingModelTest {
+    private static final Scope HERE = Scope.of("abaca").on("small beater");
+
+    private static Amount<SchopperRiegler> sr(double value) {
+        return Kinds.SCHOPPER_RIEGLER.of(value, "SR");
+    }
+
+    private static BeatingRecord.Point<SchopperRiegler> reading(double hours, double value, double error) {
+        return BeatingRecord.Point.of(Reading.of(hours(hours), minutes(2)), Reading.of(sr(value), sr(error)));
+    }
+
+    @Test
+    void agreesWithTheTable() {
+        for (CheckValues.Row row : CheckValues.read("freeness_kinetics")) {
+            Assumptions own = Assumptions.standard().given("beating.rate", HERE, row.number("k_per_h"))
+                    .given("beating.exponent", HERE, row.number("p"))
+                    .given("beating.drainability-unbeaten", HERE, row.number("sr0"));
+            assertThat(BeatingModel.from(own, HERE).after(hours(row.number("t_h"))).si())
+                    .isCloseTo(row.number("sr"), relative(row.number("sr"), 1e-5));
+        }
+    }
+
+    @Test
+    void oneReadingSetsTheRate() {
+        Assumptions own = BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(2, 40, 2)));
+        Assumption rate = own.get("beating.rate", HERE);
+        assertThat(rate.likely()).isCloseTo(0.193558, within(1e-6));
+        assertThat(rate.scope()).isEqualTo(HERE);
+        assertThat(rate.basis()).isEqualTo(Basis.MEASURED_HERE);
+        assertThat(rate.low()).isBetween(0.15, 0.19);
+        assertThat(own.get("beating.exponent", HERE)).isEqualTo(Assumptions.standard().get("beating.exponent", HERE));
+        BeatingModel model = BeatingModel.from(own, HERE);
+        assertThat(model.after(hours(4)).si()).isCloseTo(57.654, within(1e-3));
+        assertThat(model.timeTo(sr(70)).in("h")).isCloseTo(6.0735, within(1e-4));
+        assertThat(BeatingModel.from(own, Scope.of("abaca").on("other")).after(hours(2)).si()).isGreaterThan(40);
+    }
+
+    @Test
+    void aForecastIsWideUntilALoadIsRead() {
+        BeatingModel table = BeatingModel.standard(Scope.of("abaca"));
+        assertThat(table.forecast(hours(2)).high().si() - table.forecast(hours(2)).low().si()).isGreaterThan(30);
+        assertThat(table.forecast(hours(2)).isUncalibrated()).isTrue();
+        Assumptions own = BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(2, 40, 1)));
+        BeatingModel here = BeatingModel.from(own, HERE);
+        assertThat(here.forecast(hours(2)).high().si() - here.forecast(hours(2)).low().si()).isLessThan(6);
+        assertThat(here.forecast(hours(2)).likely()).isEqualTo(here.after(hours(2)));
+        assertThat(here.forecast(hours(2)).isUncalibrated()).isFalse();
+    }
+
+    @Test
+    void moreReadingsSetTheExponentAndTheStart() {
+        Assumptions truth = Assumptions.standard().given("beating.rate", HERE, 0.22).given("beating.exponent", HERE, 1.2)
+                .given("beating.drainability-unbeaten", HERE, 15);
+        BeatingModel model = BeatingModel.from(truth, HERE);
+        List<BeatingRecord.Point<SchopperRiegler>> readings = new ArrayList<>(List.of(reading(0, 15, 0.5)));
+        for (double hours : new double[] {1, 2.5, 4, 6}) {
+            readings.add(reading(hours, model.after(hours(hours)).si(), 1));
+        }
+        Assumptions own = BeatingModel.calibrate(Assumptions.standard(), HERE, readings);
+        assertThat(own.get("beating.rate", HERE).likely()).isCloseTo(0.22, within(1e-9));
+        assertThat(own.get("beating.exponent", HERE).likely()).isCloseTo(1.2, within(1e-9));
+        assertThat(own.get("beating.drainability-unbeaten", HERE).likely()).isEqualTo(15);
+        assertThat(own.own()).hasSize(3);
+        Assumptions two = BeatingModel.calibrate(truth, HERE, List.of(readings.get(1), readings.get(3)));
+        assertThat(two.get("beating.exponent", HERE).likely()).isCloseTo(1.2, within(1e-9));
+    }
+
+    @Test
+    void aFibreWithoutADefaultGetsOneByMeasuring() {
+        Scope kozo = Scope.of("kozo").on("small beater");
+        assertThatThrownBy(() -> BeatingModel.standard(kozo)).isInstanceOf(Refused.class)
+                .hasMessageContaining("beating.rate[kozo@small beater]: there is no default for this; it has to be measured");
+        Assumptions own = BeatingModel.calibrate(Assumptions.standard(), kozo, List.of(reading(0.5, 16, 1)));
+        assertThat(BeatingModel.from(own, kozo).after(hours(0.5)).si()).isCloseTo(16, within(1e-9));
+    }
+
+    @Test
+    void refusesWhatBeatingDoesNotDo() {
+        BeatingModel model = BeatingModel.standard(Scope.of("abaca"));
+        assertThatThrownBy(() -> model.timeTo(sr(96))).isInstanceOf(Refused.class).hasMessage("Schopper-Riegler number: 96 °SR given;"
+                + " beating goes from 14 °SR unbeaten towards 95 °SR and does not get there. Check the reading, or read your own"
+                + " unbeaten pulp.");
+        assertThatThrownBy(() -> model.timeTo(sr(10))).isInstanceOf(Refused.class);
+        assertThat(model.timeTo(sr(14)).si()).isZero();
+        assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(1, 40, 1), reading(2, 30, 1))))
+                .isInstanceOf(Refused.class).hasMessageContaining("they do not rise with the time");
+        assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE, List.of()))
+                .isInstanceOf(Refused.class).hasMessageContaining("none after beating given");
+        assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(1, 14, 1))))
+                .isInstanceOf(Refused.class).hasMessageContaining("the same as before beating");
+    }
+
+    @Test
+    void aRecordAnswersInsideOnly() {
+        BeatingRecord<SchopperRiegler> record = BeatingRecord.of("abaca in the small beater", Kinds.SCHOPPER_RIEGLER,
+                List.of(reading(3, 50, 1), reading(1, 30, 1), reading(2, 42, 1)));
+        assertThat(record.after(hours(1.5)).si()).isCloseTo(36, within(1e-9));
+        assertThat(record.timeTo(sr(46)).in("h")).isCloseTo(2.5, within(1e-9));
+        assertThat(record.after(hours(3)).si()).isCloseTo(50, within(1e-9));
+        assertThatThrownBy(() -> record.after(hours(4))).isInstanceOf(Refused.class).hasMessage("beating time: 4 h wanted, but the"
+                + " record of abaca in the small beater goes from 1 h to 3 h. It is not carried on beyond that: beat further once and"
+                + " read.");
+        assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1))))
+                .isInstanceOf(Refused.class).hasMessage("beating record of x: 1 readings given; two or more are wanted.");
+        assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1), reading(1, 31, 1))))
+                .isInstanceOf(Refused.class).hasMessage("beating record of x: two readings after 1 h; take their mean.");
+    }
+
+    @Property(tries = 200)
+    void longerBeatingIsSlowerPulpAndTimesComeBack(
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 12) double hours,
+            @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 5) double more) {
+        BeatingModel model = BeatingModel.standard(Scope.of("abaca"));
+        double now = model.after(hours(hours)).si();
+        assertThat(model.after(hours(hours + more)).si()).isGreaterThan(now);
+        assertThat(model.timeTo(sr(now)).in("h")).isCloseTo(hours, within(1e-6));
+    }
+}
