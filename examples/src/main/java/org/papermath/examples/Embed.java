@@ -56,7 +56,7 @@ public final class Embed {
         System.out.println("good       " + programme.counts().good());
 
         // A stage that could not be planned says why.
-        System.out.println("surface    " + programme.sizing());
+        System.out.println("surface    " + programme.sizingStage());
 
         // What to measure first, and what the plan should not be read without.
         plan.sensitivity().stream().limit(3).forEach(line -> System.out.println("measure    " + line));

@@ -33,4 +33,38 @@ public final class Beating {
     private static double progress(double value, double start, double limit) {
         return -Math.log1p(-(value - start) / (limit - start));
     }
+
+    /**
+     * Water retention value by drainability: level below the unbeaten point, straight to the well-beaten point, and straight on
+     * to the long-beaten one where there is one; the last line goes on.
+     *
+     * @param number Schopper-Riegler number
+     * @param unbeatenNumber that of unbeaten fibre
+     * @param unbeaten water retention value there
+     * @param wellNumber that of well-beaten fibre
+     * @param well water retention value there
+     * @param longNumber that of long-beaten fibre; not a number where none is known
+     * @param longBeaten water retention value there
+     */
+    public static double waterRetention(
+            double number,
+            double unbeatenNumber,
+            double unbeaten,
+            double wellNumber,
+            double well,
+            double longNumber,
+            double longBeaten) {
+        if (number <= unbeatenNumber) {
+            return unbeaten;
+        }
+        double value;
+        if (number > wellNumber && longNumber > wellNumber) {
+            value = well + (longBeaten - well) * (number - wellNumber) / (longNumber - wellNumber);
+        } else if (wellNumber > unbeatenNumber) {
+            value = unbeaten + (well - unbeaten) * (number - unbeatenNumber) / (wellNumber - unbeatenNumber);
+        } else {
+            value = well;
+        }
+        return Math.max(0, value);
+    }
 }

@@ -25,7 +25,7 @@ import org.papermath.quantity.WaterRetention;
  * @param recipe the recipe
  * @param fibre what to weigh
  * @param soak how to soak it
- * @param beating the beater loads, or why there are none
+ * @param beatingStage the beater loads, or why there are none
  * @param additives what to add to each load, in order
  * @param stock the stock to make
  * @param drainability what the tester should read after beating
@@ -37,7 +37,7 @@ import org.papermath.quantity.WaterRetention;
  * @param workingHours hours at the beater, at the scale and at the charging of the vat
  * @param balances the accounts of fibre, water and each additive, at the likely values
  */
-public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating> beating,
+public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating> beatingStage,
         List<AdditiveToWeigh> additives, Stock stock, Estimate<SchopperRiegler> drainability,
         Estimate<WaterRetention> waterRetention, Estimate<LinearShrinkage> freeShrinkage,
         Estimate<Mass> keptInVat, Estimate<Mass> stockPutBy, Estimate<Mass> whiteWaterFibre, Estimate<Time> workingHours,
@@ -135,6 +135,16 @@ public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beat
         public String toString() {
             return volume + " at " + consistency;
         }
+    }
+
+    /**
+     * Returns the beater loads.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #beatingStage} says why
+     */
+    public Beating beating() {
+        return beatingStage.get();
     }
 
     /**

@@ -49,10 +49,10 @@ final class CardWriter {
     /** The words in the first column, kept together so that each can be accounted for. */
     private enum Label {
         WEIGH("Weigh and soak"), BEAT("Beat"), ADD("Add to each load"), STOCK("Stock"), FORM("Mould and sheets"), VAT("Vat"),
-        POUR("Pour"), CUES("Cues"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
+        POUR("Pour"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
         COME_OUT("What will come out"), DAYS("Days and hours"), LOOK_OUT("Look out"), MEASURE("Measure first"),
         CAUTIONS("Cautions"),
-        SOAK("soak"), LOADS("loads"), PAILS("keep"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
+        READY("have ready"), SOAK("soak"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
         SHEETS("sheets to pull"), TRIALS("of them trials"), CHARGE("charge: stock"), WATER("water to the mark"), LIFT("lift a sheet"),
         RECHARGE("recharge after every"), RECHARGE_STOCK("with stock, about"), BAIL("then bail to the mark"),
         DRAIN("drains in"), MAT("wet sheet thick"), COUCHED("couched sheet weighs"), POSTS("posts"), FELTS("felts in a post"),
@@ -110,6 +110,10 @@ final class CardWriter {
             }
             row(batch.name(), String.join("; ", fibres));
             row("", "= " + set(batch.fibre().ovenDry(), "lb") + " oven-dry, so that every sheet, the trials and the vat have theirs");
+            if (!batch.additives().isEmpty()) {
+                row(Label.READY, String.join("; ", batch.additives().stream()
+                        .map(additive -> set(additive.productInAll(), "oz") + " " + additive.additive().name()).toList()));
+            }
             row(Label.SOAK, set(batch.soak().water(), "gal_us") + " of water, " + plain(batch.soak().time(), "h"));
         }
     }
@@ -117,8 +121,8 @@ final class CardWriter {
     private void beat() {
         head(Label.BEAT);
         for (BatchPlan batch : plan.batches()) {
-            if (batch.beating().isDone()) {
-                BatchPlan.Beating beating = batch.beating().get();
+            if (batch.beatingStage().isDone()) {
+                BatchPlan.Beating beating = batch.beating();
                 List<String> each = new ArrayList<>();
                 for (int f = 0; f < beating.kindsEach().size(); f++) {
                     each.add(set(beating.kindsEach().get(f), "oz") + " " + batch.fibre().kinds().get(f).fibre().name());
@@ -127,7 +131,7 @@ final class CardWriter {
                         + set(beating.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
                         + plain(beating.timeEach(), "h") + " on " + beating.beater().name());
             } else {
-                row(batch.name(), batch.beating().reason());
+                row(batch.name(), batch.beatingStage().reason());
             }
             row("", "the tester should then read " + band(batch.drainability()));
             for (int i = 0; i < batch.additives().size(); i++) {
@@ -155,85 +159,85 @@ final class CardWriter {
     }
 
     private void vat() {
-        boolean poured = plan.pieces().stream().noneMatch(piece -> piece.vat().isDone());
+        boolean poured = plan.pieces().stream().noneMatch(piece -> piece.vatStage().isDone());
         head(poured ? Label.POUR : Label.VAT);
         if (poured) {
-            pieces(Label.POURED, piece -> piece.pour().map(pour -> set(pour.stock(), "qt_us")).orElse("-"));
+            pieces(Label.POURED, piece -> piece.pourStage().map(pour -> set(pour.stock(), "qt_us")).orElse("-"));
         } else {
-            pieces(Label.CHARGE, piece -> piece.vat().map(vat -> set(vat.stock(), "gal_us")).orElse("-"));
-            pieces(Label.WATER, piece -> piece.vat().map(vat -> vat.bail().si() > 0 ? "bail " + shown(vat.bail())
+            pieces(Label.CHARGE, piece -> piece.vatStage().map(vat -> set(vat.stock(), "gal_us")).orElse("-"));
+            pieces(Label.WATER, piece -> piece.vatStage().map(vat -> vat.bail().si() > 0 ? "bail " + shown(vat.bail())
                     : set(vat.water(), "gal_us")).orElse("-"));
-            pieces(Label.LIFT, piece -> piece.vat().map(vat -> set(vat.lift(), "lb")).orElse("-"));
-            pieces(Label.RECHARGE, piece -> piece.vat().map(vat -> vat.recharges().isEmpty() ? "not needed"
+            pieces(Label.LIFT, piece -> piece.vatStage().map(vat -> set(vat.lift(), "lb")).orElse("-"));
+            pieces(Label.RECHARGE, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "not needed"
                     : count(vat.every(), "sheet")).orElse("-"));
-            pieces(Label.RECHARGE_STOCK, piece -> piece.vat().map(vat -> vat.recharges().isEmpty() ? "-"
+            pieces(Label.RECHARGE_STOCK, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "-"
                     : range(vat.recharges().stream().mapToDouble(recharge -> recharge.stock().in("L")).toArray()) + " L").orElse("-"));
-            pieces(Label.BAIL, piece -> piece.vat().map(vat -> vat.recharges().isEmpty() ? "-"
+            pieces(Label.BAIL, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "-"
                     : "about " + three(vat.recharges().stream().mapToDouble(recharge -> recharge.bail().in("L")).average().orElse(0))
                             + " L").orElse("-"));
         }
-        pieces(Label.DRAIN, piece -> piece.drainTime().map(this::band).orElse("by stopwatch"));
+        pieces(Label.DRAIN, piece -> piece.drainTimeStage().map(this::band).orElse("by stopwatch"));
         pieces(Label.MAT, piece -> band(piece.matThickness()));
         pieces(Label.COUCHED, piece -> band(piece.couchedMass()));
     }
 
     private void press() {
         head(Label.PRESS);
-        if (plan.pieces().stream().anyMatch(piece -> piece.posts().isDone())) {
-            pieces(Label.POSTS, piece -> piece.posts().map(posts -> count(posts.posts(), "post") + " of up to " + posts.sheetsInPost())
+        if (plan.pieces().stream().anyMatch(piece -> piece.postsStage().isDone())) {
+            pieces(Label.POSTS, piece -> piece.postsStage().map(posts -> count(posts.posts(), "post") + " of up to " + posts.sheetsInPost())
                     .orElse("-"));
-            pieces(Label.FELTS, piece -> piece.posts().map(posts -> Integer.toString(posts.felts())).orElse("-"));
-            pieces(Label.POST_MASS, piece -> piece.posts().map(posts -> band(posts.mass())).orElse("-"));
-            pieces(Label.POST_HEIGHT, piece -> piece.posts().map(posts -> band(posts.height())).orElse("-"));
+            pieces(Label.FELTS, piece -> piece.postsStage().map(posts -> Integer.toString(posts.felts())).orElse("-"));
+            pieces(Label.POST_MASS, piece -> piece.postsStage().map(posts -> band(posts.mass())).orElse("-"));
+            pieces(Label.POST_HEIGHT, piece -> piece.postsStage().map(posts -> band(posts.height())).orElse("-"));
         } else {
-            row(Label.POSTS, plan.pieces().get(0).posts().reason());
+            row(Label.POSTS, plan.pieces().get(0).postsStage().reason());
         }
-        if (plan.pieces().stream().anyMatch(piece -> piece.press().isDone())) {
-            pieces(Label.LOAD, piece -> piece.press().map(press -> set(press.force(), "lbf")).orElse("-"));
-            pieces(Label.PRESSURE, piece -> piece.press().map(press -> set(press.pressure(), "psi")).orElse("-"));
-            pieces(Label.HOLD, piece -> piece.press().map(press -> plain(press.time(), "min")).orElse("-"));
+        if (plan.pieces().stream().anyMatch(piece -> piece.pressStage().isDone())) {
+            pieces(Label.LOAD, piece -> piece.pressStage().map(press -> set(press.force(), "lbf")).orElse("-"));
+            pieces(Label.PRESSURE, piece -> piece.pressStage().map(press -> set(press.pressure(), "psi")).orElse("-"));
+            pieces(Label.HOLD, piece -> piece.pressStage().map(press -> plain(press.time(), "min")).orElse("-"));
         } else {
-            row(Label.LOAD, plan.pieces().get(0).press().reason());
+            row(Label.LOAD, plan.pieces().get(0).pressStage().reason());
         }
         pieces(Label.SOLIDS, piece -> band(piece.solids()));
     }
 
     private void dry() {
         head(Label.DRY);
-        if (plan.pieces().stream().noneMatch(piece -> piece.drying().isDone())) {
-            row("", plan.pieces().get(0).drying().reason());
+        if (plan.pieces().stream().noneMatch(piece -> piece.dryingStage().isDone())) {
+            row("", plan.pieces().get(0).dryingStage().reason());
             return;
         }
-        pieces(Label.DRYER, piece -> piece.drying().map(drying -> drying.dryer().name()).orElse("not done"));
-        pieces(Label.FILLINGS, piece -> piece.drying().map(drying -> Integer.toString(drying.loads())).orElse("-"));
-        pieces(Label.TIME, piece -> piece.drying().map(drying -> band(drying.time())).orElse("-"));
-        if (plan.pieces().stream().anyMatch(piece -> piece.drying().map(drying -> drying.blotterChanges() > 0).orElse(false))) {
-            pieces(Label.CHANGES, piece -> piece.drying().map(drying -> Integer.toString(drying.blotterChanges())).orElse("-"));
+        pieces(Label.DRYER, piece -> piece.dryingStage().map(drying -> drying.dryer().name()).orElse("not done"));
+        pieces(Label.FILLINGS, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.loads())).orElse("-"));
+        pieces(Label.TIME, piece -> piece.dryingStage().map(drying -> band(drying.time())).orElse("-"));
+        if (plan.pieces().stream().anyMatch(piece -> piece.dryingStage().map(drying -> drying.blotterChanges() > 0).orElse(false))) {
+            pieces(Label.CHANGES, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.blotterChanges())).orElse("-"));
         }
-        pieces(Label.RELEASED, piece -> piece.drying().map(drying -> band(drying.water())).orElse("-"));
+        pieces(Label.RELEASED, piece -> piece.dryingStage().map(drying -> band(drying.water())).orElse("-"));
     }
 
     private void finish() {
         head(Label.FINISH);
-        if (plan.pieces().stream().anyMatch(piece -> piece.sizing().isDone())) {
-            pieces(Label.BATH, piece -> piece.sizing().map(sizing -> set(sizing.bath(), "qt_us")).orElse("-"));
-            pieces(Label.DRY_SIZE, piece -> piece.sizing().map(sizing -> set(sizing.drySize(), "oz")).orElse("-"));
-            pieces(Label.DRY_AGAIN, piece -> piece.sizing().map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
+        if (plan.pieces().stream().anyMatch(piece -> piece.sizingStage().isDone())) {
+            pieces(Label.BATH, piece -> piece.sizingStage().map(sizing -> set(sizing.bath(), "qt_us")).orElse("-"));
+            pieces(Label.DRY_SIZE, piece -> piece.sizingStage().map(sizing -> set(sizing.drySize(), "oz")).orElse("-"));
+            pieces(Label.DRY_AGAIN, piece -> piece.sizingStage().map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
                     .orElse("-"));
         }
-        pieces(Label.SIZE, piece -> size(piece.envelope().map(PiecePlan.EnvelopePlan::blankWidth).orElseGet(() ->
+        pieces(Label.SIZE, piece -> size(piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankWidth).orElseGet(() ->
                 piece.piece().width().orElse(piece.finished().width().likely())),
-                piece.envelope().map(PiecePlan.EnvelopePlan::blankHeight).orElseGet(() ->
+                piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankHeight).orElseGet(() ->
                         piece.piece().height().orElse(piece.finished().height().likely())))
                 + (piece.piece().edge() == Piece.Edge.CUT ? ", cut" : ", rim kept"));
         if (plan.pieces().stream().anyMatch(piece -> piece.piece().folds() > 0)) {
             pieces(Label.FOLDED, piece -> piece.piece().folds() == 0 ? "-"
                     : size(piece.finished().foldedWidth(), piece.finished().foldedHeight()));
         }
-        if (plan.pieces().stream().anyMatch(piece -> piece.envelope().isDone())) {
-            pieces(Label.BLANK, piece -> piece.envelope().map(envelope -> envelope.style().words() + ", "
+        if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
+            pieces(Label.BLANK, piece -> piece.envelopeStage().map(envelope -> envelope.style().words() + ", "
                     + three(envelope.seam().in("mm")) + " mm seam").orElse("-"));
-            pieces(Label.INSIDE, piece -> piece.envelope().map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
+            pieces(Label.INSIDE, piece -> piece.envelopeStage().map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
                     .orElse("-"));
         }
     }
@@ -246,20 +250,20 @@ final class CardWriter {
                 .map(scatter -> "single sheets ±" + three(100 * scatter) + " %").orElse(""));
         pieces(Label.WIDTH, piece -> band(piece.finished().width()));
         pieces(Label.HEIGHT, piece -> band(piece.finished().height()));
-        pieces(Label.CALIPER, piece -> piece.finished().caliper().map(caliper -> band(caliper.in("mm"))).orElse("not known"));
+        pieces(Label.CALIPER, piece -> piece.finished().caliperStage().map(caliper -> band(caliper.in("mm"))).orElse("not known"));
         pieces(Label.MASS, piece -> band(piece.finished().mass()));
         pieces(Label.GOOD, piece -> band(piece.counts().good()));
-        pieces(Label.PILE, piece -> piece.finished().pile().map(this::band).orElse("-"));
-        if (plan.pieces().stream().anyMatch(piece -> piece.envelope().isDone())) {
-            pieces(Label.PLAY, piece -> piece.envelope().map(envelope -> three(envelope.playAlong().likely().in("mm")) + " × "
+        pieces(Label.PILE, piece -> piece.finished().pileStage().map(this::band).orElse("-"));
+        if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
+            pieces(Label.PLAY, piece -> piece.envelopeStage().map(envelope -> three(envelope.playAlong().likely().in("mm")) + " × "
                     + three(envelope.playAcross().likely().in("mm")) + " mm").orElse("-"));
-            pieces(Label.PAIRS, piece -> piece.envelope().map(envelope -> three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
+            pieces(Label.PAIRS, piece -> piece.envelopeStage().map(envelope -> three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
         }
-        if (plan.pieces().stream().anyMatch(piece -> piece.mail().isDone())) {
-            pieces(Label.MAILED, piece -> piece.mail().map(mail -> three(mail.mass().likely().in("g")) + " g, "
+        if (plan.pieces().stream().anyMatch(piece -> piece.mailStage().isDone())) {
+            pieces(Label.MAILED, piece -> piece.mailStage().map(mail -> three(mail.mass().likely().in("g")) + " g, "
                     + three(mail.thickness().likely().in("mm")) + " mm").orElse("-"));
             for (PiecePlan piece : plan.pieces()) {
-                piece.mail().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict().service()
+                piece.mailStage().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict().service()
                         .map(service -> "goes as " + service + " in " + mail.country()
                                 + (mail.verdict().step().isPresent() ? ", mass step " + mail.verdict().step().getAsInt() : ""))
                         .orElse("no service in " + mail.country() + " takes it")));

@@ -124,19 +124,11 @@ final class Engine {
         return s;
     }
 
-    /**
-     * Water retention by drainability: straight lines through the unbeaten, the well beaten and, where there is one, the
-     * long-beaten value; the last line goes on.
-     */
     private double waterRetention(BatchJob batch, int f, double sr, double srStart, double[] v) {
-        double unbeaten = v[batch.retentionUnbeaten[f]];
-        double well = v[batch.retentionWell[f]];
-        double srWell = v[batch.drainabilityWell[f]];
-        double srLong = v[batch.drainabilityLong[f]];
-        if (batch.retentionLong[f] != Job.NONE && sr > srWell && srLong > srWell) {
-            return well + (v[batch.retentionLong[f]] - well) * (sr - srWell) / (srLong - srWell);
-        }
-        return srWell > srStart ? Math.max(0, unbeaten + (well - unbeaten) * (sr - srStart) / (srWell - srStart)) : well;
+        boolean longKnown = batch.retentionLong[f] != Job.NONE;
+        return Beating.waterRetention(sr, srStart, v[batch.retentionUnbeaten[f]], v[batch.drainabilityWell[f]],
+                v[batch.retentionWell[f]], longKnown ? v[batch.drainabilityLong[f]] : Double.NaN,
+                longKnown ? v[batch.retentionLong[f]] : Double.NaN);
     }
 
     private double density(BatchJob batch, int f, double[] v) {

@@ -32,25 +32,25 @@ import org.papermath.shape.MailLimits;
  * @param batch the name of its batch
  * @param counts how many of what
  * @param forming the mould and the sheet
- * @param vat how to charge and recharge the vat, or why there is none
- * @param pour the stock to pour for each sheet in a studio without a vat
- * @param drainTime how long a sheet drains on the mould until its sheen is gone
+ * @param vatStage how to charge and recharge the vat, or why there is none
+ * @param pourStage the stock to pour for each sheet in a studio without a vat
+ * @param drainTimeStage how long a sheet drains on the mould until its sheen is gone
  * @param matThickness how thick the couched wet sheet is
  * @param couchedMass what a couched sheet weighs; put one on the scale
- * @param posts how to lay the posts
- * @param press how to set the press
+ * @param postsStage how to lay the posts
+ * @param pressStage how to set the press
  * @param solids oven-dry mass over wet mass of a sheet as it goes to dry
- * @param drying how to dry
- * @param sizing the size bath, if the recipe has one
+ * @param dryingStage how to dry
+ * @param sizingStage the size bath, if the recipe has one
  * @param finished what will come out
- * @param envelope the blank and the fit, if this is an envelope
- * @param mail what is mailed, if it is
+ * @param envelopeStage the blank and the fit, if this is an envelope
+ * @param mailStage what is mailed, if it is
  * @param workingHours hours from forming to folding
  */
-public record PiecePlan(Piece piece, String batch, Counts counts, Forming forming, Stage<VatPlan> vat, Stage<Pour> pour,
-        Stage<Estimate<Time>> drainTime, Estimate<Length> matThickness, Estimate<Mass> couchedMass, Stage<Posts> posts,
-        Stage<Pressing> press, Estimate<Solids> solids, Stage<Drying> drying, Stage<Sizing> sizing, Finished finished,
-        Stage<EnvelopePlan> envelope, Stage<Mailed> mail, Estimate<Time> workingHours) {
+public record PiecePlan(Piece piece, String batch, Counts counts, Forming forming, Stage<VatPlan> vatStage, Stage<Pour> pourStage,
+        Stage<Estimate<Time>> drainTimeStage, Estimate<Length> matThickness, Estimate<Mass> couchedMass, Stage<Posts> postsStage,
+        Stage<Pressing> pressStage, Estimate<Solids> solids, Stage<Drying> dryingStage, Stage<Sizing> sizingStage, Finished finished,
+        Stage<EnvelopePlan> envelopeStage, Stage<Mailed> mailStage, Estimate<Time> workingHours) {
     /**
      * How many of what.
      *
@@ -212,17 +212,37 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
      * @param foldedWidth one side after folding
      * @param foldedHeight the other side after folding
      * @param grammage the grammage in the air of the order
-     * @param caliper the thickness of one layer, or why it cannot be said
+     * @param caliperStage the thickness of one layer, or why it cannot be said
      * @param mass what one piece weighs
-     * @param pile how high all the pieces are, folded
+     * @param pileStage how high all the pieces are, folded
      * @param shrinkageAlong shrinkage along the long side of the mould
      * @param shrinkageAcross shrinkage across it
      * @param load additives kept, over fibre
      */
     public record Finished(Estimate<Length> width, Estimate<Length> height, Amount<Length> foldedWidth,
-            Amount<Length> foldedHeight, Estimate<Grammage> grammage, Stage<Estimate<Length>> caliper, Estimate<Mass> mass,
-            Stage<Estimate<Length>> pile, Estimate<LinearShrinkage> shrinkageAlong, Estimate<LinearShrinkage> shrinkageAcross,
+            Amount<Length> foldedHeight, Estimate<Grammage> grammage, Stage<Estimate<Length>> caliperStage, Estimate<Mass> mass,
+            Stage<Estimate<Length>> pileStage, Estimate<LinearShrinkage> shrinkageAlong, Estimate<LinearShrinkage> shrinkageAcross,
             Amount<Dimensionless> load) {
+        /**
+         * Returns the thickness of one layer.
+         *
+         * @return the caliper
+         * @throws java.util.NoSuchElementException if it cannot be said; {@link #caliperStage} says why
+         */
+        public Estimate<Length> caliper() {
+            return caliperStage.get();
+        }
+
+        /**
+         * Returns how high all the pieces are, folded.
+         *
+         * @return the height
+         * @throws java.util.NoSuchElementException if it cannot be said; {@link #pileStage} says why
+         */
+        public Estimate<Length> pile() {
+            return pileStage.get();
+        }
+
         @Override
         public String toString() {
             return width + " × " + height + ", " + grammage;
@@ -266,6 +286,96 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
         public String toString() {
             return country + ": " + verdict;
         }
+    }
+
+    /**
+     * Returns how to charge and recharge the vat.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #vatStage} says why
+     */
+    public VatPlan vat() {
+        return vatStage.get();
+    }
+
+    /**
+     * Returns the stock to pour for each sheet.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #pourStage} says why
+     */
+    public Pour pour() {
+        return pourStage.get();
+    }
+
+    /**
+     * Returns how long a sheet drains on the mould.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #drainTimeStage} says why
+     */
+    public Estimate<Time> drainTime() {
+        return drainTimeStage.get();
+    }
+
+    /**
+     * Returns how to lay the posts.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #postsStage} says why
+     */
+    public Posts posts() {
+        return postsStage.get();
+    }
+
+    /**
+     * Returns how to set the press.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #pressStage} says why
+     */
+    public Pressing press() {
+        return pressStage.get();
+    }
+
+    /**
+     * Returns how to dry.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #dryingStage} says why
+     */
+    public Drying drying() {
+        return dryingStage.get();
+    }
+
+    /**
+     * Returns the size bath.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #sizingStage} says why
+     */
+    public Sizing sizing() {
+        return sizingStage.get();
+    }
+
+    /**
+     * Returns the blank and the fit of an envelope.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #envelopeStage} says why
+     */
+    public EnvelopePlan envelope() {
+        return envelopeStage.get();
+    }
+
+    /**
+     * Returns what is mailed.
+     *
+     * @return the content of the stage
+     * @throws java.util.NoSuchElementException if the stage was not done; {@link #mailStage} says why
+     */
+    public Mailed mail() {
+        return mailStage.get();
     }
 
     /**

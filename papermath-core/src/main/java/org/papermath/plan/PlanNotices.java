@@ -162,10 +162,10 @@ final class PlanNotices {
                     "piece", piece.name);
         }
         if (set.pressLimited) {
-            warn("press.limited", of + "the " + read.press().get().weakest().name() + " holds the press to "
-                    + read.press().get().force() + ", " + percent(job.likely[job.pressAllowed]) + " of its rating; the sheet gets "
-                    + read.press().get().pressure() + " instead of " + Units.fourDigits(job.likely[job.pressPressure] / 1000)
-                    + " kPa.", "piece", piece.name, "part", read.press().get().weakest().name());
+            warn("press.limited", of + "the " + read.press().weakest().name() + " holds the press to "
+                    + read.press().force() + ", " + percent(job.likely[job.pressAllowed]) + " of its rating; the sheet gets "
+                    + read.press().pressure() + " instead of " + Units.fourDigits(job.likely[job.pressPressure] / 1000)
+                    + " kPa.", "piece", piece.name, "part", read.press().weakest().name());
         }
         if (job.hasPress && set.pressure > limit("press.pressure-warning")) {
             warn("press.high", of + Units.fourDigits(set.pressure / 1e6) + " MPa on the sheet is beyond what the model of solids"
@@ -189,23 +189,23 @@ final class PlanNotices {
                     + (piece.envelopeFor == Job.NONE ? "" : " The envelope is laid out with "
                             + Units.fourDigits(job.likely[job.standInDensity]) + " kg/m³."), "piece", piece.name);
         }
-        if (!read.drainTime().isDone()) {
-            note("drain-time.by-stopwatch", of + read.drainTime().reason() + ".", "piece", piece.name);
+        if (!read.drainTimeStage().isDone()) {
+            note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", piece.name);
         }
         if (numbers.isKnown(at + Out.POST_MASS) && numbers.likely(at + Out.POST_MASS) > LIFTING_LIMIT) {
             warn("post.heavy", of + "a post weighs about " + Units.fourDigits(numbers.likely(at + Out.POST_MASS))
                     + " kg, more than one person should lift (23 kg): two people, a trolley, or smaller posts.", "piece", piece.name);
         }
-        if (read.drying().code().equals("never-dries")) {
-            warn("drying.never", of + read.drying().reason() + ".", "piece", piece.name);
+        if (read.dryingStage().code().equals("never-dries")) {
+            warn("drying.never", of + read.dryingStage().reason() + ".", "piece", piece.name);
         }
-        if (read.envelope().isDone()) {
+        if (read.envelopeStage().isDone()) {
             envelope(piece, read, of);
         }
-        if (read.mail().isDone() && read.mail().get().verdict().service().isEmpty()) {
-            warn("mail.refused", of + read.mail().get().verdict() + ".", "piece", piece.name);
+        if (read.mailStage().isDone() && read.mail().verdict().service().isEmpty()) {
+            warn("mail.refused", of + read.mail().verdict() + ".", "piece", piece.name);
         }
-        read.mail().optional().ifPresent(mail -> mail.verdict().notices().forEach(notes::add));
+        read.mailStage().optional().ifPresent(mail -> mail.verdict().notices().forEach(notes::add));
         if (read.piece().sample().isPresent() && numbers.isKnown(at + Out.CALIPER)) {
             double wanted = read.piece().sample().get().thickness().si();
             double differs = numbers.likely(at + Out.CALIPER) / wanted - 1;
@@ -226,7 +226,7 @@ final class PlanNotices {
     }
 
     private void envelope(PieceJob piece, PiecePlan read, String of) {
-        PiecePlan.EnvelopePlan envelope = read.envelope().get();
+        PiecePlan.EnvelopePlan envelope = read.envelope();
         if (envelope.playAlong().likely().si() < 0 || envelope.playAcross().likely().si() < 0) {
             warn("envelope.too-small", of + "what goes in is larger than the inside (play " + envelope.playAlong().likely() + " × "
                     + envelope.playAcross().likely() + ").", "piece", piece.name);

@@ -325,9 +325,9 @@ final class PlanReading {
         boolean dries = true;
         for (PiecePlan piece : pieces) {
             work += piece.workingHours().likely().si();
-            if (piece.drying().isDone()) {
-                double again = piece.sizing().map(sizing -> sizing.dryAgain().map(time -> time.likely().si()).orElse(0.0)).orElse(0.0);
-                dry += (piece.drying().get().time().likely().si() + again) * piece.drying().get().loads();
+            if (piece.dryingStage().isDone()) {
+                double again = piece.sizingStage().map(sizing -> sizing.dryAgain().map(time -> time.likely().si()).orElse(0.0)).orElse(0.0);
+                dry += (piece.drying().time().likely().si() + again) * piece.drying().loads();
             } else {
                 dries = false;
             }

@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import javax.measure.Quantity;
 
+import org.papermath.equation.Beating;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
@@ -95,13 +96,9 @@ public final class WaterRetentionModel {
     public Noted<Amount<WaterRetention>> at(Quantity<SchopperRiegler> number) {
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         int last = numbers.length - 1;
-        int i = 1;
-        while (i < last && x > numbers[i]) {
-            i++;
-        }
-        double slope = (values[i] - values[i - 1]) / (numbers[i] - numbers[i - 1]);
-        double value = x <= numbers[0] ? values[0] : values[i - 1] + slope * (x - numbers[i - 1]);
-        Amount<WaterRetention> amount = Kinds.WATER_RETENTION.ofSi(Math.max(0, value), "g/g");
+        double value = Beating.waterRetention(x, numbers[0], values[0], numbers[1], values[1], last > 1 ? numbers[2] : Double.NaN,
+                last > 1 ? values[2] : Double.NaN);
+        Amount<WaterRetention> amount = Kinds.WATER_RETENTION.ofSi(value, "g/g");
         if (x > numbers[last]) {
             return Noted.of(amount, Notice.warning("water-retention.beyond",
                     "The water retention value at " + sr(x) + " is carried on in a straight line beyond " + sr(numbers[last])

@@ -147,8 +147,8 @@ class PlanBalancePropertyTest {
             sound(piece.matThickness());
             sound(piece.couchedMass());
             sound(piece.solids());
-            piece.drainTime().optional().ifPresent(PlanBalancePropertyTest::sound);
-            piece.drying().optional().ifPresent(drying -> {
+            piece.drainTimeStage().optional().ifPresent(PlanBalancePropertyTest::sound);
+            piece.dryingStage().optional().ifPresent(drying -> {
                 sound(drying.time());
                 sound(drying.water());
             });

@@ -84,9 +84,9 @@ class WorkedOrderTest {
         assertThat(plan.piece("envelope").counts().wanted()).isEqualTo(105);
         assertThat(plan.piece("card").counts().sheets()).isEqualTo(115);
         assertThat(plan.piece("envelope").counts().sheets()).isEqualTo(140);
-        assertThat(plan.batch("grey").beating().get().loads()).isEqualTo(2);
-        assertThat(plan.piece("card").posts().get().posts()).isEqualTo(6);
-        assertThat(plan.piece("envelope").posts().get().posts()).isEqualTo(7);
+        assertThat(plan.batch("grey").beating().loads()).isEqualTo(2);
+        assertThat(plan.piece("card").posts().posts()).isEqualTo(6);
+        assertThat(plan.piece("envelope").posts().posts()).isEqualTo(7);
     }
 
     @Test
@@ -97,12 +97,12 @@ class WorkedOrderTest {
         assertThat(plan.piece("card").forming().solids().in("g")).isCloseTo(4.743, within(0.005));
         assertThat(plan.piece("card").forming().fibre().in("g")).isCloseTo(4.553, within(0.005));
         assertThat(plan.piece("envelope").forming().fibre().in("g")).isCloseTo(4.959, within(0.005));
-        assertThat(plan.piece("card").vat().get().lift().in("kg")).isCloseTo(0.76, within(0.0076));
-        assertThat(plan.piece("envelope").vat().get().lift().in("kg")).isCloseTo(0.83, within(0.0083));
+        assertThat(plan.piece("card").vat().lift().in("kg")).isCloseTo(0.76, within(0.0076));
+        assertThat(plan.piece("envelope").vat().lift().in("kg")).isCloseTo(0.83, within(0.0083));
         assertThat(plan.batch("grey").fibre().ovenDry().in("g")).isCloseTo(1565, within(15.65));
         assertThat(plan.batch("grey").fibre().asBought().in("g")).isCloseTo(1683, within(16.83));
-        double water = plan.piece("card").drying().get().water().likely().in("kg")
-                + plan.piece("envelope").drying().get().water().likely().in("kg");
+        double water = plan.piece("card").drying().water().likely().in("kg")
+                + plan.piece("envelope").drying().water().likely().in("kg");
         assertThat(water).isCloseTo(2.26, within(0.0226));
     }
 
@@ -112,7 +112,7 @@ class WorkedOrderTest {
         PiecePlan envelope = plan.piece("envelope");
         assertThat(envelope.finished().mass().likely().in("g") + plan.piece("card").finished().mass().likely().in("g"))
                 .isCloseTo(10.7, within(0.15));
-        assertThat(plan.piece("card").finished().caliper().get().likely().in("mm")).isCloseTo(0.455, within(0.01));
-        assertThat(envelope.finished().caliper().get().likely().in("mm")).isCloseTo(0.175, within(0.004));
+        assertThat(plan.piece("card").finished().caliper().likely().in("mm")).isCloseTo(0.455, within(0.01));
+        assertThat(envelope.finished().caliper().likely().in("mm")).isCloseTo(0.175, within(0.004));
     }
 }

@@ -94,12 +94,12 @@ final class PlanMapping {
             in.member("water").quantity(batch.soak().water());
             in.member("time").quantity(batch.soak().time());
         });
-        stageOf(out.member("beating"), batch.beating(), PlanMapping::beating);
+        stageOf(out.member("beating"), batch.beatingStage(), PlanMapping::beating);
         objects(out, "additives", batch.additives(), PlanMapping::additive);
         out.member("stock").object(in -> stock(in, batch.stock()));
-        stage(out.member("drainability"), batch.drainability(), PlanMapping::forecast);
-        stage(out.member("waterRetention"), batch.waterRetention(), PlanMapping::forecast);
-        stage(out.member("freeShrinkage"), batch.freeShrinkage(), PlanMapping::forecast);
+        forecast(out.member("drainability"), batch.drainability());
+        forecast(out.member("waterRetention"), batch.waterRetention());
+        forecast(out.member("freeShrinkage"), batch.freeShrinkage());
         forecast(out.member("keptInVat"), batch.keptInVat());
         forecast(out.member("stockPutBy"), batch.stockPutBy());
         forecast(out.member("whiteWaterFibre"), batch.whiteWaterFibre());

@@ -13,22 +13,22 @@ final class PlanPieceMapping {
         out.member("batch").text(piece.batch());
         out.member("counts").object(in -> counts(in, piece.counts()));
         out.member("forming").object(in -> forming(in, piece.forming()));
-        PlanMapping.stageOf(out.member("vat"), piece.vat(), PlanPieceMapping::vat);
-        PlanMapping.stageOf(out.member("pour"), piece.pour(), (in, pour) -> in.member("stock").quantity(pour.stock()));
-        PlanMapping.stage(out.member("drainTime"), piece.drainTime(), PlanMapping::forecast);
+        PlanMapping.stageOf(out.member("vat"), piece.vatStage(), PlanPieceMapping::vat);
+        PlanMapping.stageOf(out.member("pour"), piece.pourStage(), (in, pour) -> in.member("stock").quantity(pour.stock()));
+        PlanMapping.stage(out.member("drainTime"), piece.drainTimeStage(), PlanMapping::forecast);
         PlanMapping.forecast(out.member("matThickness"), piece.matThickness());
         PlanMapping.forecast(out.member("couchedMass"), piece.couchedMass());
-        PlanMapping.stageOf(out.member("posts"), piece.posts(), PlanPieceMapping::posts);
-        PlanMapping.stageOf(out.member("press"), piece.press(), PlanPieceMapping::press);
+        PlanMapping.stageOf(out.member("posts"), piece.postsStage(), PlanPieceMapping::posts);
+        PlanMapping.stageOf(out.member("press"), piece.pressStage(), PlanPieceMapping::press);
         PlanMapping.forecast(out.member("solids"), piece.solids());
-        PlanMapping.stageOf(out.member("drying"), piece.drying(), PlanPieceMapping::drying);
-        PlanMapping.stageOf(out.member("sizing"), piece.sizing(), (in, sizing) -> {
+        PlanMapping.stageOf(out.member("drying"), piece.dryingStage(), PlanPieceMapping::drying);
+        PlanMapping.stageOf(out.member("sizing"), piece.sizingStage(), (in, sizing) -> {
             in.member("taken").quantity(sizing.taken());
             PlanMapping.forecast(in.member("gained"), sizing.gained());
         });
         out.member("finished").object(in -> finished(in, piece.finished()));
-        PlanMapping.stageOf(out.member("envelope"), piece.envelope(), PlanPieceMapping::envelope);
-        PlanMapping.stageOf(out.member("mailed"), piece.mail(), PlanPieceMapping::mailed);
+        PlanMapping.stageOf(out.member("envelope"), piece.envelopeStage(), PlanPieceMapping::envelope);
+        PlanMapping.stageOf(out.member("mailed"), piece.mailStage(), PlanPieceMapping::mailed);
         PlanMapping.forecast(out.member("workingHours"), piece.workingHours());
     }
 
@@ -98,9 +98,9 @@ final class PlanPieceMapping {
         PlanMapping.forecast(out.member("height"), finished.height());
         Common.sides(out.member("folded"), finished.foldedWidth(), finished.foldedHeight());
         PlanMapping.forecast(out.member("grammage"), finished.grammage());
-        PlanMapping.stage(out.member("caliper"), finished.caliper(), PlanMapping::forecast);
+        PlanMapping.stage(out.member("caliper"), finished.caliperStage(), PlanMapping::forecast);
         PlanMapping.forecast(out.member("mass"), finished.mass());
-        PlanMapping.stage(out.member("pile"), finished.pile(), PlanMapping::forecast);
+        PlanMapping.stage(out.member("pile"), finished.pileStage(), PlanMapping::forecast);
         PlanMapping.forecast(out.member("shrinkageAlong"), finished.shrinkageAlong());
         PlanMapping.forecast(out.member("shrinkageAcross"), finished.shrinkageAcross());
         out.member("load").quantity(finished.load());
