@@ -30,6 +30,9 @@ final class Engine {
     /** Keeps 220.0000000001 sheets from becoming 221. */
     private static final double GUARD = 1e-9;
 
+    /** The temperature the sorption sets are stated at, °C. */
+    private static final double SORPTION_CELSIUS = 23;
+
     /** The steps in which a press is set, N. */
     private static final double FORCE_STEP = 500;
 
@@ -98,10 +101,11 @@ final class Engine {
             double m0 = v[batch.monolayer[f]];
             double c = v[batch.energy[f]];
             double k = v[batch.bulk[f]];
-            reference += share * Sorption.atTemperature(Sorption.gab(job.referenceHumidity, m0, c, k), v[job.sorptionSlope],
-                    job.referenceCelsius, 23);
-            room += share * Sorption.atTemperature(Sorption.gab(job.roomHumidity, m0, c, k), v[job.sorptionSlope],
-                    job.roomCelsius, 23);
+            double middle = Sorption.gab(0.5, m0, c, k);
+            reference += share * Sorption.atTemperatureInProportion(Sorption.gab(job.referenceHumidity, m0, c, k), middle,
+                    v[job.sorptionSlope], job.referenceCelsius, SORPTION_CELSIUS);
+            room += share * Sorption.atTemperatureInProportion(Sorption.gab(job.roomHumidity, m0, c, k), middle,
+                    v[job.sorptionSlope], job.roomCelsius, SORPTION_CELSIUS);
             retention += share * v[batch.firstPass[f]];
         }
         s.drainability = sr;
@@ -157,8 +161,9 @@ final class Engine {
         double restraint = piece.restraint == Job.NONE ? 0 : v[piece.restraint];
         double onset = v[job.shrinkOnset];
         double start = Math.max(pressedRatio, onset);
-        double along = s.freeShrinkage - v[job.direction] / 2;
-        double across = s.freeShrinkage + v[job.direction] / 2;
+        double half = Shrinkage.halfDifference(s.freeShrinkage, v[job.direction]);
+        double along = s.freeShrinkage - half;
+        double across = s.freeShrinkage + half;
         double step = (Shrinkage.share(endRatio, onset) - Shrinkage.share(start, onset)) * (1 - restraint);
         both[0] = measured(piece.measuredAlong, along * step, v);
         both[1] = measured(piece.measuredAcross, across * step, v);
