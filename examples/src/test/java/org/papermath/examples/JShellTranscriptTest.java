@@ -71,7 +71,7 @@ class JShellTranscriptTest {
     void aPlanIsReadStageByStage() {
         shell.run("MakingPlan made = MakingPlan.of(order, studio)");
         assertThat(shell.run("made.batch(\"tide grey\").fibre().asBought()")).endsWith(" g");
-        assertThat(shell.run("made.piece(\"programme\").vat().get().recharges()")).startsWith("[after sheet ");
+        assertThat(shell.run("made.piece(\"programme\").vat().recharges()")).startsWith("[after sheet ");
         assertThat(shell.run("made.piece(\"programme\").finished().grammage()")).contains("mean").contains("single pieces ±");
         assertThat(shell.run("made.sensitivity().size() > 3")).isEqualTo("true");
     }
