@@ -95,7 +95,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put("oven-dry", batch.fibre().ovenDry().toString());
         out.put("as-bought", batch.fibre().asBought().toString());
         out.put("soak", batch.soak().water() + " for " + batch.soak().time());
-        out.put("loads", text(batch.beatingStage(), one -> one.loads() + " of " + one.ovenDryEach() + " oven-dry fibre"));
+        out.put("loads", text(batch.beatingStage(), one -> one.loads() + " loads of " + one.ovenDryEach() + " oven-dry fibre"));
         out.put("beating", text(batch.beatingStage(), one -> one.timeEach().toString()));
         out.put("beater-consistency", text(batch.beatingStage(), one -> one.consistency().toString()));
         out.put("stock", batch.stock().volume() + " at " + batch.stock().consistency());
@@ -142,7 +142,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         Envelope diamond = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(148), mm(105), micrometres(500), Assumptions.standard());
         out.put("diamond.svg", SvgDrawing.of("Diamond envelope for the same", diamond).svg());
         PiecePlan piece = plan.piece("seat card");
-        FormingLayout layout = FormingLayout.best(plan.studio().moulds(), piece.piece().width().orElseThrow(),
+        FormingLayout layout = FormingLayout.on(piece.forming().mould().orElseThrow(), piece.piece().width().orElseThrow(),
                 piece.piece().height().orElseThrow(), Shrinkage.of(piece.finished().shrinkageAcross().likely(),
                         piece.finished().shrinkageAlong().likely()), mm(3), mm(6));
         out.put("layout.svg", layout.drawing("Seat cards on one mould, before shrinkage").svg());
