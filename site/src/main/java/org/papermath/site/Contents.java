@@ -14,6 +14,7 @@ import java.util.Map;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Scope;
 import org.papermath.json.OrderDocument;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.mould.FormingLayout;
@@ -22,10 +23,10 @@ import org.papermath.plan.Caution;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.ReamBasis;
-import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Units;
 import org.papermath.shape.Envelope;
 import org.papermath.shape.EnvelopeStyle;
@@ -143,8 +144,13 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put("diamond.svg", SvgDrawing.of("Diamond envelope for the same", diamond).svg());
         PiecePlan piece = plan.piece("seat card");
         FormingLayout layout = FormingLayout.on(piece.forming().mould().orElseThrow(), piece.piece().width().orElseThrow(),
-                piece.piece().height().orElseThrow(), Shrinkage.of(piece.finished().shrinkageAcross().likely(),
-                        piece.finished().shrinkageAlong().likely()), mm(3), mm(6));
+                piece.piece().height().orElseThrow(), Shrinkage.of(piece.finished().shrinkageAlong().likely(),
+                        piece.finished().shrinkageAcross().likely()),
+                Assumptions.standard().amount("order.trim", Scope.GENERAL, Kinds.LENGTH), mm(0));
+        if (layout.count() != piece.forming().perSheet()) {
+            throw new IllegalStateException("the picture shows " + layout.count() + " pieces, the plan has "
+                    + piece.forming().perSheet());
+        }
         out.put("layout.svg", layout.drawing("Seat cards on one mould, before shrinkage").svg());
         return out;
     }
@@ -267,12 +273,17 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
             out.append("<tr>");
             for (String cell : row) {
                 boolean code = cell.startsWith("`");
-                out.append(code ? "<td><code>" : "<td>").append(escape(code ? cell.substring(1) : cell))
-                        .append(code ? "</code></td>" : "</td>");
+                out.append(code ? "<td><code>" + breakable(escape(cell.substring(1))) + "</code></td>"
+                        : "<td>" + escape(cell) + "</td>");
             }
             out.append("</tr>\n");
         }
         return out.append("</tbody>\n</table>\n").toString();
+    }
+
+    /** Lets a long name break where its parts meet. */
+    private static String breakable(String name) {
+        return name.replace(".", ".<wbr>").replace("[", "<wbr>[").replace("@", "<wbr>@");
     }
 
     private static String escape(String text) {
