@@ -146,7 +146,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         FormingLayout layout = FormingLayout.on(piece.forming().mould().orElseThrow(), piece.piece().width().orElseThrow(),
                 piece.piece().height().orElseThrow(), Shrinkage.of(piece.finished().shrinkageAlong().likely(),
                         piece.finished().shrinkageAcross().likely()),
-                Assumptions.standard().amount("order.trim", Scope.GENERAL, Kinds.LENGTH), mm(0));
+                Assumptions.standard().amount("order.trim", Scope.GENERAL, Kinds.LENGTH).multiply(2), mm(0));
         if (layout.count() != piece.forming().perSheet()) {
             throw new IllegalStateException("the picture shows " + layout.count() + " pieces, the plan has "
                     + piece.forming().perSheet());
