@@ -67,7 +67,8 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if the pressure is out of range
      */
     public Air at(Quantity<Pressure> pressure) {
-        return new Air(kelvin, humidity, Kinds.AIR_PRESSURE.siWithin(pressure, "pressure of the atmosphere", 50e3, 110e3));
+        return new Air(kelvin, humidity, Kinds.AIR_PRESSURE.siWithin(pressure, "pressure of the atmosphere", 50e3,
+                110e3));
     }
 
     /**
@@ -89,8 +90,8 @@ public final class Air {
      * @param temperature the dry thermometer, 0 to 60 °C
      * @param wetBulb the thermometer in the wet sock, 0 °C to the temperature of the dry one
      * @return the state
-     * @throws Refused if a value is out of range, the wet thermometer is the warmer one, or the two are so far apart that
-     *     the air would hold less than 1 % of the water it could
+     * @throws Refused if a value is out of range, the wet thermometer is the warmer one, or the two are so far apart
+     *     that the air would hold less than 1 % of the water it could
      * @source ASHRAE Handbook, Fundamentals, chapter on psychrometrics
      */
     public static Air ofWetBulb(Quantity<Temperature> temperature, Quantity<Temperature> wetBulb) {
@@ -120,7 +121,8 @@ public final class Air {
         if (wet > dry) {
             throw Refused.of("air.wet-bulb-above-dry",
                     "wet-bulb temperature: " + wetAmount + " given, but the dry thermometer stands at " + dryAmount
-                            + "; a wet thermometer never stands above it. See whether the two readings were changed over.",
+                            + "; a wet thermometer never stands above it. See whether the two readings were changed"
+                            + " over.",
                     "wetBulb", wetAmount.toString(), "temperature", dryAmount.toString());
         }
         double celsius = dry - ZERO_CELSIUS;
@@ -128,7 +130,8 @@ public final class Air {
         double humidity = ratio > 0 ? Psychrometrics.relativeHumidity(celsius, ratio, pascals) : 0;
         if (humidity < LEAST_HUMIDITY) {
             throw Refused.of("air.wet-bulb-too-low",
-                    "wet-bulb temperature: " + wetAmount + " given beside " + dryAmount + " dry; air that dry, below 1 % relative"
+                    "wet-bulb temperature: " + wetAmount + " given beside " + dryAmount
+                            + " dry; air that dry, below 1 % relative"
                             + " humidity, is not met with. See that the sock is wet and the air moves past it.",
                     "wetBulb", wetAmount.toString(), "temperature", dryAmount.toString());
         }
@@ -156,8 +159,8 @@ public final class Air {
     }
 
     /**
-     * Returns the temperature to which the air can cool before water falls out of it. Below 0 °C it is the dew point over
-     * supercooled water, not the frost point.
+     * Returns the temperature to which the air can cool before water falls out of it. Below 0 °C it is the dew point
+     * over supercooled water, not the frost point.
      *
      * @return the dew point, at most the temperature of the air
      */
@@ -199,15 +202,16 @@ public final class Air {
     }
 
     /**
-     * Returns the relative humidity of this air where it touches something warmer or colder: a heated board, a cold wall.
-     * Where the surface is below the dew point water condenses on it and the air that touches it is saturated.
+     * Returns the relative humidity of this air where it touches something warmer or colder: a heated board, a cold
+     * wall. Where the surface is below the dew point water condenses on it and the air that touches it is saturated.
      *
      * @param surface the temperature of the surface, 0 to 100 °C
      * @return the relative humidity at the surface; 100 % where water condenses
      * @throws Refused if the temperature is out of range
      */
     public Amount<RelativeHumidity> relativeHumidityAtSurface(Quantity<Temperature> surface) {
-        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15, 373.15) - ZERO_CELSIUS;
+        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15,
+                373.15) - ZERO_CELSIUS;
         double there = vapourPascals() / Psychrometrics.saturationPressure(celsius);
         return Kinds.RELATIVE_HUMIDITY.ofSi(Math.min(there, 1), "%");
     }
@@ -220,7 +224,8 @@ public final class Air {
      * @throws Refused if the temperature is out of range
      */
     public boolean condensesOn(Quantity<Temperature> surface) {
-        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15, 373.15) - ZERO_CELSIUS;
+        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15,
+                373.15) - ZERO_CELSIUS;
         return vapourPascals() > Psychrometrics.saturationPressure(celsius);
     }
 
@@ -265,7 +270,8 @@ public final class Air {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Air that && kelvin == that.kelvin && humidity == that.humidity && pascals == that.pascals;
+        return other instanceof Air that && kelvin == that.kelvin && humidity == that.humidity
+                && pascals == that.pascals;
     }
 
     @Override

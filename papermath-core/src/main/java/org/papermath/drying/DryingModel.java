@@ -36,10 +36,11 @@ import org.papermath.sheet.PressedSheet;
 /**
  * How long sheets dry and how much water they give up, by dryer. Immutable.
  *
- * <p>Fan stack: {@code E = eps m_da (Ws(t*) - W_in)}, the air cooling to its wet bulb, a constant rate down to a critical
- * moisture ratio and a rate falling with the distance to equilibrium from there. Loft and boards: heat gained by the wet face
- * is spent on evaporation; {@code t = W (M0 - Xf) n tail/(faces j)}. Blotters: each change keeps a share of the water.
- * Good from 10 to 35 °C and 20 to 80 % relative humidity, within a factor of two; ±20 % after one timed and weighed drying.
+ * <p>Fan stack: {@code E = eps m_da (Ws(t*) - W_in)}, the air cooling to its wet bulb, a constant rate down to a
+ * critical moisture ratio and a rate falling with the distance to equilibrium from there. Loft and boards: heat gained
+ * by the wet face is spent on evaporation; {@code t = W (M0 - Xf) n tail/(faces j)}. Blotters: each change keeps a
+ * share of the water. Good from 10 to 35 °C and 20 to 80 % relative humidity, within a factor of two; ±20 % after one
+ * timed and weighed drying.
  *
  * @source forms of drying engineering; constants as stated at {@code drying.fan-efficiency} and its neighbours
  */
@@ -83,7 +84,8 @@ public final class DryingModel {
      * @param end the moisture ratio at which they are called dry
      * @param equilibrium the moisture ratio they would come to in this air
      */
-    public record Batch(Amount<Mass> ovenDry, Amount<Area> faceArea, Amount<MoistureRatio> start, Amount<MoistureRatio> end,
+    public record Batch(Amount<Mass> ovenDry, Amount<Area> faceArea, Amount<MoistureRatio> start,
+            Amount<MoistureRatio> end,
             Amount<MoistureRatio> equilibrium) {
         /**
          * Checks the batch.
@@ -113,14 +115,16 @@ public final class DryingModel {
          */
         public static Batch of(Quantity<Mass> ovenDry, Quantity<Area> faceArea, Quantity<MoistureRatio> start,
                 Quantity<MoistureRatio> end, Quantity<MoistureRatio> equilibrium) {
-            return new Batch(Kinds.MASS.check(ovenDry, "oven-dry mass to dry"), Kinds.AREA.check(faceArea, "area to dry"),
+            return new Batch(Kinds.MASS.check(ovenDry, "oven-dry mass to dry"),
+                    Kinds.AREA.check(faceArea, "area to dry"),
                     Kinds.MOISTURE_RATIO.check(start, "moisture ratio at the start"),
                     Kinds.MOISTURE_RATIO.check(end, "moisture ratio at the end"),
                     Kinds.MOISTURE_RATIO.check(equilibrium, "moisture ratio in this air"));
         }
 
         /**
-         * Makes a batch of like sheets that is called dry a margin ({@code drying.end-margin}) above the moisture of the room.
+         * Makes a batch of like sheets that is called dry a margin ({@code drying.end-margin}) above the moisture of
+         * the room.
          *
          * @param sheet one of them
          * @param sheets how many, 1 or more
@@ -136,7 +140,8 @@ public final class DryingModel {
             }
             double equilibrium = sorption.ratio(air).si();
             double margin = Assumptions.standard().si("drying.end-margin", Scope.GENERAL);
-            return of(Kinds.MASS.ofSi(sheets * sheet.ovenDry().si(), "kg"), Kinds.AREA.ofSi(sheets * sheet.area().si(), "m2"),
+            return of(Kinds.MASS.ofSi(sheets * sheet.ovenDry().si(), "kg"),
+                    Kinds.AREA.ofSi(sheets * sheet.area().si(), "m2"),
                     sheet.ratio(), Kinds.MOISTURE_RATIO.ofSi(equilibrium + margin, "g/g"), sorption.ratio(air));
         }
 
@@ -199,7 +204,8 @@ public final class DryingModel {
          */
         public Amount<Time> hours() {
             return time().orElseThrow(() -> {
-                Notice why = notices.stream().filter(one -> one.code().startsWith("drying.never")).findFirst().orElseThrow();
+                Notice why = notices.stream().filter(one -> one.code().startsWith("drying.never")).findFirst()
+                        .orElseThrow();
                 return new Refused(why.code(), why.text(), why.arguments());
             });
         }
@@ -233,7 +239,8 @@ public final class DryingModel {
 
         @Override
         public String toString() {
-            return neverDries() ? "never dries" : "dry in " + Kinds.TIME.ofSi(seconds, "h") + ", " + water() + " of water";
+            return neverDries() ? "never dries" : "dry in " + Kinds.TIME.ofSi(seconds, "h") + ", " + water()
+                    + " of water";
         }
     }
 
@@ -290,7 +297,8 @@ public final class DryingModel {
     /**
      * Dries a batch in a fan stack.
      *
-     * @param delivered the air that comes through the flutes, above zero; a fan delivers a tenth to a third of its label there
+     * @param delivered the air that comes through the flutes, above zero; a fan delivers a tenth to a third of its
+     *     label there
      * @param batch what is dried at once
      * @param air the air that is drawn in
      * @return how long it takes
@@ -298,13 +306,15 @@ public final class DryingModel {
      */
     public Result stack(Quantity<VolumeFlow> delivered, Batch batch, Air air) {
         double flow = Kinds.VOLUME_FLOW.siAboveZero(delivered, "air delivered into the stack");
-        double evaporation = evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(), air.pressure().si());
+        double evaporation = evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
+                air.pressure().si());
         double time = Drying.twoPeriodTime(batch.ovenDry().si(), evaporation, batch.start().si(),
                 assumptions.si("drying.critical-ratio", scope), batch.equilibrium().si(), batch.end().si());
         List<Notice> notices = rangeNotices(air);
         if (assumptions.get("drying.fan-efficiency", scope).basis() != Basis.MEASURED_HERE) {
             notices.add(Notice.note("drying.uncalibrated",
-                    "How much of the air's drying power a stack uses is known within a factor of two; weigh the stack, or one"
+                    "How much of the air's drying power a stack uses is known within a factor of two; weigh the"
+                    + " stack, or one"
                             + " sheet, twice."));
         }
         return result(time, evaporation, batch, air, notices);
@@ -319,8 +329,8 @@ public final class DryingModel {
     }
 
     /**
-     * Dries a batch in a fan stack in a closed or ventilated room that takes up the water: the room grows damper while the
-     * stack dries, and may fill before the sheets are dry.
+     * Dries a batch in a fan stack in a closed or ventilated room that takes up the water: the room grows damper while
+     * the stack dries, and may fill before the sheets are dry.
      *
      * @param room the room
      * @param delivered the air that comes through the flutes, above zero
@@ -439,7 +449,8 @@ public final class DryingModel {
      * Dries a batch between blotters changed by hand.
      *
      * @param batch what is dried at once
-     * @return how long it takes: whole changes ({@link #blotterChanges}) at the usual distance ({@code drying.blotter-hours})
+     * @return how long it takes: whole changes ({@link #blotterChanges}) at the usual distance
+     *     ({@code drying.blotter-hours})
      */
     public Result blotters(Batch batch) {
         int changes = blotterChanges(batch);
@@ -477,7 +488,8 @@ public final class DryingModel {
      */
     public int blottersFor(Quantity<Mass> water, Quantity<Mass> blotter) {
         return (int) Drying.blotters(Kinds.MASS.si(water, "water to take up"),
-                Kinds.MASS.siAboveZero(blotter, "dry mass of a blotter"), assumptions.si("drying.blotter-capacity", scope));
+                Kinds.MASS.siAboveZero(blotter, "dry mass of a blotter"),
+                assumptions.si("drying.blotter-capacity", scope));
     }
 
     private Result result(double seconds, double evaporation, Batch batch, Air air, List<Notice> notices) {
@@ -486,7 +498,8 @@ public final class DryingModel {
             boolean saturated = evaporation <= 0;
             notices.add(saturated
                     ? Notice.warning("drying.never-saturated",
-                            "It never dries: the air is at " + air.humidity() + " relative humidity and takes up no water."
+                            "It never dries: the air is at " + air.humidity()
+                            + " relative humidity and takes up no water."
                                     + " Warm or exchange it.", "humidity", air.humidity().toString())
                     : Notice.warning("drying.never-equilibrium",
                             "It never dries to " + batch.end() + ": in this air the paper itself stays at "
@@ -519,7 +532,8 @@ public final class DryingModel {
     public record Weighings(boolean dry, Amount<MassFlow> lost, Optional<Amount<Time>> leastTime) {
         @Override
         public String toString() {
-            return (dry ? "dry" : "not dry") + ", " + lost + leastTime.map(time -> ", at least " + time + " more").orElse("");
+            return (dry ? "dry" : "not dry") + ", " + lost
+                    + leastTime.map(time -> ", at least " + time + " more").orElse("");
         }
     }
 
@@ -551,7 +565,8 @@ public final class DryingModel {
         return weighings(first, second, between, Kinds.MASS.si(waterLeft, "water still to go"));
     }
 
-    private static Weighings weighings(Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between, double left) {
+    private static Weighings weighings(Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between,
+            double left) {
         double before = Kinds.MASS.siAboveZero(first, "first weighing");
         double after = Kinds.MASS.siWithin(second, "second weighing", 0, before);
         double seconds = Kinds.TIME.siAboveZero(between, "time between the weighings");
@@ -635,7 +650,8 @@ public final class DryingModel {
     }
 
     /**
-     * Calibrates a fan stack by the water it lost in a time while the sheets were wet: {@code eps = E/(m_da (Ws(t*) - W_in))}.
+     * Calibrates a fan stack by the water it lost in a time while the sheets were wet:
+     * {@code eps = E/(m_da (Ws(t*) - W_in))}.
      *
      * @param assumptions the store
      * @param dryer the fan stack; its name is the scope
@@ -645,14 +661,17 @@ public final class DryingModel {
      * @return the store with {@code drying.fan-efficiency} measured for the dryer
      * @throws Refused if the air is saturated, or more was lost than the air delivered could take up
      */
-    public static Assumptions calibrate(Assumptions assumptions, Dryer.FanStack dryer, Reading<Mass> lost, Quantity<Time> over,
+    public static Assumptions calibrate(Assumptions assumptions, Dryer.FanStack dryer, Reading<Mass> lost,
+            Quantity<Time> over,
             Air air) {
         Scope scope = Scope.at(dryer.name());
         double flow = assumptions.si("drying.delivered-share", scope) * dryer.freeAirFlow().si();
         Assumption old = assumptions.get("drying.fan-efficiency", scope);
-        double foretold = from(assumptions, scope).evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
+        double foretold = from(assumptions, scope)
+                .evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
                 air.pressure().si());
-        double rate = Kinds.MASS.siAboveZero(lost.value(), "mass lost") / Kinds.TIME.siAboveZero(over, "time of the drying");
+        double rate = Kinds.MASS.siAboveZero(lost.value(), "mass lost") / Kinds.TIME.siAboveZero(over,
+                "time of the drying");
         double likely = old.likelySi() * rate / foretold;
         if (!(likely < 1)) {
             throw Refused.of("drying.calibration",
@@ -677,12 +696,15 @@ public final class DryingModel {
      * @param took the time it took
      * @param air the air
      * @return the store with {@code drying.loft-tail} measured for the dryer
-     * @throws Refused if the dryer is neither loft nor boards, if it should never have dried, or dried faster than wet faces do
+     * @throws Refused if the dryer is neither loft nor boards, if it should never have dried, or dried faster than wet
+     *     faces do
      */
-    public static Assumptions calibrate(Assumptions assumptions, Dryer dryer, Batch batch, Reading<Time> took, Air air) {
+    public static Assumptions calibrate(Assumptions assumptions, Dryer dryer, Batch batch, Reading<Time> took,
+            Air air) {
         if (!(dryer instanceof Dryer.Loft || dryer instanceof Dryer.Boards)) {
             throw Refused.of("drying.calibration-dryer",
-                    "calibration: " + dryer + " given; a timed drying calibrates a loft or boards. Weigh a stack twice instead.",
+                    "calibration: " + dryer
+                    + " given; a timed drying calibrates a loft or boards. Weigh a stack twice instead.",
                     "given", dryer.name());
         }
         Scope scope = Scope.at(dryer.name());
@@ -724,7 +746,8 @@ public final class DryingModel {
         Scope scope = Scope.at(dryer.name());
         Assumption old = assumptions.get("drying.blotter-kept", scope);
         double likely = 1 - Drying.blotterShare(first, last, changes);
-        return assumptions.with(old.with(scope, likely, likely * 0.85, Math.min(0.999, likely * 1.15), Basis.MEASURED_HERE,
+        return assumptions.with(old.with(scope, likely, likely * 0.85, Math.min(0.999, likely * 1.15),
+                Basis.MEASURED_HERE,
                 new Source(changes + " changes of blotters weighed")));
     }
 

@@ -25,7 +25,8 @@ import org.papermath.quantity.VolumeFlow;
 /**
  * The room that bears the water of drying: its volume, its air, and the outside air that passes through. Immutable.
  *
- * <p>Temperature is held; walls take up nothing. What a hygrometer shows later is known to about ±8 % relative humidity.
+ * <p>Temperature is held; walls take up nothing. What a hygrometer shows later is known to about ±8 % relative
+ * humidity.
  */
 public final class DryingRoom {
     private static final double ZERO_CELSIUS = 273.15;
@@ -82,7 +83,8 @@ public final class DryingRoom {
 
     private static double ratio(Air air) {
         return Psychrometrics.humidityRatio(
-                Psychrometrics.vapourPressure(air.temperature().si() - ZERO_CELSIUS, air.humidity().si()), air.pressure().si());
+                Psychrometrics.vapourPressure(air.temperature().si() - ZERO_CELSIUS, air.humidity().si()),
+                air.pressure().si());
     }
 
     private static double specificVolume(Air air) {
@@ -136,7 +138,8 @@ public final class DryingRoom {
      * @throws Refused if the outside air holds as much water as the room, so that no ventilation helps
      */
     public Amount<VolumeFlow> ventilationFor(Quantity<MassFlow> evaporation, Air outsideAir) {
-        double needed = Room.ventilation(Kinds.MASS_FLOW.si(evaporation, "water given off"), ratio(air), ratio(outsideAir));
+        double needed = Room.ventilation(Kinds.MASS_FLOW.si(evaporation, "water given off"), ratio(air),
+                ratio(outsideAir));
         if (Double.isInfinite(needed)) {
             throw Refused.of("room.outside-damper",
                     "ventilation: the outside air of " + outsideAir + " holds as much water as the room of " + air
@@ -147,8 +150,8 @@ public final class DryingRoom {
     }
 
     /**
-     * Returns the room after a time in which water was given off evenly, at held temperature; the ventilation carries off its
-     * part: {@code m dW/dt = E - m_v (W - W_outside)}.
+     * Returns the room after a time in which water was given off evenly, at held temperature; the ventilation carries
+     * off its part: {@code m dW/dt = E - m_v (W - W_outside)}.
      *
      * @param evaporation the water given off
      * @param time how long
@@ -159,7 +162,8 @@ public final class DryingRoom {
         double given = Kinds.MASS_FLOW.si(evaporation, "water given off");
         double seconds = Kinds.TIME.si(time, "time");
         double end = ratioAfter(ratio(air), given, seconds);
-        double humidity = Psychrometrics.relativeHumidity(air.temperature().si() - ZERO_CELSIUS, end, air.pressure().si());
+        double humidity = Psychrometrics.relativeHumidity(air.temperature().si() - ZERO_CELSIUS, end,
+                air.pressure().si());
         return Air.of(air.temperature(), Kinds.RELATIVE_HUMIDITY.ofSi(Math.max(0.01, Math.min(1, humidity)), "%"))
                 .at(air.pressure());
     }
@@ -172,7 +176,8 @@ public final class DryingRoom {
      * @throws Refused if the temperature is outside −20 to 60 °C
      */
     public Amount<RelativeHumidity> atSurface(Quantity<Temperature> surface) {
-        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 253.15, 333.15) - ZERO_CELSIUS;
+        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 253.15,
+                333.15) - ZERO_CELSIUS;
         double vapour = Psychrometrics.vapourPressure(air.temperature().si() - ZERO_CELSIUS, air.humidity().si());
         return Kinds.RELATIVE_HUMIDITY.ofSi(Math.min(1, Room.surfaceRelativeHumidity(vapour, celsius)), "%");
     }
@@ -181,8 +186,8 @@ public final class DryingRoom {
      * Returns what a room of this air should not be kept without knowing: the levels of mould growth.
      *
      * @return an unmodifiable list; empty below 60 % relative humidity
-     * @source guidance of the Canadian Conservation Institute and others: keep paper below 60 %, growth above 65 %, fast from
-     *     75 to 80 %
+     * @source guidance of the Canadian Conservation Institute and others: keep paper below 60 %, growth above 65 %,
+     *     fast from 75 to 80 %
      */
     public List<Notice> mouldNotices() {
         Assumptions standard = Assumptions.standard();
@@ -202,7 +207,8 @@ public final class DryingRoom {
         }
         if (humidity >= caution.si()) {
             return List.of(Notice.warning("room.mould-caution",
-                    "The room is at " + air.humidity() + " relative humidity: from " + caution + " on mould grows on paper.",
+                    "The room is at " + air.humidity() + " relative humidity: from " + caution
+                    + " on mould grows on paper.",
                     "given", air.humidity().toString(), "limit", caution.toString(), "guidance", guidance));
         }
         if (humidity >= note.si()) {

@@ -106,7 +106,8 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      */
     public List<Notice> notices() {
         return used.si() / paper.si() >= PRACTICALLY_IMPOSSIBLE ? List.of() : List.of(Notice.warning("water.impossible",
-                perPaper() + " of fresh water for the paper: the couched sheet alone carries off more. Check both figures.",
+                perPaper() + " of fresh water for the paper: the couched sheet alone carries off more. Check both"
+                        + " figures.",
                 "given", perPaper().toString()));
     }
 

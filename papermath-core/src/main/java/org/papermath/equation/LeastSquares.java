@@ -55,7 +55,8 @@ public final class LeastSquares {
 
     /**
      * Finds the parameters with the least sum of Huber losses: a residual beyond {@code limit} times the scatter counts
-     * by its size, not by its square. The scatter is the median absolute residual over 0.6745; 1.345 is the usual limit.
+     * by its size, not by its square. The scatter is the median absolute residual over 0.6745; 1.345 is the usual
+     * limit.
      */
     public static Fit robust(Residuals residuals, int readings, double limit, double... start) {
         Fit fit = fit(residuals, readings, start);

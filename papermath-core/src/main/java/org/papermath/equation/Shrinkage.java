@@ -79,6 +79,11 @@ public final class Shrinkage {
         return along + across - along * across;
     }
 
+    /** Half the difference of the two directions about their mean, held so that neither grows for being the smaller one. */
+    public static double halfDifference(double mean, double difference) {
+        return Math.max(-mean, Math.min(mean, difference / 2));
+    }
+
     /** The linear shrinkage, equal in both directions, behind an area shrinkage: {@code 1 - sqrt(1 - a)}. */
     public static double linearOfArea(double area) {
         return area / (1 + Math.sqrt(1 - area));

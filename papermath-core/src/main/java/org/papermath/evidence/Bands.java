@@ -14,8 +14,8 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 
 /**
- * The band of a result from the bands of the assumptions behind it: each is put at its 5 % and its 95 % point in turn, and
- * the shifts of the result are added as squares, up and down apart.
+ * The band of a result from the bands of the assumptions behind it: each is put at its 5 % and its 95 % point in turn,
+ * and the shifts of the result are added as squares, up and down apart.
  */
 public final class Bands {
     private Bands() {
@@ -65,8 +65,8 @@ public final class Bands {
     }
 
     /**
-     * Works out an estimate that rests on assumptions of several scopes, such as those of the fibres of a blend. One that is
-     * found from two scopes is varied once.
+     * Works out an estimate that rests on assumptions of several scopes, such as those of the fibres of a blend. One
+     * that is found from two scopes is varied once.
      *
      * @param <Q> the quantity type
      * @param assumptions the store
@@ -106,7 +106,8 @@ public final class Bands {
             }
         }
         drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
-        return Estimate.of(likely, moved(likely, -Math.sqrt(down), factors), moved(likely, Math.sqrt(up), factors), drivers);
+        return Estimate.of(likely, moved(likely, -Math.sqrt(down), factors), moved(likely, Math.sqrt(up), factors),
+                drivers);
     }
 
     private static Collection<Assumption> varied(Assumptions assumptions, List<Use> uses) {

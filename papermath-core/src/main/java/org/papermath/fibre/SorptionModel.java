@@ -30,12 +30,13 @@ import org.papermath.quantity.Share;
 /**
  * Moisture of fibre and paper in equilibrium with air. Immutable.
  *
- * <p>Guggenheim–Anderson–de Boer isotherm {@code M = M0 C K a/((1 - K a)(1 - K a + C K a))}, a the relative humidity as a
- * fraction; a furnish by the oven-dry masses of its fibres. It is stated at 23 °C; at another temperature the ratio changes
- * by a slope given at 50 % relative humidity and scaled with the ratio. Good from 5 to 90 % relative humidity, about ±1 point
- * of moisture; ±0.3 after one oven-dry weighing.
+ * <p>Guggenheim–Anderson–de Boer isotherm {@code M = M0 C K a/((1 - K a)(1 - K a + C K a))}, a the relative humidity as
+ * a fraction; a furnish by the oven-dry masses of its fibres. It is stated at 23 °C; at another temperature the ratio
+ * changes by a slope given at 50 % relative humidity and scaled with the ratio. Good from 5 to 90 % relative humidity,
+ * about ±1 point of moisture; ±0.3 after one oven-dry weighing.
  *
- * @source regain tables of fibres, fitted; see the sources of {@code sorption.monolayer}, {@code .energy} and {@code .bulk}
+ * @source regain tables of fibres, fitted; see the sources of {@code sorption.monolayer}, {@code .energy} and
+ *     {@code .bulk}
  */
 public final class SorptionModel {
     /** The three constants of the isotherm; a calibration scales the first. */
@@ -57,7 +58,8 @@ public final class SorptionModel {
 
     private record Part(double share, Scope scope, double monolayer, double energy, double bulk) {
         static Part of(double share, Assumptions assumptions, Scope scope) {
-            return new Part(share, scope, assumptions.si("sorption.monolayer", scope), assumptions.si("sorption.energy", scope),
+            return new Part(share, scope, assumptions.si("sorption.monolayer", scope),
+                    assumptions.si("sorption.energy", scope),
                     assumptions.si("sorption.bulk", scope));
         }
     }
@@ -105,8 +107,8 @@ public final class SorptionModel {
     }
 
     /**
-     * Makes the model of a furnish: where the furnish has an isotherm of its own, measured, that one, else those of its fibres
-     * by oven-dry mass.
+     * Makes the model of a furnish: where the furnish has an isotherm of its own, measured, that one, else those of its
+     * fibres by oven-dry mass.
      *
      * @param assumptions the store
      * @param furnish the fibres
@@ -126,8 +128,8 @@ public final class SorptionModel {
     }
 
     /**
-     * Returns the model of paper that comes to the air from the wet side, as in drying: higher by the desorption offset, which
-     * is that of mid humidity.
+     * Returns the model of paper that comes to the air from the wet side, as in drying: higher by the desorption
+     * offset, which is that of mid humidity.
      *
      * @return the model
      */
@@ -162,12 +164,13 @@ public final class SorptionModel {
      */
     public Amount<Moisture> moisture(Air air) {
         return Kinds.MOISTURE.ofSi(
-                org.papermath.equation.Moisture.wetBasisOfRatio(ratioSi(air.humidity().si(), air.temperature().si())), "%");
+                org.papermath.equation.Moisture.wetBasisOfRatio(ratioSi(air.humidity().si(), air.temperature().si())),
+                "%");
     }
 
     /**
-     * Returns the moisture ratio with its band. The loop between wetting and drying counts as part of it, so it is at least as
-     * wide as the offset.
+     * Returns the moisture ratio with its band. The loop between wetting and drying counts as part of it, so it is at
+     * least as wide as the offset.
      *
      * @param air the air
      * @return water over oven-dry mass
@@ -243,14 +246,16 @@ public final class SorptionModel {
         double activity = air.humidity().si();
         if (activity < LEAST_ACTIVITY || activity > MOST_ACTIVITY) {
             notices.add(Notice.warning("sorption.humidity-range",
-                    "The isotherms hold from 5 to 90 % relative humidity; " + air.humidity() + " is outside, and the moisture"
+                    "The isotherms hold from 5 to 90 % relative humidity; " + air.humidity()
+                    + " is outside, and the moisture"
                             + " there is doubtful.",
                     "given", air.humidity().toString(), "least", "5 %", "most", "90 %"));
         }
         if (!desorbing) {
             notices.add(Notice.note("sorption.direction",
                     "Paper that comes from the wet side holds up to "
-                            + Kinds.MOISTURE_RATIO.ofSi(assumptions.si("sorption.desorption-offset", Scope.GENERAL), "%")
+                            + Kinds.MOISTURE_RATIO.ofSi(assumptions.si("sorption.desorption-offset", Scope.GENERAL),
+                            "%")
                             + " of its dry mass more than this.",
                     "offset", assumptions.si("sorption.desorption-offset", Scope.GENERAL)));
         }
@@ -258,7 +263,8 @@ public final class SorptionModel {
     }
 
     /**
-     * Calibrates the isotherm of a material by one oven-dry weighing: the monolayer is scaled so that the curve meets it.
+     * Calibrates the isotherm of a material by one oven-dry weighing: the monolayer is scaled so that the curve meets
+     * it.
      *
      * @param assumptions the store
      * @param scope the material
@@ -268,17 +274,20 @@ public final class SorptionModel {
      * @return the store with {@code sorption.monolayer} measured for the scope
      * @throws Refused if the air is outside 5 to 90 % relative humidity, or the oven-dry mass is not below that in air
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Mass> inAir, Reading<Mass> ovenDry,
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Mass> inAir,
+            Reading<Mass> ovenDry,
             Air air) {
         double dry = Kinds.MASS.siAboveZero(ovenDry.value(), "oven-dry mass");
         double wet = inAir.value().si();
         if (!(wet > dry)) {
             throw Refused.of("sorption.no-moisture",
-                    "moisture: " + inAir.value() + " in air and " + ovenDry.value() + " oven-dry given; the oven-dry mass must be"
+                    "moisture: " + inAir.value() + " in air and " + ovenDry.value()
+                    + " oven-dry given; the oven-dry mass must be"
                             + " the smaller. Weigh the dried sample at once, before it takes up water.",
                     "inAir", inAir.value().toString(), "ovenDry", ovenDry.value().toString());
         }
-        Kinds.RELATIVE_HUMIDITY.siWithin(air.humidity(), "relative humidity of the weighing", LEAST_ACTIVITY, MOST_ACTIVITY);
+        Kinds.RELATIVE_HUMIDITY.siWithin(air.humidity(), "relative humidity of the weighing", LEAST_ACTIVITY,
+                MOST_ACTIVITY);
         Assumption monolayer = assumptions.get("sorption.monolayer", scope);
         SorptionModel model = from(assumptions, scope);
         double stated = model.ratioSi(air.humidity().si(), STATED_AT);

@@ -24,7 +24,8 @@ public final class DeadWeight {
      * @throws Refused if a value is out of range
      */
     public static Amount<SheetPressure> pressure(Quantity<Mass> mass, Quantity<Area> area) {
-        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(PressForce.weightForce(Kinds.MASS.si(mass, "mass of the weight")),
+        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(PressForce.weightForce(Kinds.MASS.si(mass,
+                "mass of the weight")),
                 Kinds.AREA.siAboveZero(area, "area of the sheets")), "kPa");
     }
 

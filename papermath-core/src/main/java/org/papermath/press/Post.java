@@ -105,7 +105,8 @@ public final class Post {
      * @throws Refused if the mass is not above zero
      */
     public Post wetFelt(Quantity<Mass> oneFelt) {
-        return new Post(felts, sheets, sheetMass, Kinds.MASS.siAboveZero(oneFelt, "mass of a wet felt"), feltHeight, sheetHeight);
+        return new Post(felts, sheets, sheetMass, Kinds.MASS.siAboveZero(oneFelt, "mass of a wet felt"), feltHeight,
+                sheetHeight);
     }
 
     /**
@@ -183,8 +184,8 @@ public final class Post {
     }
 
     /**
-     * Returns what this post should not be made without knowing: too high for the press, too heavy for one person, too many
-     * sheets to press evenly.
+     * Returns what this post should not be made without knowing: too high for the press, too heavy for one person, too
+     * many sheets to press evenly.
      *
      * @param press the press
      * @return an unmodifiable list
@@ -202,13 +203,15 @@ public final class Post {
         });
         if (mass().si() > LIFTING_LIMIT) {
             notices.add(Notice.warning("post.lifting",
-                    "The post weighs " + mass() + ", more than the 23 kg (51 lb) one person should lift at best: take two"
+                    "The post weighs " + mass()
+                    + ", more than the 23 kg (51 lb) one person should lift at best: take two"
                             + " people, a trolley or smaller posts.",
                     "mass", mass().toString(), "limit", "23 kg", "guidance", "NIOSH 94-110"));
         }
         if (sheets > EVEN_SHEETS) {
             notices.add(Notice.note("post.uneven",
-                    "Posts of more than " + EVEN_SHEETS + " sheets press unevenly.", "sheets", sheets, "limit", EVEN_SHEETS));
+                    "Posts of more than " + EVEN_SHEETS + " sheets press unevenly.", "sheets", sheets, "limit",
+                    EVEN_SHEETS));
         }
         return List.copyOf(notices);
     }

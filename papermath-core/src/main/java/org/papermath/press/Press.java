@@ -111,19 +111,21 @@ public final class Press {
      * @return the press
      * @throws Refused if a value is out of range
      */
-    public static Press of(String name, Quantity<Force> jack, Quantity<Length> platenWidth, Quantity<Length> platenLength) {
+    public static Press of(String name, Quantity<Force> jack, Quantity<Length> platenWidth,
+            Quantity<Length> platenLength) {
         if (name.isBlank()) {
             throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");
         }
         Kinds.FORCE.siAboveZero(jack, "rating of the jack");
         return new Press(name, List.of(new Part("jack", Kinds.FORCE.check(jack, "rating of the jack"))),
-                Kinds.LENGTH.siAboveZero(platenWidth, "platen width"), Kinds.LENGTH.siAboveZero(platenLength, "platen length"),
+                Kinds.LENGTH.siAboveZero(platenWidth, "platen width"),
+                Kinds.LENGTH.siAboveZero(platenLength, "platen length"),
                 Double.NaN);
     }
 
     /**
-     * Compares the meanings of a "ton" with a second figure for the same jack, such as its greatest gauge pressure on its ram.
-     * It is for the person to choose; the library never does.
+     * Compares the meanings of a "ton" with a second figure for the same jack, such as its greatest gauge pressure on
+     * its ram. It is for the person to choose; the library never does.
      *
      * @param tons the number on the label, above zero
      * @param second the rating by another way, above zero
@@ -135,7 +137,8 @@ public final class Press {
         List<TonReading> readings = new ArrayList<>();
         for (String code : List.of("tonf_us", "tf", "tonf_uk")) {
             double force = Kinds.FORCE.siAboveZero(Kinds.FORCE.of(tons, code), "tons on the label");
-            readings.add(new TonReading(code, Kinds.FORCE.ofSi(force, "kN"), Kinds.NUMBER.ofSi(force / other - 1, "%")));
+            readings.add(new TonReading(code, Kinds.FORCE.ofSi(force, "kN"),
+                    Kinds.NUMBER.ofSi(force / other - 1, "%")));
         }
         readings.sort(Comparator.comparingDouble(reading -> Math.abs(reading.off().si())));
         return List.copyOf(readings);
@@ -165,7 +168,8 @@ public final class Press {
      * @throws Refused if the height is not above zero
      */
     public Press daylight(Quantity<Length> height) {
-        return new Press(name, parts, platenWidth, platenLength, Kinds.LENGTH.siAboveZero(height, "daylight of the press"));
+        return new Press(name, parts, platenWidth, platenLength,
+                Kinds.LENGTH.siAboveZero(height, "daylight of the press"));
     }
 
     /**
@@ -205,7 +209,8 @@ public final class Press {
     }
 
     /**
-     * Returns the greatest force that is suggested: a share ({@code press.allowed-share}) of the rating of the weakest part.
+     * Returns the greatest force that is suggested: a share ({@code press.allowed-share}) of the rating of the weakest
+     * part.
      *
      * @param assumptions where the share is looked up
      * @return the force, the weakest part and the share of its rating
@@ -242,14 +247,14 @@ public final class Press {
     }
 
     /**
-     * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post wants the same pressure, so a smaller
-     * force.
+     * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post wants the same pressure, so a
+     * smaller force.
      *
      * @param pressure the pressure wanted on the sheet
      * @param sheets the area of the wet sheets of one layer, above zero
      * @return the setting
-     * @throws Refused if a value is out of range, the force is above the allowed one, or the pressure is above the limit for
-     *     hand presses ({@code press.pressure-limit})
+     * @throws Refused if a value is out of range, the force is above the allowed one, or the pressure is above the
+     *     limit for hand presses ({@code press.pressure-limit})
      */
     public Setting forceFor(Quantity<SheetPressure> pressure, Quantity<Area> sheets) {
         double p = Kinds.SHEET_PRESSURE.si(pressure, "pressure on the sheet");
@@ -275,7 +280,8 @@ public final class Press {
         if (newtons > allowed.force().si() * (1 + 1e-12)) {
             throw Refused.of("press.above-allowed",
                     "press \"" + name + "\": " + force + " wanted on the post; its weakest part, the "
-                            + allowed.weakest().name() + ", allows " + allowed + ". Press with less or in smaller posts.",
+                            + allowed.weakest().name() + ", allows " + allowed
+                            + ". Press with less or in smaller posts.",
                     "press", name, "given", force.toString(), "limit", allowed.force().toString(),
                     "part", allowed.weakest().name());
         }
@@ -284,7 +290,8 @@ public final class Press {
         if (area.si() < 0.5 * platenWidth * platenLength) {
             notices.add(Notice.note("press.small-post",
                     "The sheets cover " + Kinds.SHARE.ofSi(area.si() / (platenWidth * platenLength), "%")
-                            + " of the platen: the same force presses harder on less paper. Hold the pressure, not the force,"
+                            + " of the platen: the same force presses harder on less paper. Hold the pressure, not"
+                            + " the force,"
                             + " and lay the post in the middle.",
                     "area", area.toString()));
         }

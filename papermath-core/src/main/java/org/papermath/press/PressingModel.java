@@ -33,14 +33,15 @@ import org.papermath.sheet.PressedSheet;
  *
  * <p>Long pressing comes to {@code M_eq = max(M_floor, a WRV (p/p0)^-b)}; on the way
  * {@code M = M_eq + (M_in - M_eq) exp(-t/tau)} with {@code tau = tau0 (W/0.1)² (WRV/1.5)²}, W the oven-dry grammage in
- * kg/m². For felts on both sides, damp and not dripping; 0.03 to 1.5 MPa on the sheet, up to 400 g/m². About ±0.06 of the
- * solids; ±0.02 after one sheet weighed couched, pressed and dry.
+ * kg/m². For felts on both sides, damp and not dripping; 0.03 to 1.5 MPa on the sheet, up to 400 g/m². About ±0.06 of
+ * the solids; ±0.02 after one sheet weighed couched, pressed and dry.
  *
- * @source form and constants of the library from published results quoted at {@code press.factor}; the square of the grammage
- *     after Kerekes and McDonald 1991
+ * @source form and constants of the library from published results quoted at {@code press.factor}; the square of the
+ *     grammage after Kerekes and McDonald 1991
  */
 public final class PressingModel {
-    private static final List<String> IDS = List.of("press.factor", "press.exponent", "press.floor", "press.time-constant");
+    private static final List<String> IDS =
+            List.of("press.factor", "press.exponent", "press.floor", "press.time-constant");
     private static final double GREATEST_GRAMMAGE = 0.4;
     private static final double LEAST_PRESSURE = 0.03e6;
 
@@ -118,7 +119,8 @@ public final class PressingModel {
      */
     public Amount<MoistureRatio> equilibrium(Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure) {
         return Kinds.MOISTURE_RATIO.ofSi(
-                equilibrium(Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value"), pressed(pressure)), "g/g");
+                equilibrium(Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value"), pressed(pressure)),
+                "g/g");
     }
 
     private double equilibrium(double retention, double pressure) {
@@ -139,8 +141,8 @@ public final class PressingModel {
      * @param pressure the pressure on the sheet
      * @param hold the time at load
      * @return the pressed sheet, and what to know of it
-     * @throws Refused if the pressure is above the limit for hand presses ({@code press.pressure-limit}), or a value is out of
-     *     range
+     * @throws Refused if the pressure is above the limit for hand presses ({@code press.pressure-limit}), or a value is
+     *     out of range
      */
     public Result press(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
@@ -153,10 +155,12 @@ public final class PressingModel {
         double in = sheet.ratio().si();
         double ratio = Pressing.ratioAfter(in, equilibrium, constant, seconds);
         PressedSheet out = sheet.pressed(Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(ratio), "%"));
-        List<Notice> notices = new ArrayList<>(pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure"), assumptions));
+        List<Notice> notices = new ArrayList<>(pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure"),
+                assumptions));
         if (seconds < 3 * constant) {
             notices.add(Notice.note("press.short-hold",
-                    "The load is held for " + hold + "; this sheet would still give up water after three time constants, "
+                    "The load is held for " + hold
+                    + "; this sheet would still give up water after three time constants, "
                             + Kinds.TIME.ofSi(3 * constant, "s") + ".",
                     "given", hold.toString(), "wanted", Kinds.TIME.ofSi(3 * constant, "s").toString()));
         }
@@ -173,7 +177,8 @@ public final class PressingModel {
         }
         if (assumptions.get("press.factor", scope).basis() != Basis.MEASURED_HERE) {
             notices.add(Notice.note("press.uncalibrated",
-                    "The water retention value rules this result; one from a table, of unsaid basis or from a gentler spinning"
+                    "The water retention value rules this result; one from a table, of unsaid basis or from a gentler"
+                    + " spinning"
                             + " overstates the water. One sheet weighed couched, pressed and dry settles it.",
                     "retention", retention.toString()));
         }
@@ -191,7 +196,8 @@ public final class PressingModel {
      * @return the solids
      * @throws Refused as {@link #press}
      */
-    public Estimate<Solids> solids(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+    public Estimate<Solids> solids(CouchedSheet sheet, Quantity<WaterRetention> retention,
+            Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
         return Bands.of(assumptions, scope, IDS,
                 store -> from(store, scope).press(sheet, retention, pressure, hold).solids());
@@ -294,10 +300,11 @@ public final class PressingModel {
      * @param pressure the pressure on the sheet
      * @param hold the time at load
      * @return the store with {@code press.factor} measured for the press
-     * @throws Refused if the pressed mass is not between the oven-dry and the couched one, the hold is too short to tell, or
-     *     the sheet is at the floor no press goes below
+     * @throws Refused if the pressed mass is not between the oven-dry and the couched one, the hold is too short to
+     *     tell, or the sheet is at the floor no press goes below
      */
-    public static Assumptions calibrate(Assumptions assumptions, Press press, CouchedSheet sheet, Reading<Mass> pressedMass,
+    public static Assumptions calibrate(Assumptions assumptions, Press press, CouchedSheet sheet,
+            Reading<Mass> pressedMass,
             Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
         Scope scope = Scope.at(press.name());
         PressingModel model = from(assumptions, scope);
@@ -307,7 +314,8 @@ public final class PressingModel {
         double mass = pressedMass.value().si();
         if (!(mass > dry && mass < sheet.mass().si())) {
             throw Refused.of("press.calibration-mass",
-                    "mass of the pressed sheet: " + pressedMass.value() + " given; it must lie between the oven-dry mass "
+                    "mass of the pressed sheet: " + pressedMass.value()
+                    + " given; it must lie between the oven-dry mass "
                             + sheet.ovenDry() + " and the couched mass " + sheet.mass() + ".",
                     "given", pressedMass.value().toString(), "least", sheet.ovenDry().toString(),
                     "most", sheet.mass().toString());
@@ -318,13 +326,15 @@ public final class PressingModel {
                 Kinds.TIME.siAboveZero(hold, "time at load"));
         if (!(equilibrium > 0)) {
             throw Refused.of("press.calibration-hold",
-                    "time at load: " + hold + " given; too short to tell where this sheet would have come to rest. Hold for at"
+                    "time at load: " + hold
+                    + " given; too short to tell where this sheet would have come to rest. Hold for at"
                             + " least " + Kinds.TIME.ofSi(5 * constant, "s") + ".",
                     "given", hold.toString(), "least", Kinds.TIME.ofSi(5 * constant, "s").toString());
         }
         if (equilibrium < model.floor) {
             throw Refused.of("press.calibration-floor",
-                    "pressed sheet: " + Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g") + " water on dry; that is less than the"
+                    "pressed sheet: " + Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g")
+                    + " water on dry; that is less than the"
                             + " fibre walls hold, " + Kinds.MOISTURE_RATIO.ofSi(model.floor, "g/g")
                             + ", and says nothing of the press. Check the oven-dry mass.",
                     "given", equilibrium, "limit", model.floor);
@@ -345,14 +355,16 @@ public final class PressingModel {
         if (pressure.si() > limit) {
             throw Refused.of("press.pressure-limit",
                     "pressure on the sheet: " + pressure + " given; no hand press is known above "
-                            + Kinds.SHEET_PRESSURE.ofSi(limit, "MPa") + ". Check the area that carries the force and which ton"
+                            + Kinds.SHEET_PRESSURE.ofSi(limit, "MPa")
+                            + ". Check the area that carries the force and which ton"
                             + " is meant.",
                     "given", pressure.toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(limit, "MPa").toString());
         }
         if (pressure.si() > warning) {
             return List.of(Notice.warning("press.pressure-high",
                     "The pressure on the sheet is " + pressure.to("MPa") + "; above "
-                            + Kinds.SHEET_PRESSURE.ofSi(warning, "MPa") + " solids and density hardly answer any more and are"
+                            + Kinds.SHEET_PRESSURE.ofSi(warning, "MPa")
+                            + " solids and density hardly answer any more and are"
                             + " only carried on from lower pressures.",
                     "given", pressure.toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(warning, "MPa").toString()));
         }

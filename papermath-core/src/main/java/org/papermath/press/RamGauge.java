@@ -12,7 +12,8 @@ import org.papermath.quantity.Refused;
 
 /**
  * A hydraulic ram with a gauge. What the gauge shows is the pressure of the oil, never that on the sheet:
- * {@code F = p pi d²/4 - F0}, where F0 lifts the platen and stretches the springs. A good gauge is within 3 %. Immutable.
+ * {@code F = p pi d²/4 - F0}, where F0 lifts the platen and stretches the springs. A good gauge is within 3 %.
+ * Immutable.
  */
 public final class RamGauge {
     private final double diameter;
@@ -70,6 +71,7 @@ public final class RamGauge {
 
     @Override
     public String toString() {
-        return "ram of " + Kinds.LENGTH.ofSi(diameter, "mm") + (takenUp == 0 ? "" : ", less " + Kinds.FORCE.ofSi(takenUp, "N"));
+        return "ram of " + Kinds.LENGTH.ofSi(diameter, "mm")
+                + (takenUp == 0 ? "" : ", less " + Kinds.FORCE.ofSi(takenUp, "N"));
     }
 }

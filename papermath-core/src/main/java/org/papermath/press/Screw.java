@@ -36,7 +36,8 @@ public final class Screw {
     private final double collarDiameter;
     private final List<Estimate.Driver> drivers;
 
-    private Screw(double lead, double diameter, double friction, double leastFriction, double mostFriction, double angle,
+    private Screw(double lead, double diameter, double friction, double leastFriction, double mostFriction,
+            double angle,
             double collarDiameter, List<Estimate.Driver> drivers) {
         this.lead = lead;
         this.diameter = diameter;
@@ -90,7 +91,8 @@ public final class Screw {
     private static Screw assumed(Quantity<Length> lead, Quantity<Length> meanDiameter, String material) {
         Assumption friction = Assumptions.standard().get("press.screw-friction", Scope.of(material));
         return new Screw(Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
-                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"), friction.likelySi(), friction.lowSi(),
+                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"), friction.likelySi(),
+                friction.lowSi(),
                 friction.highSi(), 0, 0, List.of(new Estimate.Driver(friction, 1)));
     }
 
@@ -117,7 +119,8 @@ public final class Screw {
         double radians = halfAngle.to(tech.units.indriya.unit.Units.RADIAN).getValue().doubleValue();
         if (!(radians >= 0 && radians < Math.PI / 4)) {
             throw Refused.of("screw.thread-angle",
-                    "half thread angle: " + halfAngle + " given; it must be from 0 to less than 45°. Give half the angle"
+                    "half thread angle: " + halfAngle
+                    + " given; it must be from 0 to less than 45°. Give half the angle"
                             + " between the flanks.", "given", halfAngle.toString());
         }
         return new Screw(lead, diameter, friction, leastFriction, mostFriction, radians, collarDiameter, drivers);
@@ -131,11 +134,13 @@ public final class Screw {
      * @throws Refused if the force is out of range, or if the thread jams: friction lets no torque advance it
      */
     public Amount<Torque> torqueFor(Quantity<Force> force) {
-        double torque = PressForce.screwRaisingTorque(Kinds.FORCE.si(force, "force of the screw"), lead, diameter, friction,
+        double torque = PressForce.screwRaisingTorque(Kinds.FORCE.si(force, "force of the screw"), lead, diameter,
+                friction,
                 angle, friction, collarDiameter);
         if (Double.isInfinite(torque)) {
             throw Refused.of("screw.jams",
-                    "screw: with a friction of " + friction + " its thread jams; no torque presses with it. Check lead and"
+                    "screw: with a friction of " + friction
+                    + " its thread jams; no torque presses with it. Check lead and"
                             + " mean diameter.", "friction", friction);
         }
         return Kinds.TORQUE.ofSi(torque, "N.m");
@@ -149,7 +154,8 @@ public final class Screw {
      * @throws Refused if the force is out of range
      */
     public Amount<Torque> looseningTorque(Quantity<Force> force) {
-        return Kinds.TORQUE.ofSi(Math.max(0, PressForce.screwLoweringTorque(Kinds.FORCE.si(force, "force of the screw"), lead,
+        return Kinds.TORQUE.ofSi(Math.max(0,
+                PressForce.screwLoweringTorque(Kinds.FORCE.si(force, "force of the screw"), lead,
                 diameter, friction, angle, friction, collarDiameter)), "N.m");
     }
 

@@ -76,7 +76,8 @@ public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
             String meaning = mercury + " = " + mercury.to("kPa") + " = " + mercury.to("psi");
             throw Refused.of("vacuum.above-atmosphere",
                     "vacuum: " + shown + " given; no vacuum is more than the air outside, here " + limit + "."
-                            + (likely ? " Inches of mercury were probably meant: " + meaning + "." : " Check the unit."),
+                            + (likely ? " Inches of mercury were probably meant: " + meaning + "."
+                            : " Check the unit."),
                     "given", shown.toString(), "limit", limit, "likely", likely ? meaning : "");
         }
     }

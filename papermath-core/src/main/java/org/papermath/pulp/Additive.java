@@ -13,8 +13,8 @@ import org.papermath.quantity.Share;
 /**
  * Something added to the pulp: its name, what it is for, and how much of the product is active matter. Immutable.
  *
- * <p>The purpose decides the usual place in the order of addition: pigment and filler first, then the agent that fixes them,
- * then carbonate, size and formation aid.
+ * <p>The purpose decides the usual place in the order of addition: pigment and filler first, then the agent that fixes
+ * them, then carbonate, size and formation aid.
  */
 public final class Additive {
     private final String name;
@@ -124,7 +124,8 @@ public final class Additive {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Additive that && name.equals(that.name) && purpose == that.purpose && active == that.active;
+        return other instanceof Additive that && name.equals(that.name) && purpose == that.purpose
+                && active == that.active;
     }
 
     @Override

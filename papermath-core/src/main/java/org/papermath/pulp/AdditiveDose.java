@@ -17,8 +17,8 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Unclear;
 
 /**
- * How much of an additive a recipe takes. It goes with the dry fibre, never with the litres: the same tint on another amount
- * of fibre is the same dose.
+ * How much of an additive a recipe takes. It goes with the dry fibre, never with the litres: the same tint on another
+ * amount of fibre is the same dose.
  *
  * @param additive the additive
  * @param dose active matter over oven-dry fibre, 0 to 50 %
@@ -107,8 +107,8 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
     }
 
     /**
-     * Puts doses in the usual order of addition: filler and colour first, then what fixes them, then carbonate, size and
-     * formation aid.
+     * Puts doses in the usual order of addition: filler and colour first, then what fixes them, then carbonate, size
+     * and formation aid.
      *
      * @param doses the doses of a recipe
      * @return the same in order; equals keep theirs
@@ -118,7 +118,8 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
     }
 
     /**
-     * Makes the question to ask back when a recipe says "9 %" of something beside a bath: on the dry fibre, or of the solution.
+     * Makes the question to ask back when a recipe says "9 %" of something beside a bath: on the dry fibre, or of the
+     * solution.
      *
      * @param what the name of the stuff
      * @param bare the bare percentage
@@ -127,7 +128,8 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @return the question, to be thrown or shown, with the mass each meaning gives
      * @throws Refused if a value is out of range
      */
-    public static Unclear whichBase(String what, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry, Quantity<Volume> bath) {
+    public static Unclear whichBase(String what, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry,
+            Quantity<Volume> bath) {
         double share = Kinds.NUMBER.siWithin(bare, what, 0, 1);
         Amount<Dimensionless> given = Kinds.NUMBER.ofSi(share, "%");
         Amount<Mass> onFibre = Kinds.MASS.ofSi(share * Kinds.MASS.si(ovenDry, "oven-dry fibre"), "g");

@@ -23,7 +23,8 @@ import org.papermath.quantity.SolutionStrength;
  */
 public record AdditiveSolution(Additive additive, Amount<SolutionStrength> strength, Amount<Volume> volume) {
     /**
-     * Makes a solution of a weighed product. At these strengths the volume of the water is taken for that of the solution.
+     * Makes a solution of a weighed product. At these strengths the volume of the water is taken for that of the
+     * solution.
      *
      * @param additive what is dissolved
      * @param product the product weighed out

@@ -22,8 +22,8 @@ import org.papermath.quantity.Rate;
 import org.papermath.quantity.Refused;
 
 /**
- * The bars of a beater and how fast they pass each other: roll bars, bedplate bars, their length, the speed and diameter of
- * the roll. Immutable.
+ * The bars of a beater and how fast they pass each other: roll bars, bedplate bars, their length, the speed and
+ * diameter of the roll. Immutable.
  *
  * @see BeatingTime
  */
@@ -56,14 +56,16 @@ public final class BeaterGeometry {
     public static BeaterGeometry of(int rollBars, int bedBars, Quantity<Length> barLength, Quantity<Rate> speed,
             Quantity<Length> diameterOverBars) {
         return new BeaterGeometry(bars(rollBars, "roll"), bars(bedBars, "bedplate"),
-                Kinds.LENGTH.siAboveZero(barLength, "length of the bars"), Kinds.RATE.siAboveZero(speed, "speed of the roll"),
+                Kinds.LENGTH.siAboveZero(barLength, "length of the bars"),
+                        Kinds.RATE.siAboveZero(speed, "speed of the roll"),
                 Kinds.LENGTH.siAboveZero(diameterOverBars, "diameter of the roll over the bars"));
     }
 
     private static int bars(int bars, String where) {
         if (bars < 1 || bars > 1000) {
             throw Refused.of("beater.bars",
-                    "bars of the " + where + ": " + bars + " given; it must be from 1 to 1000. Count the bars, not the grooves.",
+                    "bars of the " + where + ": " + bars
+                            + " given; it must be from 1 to 1000. Count the bars, not the grooves.",
                     "part", where, "given", bars, "least", 1, "most", 1000);
         }
         return bars;
@@ -115,7 +117,8 @@ public final class BeaterGeometry {
             Amount<Power> withAmount = Kinds.POWER.ofSi(with, "W");
             Amount<Power> withoutAmount = Kinds.POWER.ofSi(without, "W");
             throw Refused.of("beater.idle-above-loaded",
-                    "idle power: " + withoutAmount + " given, more than the " + withAmount + " with the roll down. See whether the"
+                    "idle power: " + withoutAmount + " given, more than the " + withAmount
+                            + " with the roll down. See whether the"
                             + " two were changed over.",
                     "idle", withoutAmount.toString(), "loaded", withAmount.toString());
         }
@@ -131,7 +134,8 @@ public final class BeaterGeometry {
      * @return net power × time over fibre
      * @throws Refused if a value is out of range
      */
-    public static Amount<MassicEnergy> specificEnergy(Quantity<Power> netPower, Quantity<Time> time, Quantity<Mass> ovenDry) {
+    public static Amount<MassicEnergy> specificEnergy(Quantity<Power> netPower, Quantity<Time> time,
+            Quantity<Mass> ovenDry) {
         return Kinds.MASSIC_ENERGY.ofSi(BeaterArithmetic.specificEnergy(Kinds.POWER.si(netPower, "net power"),
                 Kinds.TIME.si(time, "beating time"), Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre")), "kW.h/t");
     }

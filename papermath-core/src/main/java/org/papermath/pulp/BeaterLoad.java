@@ -53,7 +53,8 @@ public final class BeaterLoad {
     public static BeaterLoad of(Beater beater, Pulp pulp) {
         if (pulp.volume().si() > beater.trough().si() * (1 + COUNT_GUARD)) {
             throw Refused.of("beater.overfull",
-                    "beater load: " + pulp.volume() + " of stock given, but " + beater.name() + " turns " + beater.trough()
+                    "beater load: " + pulp.volume() + " of stock given, but " + beater.name() + " turns "
+                            + beater.trough()
                             + ". Beat it in more loads, or thicken it.",
                     "given", pulp.volume().toString(), "most", beater.trough().toString(), "beater", beater.name());
         }
@@ -104,11 +105,14 @@ public final class BeaterLoad {
      * @return the time from the first charge to the last cleaning
      * @throws Refused if the number or a time is out of range
      */
-    public static Amount<Time> hours(int loads, Quantity<Time> charging, Quantity<Time> beating, Quantity<Time> cleaning) {
+    public static Amount<Time> hours(int loads, Quantity<Time> charging, Quantity<Time> beating,
+            Quantity<Time> cleaning) {
         if (loads < 1) {
-            throw Refused.of("beater.no-loads", "beater loads: " + loads + " given; one or more is wanted.", "given", loads);
+            throw Refused.of("beater.no-loads", "beater loads: " + loads + " given; one or more is wanted.", "given",
+                    loads);
         }
-        return Kinds.TIME.ofSi(loads * (Kinds.TIME.si(charging, "time to charge") + Kinds.TIME.si(beating, "time to beat")
+        return Kinds.TIME.ofSi(loads * (Kinds.TIME.si(charging, "time to charge")
+                + Kinds.TIME.si(beating, "time to beat")
                 + Kinds.TIME.si(cleaning, "time to clean")), "h");
     }
 
@@ -121,7 +125,8 @@ public final class BeaterLoad {
      * @throws Refused if a value is out of range
      */
     public static Amount<javax.measure.quantity.Volume> soakWater(Quantity<Mass> ovenDry, Quantity<LiquorRatio> ratio) {
-        return Kinds.VOLUME.ofSi(Kinds.MASS.si(ovenDry, "oven-dry fibre") * Kinds.LIQUOR_RATIO.si(ratio, "liquor ratio"), "L");
+        return Kinds.VOLUME.ofSi(Kinds.MASS.si(ovenDry, "oven-dry fibre") * Kinds.LIQUOR_RATIO.si(ratio,
+                "liquor ratio"), "L");
     }
 
     /**
@@ -179,7 +184,8 @@ public final class BeaterLoad {
                     "given", pulp.consistency().toString(), "limit", Kinds.CONSISTENCY.ofSi(limit, "%").toString()));
         } else if (c > warning) {
             notices.add(Notice.warning("beater.consistency-warning",
-                    "The load stands at " + pulp.consistency() + " by mass; above " + Kinds.CONSISTENCY.ofSi(warning, "%")
+                    "The load stands at " + pulp.consistency() + " by mass; above "
+                            + Kinds.CONSISTENCY.ofSi(warning, "%")
                             + " a beater with gravity return may stop turning over. Give less fibre or more water.",
                     "given", pulp.consistency().toString(), "limit", Kinds.CONSISTENCY.ofSi(warning, "%").toString()));
         }

@@ -20,14 +20,19 @@ import org.papermath.quantity.SchopperRiegler;
 /**
  * Drainability after a time in a beater: SR(t) = SR_m − (SR_m − SR_0) exp(−(k t)^p). Immutable.
  *
- * <p>The rate k belongs to a fibre in a beater near its rated load. Until it is calibrated it is good to a factor of two.
- * Fibres without a default, such as kozo, have none because hours in a beater say little of them.
+ * <p>The rate k belongs to a fibre in a beater near its rated load. Until it is calibrated it is good to a factor of
+ * two. Fibres without a default, such as kozo, have none because hours in a beater say little of them.
  *
  * @source common practice; the form is chosen here to run from the unbeaten value to the limit
  */
 public final class BeatingModel {
     /** How far a single rate may be off when the readings themselves would make it look surer. */
     private static final double LEAST_RELATIVE_ERROR = 0.05;
+    /** A rate less sure than this, as a logarithm, is none. */
+    private static final double MOST_RELATIVE_ERROR = 1.5;
+    /** Readings whose course is flatter or steeper than this do not follow the form. */
+    private static final double LEAST_EXPONENT = 0.2;
+    private static final double MOST_EXPONENT = 6;
     /** Standard errors from the mean to the 5 % and 95 % points. */
     private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
 
@@ -59,7 +64,8 @@ public final class BeatingModel {
                     "limit of beating: " + sr(limit) + " given, not above the unbeaten " + sr(start) + ".",
                     "limit", sr(limit).toString(), "start", sr(start).toString());
         }
-        return new BeatingModel(start, limit, assumptions.get("beating.rate", scope), assumptions.si("beating.exponent", scope));
+        return new BeatingModel(start, limit, assumptions.get("beating.rate", scope),
+                assumptions.si("beating.exponent", scope));
     }
 
     /**
@@ -85,7 +91,8 @@ public final class BeatingModel {
     }
 
     /**
-     * Returns the drainability after a time with the band that the rate leaves open, which is wide until a load was read here.
+     * Returns the drainability after a time with the band that the rate leaves open, which is wide until a load was
+     * read here.
      *
      * @param time the beating time, zero or more
      * @return the Schopper–Riegler number with its band
@@ -106,35 +113,38 @@ public final class BeatingModel {
      *
      * @param wanted the Schopper–Riegler number, from the unbeaten value to below the limit
      * @return the beating time
-     * @throws Refused if the number is below the unbeaten value, or at the limit or beyond, where no time is long enough
+     * @throws Refused if the number is below the unbeaten value, or at the limit or beyond, where no time is long
+     *     enough
      */
     public Amount<Time> timeTo(Quantity<SchopperRiegler> wanted) {
         double value = Kinds.SCHOPPER_RIEGLER.si(wanted, "Schopper-Riegler number");
         requireReachable(value, start, limit);
-        return Kinds.TIME.ofSi(value == start ? 0 : Beating.doseFor(value, start, limit, rate.likelySi(), exponent), "h");
+        return Kinds.TIME.ofSi(value == start ? 0 : Beating.doseFor(value, start, limit, rate.likelySi(), exponent),
+                "h");
     }
 
     private static void requireReachable(double value, double start, double limit) {
         if (value < start || value >= limit) {
             throw Refused.of("beating.unreachable",
-                    "Schopper-Riegler number: " + sr(value) + " given; beating goes from " + sr(start) + " unbeaten towards " + sr(limit)
+                    "Schopper-Riegler number: " + sr(value) + " given; beating goes from " + sr(start)
+                            + " unbeaten towards " + sr(limit)
                             + " and does not get there. Check the reading, or read your own unbeaten pulp.",
                     "given", sr(value).toString(), "least", sr(start).toString(), "most", sr(limit).toString());
         }
     }
 
     /**
-     * Returns what readings of one's own pulp say of the fibre in the beater. A reading before beating sets the unbeaten
-     * value. One reading after beating sets the rate, two or more set rate and exponent by a straight line through
-     * ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t.
+     * Returns what readings of one's own pulp say of the fibre in the beater. A reading before beating sets the
+     * unbeaten value. One reading after beating sets the rate, two or more set rate and exponent by a straight line
+     * through ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t.
      *
      * @param assumptions what is taken for the rest
      * @param scope the fibre and the beater the readings hold for
      * @param readings one or more readings, at different times
      * @return the assumptions with {@code beating.rate}, and where the readings tell them {@code beating.exponent} and
      *     {@code beating.drainability-unbeaten}, in that scope
-     * @throws Refused if there is no reading, a number is not between the unbeaten value and the limit, or the readings fall
-     *     with beating
+     * @throws Refused if there is no reading, a number is not between the unbeaten value and the limit, or the readings
+     *     fall with beating, lie too near each other or are too unsure to tell a rate
      */
     public static Assumptions calibrate(Assumptions assumptions, Scope scope,
             List<BeatingRecord.Point<SchopperRiegler>> readings) {
@@ -146,7 +156,8 @@ public final class BeatingModel {
                 double value = point.drainability().value().si();
                 double half = FIVE_PERCENT_POINT * point.drainability().error().si();
                 result = result.with(result.get("beating.drainability-unbeaten", scope).with(scope, value,
-                        Math.max(0, value - half), Math.min(100, value + half), Basis.MEASURED_HERE, here(readings.size())));
+                        Math.max(0, value - half), Math.min(100, value + half), Basis.MEASURED_HERE,
+                                here(readings.size())));
             }
         }
         if (beaten.isEmpty()) {
@@ -166,7 +177,8 @@ public final class BeatingModel {
             if (value[i] == start) {
                 throw Refused.of("beating.no-rise",
                         "Schopper-Riegler number: " + sr(value[i]) + " given after " + beaten.get(i).time().value()
-                                + ", the same as before beating; such a reading tells no rate. Beat longer and read again.",
+                                + ", the same as before beating; such a reading tells no rate. Beat longer and read"
+                                + " again.",
                         "given", sr(value[i]).toString());
             }
         }
@@ -182,15 +194,24 @@ public final class BeatingModel {
             later[i] *= 1 + 1e-6;
             double[] then = fit(later, value, start, limit, prior);
             for (int k = 0; k < 2; k++) {
-                double byValue = (Math.log(there[k]) - Math.log(fit[k])) / step * beaten.get(i).drainability().error().si();
-                double byTime = (Math.log(then[k]) - Math.log(fit[k])) / 1e-6 * beaten.get(i).time().error().si() / time[i];
+                double byValue = (Math.log(there[k]) - Math.log(fit[k])) / step * beaten.get(i).drainability().error()
+                        .si();
+                double byTime = (Math.log(then[k]) - Math.log(fit[k])) / 1e-6 * beaten.get(i).time().error()
+                        .si() / time[i];
                 error[k] += byValue * byValue + byTime * byTime;
             }
+        }
+        if (!(Math.sqrt(error[0]) <= MOST_RELATIVE_ERROR) || !(fit[1] > LEAST_EXPONENT) || !(fit[1] < MOST_EXPONENT)) {
+            throw Refused.of("beating.readings-tell-nothing",
+                    "beating readings: they lie so near each other, or are so unsure, that no rate can be told from"
+                            + " them. Read at"
+                            + " times further apart.");
         }
         result = result.with(measured(result.get("beating.rate", scopeOfPattern(result, scope)), scope, fit[0] * 3600,
                 Math.sqrt(error[0]), count));
         if (count > 1) {
-            result = result.with(measured(result.get("beating.exponent", scope), scope, fit[1], Math.sqrt(error[1]), count));
+            result = result.with(measured(result.get("beating.exponent", scope), scope, fit[1], Math.sqrt(error[1]),
+                    count));
         }
         return result;
     }
@@ -200,7 +221,8 @@ public final class BeatingModel {
         if (assumptions.find("beating.rate", scope).isPresent()) {
             return scope;
         }
-        return assumptions.all().stream().filter(row -> row.id().equals("beating.rate")).findFirst().orElseThrow().scope();
+        return assumptions.all().stream().filter(row -> row.id().equals("beating.rate")).findFirst().orElseThrow()
+                .scope();
     }
 
     /** Rate and exponent; with one reading the exponent stays. */
@@ -227,7 +249,8 @@ public final class BeatingModel {
         double slope = xy / xx;
         if (!(xx > 0) || !(slope > 0)) {
             throw Refused.of("beating.readings-do-not-rise",
-                    "beating readings: they do not rise with the time; a rate cannot be told from them. See whether the readings"
+                    "beating readings: they do not rise with the time; a rate cannot be told from them. See whether"
+                            + " the readings"
                             + " were changed over, or are of Canadian freeness, which falls.");
         }
         return new double[] {Math.exp(meanY / slope - meanX), slope};
@@ -235,7 +258,8 @@ public final class BeatingModel {
 
     private static Assumption measured(Assumption pattern, Scope scope, double value, double relative, int count) {
         double factor = Math.exp(FIVE_PERCENT_POINT * Math.max(LEAST_RELATIVE_ERROR, relative));
-        return pattern.with(scope, value, Math.max(pattern.least(), value / factor), Math.min(pattern.most(), value * factor),
+        return pattern.with(scope, value, Math.max(pattern.least(), value / factor),
+                Math.min(pattern.most(), value * factor),
                 Basis.MEASURED_HERE, here(count));
     }
 

@@ -16,8 +16,8 @@ import org.papermath.quantity.Refused;
 /**
  * One's own table for one fibre in one beater: drainability after so much beating, as it was measured. Immutable.
  *
- * <p>Between its readings it goes in straight lines; outside them it has no answer. Schopper–Riegler numbers and Canadian
- * freeness are kept apart by the type.
+ * <p>Between its readings it goes in straight lines; outside them it has no answer. Schopper–Riegler numbers and
+ * Canadian freeness are kept apart by the type.
  *
  * @param <Q> the kind of drainability: {@code SchopperRiegler} or {@code CanadianFreeness}
  */

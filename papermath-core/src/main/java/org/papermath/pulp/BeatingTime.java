@@ -18,8 +18,8 @@ import org.papermath.quantity.Refused;
  * Beating times carried from one load, or one machine, to another, within the limits in which that may be done.
  *
  * <p>Hours are a matter of the machine. Between loads of one beater they go with the fibre in it, near the rated load;
- * between machines they go with the bar edge each spends on a kilogram, or with the net energy, and are then borrowed hours
- * until a drainage test here says otherwise. With neither known there is no answer.
+ * between machines they go with the bar edge each spends on a kilogram, or with the net energy, and are then borrowed
+ * hours until a drainage test here says otherwise. With neither known there is no answer.
  */
 public final class BeatingTime {
     private BeatingTime() {
@@ -33,7 +33,8 @@ public final class BeatingTime {
      * @param other the oven-dry fibre of the other load
      * @param beater the beater
      * @return the time for the other load
-     * @throws Refused if one of the loads is outside half to 1.2 of the rated load, where the stock turns over differently
+     * @throws Refused if one of the loads is outside half to 1.2 of the rated load, where the stock turns over
+     *     differently
      * @source compare Clapperton and Henderson, Modern Paper-Making, p. 98, on thicker charges
      */
     public static Amount<Time> forLoad(Quantity<Time> time, Quantity<Mass> load, Quantity<Mass> other, Beater beater) {
@@ -44,8 +45,8 @@ public final class BeatingTime {
     }
 
     /**
-     * Carries a time to another machine at the same feel of the bars: t₂ = t₁ (m₂/m₁)(L₁/L₂), with L the bar edge crossed in
-     * a second.
+     * Carries a time to another machine at the same feel of the bars: t₂ = t₁ (m₂/m₁)(L₁/L₂), with L the bar edge
+     * crossed in a second.
      *
      * @param time the time that gave the wanted beating
      * @param load the oven-dry fibre it was given to
@@ -92,7 +93,8 @@ public final class BeatingTime {
      */
     public static Refused noFactor(Beater from, Beater to) {
         return Refused.of("beating.other-machine-without-factor",
-                "beating time: the hours were kept on " + from.name() + "; what " + to.name() + " does in an hour is not known."
+                "beating time: the hours were kept on " + from.name() + "; what " + to.name()
+                        + " does in an hour is not known."
                         + " Count the bars of both, or read the drainability of one load on " + to.name() + ".",
                 "from", from.name(), "to", to.name());
     }
@@ -114,14 +116,16 @@ public final class BeatingTime {
         Amount<Time> low = Kinds.TIME.ofSi(seconds * factor.lowSi(), "h");
         Amount<Time> high = Kinds.TIME.ofSi(seconds * factor.highSi(), "h");
         return Noted.of(value, Notice.warning("beating.mill-hours",
-                "Hours of a mill beater were turned into hours of a studio beater by a factor nobody has measured: " + low + " to "
+                "Hours of a mill beater were turned into hours of a studio beater by a factor nobody has measured: "
+                        + low + " to "
                         + high + ". Read the drainability of one load here.",
                 "low", low.toString(), "high", high.toString()));
     }
 
     private static Noted<Amount<Time>> borrowed(Amount<Time> time) {
         return Noted.of(time, Notice.warning("beating.borrowed-time",
-                "The time was borrowed from another machine; at the same bar edge or energy another consistency or sharpness of the"
+                "The time was borrowed from another machine; at the same bar edge or energy another consistency or"
+                        + " sharpness of the"
                         + " bars still beats differently. Read the drainability on the way.",
                 "time", time.toString()));
     }
@@ -136,8 +140,10 @@ public final class BeatingTime {
             Amount<Mass> low = Kinds.MASS.ofSi(least, "g");
             Amount<Mass> high = Kinds.MASS.ofSi(most, "g");
             throw Refused.of("beating.load-range",
-                    what + ": " + given + " given; times are carried only between loads of " + low + " to " + high + " in "
-                            + beater.name() + ", where the stock turns over alike. Keep a record of that load by itself.",
+                    what + ": " + given + " given; times are carried only between loads of " + low + " to " + high
+                            + " in "
+                            + beater.name() + ", where the stock turns over alike. Keep a record of that load by"
+                            + " itself.",
                     "quantity", what, "given", given.toString(), "least", low.toString(), "most", high.toString(),
                     "beater", beater.name());
         }

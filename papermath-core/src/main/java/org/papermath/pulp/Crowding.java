@@ -15,8 +15,8 @@ import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
 
 /**
- * How crowded fibres are in a stock, and so whether they clump: N = 5 C L²/w, with C in per cent, L in mm and w in mg/m.
- * Immutable.
+ * How crowded fibres are in a stock, and so whether they clump: N = 5 C L²/w, with C in per cent, L in mm and w in
+ * mg/m. Immutable.
  *
  * @source Kerekes and Schell 1992, as quoted in Keller, Paper Drying, ch. 7
  */

@@ -28,9 +28,9 @@ import org.papermath.quantity.SchopperRiegler;
 /**
  * What the two drainage testers say of each other, and of the resistance of the mat on the mould. Immutable.
  *
- * <p>A value is best kept in the scale it was measured in. The chart between the scales is one of mill practice, good to
- * 3 °SR; the resistance told from one reading is good to a factor of 1.7. A stopwatch at one's own mould does better than
- * either, and beyond 90 °SR or below 50 mL it is the only way.
+ * <p>A value is best kept in the scale it was measured in. The chart between the scales is one of mill practice, good
+ * to 3 °SR; the resistance told from one reading is good to a factor of 1.7. A stopwatch at one's own mould does better
+ * than either, and beyond 90 °SR or below 50 mL it is the only way.
  *
  * @source ISO 5267-1 and ISO 5267-2 for the testers; the chart and the instrument constants recalled, not looked up
  */
@@ -72,7 +72,8 @@ public final class DrainabilityModel {
      */
     public static DrainabilityModel from(Assumptions assumptions, Scope scope) {
         return new DrainabilityModel(assumptions.get("freeness.chart-offset", scope),
-                assumptions.get("drainage.resistance-factor", scope), assumptions.get("drainage.resistance-exponent", scope),
+                assumptions.get("drainage.resistance-factor", scope),
+                        assumptions.get("drainage.resistance-exponent", scope),
                 assumptions.si("freeness.csf-orifice-flow", scope));
     }
 
@@ -113,7 +114,8 @@ public final class DrainabilityModel {
         Estimate<CanadianFreeness> estimate = Estimate.of(
                 csf(Freeness.canadianOfSchopperRiegler(value, offset.likelySi())),
                 csf(Math.max(0, Freeness.canadianOfSchopperRiegler(value, offset.lowSi()))),
-                csf(Freeness.canadianOfSchopperRiegler(value, offset.highSi())), List.of(new Estimate.Driver(offset, 1)));
+                csf(Freeness.canadianOfSchopperRiegler(value, offset.highSi())),
+                        List.of(new Estimate.Driver(offset, 1)));
         return Noted.of(estimate, converted(estimate.likely().toString(), sr(value).toString()));
     }
 
@@ -129,8 +131,8 @@ public final class DrainabilityModel {
      *
      * @param number the number, 12 to 90
      * @return the resistance with its band
-     * @throws Refused if the number is below 12, or above 90, where the tester no longer tells slow from slower and a timed
-     *     sheet is asked for
+     * @throws Refused if the number is below 12, or above 90, where the tester no longer tells slow from slower and a
+     *     timed sheet is asked for
      * @source worked out from the filtration law and the tester's orifice; within 5 % of that from 15 to 80
      */
     public Estimate<FiltrationResistance> resistance(Quantity<SchopperRiegler> number) {
@@ -144,9 +146,9 @@ public final class DrainabilityModel {
     }
 
     /**
-     * Returns the specific filtration resistance of the mat that answers to a Canadian freeness, by the physics of that tester
-     * itself and without the chart. For one pulp the two testers need not agree: at 300 mL the resistance told from a
-     * Schopper–Riegler number is about 0.7 of this.
+     * Returns the specific filtration resistance of the mat that answers to a Canadian freeness, by the physics of that
+     * tester itself and without the chart. For one pulp the two testers need not agree: at 300 mL the resistance told
+     * from a Schopper–Riegler number is about 0.7 of this.
      *
      * @param freeness the freeness, 50 to 750 mL, at 0.30 % and 20 °C
      * @return the resistance, with the band of {@link #resistance}
@@ -178,8 +180,8 @@ public final class DrainabilityModel {
     }
 
     /**
-     * Returns what one timed sheet says of pulp whose Schopper–Riegler number was read too: the factor of the resistance for
-     * this fibre and mould.
+     * Returns what one timed sheet says of pulp whose Schopper–Riegler number was read too: the factor of the
+     * resistance for this fibre and mould.
      *
      * @param assumptions what is taken for the rest
      * @param scope the fibre and the mould it holds for
@@ -201,8 +203,8 @@ public final class DrainabilityModel {
     }
 
     /**
-     * Says what is to be borne in mind of a Canadian freeness that was not read at 20 °C and 0.30 %. The correction tables of
-     * the standard are for groundwood; chemical pulps need much larger ones, so none is applied.
+     * Says what is to be borne in mind of a Canadian freeness that was not read at 20 °C and 0.30 %. The correction
+     * tables of the standard are for groundwood; chemical pulps need much larger ones, so none is applied.
      *
      * @param stock the consistency of the sample
      * @param temperature its temperature
@@ -216,13 +218,15 @@ public final class DrainabilityModel {
         List<Notice> notices = new ArrayList<>();
         if (Math.abs(c.si() - 0.003) > 0.00002) {
             notices.add(Notice.warning("freeness.consistency",
-                    "The freeness was read at " + c + " instead of 0.30 %; thinner stock reads higher. No correction is made: dilute"
+                    "The freeness was read at " + c
+                            + " instead of 0.30 %; thinner stock reads higher. No correction is made: dilute"
                             + " and read again.",
                     "given", c.toString(), "wanted", "0.30 %"));
         }
         if (Math.abs(t.si() - 293.15) > 0.5) {
             notices.add(Notice.warning("freeness.temperature",
-                    "The freeness was read at " + t + " instead of 20 °C; warmer water reads higher. No correction is made: bring"
+                    "The freeness was read at " + t
+                            + " instead of 20 °C; warmer water reads higher. No correction is made: bring"
                             + " the sample to 20 °C and read again.",
                     "given", t.toString(), "wanted", "20 °C"));
         }
@@ -235,7 +239,8 @@ public final class DrainabilityModel {
 
     private static Refused stopwatch(String given, String side, String limit) {
         return Refused.of("drainability.stopwatch",
-                "drainage of pulp at " + given + ": the tester does not tell how slowly such pulp drains; its scale is good for"
+                "drainage of pulp at " + given
+                        + ": the tester does not tell how slowly such pulp drains; its scale is good for"
                         + " nothing " + side + " " + limit + ". Time one sheet on your own mould and give that time.",
                 "given", given, "limit", limit);
     }

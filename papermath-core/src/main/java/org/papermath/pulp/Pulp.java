@@ -25,10 +25,10 @@ import org.papermath.quantity.Unclear;
 /**
  * Pulp or stock: so much oven-dry fibre and so much water. Immutable.
  *
- * <p>There is no pulp of so many litres alone: a volume says nothing of the fibre in it, so every way of making one asks for
- * the consistency, and says which of its readings is meant. By mass it is fibre over fibre and water together (ISO 4119);
- * by volume it is fibre in a litre of stock, or fibre given to a litre of water. The three differ by a few per cent of
- * themselves at the strengths of a beater.
+ * <p>There is no pulp of so many litres alone: a volume says nothing of the fibre in it, so every way of making one
+ * asks for the consistency, and says which of its readings is meant. By mass it is fibre over fibre and water together
+ * (ISO 4119); by volume it is fibre in a litre of stock, or fibre given to a litre of water. The three differ by a few
+ * per cent of themselves at the strengths of a beater.
  *
  * <p>Volumes add: V = F/ρ_f + W/ρ_w, with the density of the fibre wall and of water at about 20 °C from the table of
  * assumptions.
@@ -131,11 +131,17 @@ public final class Pulp {
                 Amount<Volume> given = Kinds.VOLUME.ofSi(volume, "L");
                 Amount<Volume> least = Kinds.VOLUME.ofSi(fibre / Standard.WALL, "L");
                 throw Refused.of("pulp.volume-below-fibre",
-                        "volume of stock: " + given + " given for " + Kinds.MASS.ofSi(fibre, "g") + " of oven-dry fibre, which takes"
+                        "volume of stock: " + given + " given for " + Kinds.MASS.ofSi(fibre, "g")
+                                + " of oven-dry fibre, which takes"
                                 + " up " + least + " without any water. Check the volume and its unit.",
                         "given", given.toString(), "least", least.toString());
             }
             return Pulp.standard(fibre, water);
+        }
+
+        @Override
+        public String toString() {
+            return Kinds.MASS.ofSi(fibre, "g") + " of oven-dry fibre";
         }
     }
 
@@ -222,8 +228,8 @@ public final class Pulp {
      *
      * @param wet the sample as it was, above zero
      * @param dried the sample after drying, at most the wet mass
-     * @param leftInIt the water left in the dried sample over its mass; zero after an oven at 105 °C, some 5 to 8 % after a
-     *     warm room
+     * @param leftInIt the water left in the dried sample over its mass; zero after an oven at 105 °C, some 5 to 8 %
+     *     after a warm room
      * @return the consistency
      * @throws Refused if a value is out of range, or the sample grew heavier
      */
@@ -236,7 +242,8 @@ public final class Pulp {
         double w = Kinds.MOISTURE.si(leftInIt, "water left in the dried sample");
         if (driedAmount.si() > wetAmount.si()) {
             throw Refused.of("pulp.sample-gained",
-                    "dried sample: " + driedAmount + " given, more than the " + wetAmount + " it weighed wet. See whether the two"
+                    "dried sample: " + driedAmount + " given, more than the " + wetAmount
+                            + " it weighed wet. See whether the two"
                             + " weighings were changed over.",
                     "dried", driedAmount.toString(), "wet", wetAmount.toString());
         }
@@ -255,7 +262,8 @@ public final class Pulp {
         Amount<Dimensionless> given = Kinds.NUMBER.ofSi(share, "%");
         OvenDryFibre one = new OvenDryFibre(1);
         String byMass = one.at(Kinds.CONSISTENCY.ofSi(share)).fibrePerLitreOfStock() + " of stock";
-        String perWater = one.perLitreOfWater(Kinds.FIBRE_CONCENTRATION.ofSi(share * 1000)).fibrePerLitreOfStock() + " of stock";
+        String perWater = one.perLitreOfWater(Kinds.FIBRE_CONCENTRATION.ofSi(share * 1000)).fibrePerLitreOfStock()
+                + " of stock";
         String perStock = Kinds.FIBRE_CONCENTRATION.ofSi(share * 1000, "g/L") + " of stock";
         return new Unclear("pulp.which-consistency",
                 "consistency: a bare " + given + " given. Say what the fibre is reckoned on.",
@@ -371,7 +379,8 @@ public final class Pulp {
         double c = Kinds.CONSISTENCY.siAboveZero(consistency, "consistency");
         double now = consistencySi();
         if (c > now * (1 + DRY_TOLERANCE)) {
-            throw cannotReach("pulp.already-thinner", c, "water only makes it thinner. Drain it, or mix thicker pulp in");
+            throw cannotReach("pulp.already-thinner", c,
+                    "water only makes it thinner. Drain it, or mix thicker pulp in");
         }
         return same(fibre, BeaterArithmetic.waterForOvenDry(c, fibre));
     }
@@ -406,7 +415,8 @@ public final class Pulp {
 
     private Refused cannotReach(String code, double wanted, String advice) {
         Amount<Consistency> aim = Kinds.CONSISTENCY.ofSi(wanted, "%");
-        return Refused.of(code, "consistency: " + aim + " wanted of pulp that is at " + consistency() + "; " + advice + ".",
+        return Refused.of(code, "consistency: " + aim + " wanted of pulp that is at " + consistency() + "; " + advice
+                + ".",
                 "wanted", aim.toString(), "now", consistency().toString());
     }
 
@@ -506,7 +516,8 @@ public final class Pulp {
         Amount<Volume> needed = Kinds.VOLUME.ofSi(volumeSi() * sheet / fibre, "mL");
         Amount<Volume> given = volume().to("mL");
         return List.of(Notice.warning("pulp.portion-and-sheet",
-                given + " of this pulp hold " + ovenDry() + " of fibre, not the " + wanted + " of the sheet; that takes " + needed
+                given + " of this pulp hold " + ovenDry() + " of fibre, not the " + wanted
+                        + " of the sheet; that takes " + needed
                         + ". See to the portion or the dilution.",
                 "portion", given.toString(), "holds", ovenDry().toString(), "sheet", wanted.toString(),
                 "needed", needed.toString()));

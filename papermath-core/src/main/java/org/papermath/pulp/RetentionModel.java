@@ -29,7 +29,8 @@ import org.papermath.quantity.Share;
 import org.papermath.quantity.SolutionStrength;
 
 /**
- * What the sheet keeps of the fibre and of each additive on the mould; the rest runs back with the white water. Immutable.
+ * What the sheet keeps of the fibre and of each additive on the mould; the rest runs back with the white water.
+ * Immutable.
  *
  * <p>The load of a sheet (additive over fibre in it) is L = d R_p/R_1, its share of the whole sheet x = L/(1 + L).
  *
@@ -104,8 +105,8 @@ public final class RetentionModel {
     }
 
     /**
-     * Returns the share of an additive on the mould that stays in the sheet. A value kept under the additive's own name comes
-     * before that of its purpose, and one for the circumstance before the plain one.
+     * Returns the share of an additive on the mould that stays in the sheet. A value kept under the additive's own name
+     * comes before that of its purpose, and one for the circumstance before the plain one.
      *
      * @param additive the additive
      * @param circumstance what helps to keep it
@@ -213,7 +214,8 @@ public final class RetentionModel {
      */
     public static Amount<Share> fromJar(Quantity<Mass> given, Quantity<Volume> vat, Quantity<SolutionStrength> jar) {
         double dose = Kinds.MASS.siAboveZero(given, "additive given");
-        double lost = Kinds.SOLUTION_STRENGTH.si(jar, "strength of the jar") * Kinds.VOLUME.si(vat, "volume of the vat");
+        double lost = Kinds.SOLUTION_STRENGTH.si(jar, "strength of the jar") * Kinds.VOLUME.si(vat,
+                "volume of the vat");
         if (lost > dose) {
             Amount<Mass> lostAmount = Kinds.MASS.ofSi(lost, "g");
             Amount<Mass> doseAmount = Kinds.MASS.ofSi(dose, "g");
@@ -234,7 +236,8 @@ public final class RetentionModel {
      * @return filler over fibre and filler together
      * @throws Refused if the sheet leaves less ash than its fibre alone, or more than the filler alone
      */
-    public static Amount<Share> shareFromAsh(Quantity<Share> sheetAsh, Quantity<Share> fibreAsh, Quantity<Share> residue) {
+    public static Amount<Share> shareFromAsh(Quantity<Share> sheetAsh, Quantity<Share> fibreAsh,
+            Quantity<Share> residue) {
         double own = Kinds.SHARE.si(fibreAsh, "ash of the fibre");
         double filler = Kinds.SHARE.si(residue, "residue of the filler");
         double sheet = Kinds.SHARE.si(sheetAsh, "ash of the sheet");
@@ -283,7 +286,8 @@ public final class RetentionModel {
         double water = Kinds.CONSISTENCY.si(whiteWater, "consistency of the white water");
         if (water > there) {
             throw Refused.of("vat.white-water-thicker",
-                    "consistency of the white water: " + Kinds.CONSISTENCY.ofSi(water, "%") + " given, thicker than the vat at "
+                    "consistency of the white water: " + Kinds.CONSISTENCY.ofSi(water, "%")
+                            + " given, thicker than the vat at "
                             + Kinds.CONSISTENCY.ofSi(there, "%") + ". See whether the two samples were changed over.",
                     "given", Kinds.CONSISTENCY.ofSi(water, "%").toString(),
                     "most", Kinds.CONSISTENCY.ofSi(there, "%").toString());
@@ -337,7 +341,8 @@ public final class RetentionModel {
      * @return the parts
      * @throws Refused if a value is out of range
      */
-    public static MakeUp makeUp(Quantity<Grammage> conditioned, Quantity<Moisture> moisture, List<Amount<Share>> shares) {
+    public static MakeUp makeUp(Quantity<Grammage> conditioned, Quantity<Moisture> moisture,
+            List<Amount<Share>> shares) {
         Amount<Grammage> whole = Kinds.GRAMMAGE.check(conditioned, "grammage");
         double dry = whole.si() * (1 - Kinds.MOISTURE.siWithin(moisture, "moisture", 0, 0.9));
         double sum = 0;
@@ -346,7 +351,8 @@ public final class RetentionModel {
         }
         if (!(sum < 1)) {
             throw Refused.of("additive.no-fibre",
-                    "shares of additives: " + Kinds.NUMBER.ofSi(sum, "%") + " together given; no fibre is left. Check the shares.",
+                    "shares of additives: " + Kinds.NUMBER.ofSi(sum, "%")
+                            + " together given; no fibre is left. Check the shares.",
                     "given", Kinds.NUMBER.ofSi(sum, "%").toString());
         }
         return new MakeUp(whole, Kinds.GRAMMAGE.ofSi(dry * (1 - sum), "g/m2"),

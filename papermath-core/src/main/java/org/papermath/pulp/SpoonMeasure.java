@@ -10,8 +10,8 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
 /**
- * Powder measured by the spoon: what a level spoon of it weighs. A mass from spoons needs the bulk density of this powder;
- * powders differ by a factor of four, so none is guessed.
+ * Powder measured by the spoon: what a level spoon of it weighs. A mass from spoons needs the bulk density of this
+ * powder; powders differ by a factor of four, so none is guessed.
  *
  * @param powder the name of the powder
  * @param bulkDensity its mass over the volume it fills as spooned
@@ -41,7 +41,8 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      */
     public static SpoonMeasure weighed(String powder, Quantity<Volume> spoon, int spoons, Quantity<Mass> mass) {
         if (spoons < 1) {
-            throw Refused.of("additive.no-spoons", "spoons of " + powder + ": " + spoons + " given; one or more is wanted.",
+            throw Refused.of("additive.no-spoons", "spoons of " + powder + ": " + spoons
+                    + " given; one or more is wanted.",
                     "powder", powder, "given", spoons);
         }
         double density = Kinds.MASS.siAboveZero(mass, "mass of the spoonfuls")
@@ -59,7 +60,8 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
     public static Refused bulkDensityWanted(String powder, Quantity<Volume> volume) {
         String given = Kinds.VOLUME.check(volume, "volume of " + powder).toString();
         return Refused.of("additive.bulk-density-wanted",
-                powder + ": " + given + " by the spoon given, which is no mass. Weigh ten level spoons once, or give its bulk"
+                powder + ": " + given + " by the spoon given, which is no mass. Weigh ten level spoons once, or give"
+                        + " its bulk"
                         + " density.",
                 "powder", powder, "given", given);
     }

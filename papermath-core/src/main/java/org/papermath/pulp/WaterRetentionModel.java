@@ -22,9 +22,9 @@ import org.papermath.quantity.WaterRetention;
 /**
  * Water the fibre holds against a centrifuge, told from how far it is beaten. Immutable.
  *
- * <p>Straight lines through the values of the fibre unbeaten, well beaten and, where there is one, long beaten, each at its
- * Schopper–Riegler number; beyond the last the last line goes on, with a warning. Below the first the unbeaten value holds.
- * Values are on the basis of 3000 g for 30 minutes; a test at 900 g reads higher and is not taken for one.
+ * <p>Straight lines through the values of the fibre unbeaten, well beaten and, where there is one, long beaten, each at
+ * its Schopper–Riegler number; beyond the last the last line goes on, with a warning. Below the first the unbeaten
+ * value holds. Values are on the basis of 3000 g for 30 minutes; a test at 900 g reads higher and is not taken for one.
  *
  * @source ISO 23714:2014 for the method; the values recalled, not looked up, 25 % either way
  */
@@ -53,7 +53,8 @@ public final class WaterRetentionModel {
      * @param assumptions where the constants are looked up
      * @param scope the fibre
      * @return the model
-     * @throws Refused if the fibre has no values, or its Schopper–Riegler numbers do not rise from unbeaten to well beaten
+     * @throws Refused if the fibre has no values, or its Schopper–Riegler numbers do not rise from unbeaten to well
+     *     beaten
      */
     public static WaterRetentionModel from(Assumptions assumptions, Scope scope) {
         double unbeaten = assumptions.si("beating.drainability-unbeaten", scope);
@@ -62,7 +63,8 @@ public final class WaterRetentionModel {
         double valueWell = assumptions.si("fibre.water-retention-well-beaten", scope);
         if (!(well > unbeaten)) {
             throw Refused.of("water-retention.order",
-                    "Schopper-Riegler number of well-beaten fibre" + scope + ": " + sr(well) + " given, not above the unbeaten "
+                    "Schopper-Riegler number of well-beaten fibre" + scope + ": " + sr(well)
+                            + " given, not above the unbeaten "
                             + sr(unbeaten) + ".",
                     "well", sr(well).toString(), "unbeaten", sr(unbeaten).toString());
         }
@@ -101,7 +103,8 @@ public final class WaterRetentionModel {
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.ofSi(value, "g/g");
         if (x > numbers[last]) {
             return Noted.of(amount, Notice.warning("water-retention.beyond",
-                    "The water retention value at " + sr(x) + " is carried on in a straight line beyond " + sr(numbers[last])
+                    "The water retention value at " + sr(x) + " is carried on in a straight line beyond "
+                            + sr(numbers[last])
                             + ", the most beaten state known of this fibre.",
                     "given", sr(x).toString(), "limit", sr(numbers[last]).toString()));
         }
@@ -120,7 +123,8 @@ public final class WaterRetentionModel {
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.check(value, "water retention value");
         if (spin == Spin.AT_900_G) {
             return Noted.of(amount, Notice.warning("water-retention.spin",
-                    "The water retention value of " + amount + " was spun at 900 g, which leaves more water than the 3000 g of ISO"
+                    "The water retention value of " + amount
+                            + " was spun at 900 g, which leaves more water than the 3000 g of ISO"
                             + " 23714. Pressing reckoned from it comes out too wet.",
                     "given", amount.toString()));
         }
@@ -142,7 +146,8 @@ public final class WaterRetentionModel {
             Reading<WaterRetention> value, Spin spin) {
         if (spin == Spin.AT_900_G) {
             throw Refused.of("water-retention.spin-refused",
-                    "water retention value: " + value.value() + " spun at 900 g given; the models stand on 3000 g for 30 minutes"
+                    "water retention value: " + value.value()
+                            + " spun at 900 g given; the models stand on 3000 g for 30 minutes"
                             + " (ISO 23714) and there is no factor between the two. Have it spun again.",
                     "given", value.value().toString());
         }
@@ -151,8 +156,10 @@ public final class WaterRetentionModel {
         double spread = Math.exp(FIVE_PERCENT_POINT * Math.max(0.02, value.error().si() / likely));
         Source source = new Source("measured here, at " + sr(x));
         Assumptions result = assumptions
-                .with(assumptions.get("fibre.drainability-well-beaten", scope).with(scope, x, x, x, Basis.MEASURED_HERE, source))
-                .with(pattern(assumptions, scope).with(scope, likely, likely / spread, likely * spread, Basis.MEASURED_HERE,
+                .with(assumptions.get("fibre.drainability-well-beaten", scope)
+                .with(scope, x, x, x, Basis.MEASURED_HERE, source))
+                .with(pattern(assumptions, scope)
+                .with(scope, likely, likely / spread, likely * spread, Basis.MEASURED_HERE,
                         source));
         from(result, scope); // refuses a number that is not above the unbeaten one
         return result;
@@ -161,7 +168,8 @@ public final class WaterRetentionModel {
     private static Assumption pattern(Assumptions assumptions, Scope scope) {
         String id = "fibre.water-retention-well-beaten";
         return assumptions.find(id, scope)
-                .orElseGet(() -> assumptions.all().stream().filter(row -> row.id().equals(id)).findFirst().orElseThrow());
+                .orElseGet(() -> assumptions.all().stream().filter(row -> row.id().equals(id)).findFirst()
+                .orElseThrow());
     }
 
     private static Amount<SchopperRiegler> sr(double value) {
@@ -171,6 +179,7 @@ public final class WaterRetentionModel {
     @Override
     public String toString() {
         return "water retention from " + Kinds.WATER_RETENTION.ofSi(values[0], "g/g") + " at " + sr(numbers[0]) + " to "
-                + Kinds.WATER_RETENTION.ofSi(values[values.length - 1], "g/g") + " at " + sr(numbers[numbers.length - 1]);
+                + Kinds.WATER_RETENTION.ofSi(values[values.length - 1], "g/g") + " at "
+                + sr(numbers[numbers.length - 1]);
     }
 }

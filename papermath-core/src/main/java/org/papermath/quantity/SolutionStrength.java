@@ -2,7 +2,9 @@ package org.papermath.quantity;
 
 import javax.measure.Quantity;
 
-/** The mass of active matter dissolved or stirred into a volume made up: a stock solution, a bath, a jar of white water. */
+/**
+ * The mass of active matter dissolved or stirred into a volume made up: a stock solution, a bath, a jar of white water.
+ */
 public interface SolutionStrength extends Quantity<SolutionStrength> {
     /**
      * Makes an amount in the unit "gram per litre".

@@ -30,7 +30,8 @@ public final class CouchedSheet extends Sheet {
         double whole = Kinds.MASS.siAboveZero(wet, "mass of the couched sheet");
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass of the sheet");
         Kinds.MASS.siWithin(ovenDry, "oven-dry mass of the sheet", 0, whole);
-        return new CouchedSheet(dry, 0, 0, whole - dry, side(width, "width of the sheet"), side(height, "height of the sheet"), 0);
+        return new CouchedSheet(dry, 0, 0, whole - dry, side(width, "width of the sheet"),
+                side(height, "height of the sheet"), 0);
     }
 
     /**
@@ -43,7 +44,8 @@ public final class CouchedSheet extends Sheet {
      * @return the sheet
      * @throws Refused if a value is out of range
      */
-    public static CouchedSheet weighed(Quantity<Mass> wet, DrySheet dry, Quantity<Length> width, Quantity<Length> height) {
+    public static CouchedSheet weighed(Quantity<Mass> wet, DrySheet dry, Quantity<Length> width,
+            Quantity<Length> height) {
         return weighed(wet, dry.ovenDry(), width, height);
     }
 

@@ -30,13 +30,13 @@ import org.papermath.shape.Caliper;
 /**
  * Apparent density and caliper of the dry sheet from furnish, beating, pressing and finish. Immutable.
  *
- * <p>Beating: {@code 1/rho = 1/rho_i + (1/rho_0 - 1/rho_i) exp(-t/tau)}; pressing: {@code rho (min(p, p_sat)/p0)^k}, from 0.05 to
- * 4 MPa. The densities of the table are those of sheets dried under restraint. About ±20 %, ±7 % after one sheet by scale
- * and micrometer. Caliper is that of a single sheet between flat feet at 100 kPa.
+ * <p>Beating: {@code 1/rho = 1/rho_i + (1/rho_0 - 1/rho_i) exp(-t/tau)}; pressing: {@code rho (min(p, p_sat)/p0)^k},
+ * from 0.05 to 4 MPa. The densities of the table are those of sheets dried under restraint. About ±20 %, ±7 % after one
+ * sheet by scale and micrometer. Caliper is that of a single sheet between flat feet at 100 kPa.
  *
- * @source ISO 534 for the pressure of the caliper; densities by fibre as stated at {@code sheet.density-unbeaten}; beaten rag
- *     and the finishes from Sindall, The Manufacture of Paper, 1908, ch. IX, and Cross and Bevan, A Text-Book of Paper-Making,
- *     1888
+ * @source ISO 534 for the pressure of the caliper; densities by fibre as stated at {@code sheet.density-unbeaten};
+ *     beaten rag and the finishes from Sindall, The Manufacture of Paper, 1908, ch. IX, and Cross and Bevan, A
+ *     Text-Book of Paper-Making, 1888
  */
 public final class DensityModel {
     /** The pressure of the micrometer the calipers are meant for. */
@@ -118,8 +118,8 @@ public final class DensityModel {
     }
 
     /**
-     * Makes the model of a furnish: where the furnish has densities of its own, measured, those; else a blend takes the bulk of
-     * its fibres by oven-dry mass.
+     * Makes the model of a furnish: where the furnish has densities of its own, measured, those; else a blend takes the
+     * bulk of its fibres by oven-dry mass.
      *
      * @param assumptions the store
      * @param furnish the fibres
@@ -279,16 +279,19 @@ public final class DensityModel {
         }
         if (finish != Finish.NONE) {
             notices.add(Notice.note("density.finish-stretch",
-                    "Glazing also stretches the sheet: published glazed papers lost about 7 % of their grammage with it.",
+                    "Glazing also stretches the sheet: published glazed papers lost about 7 % of their grammage with"
+                    + " it.",
                     "finish", finish.name()));
         }
         if (parts.size() > 1) {
             notices.add(Notice.note("density.blend",
-                    "The density of this blend is from the bulk of its fibres by mass, which no one has measured; measure a sheet."));
+                    "The density of this blend is from the bulk of its fibres by mass, which no one has measured;"
+                    + " measure a sheet."));
         }
         if (parts.stream().anyMatch(part -> isLightlyPressed(assumptions, part.scope()))) {
             notices.add(Notice.note("density.lightly-pressed",
-                    "For this fibre only the density of lightly pressed sheets is known; pressing and beating do not enter.",
+                    "For this fibre only the density of lightly pressed sheets is known; pressing and beating do not"
+                    + " enter.",
                     "scope", scope.toString()));
         }
         return List.copyOf(notices);
@@ -305,7 +308,8 @@ public final class DensityModel {
      * @param pressure the last pressure on it
      * @param beating the hours in the studio's beater
      * @return the store with the densities of the furnish measured
-     * @throws Refused if the sheet is below 20 g/m², its density is outside what paper can have, or a value is out of range
+     * @throws Refused if the sheet is below 20 g/m², its density is outside what paper can have, or a value is out of
+     *     range
      */
     public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned,
             Reading<Length> caliper, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
@@ -318,7 +322,8 @@ public final class DensityModel {
                             + "; a sheet without fillers lies from 75 to 1500 kg/m³. Check mil against micrometre.",
                     "given", measured, "least", "75 kg/m³", "most", "1500 kg/m³");
         }
-        double foretold = from(assumptions, scope).density(assumptions, Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet"),
+        double foretold = from(assumptions, scope)
+                .density(assumptions, Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet"),
                 Kinds.TIME.si(beating, "beating time"));
         double scale = measured / foretold;
         double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
@@ -350,7 +355,8 @@ public final class DensityModel {
      * @return the store with the densities of the furnish measured
      * @throws Refused if the caliper was not measured alone at {@link #CALIPER_PRESSURE}, or as the other form
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned, Caliper caliper,
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned,
+            Caliper caliper,
             Quantity<Length> error, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
         if (!caliper.pressure().isWithin(CALIPER_PRESSURE, 0.1) || caliper.sheets() != 1) {
             throw Refused.of("density.caliper-pressure",

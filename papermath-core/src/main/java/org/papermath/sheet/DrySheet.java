@@ -18,7 +18,8 @@ import org.papermath.quantity.Refused;
 public final class DrySheet extends Sheet {
     private final SorptionModel sorption;
 
-    DrySheet(double fibre, double additives, double minerals, double water, double width, double height, double released,
+    DrySheet(double fibre, double additives, double minerals, double water, double width, double height,
+            double released,
             SorptionModel sorption) {
         super(fibre, additives, minerals, water, width, height, released);
         this.sorption = sorption;

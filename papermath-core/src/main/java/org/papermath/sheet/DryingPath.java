@@ -69,7 +69,8 @@ public final class DryingPath {
         Amount<MoistureRatio> here = steps.isEmpty() ? start : steps.get(steps.size() - 1).end();
         if (there.si() > here.si()) {
             throw Refused.of("drying.wetter",
-                    "drying path: from " + here + " to " + there + " given; a drying step cannot make the sheet wetter.",
+                    "drying path: from " + here + " to " + there
+                    + " given; a drying step cannot make the sheet wetter.",
                     "from", here.toString(), "to", there.toString());
         }
         List<Step> more = new ArrayList<>(steps);

@@ -23,8 +23,8 @@ import org.papermath.quantity.Refused;
 /**
  * How a dry sheet grows and shrinks with the humidity of the room. Immutable.
  *
- * <p>Strain is {@code beta (M2 - M1)} with {@code beta = beta_0 + beta_1 s}: the more a sheet shrank in drying, the more it
- * moves. For moistures in room air, 20 to 80 % relative humidity; about ±50 %.
+ * <p>Strain is {@code beta (M2 - M1)} with {@code beta = beta_0 + beta_1 s}: the more a sheet shrank in drying, the
+ * more it moves. For moistures in room air, 20 to 80 % relative humidity; about ±50 %.
  *
  * @source linear in drying shrinkage as published for laboratory sheets; see {@code hygroexpansion.base}
  */
@@ -43,7 +43,8 @@ public final class HygroexpansionModel {
      * @param strain growth over length as a shrinkage below zero, and shrinkage above zero, with its band
      * @param notices what it should not be read without
      */
-    public record Movement(Amount<Length> change, boolean grows, Amount<Length> length, Estimate<LinearShrinkage> strain,
+    public record Movement(Amount<Length> change, boolean grows, Amount<Length> length,
+            Estimate<LinearShrinkage> strain,
             List<Notice> notices) {
         @Override
         public String toString() {
@@ -104,18 +105,20 @@ public final class HygroexpansionModel {
      * @param sorption its moisture in air
      * @param before the air before
      * @param after the air after
-     * @return the movement; the first rise above 80 % relative humidity after drying under restraint is noticed, for it frees
-     *     strain and the model then tells too much
+     * @return the movement; the first rise above 80 % relative humidity after drying under restraint is noticed, for it
+     *     frees strain and the model then tells too much
      * @throws Refused if a value is out of range
      */
-    public Movement between(Quantity<Length> length, Quantity<LinearShrinkage> drying, SorptionModel sorption, Air before,
+    public Movement between(Quantity<Length> length, Quantity<LinearShrinkage> drying, SorptionModel sorption,
+            Air before,
             Air after) {
         List<Notice> notices = new ArrayList<>();
         double damp = assumptions.si("hygroexpansion.damp-warning", scope);
         if (after.humidity().si() > damp && before.humidity().si() <= damp) {
             notices.add(Notice.warning("hygroexpansion.first-damp",
                     "A sheet dried under restraint that meets more than " + Kinds.RELATIVE_HUMIDITY.ofSi(damp, "%")
-                            + " relative humidity for the first time lets go of strain dried into it: it grows far less than"
+                            + " relative humidity for the first time lets go of strain dried into it: it grows far"
+                            + " less than"
                             + " this, and is smaller for good afterwards.",
                     "given", after.humidity().toString(), "limit", Kinds.RELATIVE_HUMIDITY.ofSi(damp, "%").toString()));
         }
@@ -130,14 +133,17 @@ public final class HygroexpansionModel {
         return movement(length, drying, sorption.ratio(after).si() - sorption.ratio(before).si(), notices);
     }
 
-    private Movement movement(Quantity<Length> length, Quantity<LinearShrinkage> drying, double change, List<Notice> notices) {
+    private Movement movement(Quantity<Length> length, Quantity<LinearShrinkage> drying, double change,
+            List<Notice> notices) {
         double metres = Kinds.LENGTH.siAboveZero(length, "length");
         double s = Kinds.LINEAR_SHRINKAGE.si(drying, "drying shrinkage");
         Estimate<LinearShrinkage> strain = Bands.of(assumptions, scope, IDS, store -> Kinds.LINEAR_SHRINKAGE.ofSi(
                 -Shrinkage.hygroexpansion(Shrinkage.hygroexpansionCoefficient(Math.max(0, s),
-                        store.si("hygroexpansion.base", scope), store.si("hygroexpansion.per-shrinkage", scope)), change), "%"));
+                        store.si("hygroexpansion.base", scope), store.si("hygroexpansion.per-shrinkage", scope)),
+                        change), "%"));
         double growth = -strain.likely().si() * metres;
-        return new Movement(Kinds.LENGTH.ofSi(Math.abs(growth), "mm"), growth > 0, Kinds.LENGTH.ofSi(metres + growth, "mm"),
+        return new Movement(Kinds.LENGTH.ofSi(Math.abs(growth), "mm"), growth > 0,
+                Kinds.LENGTH.ofSi(metres + growth, "mm"),
                 strain, List.copyOf(notices));
     }
 

@@ -14,8 +14,8 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
 /**
- * The published requirements for permanent paper as a checklist that says what was computed and what only a laboratory can
- * tell. It is no certificate.
+ * The published requirements for permanent paper as a checklist that says what was computed and what only a laboratory
+ * can tell. It is no certificate.
  *
  * @source requirements of ISO 9706, ISO 11108 and ANSI/NISO Z39.48-1992 as compared by the Library of Congress
  */
@@ -76,19 +76,23 @@ public final class Permanence {
         double reserve = carbonate / sheet.ovenDry().si();
         List<Requirement> lines = new ArrayList<>();
         // A hair of tolerance, so that a dose worked out for exactly the limit passes.
-        lines.add(new Requirement("alkaline reserve", "20 g of calcium carbonate in a kilogram of oven-dry sheet or more",
+        lines.add(new Requirement("alkaline reserve",
+                "20 g of calcium carbonate in a kilogram of oven-dry sheet or more",
                 "computed " + Kinds.DOSE.ofSi(Math.min(reserve, 0.5), "g/kg") + " from what is said to be retained",
                 reserve >= RESERVE * (1 - 1e-9) ? Status.COMPUTED_MET : Status.COMPUTED_NOT_MET));
-        lines.add(new Requirement("pH of a cold extract", "7.5 to 10", "only a laboratory can tell", Status.LABORATORY));
+        lines.add(new Requirement("pH of a cold extract", "7.5 to 10", "only a laboratory can tell",
+                Status.LABORATORY));
         lines.add(new Requirement("lignin", "kappa number 5 or less",
                 declaredFibre.isBlank() ? "only a laboratory can tell"
                         : "fibre declared as " + declaredFibre + "; a laboratory settles it",
                 declaredFibre.isBlank() ? Status.LABORATORY : Status.DECLARED));
         double grammage = sheet.conditioned().grammage().si();
         lines.add(new Requirement("tear strength, both directions",
-                grammage < LIGHTEST ? "stated from 25 g/m² only" : tearRequired(sheet.conditioned().grammage()).to("N") + " or more",
+                grammage < LIGHTEST ? "stated from 25 g/m² only" : tearRequired(sheet.conditioned().grammage()).to("N")
+                + " or more",
                 "only a laboratory can tell", Status.LABORATORY));
-        lines.add(new Requirement("folding endurance, archival paper only", "2.18 (logarithm of about 151 double folds) or more",
+        lines.add(new Requirement("folding endurance, archival paper only",
+                "2.18 (logarithm of about 151 double folds) or more",
                 "only a laboratory can tell", Status.LABORATORY));
         return List.copyOf(lines);
     }
@@ -106,11 +110,13 @@ public final class Permanence {
     }
 
     /**
-     * Returns the calcium carbonate to charge per oven-dry fibre for the reserve asked for: {@code (r/(1 - r))/retention}.
+     * Returns the calcium carbonate to charge per oven-dry fibre for the reserve asked for:
+     * {@code (r/(1 - r))/retention}.
      *
      * @param retention the share of the carbonate that stays in the sheet, above zero
      * @return the dose on oven-dry fibre
-     * @throws Refused if the retention is not above zero, or so low that more than half the fibre's mass would be charged
+     * @throws Refused if the retention is not above zero, or so low that more than half the fibre's mass would be
+     *     charged
      */
     public static Amount<Dose> carbonateToCharge(Quantity<org.papermath.quantity.Share> retention) {
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of calcium carbonate");

@@ -43,7 +43,8 @@ public final class PressedSheet extends Sheet {
         if (left > water) {
             throw Refused.of("sheet.drier",
                     "drying: the sheet is at " + moisture() + " moisture and the air would bring it to "
-                            + Kinds.MOISTURE_RATIO.ofSi(left / ovenDrySi(), "g/g") + "; it would not dry but take up water.",
+                            + Kinds.MOISTURE_RATIO.ofSi(left / ovenDrySi(), "g/g")
+                            + "; it would not dry but take up water.",
                     "given", moisture().toString());
         }
         return new DrySheet(fibre, additives, minerals, left, width * (1 - shrinkage.acrossFraction()),

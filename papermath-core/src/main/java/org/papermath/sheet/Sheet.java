@@ -16,9 +16,9 @@ import org.papermath.quantity.Solids;
 /**
  * One sheet in one of its states: formed on the mould, couched, pressed, dry. Immutable.
  *
- * <p>Fibre, additives and water are kept as masses and conserved from state to state: what a step takes out of the sheet is
- * its {@link #released()} water, what surface sizing brings in is added to additives and water. Oven-dry mass is fibre and
- * additives together. In every state area × grammage × (1 − moisture) is the oven-dry mass.
+ * <p>Fibre, additives and water are kept as masses and conserved from state to state: what a step takes out of the
+ * sheet is its {@link #released()} water, what surface sizing brings in is added to additives and water. Oven-dry mass
+ * is fibre and additives together. In every state area × grammage × (1 − moisture) is the oven-dry mass.
  */
 public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedSheet, DrySheet {
     /** Oven-dry fibre, kg. */
@@ -214,7 +214,8 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
 
     /** Returns the state with size, mass, solids and grammage, for people. */
     final String text(String state) {
-        return state + " sheet " + width() + " × " + height() + ", " + mass() + ", " + solids() + " solids, " + grammage();
+        return state + " sheet " + width() + " × " + height() + ", " + mass() + ", " + solids() + " solids, "
+                + grammage();
     }
 
     /** Returns state, size, mass, solids and grammage, to four digits. */

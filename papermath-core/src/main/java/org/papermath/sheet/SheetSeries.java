@@ -13,8 +13,9 @@ import org.papermath.quantity.Refused;
 /**
  * Masses of sheets in the order of making: is it the vat that drifts, or the hand that scatters? Immutable.
  *
- * <p>Mean and standard deviation, and the straight line through the series by least squares. A slope that chance would give
- * less than once in twenty times is a drift, that of a vat not charged often enough; what is left about the line is the hand.
+ * <p>Mean and standard deviation, and the straight line through the series by least squares. A slope that chance would
+ * give less than once in twenty times is a drift, that of a vat not charged often enough; what is left about the line
+ * is the hand.
  */
 public final class SheetSeries {
     private static final double CHANCE = 0.05;

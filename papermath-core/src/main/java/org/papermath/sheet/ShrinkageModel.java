@@ -31,12 +31,13 @@ import org.papermath.shape.Shrinkage;
 /**
  * Drying shrinkage by direction, from beating or water retention, under the restraint of a drying path. Immutable.
  *
- * <p>Free: {@code s = s0 + (si - s0)(1 - exp(-t/tau))} after t hours in the studio's beater, or {@code s = A (WRV - B)} kept
- * from 0 to 35 %. Across the mould it is larger than along it by an assumption of its own, half of it added to one side and
- * taken from the other. Under restraint: {@code s sum((1 - r_j)(phi(M_end) - phi(M_start)))}, {@code phi = max(0, 1 - M/M_on)}.
- * Linear throughout, never of the area. About ±5 points, ±1.5 after two strips.
+ * <p>Free: {@code s = s0 + (si - s0)(1 - exp(-t/tau))} after t hours in the studio's beater, or {@code s = A (WRV - B)}
+ * kept from 0 to 35 %. Across the mould it is larger than along it by an assumption of its own, half of it added to one
+ * side and taken from the other. Under restraint: {@code s sum((1 - r_j)(phi(M_end) - phi(M_start)))},
+ * {@code phi = max(0, 1 - M/M_on)}. Linear throughout, never of the area. About ±5 points, ±1.5 after two strips.
  *
- * @source form of the restraint after Htun and de Ruvo 1981; cotton rag from Sindall, The Manufacture of Paper, 1908, ch. IX
+ * @source form of the restraint after Htun and de Ruvo 1981; cotton rag from Sindall, The Manufacture of Paper, 1908,
+ *     ch. IX
  */
 public final class ShrinkageModel {
     private static final List<String> BY_TIME = List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time",
@@ -73,8 +74,8 @@ public final class ShrinkageModel {
     }
 
     /**
-     * Makes the model of a furnish: where the furnish has a curve of its own, measured, that one; else a blend takes the curves
-     * of its fibres by oven-dry mass, with a notice, for blends are known by test only.
+     * Makes the model of a furnish: where the furnish has a curve of its own, measured, that one; else a blend takes
+     * the curves of its fibres by oven-dry mass, with a notice, for blends are known by test only.
      *
      * @param assumptions the store
      * @param furnish the fibres
@@ -213,7 +214,8 @@ public final class ShrinkageModel {
                 Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage")), "mm");
     }
 
-    private Result onPath(List<String> ids, Function<Assumptions, double[]> free, DryingPath path, List<Notice> notices) {
+    private Result onPath(List<String> ids, Function<Assumptions, double[]> free, DryingPath path,
+            List<Notice> notices) {
         for (int i = 1; i < path.steps().size(); i++) {
             DryingPath.Step before = path.steps().get(i - 1);
             DryingPath.Step here = path.steps().get(i);
@@ -262,7 +264,8 @@ public final class ShrinkageModel {
             uses.add(new Bands.Use(part.scope(), ids));
         }
         if (path != null) {
-            path.steps().forEach(step -> uses.add(Bands.Use.of(Scope.of(step.restraint().subject()), "restraint.share")));
+            path.steps().forEach(step -> uses.add(Bands.Use.of(Scope.of(step.restraint().subject()),
+                    "restraint.share")));
         }
         return Bands.of(assumptions, uses, likely);
     }
@@ -279,14 +282,16 @@ public final class ShrinkageModel {
             ratios[i] = path.steps().get(i).end().si();
             restraints[i] = path.steps().get(i).restraint().shareSi(store, along);
         }
-        return org.papermath.equation.Shrinkage.alongPath(free, store.si("shrinkage.onset", scope), path.start().si(), ratios,
+        return org.papermath.equation.Shrinkage.alongPath(free, store.si("shrinkage.onset", scope), path.start().si(),
+                ratios,
                 restraints);
     }
 
     private double[] byTime(Assumptions store, double time) {
         double free = 0;
         for (Part part : parts) {
-            free += part.share() * org.papermath.equation.Shrinkage.freeByTime(store.si("shrinkage.initial", part.scope()),
+            free += part.share() * org.papermath.equation.Shrinkage.freeByTime(store.si("shrinkage.initial",
+                    part.scope()),
                     store.si("shrinkage.limit", part.scope()), store.si(CURVE, part.scope()), time);
         }
         return directions(store, scope, free);
@@ -294,14 +299,15 @@ public final class ShrinkageModel {
 
     private double[] byRetention(Assumptions store, double wrv) {
         double free = org.papermath.equation.Shrinkage.freeByRetention(wrv,
-                store.si("shrinkage.per-water-retention", scope), store.si("shrinkage.water-retention-intercept", scope), 0,
+                store.si("shrinkage.per-water-retention", scope),
+                store.si("shrinkage.water-retention-intercept", scope), 0,
                 MOST_BY_RETENTION);
         return directions(store, scope, free);
     }
 
     /** The two directions about their mean; neither grows for being the smaller one. */
     private static double[] directions(Assumptions store, Scope scope, double mean) {
-        double half = Math.max(-mean, Math.min(mean, store.si("shrinkage.direction-difference", scope) / 2));
+        double half = org.papermath.equation.Shrinkage.halfDifference(mean, store.si("shrinkage.direction-difference", scope));
         return new double[] {mean - half, mean + half};
     }
 
@@ -309,18 +315,22 @@ public final class ShrinkageModel {
         List<Notice> notices = new ArrayList<>();
         if (parts.size() > 1) {
             notices.add(Notice.note("shrinkage.blend",
-                    "The shrinkage of this blend is that of its fibres by mass, which no one has measured; dry two strips."));
+                    "The shrinkage of this blend is that of its fibres by mass, which no one has measured; dry two"
+                    + " strips."));
         }
         for (Part part : parts) {
             Optional<Assumption> longest = assumptions.find("shrinkage.longest-beating", part.scope());
             if (longest.isPresent() && time > longest.get().likelySi()) {
                 notices.add(Notice.warning("shrinkage.beyond-trial",
                         "Beaten for " + beating + ": beyond " + Kinds.TIME.ofSi(longest.get().likelySi(), "h")
-                                + " this stock shrinks faster than the curve, which is not to be carried on. Measure a strip.",
-                        "given", beating.toString(), "limit", Kinds.TIME.ofSi(longest.get().likelySi(), "h").toString()));
+                                + " this stock shrinks faster than the curve, which is not to be carried on. Measure"
+                                + " a strip.",
+                        "given", beating.toString(), "limit", Kinds.TIME.ofSi(longest.get().likelySi(), "h")
+                        .toString()));
             } else if (longest.isEmpty() && time > LONGEST) {
                 notices.add(Notice.warning("shrinkage.long-beating",
-                        "Beaten for " + beating + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
+                        "Beaten for " + beating
+                        + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
                         "given", beating.toString(), "limit", "12 h"));
             }
         }
@@ -393,14 +403,16 @@ public final class ShrinkageModel {
     }
 
     /**
-     * Calibrates the time constant by strips dried free at two or more beating times: least squares with the unbeaten and the
-     * greatest shrinkage of the table kept. Strips beaten beyond the range of the curve are left out and noticed.
+     * Calibrates the time constant by strips dried free at two or more beating times: least squares with the unbeaten
+     * and the greatest shrinkage of the table kept. Strips beaten beyond the range of the curve are left out and
+     * noticed.
      *
      * @param assumptions the store
      * @param scope the fibre or furnish, perhaps on a beater
      * @param strips the strips, two or more in range
      * @return what was found
-     * @throws Refused if fewer than two strips are in range, or they shrink nothing, or more than the table thinks possible
+     * @throws Refused if fewer than two strips are in range, or they shrink nothing, or more than the table thinks
+     *     possible
      */
     public static Calibrated calibrate(Assumptions assumptions, Scope scope, List<Strip> strips) {
         double limitTime = assumptions.find("shrinkage.longest-beating", scope).map(Assumption::likelySi)
@@ -417,7 +429,8 @@ public final class ShrinkageModel {
         }
         if (used.size() < 2) {
             throw Refused.of("shrinkage.strips",
-                    "calibration: " + used.size() + " strips within the range of the curve; two or more at different beating"
+                    "calibration: " + used.size()
+                    + " strips within the range of the curve; two or more at different beating"
                             + " times are wanted.", "given", used.size(), "least", 2);
         }
         double unbeaten = assumptions.si("shrinkage.initial", scope);
@@ -426,14 +439,16 @@ public final class ShrinkageModel {
             if (strip.shrinkage().si() >= beaten) {
                 throw Refused.of("shrinkage.strip-limit",
                         "calibration: the strip " + strip + " shrank as much as the greatest shrinkage of the table, "
-                                + Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%") + ". Give shrinkage.limit a value of your own first.",
+                                + Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%")
+                                + ". Give shrinkage.limit a value of your own first.",
                         "given", strip.toString(), "limit", Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%").toString());
             }
         }
         if (used.stream().allMatch(strip -> strip.shrinkage().si() <= unbeaten)) {
             throw Refused.of("shrinkage.strip-none",
                     "calibration: no strip shrank more than the unbeaten "
-                            + Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%") + "; they tell no time constant. Dry them free.",
+                            + Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%")
+                            + "; they tell no time constant. Dry them free.",
                     "limit", Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%").toString());
         }
         // Fitted in the logarithm, so that the time constant cannot become negative on the way.

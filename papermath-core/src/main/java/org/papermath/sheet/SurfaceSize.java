@@ -19,8 +19,8 @@ import org.papermath.quantity.Share;
 /**
  * Surface sizing in a bath: dry sheets are dipped, pressed and dried again. Immutable.
  *
- * <p>Strength is dry size over bath by mass; pick-up is bath taken up over the dry sheet as weighed, after the pressing that
- * follows. Size on paper = pick-up × strength.
+ * <p>Strength is dry size over bath by mass; pick-up is bath taken up over the dry sheet as weighed, after the pressing
+ * that follows. Size on paper = pick-up × strength.
  *
  * @param strength dry size over bath
  * @param pickUp bath over dry sheet, above zero
@@ -78,8 +78,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     }
 
     /**
-     * Makes the usual gelatine sizing of the table: its bath, and the pick-up that leaves the usual size on paper. A litre of
-     * the bath is taken for a kilogram.
+     * Makes the usual gelatine sizing of the table: its bath, and the pick-up that leaves the usual size on paper. A
+     * litre of the bath is taken for a kilogram.
      *
      * @return the sizing
      */
@@ -146,8 +146,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     }
 
     /**
-     * Sizes a dry sheet: it takes up bath over its mass as weighed, of which the dry size stays and the water is dried off
-     * again.
+     * Sizes a dry sheet: it takes up bath over its mass as weighed, of which the dry size stays and the water is dried
+     * off again.
      *
      * @param sheet the dry sheet
      * @return the sheet out of the second press, to be dried like a pressed sheet
@@ -155,7 +155,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     public PressedSheet size(DrySheet sheet) {
         double bath = sheet.mass().si() * pickUp.si();
         double dry = bath * strength.si();
-        return new PressedSheet(sheet.fibre, sheet.additives + dry, sheet.minerals, sheet.water + (bath - dry), sheet.width, sheet.height, 0);
+        return new PressedSheet(sheet.fibre, sheet.additives + dry, sheet.minerals, sheet.water + (bath - dry),
+                sheet.width, sheet.height, 0);
     }
 
     /**
@@ -177,8 +178,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     }
 
     /**
-     * Returns what sizing should not be planned without: how the size on paper compares with old writing papers, and that
-     * size has to cure.
+     * Returns what sizing should not be planned without: how the size on paper compares with old writing papers, and
+     * that size has to cure.
      *
      * @return an unmodifiable list
      * @source National Bureau of Standards tests of 1943, as quoted, for 2.6 to 5.8 % gelatine in old writing papers
@@ -192,7 +193,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                     "given", onPaper().toString(), "least", "2.6 %", "most", "5.8 %"));
         }
         notices.add(Notice.note("size.curing",
-                "Size hardens for some days after drying, and no published figure says how many: test with ink before the"
+                "Size hardens for some days after drying, and no published figure says how many: test with ink before"
+                + " the"
                         + " batch is used, and plan the days from your own records."));
         return List.copyOf(notices);
     }

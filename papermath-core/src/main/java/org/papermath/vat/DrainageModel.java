@@ -21,8 +21,8 @@ import org.papermath.quantity.Share;
  * How fast stock drains on a mould or in a deckle box, by the falling head of the stock itself:
  * t(V) = f μ/(ρ g) {α R c_v [H ln(H/(H − V)) − V] + R_m ln(H/(H − V))}. Immutable.
  *
- * <p>H is the depth of stock, V the depth of water that has left, α the specific resistance of the mat, R_m that of the cover,
- * f a factor for shake and tilt. The sheen leaves the sheet when about nine tenths have left.
+ * <p>H is the depth of stock, V the depth of water that has left, α the specific resistance of the mat, R_m that of the
+ * cover, f a factor for shake and tilt. The sheen leaves the sheet when about nine tenths have left.
  *
  * @source Darcy's law over a growing mat, integrated; agrees with step-by-step integration
  */
@@ -50,7 +50,8 @@ public final class DrainageModel {
      * @return the model
      */
     public static DrainageModel from(Assumptions assumptions, Scope scope) {
-        return new DrainageModel(assumptions.si("drainage.mat-retention", scope), assumptions.si("drainage.wire-resistance", scope),
+        return new DrainageModel(assumptions.si("drainage.mat-retention", scope),
+                assumptions.si("drainage.wire-resistance", scope),
                 assumptions.si("drainage.end-share", scope), assumptions.si("drainage.suction-factor", scope),
                 assumptions.si("fibre.cell-wall-density", scope));
     }
@@ -85,7 +86,8 @@ public final class DrainageModel {
      *
      * @param depth the depth of stock, 1 to 500 mm
      * @param perLitre fibre in a litre of stock, 0.1 to 50 g/L
-     * @param resistance the specific resistance of the mat; from {@code DrainabilityModel}, or better from a timed sheet
+     * @param resistance the specific resistance of the mat; from {@code DrainabilityModel}, or better from a timed
+     *     sheet
      * @param water the water at its temperature
      * @return the sheet while it drains
      * @throws Refused if a value is out of range
@@ -93,7 +95,8 @@ public final class DrainageModel {
     public DrainingSheet drain(Quantity<Length> depth, Quantity<FibreConcentration> perLitre,
             Quantity<FiltrationResistance> resistance, Water water) {
         return new DrainingSheet(depth(depth), strength(perLitre),
-                Kinds.FILTRATION_RESISTANCE.si(resistance, "specific filtration resistance"), matRetention, wireResistance,
+                Kinds.FILTRATION_RESISTANCE.si(resistance, "specific filtration resistance"), matRetention,
+                        wireResistance,
                 endShare, suctionFactor, wallDensity, water);
     }
 
@@ -118,12 +121,14 @@ public final class DrainageModel {
         if (!(alpha > 0)) {
             throw Refused.of("drainage.faster-than-cover",
                     "drainage time: " + Kinds.TIME.ofSi(seconds, "s") + " given, but the bare cover alone takes "
-                            + Kinds.TIME.ofSi(cover, "s") + " for that depth. Check the depth, or the cover is more open than"
+                            + Kinds.TIME.ofSi(cover, "s")
+                            + " for that depth. Check the depth, or the cover is more open than"
                             + " reckoned.",
                     "given", Kinds.TIME.ofSi(seconds, "s").toString(), "least", Kinds.TIME.ofSi(cover, "s").toString());
         }
         double error = time.error().si() / (seconds - cover) * alpha;
-        return Reading.of(Kinds.FILTRATION_RESISTANCE.ofSi(alpha, "m/kg"), Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg"));
+        return Reading.of(Kinds.FILTRATION_RESISTANCE.ofSi(alpha, "m/kg"),
+                Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg"));
     }
 
     private double alpha(double seconds, double h, double c, Water water) {

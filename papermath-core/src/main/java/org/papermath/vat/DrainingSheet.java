@@ -38,7 +38,8 @@ public final class DrainingSheet {
      * @param settled the share of the fibre that lies in the mat; the rest can still be shaken about
      * @param squareMetre what a square metre of it weighs, fibre and water
      */
-    public record Moment(Amount<Time> elapsed, Amount<Length> drained, Amount<Length> wetThickness, Amount<Share> settled,
+    public record Moment(Amount<Time> elapsed, Amount<Length> drained, Amount<Length> wetThickness,
+            Amount<Share> settled,
             Amount<Mass> squareMetre) {
         /**
          * Returns what weighs on a mould, to lift or to check on the scale.
@@ -52,7 +53,8 @@ public final class DrainingSheet {
         }
     }
 
-    DrainingSheet(double depth, double perVolume, double alpha, double matRetention, double wireResistance, double endShare,
+    DrainingSheet(double depth, double perVolume, double alpha, double matRetention, double wireResistance,
+            double endShare,
             double factor, double wallDensity, Water water) {
         this.depth = depth;
         this.perVolume = perVolume;
@@ -86,7 +88,8 @@ public final class DrainingSheet {
     }
 
     /**
-     * Returns the time left for the shake: until a share of the fibre has settled into the mat and the rest no longer moves.
+     * Returns the time left for the shake: until a share of the fibre has settled into the mat and the rest no longer
+     * moves.
      *
      * @param elapsed the time since the lift
      * @param settled the share of the fibre in the mat beyond which shaking does harm
@@ -115,7 +118,8 @@ public final class DrainingSheet {
         double thickness = Math.max(depth - drained, fibre / wallDensity);
         double mass = rho * (thickness - fibre / wallDensity) + fibre;
         return new Moment(Kinds.TIME.ofSi(seconds, "s"), Kinds.LENGTH.ofSi(depth - thickness, "mm"),
-                Kinds.LENGTH.ofSi(thickness, "mm"), Kinds.SHARE.ofSi(drained / depth, "%"), Kinds.MASS.ofSi(mass, "kg"));
+                Kinds.LENGTH.ofSi(thickness, "mm"), Kinds.SHARE.ofSi(drained / depth, "%"),
+                        Kinds.MASS.ofSi(mass, "kg"));
     }
 
     private double seconds(double share) {

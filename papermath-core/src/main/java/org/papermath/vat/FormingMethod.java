@@ -16,8 +16,8 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 
 /**
- * How a sheet comes on the mould: one dip, stock poured into a deckle box, or several dips of which a part is cast off again.
- * Immutable.
+ * How a sheet comes on the mould: one dip, stock poured into a deckle box, or several dips of which a part is cast off
+ * again. Immutable.
  *
  * <p>The fibre of a sheet is n (1 − cast off) R c q, with n dips of q each at a consistency c and a retention R.
  */
@@ -106,7 +106,8 @@ public final class FormingMethod {
      * @return the stock on the mould each time
      * @throws Refused if a value is out of range
      */
-    public Amount<Mass> stockEach(Quantity<Mass> sheetFibre, Quantity<Consistency> consistency, Quantity<Share> retention) {
+    public Amount<Mass> stockEach(Quantity<Mass> sheetFibre, Quantity<Consistency> consistency,
+            Quantity<Share> retention) {
         return Kinds.MASS.ofSi(Kinds.MASS.si(sheetFibre, "fibre of a sheet")
                 / (kept() * Kinds.SHARE.siAboveZero(retention, "retention of the fibre")
                         * Kinds.CONSISTENCY.siAboveZero(consistency, "consistency")), "kg");
@@ -121,9 +122,11 @@ public final class FormingMethod {
      * @return the mass
      * @throws Refused if a value is out of range
      */
-    public Amount<Mass> sheetFibre(Quantity<Mass> stockEach, Quantity<Consistency> consistency, Quantity<Share> retention) {
+    public Amount<Mass> sheetFibre(Quantity<Mass> stockEach, Quantity<Consistency> consistency,
+            Quantity<Share> retention) {
         return Kinds.MASS.ofSi(kept() * Kinds.MASS.si(stockEach, "stock on the mould")
-                * Kinds.SHARE.si(retention, "retention of the fibre") * Kinds.CONSISTENCY.si(consistency, "consistency"), "g");
+                * Kinds.SHARE.si(retention, "retention of the fibre")
+                * Kinds.CONSISTENCY.si(consistency, "consistency"), "g");
     }
 
     /**
@@ -162,8 +165,8 @@ public final class FormingMethod {
     }
 
     /**
-     * Returns the grammage a piece of paper gives when it is pulped and poured over a mould: the same as the piece where it is
-     * as large, twice that where it is twice as large.
+     * Returns the grammage a piece of paper gives when it is pulped and poured over a mould: the same as the piece
+     * where it is as large, twice that where it is twice as large.
      *
      * @param piece the grammage of the piece
      * @param pieceArea its area
@@ -173,7 +176,8 @@ public final class FormingMethod {
      */
     public static Amount<Grammage> repoured(Quantity<Grammage> piece, Quantity<Area> pieceArea, Quantity<Area> mould) {
         return Kinds.GRAMMAGE.ofSi(Kinds.GRAMMAGE.si(piece, "grammage of the piece")
-                * Kinds.AREA.siAboveZero(pieceArea, "area of the piece") / Kinds.AREA.siAboveZero(mould, "area of the mould"),
+                * Kinds.AREA.siAboveZero(pieceArea, "area of the piece")
+                / Kinds.AREA.siAboveZero(mould, "area of the mould"),
                 "g/m2");
     }
 

@@ -20,8 +20,8 @@ import org.papermath.quantity.Solids;
 /**
  * What is given to the vat between sheets, and after which: the table a vatman works by. Immutable.
  *
- * <p>Fresh stock thinner than a couched sheet brings more water than the sheets carry off, so the level rises; it is let rise,
- * or vat liquor is bailed out, or the stock is drained thicker.
+ * <p>Fresh stock thinner than a couched sheet brings more water than the sheets carry off, so the level rises; it is
+ * let rise, or vat liquor is bailed out, or the stock is drained thicker.
  */
 public final class Recharge {
     /** A little of the band is kept for reading the jug. */
@@ -51,7 +51,8 @@ public final class Recharge {
     public record Line(int afterSheet, Amount<Volume> bailed, Amount<Volume> stock, Amount<Volume> water) {
         @Override
         public String toString() {
-            StringBuilder text = new StringBuilder(afterSheet == 0 ? "before the first sheet" : "after sheet " + afterSheet);
+            StringBuilder text = new StringBuilder(afterSheet == 0 ? "before the first sheet" : "after sheet "
+                    + afterSheet);
             append(text, "bail ", bailed, " of vat liquor");
             append(text, "add ", stock, " of stock");
             append(text, "add ", water, " of water");
@@ -119,9 +120,10 @@ public final class Recharge {
     }
 
     /**
-     * Works out a table that keeps every sheet within a tolerance: how many sheets may be pulled between two recharges, and
-     * how much stock each time brings the vat back to just above the middle, as far as the sheets fall below it until the
-     * next. The first line, before the first sheet, brings the vat there from where it stands, with stock or with water.
+     * Works out a table that keeps every sheet within a tolerance: how many sheets may be pulled between two recharges,
+     * and how much stock each time brings the vat back to just above the middle, as far as the sheets fall below it
+     * until the next. The first line, before the first sheet, brings the vat there from where it stands, with stock or
+     * with water.
      *
      * @param charge the vat as it stands
      * @param sheetFibre the oven-dry fibre a sheet should have, above zero
@@ -130,8 +132,8 @@ public final class Recharge {
      * @param stock the consistency of the fresh stock, above what the vat is kept at
      * @param level what is done about the level
      * @return the table
-     * @throws Refused if a value is out of range; if the stock is too thin to bring the vat up; or if a single dip takes the
-     *     vat through the whole band, naming the least vat volume with which it would do
+     * @throws Refused if a value is out of range; if the stock is too thin to bring the vat up; or if a single dip
+     *     takes the vat through the whole band, naming the least vat volume with which it would do
      * @source mass balance; a sheet takes R q c of fibre, so the vat thins by the factor 1 − R q/V a sheet
      */
     public static Recharge within(VatCharge charge, Quantity<Mass> sheetFibre, Quantity<Share> tolerance, int sheets,
@@ -155,10 +157,12 @@ public final class Recharge {
             throw Refused.of("vat.too-small-for-tolerance",
                     "tolerance of a sheet: ±" + Kinds.SHARE.check(tolerance, "tolerance of a sheet").to("%")
                             + " wanted, but one dip of " + charge.lifted() + " takes a vat of " + charge.stock()
-                            + " through the whole band. A vat of at least " + volume + " would do, or a thicker one of which less"
+                            + " through the whole band. A vat of at least " + volume
+                            + " would do, or a thicker one of which less"
                             + " is lifted.",
                     "tolerance", Kinds.SHARE.check(tolerance, "tolerance of a sheet").toString(),
-                    "lifted", charge.lifted().toString(), "stock", charge.stock().toString(), "least", volume.toString());
+                    "lifted", charge.lifted().toString(), "stock", charge.stock().toString(), "least",
+                            volume.toString());
         }
         for (int every = Math.min(most, sheets); ; every--) {
             double ratio = Math.exp((every - 1) * Math.log1p(-fall));
@@ -185,7 +189,8 @@ public final class Recharge {
         VatRun.additives(charge, additives, retentions, perFibre);
         double mark = now.stock();
         for (int done = 0; done < sheets; done += every) {
-            VatBalance.Step step = restore(now, wanted, fresh, done, done > 0 && level == Level.HELD ? mark : Double.NaN);
+            VatBalance.Step step = restore(now, wanted, fresh, done, done > 0 && level == Level.HELD
+                    ? mark : Double.NaN);
             steps.add(step);
             double left = 1 - step.bailed() / now.stock();
             for (int a = 0; a < kinds; a++) {
@@ -204,7 +209,8 @@ public final class Recharge {
     }
 
     /** Stock, water and bailing that bring the vat to a consistency, and where a mark is given to the mark. */
-    private static VatBalance.Step restore(VatBalance.Contents now, double wanted, double fresh, int after, double mark) {
+    private static VatBalance.Step restore(VatBalance.Contents now, double wanted, double fresh, int after,
+            double mark) {
         if (Double.isNaN(mark)) {
             if (now.consistency() > wanted) {
                 return new VatBalance.Step(after, 0, 0, fresh, now.fibre() / wanted - now.stock());
@@ -238,7 +244,8 @@ public final class Recharge {
     }
 
     /**
-     * Reckons what replaces the fibre and the stock that a number of sheets took, so that level and consistency are as before.
+     * Reckons what replaces the fibre and the stock that a number of sheets took, so that level and consistency are as
+     * before.
      *
      * @param fibreTaken the oven-dry fibre the sheets took, above zero
      * @param couchedAt the solids they left with
@@ -248,7 +255,8 @@ public final class Recharge {
      * @throws Refused if a value is out of range, or the stock is not thicker than the vat
      * @source two balances, of stock and of fibre
      */
-    public static Replacement replacing(Quantity<Mass> fibreTaken, Quantity<Solids> couchedAt, Quantity<Consistency> stock,
+    public static Replacement replacing(Quantity<Mass> fibreTaken, Quantity<Solids> couchedAt,
+            Quantity<Consistency> stock,
             Quantity<Consistency> vat) {
         double taken = Kinds.MASS.siAboveZero(fibreTaken, "fibre taken");
         double carried = taken / Kinds.SOLIDS.si(couchedAt, "solids of the couched sheet");
@@ -285,7 +293,8 @@ public final class Recharge {
                     "stocks: " + Kinds.CONSISTENCY.ofSi(rich, "%") + " and " + Kinds.CONSISTENCY.ofSi(poor, "%")
                             + " given; the sheets leave at " + Kinds.SOLIDS.ofSi(solids, "%")
                             + ", which must lie between the two. Drain one thicker, or bail.",
-                    "richer", Kinds.CONSISTENCY.ofSi(rich, "%").toString(), "poorer", Kinds.CONSISTENCY.ofSi(poor, "%").toString(),
+                    "richer", Kinds.CONSISTENCY.ofSi(rich, "%").toString(), "poorer", Kinds.CONSISTENCY.ofSi(poor, "%")
+                            .toString(),
                     "wanted", Kinds.SOLIDS.ofSi(solids, "%").toString());
         }
         double carried = taken / solids;
@@ -312,7 +321,8 @@ public final class Recharge {
      * @return the lines in order; lines that ask for nothing are left out
      */
     public List<Line> lines() {
-        return Arrays.stream(steps).filter(step -> step.stock() + step.water() + step.bailed() > 0).map(this::line).toList();
+        return Arrays.stream(steps).filter(step -> step.stock() + step.water() + step.bailed() > 0).map(this::line)
+                .toList();
     }
 
     /**

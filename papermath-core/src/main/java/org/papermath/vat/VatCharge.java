@@ -20,11 +20,11 @@ import org.papermath.quantity.Share;
 import org.papermath.quantity.Solids;
 
 /**
- * A vat ready to pull sheets from: what is in it, what one dip takes up, how much of that stays in the sheet and how wet the
- * sheet leaves. Immutable.
+ * A vat ready to pull sheets from: what is in it, what one dip takes up, how much of that stays in the sheet and how
+ * wet the sheet leaves. Immutable.
  *
- * <p>The vat is kept stirred and what drips from the mould runs back, so a sheet takes away its solids and the water couched
- * with them, and nothing else.
+ * <p>The vat is kept stirred and what drips from the mould runs back, so a sheet takes away its solids and the water
+ * couched with them, and nothing else.
  */
 public final class VatCharge {
     final VatBalance.Contents contents;
@@ -53,7 +53,8 @@ public final class VatCharge {
     public record Mix(Pulp stock, Amount<Volume> water, Pulp together) {
     }
 
-    VatCharge(VatBalance.Contents contents, double lifted, double retention, double couchSolids, List<Carried> carried) {
+    VatCharge(VatBalance.Contents contents, double lifted, double retention, double couchSolids,
+            List<Carried> carried) {
         this.contents = contents;
         this.lifted = lifted;
         this.retention = retention;
@@ -71,7 +72,8 @@ public final class VatCharge {
      * @return the charge
      * @throws Refused if a value is out of range, or a dip would take more than the vat holds
      */
-    public static VatCharge of(Pulp pulp, Quantity<Mass> lifted, Quantity<Share> retention, Quantity<Solids> couchedAt) {
+    public static VatCharge of(Pulp pulp, Quantity<Mass> lifted, Quantity<Share> retention,
+            Quantity<Solids> couchedAt) {
         VatBalance.Contents contents = contents(pulp);
         double lift = Kinds.MASS.siAboveZero(lifted, "stock lifted");
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
@@ -145,16 +147,20 @@ public final class VatCharge {
         if (lift >= contents.stock()) {
             throw Refused.of("vat.lift-above-vat",
                     "stock lifted: " + Kinds.MASS.ofSi(lift, "kg") + " a dip, but the vat holds only "
-                            + Kinds.MASS.ofSi(contents.stock(), "kg") + ". Fill it, or thicken it so that less is lifted.",
-                    "given", Kinds.MASS.ofSi(lift, "kg").toString(), "most", Kinds.MASS.ofSi(contents.stock(), "kg").toString());
+                            + Kinds.MASS.ofSi(contents.stock(), "kg")
+                            + ". Fill it, or thicken it so that less is lifted.",
+                    "given", Kinds.MASS.ofSi(lift, "kg").toString(), "most", Kinds.MASS.ofSi(contents.stock(), "kg")
+                            .toString());
         }
     }
 
     private static void requireDrier(VatBalance.Contents contents, double solids, double kept) {
         if (solids < kept * contents.consistency()) {
             throw Refused.of("vat.sheet-wetter-than-vat",
-                    "solids of the couched sheet: " + Kinds.SOLIDS.ofSi(solids, "%") + " given, less than is lifted from the vat at "
-                            + Kinds.CONSISTENCY.ofSi(contents.consistency(), "%") + ". A sheet drains; check the two figures.",
+                    "solids of the couched sheet: " + Kinds.SOLIDS.ofSi(solids, "%")
+                            + " given, less than is lifted from the vat at "
+                            + Kinds.CONSISTENCY.ofSi(contents.consistency(), "%")
+                            + ". A sheet drains; check the two figures.",
                     "given", Kinds.SOLIDS.ofSi(solids, "%").toString(),
                     "vat", Kinds.CONSISTENCY.ofSi(contents.consistency(), "%").toString());
         }
@@ -173,8 +179,8 @@ public final class VatCharge {
     }
 
     /**
-     * Returns the charge with an additive in it of which more, or less, is in the vat than the dose: what white water of the
-     * last charge brought along, for example.
+     * Returns the charge with an additive in it of which more, or less, is in the vat than the dose: what white water
+     * of the last charge brought along, for example.
      *
      * @param dose the dose, which comes with fresh stock
      * @param inVat the active matter in the vat, all of it

@@ -25,8 +25,8 @@ import org.papermath.quantity.Share;
 /**
  * A run of sheets from one vat, sheet by sheet, by the exact balance of fibre, water and additives. Immutable.
  *
- * <p>Sheets are numbered from 1, as they are counted at the vat. The numbers are kept plain; an {@code Amount} is made only when
- * it is asked for.
+ * <p>Sheets are numbered from 1, as they are counted at the vat. The numbers are kept plain; an {@code Amount} is made
+ * only when it is asked for.
  *
  * @source mass balance: a sheet takes R c q of fibre, and the water couched with it
  */
@@ -99,7 +99,8 @@ public final class VatRun {
 
     private static Refused dry(int sheet) {
         return Refused.of("vat.runs-dry",
-                "sheets: the vat runs dry at sheet " + sheet + "; each sheet carries water away too. Pull fewer, or recharge.",
+                "sheets: the vat runs dry at sheet " + sheet
+                        + "; each sheet carries water away too. Pull fewer, or recharge.",
                 "sheet", sheet);
     }
 
@@ -256,7 +257,8 @@ public final class VatRun {
     }
 
     /**
-     * Returns what stays of an additive in the vat after the last sheet; with the water it goes to the next charge and tints it.
+     * Returns what stays of an additive in the vat after the last sheet; with the water it goes to the next charge and
+     * tints it.
      *
      * @param which its place in {@link VatCharge#carried}, from 0
      * @return the mass of active matter
@@ -285,9 +287,9 @@ public final class VatRun {
     }
 
     /**
-     * Corrects a run that goes otherwise than reckoned, from one reading at the vat. A sheet that weighs too much or too little
-     * says the vat is too thick or too thin; a sample of the vat says it outright; white water says how much the mould lets
-     * through.
+     * Corrects a run that goes otherwise than reckoned, from one reading at the vat. A sheet that weighs too much or
+     * too little says the vat is too thick or too thin; a sample of the vat says it outright; white water says how much
+     * the mould lets through.
      *
      * @param afterSheet the sheets pulled when the reading was taken, 1 or more; a weighed sheet is the last of them
      * @param reading what was weighed
@@ -299,7 +301,8 @@ public final class VatRun {
      * @return what to give now, and a new table for the sheets still to pull
      * @throws Refused if a value is out of range, or as {@link Recharge#within}
      */
-    public VatCorrection correct(int afterSheet, VatReading reading, Quantity<Mass> sheetFibre, Quantity<Share> tolerance,
+    public VatCorrection correct(int afterSheet, VatReading reading, Quantity<Mass> sheetFibre,
+            Quantity<Share> tolerance,
             int further, Quantity<Consistency> stock, Recharge.Level level) {
         index(afterSheet);
         VatRun soFar = of(charge, afterSheet, recharge);
@@ -312,20 +315,25 @@ public final class VatRun {
             double scatter = Assumptions.standard().si("sheet.scatter-grammage", Scope.GENERAL);
             if (Math.abs(ratio - 1) < scatter) {
                 notices = List.of(Notice.note("vat.within-scatter",
-                        "The sheet is " + Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%") + " off what was reckoned; single sheets"
-                                + " differ by " + Kinds.NUMBER.ofSi(scatter, "%") + " from hand to hand. Weigh a few before"
+                        "The sheet is " + Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%")
+                                + " off what was reckoned; single sheets"
+                                + " differ by " + Kinds.NUMBER.ofSi(scatter, "%")
+                                + " from hand to hand. Weigh a few before"
                                 + " changing the vat.",
                         "off", Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%").toString(),
                         "scatter", Kinds.NUMBER.ofSi(scatter, "%").toString()));
             }
         } else if (reading instanceof VatReading.OfVat vat) {
-            ratio = Kinds.CONSISTENCY.siAboveZero(vat.consistency(), "consistency of the vat") / soFar.end.consistency();
+            ratio = Kinds.CONSISTENCY.siAboveZero(vat.consistency(),
+                    "consistency of the vat") / soFar.end.consistency();
         } else if (reading instanceof VatReading.OfWhiteWater water) {
             retention = VatBalance.firstPassRetention(water.consistency().si(), soFar.end.consistency());
             if (!(retention > 0)) {
                 throw Refused.of("vat.white-water-thicker",
-                        "consistency of the white water: " + water.consistency() + " given, not thinner than the vat at "
-                                + Kinds.CONSISTENCY.ofSi(soFar.end.consistency(), "%") + ". Let the stirred vat settle in no"
+                        "consistency of the white water: " + water.consistency()
+                                + " given, not thinner than the vat at "
+                                + Kinds.CONSISTENCY.ofSi(soFar.end.consistency(), "%")
+                                + ". Let the stirred vat settle in no"
                                 + " sample, and take what drips from the mould.",
                         "given", water.consistency().toString(),
                         "most", Kinds.CONSISTENCY.ofSi(soFar.end.consistency(), "%").toString());
@@ -336,8 +344,9 @@ public final class VatRun {
         for (int i = 0; i < afterSheet; i++) {
             carriedOff += soFar.solidsSi(i) / charge.couchSolids;
         }
-        VatBalance.Contents now = new VatBalance.Contents(soFar.end.fibre() * ratio,
-                soFar.end.stock() + (1 - ratio) * carriedOff);
+        // Every reading tells a consistency; the fibre is that times what stock there is.
+        double there = soFar.end.stock() + (1 - ratio) * carriedOff;
+        VatBalance.Contents now = new VatBalance.Contents(soFar.end.consistency() * ratio * there, there);
         requireWet(now, afterSheet);
         VatCharge stands = new VatCharge(now, charge.lifted, retention, charge.couchSolids, soFar.carriedNow());
         Recharge table = Recharge.within(stands, sheetFibre, tolerance, further, stock, level);

@@ -19,8 +19,8 @@ import org.papermath.quantity.LiquorRatio;
 import org.papermath.quantity.Share;
 
 /**
- * What runs back through the mould: mostly fines, which gather in the vat until as many leave with the sheets as come with
- * fresh stock. Immutable.
+ * What runs back through the mould: mostly fines, which gather in the vat until as many leave with the sheets as come
+ * with fresh stock. Immutable.
  *
  * @source mass balance of fines and long fibre; the retention of fines by default common practice
  */
@@ -93,8 +93,8 @@ public final class WhiteWater {
     }
 
     /**
-     * Returns the sheets in which the fines come to within a third of their steady share: N = V/(R_f q). Until some three
-     * times as many have been pulled the first sheets differ from the rest.
+     * Returns the sheets in which the fines come to within a third of their steady share: N = V/(R_f q). Until some
+     * three times as many have been pulled the first sheets differ from the rest.
      *
      * @param vat the stock in the vat
      * @param lifted the stock of one dip, above zero
@@ -106,7 +106,8 @@ public final class WhiteWater {
                 Kinds.MASS.siAboveZero(lifted, "stock lifted"));
         String text = String.valueOf((long) Math.ceil(count));
         return Noted.of(Kinds.NUMBER.ofSi(count, "1"), Notice.note("vat.fines-settle",
-                "The first " + text + " sheets or so drain faster and weigh less than the later ones, until the fines have gathered"
+                "The first " + text + " sheets or so drain faster and weigh less than the later ones, until the fines"
+                        + " have gathered"
                         + " in the vat.",
                 "sheets", text));
     }

@@ -52,13 +52,15 @@ class AirTest {
         assertThat(ROOM.atAltitude(metres(1500)).pressure().in("kPa")).isCloseTo(84.56, within(0.02));
         assertThat(ROOM.atAltitude(metres(0))).isEqualTo(ROOM);
         assertThatThrownBy(() -> ROOM.atAltitude(metres(8000))).isInstanceOf(Refused.class)
-                .hasMessage("altitude: 8000 m given; it must be from 0 m to 5000 m. Check the unit and the decimal point.");
+                .hasMessage("altitude: 8000 m given; it must be from 0 m to 5000 m. Check the unit and the decimal"
+                + " point.");
     }
 
     @Test
     void refusesAWetThermometerAboveTheDryOne() {
         assertThatThrownBy(() -> Air.ofWetBulb(celsius(18), celsius(19))).isInstanceOf(Refused.class)
-                .hasMessage("wet-bulb temperature: 19 °C given, but the dry thermometer stands at 18 °C; a wet thermometer never"
+                .hasMessage("wet-bulb temperature: 19 °C given, but the dry thermometer stands at 18 °C; a wet"
+                + " thermometer never"
                         + " stands above it. See whether the two readings were changed over.")
                 .satisfies(thrown -> assertThat(((Refused) thrown).code()).isEqualTo("air.wet-bulb-above-dry"));
         assertThatThrownBy(() -> Air.ofWetBulb(celsius(40), celsius(5))).isInstanceOf(Refused.class)

@@ -25,7 +25,8 @@ class WaterTest {
     @Test
     void refusesIce() {
         assertThatThrownBy(() -> Water.at(celsius(-1))).isInstanceOf(Refused.class)
-                .hasMessage("water temperature: -1 °C given; it must be from 0 °C to 100 °C. Check the sign and the unit.");
+                .hasMessage("water temperature: -1 °C given; it must be from 0 °C to 100 °C. Check the sign and the"
+                + " unit.");
     }
 
     @Property(tries = 200)

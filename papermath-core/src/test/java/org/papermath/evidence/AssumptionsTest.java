@@ -80,7 +80,7 @@ class AssumptionsTest {
         assertThat(elsewhere.get(ID, Scope.of("flax")).likely()).isEqualTo(0.3);
         assertThat(catchThrowableOfType(Refused.class, () -> store.given("beating.luck", Scope.GENERAL, 1)))
                 .hasMessage("assumption: \"beating.luck\" is not an id of the table."
-                        + " Look at Assumptions.standard().all() for the ids.");
+                        + " Look at Assumptions.standard().ids() for the ids.");
         assertThat(catchThrowableOfType(Refused.class, () -> store.given(ID, Scope.GENERAL, 11)).code())
                 .isEqualTo("assumption.order");
     }

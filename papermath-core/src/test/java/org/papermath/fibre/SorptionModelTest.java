@@ -54,8 +54,10 @@ class SorptionModelTest {
     void warmthDriesAndTheWetSideHoldsMore() {
         SorptionModel rag = SorptionModel.standard();
         assertThat(rag.ratio(air(33, 50)).in("%")).isCloseTo(rag.ratio(air(23, 50)).in("%") - 0.4, within(1e-9));
-        assertThat(rag.fromWetSide().ratio(air(23, 50)).in("%")).isCloseTo(rag.ratio(air(23, 50)).in("%") + 1, within(1e-9));
-        assertThat(rag.longBeaten().ratio(air(23, 50)).si()).isCloseTo(1.06 * rag.ratio(air(23, 50)).si(), within(1e-12));
+        assertThat(rag.fromWetSide().ratio(air(23, 50)).in("%"))
+                .isCloseTo(rag.ratio(air(23, 50)).in("%") + 1, within(1e-9));
+        assertThat(rag.longBeaten().ratio(air(23, 50)).si())
+                .isCloseTo(1.06 * rag.ratio(air(23, 50)).si(), within(1e-12));
         assertThat(rag.moisture(air(23, 50)).in("%")).isCloseTo(6.06, within(0.005));
     }
 
@@ -75,7 +77,8 @@ class SorptionModelTest {
     @Test
     void everyFibreOfTheLibraryHasAnIsotherm() {
         for (Fibre fibre : Fibres.all()) {
-            assertThat(SorptionModel.standard(Furnish.of(fibre)).ratio(Air.reference()).in("%")).as(fibre.id()).isBetween(4.0, 10.0);
+            assertThat(SorptionModel.standard(Furnish.of(fibre)).ratio(Air.reference()).in("%")).as(fibre.id())
+                    .isBetween(4.0, 10.0);
         }
     }
 
@@ -107,7 +110,8 @@ class SorptionModelTest {
         assertThat(own.get("sorption.monolayer", Scope.of("rag-paper")).basis()).isNotEqualTo(Basis.MEASURED_HERE);
         assertThatThrownBy(() -> SorptionModel.calibrate(own, scope, Reading.of(grams(99), grams(0.01)),
                 Reading.of(grams(100), grams(0.01)), air(21, 52)))
-                .hasMessage("moisture: 99 g in air and 100 g oven-dry given; the oven-dry mass must be the smaller. Weigh the"
+                .hasMessage("moisture: 99 g in air and 100 g oven-dry given; the oven-dry mass must be the smaller."
+                        + " Weigh the"
                         + " dried sample at once, before it takes up water.");
     }
 
@@ -115,7 +119,8 @@ class SorptionModelTest {
     void humidityAndMoistureAreInverseAndRise(@ForAll @DoubleRange(min = 5, max = 90) double percent,
             @ForAll @DoubleRange(min = 5, max = 40) double celsius) {
         SorptionModel rag = SorptionModel.standard();
-        assertThat(rag.humidityFor(rag.ratio(air(celsius, percent)), celsius(celsius)).in("%")).isCloseTo(percent, within(1e-9));
+        assertThat(rag.humidityFor(rag.ratio(air(celsius, percent)), celsius(celsius)).in("%"))
+                .isCloseTo(percent, within(1e-9));
         assertThat(rag.ratio(air(celsius, percent + 1)).si()).isGreaterThan(rag.ratio(air(celsius, percent)).si());
     }
 }

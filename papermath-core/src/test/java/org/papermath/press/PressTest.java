@@ -56,7 +56,8 @@ class PressTest {
                     assertThat(refused.code()).isEqualTo("press.above-allowed");
                     assertThat(refused.arguments()).containsEntry("part", "frame").containsEntry("limit", "48 kN");
                 })
-                .hasMessage("press \"screw-down press\": 60 kN wanted on the post; its weakest part, the frame, allows 48 kN,"
+                .hasMessage("press \"screw-down press\": 60 kN wanted on the post; its weakest part, the frame,"
+                        + " allows 48 kN,"
                         + " 80 % of the rating of the frame (60 kN). Press with less or in smaller posts.");
     }
 
@@ -71,11 +72,14 @@ class PressTest {
         Press.Setting small = PRESS.setting(kilonewtons(48), area(0.148, 0.210));
         assertThat(small.pressure().in("kPa")).isCloseTo(48 / 0.148 / 0.210, withinPercentage(1e-9));
         assertThat(small.notices()).extracting(Notice::code).containsExactly("press.pressure-high", "press.small-post");
-        assertThat(small.notices().get(0).text()).isEqualTo("The pressure on the sheet is 1.544 MPa; above 1.5 MPa solids and"
+        assertThat(small.notices().get(0).text())
+                .isEqualTo("The pressure on the sheet is 1.544 MPa; above 1.5 MPa solids and"
                 + " density hardly answer any more and are only carried on from lower pressures.");
         assertThatThrownBy(() -> PRESS.setting(kilonewtons(48), area(0.1, 0.1)))
-                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.code()).isEqualTo("press.pressure-limit"))
-                .hasMessage("pressure on the sheet: 4800 kPa given; no hand press is known above 4 MPa. Check the area that"
+                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.code())
+                .isEqualTo("press.pressure-limit"))
+                .hasMessage("pressure on the sheet: 4800 kPa given; no hand press is known above 4 MPa. Check the"
+                        + " area that"
                         + " carries the force and which ton is meant.");
     }
 
@@ -90,7 +94,8 @@ class PressTest {
 
     @Test
     void vacuumNeverAboveTheAtmosphere() {
-        assertThat(Vacuum.of(GaugePressure.inchesOfMercury(25)).pressure().in("Pa")).isCloseTo(84660, withinPercentage(0.01));
+        assertThat(Vacuum.of(GaugePressure.inchesOfMercury(25)).pressure().in("Pa"))
+                .isCloseTo(84660, withinPercentage(0.01));
         assertThatThrownBy(() -> Vacuum.of(GaugePressure.psi(25)))
                 .isInstanceOfSatisfying(Refused.class, refused -> {
                     assertThat(refused.code()).isEqualTo("vacuum.above-atmosphere");
@@ -107,7 +112,8 @@ class PressTest {
     void screwsOfTextbooksAndWorkshops() {
         // A published example: 10 000 lbf, mean diameter 2 in, lead 0.5 in, friction 0.2; the book prints 2840 lbf in.
         Screw book = Screw.of(inches(0.5), inches(2), Share.fraction(0.2));
-        assertThat(book.torqueFor(Kinds.FORCE.of(10_000, "lbf")).in("lbf.in")).isCloseTo(2840.99, withinPercentage(1e-3));
+        assertThat(book.torqueFor(Kinds.FORCE.of(10_000, "lbf")).in("lbf.in"))
+                .isCloseTo(2840.99, withinPercentage(1e-3));
         Screw collared = Screw.of(mm(8), mm(30), Share.fraction(0.08)).collar(mm(40));
         assertThat(collared.torqueFor(kilonewtons(6.4)).si()).isCloseTo(26.177, withinPercentage(0.01));
         assertThat(collared.looseningTorque(kilonewtons(6.4)).si()).isCloseTo(9.7744, withinPercentage(0.01));
@@ -134,12 +140,14 @@ class PressTest {
     @Test
     void jammedThreadAndBadAngle() {
         assertThatThrownBy(() -> Screw.of(metres(10), mm(20), Share.fraction(0.5)).torqueFor(kilonewtons(1)))
-                .hasMessage("screw: with a friction of 0.5 its thread jams; no torque presses with it. Check lead and mean"
+                .hasMessage("screw: with a friction of 0.5 its thread jams; no torque presses with it. Check lead and"
+                        + " mean"
                         + " diameter.");
         assertThatThrownBy(() -> Screw.steel(mm(4), mm(18)).thread(Quantities.getQuantity(2, Units.RADIAN)))
                 .isInstanceOf(Refused.class);
         assertThat(Screw.steel(mm(4), mm(18)).thread(Quantities.<Angle>getQuantity(0.2531, Units.RADIAN))
-                .torqueFor(kilonewtons(1)).si()).isGreaterThan(Screw.steel(mm(4), mm(18)).torqueFor(kilonewtons(1)).si());
+                .torqueFor(kilonewtons(1)).si())
+                .isGreaterThan(Screw.steel(mm(4), mm(18)).torqueFor(kilonewtons(1)).si());
     }
 
     @Test
@@ -149,8 +157,10 @@ class PressTest {
         assertThat(ram.takingUp(kilonewtons(1)).force(GaugePressure.megapascals(10)).si())
                 .isCloseTo(27274.3, withinPercentage(1e-3));
         assertThat(ram.takingUp(kilonewtons(1)).force(GaugePressure.megapascals(0.1)).si()).isZero();
-        assertThat(ram.takingUp(kilonewtons(1)).gaugeFor(kilonewtons(27.2743339)).in("MPa")).isCloseTo(10, withinPercentage(1e-6));
-        assertThat(DeadWeight.pressure(kilograms(18.927), area(0.2159, 0.2794)).si()).isCloseTo(3077.0, withinPercentage(0.01));
+        assertThat(ram.takingUp(kilonewtons(1)).gaugeFor(kilonewtons(27.2743339)).in("MPa"))
+                .isCloseTo(10, withinPercentage(1e-6));
+        assertThat(DeadWeight.pressure(kilograms(18.927), area(0.2159, 0.2794)).si())
+                .isCloseTo(3077.0, withinPercentage(0.01));
         assertThat(DeadWeight.massFor(Kinds.SHEET_PRESSURE.ofSi(3077), area(0.2159, 0.2794)).in("kg"))
                 .isCloseTo(18.927, withinPercentage(0.01));
     }
@@ -171,9 +181,11 @@ class PressTest {
         assertThat(post.notices(PRESS)).extracting(Notice::code).containsExactly("post.lifting", "post.uneven");
         assertThat(post.height().in("mm")).isCloseTo(125, withinPercentage(1e-9));
         List<Notice> high = Post.of(felts, 59, grams(50)).layers(mm(4), mm(1)).notices(PRESS);
-        assertThat(high.get(0).text()).isEqualTo("The post is 299 mm high and the opening of the press is 150 mm. Make smaller"
+        assertThat(high.get(0).text())
+                .isEqualTo("The post is 299 mm high and the opening of the press is 150 mm. Make smaller"
                 + " posts.");
-        assertThat(post.notices(PRESS).get(0).text()).matches("The post weighs [0-9.]+ kg, more than the 23 kg \\(51 lb\\) one"
+        assertThat(post.notices(PRESS).get(0).text())
+                .matches("The post weighs [0-9.]+ kg, more than the 23 kg \\(51 lb\\) one"
                 + " person should lift at best: take two people, a trolley or smaller posts\\.");
         assertThatThrownBy(() -> Post.of(felts, 60, grams(50)))
                 .hasMessage("post: 60 sheets take 61 felts and there are 60. Make posts of at most 59 sheets.");

@@ -49,7 +49,8 @@ class PressingModelTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0.4, 1.5, 1.6500, 0.3774", "0.345, 1.5, 1.6995, 0.3704", "0.1, 2.5, 3.6286, 0.2160", "1.0, 1.0, 0.9158, 0.5220",
+        "0.4, 1.5, 1.6500, 0.3774", "0.345, 1.5, 1.6995, 0.3704", "0.1, 2.5, 3.6286, 0.2160",
+                "1.0, 1.0, 0.9158, 0.5220",
         "0.1, 1.2, 1.7418, 0.3647", "1.5, 0.7, 0.8200, 0.5495", "3.0, 1.5, 1.1027, 0.4756"
     })
     void equilibrium(double pressure, double retention, double ratio, double solids) {
@@ -69,7 +70,8 @@ class PressingModelTest {
         assertThat(MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.fraction(1 / (1 + 1.9797))).in("s"))
                 .isCloseTo(300, withinPercentage(0.01));
         assertThatThrownBy(() -> MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.percent(45)))
-                .hasMessage("pressing: 45 % solids wanted; 0.4 MPa on this stock never comes above 37.74 %. Press harder within"
+                .hasMessage("pressing: 45 % solids wanted; 0.4 MPa on this stock never comes above 37.74 %. Press"
+                        + " harder within"
                         + " what the press allows, or dry from there.");
     }
 
@@ -80,7 +82,8 @@ class PressingModelTest {
         assertThat(MODEL.press(sheet(100), wrv(1.5), megapascals(1.5), minutes(30)).notices()).extracting(Notice::code)
                 .doesNotContain("press.pressure-high");
         assertThatThrownBy(() -> MODEL.press(sheet(100), wrv(1.5), megapascals(4.1), minutes(30)))
-                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.code()).isEqualTo("press.pressure-limit"));
+                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.code())
+                .isEqualTo("press.pressure-limit"));
         assertThat(MODEL.press(sheet(100), wrv(0.7), megapascals(1), minutes(30)).notices()).extracting(Notice::code)
                 .contains("press.dry");
         assertThat(MODEL.press(sheet(500), wrv(1.5), megapascals(0.4), minutes(300)).notices()).extracting(Notice::code)
@@ -101,7 +104,8 @@ class PressingModelTest {
         var pressed = MODEL.press(couched, wrv(1.5), megapascals(0.4), minutes(15)).sheet();
         Felts felts = Felts.of(mm(350), mm(450), Grammage.gsm(500), 12);
         PressingModel.Water water = MODEL.waterOf(Post.of(felts, 10, couched.mass()), felts, couched, pressed);
-        assertThat(water.fromSheets().si()).isCloseTo(10 * (couched.water().si() - pressed.water().si()), within(1e-12));
+        assertThat(water.fromSheets().si())
+                .isCloseTo(10 * (couched.water().si() - pressed.water().si()), within(1e-12));
         assertThat(water.fromFelts().si()).isCloseTo(11 * 0.35 * 0.45 * 1.3, withinPercentage(1e-9));
         assertThat(water.toDrain().si()).isCloseTo(water.fromSheets().si() + water.fromFelts().si(), within(1e-12));
         Felts large = Felts.of(mm(700), mm(900), Grammage.gsm(500), 12);
@@ -137,7 +141,8 @@ class PressingModelTest {
         CouchedSheet sheet = CouchedSheet.weighed(grams(80), grams(12), mm(300), mm(400));
         assertThatThrownBy(() -> PressingModel.calibrate(Assumptions.standard(), press, sheet,
                 Reading.of(grams(90), grams(0.1)), wrv(1.5), megapascals(0.35), minutes(20)))
-                .hasMessage("mass of the pressed sheet: 90 g given; it must lie between the oven-dry mass 12 g and the couched"
+                .hasMessage("mass of the pressed sheet: 90 g given; it must lie between the oven-dry mass 12 g and"
+                        + " the couched"
                         + " mass 80 g.");
         assertThatThrownBy(() -> PressingModel.calibrate(Assumptions.standard(), press, sheet,
                 Reading.of(grams(14), grams(0.1)), wrv(1.5), megapascals(0.35), minutes(20)))
@@ -149,12 +154,14 @@ class PressingModelTest {
 
     @Property
     void harderAndLongerNeverLeavesMoreWater(@ForAll @DoubleRange(min = 0.03, max = 2) double pressure,
-            @ForAll @DoubleRange(min = 0.7, max = 4) double retention, @ForAll @DoubleRange(min = 1, max = 2000) double hold,
+            @ForAll @DoubleRange(min = 0.7, max = 4) double retention,
+            @ForAll @DoubleRange(min = 1, max = 2000) double hold,
             @ForAll @DoubleRange(min = 20, max = 400) double gsm) {
         CouchedSheet couched = sheet(gsm);
         double water = MODEL.press(couched, wrv(retention), megapascals(pressure), seconds(hold)).sheet().water().si();
         assertThat(water).isPositive().isLessThanOrEqualTo(couched.water().si());
-        assertThat(MODEL.press(couched, wrv(retention), megapascals(pressure * 1.5), seconds(hold)).sheet().water().si())
+        assertThat(MODEL.press(couched, wrv(retention), megapascals(pressure * 1.5), seconds(hold)).sheet()
+                .water().si())
                 .isLessThanOrEqualTo(water * (1 + 1e-12));
         assertThat(MODEL.press(couched, wrv(retention), megapascals(pressure), seconds(hold * 2)).sheet().water().si())
                 .isLessThanOrEqualTo(water * (1 + 1e-12));

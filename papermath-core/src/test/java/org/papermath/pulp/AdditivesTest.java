@@ -51,13 +51,18 @@ class AdditivesTest {
 
     @Test
     void solutionsAreStretchedAndPoured() {
-        AdditiveSolution stock = AdditiveSolution.of(Additive.of("formation aid", Additive.Purpose.FORMATION_AID), grams(3),
+        AdditiveSolution stock = AdditiveSolution.of(Additive.of("formation aid", Additive.Purpose.FORMATION_AID),
+                grams(3),
                 litres(2.5));
-        assertThat(stock.toBring(Kinds.SOLUTION_STRENGTH.of(0.02, "g/L"), litres(60)).in("L")).isCloseTo(1, within(1e-12));
+        assertThat(stock.toBring(Kinds.SOLUTION_STRENGTH.of(0.02, "g/L"), litres(60)).in("L"))
+                .isCloseTo(1, within(1e-12));
         assertThat(stock.dilutedWith(litres(2.5)).strength().in("g/L")).isCloseTo(0.6, within(1e-12));
-        assertThatThrownBy(() -> stock.toBring(Kinds.SOLUTION_STRENGTH.of(2, "g/L"), litres(60))).isInstanceOf(Refused.class)
-                .hasMessage("strength wanted: 2 g/L given, but the solution itself has only 1.2 g/L. Make a stronger solution.");
-        assertThat(SpoonMeasure.of("chalk", Kinds.DENSITY.of(0.8, "g/mL")).volume(grams(8)).in("mL")).isCloseTo(10, within(1e-9));
+        assertThatThrownBy(() -> stock.toBring(Kinds.SOLUTION_STRENGTH.of(2, "g/L"), litres(60)))
+                .isInstanceOf(Refused.class)
+                .hasMessage("strength wanted: 2 g/L given, but the solution itself has only 1.2 g/L. Make a stronger"
+                + " solution.");
+        assertThat(SpoonMeasure.of("chalk", Kinds.DENSITY.of(0.8, "g/mL")).volume(grams(8)).in("mL"))
+                .isCloseTo(10, within(1e-9));
     }
 
     @Test
@@ -71,16 +76,19 @@ class AdditivesTest {
                 Scope.GENERAL);
         assertThat(clay.load(AdditiveDose.of(CLAY, Dose.percent(20)), Circumstance.PLAIN).value().in("%"))
                 .isCloseTo(10.5263, within(1e-4));
-        RetentionModel whole = RetentionModel.from(Assumptions.standard().given("vat.retention", Scope.GENERAL, 1), Scope.GENERAL);
+        RetentionModel whole = RetentionModel.from(Assumptions.standard().given("vat.retention", Scope.GENERAL, 1),
+                Scope.GENERAL);
         AdditiveDose reserve = whole.doseForShare(CHALK, Share.percent(2), Circumstance.PLAIN);
         assertThat(reserve.dose().in("g/kg")).isCloseTo(34.0136, within(1e-4));
         assertThat(whole.shareOfSheet(reserve, Circumstance.PLAIN).in("%")).isCloseTo(2, within(1e-9));
-        assertThat(whole.doseForLoad(CHALK, Dose.percent(6), Circumstance.PLAIN).dose().in("%")).isCloseTo(10, within(1e-9));
+        assertThat(whole.doseForLoad(CHALK, Dose.percent(6), Circumstance.PLAIN).dose().in("%"))
+                .isCloseTo(10, within(1e-9));
         assertThat(whole.additive(CLAY, Circumstance.WHITE_WATER_REUSED).in("%")).isCloseTo(75, within(1e-9));
         assertThat(whole.additive(OCHRE, Circumstance.WITH_AID).in("%")).isCloseTo(95, within(1e-9));
         assertThat(whole.leftInWhiteWater(grams(20), OCHRE, Circumstance.PLAIN).in("g")).isCloseTo(11, within(1e-9));
         assertThat(whole.load(AdditiveDose.of(OCHRE, Dose.percent(40)), Circumstance.WITH_AID).notices().get(0).text())
-                .isEqualTo("The sheet carries 38 % of its fibre in additive; above 30 % it is weak and dusts. Give less, or try one"
+                .isEqualTo("The sheet carries 38 % of its fibre in additive; above 30 % it is weak and dusts. Give"
+                + " less, or try one"
                         + " sheet first.");
     }
 
@@ -88,26 +96,33 @@ class AdditivesTest {
     void ashAndJarsTellTheRetention() {
         assertThat(RetentionModel.shareFromAsh(Share.percent(10), Share.percent(0.1), Share.percent(86)).si())
                 .isCloseTo(0.11525, within(1e-5));
-        assertThatThrownBy(() -> RetentionModel.shareFromAsh(Share.percent(0.05), Share.percent(0.1), Share.percent(86)))
-                .isInstanceOf(Refused.class).hasMessage("ash of the sheet: 0.05 % given; it must lie between the fibre's own 0.1 % and"
+        assertThatThrownBy(() -> RetentionModel.shareFromAsh(Share.percent(0.05), Share.percent(0.1),
+                Share.percent(86)))
+                .isInstanceOf(Refused.class).hasMessage("ash of the sheet: 0.05 % given; it must lie between the"
+                + " fibre's own 0.1 % and"
                         + " the filler's 86 %. Weigh the crucible again.");
         RetentionModel model = RetentionModel.from(Assumptions.standard().given("vat.retention", Scope.GENERAL, 0.95),
                 Scope.GENERAL);
         AdditiveDose dose = AdditiveDose.of(CLAY, Dose.percent(20));
-        assertThat(model.retentionOfShare(dose, model.shareOfSheet(dose, Circumstance.PLAIN)).in("%")).isCloseTo(50, within(1e-9));
+        assertThat(model.retentionOfShare(dose, model.shareOfSheet(dose, Circumstance.PLAIN)).in("%"))
+                .isCloseTo(50, within(1e-9));
         assertThatThrownBy(() -> model.retentionOfShare(dose, Share.percent(30))).isInstanceOf(Refused.class)
                 .hasMessageContaining("of what was given of clay. Check the dose and the ash.");
         Assumptions own = RetentionModel.calibrate(Assumptions.standard(), CLAY, Circumstance.WITH_AID,
                 Reading.of(Share.percent(80), Share.percent(3)));
-        assertThat(RetentionModel.from(own, Scope.GENERAL).additive(CLAY, Circumstance.WITH_AID).in("%")).isCloseTo(80, within(1e-9));
-        assertThat(RetentionModel.from(own, Scope.GENERAL).additive(CLAY, Circumstance.PLAIN).in("%")).isCloseTo(50, within(1e-9));
+        assertThat(RetentionModel.from(own, Scope.GENERAL).additive(CLAY, Circumstance.WITH_AID).in("%"))
+                .isCloseTo(80, within(1e-9));
+        assertThat(RetentionModel.from(own, Scope.GENERAL).additive(CLAY, Circumstance.PLAIN).in("%"))
+                .isCloseTo(50, within(1e-9));
     }
 
     @Test
     void whiteWaterTellsTheFirstPass() {
-        assertThat(RetentionModel.firstPass(Consistency.percent(0.02), Consistency.percent(0.5)).in("%")).isCloseTo(96, within(1e-9));
+        assertThat(RetentionModel.firstPass(Consistency.percent(0.02), Consistency.percent(0.5)).in("%"))
+                .isCloseTo(96, within(1e-9));
         assertThatThrownBy(() -> RetentionModel.firstPass(Consistency.percent(0.6), Consistency.percent(0.5)))
-                .isInstanceOf(Refused.class).hasMessage("consistency of the white water: 0.6 % given, thicker than the vat at 0.5 %."
+                .isInstanceOf(Refused.class).hasMessage("consistency of the white water: 0.6 % given, thicker than the"
+                + " vat at 0.5 %."
                         + " See whether the two samples were changed over.");
         Scope here = Scope.of("abaca").on("letter mould");
         Assumptions own = RetentionModel.calibrate(Assumptions.standard(), here,
@@ -118,7 +133,8 @@ class AdditivesTest {
 
     @Test
     void aGrammageComesApart() {
-        RetentionModel.MakeUp made = RetentionModel.makeUp(Grammage.gsm(180), Moisture.percent(7), List.of(Share.percent(4)));
+        RetentionModel.MakeUp made = RetentionModel.makeUp(Grammage.gsm(180), Moisture.percent(7),
+                List.of(Share.percent(4)));
         assertThat(made.fibre().in("g/m2")).isCloseTo(180 * 0.93 * 0.96, within(1e-9));
         assertThat(made.additive().orElseThrow().in("g/m2")).isCloseTo(180 * 0.93 * 0.04, within(1e-9));
         assertThat(RetentionModel.makeUp(Grammage.gsm(180), Moisture.percent(7), List.of()).additive()).isEmpty();
@@ -132,7 +148,8 @@ class AdditivesTest {
         Crowding abaca = Crowding.from(Assumptions.standard().given("fibre.coarseness", Scope.of("abaca"), 0.18),
                 Scope.of("abaca"));
         assertThat(abaca.number(Consistency.percent(0.5)).si()).isCloseTo(347.22, within(0.01));
-        assertThat(abaca.notices(Consistency.percent(0.5)).get(0).text()).isEqualTo("The crowding number is 347.2; above about 60"
+        assertThat(abaca.notices(Consistency.percent(0.5)).get(0).text())
+                .isEqualTo("The crowding number is 347.2; above about 60"
                 + " fibres form clumps. Thin the vat to 0.0864 %, cut the fibre in the beater, or use a formation aid.");
         assertThat(abaca.notices(abaca.clumpingFrom().multiply(0.999))).isEmpty();
         assertThat(abaca.withLength(Kinds.LENGTH.of(1, "mm")).isFree(Consistency.percent(0.5))).isTrue();
@@ -146,7 +163,8 @@ class AdditivesTest {
             @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1) double active) {
         Additive colour = Additive.of("colour", Additive.Purpose.PIGMENT).active(Share.fraction(active));
         AdditiveDose given = AdditiveDose.of(colour, Kinds.DOSE.of(dose, "1"));
-        AdditiveDose back = AdditiveDose.ofProduct(colour, given.product(Kinds.MASS.ofSi(fibre)), Kinds.MASS.ofSi(fibre));
+        AdditiveDose back = AdditiveDose.ofProduct(colour, given.product(Kinds.MASS.ofSi(fibre)),
+                Kinds.MASS.ofSi(fibre));
         assertThat(back.dose().si()).isCloseTo(dose, relative(dose, 1e-12));
         assertThat(given.product(Kinds.MASS.ofSi(2 * fibre)).si())
                 .isCloseTo(2 * given.product(Kinds.MASS.ofSi(fibre)).si(), relative(fibre, 1e-12));

@@ -43,21 +43,26 @@ class BeaterTest {
             assertThat(load.notices()).isEmpty();
         });
         assertThat(BeaterLoad.count(kilograms(2.1), SMALL)).isEqualTo(3);
-        assertThat(AdditiveDose.of(Additive.of("ochre", Additive.Purpose.PIGMENT), Kinds.DOSE.of(4, "%")).perLoad(loads))
+        assertThat(AdditiveDose.of(Additive.of("ochre", Additive.Purpose.PIGMENT), Kinds.DOSE.of(4, "%"))
+                .perLoad(loads))
                 .hasSize(3).allSatisfy(mass -> assertThat(mass.in("g")).isCloseTo(20, within(1e-9)));
     }
 
     @Test
     void warnsOfThickAndOverfullLoads() {
         assertThat(BeaterLoad.filling(SMALL, grams(950)).notices()).extracting(notice -> notice.text()).containsExactly(
-                "The load stands at 3.361 % by mass; above 3 % a beater with gravity return may stop turning over. Give less fibre or"
+                "The load stands at 3.361 % by mass; above 3 % a beater with gravity return may stop turning over."
+                        + " Give less fibre or"
                         + " more water.",
                 "The load holds 950 g of oven-dry fibre; small beater is rated for 700 g.");
-        assertThat(BeaterLoad.filling(SMALL, grams(1600)).notices().get(0).code()).isEqualTo("beater.consistency-limit");
+        assertThat(BeaterLoad.filling(SMALL, grams(1600)).notices().get(0).code())
+                .isEqualTo("beater.consistency-limit");
         Assumptions own = Assumptions.standard().given("beater.consistency-warning", Scope.at("small beater"), 0.04);
         assertThat(BeaterLoad.filling(SMALL, grams(950)).notices(own)).hasSize(1);
-        assertThatThrownBy(() -> BeaterLoad.of(SMALL, Pulp.ofOvenDry(grams(600)).inWaterOf(litres(30)))).isInstanceOf(Refused.class)
-                .hasMessage("beater load: 30.4 L of stock given, but small beater turns 28 L. Beat it in more loads, or thicken it.");
+        assertThatThrownBy(() -> BeaterLoad.of(SMALL, Pulp.ofOvenDry(grams(600)).inWaterOf(litres(30))))
+                .isInstanceOf(Refused.class)
+                .hasMessage("beater load: 30.4 L of stock given, but small beater turns 28 L. Beat it in more loads,"
+                + " or thicken it.");
     }
 
     @Test
@@ -69,11 +74,14 @@ class BeaterTest {
         assertThat(LABORATORY.edgeLoad(watts(100)).value().in("J/m")).isCloseTo(0.3524, within(1e-4));
         assertThat(LABORATORY.edgeLoad(watts(100)).notices()).isEmpty();
         assertThat(LABORATORY.edgeLoad(watts(1000)).notices().get(0).text())
-                .isEqualTo("At 3.524 J/m the bars mostly cut; above about 3 J/m fibres are shortened more than brushed out.");
-        assertThat(BeaterGeometry.specificEnergy(watts(100), minutes(40), grams(360)).in("kW.h/t")).isCloseTo(185.19, within(0.01));
+                .isEqualTo("At 3.524 J/m the bars mostly cut; above about 3 J/m fibres are shortened more than brushed"
+                + " out.");
+        assertThat(BeaterGeometry.specificEnergy(watts(100), minutes(40), grams(360)).in("kW.h/t"))
+                .isCloseTo(185.19, within(0.01));
         assertThat(BeaterGeometry.netPower(watts(372.85), watts(186.425)).in("W")).isCloseTo(186.425, within(1e-9));
         assertThatThrownBy(() -> BeaterGeometry.netPower(watts(100), watts(300))).isInstanceOf(Refused.class)
-                .hasMessage("idle power: 300 W given, more than the 100 W with the roll down. See whether the two were changed over.");
+                .hasMessage("idle power: 300 W given, more than the 100 W with the roll down. See whether the two were"
+                + " changed over.");
         assertThatThrownBy(() -> BeaterGeometry.of(0, 7, metres(0.1), Kinds.RATE.of(500, "1/min"), metres(0.2)))
                 .isInstanceOf(Refused.class)
                 .hasMessage("bars of the roll: 0 given; it must be from 1 to 1000. Count the bars, not the grooves.");
@@ -82,8 +90,10 @@ class BeaterTest {
     @Test
     void carriesTimesWithinTheirLimits() {
         assertThat(BeatingTime.forLoad(hours(2), grams(500), grams(600), SMALL).in("h")).isCloseTo(2.4, within(1e-12));
-        assertThatThrownBy(() -> BeatingTime.forLoad(hours(2), grams(500), grams(200), SMALL)).isInstanceOf(Refused.class)
-                .hasMessage("other load: 200 g given; times are carried only between loads of 350 g to 840 g in small beater, where"
+        assertThatThrownBy(() -> BeatingTime.forLoad(hours(2), grams(500), grams(200), SMALL))
+                .isInstanceOf(Refused.class)
+                .hasMessage("other load: 200 g given; times are carried only between loads of 350 g to 840 g in small"
+                + " beater, where"
                         + " the stock turns over alike. Keep a record of that load by itself.");
         Noted<Amount<Time>> there = BeatingTime.onMachine(minutes(30), grams(360), LABORATORY, grams(680), STUDIO);
         assertThat(there.value().in("min")).isCloseTo(82.42, within(0.01));
@@ -91,7 +101,8 @@ class BeaterTest {
         assertThat(BeatingTime.atEqualEnergy(hours(1), grams(400), watts(100), grams(800), watts(400)).value().in("h"))
                 .isCloseTo(0.5, within(1e-12));
         assertThat(BeatingTime.noFactor(SMALL, Beater.of("big beater", litres(90), kilograms(2)))).hasMessage(
-                "beating time: the hours were kept on small beater; what big beater does in an hour is not known. Count the bars of"
+                "beating time: the hours were kept on small beater; what big beater does in an hour is not known."
+                        + " Count the bars of"
                         + " both, or read the drainability of one load on big beater.");
         Noted<Amount<Time>> mill = BeatingTime.ofMillHours(hours(10), Assumptions.standard(), Scope.of("cotton-rag"));
         assertThat(mill.value().in("h")).isCloseTo(2.7, within(1e-9));
@@ -100,7 +111,8 @@ class BeaterTest {
 
     @Test
     void soaks() {
-        assertThat(BeaterLoad.soakWater(grams(500), Kinds.LIQUOR_RATIO.of(15, "L/kg")).in("L")).isCloseTo(7.5, within(1e-12));
+        assertThat(BeaterLoad.soakWater(grams(500), Kinds.LIQUOR_RATIO.of(15, "L/kg")).in("L"))
+                .isCloseTo(7.5, within(1e-12));
         assertThatThrownBy(() -> BeaterLoad.hours(0, hours(1), hours(1), hours(1))).isInstanceOf(Refused.class)
                 .hasMessage("beater loads: 0 given; one or more is wanted.");
     }

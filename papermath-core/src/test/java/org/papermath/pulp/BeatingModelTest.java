@@ -76,7 +76,8 @@ class BeatingModelTest {
 
     @Test
     void moreReadingsSetTheExponentAndTheStart() {
-        Assumptions truth = Assumptions.standard().given("beating.rate", HERE, 0.22).given("beating.exponent", HERE, 1.2)
+        Assumptions truth = Assumptions.standard().given("beating.rate", HERE, 0.22)
+                .given("beating.exponent", HERE, 1.2)
                 .given("beating.drainability-unbeaten", HERE, 15);
         BeatingModel model = BeatingModel.from(truth, HERE);
         List<BeatingRecord.Point<SchopperRiegler>> readings = new ArrayList<>(List.of(reading(0, 15, 0.5)));
@@ -96,7 +97,8 @@ class BeatingModelTest {
     void aFibreWithoutADefaultGetsOneByMeasuring() {
         Scope kozo = Scope.of("kozo").on("small beater");
         assertThatThrownBy(() -> BeatingModel.standard(kozo)).isInstanceOf(Refused.class)
-                .hasMessageContaining("beating.rate[kozo@small beater]: there is no default for this; it has to be measured");
+                .hasMessageContaining("beating.rate[kozo@small beater]: there is no default for this; it has to be"
+                + " measured");
         Assumptions own = BeatingModel.calibrate(Assumptions.standard(), kozo, List.of(reading(0.5, 16, 1)));
         assertThat(BeatingModel.from(own, kozo).after(hours(0.5)).si()).isCloseTo(16, within(1e-9));
     }
@@ -104,12 +106,15 @@ class BeatingModelTest {
     @Test
     void refusesWhatBeatingDoesNotDo() {
         BeatingModel model = BeatingModel.standard(Scope.of("abaca"));
-        assertThatThrownBy(() -> model.timeTo(sr(96))).isInstanceOf(Refused.class).hasMessage("Schopper-Riegler number: 96 °SR given;"
-                + " beating goes from 14 °SR unbeaten towards 95 °SR and does not get there. Check the reading, or read your own"
+        assertThatThrownBy(() -> model.timeTo(sr(96))).isInstanceOf(Refused.class)
+                .hasMessage("Schopper-Riegler number: 96 °SR given;"
+                + " beating goes from 14 °SR unbeaten towards 95 °SR and does not get there. Check the reading, or"
+                + " read your own"
                 + " unbeaten pulp.");
         assertThatThrownBy(() -> model.timeTo(sr(10))).isInstanceOf(Refused.class);
         assertThat(model.timeTo(sr(14)).si()).isZero();
-        assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(1, 40, 1), reading(2, 30, 1))))
+        assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE,
+                List.of(reading(1, 40, 1), reading(2, 30, 1))))
                 .isInstanceOf(Refused.class).hasMessageContaining("they do not rise with the time");
         assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE, List.of()))
                 .isInstanceOf(Refused.class).hasMessageContaining("none after beating given");
@@ -124,12 +129,16 @@ class BeatingModelTest {
         assertThat(record.after(hours(1.5)).si()).isCloseTo(36, within(1e-9));
         assertThat(record.timeTo(sr(46)).in("h")).isCloseTo(2.5, within(1e-9));
         assertThat(record.after(hours(3)).si()).isCloseTo(50, within(1e-9));
-        assertThatThrownBy(() -> record.after(hours(4))).isInstanceOf(Refused.class).hasMessage("beating time: 4 h wanted, but the"
-                + " record of abaca in the small beater goes from 1 h to 3 h. It is not carried on beyond that: beat further once and"
+        assertThatThrownBy(() -> record.after(hours(4))).isInstanceOf(Refused.class)
+                .hasMessage("beating time: 4 h wanted, but the"
+                + " record of abaca in the small beater goes from 1 h to 3 h. It is not carried on beyond that: beat"
+                + " further once and"
                 + " read.");
         assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1))))
-                .isInstanceOf(Refused.class).hasMessage("beating record of x: 1 readings given; two or more are wanted.");
-        assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1), reading(1, 31, 1))))
+                .isInstanceOf(Refused.class).hasMessage("beating record of x: 1 readings given; two or more are"
+                + " wanted.");
+        assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER,
+                List.of(reading(1, 30, 1), reading(1, 31, 1))))
                 .isInstanceOf(Refused.class).hasMessage("beating record of x: two readings after 1 h; take their mean.");
     }
 

@@ -53,19 +53,24 @@ class DrainabilityModelTest {
     void tellsTheResistance() {
         assertThat(MODEL.resistance(sr(30)).likely().si()).isCloseTo(0.9268e9, relative(0.9268e9, 0.05));
         assertThat(MODEL.resistance(sr(60)).likely().si()).isCloseTo(4.3111e9, relative(4.3111e9, 0.05));
-        assertThat(MODEL.resistance(sr(60)).high().si() / MODEL.resistance(sr(60)).likely().si()).isCloseTo(1.7, within(0.01));
+        assertThat(MODEL.resistance(sr(60)).high().si() / MODEL.resistance(sr(60)).likely().si())
+                .isCloseTo(1.7, within(0.01));
         // the tester's own physics, at 0.30 % and 20 °C
         double[][] table = {{750, 0.1878}, {600, 0.5533}, {400, 1.5507}, {200, 4.5131}, {50, 17.609}};
         for (double[] row : table) {
-            assertThat(MODEL.resistanceOfCanadian(csf(row[0])).likely().si()).isCloseTo(row[1] * 1e9, relative(row[1] * 1e9, 2e-3));
+            assertThat(MODEL.resistanceOfCanadian(csf(row[0])).likely().si())
+                    .isCloseTo(row[1] * 1e9, relative(row[1] * 1e9, 2e-3));
         }
-        assertThat(MODEL.schopperRieglerOfResistance(MODEL.resistance(sr(44)).likely()).si()).isCloseTo(44, within(1e-9));
+        assertThat(MODEL.schopperRieglerOfResistance(MODEL.resistance(sr(44)).likely()).si())
+                .isCloseTo(44, within(1e-9));
     }
 
     @Test
     void sendsForTheStopwatchBeyondTheTesters() {
-        assertThatThrownBy(() -> MODEL.resistance(sr(92))).isInstanceOf(Refused.class).hasMessage("drainage of pulp at 92 °SR: the"
-                + " tester does not tell how slowly such pulp drains; its scale is good for nothing above 90 °SR. Time one sheet on"
+        assertThatThrownBy(() -> MODEL.resistance(sr(92))).isInstanceOf(Refused.class)
+                .hasMessage("drainage of pulp at 92 °SR: the"
+                + " tester does not tell how slowly such pulp drains; its scale is good for nothing above 90 °SR. Time"
+                + " one sheet on"
                 + " your own mould and give that time.")
                 .satisfies(thrown -> assertThat(((Refused) thrown).code()).isEqualTo("drainability.stopwatch"));
         assertThatThrownBy(() -> MODEL.resistanceOfCanadian(csf(40))).isInstanceOf(Refused.class)
@@ -90,10 +95,13 @@ class DrainabilityModelTest {
     @Test
     void cautionsAgainstAFreenessReadOtherwise() {
         assertThat(DrainabilityModel.cautions(Consistency.percent(0.3), celsius(20))).isEmpty();
-        assertThat(DrainabilityModel.cautions(Consistency.percent(0.35), celsius(24))).extracting(notice -> notice.text())
-                .containsExactly("The freeness was read at 0.35 % instead of 0.30 %; thinner stock reads higher. No correction is"
+        assertThat(DrainabilityModel.cautions(Consistency.percent(0.35), celsius(24)))
+                .extracting(notice -> notice.text())
+                .containsExactly("The freeness was read at 0.35 % instead of 0.30 %; thinner stock reads higher. No"
+                + " correction is"
                         + " made: dilute and read again.",
-                        "The freeness was read at 24 °C instead of 20 °C; warmer water reads higher. No correction is made: bring the"
+                        "The freeness was read at 24 °C instead of 20 °C; warmer water reads higher. No correction is"
+                                + " made: bring the"
                                 + " sample to 20 °C and read again.");
     }
 
@@ -102,7 +110,8 @@ class DrainabilityModelTest {
             @ForAll @Scale(6) @DoubleRange(min = 12, max = 89) double number,
             @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double more,
             @ForAll @Scale(6) @DoubleRange(min = 50, max = 740) double freeness) {
-        assertThat(MODEL.resistance(sr(number + more)).likely().si()).isGreaterThan(MODEL.resistance(sr(number)).likely().si());
+        assertThat(MODEL.resistance(sr(number + more)).likely().si())
+                .isGreaterThan(MODEL.resistance(sr(number)).likely().si());
         assertThat(MODEL.resistanceOfCanadian(csf(freeness + 5)).likely().si())
                 .isLessThan(MODEL.resistanceOfCanadian(csf(freeness)).likely().si());
         double there = MODEL.schopperRieglerOf(csf(freeness)).value().likely().si();
@@ -119,7 +128,8 @@ class DrainabilityModelTest {
         assertThat(abaca.at(sr(67.5)).value().si()).isCloseTo(2.45, within(1e-9));
         assertThat(abaca.at(sr(85)).notices()).isEmpty();
         assertThat(abaca.at(sr(90)).value().si()).isCloseTo(3 + 5 * 1.1 / 35, within(1e-9));
-        assertThat(abaca.at(sr(90)).notices().get(0).text()).isEqualTo("The water retention value at 90 °SR is carried on in a"
+        assertThat(abaca.at(sr(90)).notices().get(0).text())
+                .isEqualTo("The water retention value at 90 °SR is carried on in a"
                 + " straight line beyond 85 °SR, the most beaten state known of this fibre.");
         WaterRetentionModel rag = WaterRetentionModel.standard(Scope.of("cotton-rag"));
         assertThat(rag.at(sr(45)).value().si()).isCloseTo(1.5, within(1e-9));
@@ -131,15 +141,21 @@ class DrainabilityModelTest {
         Amount<WaterRetention> value = Kinds.WATER_RETENTION.of(1.8, "g/g");
         assertThat(WaterRetentionModel.measured(value, WaterRetentionModel.Spin.ISO_23714).notices()).isEmpty();
         assertThat(WaterRetentionModel.measured(value, WaterRetentionModel.Spin.AT_900_G).notices().get(0).text())
-                .isEqualTo("The water retention value of 1.8 g/g was spun at 900 g, which leaves more water than the 3000 g of ISO"
+                .isEqualTo("The water retention value of 1.8 g/g was spun at 900 g, which leaves more water than the"
+                + " 3000 g of ISO"
                         + " 23714. Pressing reckoned from it comes out too wet.");
         Reading<WaterRetention> reading = Reading.of(value, Kinds.WATER_RETENTION.of(0.05, "g/g"));
-        assertThatThrownBy(() -> WaterRetentionModel.calibrate(Assumptions.standard(), Scope.of("abaca"), sr(40), reading,
-                WaterRetentionModel.Spin.AT_900_G)).isInstanceOf(Refused.class).hasMessageContaining("Have it spun again");
+        assertThatThrownBy(() -> WaterRetentionModel.calibrate(Assumptions.standard(), Scope.of("abaca"), sr(40),
+                reading,
+                WaterRetentionModel.Spin.AT_900_G)).isInstanceOf(Refused.class)
+                        .hasMessageContaining("Have it spun again");
         Assumptions own = WaterRetentionModel.calibrate(Assumptions.standard(), Scope.of("abaca"), sr(40), reading,
                 WaterRetentionModel.Spin.ISO_23714);
-        assertThat(WaterRetentionModel.from(own, Scope.of("abaca")).at(sr(40)).value().si()).isCloseTo(1.8, within(1e-9));
-        assertThatThrownBy(() -> WaterRetentionModel.calibrate(Assumptions.standard(), Scope.of("abaca"), sr(12), reading,
-                WaterRetentionModel.Spin.ISO_23714)).isInstanceOf(Refused.class).hasMessageContaining("not above the unbeaten 14 °SR");
+        assertThat(WaterRetentionModel.from(own, Scope.of("abaca")).at(sr(40)).value().si())
+                .isCloseTo(1.8, within(1e-9));
+        assertThatThrownBy(() -> WaterRetentionModel.calibrate(Assumptions.standard(), Scope.of("abaca"), sr(12),
+                reading,
+                WaterRetentionModel.Spin.ISO_23714)).isInstanceOf(Refused.class)
+                        .hasMessageContaining("not above the unbeaten 14 °SR");
     }
 }

@@ -64,8 +64,10 @@ class FinishTest {
     void theRagTrialIsInsideTheBand(CheckValues.Row row) {
         DensityModel.Result result = RAG.of(Grammage.gsm(row.number("grammage_g_per_m2")), megapascals(0.4),
                 hours(row.number("mill_hours") * 0.27));
-        assertThat(row.number("density_kg_per_m3")).isBetween(result.density().low().si(), result.density().high().si());
-        assertThat(row.number("thickness_mm")).isBetween(result.caliper().low().in("mm"), result.caliper().high().in("mm"));
+        assertThat(row.number("density_kg_per_m3"))
+                .isBetween(result.density().low().si(), result.density().high().si());
+        assertThat(row.number("thickness_mm"))
+                .isBetween(result.caliper().low().in("mm"), result.caliper().high().in("mm"));
     }
 
     @Test
@@ -93,7 +95,8 @@ class FinishTest {
                 .isCloseTo(0.0463, within(5e-5));
         DensityModel.Result ten = KOZO.of(Grammage.gsm(10), megapascals(0.1), hours(0));
         assertThat(ten.caliper().likely().in("mm")).isCloseTo(0.0333, within(5e-5));
-        assertThat(ten.notices().get(0).text()).isEqualTo("Around 10 g/m² the rule for thin sheets gives 0.04633 mm and the"
+        assertThat(ten.notices().get(0).text())
+                .isEqualTo("Around 10 g/m² the rule for thin sheets gives 0.04633 mm and the"
                 + " density 0.03333 mm; the truth is between them.");
     }
 
@@ -103,7 +106,8 @@ class FinishTest {
         DensityModel.Result glazed = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.HUNG,
                 DensityModel.Finish.GLAZED);
         assertThat(glazed.caliper().likely().si() / plain.caliper().likely().si()).isCloseTo(0.77, within(1e-12));
-        assertThat(glazed.notices()).extracting(Notice::code).containsExactly("density.free-dried", "density.finish-stretch");
+        assertThat(glazed.notices()).extracting(Notice::code)
+                .containsExactly("density.free-dried", "density.finish-stretch");
         assertThat(DensityModel.CALIPER_PRESSURE.in("kPa")).isEqualTo(100);
         assertThat(plain.caliper().likely().si() * plain.density().likely().si()).isCloseTo(0.120, within(1e-12));
     }
@@ -112,7 +116,8 @@ class FinishTest {
     void aBlendTakesTheBulkOfItsFibres() {
         Furnish blend = Furnish.of(Share.percent(50), Fibres.COTTON_RAG, Share.percent(50), Fibres.ABACA);
         DensityModel abaca = DensityModel.standard(Furnish.of(Fibres.ABACA));
-        double bulk = 0.5 / RAG.density(megapascals(0.4), hours(3)).si() + 0.5 / abaca.density(megapascals(0.4), hours(3)).si();
+        double bulk = 0.5 / RAG.density(megapascals(0.4), hours(3)).si()
+                + 0.5 / abaca.density(megapascals(0.4), hours(3)).si();
         DensityModel.Result result = DensityModel.standard(blend).of(Grammage.gsm(120), megapascals(0.4), hours(3));
         assertThat(result.density().likely().si()).isCloseTo(1 / bulk, withinPercentage(1e-9));
         assertThat(result.notices()).extracting(Notice::code).containsExactly("density.blend");
@@ -141,15 +146,18 @@ class FinishTest {
     @Test
     void oneSheetCalibratesDensity() {
         Scope scope = Scope.of("cotton-rag").on("old press");
-        Assumptions own = DensityModel.calibrate(Assumptions.standard(), scope, Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
+        Assumptions own = DensityModel.calibrate(Assumptions.standard(), scope,
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
                 Reading.of(micrometres(250), micrometres(2)), megapascals(0.6), hours(3));
         DensityModel model = DensityModel.from(own, scope);
         assertThat(model.density(megapascals(0.6), hours(3)).si()).isCloseTo(600, withinPercentage(1e-9));
         assertThat(own.get("sheet.density-unbeaten", scope).basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(own.get("sheet.density-unbeaten", Scope.of("cotton-rag")).likely()).isEqualTo(450);
         assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), scope,
-                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(12), micrometres(2)), megapascals(0.6),
-                hours(3))).isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.calibration"));
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(12), micrometres(2)),
+                megapascals(0.6),
+                hours(3))).isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
+                .isEqualTo("density.calibration"));
     }
 
     @Test
@@ -160,7 +168,8 @@ class FinishTest {
                 micrometres(2), megapascals(0.6), hours(3)))
                 .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.caliper-pressure"));
         Assumptions own = DensityModel.calibrate(Assumptions.standard(), Scope.of("cotton-rag"),
-                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Caliper.of(micrometres(250), Caliper.HUNDRED_KILOPASCALS),
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
+                Caliper.of(micrometres(250), Caliper.HUNDRED_KILOPASCALS),
                 micrometres(2), megapascals(0.6), hours(3));
         assertThat(DensityModel.from(own, Scope.of("cotton-rag")).density(megapascals(0.6), hours(3)).si())
                 .isCloseTo(600, withinPercentage(1e-9));
@@ -178,10 +187,12 @@ class FinishTest {
         assertThat(moved.grows()).isTrue();
         assertThat(moved.change().in("mm")).isCloseTo(0.631, within(5e-4));
         assertThat(moved.strain().low().si()).isLessThan(moved.strain().likely().si());
-        HygroexpansionModel.Movement back = model.between(moved.length(), LinearShrinkage.percent(0), cotton, damper, half);
+        HygroexpansionModel.Movement back =
+                model.between(moved.length(), LinearShrinkage.percent(0), cotton, damper, half);
         assertThat(back.grows()).isFalse();
         assertThat(back.length().in("mm")).isCloseTo(760, within(0.001));
-        assertThat(model.between(mm(760), LinearShrinkage.percent(10), MoistureRatio.percent(6), MoistureRatio.percent(9))
+        assertThat(model.between(mm(760), LinearShrinkage.percent(10), MoistureRatio.percent(6),
+                MoistureRatio.percent(9))
                 .change().in("mm")).isCloseTo(3.876, within(5e-4));
         assertThat(moved.notices()).isEmpty();
     }
@@ -205,7 +216,8 @@ class FinishTest {
         assertThat(gelatine.notices()).extracting(Notice::code).containsExactly("size.unusual", "size.curing");
         SurfaceSize usual = SurfaceSize.weighed(Share.percent(4), grams(21), grams(39.5));
         assertThat(usual.notices()).extracting(Notice::code).containsExactly("size.curing");
-        assertThat(usual.bath(90, grams(21), kilograms(4))).hasToString("5.665 kg of bath with 226.6 g of size, of which 4 kg"
+        assertThat(usual.bath(90, grams(21), kilograms(4)))
+                .hasToString("5.665 kg of bath with 226.6 g of size, of which 4 kg"
                 + " stays in the tub");
         assertThat(SurfaceSize.sheetsFor(95, Share.percent(5))).isEqualTo(100);
         assertThatThrownBy(() -> SurfaceSize.weighed(Share.percent(4), grams(21), grams(20)))
@@ -225,13 +237,16 @@ class FinishTest {
                 .dried(org.papermath.shape.Shrinkage.NONE, SorptionModel.standard(), Air.reference());
         List<Permanence.Requirement> lines = Permanence.checklist(sheet, grams(0.2040816327), "cotton");
         assertThat(lines.get(0).status()).isEqualTo(Permanence.Status.COMPUTED_MET);
-        assertThat(lines.get(0)).hasToString("alkaline reserve: 20 g of calcium carbonate in a kilogram of oven-dry sheet or"
+        assertThat(lines.get(0))
+                .hasToString("alkaline reserve: 20 g of calcium carbonate in a kilogram of oven-dry sheet or"
                 + " more; computed 20 g/kg from what is said to be retained");
         assertThat(lines).extracting(Permanence.Requirement::status).containsExactly(Permanence.Status.COMPUTED_MET,
                 Permanence.Status.LABORATORY, Permanence.Status.DECLARED, Permanence.Status.LABORATORY,
                 Permanence.Status.LABORATORY);
-        assertThat(Permanence.checklist(sheet, grams(0.1), "").get(0).status()).isEqualTo(Permanence.Status.COMPUTED_NOT_MET);
+        assertThat(Permanence.checklist(sheet, grams(0.1), "").get(0).status())
+                .isEqualTo(Permanence.Status.COMPUTED_NOT_MET);
         assertThatThrownBy(() -> Permanence.checklist(sheet, grams(3), "cotton"))
-                .hasMessageStartingWith("calcium carbonate: 3 g given, but the sheet holds 0.2041 g of additives altogether.");
+                .hasMessageStartingWith(
+                "calcium carbonate: 3 g given, but the sheet holds 0.2041 g of additives altogether.");
     }
 }

@@ -32,7 +32,8 @@ import org.papermath.testing.Given;
 /** Cases of the trade and of a studio's day, from the press to the finished sheet. */
 class FinishingCheckValuesTest {
     static Stream<CheckValues.Row> cases() {
-        return Stream.of("trade_sheets", "trade_press", "examples_finishing").flatMap(name -> CheckValues.read(name).stream());
+        return Stream.of("trade_sheets", "trade_press", "examples_finishing")
+                .flatMap(name -> CheckValues.read(name).stream());
     }
 
     @ParameterizedTest
@@ -48,7 +49,8 @@ class FinishingCheckValuesTest {
         }
         Object answer = answer(ask, given);
         if (answer instanceof Amount<?> amount) {
-            assertThat(amount.in(row.text("unit"))).isCloseTo(row.number("expected"), withinPercentage(row.number("tolerance")));
+            assertThat(amount.in(row.text("unit")))
+                    .isCloseTo(row.number("expected"), withinPercentage(row.number("tolerance")));
         } else if (answer instanceof Integer count) {
             assertThat(count).isEqualTo((int) row.number("expected"));
         } else {
@@ -63,25 +65,30 @@ class FinishingCheckValuesTest {
 
     /** A sheet of one square metre in the reference atmosphere, of some conditioned grammage. */
     private static DrySheet square(Amount<Grammage> grammage) {
-        return DrySheet.weighed(Kinds.MASS.ofSi(grammage.si()), Amounts.metres(1), Amounts.metres(1)).in(Air.reference());
+        return DrySheet.weighed(Kinds.MASS.ofSi(grammage.si()), Amounts.metres(1), Amounts.metres(1))
+                .in(Air.reference());
     }
 
     private static Optional<Object> sheet(String ask, Given given) {
         return Optional.ofNullable(switch (ask) {
             case "density" -> square(given.get("grammage", Kinds.GRAMMAGE)).density(given.get("caliper", Kinds.LENGTH));
             case "bulk" -> square(given.get("grammage", Kinds.GRAMMAGE)).bulk(given.get("caliper", Kinds.LENGTH));
-            case "caliper notice" -> DensityModel.compared(given.get("first", Kinds.LENGTH), given.get("second", Kinds.LENGTH))
+            case "caliper notice" -> DensityModel.compared(given.get("first", Kinds.LENGTH),
+                    given.get("second", Kinds.LENGTH))
                     .stream().map(Notice::code).collect(Collectors.joining());
             case "grammage" -> DrySheet.weighed(given.get("mass", Kinds.MASS), given.get("width", Kinds.LENGTH),
                     given.get("height", Kinds.LENGTH)).in(Air.reference()).grammage();
-            case "mass" -> FormedSheet.ofGrammage(given.get("grammage", Kinds.GRAMMAGE), given.get("width", Kinds.LENGTH),
+            case "mass" -> FormedSheet.ofGrammage(given.get("grammage", Kinds.GRAMMAGE),
+                    given.get("width", Kinds.LENGTH),
                     given.get("height", Kinds.LENGTH)).fibre();
             case "least", "most" -> accepted(ask, given);
-            case "side shrinkage" -> Shrinkage.measured(given.get("before", Kinds.LENGTH), given.get("before", Kinds.LENGTH),
+            case "side shrinkage" -> Shrinkage.measured(given.get("before", Kinds.LENGTH),
+                    given.get("before", Kinds.LENGTH),
                     given.get("after", Kinds.LENGTH), given.get("after", Kinds.LENGTH)).along();
             case "area of sides" -> {
                 Amount<?> lost = given.get("lost", Kinds.LINEAR_SHRINKAGE);
-                yield Shrinkage.of(Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()), Kinds.LINEAR_SHRINKAGE.ofSi(lost.si())).area();
+                yield Shrinkage.of(Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()), Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()))
+                        .area();
             }
             case "side of area" -> Shrinkage.ofArea(given.get("lost", Kinds.AREA_SHRINKAGE)).along();
             case "shrunk grammage" -> Kinds.GRAMMAGE.ofSi(org.papermath.equation.Shrinkage.dryGrammage(
@@ -90,7 +97,8 @@ class FinishingCheckValuesTest {
             case "oven-dry" -> Kinds.MASS.ofSi(Moisture.ovenDryOfWetBasis(given.get("mass", Kinds.MASS).si(),
                     given.get("moisture", Kinds.MOISTURE).si()));
             case "reweighed" -> Kinds.MASS.ofSi(Moisture.massAtWetBasis(
-                    Moisture.ovenDryOfWetBasis(given.get("mass", Kinds.MASS).si(), given.get("moisture", Kinds.MOISTURE).si()),
+                    Moisture.ovenDryOfWetBasis(given.get("mass", Kinds.MASS).si(),
+                    given.get("moisture", Kinds.MOISTURE).si()),
                     given.get("at", Kinds.MOISTURE).si()));
             default -> null;
         });
@@ -110,7 +118,8 @@ class FinishingCheckValuesTest {
             case "pressure" -> strong(given).setting(given.get("force", Kinds.FORCE), area(given)).pressure();
             case "force" -> strong(given).forceFor(given.get("pressure", Kinds.SHEET_PRESSURE), area(given)).force();
             case "vacuum" -> Vacuum.of(given.get("drawn", Kinds.GAUGE_PRESSURE)).pressure();
-            case "vacuum at" -> Vacuum.atAltitude(given.get("drawn", Kinds.GAUGE_PRESSURE), given.get("altitude", Kinds.LENGTH))
+            case "vacuum at" -> Vacuum.atAltitude(given.get("drawn", Kinds.GAUGE_PRESSURE),
+                    given.get("altitude", Kinds.LENGTH))
                     .pressure();
             case "settling" -> Post.settling(given.get("before", Kinds.LENGTH), given.get("after", Kinds.LENGTH));
             case "posts" -> Post.posts(given.count("sheets"), given.count("inPost"));
@@ -143,7 +152,8 @@ class FinishingCheckValuesTest {
     }
 
     private static SurfaceSize weighed(Given given) {
-        return SurfaceSize.weighed(given.get("strength", Kinds.SHARE), given.get("dry", Kinds.MASS), given.get("wet", Kinds.MASS));
+        return SurfaceSize.weighed(given.get("strength", Kinds.SHARE), given.get("dry", Kinds.MASS),
+                given.get("wet", Kinds.MASS));
     }
 
     private static SurfaceSize.Bath bath(Given given) {
@@ -154,7 +164,8 @@ class FinishingCheckValuesTest {
     private static Optional<Object> drying(String ask, Given given) {
         return Optional.ofNullable(switch (ask) {
             case "ratio" -> CouchedSheet.weighed(Amounts.kilograms(1),
-                    Kinds.MASS.ofSi(1 - given.get("moisture", Kinds.MOISTURE).si()), Amounts.metres(1), Amounts.metres(1)).ratio();
+                    Kinds.MASS.ofSi(1 - given.get("moisture", Kinds.MOISTURE).si()), Amounts.metres(1),
+                    Amounts.metres(1)).ratio();
             case "blotters" -> layers(given).blotters();
             case "boards" -> layers(given).boards();
             case "layers" -> layers(given).layers();
@@ -185,13 +196,15 @@ class FinishingCheckValuesTest {
     }
 
     private static WaterBudget.Drained drained(Given given) {
-        return budget(given).drained(given.get("whiteWater", Kinds.VOLUME), given.get("consistency", Kinds.CONSISTENCY));
+        return budget(given).drained(given.get("whiteWater", Kinds.VOLUME),
+                given.get("consistency", Kinds.CONSISTENCY));
     }
 
     /** A post of 25 sheets in a press with 230 mm of daylight: what a studio would lay and lift. */
     @org.junit.jupiter.api.Test
     void postOfTwentyFive() {
-        CouchedSheet sheet = FormedSheet.of(Amounts.grams(21), Amounts.mm(300), Amounts.mm(420)).couched(Solids.percent(15));
+        CouchedSheet sheet = FormedSheet.of(Amounts.grams(21), Amounts.mm(300), Amounts.mm(420))
+                .couched(Solids.percent(15));
         assertThat(sheet.mass().in("g")).isCloseTo(140, withinPercentage(0.1));
         Felts felts = Felts.of(Amounts.mm(350), Amounts.mm(470), Grammage.gsm(600), 26);
         Post post = Post.of(felts, 25, sheet.mass()).wetFelt(Amounts.grams(0.350 * 0.470 * 600 * 3))
@@ -200,7 +213,8 @@ class FinishingCheckValuesTest {
         assertThat(post.wetFelt().in("g")).isCloseTo(296, withinPercentage(0.1));
         assertThat(post.mass().in("kg")).isCloseTo(11.2, withinPercentage(0.5));
         assertThat(post.height().in("mm")).isCloseTo(193.5, withinPercentage(0.01));
-        Press press = Press.of("post press", Amounts.kilonewtons(60), Amounts.mm(400), Amounts.mm(500)).daylight(Amounts.mm(230));
+        Press press = Press.of("post press", Amounts.kilonewtons(60), Amounts.mm(400), Amounts.mm(500))
+                .daylight(Amounts.mm(230));
         assertThat(post.fits(press)).isTrue();
         assertThat(post.notices(press)).extracting(Notice::code).containsExactly("post.uneven");
     }
@@ -216,7 +230,8 @@ class FinishingCheckValuesTest {
         assertThat(series.residual().in("g")).isCloseTo(0.07, withinPercentage(5));
         assertThat(Math.abs(series.t())).isCloseTo(10, withinPercentage(5));
         assertThat(series.drifts()).isTrue();
-        assertThat(SheetSeries.of(Stream.of(10.9, 10.2, 10.8, 10.4, 10.6).map(Amounts::grams).toList()).drifts()).isFalse();
+        assertThat(SheetSeries.of(Stream.of(10.9, 10.2, 10.8, 10.4, 10.6).map(Amounts::grams).toList()).drifts())
+                .isFalse();
         assertThatThrownBy(() -> SheetSeries.of(List.of(Amounts.grams(1), Amounts.grams(2))))
                 .hasMessage("series: 2 sheets given; 3 or more are wanted to see a drift.");
     }

@@ -47,7 +47,8 @@ class SheetTest {
         assertThat(grammage.in("g/m2")).isBetween(310.0, 313.5);
         double ratio = SorptionModel.standard().ratio(ROOM).si();
         double reference = SorptionModel.standard().ratio(Air.reference()).si();
-        assertThat(grammage.si()).isCloseTo(0.00492 / (0.148 * 0.105) / (1 + ratio) * (1 + reference), withinPercentage(1e-9));
+        assertThat(grammage.si()).isCloseTo(0.00492 / (0.148 * 0.105) / (1 + ratio) * (1 + reference),
+                withinPercentage(1e-9));
         assertThat(DrySheet.weighed(grams(4.92), mm(148), mm(105)).in(ROOM, Furnish.of(Fibres.ABACA)).conditioned()
                 .grammage().si()).isLessThan(grammage.si());
     }
@@ -95,7 +96,8 @@ class SheetTest {
         PressedSheet dried = formed.couched().pressed(Solids.percent(97));
         assertThatThrownBy(() -> dried.dried(Shrinkage.NONE, SorptionModel.standard(), ROOM))
                 .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("sheet.drier"));
-        assertThatThrownBy(() -> CouchedSheet.weighed(grams(12), grams(80), mm(300), mm(400))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> CouchedSheet.weighed(grams(12), grams(80), mm(300), mm(400)))
+                .isInstanceOf(Refused.class);
     }
 
     private static void holds(Sheet sheet) {
@@ -106,11 +108,14 @@ class SheetTest {
         assertThat(sheet.solids().si() + sheet.moisture().si()).isCloseTo(1, within(1e-12));
     }
 
-    @Property
+    @Property(tries = 250)
     void couchPressDrySizeDryConserves(@ForAll @DoubleRange(min = 1, max = 60) double fibre,
-            @ForAll @DoubleRange(min = 0, max = 10) double filler, @ForAll @DoubleRange(min = 16, max = 55) double pressed,
-            @ForAll @DoubleRange(min = 0.5, max = 8) double strength, @ForAll @DoubleRange(min = 30, max = 200) double pickUp,
-            @ForAll @DoubleRange(min = 0, max = 0.25) double along, @ForAll @DoubleRange(min = 0, max = 0.25) double across,
+            @ForAll @DoubleRange(min = 0, max = 10) double filler,
+            @ForAll @DoubleRange(min = 16, max = 55) double pressed,
+            @ForAll @DoubleRange(min = 0.5, max = 8) double strength,
+                    @ForAll @DoubleRange(min = 30, max = 200) double pickUp,
+            @ForAll @DoubleRange(min = 0, max = 0.25) double along,
+                    @ForAll @DoubleRange(min = 0, max = 0.25) double across,
             @ForAll @DoubleRange(min = 10, max = 80) double humidity) {
         Air air = Air.of(celsius(20), RelativeHumidity.percent(humidity));
         FormedSheet formed = FormedSheet.of(grams(fibre), mm(300), mm(400)).withAdditives(grams(filler));
@@ -136,12 +141,16 @@ class SheetTest {
     }
 
     /** From the order back to deckle and wet mat, and forward again. */
-    @Property
+    @Property(tries = 250)
     void theWholePathTurnsBack(@ForAll @IntRange(min = 0, max = 7) int fibreIndex,
-            @ForAll @DoubleRange(min = 0.5, max = 8) double hours, @ForAll @DoubleRange(min = 0.1, max = 1.5) double pressure,
-            @ForAll @IntRange(min = 0, max = 7) int restraintIndex, @ForAll @DoubleRange(min = 60, max = 400) double gsm,
-            @ForAll @DoubleRange(min = 80, max = 500) double width, @ForAll @DoubleRange(min = 80, max = 700) double height,
-            @ForAll @DoubleRange(min = 5, max = 35) double celsius, @ForAll @DoubleRange(min = 20, max = 80) double humidity) {
+            @ForAll @DoubleRange(min = 0.5, max = 8) double hours,
+            @ForAll @DoubleRange(min = 0.1, max = 1.5) double pressure,
+            @ForAll @IntRange(min = 0, max = 7) int restraintIndex,
+                    @ForAll @DoubleRange(min = 60, max = 400) double gsm,
+            @ForAll @DoubleRange(min = 80, max = 500) double width,
+                    @ForAll @DoubleRange(min = 80, max = 700) double height,
+            @ForAll @DoubleRange(min = 5, max = 35) double celsius,
+                    @ForAll @DoubleRange(min = 20, max = 80) double humidity) {
         List<Fibre> fibres = Fibres.all().stream().filter(fibre -> Assumptions.standard()
                 .find("shrinkage.time", fibre.scope()).isPresent()).toList();
         Furnish furnish = Furnish.of(fibres.get(fibreIndex % fibres.size()));
@@ -171,6 +180,7 @@ class SheetTest {
         assertThat(dry.height().in("mm")).isCloseTo(height, withinPercentage(1e-7));
         assertThat(dry.conditioned().grammage().in("g/m2")).isCloseTo(gsm, withinPercentage(1e-7));
         assertThat(dry.grammage().si() / dry.conditioned().grammage().si())
-                .isCloseTo((1 + sorption.ratio(air).si()) / (1 + sorption.ratio(Air.reference()).si()), withinPercentage(1e-7));
+                .isCloseTo((1 + sorption.ratio(air).si()) / (1 + sorption.ratio(Air.reference()).si()),
+                withinPercentage(1e-7));
     }
 }

@@ -37,7 +37,8 @@ class ShrinkageModelTest {
 
     private static List<ShrinkageModel.Strip> trial() {
         return CheckValues.read("shrinkage_rag_1908").stream().map(row -> ShrinkageModel.Strip.of(
-                hours(row.number("mill_hours") * STUDIO_HOUR), LinearShrinkage.percent(row.number("linear_percent")))).toList();
+                hours(row.number("mill_hours") * STUDIO_HOUR), LinearShrinkage.percent(row.number("linear_percent"))))
+                .toList();
     }
 
 
@@ -54,7 +55,8 @@ class ShrinkageModelTest {
         assertThat(found.time().in("h") / STUDIO_HOUR).isCloseTo(34.33, within(0.3));
         assertThat(found.rms().in("%")).isLessThanOrEqualTo(0.35).isCloseTo(0.3015, within(0.001));
         assertThat(found.notices()).hasSize(3).extracting(Notice::code).containsOnly("shrinkage.strip-left-out");
-        assertThat(found.notices().get(0).text()).isEqualTo("The strip 8.857 % after 8.91 h is beyond 8.4 h and outside the model;"
+        assertThat(found.notices().get(0).text())
+                .isEqualTo("The strip 8.857 % after 8.91 h is beyond 8.4 h and outside the model;"
                 + " it was left out.");
         ShrinkageModel own = ShrinkageModel.from(found.assumptions(), Furnish.of(Fibres.COTTON_RAG).scope());
         double squares = 0;
@@ -69,7 +71,8 @@ class ShrinkageModelTest {
             assertThat(own.free(strip.beating()).notices()).extracting(Notice::code).contains("shrinkage.beyond-trial");
             assertThat(strip.shrinkage().in("%")).isGreaterThan(own.free(strip.beating()).along().likely().in("%") + 1);
         }
-        assertThat(found.assumptions().get("shrinkage.time", Scope.of("cotton-rag")).basis()).isEqualTo(Basis.MEASURED_HERE);
+        assertThat(found.assumptions().get("shrinkage.time", Scope.of("cotton-rag")).basis())
+                .isEqualTo(Basis.MEASURED_HERE);
     }
 
     static List<CheckValues.Row> pairs() {
@@ -90,7 +93,8 @@ class ShrinkageModelTest {
     /** Raw flax beaten for 9.75 h: 12 × 18 in stayed so in the stack, and came to 9.5 × 13.5 in on loose fabric. */
     @Test
     void flaxInTheStackAndFree() {
-        ShrinkageModel.Result stack = FLAX.along(hours(9.75), DryingPath.from(ratio(1.7)).then(Restraint.STACK, ratio(0.07)));
+        ShrinkageModel.Result stack = FLAX.along(hours(9.75), DryingPath.from(ratio(1.7))
+                .then(Restraint.STACK, ratio(0.07)));
         for (var side : List.of(stack.along(), stack.across())) {
             assertThat(Math.abs(side.likely().in("%"))).isLessThanOrEqualTo(1.4);
             assertThat(side.low().si()).isLessThanOrEqualTo(0);
@@ -129,8 +133,10 @@ class ShrinkageModelTest {
 
     @Test
     void byWaterRetention() {
-        assertThat(RAG.freeByRetention(WaterRetention.gramsPerGram(1.5)).along().likely().si()).isCloseTo(0.05525, within(1e-9));
-        assertThat(RAG.freeByRetention(WaterRetention.gramsPerGram(3)).along().likely().si()).isCloseTo(0.15275, within(1e-9));
+        assertThat(RAG.freeByRetention(WaterRetention.gramsPerGram(1.5)).along().likely().si())
+                .isCloseTo(0.05525, within(1e-9));
+        assertThat(RAG.freeByRetention(WaterRetention.gramsPerGram(3)).along().likely().si())
+                .isCloseTo(0.15275, within(1e-9));
         Scope scope = Scope.of("cotton-rag");
         Assumptions own = ShrinkageModel.calibrateByRetention(Assumptions.standard(), scope,
                 WaterRetention.gramsPerGram(1.0), LinearShrinkage.fraction(0.02), WaterRetention.gramsPerGram(2.2),
@@ -150,14 +156,17 @@ class ShrinkageModelTest {
         ShrinkageModel.Result result = RAG.along(free,
                 DryingPath.from(ratio(2)).then(Restraint.STACK, ratio(0.25)).then(Restraint.HUNG, ratio(0.065)));
         assertThat(result.along().likely().si()).isCloseTo(0.02519, within(5e-6));
-        assertThat(result.notices()).extracting(Notice::code).containsExactly("shrinkage.released-wet", "shrinkage.cockle");
-        assertThat(result.notices().get(0).text()).isEqualTo("The sheet is taken out of the stack at 0.25 g/g water on dry;"
+        assertThat(result.notices()).extracting(Notice::code)
+                .containsExactly("shrinkage.released-wet", "shrinkage.cockle");
+        assertThat(result.notices().get(0).text())
+                .isEqualTo("The sheet is taken out of the stack at 0.25 g/g water on dry;"
                 + " above 0.2 g/g it goes on shrinking and cockles.");
         Shrinkage small = Shrinkage.of(LinearShrinkage.percent(4), LinearShrinkage.percent(4));
         assertThat(RAG.along(small, DryingPath.from(ratio(2)).then(Restraint.SPUR, ratio(0.065))).along().likely().si())
                 .isCloseTo(0.02205, within(5e-6));
         assertThat(RAG.along(free, DryingPath.from(ratio(2)).then(Restraint.STACK, ratio(0.15))
-                .then(Restraint.HUNG, ratio(0.065))).notices()).extracting(Notice::code).doesNotContain("shrinkage.released-wet");
+                .then(Restraint.HUNG, ratio(0.065))).notices()).extracting(Notice::code)
+                .doesNotContain("shrinkage.released-wet");
         assertThatThrownBy(() -> DryingPath.from(ratio(0.5)).then(Restraint.HUNG, ratio(0.6)))
                 .hasMessage("drying path: from 0.5 g/g to 0.6 g/g given; a drying step cannot make the sheet wetter.");
     }
@@ -167,13 +176,15 @@ class ShrinkageModelTest {
         Furnish blend = Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.ABACA);
         ShrinkageModel.Result result = ShrinkageModel.standard(blend).free(hours(4));
         assertThat(result.along().likely().in("%")).isCloseTo(0.7 * 4.306 + 0.3 * 13.949, within(0.002));
-        assertThat(result.notices()).extracting(Notice::code).containsExactly("shrinkage.blend", "shrinkage.one-number");
+        assertThat(result.notices()).extracting(Notice::code)
+                .containsExactly("shrinkage.blend", "shrinkage.one-number");
         assertThat(result.along().drivers()).extracting(driver -> driver.assumption().key())
                 .contains("shrinkage.time[abaca]", "shrinkage.time[cotton-rag]");
         Assumptions own = ShrinkageModel.calibrate(Assumptions.standard()
                 .with(Assumptions.standard().get("shrinkage.initial", Scope.of("cotton-rag")).given(blend.scope(), 0))
                 .with(Assumptions.standard().get("shrinkage.limit", Scope.of("cotton-rag")).given(blend.scope(), 0.2))
-                .with(Assumptions.standard().get("shrinkage.time", Scope.of("cotton-rag")).given(blend.scope(), 6)), blend.scope(),
+                .with(Assumptions.standard().get("shrinkage.time", Scope.of("cotton-rag")).given(blend.scope(), 6)),
+                blend.scope(),
                 List.of(ShrinkageModel.Strip.measured(hours(2), mm(200), mm(190)),
                         ShrinkageModel.Strip.measured(hours(4), mm(200), mm(182)))).assumptions();
         assertThat(ShrinkageModel.from(own, blend).free(hours(4)).notices()).extracting(Notice::code)
@@ -188,13 +199,16 @@ class ShrinkageModelTest {
         assertThat(result.across().likely().si()).isCloseTo(0.2, within(1e-12));
         assertThat(Restraint.of("spur").share(Assumptions.standard()).in("%")).isCloseTo(40, within(1e-9));
         assertThat(Restraint.WIRE.share(Assumptions.standard()).in("%")).isCloseTo(100, within(1e-9));
-        assertThatThrownBy(() -> Restraint.of("string")).hasMessageStartingWith("restraint: \"string\" is not known. Known are: stack");
+        assertThatThrownBy(() -> Restraint.of("string"))
+                .hasMessageStartingWith("restraint: \"string\" is not known. Known are: stack");
     }
 
     @Test
     void deckleForAFinishedSize() {
-        assertThat(ShrinkageModel.deckleFor(inches(11), LinearShrinkage.fraction(0.08)).in("in")).isCloseTo(11.9565, within(5e-5));
-        assertThat(ShrinkageModel.deckleFor(inches(15), LinearShrinkage.fraction(0.08)).in("in")).isCloseTo(16.3043, within(5e-5));
+        assertThat(ShrinkageModel.deckleFor(inches(11), LinearShrinkage.fraction(0.08)).in("in"))
+                .isCloseTo(11.9565, within(5e-5));
+        assertThat(ShrinkageModel.deckleFor(inches(15), LinearShrinkage.fraction(0.08)).in("in"))
+                .isCloseTo(16.3043, within(5e-5));
         assertThat(RAG.wholeFree(LinearShrinkage.percent(9.19), ratio(0.0648)).in("%")).isCloseTo(10, within(0.01));
     }
 
@@ -206,7 +220,8 @@ class ShrinkageModelTest {
         assertThatThrownBy(() -> ShrinkageModel.calibrate(Assumptions.standard(), scope,
                 List.of(ShrinkageModel.Strip.measured(hours(2), mm(200), mm(170)),
                         ShrinkageModel.Strip.measured(hours(4), mm(200), mm(160)))))
-                .hasMessage("calibration: the strip 15 % after 2 h shrank as much as the greatest shrinkage of the table, 12 %."
+                .hasMessage("calibration: the strip 15 % after 2 h shrank as much as the greatest shrinkage of the"
+                        + " table, 12 %."
                         + " Give shrinkage.limit a value of your own first.");
         assertThatThrownBy(() -> ShrinkageModel.calibrate(Assumptions.standard(), scope,
                 List.of(ShrinkageModel.Strip.measured(hours(2), mm(200), mm(200)),
@@ -226,18 +241,22 @@ class ShrinkageModelTest {
                 ShrinkageModel.Strip.measured(hours(2), mm(200), mm(Math.round(2000 * (1 - s1)) / 10.0)),
                 ShrinkageModel.Strip.measured(hours(6), mm(200), mm(Math.round(2000 * (1 - s2)) / 10.0))));
         assertThat(found.time().in("h")).isCloseTo(5, withinPercentage(1));
-        assertThat(found.assumptions().get("shrinkage.time", scope).key()).isEqualTo("shrinkage.time[abaca@small beater]");
+        assertThat(found.assumptions().get("shrinkage.time", scope).key())
+                .isEqualTo("shrinkage.time[abaca@small beater]");
         assertThat(found.assumptions().get("shrinkage.time", Scope.of("abaca")).likely()).isEqualTo(6.5);
     }
 
-    @Property
+    @Property(tries = 250)
     void heldMoreShrinksLessAndNeverMoreThanFree(@ForAll @DoubleRange(min = 0, max = 8) double time,
-            @ForAll @DoubleRange(min = 0.3, max = 3) double start, @ForAll @DoubleRange(min = 0.03, max = 0.25) double end) {
+            @ForAll @DoubleRange(min = 0.3, max = 3) double start,
+            @ForAll @DoubleRange(min = 0.03, max = 0.25) double end) {
         double last = Double.POSITIVE_INFINITY;
         double whole = FLAX.free(hours(time)).across().likely().si();
-        for (Restraint restraint : List.of(Restraint.HUNG, Restraint.FELT, Restraint.SPUR, Restraint.BLOTTERS, Restraint.STACK,
+        for (Restraint restraint : List.of(Restraint.HUNG, Restraint.FELT, Restraint.SPUR, Restraint.BLOTTERS,
+                Restraint.STACK,
                 Restraint.BOARD)) {
-            double here = FLAX.along(hours(time), DryingPath.from(ratio(start)).then(restraint, ratio(end))).across().likely().si();
+            double here = FLAX.along(hours(time), DryingPath.from(ratio(start)).then(restraint, ratio(end))).across()
+                    .likely().si();
             assertThat(here).isBetween(0.0, whole).isLessThanOrEqualTo(last);
             last = here;
         }

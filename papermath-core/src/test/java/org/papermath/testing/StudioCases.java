@@ -47,12 +47,13 @@ import org.papermath.vat.VatCharge;
 import org.papermath.vat.WhiteWater;
 
 /**
- * Questions of a studio kept as tables: what is asked, what is given, and the answer, or the code of the refusal, question or
- * notice that must come instead.
+ * Questions of a studio kept as tables: what is asked, what is given, and the answer, or the code of the refusal,
+ * question or notice that must come instead.
  */
 public final class StudioCases {
     private static final Map<String, Function<Given, Object>> QUESTIONS = new LinkedHashMap<>();
-    private static final Beater STUDY_BEATER = Beater.of("study beater", Kinds.VOLUME.of(28, "L"), Kinds.MASS.of(700, "g"));
+    private static final Beater STUDY_BEATER =
+            Beater.of("study beater", Kinds.VOLUME.of(28, "L"), Kinds.MASS.of(700, "g"));
 
     private StudioCases() {
     }
@@ -99,7 +100,8 @@ public final class StudioCases {
         // Fibre in water, pulp, portions.
         ask("grams to a litre of water", g -> charge(g).fibrePerLitreOfWater());
         ask("consistency by mass", g -> charge(g).consistency());
-        ask("is the load too thick", g -> BeaterLoad.of(Beater.of("any", Kinds.VOLUME.of(1000, "L"), Kinds.MASS.of(100, "kg")),
+        ask("is the load too thick", g -> BeaterLoad.of(Beater.of("any", Kinds.VOLUME.of(1000, "L"),
+                Kinds.MASS.of(100, "kg")),
                 charge(g)).notices());
         ask("fibre in a part", g -> charge(g).takeVolume(
                 Kinds.VOLUME.ofSi(charge(g).volume().si() * g.get("part", Kinds.SHARE).si())).taken().ovenDry());
@@ -116,13 +118,16 @@ public final class StudioCases {
                 .at(g.get("consistency", Kinds.CONSISTENCY)).volume());
         ask("mass of stock for sheets", g -> Pulp.ofOvenDry(g.mass("each").multiply(g.count("sheets")))
                 .at(g.get("consistency", Kinds.CONSISTENCY)).mass());
-        ask("vat from pulp and water", g -> Pulp.ofVolume(g.get("pulp", Kinds.VOLUME), g.get("consistency", Kinds.CONSISTENCY))
+        ask("vat from pulp and water", g -> Pulp.ofVolume(g.get("pulp", Kinds.VOLUME),
+                g.get("consistency", Kinds.CONSISTENCY))
                 .plusWater(Kinds.MASS.ofSi(g.get("water", Kinds.VOLUME).si() * 1000)).consistency());
         ask("consistency of a dried sample", g -> Pulp.consistencyOfSample(g.mass("wet"), g.mass("dried"),
                 g.get("left", Kinds.MOISTURE)));
         ask("fibre of wet pulp", g -> Pulp.ofWet(g.mass("wet"), g.get("consistency", Kinds.CONSISTENCY)).ovenDry());
-        ask("density of pulp", g -> Pulp.ofWet(Kinds.MASS.of(1, "kg"), g.get("consistency", Kinds.CONSISTENCY)).density());
-        ask("grams in a litre of stock", g -> Pulp.ofWet(Kinds.MASS.of(1, "kg"), g.get("consistency", Kinds.CONSISTENCY))
+        ask("density of pulp", g -> Pulp.ofWet(Kinds.MASS.of(1, "kg"), g.get("consistency", Kinds.CONSISTENCY))
+                .density());
+        ask("grams in a litre of stock", g ->
+                Pulp.ofWet(Kinds.MASS.of(1, "kg"), g.get("consistency", Kinds.CONSISTENCY))
                 .fibrePerLitreOfStock());
         ask("consistency of grams to water", g -> Pulp.ofOvenDry(Kinds.MASS.of(1, "kg"))
                 .perLitreOfWater(g.get("strength", Kinds.FIBRE_CONCENTRATION)).consistency());
@@ -135,7 +140,8 @@ public final class StudioCases {
 
         // Sheets.
         ask("fibre for an area", g -> grams(g.get("grammage", Kinds.GRAMMAGE).si() * area(g)));
-        ask("fibre of a sheet", g -> grams(RetentionModel.makeUp(g.get("grammage", Kinds.GRAMMAGE), g.get("moisture", Kinds.MOISTURE),
+        ask("fibre of a sheet", g -> grams(RetentionModel.makeUp(g.get("grammage", Kinds.GRAMMAGE),
+                g.get("moisture", Kinds.MOISTURE),
                 g.has("additives") ? List.of(g.get("additives", Kinds.SHARE)) : List.of()).fibre().si() * area(g)));
         ask("share of the fibre a sheet", g -> g.mass("fibre").divide(g.count("sheets")));
         ask("grammage from fibre", g -> grammage(g.mass("fibre").si() / g.count("sheets") / area(g)));
@@ -157,7 +163,8 @@ public final class StudioCases {
         // Beater.
         ask("loads", g -> number(BeaterLoad.count(g.mass("fibre"), beater(g))));
         ask("each load", g -> BeaterLoad.equal(g.mass("fibre"), beater(g)).get(0).ovenDry());
-        ask("hours of loads", g -> BeaterLoad.hours(g.count("loads"), g.get("charge", Kinds.TIME), g.get("beat", Kinds.TIME),
+        ask("hours of loads", g -> BeaterLoad.hours(g.count("loads"), g.get("charge", Kinds.TIME),
+                g.get("beat", Kinds.TIME),
                 g.get("clean", Kinds.TIME)));
         ask("load for a strength", g -> grams(g.get("trough", Kinds.VOLUME).si()
                 * g.get("strength", Kinds.FIBRE_CONCENTRATION).si()));
@@ -176,11 +183,14 @@ public final class StudioCases {
         ask("share of a bath by mass", g -> solution(g).shareByMass());
         ask("dilution", g -> number(solution(g).strength().si()
                 / solution(g).dilutedWith(g.get("more", Kinds.VOLUME)).strength().si()));
-        ask("bath for fibre", g -> Kinds.VOLUME.ofSi(g.mass("fibre").si() / g.get("strength", Kinds.FIBRE_CONCENTRATION).si()));
+        ask("bath for fibre", g -> Kinds.VOLUME.ofSi(g.mass("fibre").si() / g.get("strength", Kinds.FIBRE_CONCENTRATION)
+                .si()));
         ask("liquor ratio", g -> Kinds.LIQUOR_RATIO.ofSi(g.get("bath", Kinds.VOLUME).si() / g.mass("fibre").si()));
-        ask("per cent of what", g -> AdditiveDose.whichBase(g.text("what"), Kinds.NUMBER.read(g.text("label")), g.mass("fibre"),
+        ask("per cent of what", g -> AdditiveDose.whichBase(g.text("what"), Kinds.NUMBER.read(g.text("label")),
+                g.mass("fibre"),
                 g.get("bath", Kinds.VOLUME)));
-        ask("bulk density", g -> SpoonMeasure.weighed("powder", g.get("spoon", Kinds.VOLUME), g.count("spoons"), g.mass("mass"))
+        ask("bulk density", g -> SpoonMeasure.weighed("powder", g.get("spoon", Kinds.VOLUME), g.count("spoons"),
+                g.mass("mass"))
                 .bulkDensity());
         ask("mass of spoonfuls", g -> {
             if (!g.has("bulk")) {
@@ -198,7 +208,8 @@ public final class StudioCases {
         ask("depth of stock", g -> DrainageModel.depth(g.get("grammage", Kinds.GRAMMAGE), Kinds.SHARE.of(100, "%"),
                 Pulp.ofWet(Kinds.MASS.of(1, "kg"), g.get("consistency", Kinds.CONSISTENCY)).fibrePerLitreOfStock()));
         ask("change after sheets", g -> run(g, g.count("sheets") + 1).change(g.count("sheets") + 1));
-        ask("sheets before a drop", g -> number(run(g, 50).lastWithin(run(g, 50).fibre(1), g.get("drop", Kinds.SHARE))));
+        ask("sheets before a drop", g -> number(run(g, 50)
+                .lastWithin(run(g, 50).fibre(1), g.get("drop", Kinds.SHARE))));
         ask("stock to replace", g -> replacement(g).stock());
         ask("liquor to bail", g -> replacement(g).bailed());
         ask("fresh water", g -> WhiteWater.freshWater(g.get("water", Kinds.VOLUME), g.mass("fibre")));
@@ -255,7 +266,8 @@ public final class StudioCases {
             String[] cells = pair.strip().split(" ");
             points.add(BeatingRecord.Point.of(
                     Reading.of(Kinds.TIME.of(Double.parseDouble(cells[0]), "min"), Kinds.TIME.of(1, "min")),
-                    Reading.of(CanadianFreeness.millilitres(Double.parseDouble(cells[1])), CanadianFreeness.millilitres(5))));
+                    Reading.of(CanadianFreeness.millilitres(Double.parseDouble(cells[1])),
+                            CanadianFreeness.millilitres(5))));
         }
         return BeatingRecord.of("own table", Kinds.CANADIAN_FREENESS, points);
     }
