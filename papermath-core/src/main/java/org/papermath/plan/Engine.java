@@ -265,7 +265,7 @@ final class Engine {
         // Only sheets taken out of the press below the onset of shrinkage would shrink less, so the couched ratio will do here.
         shrinkage(piece, s, Moisture.ratioOfSolids(v[job.couched]), endRatio, v, shrink);
         double pieceYield = yieldOfSheets(piece, v) * yieldOfPieces(piece, v);
-        opening(piece, set, shrink, pieceYield);
+        opening(piece, set, shrink, pieceYield, v[job.sizeTolerance]);
 
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
         double wet = set.openingWidth * set.openingHeight;
@@ -350,7 +350,7 @@ final class Engine {
     }
 
     /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
-    private void opening(PieceJob piece, PieceSettings set, double[] shrink, double pieceYield) {
+    private void opening(PieceJob piece, PieceSettings set, double[] shrink, double pieceYield, double tolerance) {
         double trim = piece.deckleEdge ? 0 : piece.trim;
         double wide = set.width + 2 * trim;
         double high = set.height + 2 * trim;
@@ -370,29 +370,36 @@ final class Engine {
             double across = Math.min(job.mouldWidth[m], job.mouldHeight[m]);
             PieceLayout.Layout layout = PieceLayout.best(across, along, needAcross, needAlong,
                     Shrinkage.wetLength(longSide, shrink[1]), Shrinkage.wetLength(shortSide, shrink[0]), piece.gap, piece.gap);
-            if (layout.count() == 0) {
+            if (layout.count() == 0 && !(piece.deckleEdge && isNear(along, needAlong, tolerance)
+                    && isNear(across, needAcross, tolerance))) {
                 continue;
             }
             // The mould that takes the least wet area for all the sheets, trials with them; of several, the first.
             int up = piece.deckleEdge ? 1 : layout.count();
             double area = along * across * (piece.deckleEdge ? 1 : ceil(piece.wanted / (up * pieceYield)) + piece.trials);
-            if (area < best * (1 - GUARD)) {
+            boolean fits = piece.deckleEdge && isNear(along, needAlong, tolerance) && isNear(across, needAcross, tolerance);
+            if (fits && !set.ownDeckle || area < best * (1 - GUARD) && fits == set.ownDeckle) {
                 best = area;
                 set.mould = m;
-                if (!piece.deckleEdge) {
+                set.ownDeckle = fits;
+                if (!piece.deckleEdge || fits) {
                     set.up = up;
-                    set.rowAcross = layout.across();
-                    set.rowAlong = layout.along();
-                    set.turned = layout.turned();
+                    set.rowAcross = piece.deckleEdge ? 1 : layout.across();
+                    set.rowAlong = piece.deckleEdge ? 1 : layout.along();
+                    set.turned = !piece.deckleEdge && layout.turned();
                     set.openingHeight = along;
                     set.openingWidth = across;
                 }
             }
         }
-        if (piece.deckleEdge || set.mould == Job.NONE) {
+        if (piece.deckleEdge && !set.ownDeckle || set.mould == Job.NONE) {
             set.openingHeight = roundTo(needAlong, 1e-4);
             set.openingWidth = roundTo(needAcross, 1e-4);
         }
+    }
+
+    private static boolean isNear(double owned, double needed, double tolerance) {
+        return Math.abs(owned - needed) <= tolerance * needed;
     }
 
     /** Fibre, loads, doses, stock, vat charge, lifts and recharges of a batch. */

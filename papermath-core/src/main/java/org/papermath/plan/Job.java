@@ -65,6 +65,7 @@ final class Job {
     int tellingLimit;
     int pouredConsistency;
     int largeSheet;
+    int sizeTolerance;
     int leastDensityPressure;
     int standInDensity;
     int sizeHeel;

@@ -263,6 +263,7 @@ final class JobReader {
         private final int leastDensityPressure = slots.of("sheet.density-least-pressure");
         private final int standInDensity = slots.of("sheet.density-stand-in");
         private final int sizeHeel = slots.of("size.bath-heel");
+        private final int sizeTolerance = slots.of("order.size-tolerance");
         private final int waterReading = slots.of("freeness.sr-water-reading");
         private final int resistanceFactor = slots.of("drainage.resistance-factor", vat);
         private final int resistanceExponent = slots.of("drainage.resistance-exponent", vat);
@@ -330,6 +331,7 @@ final class JobReader {
             job.leastDensityPressure = leastDensityPressure;
             job.standInDensity = standInDensity;
             job.sizeHeel = sizeHeel;
+            job.sizeTolerance = sizeTolerance;
             job.waterReading = waterReading;
             job.resistanceFactor = resistanceFactor;
             job.resistanceExponent = resistanceExponent;
