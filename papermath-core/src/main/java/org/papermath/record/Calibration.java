@@ -35,7 +35,7 @@ import org.papermath.quantity.Units;
  * taken.
  *
  * <p>Only physical assumptions are calibrated, never habits and limits. A reading less sure than what is known without
- * it changes nothing. A value measured before in the same scope is replaced, not joined: give all batches that are to
+ * it, by difference and on the scale of the distribution, changes nothing. A value measured before in the same scope is replaced, not joined: give all batches that are to
  * count.
  *
  * @source weighted mean and ratio of Birge, Physical Review 40, 1932, recalled, not looked up
@@ -299,7 +299,9 @@ public final class Calibration {
             Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
             if (old.isPresent() && old.get().low() < old.get().high() && old.get().basis() != Basis.GIVEN) {
                 Assumption known = old.get();
-                if (spread(after) > spread(known) * (1 + 1e-9)) {
+                // A small share may be surer by difference and yet less sure by odds; that is no loss.
+                if (spread(after) > spread(known) * (1 + 1e-9)
+                        && after.high() - after.low() > (known.high() - known.low()) * (1 + 1e-9)) {
                     reject(key, said, Notice.note("calibration.less-sure",
                             key + ": the readings leave " + band(after) + ", less sure than the " + band(known)
                                     + " known without them; that is kept. Measure more surely, or more often.",
