@@ -63,8 +63,10 @@ public final class Embed {
         plan.notices().forEach(notice -> System.out.println(notice.level() + "  " + notice.code()));
     }
 
-    static Order order() {
-        Recipe grey = Recipe.of("tide grey", Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW))
+    /** The order this program plans. */
+    public static Order order() {
+        Recipe grey = Recipe.of("tide grey",
+                        Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW))
                 .beaten(hours(3))
                 .adding(Additive.of("slate pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
                 .adding(Additive.of("retention aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
@@ -73,20 +75,23 @@ public final class Embed {
                         Dose.percent(0.3))
                 .build();
         return Order.of("midwinter concert").recipe(grey)
-                .piece(Piece.of("programme", 70, "tide grey").sized(Formats.ISO_A5).weighing(Grammage.gsm(130)).folded(1).build())
+                .piece(Piece.of("programme", 70, "tide grey").sized(Formats.ISO_A5).weighing(Grammage.gsm(130))
+                        .folded(1).build())
                 .piece(Piece.of("seat card", 96, "tide grey").sized(mm(55), mm(90)).weighing(Grammage.gsm(240)).build())
                 .piece(Piece.of("envelope", 40, "tide grey").weighing(Grammage.gsm(95))
                         .envelopeFor("programme", EnvelopeStyle.SIDE_SEAM).mailedIn("United States").build())
                 .due(LocalDate.of(2027, 1, 22)).build();
     }
 
-    static Studio studio() {
+    /** The studio it is made in. */
+    public static Studio studio() {
         return Studio.of("a one-room studio")
                 .beater(Beater.of("the big beater", litres(45), grams(900)))
                 .vat(Vat.of("the oak vat", litres(70)))
                 .mould(Mould.of("half imperial", mm(380), mm(560)))
                 .mould(Mould.of("octavo", mm(240), mm(310)))
-                .press(Press.of("the long press", shortTons(20), mm(450), mm(600)).part("frame", shortTons(15)).daylight(mm(300)))
+                .press(Press.of("the long press", shortTons(20), mm(450), mm(600)).part("frame", shortTons(15))
+                        .daylight(mm(300)))
                 .felts(Felts.of(mm(450), mm(620), Grammage.gsm(500), 25))
                 .dryer(Dryer.boards("the boards", 24))
                 .dryer(Dryer.loft("the loft", 4, 120))

@@ -71,9 +71,12 @@ public final class PlanAnOrder {
             return BAD_INPUT;
         }
         try {
-            OrderDocument order = (paths.isEmpty() ? sample() : PapermathDocuments.readOrder(Path.of(paths.get(0)))).value();
+            Document<OrderDocument> read = paths.isEmpty() ? sample()
+                    : PapermathDocuments.readOrder(Path.of(paths.get(0)));
+            OrderDocument order = read.value();
             MakingPlan plan = MakingPlan.of(order.order(), order.studio());
-            out.print(json ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0") : plan.card().toString());
+            out.print(json ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
+                    : plan.card().toString());
             return DONE;
         } catch (DocumentException e) {
             e.faults().forEach(fault -> print(fault, paths.isEmpty() ? SAMPLE : paths.get(0), err));
@@ -86,19 +89,21 @@ public final class PlanAnOrder {
         return BAD_INPUT;
     }
 
-    /** Prints a fault: where it is, what is wrong, what could stand there. */
+    /** Prints a fault: where it is, what is wrong, and what was found or is accepted if the sentence leaves it out. */
     private static void print(Fault fault, String file, PrintStream err) {
         String document = fault.document().isEmpty() ? file : fault.document();
         err.println(document + ":" + fault.line() + ":" + fault.column() + ": " + fault.text());
-        line(err, "at", fault.pointer());
-        line(err, "found", fault.found());
-        line(err, "accepted", listed(fault.accepted()));
-        line(err, "nearest", fault.nearest());
-        fault.candidates().forEach(one -> line(err, "it may mean", one.toString()));
+        line(err, "at", fault.pointer(), "");
+        line(err, "found", fault.found(), fault.text());
+        if (!fault.accepted().stream().allMatch(fault.text()::contains)) {
+            line(err, "accepted", listed(fault.accepted()), "");
+        }
+        line(err, "nearest", fault.nearest(), fault.text());
+        fault.candidates().forEach(one -> line(err, "it may mean", one.toString(), fault.text()));
     }
 
-    private static void line(PrintStream err, String label, String text) {
-        if (!text.isEmpty()) {
+    private static void line(PrintStream err, String label, String text, String saidBefore) {
+        if (!text.isEmpty() && !saidBefore.contains(text)) {
             err.println("    " + label + ": " + text);
         }
     }
@@ -120,8 +125,8 @@ public final class PlanAnOrder {
     private static byte[] resource(String name) throws IOException {
         try (InputStream in = PlanAnOrder.class.getResourceAsStream(SAMPLE + "/" + name)) {
             if (in == null) {
-                throw Refused.of(FaultCodes.REFERENCE_MISSING, "there is no \"" + name + "\" beside the sample.", "found",
-                        name);
+                throw Refused.of(FaultCodes.REFERENCE_MISSING, "there is no \"" + name + "\" beside the sample.",
+                        "found", name);
             }
             return in.readAllBytes();
         }

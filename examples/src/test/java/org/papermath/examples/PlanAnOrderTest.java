@@ -73,9 +73,20 @@ class PlanAnOrderTest {
         Path file = Files.writeString(folder.resolve("concert.json"), text);
         assertThat(run(file.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(printed()).isEmpty();
-        assertThat(complained()).contains("concert.json:", "accepted: g/m2", "nearest: side seam", "nearest: tide grey",
-                "at: /pieces/0/grammage", "found: side sem");
+        assertThat(complained()).contains("concert.json:", "Accepted units: g/m2", "Did you mean \"side seam\"?",
+                "Did you mean \"tide grey\"?", "at: /pieces/0/grammage", "\"side sem\" is not");
         assertThat(complained().lines().filter(line -> line.startsWith("concert.json:"))).hasSize(5);
+    }
+
+    @Test
+    void whatTheSentenceLeavesOutStandsBelowIt(@TempDir Path folder) throws IOException {
+        String text = PapermathDocuments.writeOrder(PlanAnOrder.sample().inlined())
+                .replace("\"ISO A5\"", "\"ISO A55\"").replace("\"130 g/m2\"", "\"130 lb\"");
+        Path file = Files.writeString(folder.resolve("concert.json"), text);
+        assertThat(run(file.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(complained()).containsPattern("(?m)^concert\\.json:\\d+:\\d+: .*ISO A55")
+                .contains("ISO A5", "It may mean: a ream of 500 sheets")
+                .containsPattern("(?m)^    at: /pieces/0/size$");
     }
 
     @Test

@@ -11,6 +11,10 @@ final class Named {
         if (name.isBlank()) {
             throw Refused.of("name.empty", what + ": a name is wanted; the plan speaks of it by its name.", "of", what);
         }
+        if (name.indexOf('[') >= 0 || name.indexOf(']') >= 0 || name.indexOf('@') >= 0) {
+            throw Refused.of("name.sign", what + ": \"" + name + "\" has one of [ ] @, which stand for scopes. Use another name.",
+                    "of", what, "given", name);
+        }
         return name;
     }
 

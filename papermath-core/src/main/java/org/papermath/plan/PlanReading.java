@@ -156,7 +156,7 @@ final class PlanReading {
                 numbers.estimate(Kinds.NUMBER, at + Out.GOOD, "1"));
         PiecePlan.Forming forming = new PiecePlan.Forming(
                 set.mould == Job.NONE ? Optional.empty() : Optional.of(studio.moulds().get(set.mould)),
-                piece.deckleEdge || set.mould == Job.NONE, new Opening(mm(set.openingWidth), mm(set.openingHeight)), set.up,
+                piece.deckleEdge && !set.ownDeckle || set.mould == Job.NONE, new Opening(mm(set.openingWidth), mm(set.openingHeight)), set.up,
                 set.turned, grams(set.fibre), grams(set.solids));
 
         Stage<PiecePlan.VatPlan> vat;

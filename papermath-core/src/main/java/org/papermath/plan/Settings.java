@@ -45,6 +45,8 @@ final class Settings {
         double foldedWidth;
         double foldedHeight;
         int mould = Job.NONE;
+        /** Whether the deckle of that mould already has the opening a rim on every side needs. */
+        boolean ownDeckle;
         int up;
         int rowAcross;
         int rowAlong;

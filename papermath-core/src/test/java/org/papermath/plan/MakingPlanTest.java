@@ -173,6 +173,22 @@ class MakingPlanTest {
         assertThat(plan.card().toString()).contains("not known");
     }
 
+    @Test
+    void deckleOfTheRightOpeningIsUsedAndAnyOtherIsMade() {
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Order order = Order.of("rims").recipe(recipe)
+                .piece(Piece.of("card", 20, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(200)).deckleEdged().build()).build();
+        PiecePlan.Forming made = MakingPlan.withoutBands(order, Sample.studio()).piece("card").forming();
+        assertThat(made.deckleToMake()).isTrue();
+        assertThat(made.opening().height().in("mm")).isBetween(170.0, 172.0);
+        Studio owns = Sample.bare().mould(Mould.of("card mould", mm(120.3), mm(170.4))).vat(Vat.of("tub", litres(80)))
+                .dryer(Dryer.boards("boards", 30)).build();
+        PiecePlan.Forming owned = MakingPlan.withoutBands(order, owns).piece("card").forming();
+        assertThat(owned.deckleToMake()).isFalse();
+        assertThat(owned.mould().orElseThrow().name()).isEqualTo("card mould");
+        assertThat(owned.opening().height().in("mm")).isEqualTo(170.4);
+    }
+
     private static Order tissue(Recipe recipe) {
         return Order.of("tissue").recipe(recipe)
                 .piece(Piece.of("sheet", 20, "bark").sized(mm(200), mm(300)).weighing(Grammage.gsm(30)).build()).build();

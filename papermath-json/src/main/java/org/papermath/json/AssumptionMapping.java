@@ -1,11 +1,13 @@
 package org.papermath.json;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.DirectMeasurements;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Fibre;
@@ -24,25 +26,20 @@ import org.papermath.quantity.Units;
 final class AssumptionMapping {
     private static final String ORIGIN = "given by the user";
 
-    /** A value with its band, read but not yet put into a store. */
-    record Own(String id, Scope scope, double value, double low, double high, Basis basis, Source source) {
-        Assumptions in(Assumptions store) {
-            return store.given(id, scope, value, low, high, basis, source);
-        }
-    }
-
     private AssumptionMapping() {
     }
 
-    /** Reads the values in the table of an edition. */
-    static Got<List<Own>> read(ValueAt at, Assumptions table) {
-        Set<String> ids = Set.copyOf(table.ids());
-        return at.list(one -> one.object(in -> read(in, table, ids)));
+    /** Reads the values of one's own, whose meaning, unit and bounds stand in the table of an edition. */
+    static Got<List<Assumption>> read(ValueAt at, Assumptions table) {
+        Map<String, Assumption> patterns = new LinkedHashMap<>();
+        table.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
+        DirectMeasurements.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
+        return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));
     }
 
-    private static Got<Own> read(ObjectAt in, Assumptions table, Set<String> ids) {
-        Got<String> id = known(in.required("id").text(), table, ids);
-        String unit = id.isFaulty() || !id.isGiven() ? "" : table.unitOf(id.get());
+    private static Got<Assumption> read(ObjectAt in, Map<String, Assumption> patterns, String edition) {
+        Got<Assumption> pattern = pattern(in.required("id").text(), patterns, edition);
+        String unit = pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
         Got<Fibre> fibre = in.optional("fibre").text().map(Fibres::find);
         Got<String> subject = in.optional("subject").text().check(Scope::of);
         Got<String> at = in.optional("at").text().check(Scope::at);
@@ -60,10 +57,8 @@ final class AssumptionMapping {
         }
         return in.make(() -> {
             double likely = value.get();
-            Own own = new Own(id.get(), scope(fibre, subject, at), likely, low.orElse(likely), high.orElse(likely),
+            return pattern.get().with(scope(fibre, subject, at), likely, low.orElse(likely), high.orElse(likely),
                     basis.orElse(Basis.GIVEN), new Source(source.orElse(ORIGIN)));
-            own.in(table);
-            return own;
         });
     }
 
@@ -83,14 +78,14 @@ final class AssumptionMapping {
         out.member("source").text(own.source().text());
     }
 
-    private static Got<String> known(Got<String> id, Assumptions table, Set<String> ids) {
-        if (id.isFaulty() || !id.isGiven() || ids.contains(id.get())) {
-            return id;
+    private static Got<Assumption> pattern(Got<String> id, Map<String, Assumption> patterns, String edition) {
+        if (!id.isFaulty() && id.isGiven() && !patterns.containsKey(id.get())) {
+            String nearest = id.nearest(patterns.keySet());
+            return id.refuse("assumption.unknown", "there is no assumption \"" + JsonValue.shown(id.get()) + "\" in edition "
+                    + edition + "." + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?"),
+                    patterns.keySet()).map(patterns::get);
         }
-        String nearest = Nearest.of(id.get(), table.ids());
-        return id.refuse("assumption.unknown", "there is no assumption \"" + JsonValue.shown(id.get())
-                + "\" in edition " + table.edition() + "."
-                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?"), table.ids());
+        return id.map(patterns::get);
     }
 
     private static Scope scope(Got<Fibre> fibre, Got<String> subject, Got<String> at) {

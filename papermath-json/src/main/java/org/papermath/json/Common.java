@@ -13,6 +13,9 @@ import org.papermath.quantity.Kinds;
 
 /** What several mappings share. */
 final class Common {
+    /** More of one thing than this no studio has and no order names; looking for names among more takes long. */
+    static final int MANY = 1000;
+
     private Common() {
     }
 

@@ -105,7 +105,8 @@ final class EquipmentMapping {
         Got<List<Amount<Length>>> platen = Common.sides(in.required("platen"), "side of the platen");
         Names names = new Names("part of the press");
         names.add(Got.of(in.optional(JACK), JACK));
-        Got<List<Press.Part>> parts = in.optional("parts").list(one -> one.object(part -> part(part, names)));
+        Got<List<Press.Part>> parts = in.optional("parts")
+                .list(0, Common.MANY, one -> one.object(part -> part(part, names)));
         Got<Amount<Length>> daylight = Common.aboveZero(in.optional("daylight"), Kinds.LENGTH, "daylight of the press");
         return in.make(() -> {
             Press press = Press.of(name.get(), jack.get(), platen.get().get(0), platen.get().get(1));

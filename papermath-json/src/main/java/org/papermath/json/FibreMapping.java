@@ -28,7 +28,7 @@ final class FibreMapping {
         Got<String> name = in.required("name").text();
         Got<Fibre.SourceClass> sourceClass = in.required("class")
                 .choice(List.of(Fibre.SourceClass.values()), Common::word);
-        Got<List<String>> kin = in.optional("kin").list(one -> one.text().check(Scope::of));
+        Got<List<String>> kin = in.optional("kin").list(0, Common.MANY, one -> one.text().check(Scope::of));
         return in.make(() -> Fibre.of(id.get(), name.get(), sourceClass.get(),
                 kin.orElse(List.of()).toArray(String[]::new)));
     }

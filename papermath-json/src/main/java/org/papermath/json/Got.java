@@ -134,6 +134,11 @@ public final class Got<T> {
         });
     }
 
+    /** Returns the word most like this text; nobody looks for it once there are too many faults. */
+    String nearest(Collection<String> words) {
+        return place.nearest(String.valueOf(value), words);
+    }
+
     /**
      * Reports a fault at the place of the value.
      *

@@ -46,9 +46,9 @@ final class Names {
         if (!complete || name.isFaulty() || !name.isGiven() || names.contains(name.get())) {
             return name;
         }
-        String nearest = Nearest.of(name.get(), names);
+        String nearest = name.nearest(names);
         return name.refuse(code, "there is no " + what + " \"" + JsonValue.shown(name.get()) + "\"."
                 + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
-                + (names.isEmpty() ? " None is named." : " There is: " + String.join(", ", names) + "."), names);
+                + (names.isEmpty() ? " None is named." : " There is: " + ValueAt.listed(names) + "."), names);
     }
 }

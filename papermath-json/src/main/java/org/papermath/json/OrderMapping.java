@@ -21,17 +21,33 @@ final class OrderMapping {
     }
 
     static Got<OrderDocument> read(ObjectAt in) {
-        PieceMapping.Known known = new PieceMapping.Known(new Names("recipe"), new Names("piece"), new Names("dryer"),
-                new HashSet<>(), new ArrayList<>());
-        Got<String> name = in.required("name").text();
-        Got<LocalDate> due = in.optional("due").date();
-        Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
-        Got<List<Recipe>> recipes = in.required("recipes").list(1, 1000, one -> recipe(one, known.recipes()));
+        PieceMapping.Known known = known();
+        Got<List<Recipe>> recipes = recipes(in, known);
         Got<Studio> studio = studio(in.required("studio"), known.dryers());
+        Got<Order> order = order(in, recipes, known);
+        return in.make(() -> new OrderDocument(order.get(), studio.get()));
+    }
+
+    static PieceMapping.Known known() {
+        return new PieceMapping.Known(new Names("recipe"), new Names("piece"), new Names("dryer"), new HashSet<>(),
+                new ArrayList<>());
+    }
+
+    static Got<List<Recipe>> recipes(ObjectAt in, PieceMapping.Known known) {
+        Got<List<Recipe>> recipes = in.required("recipes").list(1, Common.MANY, one -> recipe(one, known.recipes()));
         if (recipes.isFaulty()) {
             known.recipes().loseIfEmpty();
         }
-        Got<List<Piece>> pieces = in.required("pieces").list(1, 1000, one -> one.object(piece -> PieceMapping.read(piece, known)));
+        return recipes;
+    }
+
+    /** Reads what else an order says, when its recipes and its studio are read. */
+    static Got<Order> order(ObjectAt in, Got<List<Recipe>> recipes, PieceMapping.Known known) {
+        Got<String> name = in.required("name").text();
+        Got<LocalDate> due = in.optional("due").date();
+        Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
+        Got<List<Piece>> pieces = in.required("pieces")
+                .list(1, Common.MANY, one -> one.object(piece -> PieceMapping.read(piece, known)));
         known.insides().forEach(inside -> requirePiece(inside, known));
         return in.make(() -> {
             Order.Builder order = Order.of(name.get());
@@ -39,7 +55,7 @@ final class OrderMapping {
             weighedIn.optional().ifPresent(order::weighedIn);
             recipes.get().forEach(order::recipe);
             pieces.get().forEach(order::piece);
-            return new OrderDocument(order.build(), studio.get());
+            return order.build();
         });
     }
 
@@ -80,7 +96,7 @@ final class OrderMapping {
         return recipe;
     }
 
-    private static Got<Studio> studio(ValueAt at, Names dryers) {
+    static Got<Studio> studio(ValueAt at, Names dryers) {
         boolean[] read = new boolean[1];
         Got<Studio> studio = at.reference(STUDIO, in -> {
             read[0] = true;
@@ -95,8 +111,8 @@ final class OrderMapping {
     private static void requirePiece(Got<String> inside, PieceMapping.Known known) {
         Got<String> held = known.pieces().require(inside, "order.no-piece");
         if (!held.isFaulty() && held.isGiven() && known.envelopes().contains(held.get())) {
-            held.refuse("order.envelope-in-envelope", "\"" + JsonValue.shown(held.get()) + "\" is an envelope itself; an"
-                    + " envelope for an envelope is not planned. Give the outer one a size of its own.", List.of());
+            held.refuse("order.envelope-in-envelope", "\"" + JsonValue.shown(held.get()) + "\" is an envelope itself;"
+                    + " an envelope for an envelope is not planned. Give the outer one a size of its own.", List.of());
         }
     }
 }

@@ -9,7 +9,7 @@ import org.papermath.plan.Recipe;
 import org.papermath.plan.Studio;
 
 /**
- * Reads and writes the documents of the library: orders, recipes, studios; and writes plans.
+ * Reads and writes the documents of the library: orders, recipes, studios and plans.
  *
  * <p>All faults of a document, and of those it refers to, are reported at once. What is read can be written again:
  * references stay references, and members of others, whose names begin with {@code x-}, stay where they were. Amounts
@@ -21,9 +21,11 @@ import org.papermath.plan.Studio;
  * }</pre>
  */
 public final class PapermathDocuments {
-    private static final DocumentReader<OrderDocument> ORDERS = DocumentReader.of(OrderMapping.ORDER, OrderMapping::read);
+    private static final DocumentReader<OrderDocument> ORDERS =
+            DocumentReader.of(OrderMapping.ORDER, OrderMapping::read);
     private static final DocumentReader<Recipe> RECIPES = DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read);
     private static final DocumentReader<Studio> STUDIOS = DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read);
+    private static final DocumentReader<OrderDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read);
 
     private PapermathDocuments() {
     }
@@ -147,6 +149,30 @@ public final class PapermathDocuments {
     }
 
     /**
+     * Reads from a plan what it was made from. Its figures are not read: {@link MakingPlan#of} works them out again,
+     * from the same edition of the assumptions, and {@link #writePlan} writes them to compare.
+     *
+     * @param text the document
+     * @return the order and its studio
+     * @throws DocumentException if the document has faults
+     */
+    public static OrderDocument readPlan(String text) {
+        return PLANS.read(text).value();
+    }
+
+    /**
+     * Reads from the file of a plan what it was made from, as {@link #readPlan(String)} does.
+     *
+     * @param file the file
+     * @return the order and its studio
+     * @throws DocumentException if the document has faults
+     * @throws IOException if the file cannot be opened
+     */
+    public static OrderDocument readPlan(Path file) throws IOException {
+        return PLANS.read(file).value();
+    }
+
+    /**
      * Writes an order. Recipes and a studio that were read from other documents are written as references to them.
      *
      * @param document the order and its studio
@@ -178,7 +204,8 @@ public final class PapermathDocuments {
 
     /**
      * Writes a plan: the order and the studio it was made from, the edition of the assumptions, every setting and every
-     * forecast with its band. There is no time of writing in it: the same plan gives the same text.
+     * forecast with its band, these to twelve digits. There is no time of writing in it: the same plan gives the same
+     * text. References and the members of others are not kept; a plan stands alone.
      *
      * @param plan the plan
      * @param program the program that writes, for whoever reads it later

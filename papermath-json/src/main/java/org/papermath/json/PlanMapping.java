@@ -1,24 +1,32 @@
 package org.papermath.json;
 
+import java.util.List;
 import java.util.function.BiConsumer;
 
 import javax.measure.Quantity;
 
 import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Order;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
 import org.papermath.plan.Stage;
+import org.papermath.plan.Studio;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 
-/** A plan: what it was made from, its settings and its forecasts. Only written. */
+/** A plan: what it was made from, its settings and its forecasts. Only what it was made from is read again. */
 final class PlanMapping {
     static final DocumentFormat PLAN = new DocumentFormat("plan", 1, 0);
+    /** The members with what was worked out, which a plan made again holds too. */
+    private static final List<String> FIGURES = List.of("batches", "pieces", "toBuy", "schedule", "workingHours",
+            "notices", "cautions", "sensitivity", "assumptionsUsed");
 
     private PlanMapping() {
     }
@@ -33,6 +41,21 @@ final class PlanMapping {
         });
     }
 
+    static Got<OrderDocument> read(ObjectAt in) {
+        in.required("writtenBy").object(by -> {
+            Got<String> program = by.required("program").text();
+            Got<String> version = by.required("version").text();
+            return by.make(() -> program.get() + version.get());
+        });
+        in.required("edition").text().check(Assumptions::edition);
+        FIGURES.forEach(in::optional);
+        PieceMapping.Known known = OrderMapping.known();
+        Got<Studio> studio = OrderMapping.studio(in.required("studio"), known.dryers());
+        Got<Order> order = in.required("order")
+                .object(object -> OrderMapping.order(object, OrderMapping.recipes(object, known), known));
+        return in.make(() -> new OrderDocument(order.get(), studio.get()));
+    }
+
     private static void write(ObjectOut out, MakingPlan plan) {
         out.member("edition").text(plan.studio().assumptions().edition());
         out.member("order").object(in -> OrderMapping.writeOrder(in, plan.order()));
@@ -41,7 +64,7 @@ final class PlanMapping {
         objects(out, "pieces", plan.pieces(), PlanPieceMapping::write);
         objects(out, "toBuy", plan.toBuy(), (in, one) -> {
             in.member("what").text(one.what());
-            in.member("mass").quantity(one.mass());
+            in.member("mass").figure(one.mass());
             in.member("why").text(one.why());
         });
         out.member("schedule").object(in -> schedule(in, plan.schedule()));
@@ -63,11 +86,15 @@ final class PlanMapping {
     /** Writes a forecast with its band, and how single pieces scatter, if that is known. */
     static <Q extends Quantity<Q>> void forecast(ValueOut out, Estimate<Q> estimate) {
         out.object(in -> {
-            in.member("likely").quantity(estimate.likely());
-            in.member("low").quantity(estimate.low());
-            in.member("high").quantity(estimate.high());
-            estimate.scatter().ifPresent(share -> in.member("scatter").quantity(Kinds.NUMBER.ofSi(share, "%")));
+            in.member("likely").figure(estimate.likely());
+            in.member("low").figure(estimate.low());
+            in.member("high").figure(estimate.high());
+            estimate.scatter().ifPresent(share -> in.member("scatter").figure(Kinds.NUMBER.ofSi(share, "%")));
         });
+    }
+
+    static void sides(ValueOut out, Amount<?> width, Amount<?> height) {
+        out.list(List.<Amount<?>>of(width, height), ValueOut::figure);
     }
 
     /** Writes a stage, or why it was not done. */
@@ -91,8 +118,8 @@ final class PlanMapping {
         out.member("recipe").text(batch.name());
         out.member("fibre").object(in -> fibre(in, batch.fibre()));
         out.member("soak").object(in -> {
-            in.member("water").quantity(batch.soak().water());
-            in.member("time").quantity(batch.soak().time());
+            in.member("water").figure(batch.soak().water());
+            in.member("time").figure(batch.soak().time());
         });
         stageOf(out.member("beating"), batch.beatingStage(), PlanMapping::beating);
         objects(out, "additives", batch.additives(), PlanMapping::additive);
@@ -108,46 +135,46 @@ final class PlanMapping {
     }
 
     private static void fibre(ObjectOut out, BatchPlan.FibreToWeigh fibre) {
-        out.member("ovenDry").quantity(fibre.ovenDry());
-        out.member("asBought").quantity(fibre.asBought());
+        out.member("ovenDry").figure(fibre.ovenDry());
+        out.member("asBought").figure(fibre.asBought());
         objects(out, "kinds", fibre.kinds(), (in, line) -> {
             FibreMapping.write(in.member("fibre"), line.fibre());
-            in.member("ovenDry").quantity(line.ovenDry());
-            in.member("fromHand").quantity(line.fromHand());
-            in.member("asBought").quantity(line.asBought());
+            in.member("ovenDry").figure(line.ovenDry());
+            in.member("fromHand").figure(line.fromHand());
+            in.member("asBought").figure(line.asBought());
         });
     }
 
     private static void beating(ObjectOut out, BatchPlan.Beating beating) {
         out.member("beater").text(beating.beater().name());
         out.member("loads").count(beating.loads());
-        out.member("ovenDryEach").quantity(beating.ovenDryEach());
-        out.member("kindsEach").list(beating.kindsEach(), ValueOut::quantity);
-        out.member("waterEach").quantity(beating.waterEach());
-        out.member("consistency").quantity(beating.consistency());
-        out.member("timeEach").quantity(beating.timeEach());
+        out.member("ovenDryEach").figure(beating.ovenDryEach());
+        out.member("kindsEach").list(beating.kindsEach(), ValueOut::figure);
+        out.member("waterEach").figure(beating.waterEach());
+        out.member("consistency").figure(beating.consistency());
+        out.member("timeEach").figure(beating.timeEach());
     }
 
     private static void additive(ObjectOut out, BatchPlan.AdditiveToWeigh additive) {
         out.member("name").text(additive.additive().name());
-        out.member("dose").quantity(additive.dose());
-        out.member("productEach").quantity(additive.productEach());
-        out.member("productInAll").quantity(additive.productInAll());
-        out.member("waitAfter").quantity(additive.waitAfter());
+        out.member("dose").figure(additive.dose());
+        out.member("productEach").figure(additive.productEach());
+        out.member("productInAll").figure(additive.productInAll());
+        out.member("waitAfter").figure(additive.waitAfter());
     }
 
     private static void stock(ObjectOut out, BatchPlan.Stock stock) {
-        out.member("mass").quantity(stock.mass());
-        out.member("volume").quantity(stock.volume());
-        out.member("consistency").quantity(stock.consistency());
-        stock.dilutionEach().ifPresent(water -> out.member("dilutionEach").quantity(water));
+        out.member("mass").figure(stock.mass());
+        out.member("volume").figure(stock.volume());
+        out.member("consistency").figure(stock.consistency());
+        stock.dilutionEach().ifPresent(water -> out.member("dilutionEach").figure(water));
         forecast(out.member("realConsistency"), stock.realConsistency());
     }
 
     private static void balance(ObjectOut out, Balance balance) {
         out.member("substance").text(balance.substance());
-        out.member("in").map(balance.in(), ValueOut::quantity);
-        out.member("out").map(balance.out(), ValueOut::quantity);
+        out.member("in").map(balance.in(), ValueOut::figure);
+        out.member("out").map(balance.out(), ValueOut::figure);
     }
 
     private static void schedule(ObjectOut out, Schedule schedule) {
@@ -168,8 +195,8 @@ final class PlanMapping {
     private static void sensitivity(ObjectOut out, Sensitivity line) {
         out.member("key").text(line.assumption().key());
         out.member("widens").text(line.widens());
-        out.member("share").quantity(Kinds.NUMBER.ofSi(line.share(), "%"));
-        out.member("weight").quantity(Kinds.NUMBER.ofSi(line.weight(), "%"));
+        out.member("share").figure(Kinds.NUMBER.ofSi(line.share(), "%"));
+        out.member("weight").figure(Kinds.NUMBER.ofSi(line.weight(), "%"));
         out.member("measurement").text(line.measurement());
     }
 

@@ -14,7 +14,8 @@ final class PlanPieceMapping {
         out.member("counts").object(in -> counts(in, piece.counts()));
         out.member("forming").object(in -> forming(in, piece.forming()));
         PlanMapping.stageOf(out.member("vat"), piece.vatStage(), PlanPieceMapping::vat);
-        PlanMapping.stageOf(out.member("pour"), piece.pourStage(), (in, pour) -> in.member("stock").quantity(pour.stock()));
+        PlanMapping.stageOf(out.member("pour"), piece.pourStage(),
+                (in, pour) -> in.member("stock").figure(pour.stock()));
         PlanMapping.stage(out.member("drainTime"), piece.drainTimeStage(), PlanMapping::forecast);
         PlanMapping.forecast(out.member("matThickness"), piece.matThickness());
         PlanMapping.forecast(out.member("couchedMass"), piece.couchedMass());
@@ -23,7 +24,7 @@ final class PlanPieceMapping {
         PlanMapping.forecast(out.member("solids"), piece.solids());
         PlanMapping.stageOf(out.member("drying"), piece.dryingStage(), PlanPieceMapping::drying);
         PlanMapping.stageOf(out.member("sizing"), piece.sizingStage(), (in, sizing) -> {
-            in.member("taken").quantity(sizing.taken());
+            in.member("taken").figure(sizing.taken());
             PlanMapping.forecast(in.member("gained"), sizing.gained());
         });
         out.member("finished").object(in -> finished(in, piece.finished()));
@@ -44,28 +45,28 @@ final class PlanPieceMapping {
     private static void forming(ObjectOut out, PiecePlan.Forming forming) {
         forming.mould().ifPresent(mould -> out.member("mould").text(mould.name()));
         out.member("deckleToMake").flag(forming.deckleToMake());
-        Common.sides(out.member("opening"), forming.opening().width(), forming.opening().height());
+        PlanMapping.sides(out.member("opening"), forming.opening().width(), forming.opening().height());
         out.member("perSheet").count(forming.perSheet());
         out.member("turned").flag(forming.turned());
-        out.member("fibre").quantity(forming.fibre());
-        out.member("solids").quantity(forming.solids());
+        out.member("fibre").figure(forming.fibre());
+        out.member("solids").figure(forming.solids());
     }
 
     private static void vat(ObjectOut out, PiecePlan.VatPlan vat) {
-        out.member("consistency").quantity(vat.consistency());
-        out.member("stock").quantity(vat.stock());
-        out.member("water").quantity(vat.water());
-        out.member("bail").quantity(vat.bail());
-        out.member("lift").quantity(vat.lift());
+        out.member("consistency").figure(vat.consistency());
+        out.member("stock").figure(vat.stock());
+        out.member("water").figure(vat.water());
+        out.member("bail").figure(vat.bail());
+        out.member("lift").figure(vat.lift());
         out.member("every").count(vat.every());
         PlanMapping.objects(out, "recharges", vat.recharges(), (in, recharge) -> {
             in.member("afterSheet").count(recharge.afterSheet());
-            in.member("stock").quantity(recharge.stock());
-            in.member("water").quantity(recharge.water());
-            in.member("bail").quantity(recharge.bail());
+            in.member("stock").figure(recharge.stock());
+            in.member("water").figure(recharge.water());
+            in.member("bail").figure(recharge.bail());
         });
-        out.member("lightest").quantity(vat.lightest());
-        out.member("heaviest").quantity(vat.heaviest());
+        out.member("lightest").figure(vat.lightest());
+        out.member("heaviest").figure(vat.heaviest());
     }
 
     private static void posts(ObjectOut out, PiecePlan.Posts posts) {
@@ -78,9 +79,9 @@ final class PlanPieceMapping {
 
     private static void press(ObjectOut out, PiecePlan.Pressing press) {
         out.member("press").text(press.press().name());
-        out.member("force").quantity(press.force());
-        out.member("pressure").quantity(press.pressure());
-        out.member("time").quantity(press.time());
+        out.member("force").figure(press.force());
+        out.member("pressure").figure(press.pressure());
+        out.member("time").figure(press.time());
         out.member("weakestPart").text(press.weakest().name());
         out.member("limited").flag(press.limited());
     }
@@ -96,25 +97,25 @@ final class PlanPieceMapping {
     private static void finished(ObjectOut out, PiecePlan.Finished finished) {
         PlanMapping.forecast(out.member("width"), finished.width());
         PlanMapping.forecast(out.member("height"), finished.height());
-        Common.sides(out.member("folded"), finished.foldedWidth(), finished.foldedHeight());
+        PlanMapping.sides(out.member("folded"), finished.foldedWidth(), finished.foldedHeight());
         PlanMapping.forecast(out.member("grammage"), finished.grammage());
         PlanMapping.stage(out.member("caliper"), finished.caliperStage(), PlanMapping::forecast);
         PlanMapping.forecast(out.member("mass"), finished.mass());
         PlanMapping.stage(out.member("pile"), finished.pileStage(), PlanMapping::forecast);
         PlanMapping.forecast(out.member("shrinkageAlong"), finished.shrinkageAlong());
         PlanMapping.forecast(out.member("shrinkageAcross"), finished.shrinkageAcross());
-        out.member("load").quantity(finished.load());
+        out.member("load").figure(finished.load());
     }
 
     private static void envelope(ObjectOut out, PiecePlan.EnvelopePlan envelope) {
         out.member("style").text(envelope.style().words());
-        Common.sides(out.member("blank"), envelope.blankWidth(), envelope.blankHeight());
-        Common.sides(out.member("inside"), envelope.insideWidth(), envelope.insideHeight());
-        Common.sides(out.member("outside"), envelope.outsideWidth(), envelope.outsideHeight());
-        out.member("seam").quantity(envelope.seam());
+        PlanMapping.sides(out.member("blank"), envelope.blankWidth(), envelope.blankHeight());
+        PlanMapping.sides(out.member("inside"), envelope.insideWidth(), envelope.insideHeight());
+        PlanMapping.sides(out.member("outside"), envelope.outsideWidth(), envelope.outsideHeight());
+        out.member("seam").figure(envelope.seam());
         PlanMapping.forecast(out.member("playAlong"), envelope.playAlong());
         PlanMapping.forecast(out.member("playAcross"), envelope.playAcross());
-        out.member("sharePairsFit").quantity(envelope.sharePairsFit());
+        out.member("sharePairsFit").figure(envelope.sharePairsFit());
     }
 
     private static void mailed(ObjectOut out, PiecePlan.Mailed mailed) {

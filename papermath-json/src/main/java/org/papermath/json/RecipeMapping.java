@@ -100,8 +100,8 @@ final class RecipeMapping {
         Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
         for (Part part : parts) {
             if (shares.put(part.fibre(), part.share()) != null) {
-                throw Refused.of("furnish.twice", "furnish: " + part.fibre() + " stands twice. Add its shares together.",
-                        "fibre", part.fibre().id());
+                throw Refused.of("furnish.twice", "furnish: " + part.fibre()
+                        + " stands twice. Add its shares together.", "fibre", part.fibre().id());
             }
         }
         return Furnish.of(shares);
@@ -109,7 +109,7 @@ final class RecipeMapping {
 
     private static Got<List<AdditiveDose>> additives(ValueAt at) {
         Names names = new Names("additive");
-        return at.list(one -> one.object(in -> additive(in, names)));
+        return at.list(0, Common.MANY, one -> one.object(in -> additive(in, names)));
     }
 
     private static Got<AdditiveDose> additive(ObjectAt in, Names names) {

@@ -18,6 +18,8 @@ import org.papermath.quantity.Unclear;
 final class Session {
     /** More faults than this help nobody. */
     static final int MOST_FAULTS = 200;
+    /** The refusals of a word that may only be misspelt, beside those that say so by their code. */
+    private static final Set<String> WORDS = Set.of("mail.country", "assumptions.edition");
 
     private final List<Fault> faults = new ArrayList<>();
     private final List<String> documents = new ArrayList<>();
@@ -80,7 +82,8 @@ final class Session {
             accepted.addAll(codes.isEmpty() ? List.of(String.valueOf(arguments.get("accepted")).split(", ")) : codes);
         }
         List<Unclear.Candidate> candidates = refusal instanceof Unclear unclear ? unclear.candidates() : List.of();
-        String nearest = refusal.code().endsWith(".unknown") ? Nearest.of(shown, accepted) : "";
+        boolean misspelt = refusal.code().endsWith(".unknown") || WORDS.contains(refusal.code());
+        String nearest = misspelt ? Nearest.of(shown, accepted) : "";
         return new Fault(document, at.pointer(), at.line(), at.column(), refusal.code(), shown, accepted, nearest,
                 candidates, new LinkedHashMap<>(arguments), String.valueOf(refusal.getMessage()));
     }

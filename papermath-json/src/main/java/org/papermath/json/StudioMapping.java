@@ -59,7 +59,7 @@ final class StudioMapping {
         Steps steps = steps(in);
         Got<Boolean> customary = in.optional("customaryUnits").flag();
         Got<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
-        Got<List<AssumptionMapping.Own>> own = AssumptionMapping.read(in.optional("assumptions"),
+        Got<List<Assumption>> own = AssumptionMapping.read(in.optional("assumptions"),
                 table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
         return in.make(() -> {
             Studio.Builder studio = Studio.of(name.get());
@@ -84,12 +84,14 @@ final class StudioMapping {
         studio.beater().ifPresent(one -> out.member("beater").object(in -> EquipmentMapping.beater(in, one)));
         studio.vat().ifPresent(one -> out.member("vat").object(in -> EquipmentMapping.vat(in, one)));
         if (!studio.moulds().isEmpty()) {
-            out.member("moulds").list(studio.moulds(), (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
+            out.member("moulds").list(studio.moulds(),
+                    (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
         }
         studio.press().ifPresent(one -> out.member("press").object(in -> EquipmentMapping.press(in, one)));
         studio.felts().ifPresent(one -> out.member("felts").object(in -> EquipmentMapping.felts(in, one)));
         if (!studio.dryers().isEmpty()) {
-            out.member("dryers").list(studio.dryers(), (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
+            out.member("dryers").list(studio.dryers(),
+                    (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
         }
         out.member("room").object(in -> AirMapping.write(in, studio.room()));
         onHand(out, studio.onHand());
@@ -106,7 +108,7 @@ final class StudioMapping {
     }
 
     private static <T> Got<List<T>> list(ValueAt at, Function<? super ObjectAt, Got<T>> mapping) {
-        return at.list(one -> one.object(mapping));
+        return at.list(0, Common.MANY, one -> one.object(mapping));
     }
 
     private static Steps steps(ObjectAt in) {
@@ -137,10 +139,10 @@ final class StudioMapping {
         }));
     }
 
-    private static Assumptions known(Got<Assumptions> table, Got<List<AssumptionMapping.Own>> own) {
+    private static Assumptions known(Got<Assumptions> table, Got<List<Assumption>> own) {
         Assumptions known = table.orElse(Assumptions.standard());
-        for (AssumptionMapping.Own one : own.orElse(List.of())) {
-            known = one.in(known);
+        for (Assumption one : own.orElse(List.of())) {
+            known = known.with(one);
         }
         return known;
     }

@@ -74,6 +74,10 @@ public final class ValueAt {
         source.fault(value, code, found, accepted, found.isEmpty() ? "" : source.nearest(found, accepted), text);
     }
 
+    String nearest(String found, Collection<String> words) {
+        return source.nearest(found, words);
+    }
+
     /**
      * Tells whether something is written here.
      *
@@ -328,7 +332,7 @@ public final class ValueAt {
     }
 
     /** Lists words, but not so many that nobody reads them. */
-    private static String listed(Collection<String> words) {
+    static String listed(Collection<String> words) {
         String few = words.stream().limit(MOST_LISTED).map(JsonValue::shown).collect(Collectors.joining(", "));
         return words.size() > MOST_LISTED ? few + " and " + (words.size() - MOST_LISTED) + " more" : few;
     }

@@ -1,5 +1,7 @@
 package org.papermath.json;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +19,7 @@ import org.papermath.quantity.Units;
 /** The place of a value while a document is written. Write exactly one value to it. */
 public final class ValueOut {
     private static final int LINE = 100;
+    private static final int FIGURES = 12;
     private static final String BLANKS = " ".repeat(32);
 
     private final StringBuilder text;
@@ -127,6 +130,13 @@ public final class ValueOut {
      */
     public <Q extends Quantity<Q>> void quantity(Amount<Q> amount) {
         text(Units.print(amount));
+    }
+
+    /** Writes a figure that was worked out, to {@value #FIGURES} digits: 0.2 L, not 0.19999999999999998 L. */
+    void figure(Amount<?> amount) {
+        String[] parts = Units.print(amount).split(" ", 2);
+        String number = Units.number(new BigDecimal(parts[0]).round(new MathContext(FIGURES)).doubleValue());
+        text(parts.length == 1 ? number : number + " " + parts[1]);
     }
 
     /**

@@ -1,0 +1,119 @@
+package org.papermath.json;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/** Documents for tests: an order with every member in it, and a plain one in two systems of units. */
+final class Concert {
+    static final String RECIPE = """
+            {
+              "format": "papermath/recipe",
+              "version": "1.0",
+              "name": "reed",
+              "furnish": [
+                {"fibre": "cotton rag", "share": "60 %"},
+                {"fibre": {"id": "garden-reed", "name": "garden reed", "class": "grass", "kin": ["straw", "kraft"]},
+                 "share": "40 %"}
+              ],
+              "beating": "2.5 h",
+              "drainability": "31 SR",
+              "additives": [
+                {"name": "china clay", "purpose": "filler", "dose": "4 %"},
+                {"name": "ochre", "purpose": "pigment", "dose": "1.2 %"},
+                {"name": "aid", "purpose": "retention aid", "dose": "0.1 %"},
+                {"name": "chalk", "purpose": "carbonate", "dose": "3 %"},
+                {"name": "size", "purpose": "internal size", "dose": "0.3 %", "active": "12 %"},
+                {"name": "slime", "purpose": "formation aid", "dose": "0.2 %"},
+                {"name": "methyl cellulose", "purpose": "binder", "dose": "0.5 %"}
+              ],
+              "beaterConsistency": "1.8 %",
+              "stockConsistency": "1.6 %",
+              "vatConsistency": "0.4 %",
+              "sizeBath": "30 g/L",
+              "x-note": {"grown": ["behind", "the shed"]}
+            }
+            """;
+
+    static final String STUDIO = """
+            {
+              "format": "papermath/studio",
+              "version": "1.0",
+              "name": "the boat house",
+              "beater": {"name": "big beater", "trough": "45 L", "ratedLoad": "900 g", "x-built": 1987},
+              "vat": {"name": "oak vat", "volume": "70 L", "temperature": "24 Cel"},
+              "moulds": [
+                {"name": "half", "opening": ["380 mm", "560 mm"]},
+                {"name": "pair", "opening": ["240 mm", "340 mm"],
+                 "split": {"across": 1, "along": 2, "strip": "12 mm"}}
+              ],
+              "press": {"name": "long press", "jack": "20 tonf_us", "platen": ["450 mm", "600 mm"],
+                        "parts": [{"name": "frame", "rating": "15 tonf_us"}], "daylight": "300 mm"},
+              "felts": {"size": ["450 mm", "620 mm"], "grammage": "500 g/m2", "count": 25},
+              "dryers": [
+                {"kind": "boards", "name": "boards", "capacity": 24},
+                {"kind": "loft", "name": "loft", "capacity": 120, "sheetsInSpur": 4},
+                {"kind": "fan stack", "name": "box", "capacity": 40, "freeAirFlow": "400 m3/h"},
+                {"kind": "blotters", "name": "blotters", "capacity": 30}
+              ],
+              "room": {"temperature": "18 Cel", "humidity": "58 %", "pressure": "98 kPa"},
+              "onHand": [{"fibre": "abaca", "ovenDry": "400 g"}, {"fibre": "cotton-rag", "ovenDry": "0.5 kg"}],
+              "scaleStep": "5 g",
+              "fineScaleStep": "0.01 g",
+              "jugStep": "50 mL",
+              "workingDay": "7 h",
+              "customaryUnits": true,
+              "edition": "2026-11",
+              "assumptions": [
+                {"id": "beating.rate", "fibre": "cotton rag", "at": "big beater", "value": "0.12 1/h",
+                 "low": 0.1, "high": "0.15 1/h", "basis": "measured here", "source": "freeness of 3 May",
+                 "unit": "1/h"},
+                {"id": "order.spare-share", "value": "8 %"},
+                {"id": "web.solids-pressed", "subject": "reed", "at": "boards", "value": 0.38, "unit": "1"},
+                {"id": "sheet.density-measured", "subject": "reed", "value": "0.52 g/cm3", "low": "500 kg/m3",
+                 "high": "540 kg/m3"}
+              ]
+            }
+            """;
+
+    static final String ORDER = """
+            {
+              "format": "papermath/order",
+              "version": "1.0",
+              "name": "spring concert",
+              "due": "2027-04-09",
+              "weighedIn": {"temperature": "20 Cel", "humidity": "65 %"},
+              "recipes": [{"ref": "papers/reed.json"}],
+              "studio": {"ref": "studio.json"},
+              "pieces": [
+                {"name": "programme", "count": 70, "recipe": "reed", "size": "ISO A5", "grammage": "130 g/m2",
+                 "spare": "12 %", "kept": 2, "trials": 3, "folds": 1, "trim": "4 mm", "gap": "3 mm", "dryer": "loft"},
+                {"name": "seat card", "count": 96, "recipe": "reed", "size": ["55 mm", "90 mm"], "caliper": "0.4 mm",
+                 "edge": "deckle", "x-colour": "grey"},
+                {"name": "envelope", "count": 40, "recipe": "reed", "grammage": "95 g/m2", "envelopeFor": "programme",
+                 "style": "side seam", "inserts": 2, "clearance": "6 mm", "mailedIn": "United States"},
+                {"name": "poster", "count": 5, "recipe": "reed", "size": ["300 mm", "400 mm"],
+                 "sample": {"size": ["100 mm", "100 mm"], "mass": "1.3 g", "thickness": "0.25 mm"}}
+              ]
+            }
+            """;
+
+    static final DocumentResolver FILES = files(Map.of("papers/reed.json", RECIPE, "studio.json", STUDIO));
+
+    private Concert() {
+    }
+
+    static DocumentResolver files(Map<String, String> texts) {
+        return reference -> {
+            String text = texts.get(reference);
+            if (text == null) {
+                throw new IOException("no " + reference);
+            }
+            return new DocumentResolver.Found(reference, text.getBytes(StandardCharsets.UTF_8), files(texts));
+        };
+    }
+
+    static Document<OrderDocument> read() {
+        return PapermathDocuments.readOrder(ORDER, FILES);
+    }
+}

@@ -1,0 +1,79 @@
+package org.papermath.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.plan.Order;
+import org.papermath.plan.Piece;
+import org.papermath.plan.Recipe;
+import org.papermath.plan.Studio;
+import org.papermath.press.Press;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Share;
+
+class OrderRoundTripPropertyTest {
+    @Provide
+    Arbitrary<Recipe> recipes() {
+        Arbitrary<List<Fibre>> fibres = Arbitraries.of(Fibres.all()).list().ofSize(2).uniqueElements();
+        return Combinators.combine(fibres, Arbitraries.integers().between(1, 99),
+                Arbitraries.doubles().between(0.1, 20))
+                .as((two, share, hours) -> Recipe.of("paper", Furnish.of(Share.percent(share), two.get(0),
+                        Share.percent(100 - share), two.get(1))).beaten(Kinds.TIME.of(hours, "h")).build());
+    }
+
+    @Provide
+    Arbitrary<Piece> pieces() {
+        Arbitrary<String> units = Arbitraries.of("mm", "cm", "in");
+        Arbitrary<Double> sides = Arbitraries.doubles().between(0.02, 4.9);
+        Arbitrary<String> names = Arbitraries.strings().alpha().withChars("åß紙\"\\ ").ofMinLength(1).ofMaxLength(20)
+                .map(name -> "p" + name.strip());
+        return Combinators.combine(names, sides, sides, units, Arbitraries.doubles().between(3, 1900),
+                Arbitraries.integers().between(1, 100_000), Arbitraries.integers().between(0, 4))
+                .as((name, width, height, unit, gsm, count, folds) -> Piece.of(name, count, "paper")
+                        .sized(Kinds.LENGTH.ofSi(width, unit), Kinds.LENGTH.ofSi(height, unit))
+                        .weighing(Grammage.gsm(gsm)).folded(folds).build());
+    }
+
+    @Provide
+    Arbitrary<Studio> studios() {
+        Arbitrary<Double> numbers = Arbitraries.doubles().between(0.3, 900);
+        return Combinators.combine(numbers, numbers, numbers, numbers).as((gallons, pounds, tons, side) -> Studio
+                .of("s")
+                .beater(Beater.of("b", Kinds.VOLUME.of(gallons, "gal_us"), Kinds.MASS.of(pounds, "lb")))
+                .press(Press.of("p", Kinds.FORCE.of(tons, "tonf_us"), Kinds.LENGTH.of(side, "in"),
+                        Kinds.LENGTH.of(side, "cm"))).build());
+    }
+
+    /** What is written reads back to the same order, and is written the same again. */
+    @Property(tries = 300, seed = "20270122")
+    void anOrderSurvivesWritingAndReading(@ForAll("recipes") Recipe recipe, @ForAll("pieces") Piece piece,
+            @ForAll("studios") Studio studio) {
+        Order order = Order.of("o").recipe(recipe).piece(piece).due(LocalDate.of(2027, 1, 22)).build();
+        String written = PapermathDocuments.writeOrder(Document.of(new OrderDocument(order, studio)));
+        OrderDocument read = PapermathDocuments.readOrder(written).value();
+
+        assertThat(read.order().pieces()).isEqualTo(order.pieces());
+        assertThat(read.order().recipes().get(0).beating()).isEqualTo(recipe.beating());
+        Furnish furnish = read.order().recipes().get(0).furnish();
+        recipe.furnish().shares().forEach((fibre, share) -> assertThat(furnish.share(fibre).isWithin(share, 1e-12))
+                .isTrue());
+        assertThat(read.studio().beater().orElseThrow().trough()
+                .isWithin(studio.beater().orElseThrow().trough(), 1e-15)).isTrue();
+        String again = PapermathDocuments.writeOrder(Document.of(read));
+        assertThat(PapermathDocuments.writeOrder(Document.of(PapermathDocuments.readOrder(again).value())))
+                .isEqualTo(again);
+    }
+}
