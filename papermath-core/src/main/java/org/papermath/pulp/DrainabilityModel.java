@@ -202,6 +202,30 @@ public final class DrainabilityModel {
     }
 
     /**
+     * Returns what one pulp read on both testers says of the chart between them: how far one's own tester stands above it.
+     *
+     * @param assumptions what is taken for the rest
+     * @param scope the tester, and the fibre if it is to hold for that alone
+     * @param number the Schopper–Riegler number with its error
+     * @param freeness the Canadian freeness of the same pulp with its error, 50 to 750 mL
+     * @return the assumptions with {@code freeness.chart-offset} in that scope
+     * @throws Refused if a value is out of range
+     */
+    public static Assumptions calibrateChart(Assumptions assumptions, Scope scope, Reading<SchopperRiegler> number,
+            Reading<CanadianFreeness> freeness) {
+        double csf = Kinds.CANADIAN_FREENESS.siWithin(freeness.value(), "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
+        double sr = Kinds.SCHOPPER_RIEGLER.si(number.value(), "Schopper-Riegler number");
+        double chart = Freeness.schopperRieglerOfCanadian(csf, 0);
+        double error = freeness.error().si();
+        double byFreeness = (Freeness.schopperRieglerOfCanadian(Math.max(0, csf - error), 0)
+                - Freeness.schopperRieglerOfCanadian(csf + error, 0)) / 2;
+        double half = FIVE_PERCENT_POINT * Math.hypot(number.error().si(), byFreeness);
+        double likely = sr - chart;
+        return assumptions.with(assumptions.get("freeness.chart-offset", scope).with(scope, likely, likely - half,
+                likely + half, Basis.MEASURED_HERE, new Source("measured here, one pulp on both testers")));
+    }
+
+    /**
      * Says what is to be borne in mind of a Canadian freeness that was not read at 20 °C and 0.30 %. The correction
      * tables of the standard are for groundwood; chemical pulps need much larger ones, so none is applied.
      *

@@ -48,6 +48,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Solids;
 import org.papermath.quantity.Unclear;
 import org.papermath.shape.CutLayout;
+import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
 import org.papermath.vat.DrainageModel;
 import org.papermath.vat.FormingMethod;
@@ -169,6 +170,11 @@ public final class StudioCases {
         ask("all of it in the sheets", g -> charge(g).takeVolume(
                 Kinds.VOLUME.ofSi(charge(g).volume().si() * g.get("part", Kinds.SHARE).si())).taken()
                 .sharedOut(g.count("sheets"), Kinds.AREA.ofSi(area(g)), Assumptions.standard()));
+        ask("area of a size", g -> Outline.rectangle(g.get("width", Kinds.LENGTH), g.get("length", Kinds.LENGTH)).area());
+        ask("hours at a pace", g -> Kinds.TIME.ofSi(org.papermath.equation.Labour.postTime(g.count("count"),
+                g.get("each", Kinds.TIME).si(), 0, 0)));
+        ask("share by volume", g -> Kinds.SHARE.ofSi(g.get("spoon", Kinds.VOLUME).si()
+                / g.get("volume", Kinds.VOLUME).si()));
         ask("parents for pieces", g -> number(CARDS.parentsFor(g.count("pieces"))));
         ask("parents with a spare", g -> number(CutLayout.withSpare(CARDS.parentsFor(g.count("pieces")),
                 g.get("spare", Kinds.SHARE))));
