@@ -79,6 +79,7 @@ final class Engine {
         double specific = 0;
         double reference = 0;
         double room = 0;
+        double middle = 0;
         double retention = 0;
         for (int f = 0; f < batch.share.length; f++) {
             double share = batch.share[f];
@@ -96,24 +97,23 @@ final class Engine {
             free += share * (batch.shrinkInitial[f] != Job.NONE
                     ? Shrinkage.freeByTime(v[batch.shrinkInitial[f]], v[batch.shrinkLimit[f]], v[batch.shrinkTime[f]],
                             batch.beating)
-                    : Shrinkage.freeByRetention(held, v[job.shrinkSlope], v[job.shrinkIntercept], 0, 0.35));
+                    : Shrinkage.freeByRetention(held, v[batch.shrinkSlope], v[batch.shrinkIntercept], 0, 0.35));
             specific += share / density(batch, f, v);
             double m0 = v[batch.monolayer[f]];
             double c = v[batch.energy[f]];
             double k = v[batch.bulk[f]];
-            double middle = Sorption.gab(0.5, m0, c, k);
-            reference += share * Sorption.atTemperatureInProportion(Sorption.gab(job.referenceHumidity, m0, c, k), middle,
-                    v[job.sorptionSlope], job.referenceCelsius, SORPTION_CELSIUS);
-            room += share * Sorption.atTemperatureInProportion(Sorption.gab(job.roomHumidity, m0, c, k), middle,
-                    v[job.sorptionSlope], job.roomCelsius, SORPTION_CELSIUS);
+            middle += share * Sorption.gab(0.5, m0, c, k);
+            reference += share * Sorption.gab(job.referenceHumidity, m0, c, k);
+            room += share * Sorption.gab(job.roomHumidity, m0, c, k);
             retention += share * v[batch.firstPass[f]];
         }
         s.drainability = sr;
         s.waterRetention = wrv;
         s.freeShrinkage = free;
         s.density = 1 / specific;
-        s.referenceRatio = reference;
-        s.roomRatio = room;
+        double slope = v[job.sorptionSlope];
+        s.referenceRatio = Sorption.atTemperatureInProportion(reference, middle, slope, job.referenceCelsius, SORPTION_CELSIUS);
+        s.roomRatio = Sorption.atTemperatureInProportion(room, middle, slope, job.roomCelsius, SORPTION_CELSIUS);
         s.retention = retention;
         s.additiveRetention = new double[batch.dose.length];
         for (int a = 0; a < batch.dose.length; a++) {
@@ -137,7 +137,7 @@ final class Engine {
 
     private double density(BatchJob batch, int f, double[] v) {
         if (batch.densityUnbeaten[f] != Job.NONE && batch.densityLong[f] != Job.NONE) {
-            return Density.ofBeating(v[batch.densityUnbeaten[f]], v[batch.densityLong[f]], batch.beating, v[job.densityTime]);
+            return Density.ofBeating(v[batch.densityUnbeaten[f]], v[batch.densityLong[f]], batch.beating, v[batch.densityTime]);
         }
         return batch.densityLight[f] != Job.NONE ? v[batch.densityLight[f]] : Double.NaN;
     }
@@ -159,9 +159,9 @@ final class Engine {
     /** Fills along and across. */
     private void shrinkage(PieceJob piece, State s, double pressedRatio, double endRatio, double[] v, double[] both) {
         double restraint = piece.restraint == Job.NONE ? 0 : v[piece.restraint];
-        double onset = v[job.shrinkOnset];
+        double onset = v[job.batches[piece.batch].shrinkOnset];
         double start = Math.max(pressedRatio, onset);
-        double half = Shrinkage.halfDifference(s.freeShrinkage, v[job.direction]);
+        double half = Shrinkage.halfDifference(s.freeShrinkage, v[job.batches[piece.batch].direction]);
         double along = s.freeShrinkage - half;
         double across = s.freeShrinkage + half;
         double step = (Shrinkage.share(endRatio, onset) - Shrinkage.share(start, onset)) * (1 - restraint);
@@ -604,7 +604,7 @@ final class Engine {
         if (piece.dryerKind == Job.BLOTTERS) {
             double ratio = pressedRatio(piece, s, set.solids / (set.openingWidth * set.openingHeight), set.pressure,
                     set.pressTime, v);
-            double changes = Drying.blotterChanges(ratio, s.roomRatio + v[job.endMargin], 1 - v[job.blotterKept]);
+            double changes = Drying.blotterChanges(ratio, s.roomRatio + v[job.endMargin], 1 - v[piece.blotterKept]);
             set.blotterChanges = Double.isInfinite(changes) ? Integer.MAX_VALUE : (int) ceil(changes);
         }
         if (s.sizeGain > 0) {
@@ -783,7 +783,8 @@ final class Engine {
         out[at + Out.PRESSED_RATIO] = pressed;
         out[at + Out.FINAL_RATIO] = end;
         double perLoad = Math.min(n, piece.dryerKind == Job.NO_DRYER ? n : piece.capacity);
-        out[at + Out.DRYING] = dryingTime(piece, ps, perLoad * solids, solids / dryArea, pressed, end, equilibrium, v);
+        // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
+        out[at + Out.DRYING] = dryingTime(piece, ps, perLoad * solids, formed, pressed, end, equilibrium, v);
         out[at + Out.DRYING_AGAIN] = s.sizeGain == 0 ? 0
                 : dryingTime(piece, ps, perLoad * solids, solids / dryArea, equilibrium + v[job.sizeTaken] - s.sizeGain, end,
                         equilibrium, v);
@@ -832,20 +833,20 @@ final class Engine {
         double margin = end - equilibrium;
         return switch (piece.dryerKind) {
             case Job.FAN_STACK -> {
-                double air = Drying.dryAirFlow(piece.freeAir * v[job.deliveredShare], job.roomVolume);
-                double rate = Drying.stackEvaporation(v[job.fanEfficiency], air, job.roomSaturated, job.roomRatio);
-                yield Drying.twoPeriodTime(load, rate, from, v[job.criticalRatio], equilibrium, equilibrium + margin);
+                double air = Drying.dryAirFlow(piece.freeAir * v[piece.deliveredShare], job.roomVolume);
+                double rate = Drying.stackEvaporation(v[piece.fanEfficiency], air, job.roomSaturated, job.roomRatio);
+                yield Drying.twoPeriodTime(load, rate, from, v[piece.criticalRatio], equilibrium, equilibrium + margin);
             }
-            case Job.LOFT -> Drying.hungTime(grammage, from, end, piece.spur, 2, flux(v), v[job.loftTail]);
-            case Job.BOARDS -> Drying.hungTime(grammage, from, end, 1, 1, flux(v), v[job.loftTail]);
+            case Job.LOFT -> Drying.hungTime(grammage, from, end, piece.spur, 2, flux(piece, v), v[piece.loftTail]);
+            case Job.BOARDS -> Drying.hungTime(grammage, from, end, 1, 1, flux(piece, v), v[piece.loftTail]);
             case Job.BLOTTERS -> ps.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
-                    : ps.blotterChanges * v[job.blotterHours];
+                    : ps.blotterChanges * v[piece.blotterHours];
             default -> Double.NaN;
         };
     }
 
-    private double flux(double[] v) {
-        return Drying.surfaceFlux(job.roomCelsius, job.roomHumidity, v[job.filmStill], v[job.radiative], v[job.lewis], 0);
+    private double flux(PieceJob piece, double[] v) {
+        return Drying.surfaceFlux(job.roomCelsius, job.roomHumidity, v[piece.filmStill], v[piece.radiative], v[piece.lewis], 0);
     }
 
     private double hours(PieceJob piece, PieceSettings ps, double wet, double[] v) {

@@ -16,6 +16,7 @@ import org.papermath.mould.Mould;
 import org.papermath.plan.Job.BatchJob;
 import org.papermath.plan.Job.PieceJob;
 import org.papermath.plan.Job.Slots;
+import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.quantity.Amount;
@@ -90,10 +91,27 @@ final class JobReader {
         b.beating = recipe.beating().si();
         b.drainability = recipe.drainability().map(Amount::si).orElse(Double.NaN);
         boolean raw = false;
+        // What was measured on the furnish itself stands in for what is known of its fibres.
+        Scope whole = on(recipe.furnish().scope(), place);
+        Scope pressed = on(recipe.furnish().scope(), studio.press().map(Press::name).orElse(""));
+        Assumptions known = studio.assumptions();
+        boolean blend = recipe.furnish().isBlend();
+        boolean ownShrinkage = blend && known.find("shrinkage.time", whole).isPresent();
+        boolean ownDensity = blend && known.find("sheet.density-unbeaten", pressed).isPresent();
+        boolean ownSorption = blend && List.of("sorption.monolayer", "sorption.energy", "sorption.bulk").stream()
+                .allMatch(id -> known.find(id, recipe.furnish().scope()).isPresent());
+        b.shrinkSlope = slots.of("shrinkage.per-water-retention", whole);
+        b.shrinkIntercept = slots.of("shrinkage.water-retention-intercept", whole);
+        b.shrinkOnset = slots.of("shrinkage.onset", whole);
+        b.direction = slots.of("shrinkage.direction-difference", whole);
+        b.densityTime = slots.of("sheet.density-beating-time", pressed);
         for (int f = 0; f < n; f++) {
             Fibre fibre = fibres.get(f);
             Scope plain = fibre.scope();
-            Scope scope = place.isEmpty() ? plain : plain.on(place);
+            Scope scope = on(plain, place);
+            Scope shrinking = ownShrinkage ? whole : scope;
+            Scope dense = ownDensity ? pressed : on(plain, studio.press().map(Press::name).orElse(""));
+            Scope sorbing = ownSorption ? recipe.furnish().scope() : plain;
             b.share[f] = shares.get(fibre).si();
             b.onHand[f] = hand.containsKey(fibre) ? hand.get(fibre).si() : 0;
             b.moisture[f] = slots.of("fibre.moisture-as-bought", plain);
@@ -105,18 +123,18 @@ final class JobReader {
             b.retentionLong[f] = slots.maybe("fibre.water-retention-long-beaten", plain);
             b.drainabilityWell[f] = slots.of("fibre.drainability-well-beaten", plain);
             b.drainabilityLong[f] = slots.of("fibre.drainability-long-beaten", plain);
-            b.densityUnbeaten[f] = slots.maybe("sheet.density-unbeaten", plain);
-            b.densityLong[f] = slots.maybe("sheet.density-long-beaten", plain);
-            b.densityLight[f] = slots.maybe("sheet.density-lightly-pressed", plain);
-            b.shrinkInitial[f] = slots.maybe("shrinkage.initial", scope);
-            b.shrinkLimit[f] = slots.maybe("shrinkage.limit", scope);
-            b.shrinkTime[f] = slots.maybe("shrinkage.time", scope);
+            b.densityUnbeaten[f] = slots.maybe("sheet.density-unbeaten", dense);
+            b.densityLong[f] = slots.maybe("sheet.density-long-beaten", dense);
+            b.densityLight[f] = slots.maybe("sheet.density-lightly-pressed", dense);
+            b.shrinkInitial[f] = slots.maybe("shrinkage.initial", shrinking);
+            b.shrinkLimit[f] = slots.maybe("shrinkage.limit", shrinking);
+            b.shrinkTime[f] = slots.maybe("shrinkage.time", shrinking);
             if (b.shrinkLimit[f] == Job.NONE || b.shrinkTime[f] == Job.NONE) {
                 b.shrinkInitial[f] = Job.NONE;
             }
-            b.monolayer[f] = slots.of("sorption.monolayer", plain);
-            b.energy[f] = slots.of("sorption.energy", plain);
-            b.bulk[f] = slots.of("sorption.bulk", plain);
+            b.monolayer[f] = slots.of("sorption.monolayer", sorbing);
+            b.energy[f] = slots.of("sorption.energy", sorbing);
+            b.bulk[f] = slots.of("sorption.bulk", sorbing);
             b.firstPass[f] = slots.of("vat.retention", studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
             raw |= fibre.sourceClass() == Fibre.SourceClass.BAST && b.beating > 0;
         }
@@ -217,17 +235,7 @@ final class JobReader {
             p.capacity = dryer.capacity();
             p.restraint = slots.of("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
             measured = measured.on(dryer.name());
-            if (dryer instanceof Dryer.FanStack stack) {
-                p.dryerKind = Job.FAN_STACK;
-                p.freeAir = stack.freeAirFlow().si();
-            } else if (dryer instanceof Dryer.Boards) {
-                p.dryerKind = Job.BOARDS;
-            } else if (dryer instanceof Dryer.Loft loft) {
-                p.dryerKind = Job.LOFT;
-                p.spur = loft.sheetsInSpur();
-            } else {
-                p.dryerKind = Job.BLOTTERS;
-            }
+            dryingSlots(p, dryer);
         }
         p.measuredAlong = slots.maybe("shrinkage.measured-along", measured);
         p.measuredAcross = slots.maybe("shrinkage.measured-across", measured);
@@ -235,6 +243,36 @@ final class JobReader {
         p.measuredMoisture = slots.maybe("sheet.moisture-conditioned", measured);
         p.measuredDensity = slots.maybe("sheet.density-measured", measured);
         return p;
+    }
+
+    /** What the drying time rests on, as measured on this dryer where it was. */
+    private void dryingSlots(PieceJob p, Dryer dryer) {
+        Scope scope = Scope.at(dryer.name());
+        if (dryer instanceof Dryer.FanStack stack) {
+            p.dryerKind = Job.FAN_STACK;
+            p.freeAir = stack.freeAirFlow().si();
+            p.fanEfficiency = slots.of("drying.fan-efficiency", scope);
+            p.deliveredShare = slots.of("drying.delivered-share", scope);
+            p.criticalRatio = slots.of("drying.critical-ratio", scope);
+        } else if (dryer instanceof Dryer.Blotters) {
+            p.dryerKind = Job.BLOTTERS;
+            p.blotterKept = slots.of("drying.blotter-kept", scope);
+            p.blotterHours = slots.of("drying.blotter-hours", scope);
+        } else {
+            p.dryerKind = Job.BOARDS;
+            if (dryer instanceof Dryer.Loft loft) {
+                p.dryerKind = Job.LOFT;
+                p.spur = loft.sheetsInSpur();
+            }
+            p.filmStill = slots.of("drying.film-still", scope);
+            p.radiative = slots.of("drying.radiative", scope);
+            p.lewis = slots.of("drying.lewis", scope);
+            p.loftTail = slots.of("drying.loft-tail", scope);
+        }
+    }
+
+    private static Scope on(Scope scope, String place) {
+        return place.isEmpty() ? scope : scope.on(place);
     }
 
     private Dryer dryer(Piece piece) {
@@ -286,24 +324,10 @@ final class JobReader {
         private final int feltWater = slots.of("felt.water-before");
         private final int densityExponent = slots.of("sheet.density-exponent", press);
         private final int densitySaturation = slots.of("sheet.density-saturation-pressure", press);
-        private final int densityTime = slots.of("sheet.density-beating-time");
         private final int thinOffset = slots.of("sheet.thin-offset");
         private final int thinDensity = slots.of("sheet.density-lightly-pressed", Scope.of("kozo"));
-        private final int shrinkSlope = slots.of("shrinkage.per-water-retention");
-        private final int shrinkIntercept = slots.of("shrinkage.water-retention-intercept");
-        private final int shrinkOnset = slots.of("shrinkage.onset");
-        private final int direction = slots.of("shrinkage.direction-difference");
         private final int sorptionSlope = slots.of("sorption.temperature-slope");
-        private final int criticalRatio = slots.of("drying.critical-ratio");
         private final int endMargin = slots.of("drying.end-margin");
-        private final int fanEfficiency = slots.of("drying.fan-efficiency");
-        private final int deliveredShare = slots.of("drying.delivered-share");
-        private final int filmStill = slots.of("drying.film-still");
-        private final int radiative = slots.of("drying.radiative");
-        private final int lewis = slots.of("drying.lewis");
-        private final int loftTail = slots.of("drying.loft-tail");
-        private final int blotterKept = slots.of("drying.blotter-kept");
-        private final int blotterHours = slots.of("drying.blotter-hours");
         private final int vatTolerance = slots.of("vat.tolerance", vat);
         private final int lift = slots.of("vat.lift-factor", vat);
         private final int soakRatio = slots.of("beater.soak-liquor-ratio");
@@ -354,24 +378,10 @@ final class JobReader {
             job.feltWater = feltWater;
             job.densityExponent = densityExponent;
             job.densitySaturation = densitySaturation;
-            job.densityTime = densityTime;
             job.thinOffset = thinOffset;
             job.thinDensity = thinDensity;
-            job.shrinkSlope = shrinkSlope;
-            job.shrinkIntercept = shrinkIntercept;
-            job.shrinkOnset = shrinkOnset;
-            job.direction = direction;
             job.sorptionSlope = sorptionSlope;
-            job.criticalRatio = criticalRatio;
             job.endMargin = endMargin;
-            job.fanEfficiency = fanEfficiency;
-            job.deliveredShare = deliveredShare;
-            job.filmStill = filmStill;
-            job.radiative = radiative;
-            job.lewis = lewis;
-            job.loftTail = loftTail;
-            job.blotterKept = blotterKept;
-            job.blotterHours = blotterHours;
             job.vatTolerance = vatTolerance;
             job.lift = lift;
             job.soakRatio = soakRatio;
