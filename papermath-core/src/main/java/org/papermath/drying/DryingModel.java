@@ -346,6 +346,10 @@ public final class DryingModel {
         double celsius = start.temperature().si() - ZERO_CELSIUS;
         double pressure = start.pressure().si();
         double margin = batch.end().si() - batch.equilibrium().si();
+        if (margin <= 0 && batch.start().si() > batch.end().si()) {
+            return result(Double.POSITIVE_INFINITY, evaporation(flow, celsius, start.humidity().si(), pressure), batch,
+                    start, rangeNotices(start));
+        }
         double critical = assumptions.si("drying.critical-ratio", scope);
         double mass = batch.ovenDry().si();
         double humidityRatio = room.humidityRatio();

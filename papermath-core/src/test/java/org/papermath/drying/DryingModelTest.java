@@ -114,6 +114,9 @@ class DryingModelTest {
     void belowTheEquilibriumOfTheRoomItNeverComes() {
         DryingModel.Batch batch = DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.06),
                 ratio(0.07));
+        DryingRoom wide = DryingRoom.of(cubicMetres(1e5), air(20, 50));
+        assertThat(MODEL.stackIn(wide, VolumeFlow.cubicMetresPerHour(600), batch, SorptionModel.standard()).notices())
+                .extracting(Notice::code).containsExactly("drying.never-equilibrium");
         for (Dryer dryer : List.of(STACK, Dryer.loft("loft", 1, 100))) {
             assertThatThrownBy(() -> MODEL.dry(dryer, batch, air(20, 50)).hours())
                     .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
