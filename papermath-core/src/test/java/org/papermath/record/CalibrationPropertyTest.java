@@ -22,6 +22,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Scale;
 import org.papermath.air.Air;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
@@ -82,12 +83,12 @@ class CalibrationPropertyTest {
 
     /** The closed forms invert the models, so nothing but rounding lies between; the tolerance is a ten-thousandth. */
     @Property(tries = 60)
-    void readingsGiveTheValuesBack(@ForAll @DoubleRange(min = 0.15, max = 0.5) double rate,
-            @ForAll @DoubleRange(min = 0.85, max = 1.3) double exponent,
-            @ForAll @DoubleRange(min = 0.95, max = 1.25) double press,
-            @ForAll @DoubleRange(min = 0.96, max = 0.985) double retention,
-            @ForAll @DoubleRange(min = 1.8e9, max = 4.5e9) double resistance,
-            @ForAll @DoubleRange(min = 0.16, max = 0.65) double fan) {
+    void readingsGiveTheValuesBack(@ForAll @Scale(4) @DoubleRange(min = 0.15, max = 0.5) double rate,
+            @ForAll @Scale(4) @DoubleRange(min = 0.85, max = 1.3) double exponent,
+            @ForAll @Scale(4) @DoubleRange(min = 0.95, max = 1.25) double press,
+            @ForAll @Scale(4) @DoubleRange(min = 0.96, max = 0.985) double retention,
+            @ForAll @Scale(4) @DoubleRange(min = 1.8e9, max = 4.5e9) double resistance,
+            @ForAll @Scale(4) @DoubleRange(min = 0.16, max = 0.65) double fan) {
         Assumptions truth = TABLE.given("beating.rate", BEATER, rate).given("beating.exponent", BEATER, exponent)
                 .given("press.factor", PRESS, press).given("vat.retention", ABACA.on("long vat"), retention)
                 .given("drainage.resistance-factor", VAT, resistance)
@@ -124,9 +125,9 @@ class CalibrationPropertyTest {
     }
 
     @Property(tries = 60)
-    void sheetsGiveTheValuesBack(@ForAll @DoubleRange(min = 0.066, max = 0.084) double monolayer,
-            @ForAll @DoubleRange(min = 0.9, max = 1.15) double denser,
-            @ForAll @DoubleRange(min = 4.6, max = 9) double time) {
+    void sheetsGiveTheValuesBack(@ForAll @Scale(4) @DoubleRange(min = 0.066, max = 0.084) double monolayer,
+            @ForAll @Scale(4) @DoubleRange(min = 0.9, max = 1.15) double denser,
+            @ForAll @Scale(4) @DoubleRange(min = 4.6, max = 9) double time) {
         Assumptions truth = TABLE.given("sorption.monolayer", ABACA, monolayer).given("shrinkage.time", BEATER, time);
         for (String id : List.of("sheet.density-unbeaten", "sheet.density-long-beaten")) {
             truth = truth.given(id, ABACA, TABLE.get(id, ABACA).likely() * denser);
@@ -163,9 +164,11 @@ class CalibrationPropertyTest {
     /** Any mix of readings, good or bad, changes physical values only, narrows their bands, and is accounted for. */
     @Property(tries = 60)
     void everyReadingIsAccountedFor(@ForAll @IntRange(min = 1, max = 4) int batches,
-            @ForAll @DoubleRange(min = 1, max = 95) double number, @ForAll @DoubleRange(min = 0, max = 30) double step,
-            @ForAll @DoubleRange(min = 1, max = 90) double dry, @ForAll @IntRange(min = 0, max = 40) int rejected,
-            @ForAll @DoubleRange(min = 0.1, max = 500) double time) {
+            @ForAll @Scale(4) @DoubleRange(min = 1, max = 95) double number,
+            @ForAll @Scale(4) @DoubleRange(min = 0, max = 30) double step,
+            @ForAll @Scale(4) @DoubleRange(min = 1, max = 90) double dry,
+            @ForAll @IntRange(min = 0, max = 40) int rejected,
+            @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 500) double time) {
         List<BatchRecord> records = new ArrayList<>();
         for (int i = 0; i < batches; i++) {
             records.add(batch("batch " + i).add(
