@@ -46,6 +46,10 @@ class WorkedOrderTest {
 
     @BeforeAll
     static void work() {
+        plan = workedPlan();
+    }
+
+    static MakingPlan workedPlan() {
         Assumptions known = Assumptions.standard()
                 .given("vat.retention", Scope.of("cotton-rag"), 1)
                 .given("additive.retention", Scope.of("calcium-carbonate"), 1)
@@ -75,7 +79,7 @@ class WorkedOrderTest {
                 .press(Press.of("press", kilonewtons(100), mm(400), mm(400)))
                 .felts(Felts.of(mm(300), mm(300), Grammage.gsm(500), 30))
                 .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(3000), 60)).knowing(known).build();
-        plan = MakingPlan.of(order, studio);
+        return MakingPlan.of(order, studio);
     }
 
     @Test
