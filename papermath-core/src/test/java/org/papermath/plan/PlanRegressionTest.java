@@ -41,7 +41,8 @@ class PlanRegressionTest {
         before.forEach((name, numbers) -> {
             assertThat(figures.get(name)).as(name).hasSameSizeAs(numbers);
             for (int i = 0; i < numbers.length; i++) {
-                assertThat(figures.get(name)[i]).as(name).isCloseTo(numbers[i], within(TOLERANCE * Math.abs(numbers[i])));
+                assertThat(figures.get(name)[i]).as(name).isCloseTo(numbers[i],
+                        within(TOLERANCE * Math.abs(numbers[i])));
             }
         });
     }
