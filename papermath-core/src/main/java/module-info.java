@@ -22,6 +22,7 @@ module org.papermath.core {
     exports org.papermath.pulp;
     exports org.papermath.quantity;
     exports org.papermath.shape;
+    exports org.papermath.record;
     exports org.papermath.sheet;
     exports org.papermath.vat;
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 
@@ -24,6 +23,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Irradiance;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MassFlow;
 import org.papermath.quantity.MassFlux;
@@ -272,7 +272,7 @@ public final class DryingModel {
             return loft(batch, air, loft.sheetsInSpur(), false);
         }
         if (dryer instanceof Dryer.Boards) {
-            return boards(batch, air, Kinds.NUMBER.ofSi(0));
+            return boards(batch, air, Irradiance.wattsPerSquareMetre(0));
         }
         return blotters(batch);
     }
@@ -408,12 +408,13 @@ public final class DryingModel {
      *
      * @param batch what is dried at once
      * @param air the air
-     * @param sun the irradiance of the sun on the boards in W/m², 0 to 1200; a plain number of the kind {@code number}
+     * @param sun the irradiance of the sun on the boards, 0 in the shade to 1200 W/m²; the sheet is taken to use a
+     *     share of it ({@code drying.sun-share})
      * @return how long it takes
      * @throws Refused if the irradiance is out of range
      */
-    public Result boards(Batch batch, Air air, Quantity<Dimensionless> sun) {
-        double watts = Kinds.NUMBER.siWithin(sun, "sun on the boards in W/m²", 0, 1200);
+    public Result boards(Batch batch, Air air, Quantity<Irradiance> sun) {
+        double watts = Kinds.IRRADIANCE.siWithin(sun, "sun on the boards", 0, 1200);
         double flux = flux(air, false, Drying.boardSun(assumptions.si("drying.sun-share", scope), watts));
         double time = Drying.hungTime(batch.grammage(), batch.start().si(), batch.end().si(), 1, 1, flux,
                 assumptions.si("drying.loft-tail", scope));

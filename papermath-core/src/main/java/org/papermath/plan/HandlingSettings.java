@@ -37,7 +37,7 @@ final class HandlingSettings {
             double ratio = way.pressedRatio(piece, s, set.solids / (set.openingWidth * set.openingHeight), set.pressure,
                     set.pressTime, v);
             double changes = Drying.blotterChanges(ratio, s.roomRatio + v[general.endMargin],
-                    1 - v[general.blotterKept]);
+                    1 - v[piece.blotterKept]);
             set.blotterChanges = Double.isInfinite(changes) ? Integer.MAX_VALUE : (int) Rounding.ceil(changes);
         }
         if (s.sizeGain > 0) {

@@ -83,6 +83,11 @@ final class Job {
     static final class BatchJob {
         String name = "";
         FibreJob[] fibres = {};
+        int shrinkSlope;
+        int shrinkIntercept;
+        int shrinkOnset;
+        int direction;
+        int densityTime;
         double beating;
         double drainability = Double.NaN;
         /** Whether it is known how fast every fibre beats, or beating does not matter. */
@@ -136,6 +141,15 @@ final class Job {
         int rejectCutting;
         int rejectFolding = NONE;
         int restraint = NONE;
+        int criticalRatio = NONE;
+        int fanEfficiency = NONE;
+        int deliveredShare = NONE;
+        int filmStill = NONE;
+        int radiative = NONE;
+        int lewis = NONE;
+        int loftTail = NONE;
+        int blotterKept = NONE;
+        int blotterHours = NONE;
         int measuredAlong = NONE;
         int measuredAcross = NONE;
         int measuredSolids = NONE;

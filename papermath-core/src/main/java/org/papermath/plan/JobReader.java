@@ -1,5 +1,6 @@
 package org.papermath.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -11,12 +12,15 @@ import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Furnish;
 import org.papermath.mould.Mould;
 import org.papermath.plan.Job.BatchJob;
 import org.papermath.plan.Job.FibreJob;
 import org.papermath.plan.Job.PieceJob;
+import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
+import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
@@ -69,10 +73,18 @@ final class JobReader {
         b.drainability = recipe.drainability().map(Amount::si).orElse(Double.NaN);
         List<Fibre> fibres = recipe.furnish().fibres();
         Map<Fibre, Amount<Share>> shares = recipe.furnish().shares();
+        Furnish furnish = recipe.furnish();
+        String press = studio.press().map(Press::name).orElse("");
+        Scope whole = on(furnish.scope(), beaterName());
+        b.shrinkSlope = slots.of("shrinkage.per-water-retention", whole);
+        b.shrinkIntercept = slots.of("shrinkage.water-retention-intercept", whole);
+        b.shrinkOnset = slots.of("shrinkage.onset", whole);
+        b.direction = slots.of("shrinkage.direction-difference", whole);
+        b.densityTime = slots.of("sheet.density-beating-time", on(furnish.scope(), press));
         b.fibres = new FibreJob[fibres.size()];
         for (int f = 0; f < b.fibres.length; f++) {
             Fibre fibre = fibres.get(f);
-            b.fibres[f] = fibre(fibre, shares.get(fibre).si(), b);
+            b.fibres[f] = fibre(furnish, fibre, shares.get(fibre).si(), b);
             b.kinetics &= b.beating == 0 || b.fibres[f].rate != Job.NONE || !Double.isNaN(b.drainability);
         }
         boolean raw = b.beating > 0
@@ -112,9 +124,30 @@ final class JobReader {
         return b;
     }
 
-    private FibreJob fibre(Fibre fibre, double share, BatchJob batch) {
+    private String beaterName() {
+        return studio.beater().map(Beater::name).orElse("");
+    }
+
+    private static Scope on(Scope scope, String place) {
+        return place.isEmpty() ? scope : scope.on(place);
+    }
+
+    /**
+     * What was measured on a blend itself stands in for what is known of its fibres, where all that it takes is there.
+     */
+    private Scope measured(Furnish furnish, String place, Scope otherwise, String... ids) {
+        Scope whole = on(furnish.scope(), place);
+        return furnish.isBlend() && Arrays.stream(ids).allMatch(id -> studio.assumptions().find(id, whole).isPresent())
+                ? whole : otherwise;
+    }
+
+    private FibreJob fibre(Furnish furnish, Fibre fibre, double share, BatchJob batch) {
+        String press = studio.press().map(Press::name).orElse("");
         Scope plain = fibre.scope();
-        Scope beaten = studio.beater().map(beater -> plain.on(beater.name())).orElse(plain);
+        Scope beaten = on(plain, beaterName());
+        Scope shrinking = measured(furnish, beaterName(), beaten, "shrinkage.time");
+        Scope dense = measured(furnish, press, on(plain, press), "sheet.density-unbeaten");
+        Scope sorbing = measured(furnish, "", plain, "sorption.monolayer", "sorption.energy", "sorption.bulk");
         FibreJob f = new FibreJob();
         f.share = share;
         f.onHand = studio.onHand().containsKey(fibre) ? studio.onHand().get(fibre).si() : 0;
@@ -127,18 +160,18 @@ final class JobReader {
         f.retentionLong = slots.maybe("fibre.water-retention-long-beaten", plain);
         f.drainabilityWell = slots.of("fibre.drainability-well-beaten", plain);
         f.drainabilityLong = slots.of("fibre.drainability-long-beaten", plain);
-        f.densityUnbeaten = slots.maybe("sheet.density-unbeaten", plain);
-        f.densityLong = slots.maybe("sheet.density-long-beaten", plain);
-        f.densityLight = slots.maybe("sheet.density-lightly-pressed", plain);
-        f.shrinkInitial = slots.maybe("shrinkage.initial", beaten);
-        f.shrinkLimit = slots.maybe("shrinkage.limit", beaten);
-        f.shrinkTime = slots.maybe("shrinkage.time", beaten);
+        f.densityUnbeaten = slots.maybe("sheet.density-unbeaten", dense);
+        f.densityLong = slots.maybe("sheet.density-long-beaten", dense);
+        f.densityLight = slots.maybe("sheet.density-lightly-pressed", dense);
+        f.shrinkInitial = slots.maybe("shrinkage.initial", shrinking);
+        f.shrinkLimit = slots.maybe("shrinkage.limit", shrinking);
+        f.shrinkTime = slots.maybe("shrinkage.time", shrinking);
         if (f.shrinkLimit == Job.NONE || f.shrinkTime == Job.NONE) {
             f.shrinkInitial = Job.NONE;
         }
-        f.monolayer = slots.of("sorption.monolayer", plain);
-        f.energy = slots.of("sorption.energy", plain);
-        f.bulk = slots.of("sorption.bulk", plain);
+        f.monolayer = slots.of("sorption.monolayer", sorbing);
+        f.energy = slots.of("sorption.energy", sorbing);
+        f.bulk = slots.of("sorption.bulk", sorbing);
         f.firstPass = slots.of("vat.retention", studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
         return f;
     }
@@ -206,17 +239,7 @@ final class JobReader {
             p.capacity = dryer.capacity();
             p.restraint = slots.of("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
             measured = measured.on(dryer.name());
-            if (dryer instanceof Dryer.FanStack stack) {
-                p.dryerKind = Job.FAN_STACK;
-                p.freeAir = stack.freeAirFlow().si();
-            } else if (dryer instanceof Dryer.Boards) {
-                p.dryerKind = Job.BOARDS;
-            } else if (dryer instanceof Dryer.Loft loft) {
-                p.dryerKind = Job.LOFT;
-                p.spur = loft.sheetsInSpur();
-            } else {
-                p.dryerKind = Job.BLOTTERS;
-            }
+            dryingSlots(p, dryer);
         }
         p.measuredAlong = slots.maybe("shrinkage.measured-along", measured);
         p.measuredAcross = slots.maybe("shrinkage.measured-across", measured);
@@ -224,6 +247,32 @@ final class JobReader {
         p.measuredMoisture = slots.maybe("sheet.moisture-conditioned", measured);
         p.measuredDensity = slots.maybe("sheet.density-measured", measured);
         return p;
+    }
+
+    /** What the drying time rests on, as measured on this dryer where it was. */
+    private void dryingSlots(PieceJob p, Dryer dryer) {
+        Scope scope = Scope.at(dryer.name());
+        if (dryer instanceof Dryer.FanStack stack) {
+            p.dryerKind = Job.FAN_STACK;
+            p.freeAir = stack.freeAirFlow().si();
+            p.fanEfficiency = slots.of("drying.fan-efficiency", scope);
+            p.deliveredShare = slots.of("drying.delivered-share", scope);
+            p.criticalRatio = slots.of("drying.critical-ratio", scope);
+        } else if (dryer instanceof Dryer.Blotters) {
+            p.dryerKind = Job.BLOTTERS;
+            p.blotterKept = slots.of("drying.blotter-kept", scope);
+            p.blotterHours = slots.of("drying.blotter-hours", scope);
+        } else {
+            p.dryerKind = Job.BOARDS;
+            if (dryer instanceof Dryer.Loft loft) {
+                p.dryerKind = Job.LOFT;
+                p.spur = loft.sheetsInSpur();
+            }
+            p.filmStill = slots.of("drying.film-still", scope);
+            p.radiative = slots.of("drying.radiative", scope);
+            p.lewis = slots.of("drying.lewis", scope);
+            p.loftTail = slots.of("drying.loft-tail", scope);
+        }
     }
 
     private Dryer dryer(Piece piece) {

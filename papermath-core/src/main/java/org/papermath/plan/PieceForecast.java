@@ -81,7 +81,8 @@ final class PieceForecast {
         out[at + Out.PRESSED_RATIO] = pressed;
         out[at + Out.FINAL_RATIO] = end;
         double perLoad = Math.min(n, piece.dryerKind == Job.NO_DRYER ? n : piece.capacity);
-        out[at + Out.DRYING] = way.dryingTime(piece, ps, perLoad * solids, solids / dryArea, pressed, end, equilibrium,
+        // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
+        out[at + Out.DRYING] = way.dryingTime(piece, ps, perLoad * solids, formed, pressed, end, equilibrium,
                 v);
         out[at + Out.DRYING_AGAIN] = s.sizeGain == 0 ? 0
                 : way.dryingTime(piece, ps, perLoad * solids, solids / dryArea,

@@ -40,9 +40,9 @@ final class SheetWay {
     /** Fills along and across. */
     void shrinkage(PieceJob piece, Stuff s, double pressedRatio, double endRatio, double[] v, double[] both) {
         double restraint = piece.restraint == Job.NONE ? 0 : v[piece.restraint];
-        double onset = v[general.shrinkOnset];
+        double onset = v[job.batches[piece.batch].shrinkOnset];
         double start = Math.max(pressedRatio, onset);
-        double half = Shrinkage.halfDifference(s.freeShrinkage, v[general.direction]);
+        double half = Shrinkage.halfDifference(s.freeShrinkage, v[job.batches[piece.batch].direction]);
         double along = s.freeShrinkage - half;
         double across = s.freeShrinkage + half;
         double step = (Shrinkage.share(endRatio, onset) - Shrinkage.share(start, onset)) * (1 - restraint);
@@ -107,22 +107,22 @@ final class SheetWay {
         double margin = end - equilibrium;
         return switch (piece.dryerKind) {
             case Job.FAN_STACK -> {
-                double air = Drying.dryAirFlow(piece.freeAir * v[general.deliveredShare], job.roomVolume);
-                double rate = Drying.stackEvaporation(v[general.fanEfficiency], air, job.roomSaturated, job.roomRatio);
-                yield Drying.twoPeriodTime(load, rate, from, v[general.criticalRatio], equilibrium,
+                double air = Drying.dryAirFlow(piece.freeAir * v[piece.deliveredShare], job.roomVolume);
+                double rate = Drying.stackEvaporation(v[piece.fanEfficiency], air, job.roomSaturated, job.roomRatio);
+                yield Drying.twoPeriodTime(load, rate, from, v[piece.criticalRatio], equilibrium,
                         equilibrium + margin);
             }
-            case Job.LOFT -> Drying.hungTime(grammage, from, end, piece.spur, 2, flux(v), v[general.loftTail]);
-            case Job.BOARDS -> Drying.hungTime(grammage, from, end, 1, 1, flux(v), v[general.loftTail]);
+            case Job.LOFT -> Drying.hungTime(grammage, from, end, piece.spur, 2, flux(piece, v), v[piece.loftTail]);
+            case Job.BOARDS -> Drying.hungTime(grammage, from, end, 1, 1, flux(piece, v), v[piece.loftTail]);
             case Job.BLOTTERS -> ps.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
-                    : ps.blotterChanges * v[general.blotterHours];
+                    : ps.blotterChanges * v[piece.blotterHours];
             default -> Double.NaN;
         };
     }
 
-    private double flux(double[] v) {
-        return Drying.surfaceFlux(job.roomCelsius, job.roomHumidity, v[general.filmStill], v[general.radiative],
-                v[general.lewis], 0);
+    private double flux(PieceJob piece, double[] v) {
+        return Drying.surfaceFlux(job.roomCelsius, job.roomHumidity, v[piece.filmStill], v[piece.radiative],
+                v[piece.lewis], 0);
     }
 
     /** A measured moisture of the finished sheet is taken as what it is dried to. */

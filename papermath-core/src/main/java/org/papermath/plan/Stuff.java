@@ -55,19 +55,27 @@ final class Stuff {
     /** Every property of a blend is the mean by mass of its fibres; of density it is the volumes that add up. */
     private void blend(Job job, BatchJob batch, double[] v) {
         double specific = 0;
+        double middle = 0;
+        double reference = 0;
+        double room = 0;
         for (FibreJob fibre : batch.fibres) {
             double share = fibre.share;
             double own = drainability(job.general, batch, fibre, v);
             double held = waterRetention(job.general, fibre, own, v);
             drainability += share * own;
             waterRetention += share * held;
-            freeShrinkage += share * freeShrinkage(job.general, batch, fibre, held, v);
-            specific += share / density(job.general, batch, fibre, v);
-            referenceRatio += share * moistureRatio(job, fibre, job.referenceHumidity, job.referenceCelsius, v);
-            roomRatio += share * moistureRatio(job, fibre, job.roomHumidity, job.roomCelsius, v);
+            freeShrinkage += share * freeShrinkage(batch, fibre, held, v);
+            specific += share / density(batch, fibre, v);
+            middle += share * moistureRatio(fibre, MIDDLE_HUMIDITY, v);
+            reference += share * moistureRatio(fibre, job.referenceHumidity, v);
+            room += share * moistureRatio(fibre, job.roomHumidity, v);
             retention += share * v[fibre.firstPass];
         }
         density = 1 / specific;
+        double slope = v[job.general.sorptionSlope];
+        referenceRatio = Sorption.atTemperatureInProportion(reference, middle, slope, job.referenceCelsius,
+                SORPTION_CELSIUS);
+        roomRatio = Sorption.atTemperatureInProportion(room, middle, slope, job.roomCelsius, SORPTION_CELSIUS);
     }
 
     private static double drainability(Slots.General general, BatchJob batch, FibreJob fibre, double[] v) {
@@ -90,29 +98,25 @@ final class Stuff {
     }
 
     /** By hours of beating where a trial is known for the fibre, else by the water it holds. */
-    private static double freeShrinkage(Slots.General general, BatchJob batch, FibreJob fibre, double held,
+    private static double freeShrinkage(BatchJob batch, FibreJob fibre, double held,
             double[] v) {
         if (fibre.shrinkInitial != Job.NONE) {
             return Shrinkage.freeByTime(v[fibre.shrinkInitial], v[fibre.shrinkLimit], v[fibre.shrinkTime],
                     batch.beating);
         }
-        return Shrinkage.freeByRetention(held, v[general.shrinkSlope], v[general.shrinkIntercept], 0, MOST_SHRINKAGE);
+        return Shrinkage.freeByRetention(held, v[batch.shrinkSlope], v[batch.shrinkIntercept], 0, MOST_SHRINKAGE);
     }
 
-    private static double density(Slots.General general, BatchJob batch, FibreJob fibre, double[] v) {
+    private static double density(BatchJob batch, FibreJob fibre, double[] v) {
         if (fibre.densityUnbeaten != Job.NONE && fibre.densityLong != Job.NONE) {
             return Density.ofBeating(v[fibre.densityUnbeaten], v[fibre.densityLong], batch.beating,
-                    v[general.densityTime]);
+                    v[batch.densityTime]);
         }
         return fibre.densityLight != Job.NONE ? v[fibre.densityLight] : Double.NaN;
     }
 
-    private static double moistureRatio(Job job, FibreJob fibre, double humidity, double celsius, double[] v) {
-        double m0 = v[fibre.monolayer];
-        double c = v[fibre.energy];
-        double k = v[fibre.bulk];
-        return Sorption.atTemperatureInProportion(Sorption.gab(humidity, m0, c, k),
-                Sorption.gab(MIDDLE_HUMIDITY, m0, c, k), v[job.general.sorptionSlope], celsius, SORPTION_CELSIUS);
+    private static double moistureRatio(FibreJob fibre, double humidity, double[] v) {
+        return Sorption.gab(humidity, v[fibre.monolayer], v[fibre.energy], v[fibre.bulk]);
     }
 
     /** An additive is dosed on the fibre weighed, and kept in the sheet on the fibre kept. */

@@ -306,7 +306,26 @@ public final class PressingModel {
     public static Assumptions calibrate(Assumptions assumptions, Press press, CouchedSheet sheet,
             Reading<Mass> pressedMass,
             Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
-        Scope scope = Scope.at(press.name());
+        return calibrate(assumptions, Scope.at(press.name()), sheet, pressedMass, retention, pressure, hold);
+    }
+
+    /**
+     * Calibrates a press of which no more than the name is at hand, as {@link #calibrate(Assumptions, Press,
+     * CouchedSheet, Reading, Quantity, Quantity, Quantity)} does.
+     *
+     * @param assumptions the store
+     * @param scope the press, {@code Scope.at(name)}
+     * @param sheet the sheet as couched, with its oven-dry mass and size
+     * @param pressedMass the mass out of the press
+     * @param retention the water retention value of the stock as beaten
+     * @param pressure the pressure on the sheet
+     * @param hold the time at load
+     * @return the store with {@code press.factor} measured for the press
+     * @throws Refused as the other
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, CouchedSheet sheet,
+            Reading<Mass> pressedMass,
+            Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
         PressingModel model = from(assumptions, scope);
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
         double p = model.pressed(pressure);

@@ -94,6 +94,10 @@ public final class Kinds {
     public static final Kind<MassFlux> MASS_FLUX = kind("mass flux", MassFlux.class, "kg/(m2.s)", 0, false, 1e3,
             "g/(m2.h)", "kg/(m2.s)");
 
+    /** The kind of irradiance. Canonical unit of calculation: {@code W/m2}. */
+    public static final Kind<Irradiance> IRRADIANCE = kind("irradiance", Irradiance.class, "W/m2", 0, false, 2000,
+            "W/m2");
+
     /** The kind of grammage. Canonical unit of calculation: {@code kg/m2}. */
     public static final Kind<Grammage> GRAMMAGE = kind("grammage", Grammage.class, "kg/m2", 0, true, 20,
             "g/m2", "kg/m2");

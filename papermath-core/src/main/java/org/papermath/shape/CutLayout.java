@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -68,6 +70,14 @@ public final class CutLayout {
             Set<Edge> copy = EnumSet.noneOf(Edge.class);
             copy.addAll(deckleEdges);
             deckleEdges = Collections.unmodifiableSet(copy);
+        }
+
+        /** Returns size, place and deckle edges. */
+        @Override
+        public String toString() {
+            return width + " × " + height + " at (" + across + ", " + along + ")" + (deckleEdges.isEmpty() ? ""
+                    : ", deckle edge " + deckleEdges.stream().map(edge -> edge.name().toLowerCase(Locale.ROOT))
+                    .collect(Collectors.joining(", ")));
         }
     }
 

@@ -199,7 +199,7 @@ public final class Formats {
         if (!sharing.isEmpty()) {
             throw new Unclear("format.unclear",
                     "format: \"" + name.strip() + "\" is the name of " + sharing.size()
-                    + " different sizes. Give the full name.",
+                    + " formats. Give the full name.",
                     sharing.stream().map(f -> new Unclear.Candidate(f.name(), size(f))).toList(), "found",
                     name.strip());
         }

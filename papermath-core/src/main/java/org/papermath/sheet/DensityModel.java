@@ -83,9 +83,11 @@ public final class DensityModel {
      *
      * @param density the apparent density
      * @param caliper the caliper of a single sheet at {@link #CALIPER_PRESSURE}
+     * @param grammage the conditioned grammage after finishing; that before when it is not finished
      * @param notices what it should not be read without
      */
-    public record Result(Estimate<ApparentDensity> density, Estimate<Length> caliper, List<Notice> notices) {
+    public record Result(Estimate<ApparentDensity> density, Estimate<Length> caliper, Estimate<Grammage> grammage,
+            List<Notice> notices) {
         /**
          * Returns the likely caliper with its measuring pressure, to put beside one that was measured.
          *
@@ -194,9 +196,11 @@ public final class DensityModel {
     }
 
     /**
-     * Returns density and caliper: {@code t = W/rho}, below 10 g/m² {@code t = t0 + W/rho}.
+     * Returns density and caliper: {@code t = W/rho}, below 10 g/m² {@code t = t0 + W/rho}. Finishing thins the sheet
+     * ({@code sheet.thickness-factor}) and stretches it ({@code sheet.grammage-factor}), so glazing makes it denser by
+     * 0.933/0.77.
      *
-     * @param conditioned the conditioned grammage
+     * @param conditioned the conditioned grammage before finishing
      * @param pressure the last pressure on the sheet
      * @param beating the hours in the studio's beater
      * @param restraint how it was dried
@@ -213,8 +217,17 @@ public final class DensityModel {
                 store -> Kinds.LENGTH.ofSi(caliper(store, w, p, t, finish), "mm"));
         // The apparent density is what scale and micrometer would give, with the thin-sheet rule and the finish in it.
         Estimate<ApparentDensity> density = Bands.of(assumptions, uses(finish),
-                store -> Kinds.DENSITY.ofSi(w / caliper(store, w, p, t, finish), "kg/m3"));
-        return new Result(density, caliper, notices(w, p, t, restraint, finish, density.likely()));
+                store -> Kinds.DENSITY.ofSi(w * stretch(store, finish) / caliper(store, w, p, t, finish), "kg/m3"));
+        Estimate<Grammage> grammage = Bands.of(assumptions, uses(finish),
+                store -> Kinds.GRAMMAGE.ofSi(w * stretch(store, finish), "g/m2"));
+        return new Result(density, caliper, grammage,
+                notices(w, p, t, restraint, finish, density.likely(), grammage.likely()));
+    }
+
+    /** Grammage after finishing over that before; 1 where no one has published it. */
+    private static double stretch(Assumptions store, Finish finish) {
+        return finish == Finish.NONE ? 1
+                : store.find("sheet.grammage-factor", Scope.of(finish.subject)).map(Assumption::likelySi).orElse(1.0);
     }
 
     private List<Bands.Use> uses(Finish finish) {
@@ -224,7 +237,7 @@ public final class DensityModel {
         }
         uses.add(Bands.Use.of(Scope.GENERAL, "sheet.thin-offset"));
         if (finish != Finish.NONE) {
-            uses.add(Bands.Use.of(Scope.of(finish.subject), "sheet.thickness-factor"));
+            uses.add(Bands.Use.of(Scope.of(finish.subject), "sheet.thickness-factor", "sheet.grammage-factor"));
         }
         return uses;
     }
@@ -244,7 +257,7 @@ public final class DensityModel {
     }
 
     private List<Notice> notices(double w, double p, double t, Restraint restraint, Finish finish,
-            Amount<ApparentDensity> density) {
+            Amount<ApparentDensity> density, Amount<Grammage> finished) {
         List<Notice> notices = new ArrayList<>();
         if (w >= NEARLY_THIN_LOW && w <= NEARLY_THIN_HIGH) {
             Amount<Length> one = Kinds.LENGTH.ofSi(thin(assumptions, w), "mm");
@@ -279,9 +292,11 @@ public final class DensityModel {
         }
         if (finish != Finish.NONE) {
             notices.add(Notice.note("density.finish-stretch",
-                    "Glazing also stretches the sheet: published glazed papers lost about 7 % of their grammage with"
-                    + " it.",
-                    "finish", finish.name()));
+                    assumptions.find("sheet.grammage-factor", Scope.of(finish.subject)).isPresent()
+                            ? "Glazing also stretches the sheet: it comes to " + finished + " and is larger by as much."
+                            : "Strong glazing also stretches the sheet, and no published figure says how much; the"
+                            + " grammage is left as it was. Weigh and measure a sheet.",
+                    "finish", finish.name(), "grammage", finished.toString()));
         }
         if (parts.size() > 1) {
             notices.add(Notice.note("density.blend",

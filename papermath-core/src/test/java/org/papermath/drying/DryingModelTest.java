@@ -32,6 +32,7 @@ import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Irradiance;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MassFlow;
 import org.papermath.quantity.MoistureRatio;
@@ -176,9 +177,9 @@ class DryingModelTest {
                 .isCloseTo(6.6152 * tail, withinPercentage(0.01));
         assertThat(MODEL.loft(batch, air(20, 50), 5, true).hours().si())
                 .isLessThan(MODEL.loft(batch, air(20, 50), 5, false).hours().si());
-        double shade = MODEL.boards(batch, air(20, 50), Kinds.NUMBER.ofSi(0)).hours().si();
+        double shade = MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(0)).hours().si();
         assertThat(shade).isCloseTo(2 * MODEL.loft(batch, air(20, 50), 1, false).hours().si(), withinPercentage(1e-9));
-        assertThat(MODEL.boards(batch, air(20, 50), Kinds.NUMBER.ofSi(700)).hours().si()).isLessThan(0.7 * shade);
+        assertThat(MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(700)).hours().si()).isLessThan(0.7 * shade);
     }
 
     @Test

@@ -106,6 +106,15 @@ class FinishTest {
         DensityModel.Result glazed = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.HUNG,
                 DensityModel.Finish.GLAZED);
         assertThat(glazed.caliper().likely().si() / plain.caliper().likely().si()).isCloseTo(0.77, within(1e-12));
+        assertThat(glazed.grammage().likely().si() / plain.grammage().likely().si()).isCloseTo(0.933, within(1e-12));
+        assertThat(plain.grammage().likely().in("g/m2")).isCloseTo(120, within(1e-9));
+        assertThat(glazed.density().likely().si() / plain.density().likely().si()).isCloseTo(1.21169, within(5e-6));
+        assertThat(glazed.notices().get(1).text())
+                .isEqualTo("Glazing also stretches the sheet: it comes to 112 g/m² and is larger by as much.");
+        DensityModel.Result strong = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.STACK,
+                DensityModel.Finish.STRONG_GLAZE);
+        assertThat(strong.grammage().likely().in("g/m2")).isCloseTo(120, within(1e-9));
+        assertThat(strong.notices().get(0).text()).contains("no published figure says how much");
         assertThat(glazed.notices()).extracting(Notice::code)
                 .containsExactly("density.free-dried", "density.finish-stretch");
         assertThat(DensityModel.CALIPER_PRESSURE.in("kPa")).isEqualTo(100);

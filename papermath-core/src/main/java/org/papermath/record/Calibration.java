@@ -1,0 +1,361 @@
+package org.papermath.record;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Role;
+import org.papermath.evidence.Shape;
+import org.papermath.evidence.Source;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.Units;
+
+/**
+ * What the readings of batches say of the assumptions: a store with values measured here in place of those of the
+ * table, and an account of every reading. Immutable.
+ *
+ * <p>Each reading goes through the closed form of its model ({@link #table()}), in the scope it holds for: a fibre or a
+ * blend in a beater, a vat, a press, a recipe in a dryer. Several readings of one assumption are joined on the scale of
+ * its distribution (as it is, as a logarithm, as log odds) by the weights of their errors,
+ * {@code x = sum(x_i/s_i²)/sum(1/s_i²)}, {@code s² = 1/sum(1/s_i²)}. Where they lie further apart than chance would
+ * bring them once in twenty times ({@code chi² = sum((x_i - x)²/s_i²)}, n − 1 degrees of freedom) the band is widened
+ * by {@code B = sqrt(chi²/(n - 1))}; where B is above {@value #MOST_RATIO} they cannot be of one thing and none is
+ * taken.
+ *
+ * <p>Only physical assumptions are calibrated, never habits and limits. A reading less sure than what is known without
+ * it, by difference and on the scale of the distribution, changes nothing. A value measured before in the same scope
+ * is replaced, not joined: give all batches that are to count.
+ *
+ * @source weighted mean and ratio of Birge, Physical Review 40, 1932, recalled, not looked up
+ */
+public final class Calibration {
+    static final double FIVE_PERCENT_POINT = 1.6448536269514722;
+    private static final double CHANCE = 0.05;
+    /** Readings that scatter this many times as far as their errors are of different things. */
+    private static final double MOST_RATIO = 3;
+    /** Keeps shares off 0 and 1, where odds end. */
+    private static final double EDGE = 1e-9;
+
+    private final Assumptions assumptions;
+    private final List<Change> changes;
+    private final List<Unused> unused;
+    private final List<Notice> notices;
+
+    /**
+     * An assumption that was changed.
+     *
+     * @param before what was taken without the readings; empty if there was nothing
+     * @param after what is taken now
+     * @param from the batches it is from, by name and date
+     */
+    public record Change(Optional<Assumption> before, Assumption after, List<String> from) {
+        /** Returns for example {@code press.factor[@big press]: 1.1 (0.9–1.3) → 1.21 (1.12–1.31) 1, from …}. */
+        @Override
+        public String toString() {
+            return after.key() + ": " + before.map(Calibration::band).orElse("nothing") + " → " + band(after)
+                    + (after.unit().equals("1") ? "" : " " + after.unit()) + ", from " + String.join("; ", from);
+        }
+    }
+
+    /**
+     * A reading that did not tell an assumption.
+     *
+     * @param record the batch, by name and date
+     * @param reading the reading
+     * @param ids the assumptions it might have told; empty if there are none
+     * @param why why it did not
+     */
+    public record Unused(String record, Measurement reading, List<String> ids, Notice why) {
+        @Override
+        public String toString() {
+            return record + (ids.isEmpty() ? "" : ", for " + String.join(", ", ids)) + ": " + why.text();
+        }
+    }
+
+    /**
+     * A row of the table of closed forms.
+     *
+     * @param ids the assumptions it tells
+     * @param reading the reading it takes
+     * @param needs what the batch has to say besides
+     * @param scope what the values hold for
+     * @param form the closed form, in words or signs
+     */
+    public record Row(List<String> ids, String reading, String needs, String scope, String form) {
+    }
+
+    /** What one use of a closed form said. */
+    private record Point(Assumption value, List<ClosedForms.Seen> seen) {
+    }
+
+    private Calibration(Assumptions assumptions, List<Change> changes, List<Unused> unused, List<Notice> notices) {
+        this.assumptions = assumptions;
+        this.changes = List.copyOf(changes);
+        this.unused = List.copyOf(unused);
+        this.notices = List.copyOf(notices);
+    }
+
+    /**
+     * Calibrates by the readings of batches.
+     *
+     * @param assumptions what is taken without them
+     * @param records the batches that are to count, in any order
+     * @param dryers the dryers the batches name, for readings that ask what kind a dryer is
+     * @return what was found
+     */
+    public static Calibration of(Assumptions assumptions, List<BatchRecord> records, List<Dryer> dryers) {
+        return new Run(assumptions, records, dryers).done();
+    }
+
+    /**
+     * Returns every closed form: what it tells, from which reading, and what else it asks for.
+     *
+     * @return an unmodifiable list, in the order they are used
+     */
+    public static List<Row> table() {
+        return ClosedForms.TABLE.stream().map(ClosedForms.Rule::row).toList();
+    }
+
+    /**
+     * Returns the store with what was measured.
+     *
+     * @return the assumptions
+     */
+    public Assumptions assumptions() {
+        return assumptions;
+    }
+
+    /**
+     * Returns what was changed.
+     *
+     * @return an unmodifiable list, one entry for each assumption and scope
+     */
+    public List<Change> changes() {
+        return changes;
+    }
+
+    /**
+     * Returns the readings that told nothing, or not all they might, and why.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Unused> unused() {
+        return unused;
+    }
+
+    /**
+     * Returns what the values should not be used without: readings that disagree, values far from those expected.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Notice> notices() {
+        return notices;
+    }
+
+    @Override
+    public String toString() {
+        return changes.size() + (changes.size() == 1 ? " assumption" : " assumptions") + " measured, " + unused.size()
+                + (unused.size() == 1 ? " reading" : " readings") + " unused";
+    }
+
+    private static String band(Assumption one) {
+        return Units.fourDigits(one.likely()) + (one.low() < one.high()
+                ? " (" + Units.fourDigits(one.low()) + "–" + Units.fourDigits(one.high()) + ")" : "");
+    }
+
+    /** One pass over the table. */
+    private static final class Run {
+        private final Assumptions before;
+        private final List<Dryer> dryers;
+        private final List<ClosedForms.Seen> all = new ArrayList<>();
+        private final Map<String, List<Point>> points = new LinkedHashMap<>();
+        private final Map<String, Change> changes = new LinkedHashMap<>();
+        private final Map<String, List<Unused>> unusedByKey = new LinkedHashMap<>();
+        private final List<Unused> unused = new ArrayList<>();
+        private final Map<String, List<Notice>> notices = new LinkedHashMap<>();
+        private final Set<Measurement> told = Collections.newSetFromMap(new IdentityHashMap<>());
+        private Assumptions store;
+
+        Run(Assumptions before, List<BatchRecord> records, List<Dryer> dryers) {
+            this.before = before;
+            this.store = before;
+            this.dryers = List.copyOf(dryers);
+            for (BatchRecord record : records) {
+                record.measurements().forEach(reading -> all.add(new ClosedForms.Seen(record, reading)));
+            }
+        }
+
+        Calibration done() {
+            ClosedForms.TABLE.forEach(this::apply);
+            unusedByKey.values().forEach(unused::addAll);
+            unused.forEach(one -> told.add(one.reading()));
+            for (ClosedForms.Seen one : all) {
+                if (!told.contains(one.reading())) {
+                    unused.add(new Unused(one.name(), one.reading(), List.of(),
+                            Notice.note("calibration.no-closed-form", "It is kept for the record; by itself, or with"
+                                    + " what else this batch says, it tells no assumption.")));
+                }
+            }
+            return new Calibration(store, List.copyOf(changes.values()), unused,
+                    notices.values().stream().flatMap(List::stream).toList());
+        }
+
+        private void apply(ClosedForms.Rule rule) {
+            Map<Object, List<ClosedForms.Seen>> groups = new LinkedHashMap<>();
+            for (ClosedForms.Seen one : all) {
+                if (rule.takes().stream().anyMatch(sort -> sort.isInstance(one.reading()))) {
+                    rule.key().of(one).ifPresent(key -> groups.computeIfAbsent(key, k -> new ArrayList<>()).add(one));
+                }
+            }
+            Map<String, Assumption> standing = new LinkedHashMap<>();
+            store.all().forEach(one -> standing.put(one.key(), one));
+            Set<String> moved = new LinkedHashSet<>();
+            for (List<ClosedForms.Seen> group : groups.values()) {
+                ClosedForms.Case asked = new ClosedForms.Case(store, group, dryers);
+                try {
+                    for (Assumption one : rule.form().apply(asked).all()) {
+                        if (rule.row().ids().contains(one.id()) && one.role() == Role.PHYSICAL
+                                && !one.equals(standing.get(one.key()))) {
+                            points.computeIfAbsent(one.key(), key -> new ArrayList<>()).add(new Point(one, group));
+                            moved.add(one.key());
+                        }
+                    }
+                    group.forEach(seen -> told.add(seen.reading()));
+                    told.addAll(asked.companions());
+                    notices.computeIfAbsent(rule.row().reading(), reading -> new ArrayList<>())
+                            .addAll(asked.notices());
+                } catch (PapermathException refusal) {
+                    group.forEach(seen -> unused.add(new Unused(seen.name(), seen.reading(), rule.row().ids(),
+                            notice(refusal))));
+                }
+            }
+            moved.forEach(this::join);
+        }
+
+        private static Notice notice(PapermathException refusal) {
+            List<Object> named = new ArrayList<>();
+            refusal.arguments().forEach((name, value) -> {
+                named.add(name);
+                named.add(value);
+            });
+            return Notice.note(refusal.code(), refusal.getMessage(), named.toArray());
+        }
+
+        private void join(String key) {
+            List<Point> said = points.get(key);
+            Assumption pattern = said.get(0).value();
+            Set<String> from = new LinkedHashSet<>();
+            said.forEach(point -> point.seen().forEach(seen -> from.add(seen.name())));
+            List<Notice> heard = new ArrayList<>();
+            notices.put(key, heard);
+            unusedByKey.remove(key);
+            double sum = 0;
+            double weights = 0;
+            for (Point point : said) {
+                double weight = 1 / square(spread(point.value()));
+                sum += weight * scaled(point.value().likely(), pattern);
+                weights += weight;
+            }
+            double mean = sum / weights;
+            double chi = 0;
+            for (Point point : said) {
+                chi += square((scaled(point.value().likely(), pattern) - mean) / spread(point.value()));
+            }
+            double spread = Math.sqrt(1 / weights);
+            int free = said.size() - 1;
+            double ratio = free == 0 ? 1 : Math.sqrt(chi / free);
+            if (ratio > MOST_RATIO) {
+                reject(key, said, Notice.warning("calibration.readings-of-different-things",
+                        key + ": the " + said.size() + " readings lie " + Units.fourDigits(ratio)
+                                + " times as far apart as their errors allow; they cannot be of one thing, and none is"
+                                + " taken. Look for a slip, or for what differed between the batches.",
+                        "assumption", key, "readings", said.size(), "ratio", ratio));
+                return;
+            }
+            if (free > 0 && ChiSquaredDistribution.of(free).survivalProbability(chi) < CHANCE) {
+                spread *= ratio;
+                heard.add(Notice.warning("calibration.readings-disagree",
+                        key + ": the " + said.size() + " readings lie " + Units.fourDigits(ratio)
+                                + " times as far apart as their errors allow; the band is widened as much.",
+                        "assumption", key, "readings", said.size(), "ratio", ratio));
+            }
+            Source source = new Source("measured here: " + String.join("; ", from));
+            Assumption after = said.size() == 1
+                    ? pattern.with(pattern.scope(), pattern.likely(), pattern.low(), pattern.high(),
+                            Basis.MEASURED_HERE, source)
+                    : pattern.with(pattern.scope(), plain(mean, pattern),
+                            plain(mean - FIVE_PERCENT_POINT * spread, pattern),
+                            plain(mean + FIVE_PERCENT_POINT * spread, pattern), Basis.MEASURED_HERE, source);
+            Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
+            if (old.isPresent() && old.get().low() < old.get().high() && old.get().basis() != Basis.GIVEN) {
+                Assumption known = old.get();
+                // A small share may be surer by difference and yet less sure by odds; that is no loss.
+                if (spread(after) > spread(known) * (1 + 1e-9)
+                        && after.high() - after.low() > (known.high() - known.low()) * (1 + 1e-9)) {
+                    reject(key, said, Notice.note("calibration.less-sure",
+                            key + ": the readings leave " + band(after) + ", less sure than the " + band(known)
+                                    + " known without them; that is kept. Measure more surely, or more often.",
+                            "assumption", key, "found", band(after), "known", band(known)));
+                    return;
+                }
+                if (after.likely() < known.low() || after.likely() > known.high()) {
+                    heard.add(Notice.note("calibration.unexpected",
+                            key + ": measured as " + Units.fourDigits(after.likely()) + ", outside the "
+                                    + band(known) + " taken until now. Look at the readings once more.",
+                            "assumption", key, "found", after.likely(), "known", band(known)));
+                }
+            }
+            store = store.with(after);
+            changes.put(key, new Change(old, after, List.copyOf(from)));
+        }
+
+        private void reject(String key, List<Point> said, Notice why) {
+            List<Unused> list = new ArrayList<>();
+            for (Point point : said) {
+                point.seen().forEach(seen -> list.add(new Unused(seen.name(), seen.reading(),
+                        List.of(point.value().id()), why)));
+            }
+            unusedByKey.put(key, list);
+            if (changes.remove(key) != null) {
+                // What an earlier closed form had put there goes with its readings.
+                store = before;
+                changes.values().forEach(change -> store = store.with(change.after()));
+            }
+        }
+
+        private static double spread(Assumption one) {
+            double width = scaled(one.high(), one) - scaled(one.low(), one);
+            return Math.max(width / (2 * FIVE_PERCENT_POINT), 1e-9 * Math.max(1, Math.abs(scaled(one.likely(), one))));
+        }
+
+        private static double scaled(double value, Assumption of) {
+            if (of.shape() == Shape.LOG_NORMAL) {
+                return Math.log(Math.max(value, EDGE));
+            }
+            double share = Math.min(1 - EDGE, Math.max(EDGE, value));
+            return of.shape() == Shape.LOGIT ? Math.log(share / (1 - share)) : value;
+        }
+
+        private static double plain(double scaled, Assumption of) {
+            double value = of.shape() == Shape.LOG_NORMAL ? Math.exp(scaled)
+                    : of.shape() == Shape.LOGIT ? 1 / (1 + Math.exp(-scaled)) : scaled;
+            return Math.min(of.most(), Math.max(of.least(), value));
+        }
+
+        private static double square(double value) {
+            return value * value;
+        }
+    }
+}

@@ -1,0 +1,699 @@
+package org.papermath.record;
+
+import static org.papermath.record.Calibration.FIVE_PERCENT_POINT;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+
+import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.papermath.air.Water;
+import org.papermath.drying.Dryer;
+import org.papermath.drying.DryingModel;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Furnish;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.press.PressingModel;
+import org.papermath.pulp.BeatingModel;
+import org.papermath.pulp.BeatingRecord;
+import org.papermath.pulp.DrainabilityModel;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.WaterRetentionModel;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.FiltrationResistance;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.Units;
+import org.papermath.quantity.WaterRetention;
+import org.papermath.shape.Shrinkage;
+import org.papermath.sheet.CouchedSheet;
+import org.papermath.sheet.DensityModel;
+import org.papermath.sheet.DrySheet;
+import org.papermath.sheet.Restraint;
+import org.papermath.sheet.ShrinkageModel;
+import org.papermath.vat.DrainageModel;
+
+/** The one table from readings to assumptions; the equations are those of the models. */
+final class ClosedForms {
+    /** What one oven-dry weighing leaves, of moisture. */
+    private static final double LEFT_MOISTURE = 0.003;
+    /** What one reading of two marks leaves, of shrinkage. */
+    private static final double LEFT_SHRINKAGE = 0.005;
+    /** What one weighed wet sheet leaves, of solids. */
+    private static final double LEFT_SOLIDS = 0.01;
+    /** What one litre dried leaves, of retention. */
+    private static final double LEFT_RETENTION = 0.003;
+    /** What one sheet by scale and micrometer leaves, of density. */
+    private static final double LEFT_DENSITY = 0.07;
+    /** What one timing leaves. */
+    private static final double LEFT_TIME = 0.1;
+    private static final int FEW = 5;
+
+    private ClosedForms() {
+    }
+
+    /** A reading and the batch it was taken in. */
+    record Seen(BatchRecord record, Measurement reading) {
+        String name() {
+            return record.name() + " (" + record.date() + ")";
+        }
+    }
+
+    /** Which readings are taken together; empty: not for this form. */
+    interface Key {
+        Optional<Object> of(Seen seen);
+    }
+
+    /** A closed form: the store with what the readings say, as the model's own calibration gives it. */
+    interface Form {
+        Assumptions apply(Case asked);
+    }
+
+    /** A row of the table. */
+    record Rule(Calibration.Row row, List<Class<? extends Measurement>> takes, Key key, Form form) {
+    }
+
+    private static final Key EACH = seen -> Optional.of(seen);
+
+    private static final List<Class<? extends Measurement>> READ =
+            List.of(Measurement.NumberRead.class, Measurement.FreenessRead.class);
+
+    static final List<Rule> TABLE = List.of(
+            rule("moisture sample", "nothing", "the fibre", "w = 1 − dried/bought", EACH, Case::moistureAsBought,
+                    List.of("fibre.moisture-as-bought"), List.of(Measurement.MoistureSample.class)),
+            rule("two drainabilities or more, at different times", "furnish and beater", "furnish@beater",
+                    "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t",
+                    seen -> beaten(seen.record()) > 1 ? Optional.of(seen.record()) : Optional.empty(), Case::beating,
+                    List.of("beating.rate", "beating.exponent", "beating.drainability-unbeaten"),
+                    READ),
+            rule("one drainability after a beating time", "furnish and beater", "furnish@beater",
+                    "k = (−ln((SRm − SR)/(SRm − SR0)))^(1/p)/t",
+                    seen -> beaten(seen.record()) > 1 ? Optional.empty() : Optional.of(seen.record()), Case::beating,
+                    List.of("beating.rate", "beating.drainability-unbeaten"),
+                    READ),
+            rule("sheet timed on the mould", "vat and a drainability of the stock", "@vat",
+                    "falling head, for the specific resistance; that over what the drainability gives", EACH,
+                    Case::draining, List.of("drainage.resistance-factor"), List.of(Measurement.TimedSheet.class)),
+            rule("a litre of dripping water and of the vat dried", "furnish and vat", "furnish@vat", "R = 1 − c_w/c_v",
+                    EACH, Case::retention, List.of("vat.retention"), List.of(Measurement.WaterDried.class)),
+            rule("sheet weighed couched and dry", "vat", "@vat", "solids = dry/wet", EACH, Case::couched,
+                    List.of("web.solids-couched"), List.of(Measurement.WeighedSheet.class)),
+            rule("sheets weighed dry", "vat and the planned " + BatchRecord.SHEET_SOLIDS, "@vat",
+                    "mean of dry/planned",
+                    seen -> Optional.ofNullable(seen.record().planned().get(BatchRecord.SHEET_SOLIDS))
+                            .map(planned -> seen.record()),
+                    Case::lift, List.of("vat.lift-factor"), List.of(Measurement.WeighedSheet.class)),
+            rule("sheet weighed couched, pressed and dry", "furnish, press, how it was pressed, drainability", "@press",
+                    "a = M_eq/WRV (p/p0)^b", ClosedForms::pressed, Case::pressing, List.of("press.factor"),
+                    List.of(Measurement.WeighedSheet.class)),
+            rule("sheet weighed pressed and dry", "recipe and dryer", "recipe@dryer", "solids = dry/pressed",
+                    ClosedForms::pressed, Case::pressedSolids, List.of("web.solids-pressed"),
+                    List.of(Measurement.WeighedSheet.class)),
+            rule("finished sheet weighed once more out of the oven", "furnish", "furnish",
+                    "monolayer scaled so that the isotherm meets M = mass/dry − 1", ClosedForms::ovened,
+                    Case::sorption, List.of("sorption.monolayer"), List.of(Measurement.Finished.class)),
+            rule("finished sheet weighed once more out of the oven", "recipe and dryer", "recipe@dryer",
+                    "w = 1 − dry/mass", ClosedForms::ovened, Case::moistureConditioned,
+                    List.of("sheet.moisture-conditioned"), List.of(Measurement.Finished.class)),
+            rule("finished sheet with its thickness", "furnish, how it was pressed, beating time", "furnish",
+                    "densities scaled by W/t over what pressing and beating give", ClosedForms::measuredThick,
+                    Case::density,
+                    List.of("sheet.density-unbeaten", "sheet.density-long-beaten", "sheet.density-lightly-pressed"),
+                    List.of(Measurement.Finished.class)),
+            rule("finished sheet with its thickness", "recipe, furnish and dryer", "recipe@dryer", "rho = W/t",
+                    ClosedForms::measuredThick, Case::densityMeasured, List.of("sheet.density-measured"),
+                    List.of(Measurement.Finished.class)),
+            rule("marks on a sheet held as the dryer holds", "recipe and dryer", "recipe@dryer", "s = 1 − dry/wet",
+                    EACH, Case::shrinkageMeasured,
+                    List.of("shrinkage.measured-along", "shrinkage.measured-across"), List.of(Measurement.Marks.class)),
+            rule("marks on sheets or strips dried free, of two beating times or more", "furnish, beater, beating time",
+                    "furnish@beater", "least squares of s0 + (si − s0)(1 − exp(−t/tau))",
+                    seen -> free(seen).map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
+                            + seen.record().beater()),
+                    Case::shrinkageTime, List.of("shrinkage.time"), List.of(Measurement.Marks.class)),
+            rule("marks on a sheet dried free", "furnish", "furnish", "across less along",
+                    seen -> free(seen).map(marks -> seen), Case::directions,
+                    List.of("shrinkage.direction-difference"), List.of(Measurement.Marks.class)),
+            rule("sheets weighed twice in the dryer", "furnish and the dryer itself", "@dryer",
+                    "fan stack: eps = E/(m_da (Ws − W)); loft, boards: time over that of wet faces; blotters:"
+                            + " (M_k/M_0)^(1/k)",
+                    EACH, Case::drying, List.of("drying.fan-efficiency", "drying.loft-tail", "drying.blotter-kept"),
+                    List.of(Measurement.Dried.class)),
+            rule("rejects counted at a step", "recipe", "recipe; folding: card or envelope",
+                    "beta distribution of k + ½ and n − k + ½",
+                    seen -> Optional.of(((Measurement.Count) seen.reading()).step() + " " + seen.record().recipe()),
+                    Case::rejects,
+                    List.of("reject.forming", "reject.pressing", "reject.drying", "reject.sizing", "reject.cutting",
+                            "reject.folding"),
+                    List.of(Measurement.Count.class)),
+            rule("time of a step", "nothing; for forming the size of a sheet", "everything; for forming small or large",
+                    "time/count", EACH, Case::labour,
+                    java.util.Arrays.stream(Measurement.Work.values()).map(Measurement.Work::id).toList(),
+                    List.of(Measurement.Hours.class)),
+            rule("five finished sheets or more", "recipe", "recipe", "1.645 sd/mean of mass over area",
+                    seen -> seen.record().measurements(Measurement.Finished.class).size() >= FEW
+                            ? Optional.of(seen.record()) : Optional.empty(),
+                    Case::scatter, List.of("sheet.scatter-grammage"), List.of(Measurement.Finished.class)));
+
+    private static Rule rule(String reading, String needs, String scope, String form, Key key, Form way,
+            List<String> ids, List<Class<? extends Measurement>> takes) {
+        return new Rule(new Calibration.Row(ids, reading, needs, scope, form), takes, key, way);
+    }
+
+    private static long beaten(BatchRecord record) {
+        return record.measurements(Measurement.NumberRead.class).stream().filter(one -> one.beating().value().si() > 0)
+                .count()
+                + record.measurements(Measurement.FreenessRead.class).stream()
+                .filter(one -> one.beating().value().si() > 0).count();
+    }
+
+    private static Optional<Object> pressed(Seen seen) {
+        return ((Measurement.WeighedSheet) seen.reading()).pressed().map(mass -> seen);
+    }
+
+    private static Optional<Object> ovened(Seen seen) {
+        return ((Measurement.Finished) seen.reading()).ovenDry().map(mass -> seen);
+    }
+
+    private static Optional<Object> measuredThick(Seen seen) {
+        return ((Measurement.Finished) seen.reading()).thickness().map(thickness -> seen);
+    }
+
+    private static Optional<Measurement.Marks> free(Seen seen) {
+        return Optional.of((Measurement.Marks) seen.reading())
+                .filter(marks -> marks.restraint().equals(Restraint.HUNG));
+    }
+
+    /** Readings taken together, with the store as it stands and what else their batch says. */
+    static final class Case {
+        private final Assumptions store;
+        private final List<Seen> seen;
+        private final List<Dryer> dryers;
+        private final BatchRecord record;
+        private final List<Measurement> companions = new ArrayList<>();
+        private final List<Notice> notices = new ArrayList<>();
+
+        Case(Assumptions store, List<Seen> seen, List<Dryer> dryers) {
+            this.store = store;
+            this.seen = seen;
+            this.dryers = dryers;
+            this.record = seen.get(0).record();
+        }
+
+        List<Measurement> companions() {
+            return companions;
+        }
+
+        List<Notice> notices() {
+            return notices;
+        }
+
+        Assumptions moistureAsBought() {
+            Measurement.MoistureSample sample = one(Measurement.MoistureSample.class);
+            return dryMatter("fibre.moisture-as-bought", sample.fibre().scope(), sample.asBought(), sample.dried(),
+                    LEFT_MOISTURE, true);
+        }
+
+        Assumptions beating() {
+            List<BeatingRecord.Point<SchopperRiegler>> points = new ArrayList<>();
+            for (Seen one : seen) {
+                if (one.reading() instanceof Measurement.NumberRead read) {
+                    points.add(BeatingRecord.Point.of(read.beating(), read.number()));
+                } else if (one.reading() instanceof Measurement.FreenessRead read) {
+                    points.add(BeatingRecord.Point.of(read.beating(), number(read)));
+                }
+            }
+            return BeatingModel.calibrate(store, furnish().scope().on(beater()), points);
+        }
+
+        Assumptions draining() {
+            Measurement.TimedSheet timed = one(Measurement.TimedSheet.class);
+            Scope scope = Scope.at(vat());
+            Reading<SchopperRiegler> number = drainability();
+            DrainabilityModel drainability = DrainabilityModel.from(store, scope);
+            Water water = Water.at(timed.water());
+            Reading<FiltrationResistance> found = resistance(timed, scope, timed.depth().value(), timed.stock().value(),
+                    water);
+            double alpha = found.value().si();
+            double deeper = resistance(timed, scope, plus(timed.depth()), timed.stock().value(), water).value().si();
+            double thicker = resistance(timed, scope, timed.depth().value(), plus(timed.stock()), water).value().si();
+            double harder = number.error().si() == 0 ? 0
+                    : drainability.resistance(inwards(number, 50)).likely().si()
+                    / drainability.resistance(number.value()).likely().si() - 1;
+            double error = Math.hypot(Math.hypot(found.error().si(), deeper - alpha),
+                    Math.hypot(thicker - alpha, harder * alpha));
+            return DrainabilityModel.calibrate(store, scope, number.value(),
+                    Reading.of(found.value(), Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg")));
+        }
+
+        private Reading<FiltrationResistance> resistance(Measurement.TimedSheet timed, Scope scope,
+                Amount<Length> depth, Amount<FibreConcentration> stock, Water water) {
+            return DrainageModel.from(store, scope).resistance(timed.time(), depth, stock, water);
+        }
+
+        Assumptions retention() {
+            Measurement.WaterDried dried = one(Measurement.WaterDried.class);
+            double density = Water.room().density().si();
+            double there = Kinds.FIBRE_CONCENTRATION.siAboveZero(dried.vat().value(), "solids in a litre of the vat");
+            double water = dried.dripping().value().si();
+            // So thin that a litre of either weighs what a litre of water does.
+            double retention = RetentionModel.firstPass(Kinds.CONSISTENCY.ofSi(water / density, "%"),
+                    Kinds.CONSISTENCY.ofSi(there / density, "%")).si();
+            double error = Math.hypot(Math.hypot(dried.dripping().error().si(),
+                    dried.vat().error().si() * water / there) / there, LEFT_RETENTION / FIVE_PERCENT_POINT);
+            return RetentionModel.calibrate(store, furnish().scope().on(vat()),
+                    Reading.of(Kinds.SHARE.ofSi(retention, "%"), Kinds.SHARE.ofSi(error, "%")));
+        }
+
+        Assumptions couched() {
+            Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
+            return dryMatter("web.solids-couched", Scope.at(vat()), sheet.couched(), sheet.ovenDry(), LEFT_SOLIDS,
+                    false);
+        }
+
+        Assumptions lift() {
+            Amount<?> planned = record.planned().get(BatchRecord.SHEET_SOLIDS);
+            if (planned == null || planned.kind() != Kinds.MASS || !(planned.si() > 0)) {
+                throw Refused.of("calibration.planned-mass",
+                        "planned " + BatchRecord.SHEET_SOLIDS + ": " + planned + " given; a mass above zero is wanted.",
+                        "given", String.valueOf(planned));
+            }
+            double mean = seen.stream()
+                    .mapToDouble(one -> ((Measurement.WeighedSheet) one.reading()).ovenDry().value().si())
+                    .average().orElseThrow();
+            double likely = mean / planned.si();
+            // Single sheets scatter from hand to hand; the mean of several less.
+            double half = store.si("sheet.scatter-grammage", Scope.GENERAL) / Math.sqrt(seen.size());
+            return factor("vat.lift-factor", store, Scope.at(vat()), likely, half);
+        }
+
+        Assumptions pressing() {
+            Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
+            Measurement.Pressed way = companion(Measurement.Pressed.class, "how the sheets were pressed");
+            CouchedSheet couched = CouchedSheet.weighed(sheet.couched().value(), sheet.ovenDry().value(),
+                    sheet.width().value(), sheet.height().value());
+            // An error of the oven-dry mass moves the moisture ratio as much as one of the pressed mass does.
+            Reading<Mass> mass = sheet.pressed().orElseThrow();
+            double error = Math.hypot(mass.error().si(),
+                    sheet.ovenDry().error().si() * mass.value().si() / sheet.ovenDry().value().si());
+            return PressingModel.calibrate(store, Scope.at(press()), couched,
+                    Reading.of(mass.value(), Kinds.MASS.ofSi(error, "g")), waterRetention(), way.pressure().value(),
+                    way.hold().value());
+        }
+
+        Assumptions pressedSolids() {
+            Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
+            return dryMatter("web.solids-pressed", recipeDryer(), sheet.pressed().orElseThrow(), sheet.ovenDry(),
+                    LEFT_SOLIDS, false);
+        }
+
+        Assumptions sorption() {
+            Measurement.Finished sheet = one(Measurement.Finished.class);
+            return SorptionModel.calibrate(store, furnish().scope(), sheet.mass(), sheet.ovenDry().orElseThrow(),
+                    sheet.air());
+        }
+
+        Assumptions moistureConditioned() {
+            Measurement.Finished sheet = one(Measurement.Finished.class);
+            return dryMatter("sheet.moisture-conditioned", recipeDryer(), sheet.mass(), sheet.ovenDry().orElseThrow(),
+                    LEFT_MOISTURE, true);
+        }
+
+        Assumptions density() {
+            Measurement.Finished sheet = one(Measurement.Finished.class);
+            Measurement.Pressed way = companion(Measurement.Pressed.class, "how the sheets were pressed");
+            return DensityModel.calibrate(store, furnish().scope(), grammage(sheet), sheet.thickness().orElseThrow(),
+                    way.pressure().value(), beatingTime());
+        }
+
+        Assumptions densityMeasured() {
+            Measurement.Finished sheet = one(Measurement.Finished.class);
+            Reading<Grammage> grammage = grammage(sheet);
+            Reading<Length> thickness = sheet.thickness().orElseThrow();
+            double density = Kinds.DENSITY.ofSi(grammage.value().si()
+                    / Kinds.LENGTH.siAboveZero(thickness.value(), "thickness of the sheet")).si();
+            return factor("sheet.density-measured", store, recipeDryer(), density,
+                    Math.hypot(FIVE_PERCENT_POINT * Math.hypot(relative(grammage), relative(thickness)), LEFT_DENSITY));
+        }
+
+        Assumptions shrinkageMeasured() {
+            Measurement.Marks marks = one(Measurement.Marks.class);
+            Scope scope = recipeDryer();
+            Dryer dryer = dryer();
+            if (!dryer.restraint().equals(marks.restraint().subject())) {
+                throw Refused.of("calibration.other-restraint",
+                        "marks: dried under the restraint \"" + marks.restraint() + "\"; the dryer " + dryer.name()
+                                + " holds as \"" + dryer.restraint() + "\", so they do not tell its sheets.",
+                        "given", marks.restraint().name(), "dryer", dryer.restraint());
+            }
+            Assumptions along = shrunk(store, "shrinkage.measured-along", scope, marks.wetAlong(), marks.dryAlong());
+            return shrunk(along, "shrinkage.measured-across", scope, marks.wetAcross(), marks.dryAcross());
+        }
+
+        private static Assumptions shrunk(Assumptions into, String id, Scope scope, Reading<Length> wet,
+                Reading<Length> dry) {
+            double before = Kinds.LENGTH.siAboveZero(wet.value(), "marks on the wet sheet");
+            double after = Kinds.LENGTH.siWithin(dry.value(), "marks on the dry sheet", 0, before);
+            double half = Math.hypot(FIVE_PERCENT_POINT * Math.hypot(dry.error().si(),
+                    wet.error().si() * after / before) / before, LEFT_SHRINKAGE);
+            return share(into, id, scope, 1 - after / before, half);
+        }
+
+        Assumptions shrinkageTime() {
+            List<ShrinkageModel.Strip> strips = new ArrayList<>();
+            for (Seen one : seen) {
+                Shrinkage both = shrinkage((Measurement.Marks) one.reading());
+                Case single = new Case(store, List.of(one), dryers);
+                strips.add(ShrinkageModel.Strip.of(single.beatingTime(),
+                        Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
+                companions.addAll(single.companions);
+            }
+            if (strips.stream().map(strip -> strip.beating().si()).distinct().count() < 2) {
+                throw needs("dried free of a second beating time");
+            }
+            ShrinkageModel.Calibrated fit =
+                    ShrinkageModel.calibrate(store, furnish().scope().on(beater()), strips);
+            notices.addAll(fit.notices());
+            return fit.assumptions();
+        }
+
+        Assumptions directions() {
+            Shrinkage both = shrinkage(one(Measurement.Marks.class));
+            return ShrinkageModel.calibrateDirections(store, furnish().scope(), both);
+        }
+
+        private static Shrinkage shrinkage(Measurement.Marks marks) {
+            return Shrinkage.of(side(marks.wetAlong(), marks.dryAlong()), side(marks.wetAcross(), marks.dryAcross()));
+        }
+
+        private static Amount<LinearShrinkage> side(Reading<Length> wet, Reading<Length> dry) {
+            double before = Kinds.LENGTH.siAboveZero(wet.value(), "marks on the wet sheet");
+            return Kinds.LINEAR_SHRINKAGE.ofSi(
+                    1 - Kinds.LENGTH.siWithin(dry.value(), "marks on the dry sheet", 0, before) / before, "%");
+        }
+
+        Assumptions drying() {
+            Measurement.Dried dried = one(Measurement.Dried.class);
+            Dryer dryer = dryer();
+            double dry = Kinds.MASS.siAboveZero(dried.ovenDry().value(), "oven-dry mass of the sheets");
+            double start = Kinds.MASS.siWithin(dried.before().value(), "mass of the sheets before", dry, 1e7) / dry - 1;
+            double end = Kinds.MASS.siWithin(dried.after().value(), "mass of the sheets after", dry,
+                    dried.before().value().si()) / dry - 1;
+            if (dryer instanceof Dryer.FanStack stack) {
+                double critical = store.si("drying.critical-ratio", Scope.at(stack.name()));
+                if (end < critical) {
+                    throw Refused.of("calibration.no-longer-wet",
+                            "stack: weighed again at " + Kinds.MOISTURE_RATIO.ofSi(end, "g/g") + " water on dry; below "
+                                    + Kinds.MOISTURE_RATIO.ofSi(critical, "g/g")
+                                    + " sheets give up water ever more slowly, which tells less of the air. Weigh"
+                                    + " sooner.",
+                            "given", end, "limit", critical);
+                }
+                Reading<Mass> lost = Reading.of(
+                        Kinds.MASS.ofSi(dried.before().value().si() - dried.after().value().si(), "g"),
+                        Kinds.MASS.ofSi(Math.hypot(dried.before().error().si(), dried.after().error().si()), "g"));
+                return DryingModel.calibrate(store, stack, lost, dried.time().value(), dried.air());
+            }
+            if (dryer instanceof Dryer.Blotters blotters) {
+                return DryingModel.calibrate(store, blotters, Kinds.MOISTURE_RATIO.ofSi(start, "g/g"),
+                        Kinds.MOISTURE_RATIO.ofSi(end, "g/g"), dried.changes());
+            }
+            DryingModel.Batch batch = DryingModel.Batch.of(dried.ovenDry().value(), dried.faces(),
+                    Kinds.MOISTURE_RATIO.ofSi(start, "g/g"), Kinds.MOISTURE_RATIO.ofSi(end, "g/g"),
+                    SorptionModel.from(store, furnish()).ratio(dried.air()));
+            return DryingModel.calibrate(store, dryer, batch, dried.time(), dried.air());
+        }
+
+        /**
+         * Counts of several batches are added up. Where they scatter more than one share would let them, both counts
+         * are made smaller by the ratio, which widens the band.
+         *
+         * @source beta distribution with the prior of Jeffreys, recalled, not looked up
+         */
+        Assumptions rejects() {
+            Measurement.Step step = ((Measurement.Count) seen.get(0).reading()).step();
+            double handled = 0;
+            double rejected = 0;
+            for (Seen one : seen) {
+                handled += ((Measurement.Count) one.reading()).handled();
+                rejected += ((Measurement.Count) one.reading()).rejected();
+            }
+            double share = rejected / handled;
+            double chi = 0;
+            for (Seen one : seen) {
+                Measurement.Count count = (Measurement.Count) one.reading();
+                double off = count.rejected() - share * count.handled();
+                chi += share > 0 && share < 1 ? off * off / (count.handled() * share * (1 - share)) : 0;
+            }
+            int free = seen.size() - 1;
+            double over = 1;
+            if (free > 0 && ChiSquaredDistribution.of(free).survivalProbability(chi) < 0.05) {
+                over = chi / free;
+                notices.add(Notice.warning("calibration.counts-disagree",
+                        "Rejects in " + step.word() + " of " + seen.size() + " counts scatter "
+                                + Units.fourDigits(Math.sqrt(over))
+                                + " times as far as one share would let them; the band is widened as much.",
+                        "step", step.word(), "counts", seen.size(), "ratio", Math.sqrt(over)));
+            }
+            double bad = rejected / over + 0.5;
+            double good = (handled - rejected) / over + 0.5;
+            BetaDistribution beta = BetaDistribution.of(bad, good);
+            boolean fold = step == Measurement.Step.FOLDING_CARDS || step == Measurement.Step.FOLDING_ENVELOPES;
+            Scope scope = step == Measurement.Step.FOLDING_CARDS ? Scope.of("card")
+                    : step == Measurement.Step.FOLDING_ENVELOPES ? Scope.of("envelope") : Scope.of(recipe());
+            return put(store, "reject." + (fold ? "folding" : step.word()), scope, bad / (bad + good),
+                    Math.max(1e-9, beta.inverseCumulativeProbability(0.05)),
+                    Math.min(1 - 1e-9, beta.inverseCumulativeProbability(0.95)));
+        }
+
+        Assumptions labour() {
+            Measurement.Hours hours = one(Measurement.Hours.class);
+            Scope scope = Scope.GENERAL;
+            if (hours.work() == Measurement.Work.FORMING) {
+                scope = Scope.of(sheetArea() > store.si("labour.large-sheet", Scope.GENERAL) ? "large" : "small");
+            }
+            return factor(hours.work().id(), store, scope, hours.time().value().si() / hours.count(),
+                    Math.hypot(FIVE_PERCENT_POINT * relative(hours.time()), LEFT_TIME));
+        }
+
+        private double sheetArea() {
+            Optional<Double> couched = record.measurements(Measurement.WeighedSheet.class).stream()
+                    .map(sheet -> sheet.width().value().si() * sheet.height().value().si()).findFirst();
+            return couched.or(() -> record.measurements(Measurement.Finished.class).stream()
+                    .map(sheet -> sheet.width().value().si() * sheet.height().value().si()).findFirst())
+                    .orElseThrow(() -> needs("the size of a sheet"));
+        }
+
+        Assumptions scatter() {
+            List<Amount<Grammage>> weights = new ArrayList<>();
+            for (Seen one : seen) {
+                Measurement.Finished sheet = (Measurement.Finished) one.reading();
+                weights.add(Kinds.GRAMMAGE.ofSi(sheet.mass().value().si()
+                        / (Kinds.LENGTH.siAboveZero(sheet.width().value(), "width of a sheet")
+                        * Kinds.LENGTH.siAboveZero(sheet.height().value(), "height of a sheet")), "g/m2"));
+            }
+            SheetQuality<Grammage> series = SheetQuality.of(Kinds.GRAMMAGE, weights);
+            double likely = FIVE_PERCENT_POINT * series.deviationSi() / series.meanSi();
+            int free = seen.size() - 1;
+            ChiSquaredDistribution chi = ChiSquaredDistribution.of(free);
+            if (!(likely > 0)) {
+                throw Refused.of("calibration.no-scatter",
+                        "finished sheets: all of the same weight; the scale is too coarse to tell their scatter.");
+            }
+            return put(store, "sheet.scatter-grammage", Scope.of(recipe()), likely,
+                    likely * Math.sqrt(free / chi.inverseCumulativeProbability(0.95)),
+                    likely * Math.sqrt(free / chi.inverseCumulativeProbability(0.05)));
+        }
+
+        private Reading<Grammage> grammage(Measurement.Finished sheet) {
+            Amount<Grammage> conditioned = DrySheet.weighed(sheet.mass().value(), sheet.width().value(),
+                    sheet.height().value()).in(sheet.air(), SorptionModel.from(store, furnish())).conditioned()
+                    .grammage();
+            double error = Math.hypot(relative(sheet.mass()),
+                    Math.hypot(relative(sheet.width()), relative(sheet.height())));
+            return Reading.of(conditioned, Kinds.GRAMMAGE.ofSi(Math.max(1e-9, error * conditioned.si()), "g/m2"));
+        }
+
+        /** The drainability of the stock as made: as last read, or else as the beating time gives it. */
+        private Reading<SchopperRiegler> drainability() {
+            Optional<Measurement.NumberRead> read = record.measurements(Measurement.NumberRead.class).stream()
+                    .max(Comparator.comparingDouble(one -> one.beating().value().si()));
+            Optional<Measurement.FreenessRead> freeness = record.measurements(Measurement.FreenessRead.class).stream()
+                    .max(Comparator.comparingDouble(one -> one.beating().value().si()));
+            double first = read.map(one -> one.beating().value().si()).orElse(-1.0);
+            double second = freeness.map(one -> one.beating().value().si()).orElse(-1.0);
+            if (first >= 0 && first >= second) {
+                return read.orElseThrow().number();
+            }
+            if (second >= 0) {
+                return number(freeness.orElseThrow());
+            }
+            double time = beatingTime().si();
+            double number = 0;
+            double error = 0;
+            for (Fibre fibre : furnish().fibres()) {
+                double share = furnish().share(fibre).si();
+                Estimate<SchopperRiegler> one = BeatingModel.from(store, fibre.scope().on(beater()))
+                        .forecast(Kinds.TIME.ofSi(time, "h"));
+                number += share * one.likely().si();
+                error += share * (one.high().si() - one.low().si()) / (2 * FIVE_PERCENT_POINT);
+            }
+            return Reading.of(Kinds.SCHOPPER_RIEGLER.ofSi(number, "SR"), Kinds.SCHOPPER_RIEGLER.ofSi(error, "SR"));
+        }
+
+        private Reading<SchopperRiegler> number(Measurement.FreenessRead read) {
+            DrainabilityModel model = DrainabilityModel.from(store, Scope.GENERAL);
+            Estimate<SchopperRiegler> chart = model.schopperRieglerOf(read.freeness().value()).value();
+            double ofChart = (chart.high().si() - chart.low().si()) / (2 * FIVE_PERCENT_POINT);
+            double ofReading = read.freeness().error().si() == 0 ? 0 : chart.likely().si()
+                    - model.schopperRieglerOf(inwards(read.freeness(), 400)).value().likely().si();
+            return Reading.of(chart.likely(), Kinds.SCHOPPER_RIEGLER.ofSi(Math.hypot(ofChart, ofReading), "SR"));
+        }
+
+        private Amount<WaterRetention> waterRetention() {
+            Reading<SchopperRiegler> number = drainability();
+            Furnish of = furnish();
+            if (store.find("fibre.water-retention-well-beaten", of.scope()).isPresent()) {
+                return WaterRetentionModel.from(store, of.scope()).at(number.value()).value();
+            }
+            double value = 0;
+            for (Fibre fibre : of.fibres()) {
+                value += of.share(fibre).si()
+                        * WaterRetentionModel.from(store, fibre.scope()).at(number.value()).value().si();
+            }
+            return Kinds.WATER_RETENTION.ofSi(value, "g/g");
+        }
+
+        private Amount<Time> beatingTime() {
+            List<Measurement.Load> loads = record.measurements(Measurement.Load.class);
+            if (!loads.isEmpty()) {
+                companions.addAll(loads);
+                return Kinds.TIME.ofSi(loads.stream().mapToDouble(load -> load.time().value().si()).average()
+                        .orElseThrow(), "h");
+            }
+            List<Double> read = new ArrayList<>();
+            record.measurements(Measurement.NumberRead.class).forEach(one -> read.add(one.beating().value().si()));
+            record.measurements(Measurement.FreenessRead.class).forEach(one -> read.add(one.beating().value().si()));
+            return Kinds.TIME.ofSi(read.stream().max(Comparator.naturalOrder())
+                    .orElseThrow(() -> needs("the beating time")), "h");
+        }
+
+        private <M extends Measurement> M one(Class<M> sort) {
+            return sort.cast(seen.get(0).reading());
+        }
+
+        private <M extends Measurement> M companion(Class<M> sort, String what) {
+            List<M> found = record.measurements(sort);
+            if (found.isEmpty()) {
+                throw needs(what);
+            }
+            if (found.stream().distinct().count() > 1) {
+                throw Refused.of("calibration.which",
+                        "calibration: " + record.name() + " says " + what + " in " + found.size()
+                                + " ways; which of them this reading belongs to is not said. Keep a record for each.",
+                        "record", record.name(), "readings", found.size());
+            }
+            companions.addAll(found);
+            return found.get(0);
+        }
+
+        private Refused needs(String what) {
+            return Refused.of("calibration.needs",
+                    "calibration: " + record.name() + " does not say " + what + ", which this reading needs.",
+                    "record", record.name(), "needs", what);
+        }
+
+        private Furnish furnish() {
+            return record.furnish().orElseThrow(() -> needs("the furnish"));
+        }
+
+        private String recipe() {
+            return record.recipe().orElseThrow(() -> needs("the recipe"));
+        }
+
+        private String beater() {
+            return record.beater().orElseThrow(() -> needs("the beater"));
+        }
+
+        private String vat() {
+            return record.vat().orElseThrow(() -> needs("the vat"));
+        }
+
+        private String press() {
+            return record.press().orElseThrow(() -> needs("the press"));
+        }
+
+        private Scope recipeDryer() {
+            return Scope.of(recipe()).on(record.dryer().orElseThrow(() -> needs("the dryer")));
+        }
+
+        private Dryer dryer() {
+            String name = record.dryer().orElseThrow(() -> needs("the dryer"));
+            return dryers.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow(() -> Refused.of(
+                    "calibration.unknown-dryer",
+                    "calibration: the dryer \"" + name + "\" of " + record.name() + " is not among those given: "
+                            + dryers.stream().map(Dryer::name).toList() + ".",
+                    "record", record.name(), "dryer", name, "accepted", dryers.stream().map(Dryer::name).toList()));
+        }
+
+        /** The dry matter of a sample over all of it, or the water. */
+        private Assumptions dryMatter(String id, Scope scope, Reading<Mass> whole, Reading<Mass> dry, double left,
+                boolean water) {
+            double all = Kinds.MASS.siAboveZero(whole.value(), "mass before drying");
+            double rest = Kinds.MASS.siWithin(dry.value(), "mass after drying", 0, all);
+            double half = Math.hypot(
+                    FIVE_PERCENT_POINT * Math.hypot(dry.error().si(), whole.error().si() * rest / all) / all, left);
+            return share(store, id, scope, water ? 1 - rest / all : rest / all, half);
+        }
+    }
+
+    /** A share with its band by difference, kept off 0 and 1. */
+    private static Assumptions share(Assumptions store, String id, Scope scope, double found, double half) {
+        double likely = Math.min(1 - 1e-4, Math.max(1e-4, found));
+        return put(store, id, scope, likely, Math.max(likely / 10, likely - half),
+                Math.min(1 - (1 - likely) / 10, likely + half));
+    }
+
+    /** A value above zero with its band as a factor. */
+    private static Assumptions factor(String id, Assumptions store, Scope scope, double likely, double half) {
+        return put(store, id, scope, likely, likely / (1 + half), likely * (1 + half));
+    }
+
+    private static Assumptions put(Assumptions store, String id, Scope scope, double likely, double low, double high) {
+        double unit = Units.toSi(1, store.unitOf(id));
+        return store.given(id, scope, likely / unit, low / unit, high / unit, Basis.MEASURED_HERE,
+                new Source("measured here"));
+    }
+
+    private static double relative(Reading<?> reading) {
+        return reading.error().si() / reading.value().si();
+    }
+
+    /** A step of the error towards the middle, so that the neighbour is still on the scale. */
+    private static <Q extends Quantity<Q>> Amount<Q> inwards(Reading<Q> reading, double middle) {
+        double value = reading.value().si();
+        return reading.value().kind().ofSi(value + Math.copySign(reading.error().si(), middle - value));
+    }
+
+    private static <Q extends Quantity<Q>> Amount<Q> plus(Reading<Q> reading) {
+        return reading.value().kind().ofSi(reading.value().si() + reading.error().si());
+    }
+}

@@ -1,0 +1,300 @@
+package org.papermath.record;
+
+import java.util.Optional;
+
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+import org.papermath.air.Air;
+import org.papermath.evidence.Reading;
+import org.papermath.fibre.Fibre;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.CanadianFreeness;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.SheetPressure;
+import org.papermath.sheet.Restraint;
+
+/**
+ * Readings that belong together, as they were taken: nothing is worked out, converted or rounded here. Immutable.
+ */
+public sealed interface Measurement {
+    /**
+     * A sample of fibre as bought, weighed and dried in an oven to constant mass.
+     *
+     * @param fibre the fibre
+     * @param asBought the mass as bought
+     * @param dried the mass after drying
+     */
+    record MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) implements Measurement {
+    }
+
+    /**
+     * Fibre weighed for the batch.
+     *
+     * @param fibre the fibre
+     * @param asBought the mass as bought
+     */
+    record FibreWeighed(Fibre fibre, Reading<Mass> asBought) implements Measurement {
+    }
+
+    /**
+     * A load of the beater.
+     *
+     * @param stock the volume of fibre and water together
+     * @param time how long it was beaten
+     */
+    record Load(Reading<Volume> stock, Reading<Time> time) implements Measurement {
+    }
+
+    /**
+     * A Schopper–Riegler number read after a beating time, zero for unbeaten stock.
+     *
+     * @param beating the time so far
+     * @param number the number
+     */
+    record NumberRead(Reading<Time> beating, Reading<SchopperRiegler> number) implements Measurement {
+    }
+
+    /**
+     * A Canadian Standard freeness read after a beating time, zero for unbeaten stock. It is kept as it was measured.
+     *
+     * @param beating the time so far
+     * @param freeness the freeness
+     */
+    record FreenessRead(Reading<Time> beating, Reading<CanadianFreeness> freeness) implements Measurement {
+    }
+
+    /**
+     * A sheet timed on the mould until the sheen has gone.
+     *
+     * @param time the time
+     * @param depth the depth of stock at the start
+     * @param stock oven-dry fibre in a litre of that stock
+     * @param water the temperature of the vat
+     */
+    record TimedSheet(Reading<Time> time, Reading<Length> depth, Reading<FibreConcentration> stock,
+            Amount<Temperature> water) implements Measurement {
+    }
+
+    /**
+     * The stock in the vat.
+     *
+     * @param volume the volume
+     */
+    record VatFilled(Reading<Volume> volume) implements Measurement {
+    }
+
+    /**
+     * A litre of what drips off the mould and a litre of the stirred vat, both dried.
+     *
+     * @param dripping oven-dry solids in a litre that drips off
+     * @param vat oven-dry solids in a litre of the vat
+     */
+    record WaterDried(Reading<FibreConcentration> dripping, Reading<FibreConcentration> vat) implements Measurement {
+    }
+
+    /**
+     * One sheet followed through couching and pressing to the oven.
+     *
+     * @param couched the mass as couched
+     * @param pressed the mass out of the press, if it was weighed there
+     * @param ovenDry the mass out of the oven
+     * @param width the width as couched
+     * @param height the height as couched
+     */
+    record WeighedSheet(Reading<Mass> couched, Optional<Reading<Mass>> pressed, Reading<Mass> ovenDry,
+            Reading<Length> width, Reading<Length> height) implements Measurement {
+    }
+
+    /**
+     * How the post was pressed.
+     *
+     * @param force the force of the press, if it was read
+     * @param pressure the pressure on the sheets
+     * @param hold the time at load
+     */
+    record Pressed(Optional<Reading<Force>> force, Reading<SheetPressure> pressure, Reading<Time> hold)
+            implements Measurement {
+    }
+
+    /**
+     * Sheets or pieces counted at a step.
+     *
+     * @param step the step
+     * @param handled how many went through it, the rejected included; 1 or more
+     * @param rejected how many of them were rejected
+     */
+    record Count(Step step, int handled, int rejected) implements Measurement {
+        /**
+         * Checks the counts.
+         *
+         * @param step the step
+         * @param handled how many went through it, the rejected included; 1 or more
+         * @param rejected how many of them were rejected
+         * @throws Refused if none was handled, or the rejected are fewer than none or more than all
+         */
+        public Count {
+            if (handled < 1 || rejected < 0 || rejected > handled) {
+                throw Refused.of("record.count",
+                        step.word() + ": " + rejected + " rejected of " + handled
+                                + " given; count 1 or more, and no more rejects than that.",
+                        "step", step.word(), "handled", handled, "rejected", rejected);
+            }
+        }
+    }
+
+    /**
+     * Sheets weighed before and after a time in the dryer.
+     *
+     * @param before their mass when it began, all together
+     * @param after their mass when it ended
+     * @param time the time between
+     * @param ovenDry their oven-dry mass, all together
+     * @param faces the area of one face of all of them
+     * @param changes changes of blotters in that time; 0 where there are none
+     * @param air the air of the room
+     */
+    record Dried(Reading<Mass> before, Reading<Mass> after, Reading<Time> time, Reading<Mass> ovenDry,
+            Amount<Area> faces, int changes, Air air) implements Measurement {
+    }
+
+    /**
+     * A finished sheet on scale and ruler.
+     *
+     * @param width its width, across
+     * @param height its height, along
+     * @param mass its mass in the air
+     * @param thickness its thickness, if it was measured
+     * @param ovenDry its mass out of the oven, if it was dried once more
+     * @param air the air it had lain in
+     */
+    record Finished(Reading<Length> width, Reading<Length> height, Reading<Mass> mass,
+            Optional<Reading<Length>> thickness, Optional<Reading<Mass>> ovenDry, Air air) implements Measurement {
+    }
+
+    /**
+     * Marks on a sheet or strip before and after drying.
+     *
+     * @param restraint what held it while it dried
+     * @param wetAlong the distance of the marks along the mould, wet
+     * @param dryAlong the same, dry
+     * @param wetAcross the distance of the marks across the mould, wet
+     * @param dryAcross the same, dry
+     */
+    record Marks(Restraint restraint, Reading<Length> wetAlong, Reading<Length> dryAlong, Reading<Length> wetAcross,
+            Reading<Length> dryAcross) implements Measurement {
+    }
+
+    /**
+     * The time of a step.
+     *
+     * @param work the work
+     * @param time the time of all of it
+     * @param count the sheets, pieces or loads it was for; 1 or more
+     */
+    record Hours(Work work, Reading<Time> time, int count) implements Measurement {
+        /**
+         * Checks the time.
+         *
+         * @param work the work
+         * @param time the time of all of it, above zero
+         * @param count the sheets, pieces or loads it was for; 1 or more
+         * @throws Refused if there is no time or no piece
+         */
+        public Hours {
+            Kinds.TIME.siAboveZero(time.value(), "time of " + work.word());
+            if (count < 1) {
+                throw Refused.of("count.below-one",
+                        work.word() + ": " + count + " given; 1 or more is wanted.", "given", count, "least", 1);
+            }
+        }
+    }
+
+    /** Where sheets and pieces are rejected. */
+    enum Step {
+        /** Forming and couching. */
+        FORMING("forming"),
+        /** Pressing and parting. */
+        PRESSING("pressing"),
+        /** Drying. */
+        DRYING("drying"),
+        /** Surface sizing. */
+        SIZING("sizing"),
+        /** Trimming or tearing to size. */
+        CUTTING("cutting"),
+        /** Folding a card. */
+        FOLDING_CARDS("folding cards"),
+        /** Folding and glueing an envelope. */
+        FOLDING_ENVELOPES("folding envelopes");
+
+        private final String word;
+
+        Step(String word) {
+            this.word = word;
+        }
+
+        /**
+         * Returns the step in words.
+         *
+         * @return for example {@code folding cards}
+         */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Work that takes time, sheet by sheet or load by load. */
+    enum Work {
+        /** Loading, draining and cleaning the beater, by load. */
+        BEATER_LOAD("loading the beater", "labour.beating-load"),
+        /** Measuring and adding colour and size, by load. */
+        ADDITIVES("giving colour and size", "labour.additive-load"),
+        /** Charging the vat, with the trial sheets, by charge. */
+        VAT_CHARGE("charging the vat", "labour.vat-charge"),
+        /** Forming and couching, by sheet. */
+        FORMING("forming and couching", "labour.sheet-time"),
+        /** Parting sheets from felts, by sheet. */
+        PARTING("parting", "labour.part-time"),
+        /** Exchanging a post and pressing again, by post. */
+        SECOND_PRESSING("pressing again", "labour.second-press"),
+        /** Loading or unloading a dryer, by load. */
+        DRYER_LOAD("loading the dryer", "labour.dry-load"),
+        /** Surface sizing, by sheet. */
+        SIZING("sizing", "labour.size"),
+        /** Looking over and sorting, by sheet. */
+        SORTING("sorting", "labour.sort"),
+        /** Trimming or tearing, by sheet. */
+        TRIMMING("trimming", "labour.trim"),
+        /** Folding and glueing, by envelope. */
+        FOLDING("folding", "labour.fold");
+
+        private final String word;
+        private final String id;
+
+        Work(String word, String id) {
+            this.word = word;
+            this.id = id;
+        }
+
+        /**
+         * Returns the work in words.
+         *
+         * @return for example {@code forming and couching}
+         */
+        public String word() {
+            return word;
+        }
+
+        String id() {
+            return id;
+        }
+    }
+}

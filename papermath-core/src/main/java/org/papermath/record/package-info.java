@@ -1,0 +1,5 @@
+/** What was measured while making, what it says of the assumptions, and how even the sheets are. */
+@NullMarked
+package org.papermath.record;
+
+import org.jspecify.annotations.NullMarked;
