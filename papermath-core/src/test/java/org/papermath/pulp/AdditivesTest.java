@@ -150,7 +150,8 @@ class AdditivesTest {
         assertThat(abaca.number(Consistency.percent(0.5)).si()).isCloseTo(347.22, within(0.01));
         assertThat(abaca.notices(Consistency.percent(0.5)).get(0).text())
                 .isEqualTo("The crowding number is 347.2; above about 60"
-                + " fibres form clumps. Thin the vat to 0.0864 %, cut the fibre in the beater, or use a formation aid.");
+                        + " fibres form clumps. Thin the vat to 0.0864 %, cut the fibre in the beater,"
+                        + " or use a formation aid.");
         assertThat(abaca.notices(abaca.clumpingFrom().multiply(0.999))).isEmpty();
         assertThat(abaca.withLength(Kinds.LENGTH.of(1, "mm")).isFree(Consistency.percent(0.5))).isTrue();
         assertThat(Crowding.standard(Scope.of("abaca")).isFree(Consistency.percent(0.5))).isFalse();
