@@ -114,6 +114,9 @@ class DryingModelTest {
     void belowTheEquilibriumOfTheRoomItNeverComes() {
         DryingModel.Batch batch = DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.06),
                 ratio(0.07));
+        DryingRoom wide = DryingRoom.of(cubicMetres(1e5), air(20, 50));
+        assertThat(MODEL.stackIn(wide, VolumeFlow.cubicMetresPerHour(600), batch, SorptionModel.standard()).notices())
+                .extracting(Notice::code).containsExactly("drying.never-equilibrium");
         for (Dryer dryer : List.of(STACK, Dryer.loft("loft", 1, 100))) {
             assertThatThrownBy(() -> MODEL.dry(dryer, batch, air(20, 50)).hours())
                     .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
@@ -209,6 +212,35 @@ class DryingModelTest {
         assertThat(DryingModel.schedule(STACK, 90, hours(20)))
                 .extracting(end -> end.in("h")).containsExactly(20.0, 40.0, 60.0);
         assertThat(DryingModel.schedule(STACK, 40, hours(20))).hasSize(1);
+    }
+
+    /** Three posts of a day and one of the next, in a stack of forty sheets that takes twenty hours. */
+    @Test
+    void postsWaitForTheStack() {
+        List<DryingModel.Load> loads = DryingModel.schedule(STACK, List.of(new DryingModel.Ready(25, hours(1)),
+                new DryingModel.Ready(25, hours(3)), new DryingModel.Ready(25, hours(5)),
+                new DryingModel.Ready(10, hours(70))), hours(20));
+        assertThat(loads).extracting(DryingModel.Load::toString).containsExactly("25 sheets from 1 h to 21 h",
+                "40 sheets from 21 h to 41 h, 10 wait", "10 sheets from 41 h to 61 h", "10 sheets from 70 h to 90 h");
+        assertThat(loads.stream().mapToInt(DryingModel.Load::sheets).sum()).isEqualTo(85);
+        assertThat(DryingModel.schedule(STACK, List.of(), hours(20))).isEmpty();
+        assertThatThrownBy(() -> new DryingModel.Ready(0, hours(1)))
+                .hasMessage("sheets of the post: 0 given; 1 or more is wanted.");
+    }
+
+    @Test
+    void waterOfAKilogramOfPaper() {
+        List<WaterBudget.Step> steps = WaterBudget.steps(Assumptions.standard(), Consistency.percent(0.5),
+                Solids.percent(15), Solids.fraction(1 / 3.0), ratio(0.07));
+        assertThat(steps).extracting(step -> Math.round(1000 * step.water().likely().in("L/kg")) / 1000.0)
+                .containsExactly(150.0, 200.0, 5.667, 3.667, 1.93, 60.0, 250.0);
+        assertThat(steps).extracting(WaterBudget.Step::comesBack)
+                .containsExactly(false, true, false, false, false, false, false);
+        assertThat(steps.get(6).water().low().in("L/kg")).isCloseTo(40, within(1e-9));
+        assertThat(WaterBudget.steps(Assumptions.standard(), Consistency.percent(1), Solids.percent(10),
+                Solids.percent(35), ratio(0.07)).get(2).water().likely().in("L/kg")).isCloseTo(9, within(1e-9));
+        assertThatThrownBy(() -> WaterBudget.steps(Assumptions.standard(), Consistency.percent(1), Solids.percent(20),
+                Solids.percent(15), ratio(0.07))).isInstanceOf(Refused.class);
     }
 
     @Test
