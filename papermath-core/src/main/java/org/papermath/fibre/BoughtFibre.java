@@ -22,11 +22,11 @@ import org.papermath.quantity.Solids;
 /**
  * Fibre as it is bought: which, in what form, how moist, and how much of it cooking and sorting leave. Immutable.
  *
- * <p>Moisture is on the wet basis: water over the mass as bought. What is not given is taken from the assumptions of the
- * fibre; wet pulp has no default, since it may hold any amount of water.
+ * <p>Moisture is on the wet basis: water over the mass as bought. What is not given is taken from the assumptions of
+ * the fibre; wet pulp has no default, since it may hold any amount of water.
  *
- * @source Cross and Bevan, A Text-Book of Paper-Making, 1888 (yields); the trade convention of 900 kg of oven-dry fibre in
- *     a tonne of air-dry pulp
+ * @source Cross and Bevan, A Text-Book of Paper-Making, 1888 (yields); the trade convention of 900 kg of oven-dry fibre
+ *     in a tonne of air-dry pulp
  */
 public final class BoughtFibre {
     /** Above this, what is sold as dry is wet pulp and must be said to be. */
@@ -221,8 +221,8 @@ public final class BoughtFibre {
     }
 
     /**
-     * Returns the yield given, or else that assumed: all of it for fibre ready to beat, the yield of the fibre for rag and
-     * raw fibre.
+     * Returns the yield given, or else that assumed: all of it for fibre ready to beat, the yield of the fibre for rag
+     * and raw fibre.
      *
      * @param assumptions where to look
      * @return oven-dry stuff over oven-dry fibre bought
@@ -238,7 +238,8 @@ public final class BoughtFibre {
         }
         if (form == Form.WET_PULP) {
             throw Refused.of("fibre.no-default", "moisture of " + fibre + " as wet pulp: no default: measure. "
-                    + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(), "fibre", fibre.id(), "property", "moisture as bought");
+                    + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(), "fibre", fibre.id(), "property",
+                    "moisture as bought");
         }
         return FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, assumptions).likelySi();
     }
@@ -293,12 +294,14 @@ public final class BoughtFibre {
         List<Notice> notices = new ArrayList<>();
         if (moisture == null && form != Form.WET_PULP) {
             notices.add(Notice.warning("fibre.moisture-not-measured",
-                    "moisture of " + fibre + " was not measured; " + moisture(assumptions) + " is assumed. Weigh a sample before"
+                    "moisture of " + fibre + " was not measured; " + moisture(assumptions)
+                    + " is assumed. Weigh a sample before"
                             + " and after drying.",
                     "fibre", fibre.id(), "assumed", moisture(assumptions).toString()));
         } else if (moisture != null && form != Form.WET_PULP && moisture > WETTEST_USUAL) {
             notices.add(Notice.warning("fibre.damp",
-                    fibre + " holds " + Kinds.MOISTURE.ofSi(moisture, "%") + " water; air-dry fibre holds at most about 16 %."
+                    fibre + " holds " + Kinds.MOISTURE.ofSi(moisture, "%")
+                    + " water; air-dry fibre holds at most about 16 %."
                             + " It loses weight in a warm room.",
                     "fibre", fibre.id(), "moisture", moisture));
         }

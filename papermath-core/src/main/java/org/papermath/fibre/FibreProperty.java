@@ -7,8 +7,8 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.quantity.Refused;
 
 /**
- * What the library may know of a fibre. Not every fibre has a default for every property: where none is known the answer
- * is to measure, never the number of another fibre.
+ * What the library may know of a fibre. Not every fibre has a default for every property: where none is known the
+ * answer is to measure, never the number of another fibre.
  */
 public enum FibreProperty {
     /** Length of the fibre as it comes to the beater. */
@@ -18,7 +18,8 @@ public enum FibreProperty {
     /** Oven-dry mass of fibre per length. */
     COARSENESS("fibre.coarseness", "coarseness", "Have a fibre analyser tell it."),
     /** Water in bought fibre over its mass as bought. */
-    MOISTURE_AS_BOUGHT("fibre.moisture-as-bought", "moisture as bought", "Weigh a sample before and after drying in an oven."),
+    MOISTURE_AS_BOUGHT("fibre.moisture-as-bought", "moisture as bought",
+            "Weigh a sample before and after drying in an oven."),
     /** Water over oven-dry fibre at which the trade settles. */
     REGAIN("fibre.regain", "commercial regain", "Dry a sample kept at 65 % relative humidity in an oven."),
     /** Oven-dry stuff that sorting and cooking leave. */
@@ -35,7 +36,8 @@ public enum FibreProperty {
     WATER_RETENTION_LONG_BEATEN("fibre.water-retention-long-beaten", "water retention, long-beaten",
             "Have the water retention value measured by centrifuge (ISO 23714)."),
     /** Rate of beating in a studio beater. */
-    BEATING_RATE("beating.rate", "beating rate", "Take the freeness or the draining time before and after an hour of beating."),
+    BEATING_RATE("beating.rate", "beating rate",
+            "Take the freeness or the draining time before and after an hour of beating."),
     /** Density of the sheet, not beaten. */
     DENSITY_UNBEATEN("sheet.density-unbeaten", "sheet density, unbeaten", "Weigh and measure one dry sheet."),
     /** Density of the sheet, moderately beaten. */
@@ -49,7 +51,8 @@ public enum FibreProperty {
     /** Time constant of free shrinkage. */
     SHRINKAGE_TIME("shrinkage.time", "shrinkage, time", "Dry marked strips free at two beating times."),
     /** Monolayer moisture ratio of the isotherm. */
-    SORPTION_MONOLAYER("sorption.monolayer", "isotherm", "Weigh a sheet at a known humidity and again dried in an oven.");
+    SORPTION_MONOLAYER("sorption.monolayer", "isotherm",
+            "Weigh a sheet at a known humidity and again dried in an oven.");
 
     private final String id;
     private final String words;

@@ -1,6 +1,9 @@
 package org.papermath.plan;
 
-/** What to do, in plain numbers of coherent SI: chosen at the likely values, rounded to the tool, held fixed in forecasts. */
+/**
+ * What to do, in plain numbers of coherent SI: chosen at the likely values, rounded to the tool, held fixed in
+ * forecasts.
+ */
 final class Settings {
     final BatchSettings[] batches;
     final PieceSettings[] pieces;

@@ -98,7 +98,8 @@ public final class WaterRetentionModel {
     public Noted<Amount<WaterRetention>> at(Quantity<SchopperRiegler> number) {
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         int last = numbers.length - 1;
-        double value = Beating.waterRetention(x, numbers[0], values[0], numbers[1], values[1], last > 1 ? numbers[2] : Double.NaN,
+        double value = Beating.waterRetention(x, numbers[0], values[0], numbers[1], values[1], last > 1 ? numbers[2]
+                : Double.NaN,
                 last > 1 ? values[2] : Double.NaN);
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.ofSi(value, "g/g");
         if (x > numbers[last]) {

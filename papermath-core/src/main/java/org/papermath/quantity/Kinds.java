@@ -113,7 +113,8 @@ public final class Kinds {
             "g/L", "kg/m3");
 
     /** The kind of strength of a solution. Canonical unit of calculation: {@code kg/m3}. */
-    public static final Kind<SolutionStrength> SOLUTION_STRENGTH = kind("solution strength", SolutionStrength.class, "kg/m3", 0, false, 2500,
+    public static final Kind<SolutionStrength> SOLUTION_STRENGTH = kind("solution strength", SolutionStrength.class,
+            "kg/m3", 0, false, 2500,
             "g/L", "kg/m3");
 
     /** The kind of moisture, wet basis. Canonical unit of calculation: {@code 1}. */

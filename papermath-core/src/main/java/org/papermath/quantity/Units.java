@@ -564,7 +564,8 @@ public final class Units {
         }
         BigDecimal exact = new BigDecimal(value);
         BigDecimal shortest = exact;
-        // Rounding to fifteen digits finds again any shorter decimal, but where the digits of the number itself run out.
+        // Rounding to fifteen digits finds again any shorter decimal, but where the digits of the number itself run
+        // out.
         for (int digits = Math.abs(value) < Double.MIN_NORMAL ? 1 : 15; digits <= 17; digits++) {
             BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
             if (rounded.doubleValue() == value) {

@@ -329,7 +329,8 @@ public final class ShrinkageModel {
 
     /** The two directions about their mean; neither grows for being the smaller one. */
     private static double[] directions(Assumptions store, Scope scope, double mean) {
-        double half = org.papermath.equation.Shrinkage.halfDifference(mean, store.si("shrinkage.direction-difference", scope));
+        double half = org.papermath.equation.Shrinkage.halfDifference(mean,
+                store.si("shrinkage.direction-difference", scope));
         return new double[] {mean - half, mean + half};
     }
 

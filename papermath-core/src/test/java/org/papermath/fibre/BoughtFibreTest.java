@@ -43,7 +43,8 @@ class BoughtFibreTest {
                 .hasMessageStartingWith("yield of kozo: no default: measure.");
         assertThat(bark.notices(TABLE)).extracting(Notice::text)
                 .anySatisfy(text -> assertThat(text).contains("there is no default"));
-        assertThat(bark.withYield(Share.percent(45)).ovenDry(kilograms(1), TABLE).in("kg")).isCloseTo(0.89 * 0.45, EXACT);
+        assertThat(bark.withYield(Share.percent(45)).ovenDry(kilograms(1), TABLE).in("kg"))
+                .isCloseTo(0.89 * 0.45, EXACT);
     }
 
     @Test
@@ -69,7 +70,8 @@ class BoughtFibreTest {
                 .hasMessageStartingWith("moisture of cotton rag as wet pulp: no default: measure.");
         assertThat(pail.withSolids(Solids.percent(20)).ovenDry(kilograms(5), TABLE).in("g"))
                 .isCloseTo(1000, Offset.offset(1e-9));
-        assertThat(pail.withMoistureRatio(MoistureRatio.gramsPerGram(4)).moisture().orElseThrow().si()).isCloseTo(0.8, EXACT);
+        assertThat(pail.withMoistureRatio(MoistureRatio.gramsPerGram(4)).moisture().orElseThrow().si())
+                .isCloseTo(0.8, EXACT);
         assertThatThrownBy(() -> BoughtFibre.of(Fibres.COTTON_RAG, Form.SHEET).withMoisture(Moisture.percent(31)))
                 .isInstanceOf(Refused.class).hasMessageContaining("Call it wet pulp");
         assertThatThrownBy(() -> pail.withMoisture(Moisture.percent(99.5))).isInstanceOf(Refused.class);

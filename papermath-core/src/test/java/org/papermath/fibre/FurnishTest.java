@@ -53,13 +53,14 @@ class FurnishTest {
     @Test
     void refusesSharesThatDoNotAddUp() {
         assertThatThrownBy(() -> Furnish.of(percent(60), COTTON_RAG, percent(30), ABACA)).isInstanceOf(Refused.class)
-                .hasMessage("furnish: the shares 60 % cotton-rag + 30 % abaca add up to 90 %; 100 % is wanted. Correct a share,"
-                        + " or give the oven-dry masses instead.");
+                .hasMessage("furnish: the shares 60 % cotton-rag + 30 % abaca add up to 90 %; 100 % is wanted. "
+                        + "Correct a share, or give the oven-dry masses instead.");
         assertThatThrownBy(() -> Furnish.of(percent(100), COTTON_RAG, percent(0), ABACA)).isInstanceOf(Refused.class)
                 .hasMessageContaining("share of abaca");
         assertThatThrownBy(() -> Furnish.of(percent(50), ABACA, percent(50), ABACA)).isInstanceOf(Refused.class)
                 .hasMessageContaining("abaca stands twice");
-        assertThatThrownBy(() -> Furnish.of(Map.of())).isInstanceOf(Refused.class).hasMessageContaining("no fibre given");
+        assertThatThrownBy(() -> Furnish.of(Map.of())).isInstanceOf(Refused.class)
+                .hasMessageContaining("no fibre given");
         Fibre other = Fibre.of("abaca", "my abaca", Fibre.SourceClass.LEAF);
         assertThatThrownBy(() -> Furnish.of(percent(50), ABACA, percent(50), other)).isInstanceOf(Refused.class)
                 .hasMessageContaining("two fibres have the id abaca");

@@ -69,7 +69,8 @@ class PlanAgreesWithModelsTest {
 
     private static Order order(Furnish furnish, double hours) {
         return Order.of("one piece").recipe(Recipe.of("plain", furnish).beaten(hours(hours)).build())
-                .piece(Piece.of("sheet", 20, "plain").sized(mm(200), mm(280)).weighing(Grammage.gsm(160)).build()).build();
+                .piece(Piece.of("sheet", 20, "plain").sized(mm(200), mm(280)).weighing(Grammage.gsm(160)).build())
+                .build();
     }
 
     static Stream<Arguments> cases() {
@@ -97,7 +98,8 @@ class PlanAgreesWithModelsTest {
                 MoistureRatio.gramsPerGram(1.8), MoistureRatio.gramsPerGram(0.09), MoistureRatio.gramsPerGram(0.07)),
                 Reading.of(hours(14), hours(0.5)), ROOM);
         CouchedSheet sheet = FormedSheet.ofGrammage(Grammage.gsm(140), mm(300), mm(400)).couched();
-        own = PressingModel.calibrate(own, PRESS, sheet, Reading.of(Kinds.MASS.ofSi(2.4 * sheet.ovenDry().si()), grams(0.2)),
+        own = PressingModel.calibrate(own, PRESS, sheet, Reading.of(Kinds.MASS.ofSi(2.4 * sheet.ovenDry().si()),
+                grams(0.2)),
                 WaterRetention.gramsPerGram(1.3), Kinds.SHEET_PRESSURE.of(0.5, "MPa"), Amounts.minutes(15));
         own = DensityModel.calibrate(own, Scope.of("abaca").on(PRESS.name()),
                 Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(210), micrometres(2)),

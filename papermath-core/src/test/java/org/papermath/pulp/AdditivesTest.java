@@ -150,7 +150,8 @@ class AdditivesTest {
         assertThat(abaca.number(Consistency.percent(0.5)).si()).isCloseTo(347.22, within(0.01));
         assertThat(abaca.notices(Consistency.percent(0.5)).get(0).text())
                 .isEqualTo("The crowding number is 347.2; above about 60"
-                + " fibres form clumps. Thin the vat to 0.0864 %, cut the fibre in the beater, or use a formation aid.");
+                        + " fibres form clumps. Thin the vat to 0.0864 %, cut the fibre in the beater,"
+                        + " or use a formation aid.");
         assertThat(abaca.notices(abaca.clumpingFrom().multiply(0.999))).isEmpty();
         assertThat(abaca.withLength(Kinds.LENGTH.of(1, "mm")).isFree(Consistency.percent(0.5))).isTrue();
         assertThat(Crowding.standard(Scope.of("abaca")).isFree(Consistency.percent(0.5))).isFalse();
@@ -159,7 +160,8 @@ class AdditivesTest {
     @Property(tries = 200)
     void theSameTintOnAnyAmountOfFibre(
             @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 20) double fibre,
-            @ForAll @Scale(6) @DoubleRange(min = 0.0001, max = 0.499) double dose,
+            // A hair below the most a dose can be, which rounding on the way back would overstep.
+            @ForAll @Scale(6) @DoubleRange(min = 0.0001, max = 0.499999) double dose,
             @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1) double active) {
         Additive colour = Additive.of("colour", Additive.Purpose.PIGMENT).active(Share.fraction(active));
         AdditiveDose given = AdditiveDose.of(colour, Kinds.DOSE.of(dose, "1"));

@@ -139,7 +139,8 @@ class BeatingModelTest {
                 + " wanted.");
         assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER,
                 List.of(reading(1, 30, 1), reading(1, 31, 1))))
-                .isInstanceOf(Refused.class).hasMessage("beating record of x: two readings after 1 h; take their mean.");
+                .isInstanceOf(Refused.class)
+                .hasMessage("beating record of x: two readings after 1 h; take their mean.");
     }
 
     @Property(tries = 200)
