@@ -201,12 +201,10 @@ class PlanStagesTest {
         // Four in a spur hold each other while they shrink, so they are not formed quite alike.
         double four = 4 * loft.time().likely().si();
         assertThat(spurs.time().likely().si()).isCloseTo(four, within(0.05 * four));
-        PiecePlan.Drying blotters = MakingPlan.of(order, Sample.bare().vat(Vat.of("tub", litres(80)))
-                .dryer(Dryer.blotters("d", 10)).build()).piece("card").drying();
-        assertThat(blotters.blotterChanges()).isPositive();
-        int sheets = MakingPlan.of(order, Sample.bare().vat(Vat.of("tub", litres(80))).build()).piece("card").counts()
-                .sheets();
-        assertThat(blotters.loads()).isEqualTo((sheets + 9) / 10);
+        PiecePlan ten = MakingPlan.of(order, Sample.bare().vat(Vat.of("tub", litres(80)))
+                .dryer(Dryer.blotters("d", 10)).build()).piece("card");
+        assertThat(ten.drying().blotterChanges()).isPositive();
+        assertThat(ten.drying().loads()).isEqualTo((ten.counts().sheets() + 9) / 10);
     }
 
     @Test
