@@ -131,12 +131,30 @@ public final class DensityModel {
      * @return the model
      */
     public static DensityModel from(Assumptions assumptions, Furnish furnish) {
-        if (!furnish.isBlend() || assumptions.find(UNBEATEN, furnish.scope()).isPresent()) {
-            return from(assumptions, furnish.scope());
+        return from(assumptions, furnish, "");
+    }
+
+    /**
+     * Makes the model of a furnish on a press: what was measured on that press stands before what is known of the
+     * furnish or its fibres anywhere.
+     *
+     * @param assumptions the store
+     * @param furnish the fibres
+     * @param press the name of the press; empty for none
+     * @return the model
+     */
+    public static DensityModel from(Assumptions assumptions, Furnish furnish, String press) {
+        Scope whole = on(furnish.scope(), press);
+        if (!furnish.isBlend() || assumptions.find(UNBEATEN, whole).isPresent()) {
+            return from(assumptions, whole);
         }
         List<Part> parts = new ArrayList<>();
-        furnish.shares().forEach((fibre, share) -> parts.add(new Part(share.si(), fibre.scope())));
-        return new DensityModel(assumptions, furnish.scope(), List.copyOf(parts));
+        furnish.shares().forEach((fibre, share) -> parts.add(new Part(share.si(), on(fibre.scope(), press))));
+        return new DensityModel(assumptions, whole, List.copyOf(parts));
+    }
+
+    private static Scope on(Scope scope, String place) {
+        return place.isEmpty() ? scope : scope.on(place);
     }
 
     /**

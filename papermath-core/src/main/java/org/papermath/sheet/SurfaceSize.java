@@ -311,6 +311,15 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                     "The paper would hold " + onPaper() + " of size; old writing papers hold 2.6 to 5.8 % gelatine.",
                     "given", onPaper().toString(), "least", "2.6 %", "most", "5.8 %"));
         }
+        double most = Assumptions.standard().get("size.bath-taken", Scope.GENERAL).highSi();
+        if (pickUp.si() > most) {
+            notices.add(Notice.warning("size.bath-weak",
+                    "The sheet would have to take up " + pickUp + " of its mass of this bath; about "
+                            + Kinds.NUMBER.ofSi(most, "%") + " is the most. For " + onPaper() + " on paper the bath wants "
+                            + Kinds.SHARE.ofSi(Math.min(1, there / most), "%") + " of dry size or more.",
+                    "pickUp", pickUp.toString(), "most", Kinds.NUMBER.ofSi(most, "%").toString(),
+                    "strength", Kinds.SHARE.ofSi(Math.min(1, there / most), "%").toString()));
+        }
         notices.add(Notice.note("size.curing",
                 "Size hardens after drying, and no published figure says how long; " + curing(Assumptions.standard())
                         + " is common practice. Test with ink before the batch is used, and plan the days from your"

@@ -333,7 +333,8 @@ class DryingModelTest {
     @Test
     void mouldAndColdSurfacesInWords() {
         assertThat(DryingRoom.of(cubicMetres(50), air(20, 68)).mouldNotices().get(0).text())
-                .isEqualTo("The room is at 68 % relative humidity: from 65 % on mould grows on paper.");
+                .isEqualTo("The room is at 68 % relative humidity: from 65 % on mould grows on paper (Canadian"
+                        + " Conservation Institute).");
         DryingRoom room = DryingRoom.of(cubicMetres(50), air(20, 50));
         assertThat(room.surfaceNotices(celsius(12.5))).extracting(Notice::code).containsExactly("room.cold-surface");
         assertThat(room.surfaceNotices(celsius(8))).extracting(Notice::code).containsExactly("room.condensation");

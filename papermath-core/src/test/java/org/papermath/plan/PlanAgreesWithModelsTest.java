@@ -164,15 +164,10 @@ class PlanAgreesWithModelsTest {
         DrySheet dry = pressed.dried(shrinks.shrinkage(), sorption, ROOM);
         DrySheet weighed = dry.conditioned(order.weighedIn());
         close(out[at + Out.GRAMMAGE], weighed.grammage().si());
-        Scope dense = furnish.scope().on(PRESS.name());
-        DensityModel density = furnish.isBlend() ? DensityModel.from(known, furnish) : DensityModel.from(known, dense);
-        DensityModel.Result caliper = density.of(weighed.grammage(), Kinds.SHEET_PRESSURE.ofSi(set.pressure),
-                hours(hours));
-        // A blend takes the bulk of its fibres, to which the plan adds what was measured on them at this press.
-        if (!furnish.isBlend()) {
-            close(out[at + Out.CALIPER], caliper.caliper().likely().si());
-            close(out[at + Out.DENSITY], caliper.density().likely().si());
-        }
+        DensityModel.Result caliper = DensityModel.from(known, furnish, PRESS.name()).of(weighed.grammage(),
+                Kinds.SHEET_PRESSURE.ofSi(set.pressure), hours(hours));
+        close(out[at + Out.CALIPER], caliper.caliper().likely().si());
+        close(out[at + Out.DENSITY], caliper.density().likely().si());
 
         DryingModel drying = DryingModel.from(known, Scope.at(dryer.name()));
         int load = Math.min(set.sheets, dryer.capacity());
