@@ -1,6 +1,7 @@
 package org.papermath.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.papermath.quantity.Amounts.mm;
 
 import java.io.IOException;
 import java.lang.module.ModuleDescriptor;
@@ -12,6 +13,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -23,15 +25,20 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.evidence.Assumptions;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.plan.MakingCard;
 import org.papermath.plan.MakingPlan;
+import org.papermath.shape.CutLayout;
+import org.papermath.shape.Envelope;
+import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.SvgDrawing;
 
 /** Every word that people meet stands in the list of words with its origin, and none that they no longer meet. */
 class WordsTest {
     private static final String LIST = "site/words.csv";
     private static final String PREFIX = "org.papermath.";
-    private static final Pattern ROW = Pattern.compile("((?:\"[^\"]*\")|[^,\"]*),(type|member|label),"
+    private static final Pattern ROW = Pattern.compile("((?:\"[^\"]*\")|[^,\"]*),(type|member|label|drawing),"
             + "(standard: [^,\"]+|\"standard: [^\"]+\"|trade|ours),(\"(?:[^\"]|\"\")+\"|[^,\"]+)");
     private static final Pattern MEMBER = Pattern.compile("\\b(?:required|optional|member|has)\\((?:\"([A-Za-z]+)\"|([A-Z_]+))\\)"
             + "|\\bobjects\\(\\w+, \"([A-Za-z]+)\"");
@@ -87,6 +94,30 @@ class WordsTest {
     @Test
     void everyLabelOfTheCardIsListed() {
         assertThat(listed("label")).containsExactlyInAnyOrderElementsOf(MakingCard.labels());
+    }
+
+    @Test
+    void everyWordOfADrawingIsListed() {
+        Set<String> drawn = new TreeSet<>();
+        for (EnvelopeStyle style : EnvelopeStyle.values()) {
+            drawn.addAll(words(SvgDrawing.of("x", Envelope.forCard(style, mm(148), mm(105), mm(0.4), Assumptions.standard()))));
+        }
+        drawn.addAll(words(SvgDrawing.of("x", CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0),
+                EnumSet.allOf(CutLayout.Edge.class)))));
+        assertThat(listed("drawing")).containsExactlyInAnyOrderElementsOf(drawn);
+    }
+
+    /** The texts of a drawing that are words; sizes and the title are left out. */
+    private static Set<String> words(SvgDrawing drawing) {
+        Set<String> words = new TreeSet<>();
+        Matcher text = Pattern.compile("<text[^>]*>([^<]+)</text>").matcher(drawing.svg());
+        while (text.find()) {
+            String word = text.group(1);
+            if (!word.matches("x|[0-9.]+( mm)?|.* \u00d7 .*")) {
+                words.add(word);
+            }
+        }
+        return words;
     }
 
     private static List<String> lines() {
