@@ -63,7 +63,8 @@ public final class Embed {
         plan.notices().forEach(notice -> System.out.println(notice.level() + "  " + notice.code()));
     }
 
-    static Order order() {
+    /** The order this program plans. */
+    public static Order order() {
         Recipe grey = Recipe.of("tide grey",
                         Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW))
                 .beaten(hours(3))
@@ -82,7 +83,8 @@ public final class Embed {
                 .due(LocalDate.of(2027, 1, 22)).build();
     }
 
-    static Studio studio() {
+    /** The studio it is made in. */
+    public static Studio studio() {
         return Studio.of("a one-room studio")
                 .beater(Beater.of("the big beater", litres(45), grams(900)))
                 .vat(Vat.of("the oak vat", litres(70)))

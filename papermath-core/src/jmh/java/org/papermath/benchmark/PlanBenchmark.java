@@ -41,8 +41,8 @@ import org.papermath.shape.Formats;
 import org.papermath.vat.Vat;
 
 /**
- * A plan without bands and one with bands, in the same run: the second may cost at most 1.3 times (2k + 1) of the first, for the
- * k assumptions it varies.
+ * A plan without bands and one with bands, in the same run: the second may cost at most 1.3 times (2k + 1) of the
+ * first, for the k assumptions it varies.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -73,12 +73,14 @@ public class PlanBenchmark {
     }
 
     private static Order order() {
-        Recipe recipe = Recipe.of("grey", Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW))
+        Recipe recipe = Recipe.of("grey", Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30),
+                Fibres.FLAX_RAW))
                 .beaten(hours(3)).adding(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
                 .adding(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
                 .adding(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3)).build();
         return Order.of("benchmark").recipe(recipe)
-                .piece(Piece.of("leaflet", 70, "grey").sized(Formats.ISO_A5).weighing(Grammage.gsm(130)).folded(1).build())
+                .piece(Piece.of("leaflet", 70, "grey").sized(Formats.ISO_A5).weighing(Grammage.gsm(130)).folded(1)
+                .build())
                 .piece(Piece.of("card", 96, "grey").sized(mm(55), mm(90)).weighing(Grammage.gsm(240)).build())
                 .piece(Piece.of("envelope", 40, "grey").weighing(Grammage.gsm(95))
                         .envelopeFor("leaflet", EnvelopeStyle.SIDE_SEAM).build())

@@ -159,8 +159,8 @@ public final class Air {
     }
 
     /**
-     * Returns the temperature to which the air can cool before water falls out of it. Below 0 °C it is the dew point
-     * over supercooled water, not the frost point.
+     * Returns the temperature to which the air can cool before water falls out of it. Below 0 °C it is the frost point:
+     * what falls out there is ice.
      *
      * @return the dew point, at most the temperature of the air
      */
@@ -170,7 +170,7 @@ public final class Air {
     }
 
     /**
-     * Returns what a thermometer in a wet sock shows in this air when it moves.
+     * Returns what a thermometer in a wet sock shows in this air when it moves. Below 0 °C the sock is frozen.
      *
      * @return the wet-bulb temperature, at most the temperature of the air
      */

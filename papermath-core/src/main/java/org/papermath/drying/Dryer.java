@@ -141,7 +141,8 @@ public sealed interface Dryer {
      * @throws Refused if a value is out of range
      */
     static Dryer loft(String name, int sheetsInSpur, int capacity) {
-        return new Loft(named(name), atLeastOne(sheetsInSpur, "sheets in a spur"), atLeastOne(capacity, "sheets at once"));
+        return new Loft(named(name), atLeastOne(sheetsInSpur, "sheets in a spur"),
+                atLeastOne(capacity, "sheets at once"));
     }
 
     /**
@@ -165,7 +166,8 @@ public sealed interface Dryer {
 
     private static int atLeastOne(int count, String what) {
         if (count < 1) {
-            throw Refused.of("count.below-one", what + ": " + count + " given; 1 or more is wanted.", "given", count, "least", 1);
+            throw Refused.of("count.below-one", what + ": " + count + " given; 1 or more is wanted.", "given", count,
+                    "least", 1);
         }
         return count;
     }

@@ -1,12 +1,12 @@
 package org.papermath.drying;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 
@@ -24,6 +24,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Irradiance;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MassFlow;
 import org.papermath.quantity.MassFlux;
@@ -272,7 +273,7 @@ public final class DryingModel {
             return loft(batch, air, loft.sheetsInSpur(), false);
         }
         if (dryer instanceof Dryer.Boards) {
-            return boards(batch, air, Kinds.NUMBER.ofSi(0));
+            return boards(batch, air, Irradiance.wattsPerSquareMetre(0));
         }
         return blotters(batch);
     }
@@ -345,6 +346,10 @@ public final class DryingModel {
         double celsius = start.temperature().si() - ZERO_CELSIUS;
         double pressure = start.pressure().si();
         double margin = batch.end().si() - batch.equilibrium().si();
+        if (margin <= 0 && batch.start().si() > batch.end().si()) {
+            return result(Double.POSITIVE_INFINITY, evaporation(flow, celsius, start.humidity().si(), pressure), batch,
+                    start, rangeNotices(start));
+        }
         double critical = assumptions.si("drying.critical-ratio", scope);
         double mass = batch.ovenDry().si();
         double humidityRatio = room.humidityRatio();
@@ -408,12 +413,13 @@ public final class DryingModel {
      *
      * @param batch what is dried at once
      * @param air the air
-     * @param sun the irradiance of the sun on the boards in W/m², 0 to 1200; a plain number of the kind {@code number}
+     * @param sun the irradiance of the sun on the boards, 0 in the shade to 1200 W/m²; the sheet is taken to use a
+     *     share of it ({@code drying.sun-share})
      * @return how long it takes
      * @throws Refused if the irradiance is out of range
      */
-    public Result boards(Batch batch, Air air, Quantity<Dimensionless> sun) {
-        double watts = Kinds.NUMBER.siWithin(sun, "sun on the boards in W/m²", 0, 1200);
+    public Result boards(Batch batch, Air air, Quantity<Irradiance> sun) {
+        double watts = Kinds.IRRADIANCE.siWithin(sun, "sun on the boards", 0, 1200);
         double flux = flux(air, false, Drying.boardSun(assumptions.si("drying.sun-share", scope), watts));
         double time = Drying.hungTime(batch.grammage(), batch.start().si(), batch.end().si(), 1, 1, flux,
                 assumptions.si("drying.loft-tail", scope));
@@ -647,6 +653,79 @@ public final class DryingModel {
             ends.add(Kinds.TIME.ofSi(load * time, "h"));
         }
         return List.copyOf(ends);
+    }
+
+    /**
+     * A post that comes out of the press.
+     *
+     * @param sheets its sheets, 1 or more
+     * @param at when it is ready to dry, from the start of the day
+     */
+    public record Ready(int sheets, Amount<Time> at) {
+        /**
+         * Checks the post.
+         *
+         * @param sheets its sheets, 1 or more
+         * @param at when it is ready to dry
+         * @throws Refused if it has no sheets
+         */
+        public Ready {
+            if (sheets < 1) {
+                throw Refused.of("count.below-one", "sheets of the post: " + sheets + " given; 1 or more is wanted.",
+                        "given", sheets, "least", 1);
+            }
+        }
+
+        @Override
+        public String toString() {
+            return sheets + " sheets at " + at;
+        }
+    }
+
+    /**
+     * One filling of a dryer.
+     *
+     * @param sheets the sheets in it
+     * @param start when it is filled
+     * @param end when it is dry
+     * @param waiting sheets that are ready and find no room in it; keep them wet under a weight or a cloth
+     */
+    public record Load(int sheets, Amount<Time> start, Amount<Time> end, int waiting) {
+        @Override
+        public String toString() {
+            return sheets + " sheets from " + start + " to " + end + (waiting > 0 ? ", " + waiting + " wait" : "");
+        }
+    }
+
+    /**
+     * Plans the fillings of a dryer for several posts: as soon as it is free and a post is ready it takes the sheets
+     * that are there, first come, first dried, up to its capacity.
+     *
+     * @param dryer the dryer, for how many sheets dry at once
+     * @param posts the posts, in any order
+     * @param oneLoad the time of a full load
+     * @return the fillings in order, an unmodifiable list
+     * @throws Refused if the time is out of range
+     */
+    public static List<Load> schedule(Dryer dryer, List<Ready> posts, Quantity<Time> oneLoad) {
+        double time = Kinds.TIME.siAboveZero(oneLoad, "time of a load");
+        List<Ready> coming = new ArrayList<>(posts);
+        coming.sort(Comparator.comparingDouble(post -> post.at().si()));
+        List<Load> loads = new ArrayList<>();
+        double free = 0;
+        int there = 0;
+        int next = 0;
+        while (there > 0 || next < coming.size()) {
+            double start = there > 0 ? free : Math.max(free, coming.get(next).at().si());
+            while (next < coming.size() && coming.get(next).at().si() <= start) {
+                there += coming.get(next++).sheets();
+            }
+            int taken = Math.min(there, dryer.capacity());
+            there -= taken;
+            free = start + time;
+            loads.add(new Load(taken, Kinds.TIME.ofSi(start, "h"), Kinds.TIME.ofSi(free, "h"), there));
+        }
+        return List.copyOf(loads);
     }
 
     /**

@@ -202,18 +202,19 @@ public final class DryingRoom {
         if (humidity >= stop.si()) {
             return List.of(Notice.warning("room.mould-stop",
                     "The room is at " + air.humidity() + " relative humidity: from " + stop
-                            + " on mould grows fast on paper and size. Stop drying and ventilate.",
+                            + " on mould grows fast on paper and size (" + guidance + "). Stop drying and ventilate.",
                     "given", air.humidity().toString(), "limit", stop.toString(), "guidance", guidance));
         }
         if (humidity >= caution.si()) {
             return List.of(Notice.warning("room.mould-caution",
                     "The room is at " + air.humidity() + " relative humidity: from " + caution
-                    + " on mould grows on paper.",
+                    + " on mould grows on paper (" + guidance + ").",
                     "given", air.humidity().toString(), "limit", caution.toString(), "guidance", guidance));
         }
         if (humidity >= note.si()) {
             return List.of(Notice.note("room.mould-note",
-                    "The room is at " + air.humidity() + " relative humidity; paper is better kept below " + note + ".",
+                    "The room is at " + air.humidity() + " relative humidity; paper is better kept below " + note + " ("
+                            + guidance + ").",
                     "given", air.humidity().toString(), "limit", note.toString(), "guidance", guidance));
         }
         return List.of();

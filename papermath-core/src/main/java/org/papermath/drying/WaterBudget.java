@@ -7,13 +7,20 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
+import org.papermath.equation.Pressing;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LiquorRatio;
+import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
+import org.papermath.quantity.Solids;
 
 /**
  * The water a studio uses for its paper, and the fibre that goes down the drain with it.
@@ -46,6 +53,65 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      */
     public static WaterBudget of(Quantity<Volume> used, Quantity<Mass> paper) {
         return new WaterBudget(Kinds.VOLUME.check(used, "water used"), Kinds.MASS.check(paper, "paper made"));
+    }
+
+    /**
+     * Water of one step, over the oven-dry paper.
+     *
+     * @param name the step
+     * @param water the water in it, with its usual range
+     * @param comesBack whether it is used again rather than let go
+     */
+    public record Step(String name, Estimate<LiquorRatio> water, boolean comesBack) {
+        @Override
+        public String toString() {
+            return name + ": " + water + (comesBack ? ", comes back" : "");
+        }
+    }
+
+    /**
+     * Returns where the water of a kilogram of paper goes: rinsing, the vat, the couched sheet, press, air, felts and
+     * cleaning up, and all the fresh water of a small studio. Steps that follow from what is given have no range.
+     *
+     * @param assumptions the store
+     * @param vat the consistency of the vat
+     * @param couched the solids after couching
+     * @param pressed the solids after pressing, at least those after couching
+     * @param dry the moisture ratio of the dry paper
+     * @return an unmodifiable list, in the order of the work
+     * @throws Refused if a value is out of range
+     */
+    public static List<Step> steps(Assumptions assumptions, Quantity<Consistency> vat, Quantity<Solids> couched,
+            Quantity<Solids> pressed, Quantity<MoistureRatio> dry) {
+        double c = Kinds.CONSISTENCY.siAboveZero(vat, "consistency of the vat");
+        double wet = Pressing.ratioOfSolids(Kinds.SOLIDS.si(couched, "solids after couching"));
+        double out = Pressing.ratioOfSolids(Kinds.SOLIDS.siWithin(pressed, "solids after pressing",
+                Kinds.SOLIDS.si(couched, "solids after couching"), 1));
+        double last = Kinds.MOISTURE_RATIO.siWithin(dry, "moisture ratio of the dry paper", 0, out);
+        return List.of(
+                usual(assumptions, "rinsing cooked or retted fibre", "water.rinse"),
+                worked("in the vat", 1 / c, true),
+                worked("leaves with the couched sheet", wet, false),
+                worked("of it, out in the press", wet - out, false),
+                worked("of it, into the air of the room", out - last, false),
+                usual(assumptions, "felts and cleaning up", "water.clean-up"),
+                usual(assumptions, "all fresh water of a small studio", "water.total"));
+    }
+
+    private static Step usual(Assumptions assumptions, String name, String id) {
+        Assumption one = assumptions.get(id, Scope.GENERAL);
+        return new Step(name, Estimate.of(litres(one.likelySi()), litres(one.lowSi()), litres(one.highSi()),
+                List.of(new Estimate.Driver(one, 1))), false);
+    }
+
+    /** A step of some water over dry mass, kg/kg; a litre of water is taken for a kilogram. */
+    private static Step worked(String name, double ratio, boolean comesBack) {
+        Amount<LiquorRatio> water = litres(ratio / 1000);
+        return new Step(name, Estimate.of(water, water, water, List.of()), comesBack);
+    }
+
+    private static Amount<LiquorRatio> litres(double si) {
+        return Kinds.LIQUOR_RATIO.ofSi(si, "L/kg");
     }
 
     /**

@@ -35,8 +35,8 @@ public final class Beating {
     }
 
     /**
-     * Water retention value by drainability: level below the unbeaten point, straight to the well-beaten point, and straight on
-     * to the long-beaten one where there is one; the last line goes on.
+     * Water retention value by drainability: level below the unbeaten point, straight to the well-beaten point, and
+     * straight on to the long-beaten one where there is one; the last line goes on.
      *
      * @param number Schopper-Riegler number
      * @param unbeatenNumber that of unbeaten fibre

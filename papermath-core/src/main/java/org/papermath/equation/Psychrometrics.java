@@ -3,8 +3,9 @@ package org.papermath.equation;
 /**
  * State of moist air: temperatures in degrees Celsius, pressures in Pa, per mass of dry air where said.
  *
- * <p>Equations of the ASHRAE handbook's chapter on psychrometrics, without enhancement factor. Saturation is over
- * liquid water; below 0 °C the equation is carried on (over supercooled water).
+ * <p>Equations of the ASHRAE handbook's chapter on psychrometrics, without enhancement factor, which leaves the
+ * humidity ratio of saturated air about 0.5 % below the handbook's table. Saturation is over liquid water from 0 °C on
+ * and over ice below, as in the handbook.
  */
 public final class Psychrometrics {
     /** Pressure of the standard atmosphere at sea level, Pa (exact by definition). */
@@ -24,9 +25,15 @@ public final class Psychrometrics {
 
     private Psychrometrics() {}
 
-    /** Saturation pressure (Pa) over liquid water, 0 to 200 °C (Hyland and Wexler 1983). */
+    /** Saturation pressure (Pa) over liquid water from 0 to 200 °C, over ice from -100 to 0 °C (Hyland and Wexler 1983). */
     public static double saturationPressure(double celsius) {
         double t = celsius + ZERO_CELSIUS;
+        if (celsius < 0) {
+            return Math.exp(-5.6745359e3 / t
+                    + 6.3925247
+                    + t * (-9.677843e-3 + t * (6.2215701e-7 + t * (2.0747825e-9 + t * -9.484024e-13)))
+                    + 4.1635019 * Math.log(t));
+        }
         return Math.exp(-5.8002206e3 / t
                 + 1.3914993
                 + t * (-4.8640239e-2 + t * (4.1764768e-5 + t * -1.4452093e-8))
@@ -92,27 +99,35 @@ public final class Psychrometrics {
         return 1e3 * (1.006 * celsius + humidityRatio * (2501 + 1.86 * celsius));
     }
 
-    /** Humidity ratio from dry-bulb and wet-bulb temperature. */
+    /** Humidity ratio from dry-bulb and wet-bulb temperature; below 0 °C the water in the sock is frozen. */
     public static double humidityRatioOfWetBulb(double celsius, double wetBulb, double pressure) {
         double saturated = saturatedHumidityRatio(wetBulb, pressure);
+        if (wetBulb < 0) {
+            return ((2830 - 0.24 * wetBulb) * saturated - 1.006 * (celsius - wetBulb))
+                    / (2830 + 1.86 * celsius - 2.1 * wetBulb);
+        }
         return ((2501 - 2.326 * wetBulb) * saturated - 1.006 * (celsius - wetBulb))
                 / (2501 + 1.86 * celsius - 4.186 * wetBulb);
     }
 
     /**
      * Wet-bulb temperature from dry-bulb temperature, humidity ratio and air pressure; the dry-bulb temperature itself
-     * when the air is saturated or beyond.
+     * when the air is saturated or beyond. Near 0 °C air can have two, one over water and one over ice; it is the one
+     * over water then.
      */
     public static double wetBulb(double celsius, double humidityRatio, double pressure) {
         if (humidityRatio >= saturatedHumidityRatio(celsius, pressure)) {
             return celsius;
         }
+        boolean frozen = celsius < 0 || humidityRatio < humidityRatioOfWetBulb(celsius, 0, pressure);
+        // The two branches of the equation meet at 0 °C with a step, so each is searched by itself.
         return Roots.between(
-                COLDEST, celsius, wet -> humidityRatioOfWetBulb(celsius, wet, pressure) - humidityRatio);
+                frozen ? COLDEST : 0, frozen ? Math.min(celsius, -Double.MIN_NORMAL) : celsius,
+                wet -> humidityRatioOfWetBulb(celsius, wet, pressure) - humidityRatio);
     }
 
     /**
-     * Dew-point temperature of a vapour pressure (Pa), between -100 and 200 °C.
+     * Dew-point temperature of a vapour pressure (Pa), between -100 and 200 °C; below 0 °C that of frost.
      *
      * @throws ArithmeticException for a vapour pressure outside them
      */

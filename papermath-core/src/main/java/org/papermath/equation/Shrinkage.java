@@ -79,7 +79,9 @@ public final class Shrinkage {
         return along + across - along * across;
     }
 
-    /** Half the difference of the two directions about their mean, held so that neither grows for being the smaller one. */
+    /**
+     * Half the difference of the two directions about their mean, held so that neither grows for being the smaller one.
+     */
     public static double halfDifference(double mean, double difference) {
         return Math.max(-mean, Math.min(mean, difference / 2));
     }

@@ -36,7 +36,9 @@ public final class Assumptions {
     private final String edition;
     private final Map<String, Assumption> table;
     private final Map<String, Assumption> byKey;
-    /** By id, then by the text of the scope: a look-up asks several scopes and should not glue texts together for each. */
+    /**
+     * By id, then by the text of the scope: a look-up asks several scopes and should not glue texts together for each.
+     */
     private final Map<String, Map<String, Assumption>> byId;
 
     /** Loads the table on first use only. */
@@ -213,7 +215,8 @@ public final class Assumptions {
      * @return the new store
      * @throws Refused if the id is not known, or the numbers are out of order or out of bounds
      */
-    public Assumptions given(String id, Scope scope, double value, double low, double high, Basis basis, Source source) {
+    public Assumptions given(String id, Scope scope, double value, double low, double high, Basis basis,
+            Source source) {
         return with(pattern(id, scope).with(scope, value, low, high, basis, source));
     }
 

@@ -22,18 +22,15 @@ import org.papermath.quantity.Solids;
 /**
  * Fibre as it is bought: which, in what form, how moist, and how much of it cooking and sorting leave. Immutable.
  *
- * <p>Moisture is on the wet basis: water over the mass as bought. What is not given is taken from the assumptions of the
- * fibre; wet pulp has no default, since it may hold any amount of water.
+ * <p>Moisture is on the wet basis: water over the mass as bought. What is not given is taken from the assumptions of
+ * the fibre; wet pulp has no default, since it may hold any amount of water.
  *
- * @source Cross and Bevan, A Text-Book of Paper-Making, 1888 (yields); the trade convention of 900 kg of oven-dry fibre in
- *     a tonne of air-dry pulp
+ * @source Cross and Bevan, A Text-Book of Paper-Making, 1888 (yields); the trade convention of 900 kg of oven-dry fibre
+ *     in a tonne of air-dry pulp
  */
 public final class BoughtFibre {
     /** Above this, what is sold as dry is wet pulp and must be said to be. */
     private static final double WETTEST_DRY_FORM = 0.30;
-
-    /** Above this, fibre sold as air-dry has been damped or stored damp. */
-    private static final double WETTEST_USUAL = 0.16;
 
     private final Fibre fibre;
     private final Form form;
@@ -221,8 +218,8 @@ public final class BoughtFibre {
     }
 
     /**
-     * Returns the yield given, or else that assumed: all of it for fibre ready to beat, the yield of the fibre for rag and
-     * raw fibre.
+     * Returns the yield given, or else that assumed: all of it for fibre ready to beat, the yield of the fibre for rag
+     * and raw fibre.
      *
      * @param assumptions where to look
      * @return oven-dry stuff over oven-dry fibre bought
@@ -238,7 +235,8 @@ public final class BoughtFibre {
         }
         if (form == Form.WET_PULP) {
             throw Refused.of("fibre.no-default", "moisture of " + fibre + " as wet pulp: no default: measure. "
-                    + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(), "fibre", fibre.id(), "property", "moisture as bought");
+                    + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(), "fibre", fibre.id(), "property",
+                    "moisture as bought");
         }
         return FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, assumptions).likelySi();
     }
@@ -262,6 +260,51 @@ public final class BoughtFibre {
         Amount<Mass> mass = Kinds.MASS.check(asBought, "mass of " + fibre + " as bought");
         double dry = org.papermath.equation.Moisture.ovenDryOfWetBasis(mass.si(), wetBasis(assumptions));
         return like(mass, org.papermath.equation.Moisture.stuff(dry, left(assumptions)));
+    }
+
+    /**
+     * Returns the oven-dry fibre in a mass as bought, before cooking and sorting take their part: what alkali is weighed on.
+     *
+     * @param asBought the mass on the scale or the invoice
+     * @param assumptions for what was not given
+     * @return the oven-dry mass, {@code m (1 - w)}
+     * @throws Refused if the mass is out of range, or no moisture is given or assumed
+     */
+    public Amount<Mass> ovenDryRaw(Quantity<Mass> asBought, Assumptions assumptions) {
+        Amount<Mass> mass = Kinds.MASS.check(asBought, "mass of " + fibre + " as bought");
+        return like(mass, org.papermath.equation.Moisture.ovenDryOfWetBasis(mass.si(), wetBasis(assumptions)));
+    }
+
+    /**
+     * Returns what a mass as bought is charged as by the air-dry convention: oven-dry fibre over 0.9.
+     *
+     * @param asBought the mass on the scale
+     * @param assumptions for a moisture that was not given
+     * @return the air-dry mass, {@code m (1 - w) / 0.9}
+     * @throws Refused if the mass is out of range, or no moisture is given or assumed
+     */
+    public Amount<Mass> airDryMass(Quantity<Mass> asBought, Assumptions assumptions) {
+        Amount<Mass> raw = ovenDryRaw(asBought, assumptions);
+        return like(raw, org.papermath.equation.Moisture.airDry(raw.si()));
+    }
+
+    /**
+     * Returns the mass to buy for a number of sheets and what stays behind in the vat.
+     *
+     * @param sheets the sheets to pull, 1 or more
+     * @param each oven-dry fibre of one
+     * @param heel oven-dry fibre that stays in vat and pails; zero if there is none
+     * @param assumptions for what was not given
+     * @return the mass as bought, {@code (n m + heel) / Y / (1 - w)}
+     * @throws Refused if a value is out of range, or something is neither given nor assumed
+     */
+    public Amount<Mass> asBoughtForSheets(int sheets, Quantity<Mass> each, Quantity<Mass> heel, Assumptions assumptions) {
+        if (sheets < 1) {
+            throw Refused.of("fibre.no-sheets", "sheets: " + sheets + " given; one or more is wanted.", "given", sheets);
+        }
+        double stuff = sheets * Kinds.MASS.siAboveZero(each, "oven-dry fibre of a sheet")
+                + Kinds.MASS.si(heel, "fibre that stays in the vat");
+        return asBought(Kinds.MASS.ofSi(stuff, "g"), assumptions);
     }
 
     /**
@@ -293,12 +336,14 @@ public final class BoughtFibre {
         List<Notice> notices = new ArrayList<>();
         if (moisture == null && form != Form.WET_PULP) {
             notices.add(Notice.warning("fibre.moisture-not-measured",
-                    "moisture of " + fibre + " was not measured; " + moisture(assumptions) + " is assumed. Weigh a sample before"
+                    "moisture of " + fibre + " was not measured; " + moisture(assumptions)
+                    + " is assumed. Weigh a sample before"
                             + " and after drying.",
                     "fibre", fibre.id(), "assumed", moisture(assumptions).toString()));
-        } else if (moisture != null && form != Form.WET_PULP && moisture > WETTEST_USUAL) {
+        } else if (moisture != null && form != Form.WET_PULP && moisture > assumptions.si("fibre.moisture-warning", fibre.scope())) {
             notices.add(Notice.warning("fibre.damp",
-                    fibre + " holds " + Kinds.MOISTURE.ofSi(moisture, "%") + " water; air-dry fibre holds at most about 16 %."
+                    fibre + " holds " + Kinds.MOISTURE.ofSi(moisture, "%")
+                    + " water; air-dry fibre holds at most about 16 %."
                             + " It loses weight in a warm room.",
                     "fibre", fibre.id(), "moisture", moisture));
         }

@@ -9,8 +9,8 @@ import org.papermath.quantity.Refused;
 /**
  * A papermaking fibre: who it is, not what it does. Immutable.
  *
- * <p>Its numbers are assumptions found by its {@linkplain #scope() scope}. A fibre may have kin, which is asked where the
- * fibre itself has no value: a second-cut linter is a linter, and a linter is cotton.
+ * <p>Its numbers are assumptions found by its {@linkplain #scope() scope}. A fibre may have kin, which is asked where
+ * the fibre itself has no value: a second-cut linter is a linter, and a linter is cotton.
  */
 public final class Fibre {
     private final String id;

@@ -1,14 +1,18 @@
 package org.papermath.fibre;
 
+import java.util.Objects;
 import java.util.Optional;
 
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Noted;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Source;
 import org.papermath.quantity.Refused;
 
 /**
- * What the library may know of a fibre. Not every fibre has a default for every property: where none is known the answer
- * is to measure, never the number of another fibre.
+ * What the library may know of a fibre. Not every fibre has a default for every property: where none is known the
+ * answer is to measure, never the number of another fibre.
  */
 public enum FibreProperty {
     /** Length of the fibre as it comes to the beater. */
@@ -18,7 +22,8 @@ public enum FibreProperty {
     /** Oven-dry mass of fibre per length. */
     COARSENESS("fibre.coarseness", "coarseness", "Have a fibre analyser tell it."),
     /** Water in bought fibre over its mass as bought. */
-    MOISTURE_AS_BOUGHT("fibre.moisture-as-bought", "moisture as bought", "Weigh a sample before and after drying in an oven."),
+    MOISTURE_AS_BOUGHT("fibre.moisture-as-bought", "moisture as bought",
+            "Weigh a sample before and after drying in an oven."),
     /** Water over oven-dry fibre at which the trade settles. */
     REGAIN("fibre.regain", "commercial regain", "Dry a sample kept at 65 % relative humidity in an oven."),
     /** Oven-dry stuff that sorting and cooking leave. */
@@ -35,7 +40,8 @@ public enum FibreProperty {
     WATER_RETENTION_LONG_BEATEN("fibre.water-retention-long-beaten", "water retention, long-beaten",
             "Have the water retention value measured by centrifuge (ISO 23714)."),
     /** Rate of beating in a studio beater. */
-    BEATING_RATE("beating.rate", "beating rate", "Take the freeness or the draining time before and after an hour of beating."),
+    BEATING_RATE("beating.rate", "beating rate",
+            "Take the freeness or the draining time before and after an hour of beating."),
     /** Density of the sheet, not beaten. */
     DENSITY_UNBEATEN("sheet.density-unbeaten", "sheet density, unbeaten", "Weigh and measure one dry sheet."),
     /** Density of the sheet, moderately beaten. */
@@ -49,7 +55,8 @@ public enum FibreProperty {
     /** Time constant of free shrinkage. */
     SHRINKAGE_TIME("shrinkage.time", "shrinkage, time", "Dry marked strips free at two beating times."),
     /** Monolayer moisture ratio of the isotherm. */
-    SORPTION_MONOLAYER("sorption.monolayer", "isotherm", "Weigh a sheet at a known humidity and again dried in an oven.");
+    SORPTION_MONOLAYER("sorption.monolayer", "isotherm",
+            "Weigh a sheet at a known humidity and again dried in an oven.");
 
     private final String id;
     private final String words;
@@ -111,5 +118,73 @@ public enum FibreProperty {
         return find(fibre, assumptions).orElseThrow(() -> Refused.of("fibre.no-default",
                 words + " of " + fibre + ": no default: measure. " + howToMeasure,
                 "id", id, "fibre", fibre.id(), "property", words));
+    }
+
+    /** What becomes of a property when fibres are blended. */
+    public enum Mixing {
+        /** The mean by oven-dry mass: each fibre brings its own part. */
+        BY_MASS,
+        /** Fibres act on one another: the mean by mass is a guess until a sheet of the blend is tested. */
+        TEST,
+        /** It belongs to each fibre as it is bought, before there is a blend. */
+        OF_EACH
+    }
+
+    /**
+     * Returns what becomes of the property in a blend.
+     *
+     * @return the rule
+     */
+    public Mixing mixing() {
+        return switch (this) {
+            case MOISTURE_AS_BOUGHT, YIELD -> Mixing.OF_EACH;
+            case LENGTH, REGAIN, OWN_ASH, WATER_RETENTION_UNBEATEN, WATER_RETENTION_WELL_BEATEN,
+                    WATER_RETENTION_LONG_BEATEN, SORPTION_MONOLAYER -> Mixing.BY_MASS;
+            default -> Mixing.TEST;
+        };
+    }
+
+    /**
+     * Returns the property of a furnish: one measured for the blend itself where there is one, else the mean by oven-dry
+     * mass of its fibres.
+     *
+     * @param furnish the furnish
+     * @param assumptions where to look
+     * @return the value with its band, in the scope of the furnish; with a warning where the mean is only a guess and a
+     *     sheet of the blend must be tested
+     * @throws Refused if a fibre has none and no default, or the property belongs to each fibre as it is bought
+     */
+    public Noted<Assumption> of(Furnish furnish, Assumptions assumptions) {
+        if (!furnish.isBlend()) {
+            return Noted.of(of(furnish.fibres().get(0), assumptions));
+        }
+        Optional<Assumption> own = assumptions.find(id, furnish.scope())
+                .filter(found -> found.scope().subject().equals(furnish.scope().subject()));
+        if (own.isPresent()) {
+            return Noted.of(own.get());
+        }
+        if (mixing() == Mixing.OF_EACH) {
+            throw Refused.of("furnish.of-each", words + " of " + furnish
+                    + ": it belongs to each fibre as it is bought. Ask for each of them.",
+                    "id", id, "furnish", furnish.toString());
+        }
+        double likely = 0;
+        double low = 0;
+        double high = 0;
+        Assumption pattern = null;
+        for (Fibre fibre : furnish.fibres()) {
+            Assumption each = of(fibre, assumptions);
+            double share = furnish.share(fibre).si();
+            likely += share * each.likely();
+            low += share * each.low();
+            high += share * each.high();
+            pattern = each;
+        }
+        Assumption mean = Objects.requireNonNull(pattern).with(furnish.scope(), likely, low, high, pattern.basis(),
+                new Source("mean by oven-dry mass of the fibres of " + furnish));
+        return mixing() == Mixing.BY_MASS ? Noted.of(mean) : Noted.of(mean, Notice.warning("furnish.test-the-blend",
+                words + " of " + furnish + " is a mean by mass, which such blends need not follow. Make a sheet of the blend"
+                        + " and test it: " + howToMeasure,
+                "id", id, "furnish", furnish.toString()));
     }
 }

@@ -65,7 +65,8 @@ public final class Fibres {
     public static final Fibre HARDWOOD_KRAFT =
             Fibre.of("hardwood-kraft", "hardwood bleached kraft", SourceClass.WOOD, "kraft");
 
-    private static final List<Fibre> ALL = List.of(LINTER_SECOND_CUT, LINTER_FIRST_CUT, COTTON_RAG, DENIM, ABACA, FLAX_RAW,
+    private static final List<Fibre> ALL = List.of(LINTER_SECOND_CUT, LINTER_FIRST_CUT, COTTON_RAG, DENIM, ABACA,
+            FLAX_RAW,
             LINEN_RAG, HEMP_RAW, KOZO, MITSUMATA, GAMPI, SISAL, JUTE, ESPARTO, STRAW, SOFTWOOD_KRAFT, HARDWOOD_KRAFT);
 
     private Fibres() {
@@ -110,7 +111,8 @@ public final class Fibres {
                 : ALL.stream().min(Comparator.comparingInt(fibre -> Math.min(distance(wanted, plain(fibre.id())),
                         distance(wanted, plain(fibre.name()))))).orElseThrow();
         throw Refused.of("fibre.unknown",
-                "fibre: \"" + text + "\" is not one the library knows. The nearest is " + nearest.id() + " (" + nearest.name()
+                "fibre: \"" + text + "\" is not one the library knows. The nearest is " + nearest.id() + " ("
+                + nearest.name()
                         + "). Known: " + String.join(", ", ALL.stream().map(Fibre::id).toList())
                         + ". For another fibre use Fibre.of with a name of your own.",
                 "found", text, "nearest", nearest.id(), "accepted", ALL.stream().map(Fibre::id).toList());

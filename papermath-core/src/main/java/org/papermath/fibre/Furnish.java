@@ -144,7 +144,8 @@ public final class Furnish {
         for (Fibre fibre : parts.keySet()) {
             if (byId.put(fibre.id(), fibre) != null) {
                 throw Refused.of("furnish.twice",
-                        "furnish: two fibres have the id " + fibre.id() + ". Give one of them another id.", "fibre", fibre.id());
+                        "furnish: two fibres have the id " + fibre.id() + ". Give one of them another id.", "fibre",
+                        fibre.id());
             }
         }
     }

@@ -287,8 +287,14 @@ public final class FormingLayout {
         Deckle face = mould == null ? deckle() : mould.deckle();
         SvgDrawing drawing = SvgDrawing.titled(title).withSheet(Outline.rectangle(face.width(), face.height()));
         int number = 0;
+        List<Amount<Length>> acrossMarks = new ArrayList<>(List.of(Kinds.LENGTH.ofSi(0, "mm"), face.width()));
+        List<Amount<Length>> alongMarks = new ArrayList<>(List.of(Kinds.LENGTH.ofSi(0, "mm"), face.height()));
         for (double[] place : places()) {
             number++;
+            acrossMarks.add(Kinds.LENGTH.ofSi(place[0], "mm"));
+            acrossMarks.add(Kinds.LENGTH.ofSi(place[0] + width, "mm"));
+            alongMarks.add(Kinds.LENGTH.ofSi(place[1], "mm"));
+            alongMarks.add(Kinds.LENGTH.ofSi(place[1] + height, "mm"));
             drawing = drawing
                     .withOutline(opening().outline(), Kinds.LENGTH.ofSi(place[0], "mm"),
                     Kinds.LENGTH.ofSi(place[1], "mm"))
@@ -296,7 +302,7 @@ public final class FormingLayout {
                     Kinds.LENGTH.ofSi(place[1] + height / 2, "mm"),
                             number + (turned ? " turned" : ""));
         }
-        return drawing;
+        return drawing.withPartsAcross(acrossMarks).withPartsAlong(alongMarks);
     }
 
     @Override

@@ -19,8 +19,8 @@ import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.WaterRetention;
 
 /**
- * What one recipe comes to for all the pieces made from it: fibre to weigh, beater loads, doses, stock. Settings carry no
- * band; forecasts do.
+ * What one recipe comes to for all the pieces made from it: fibre to weigh, beater loads, doses, stock. Settings carry
+ * no band; forecasts do.
  *
  * @param recipe the recipe
  * @param fibre what to weigh
@@ -40,7 +40,8 @@ import org.papermath.quantity.WaterRetention;
 public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating> beatingStage,
         List<AdditiveToWeigh> additives, Stock stock, Estimate<SchopperRiegler> drainability,
         Estimate<WaterRetention> waterRetention, Estimate<LinearShrinkage> freeShrinkage,
-        Estimate<Mass> keptInVat, Estimate<Mass> stockPutBy, Estimate<Mass> whiteWaterFibre, Estimate<Time> workingHours,
+        Estimate<Mass> keptInVat, Estimate<Mass> stockPutBy, Estimate<Mass> whiteWaterFibre,
+        Estimate<Time> workingHours,
         List<Balance> balances) {
     /**
      * Fibre to weigh.
@@ -112,7 +113,8 @@ public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beat
      * @param productInAll product for all loads
      * @param waitAfter how long the beater turns before the next one goes in
      */
-    public record AdditiveToWeigh(Additive additive, Amount<Dose> dose, Amount<Mass> productEach, Amount<Mass> productInAll,
+    public record AdditiveToWeigh(Additive additive, Amount<Dose> dose, Amount<Mass> productEach,
+            Amount<Mass> productInAll,
             Amount<Time> waitAfter) {
         @Override
         public String toString() {

@@ -48,20 +48,26 @@ final class CardWriter {
 
     /** The words in the first column, kept together so that each can be accounted for. */
     private enum Label {
-        WEIGH("Weigh and soak"), BEAT("Beat"), ADD("Add to each load"), STOCK("Stock"), FORM("Mould and sheets"), VAT("Vat"),
+        WEIGH("Weigh and soak"), BEAT("Beat"), ADD("Add to each load"), STOCK("Stock"), FORM("Mould and sheets"),
+                VAT("Vat"),
         POUR("Pour"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
         COME_OUT("What will come out"), DAYS("Days and hours"), LOOK_OUT("Look out"), MEASURE("Measure first"),
         CAUTIONS("Cautions"),
         READY("have ready"), SOAK("soak"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
-        SHEETS("sheets to pull"), TRIALS("of them trials"), CHARGE("charge: stock"), WATER("water to the mark"), LIFT("lift a sheet"),
+        SHEETS("sheets to pull"), TRIALS("of them trials"), CHARGE("charge: stock"), WATER("water to the mark"),
+        LIFT("lift a sheet"),
         RECHARGE("recharge after every"), RECHARGE_STOCK("with stock, about"), BAIL("then bail to the mark"),
-        DRAIN("drains in"), MAT("wet sheet thick"), COUCHED("couched sheet weighs"), POSTS("posts"), FELTS("felts in a post"),
-        POST_MASS("a post weighs"), POST_HEIGHT("a post is high"), LOAD("press load"), PRESSURE("on the sheet"), HOLD("hold"),
+        DRAIN("drains in"), MAT("wet sheet thick"), COUCHED("couched sheet weighs"), POSTS("posts"),
+        FELTS("felts in a post"),
+        POST_MASS("a post weighs"), POST_HEIGHT("a post is high"), LOAD("press load"), PRESSURE("on the sheet"),
+        HOLD("hold"),
         SOLIDS("solids then"), DRYER("in"), FILLINGS("fillings"), TIME("time a filling"), RELEASED("water given off"),
         CHANGES("blotter changes"), BATH("size bath to make"), DRY_SIZE("dry size in it"),
         DRY_AGAIN("dry again, a filling"), SIZE("finished flat"), FOLDED("folded"), BLANK("envelope blank"),
-        INSIDE("envelope inside"), GRAMMAGE("grammage"), WIDTH("width"), HEIGHT("height"), CALIPER("thickness"), MASS("weight of one"),
-        GOOD("good pieces"), PILE("all in a pile"), PLAY("play in the envelope"), PAIRS("pairs that fit"), MAILED("in the mail"),
+        INSIDE("envelope inside"), GRAMMAGE("grammage"), WIDTH("width"), HEIGHT("height"), CALIPER("thickness"),
+        MASS("weight of one"),
+        GOOD("good pieces"), PILE("all in a pile"), PLAY("play in the envelope"), PAIRS("pairs that fit"),
+        MAILED("in the mail"),
         KEPT("kept in the vat"), PUT_BY("stock put by"), POURED("stock a sheet");
 
         private final String text;
@@ -106,13 +112,16 @@ final class CardWriter {
             List<String> fibres = new ArrayList<>();
             for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
                 fibres.add(set(line.asBought(), "oz") + " " + line.fibre().name() + " as it lies"
-                        + (line.fromHand().si() > 0 ? " and " + set(line.fromHand(), "oz") + " (oven-dry) from the shelf" : ""));
+                        + (line.fromHand().si() > 0 ? " and " + set(line.fromHand(), "oz")
+                        + " (oven-dry) from the shelf" : ""));
             }
             row(batch.name(), String.join("; ", fibres));
-            row("", "= " + set(batch.fibre().ovenDry(), "lb") + " oven-dry, so that every sheet, the trials and the vat have theirs");
+            row("", "= " + set(batch.fibre().ovenDry(), "lb")
+                    + " oven-dry, so that every sheet, the trials and the vat have theirs");
             if (!batch.additives().isEmpty()) {
                 row(Label.READY, String.join("; ", batch.additives().stream()
-                        .map(additive -> set(additive.productInAll(), "oz") + " " + additive.additive().name()).toList()));
+                        .map(additive -> set(additive.productInAll(), "oz") + " " + additive.additive().name())
+                        .toList()));
             }
             row(Label.SOAK, set(batch.soak().water(), "gal_us") + " of water, " + plain(batch.soak().time(), "h"));
         }
@@ -136,11 +145,13 @@ final class CardWriter {
             row("", "the tester should then read " + band(batch.drainability()));
             for (int i = 0; i < batch.additives().size(); i++) {
                 BatchPlan.AdditiveToWeigh additive = batch.additives().get(i);
-                row(i == 0 ? Label.ADD.text : "", (i + 1) + ". " + set(additive.productEach(), "oz") + " " + additive.additive()
+                row(i == 0 ? Label.ADD.text : "", (i + 1) + ". " + set(additive.productEach(), "oz") + " "
+                        + additive.additive()
                         + (i + 1 < batch.additives().size() ? ", then " + plain(additive.waitAfter(), "min") : ""));
             }
             row(Label.STOCK, set(batch.stock().volume(), "gal_us") + " at " + batch.stock().consistency()
-                    + batch.stock().dilutionEach().map(water -> ", thinned with " + set(water, "gal_us") + " of water a load").orElse(""));
+                    + batch.stock().dilutionEach().map(water -> ", thinned with " + set(water, "gal_us")
+                    + " of water a load").orElse(""));
         }
     }
 
@@ -171,9 +182,11 @@ final class CardWriter {
             pieces(Label.RECHARGE, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "not needed"
                     : count(vat.every(), "sheet")).orElse("-"));
             pieces(Label.RECHARGE_STOCK, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "-"
-                    : range(vat.recharges().stream().mapToDouble(recharge -> recharge.stock().in("L")).toArray()) + " L").orElse("-"));
+                    : range(vat.recharges().stream().mapToDouble(recharge -> recharge.stock().in("L")).toArray())
+                    + " L").orElse("-"));
             pieces(Label.BAIL, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "-"
-                    : "about " + three(vat.recharges().stream().mapToDouble(recharge -> recharge.bail().in("L")).average().orElse(0))
+                    : "about " + three(vat.recharges().stream().mapToDouble(recharge -> recharge.bail().in("L"))
+                    .average().orElse(0))
                             + " L").orElse("-"));
         }
         pieces(Label.DRAIN, piece -> piece.drainTimeStage().map(this::band).orElse("by stopwatch"));
@@ -184,7 +197,8 @@ final class CardWriter {
     private void press() {
         head(Label.PRESS);
         if (plan.pieces().stream().anyMatch(piece -> piece.postsStage().isDone())) {
-            pieces(Label.POSTS, piece -> piece.postsStage().map(posts -> count(posts.posts(), "post") + " of up to " + posts.sheetsInPost())
+            pieces(Label.POSTS, piece -> piece.postsStage().map(posts -> count(posts.posts(), "post") + " of up to "
+                    + posts.sheetsInPost())
                     .orElse("-"));
             pieces(Label.FELTS, piece -> piece.postsStage().map(posts -> Integer.toString(posts.felts())).orElse("-"));
             pieces(Label.POST_MASS, piece -> piece.postsStage().map(posts -> band(posts.mass())).orElse("-"));
@@ -209,10 +223,13 @@ final class CardWriter {
             return;
         }
         pieces(Label.DRYER, piece -> piece.dryingStage().map(drying -> drying.dryer().name()).orElse("not done"));
-        pieces(Label.FILLINGS, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.loads())).orElse("-"));
+        pieces(Label.FILLINGS, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.loads()))
+                .orElse("-"));
         pieces(Label.TIME, piece -> piece.dryingStage().map(drying -> band(drying.time())).orElse("-"));
-        if (plan.pieces().stream().anyMatch(piece -> piece.dryingStage().map(drying -> drying.blotterChanges() > 0).orElse(false))) {
-            pieces(Label.CHANGES, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.blotterChanges())).orElse("-"));
+        if (plan.pieces().stream().anyMatch(piece -> piece.dryingStage().map(drying -> drying.blotterChanges() > 0)
+                .orElse(false))) {
+            pieces(Label.CHANGES, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.blotterChanges()))
+                    .orElse("-"));
         }
         pieces(Label.RELEASED, piece -> piece.dryingStage().map(drying -> band(drying.water())).orElse("-"));
     }
@@ -222,7 +239,8 @@ final class CardWriter {
         if (plan.pieces().stream().anyMatch(piece -> piece.sizingStage().isDone())) {
             pieces(Label.BATH, piece -> piece.sizingStage().map(sizing -> set(sizing.bath(), "qt_us")).orElse("-"));
             pieces(Label.DRY_SIZE, piece -> piece.sizingStage().map(sizing -> set(sizing.drySize(), "oz")).orElse("-"));
-            pieces(Label.DRY_AGAIN, piece -> piece.sizingStage().map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
+            pieces(Label.DRY_AGAIN, piece -> piece.sizingStage()
+                    .map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
                     .orElse("-"));
         }
         pieces(Label.SIZE, piece -> size(piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankWidth).orElseGet(() ->
@@ -237,7 +255,8 @@ final class CardWriter {
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
             pieces(Label.BLANK, piece -> piece.envelopeStage().map(envelope -> envelope.style().words() + ", "
                     + three(envelope.seam().in("mm")) + " mm seam").orElse("-"));
-            pieces(Label.INSIDE, piece -> piece.envelopeStage().map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
+            pieces(Label.INSIDE, piece -> piece.envelopeStage()
+                    .map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
                     .orElse("-"));
         }
     }
@@ -250,14 +269,17 @@ final class CardWriter {
                 .map(scatter -> "single sheets ±" + three(100 * scatter) + " %").orElse(""));
         pieces(Label.WIDTH, piece -> band(piece.finished().width()));
         pieces(Label.HEIGHT, piece -> band(piece.finished().height()));
-        pieces(Label.CALIPER, piece -> piece.finished().caliperStage().map(caliper -> band(caliper.in("mm"))).orElse("not known"));
+        pieces(Label.CALIPER, piece -> piece.finished().caliperStage().map(caliper -> band(caliper.in("mm")))
+                .orElse("not known"));
         pieces(Label.MASS, piece -> band(piece.finished().mass()));
         pieces(Label.GOOD, piece -> band(piece.counts().good()));
         pieces(Label.PILE, piece -> piece.finished().pileStage().map(this::band).orElse("-"));
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
-            pieces(Label.PLAY, piece -> piece.envelopeStage().map(envelope -> three(envelope.playAlong().likely().in("mm")) + " × "
+            pieces(Label.PLAY, piece -> piece.envelopeStage()
+                    .map(envelope -> three(envelope.playAlong().likely().in("mm")) + " × "
                     + three(envelope.playAcross().likely().in("mm")) + " mm").orElse("-"));
-            pieces(Label.PAIRS, piece -> piece.envelopeStage().map(envelope -> three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
+            pieces(Label.PAIRS, piece -> piece.envelopeStage()
+                    .map(envelope -> three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.mailStage().isDone())) {
             pieces(Label.MAILED, piece -> piece.mailStage().map(mail -> three(mail.mass().likely().in("g")) + " g, "
@@ -265,7 +287,8 @@ final class CardWriter {
             for (PiecePlan piece : plan.pieces()) {
                 piece.mailStage().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict().service()
                         .map(service -> "goes as " + service + " in " + mail.country()
-                                + (mail.verdict().step().isPresent() ? ", mass step " + mail.verdict().step().getAsInt() : ""))
+                                + (mail.verdict().step().isPresent() ? ", mass step " + mail.verdict().step()
+                                .getAsInt() : ""))
                         .orElse("no service in " + mail.country() + " takes it")));
             }
         }
@@ -283,7 +306,8 @@ final class CardWriter {
         head(Label.DAYS);
         StringBuilder steps = new StringBuilder();
         for (Schedule.Step step : plan.schedule().steps()) {
-            steps.append(steps.length() == 0 ? "" : "; ").append(step.name()).append(' ').append(count(step.days(), "day"))
+            steps.append(steps.length() == 0 ? "" : "; ").append(step.name()).append(' ')
+                    .append(count(step.days(), "day"))
                     .append(step.start().map(day -> " from " + day).orElse(""));
         }
         wrap("", steps + ".");
@@ -304,7 +328,8 @@ final class CardWriter {
             for (Sensitivity one : first) {
                 if (said.size() < 3 && !said.contains(one.measurement())) {
                     said.add(one.measurement());
-                    wrap("- ", one.measurement() + ": " + Math.round(100 * one.share()) + " % of the band of the " + one.widens()
+                    wrap("- ", one.measurement() + ": " + Math.round(100 * one.share()) + " % of the band of the "
+                            + one.widens()
                             + " comes from " + one.assumption().meaning() + ".");
                 }
             }
@@ -400,7 +425,8 @@ final class CardWriter {
     private <Q extends Quantity<Q>> String set(Amount<Q> amount, String customaryCode) {
         Amount<Q> shown = shown(amount);
         String text = shown.toString();
-        return customary ? text + " (" + three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode) + ")" : text;
+        return customary ? text + " (" + three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode)
+                + ")" : text;
     }
 
     /** Millilitres below a litre, kilograms from ten on. */

@@ -1,8 +1,8 @@
 package org.papermath.plan;
 
 /**
- * A caution that goes with a stage of the work: what can hurt and what to do, in one line. Local codes and licensed practice
- * come first.
+ * A caution that goes with a stage of the work: what can hurt and what to do, in one line. Local codes and licensed
+ * practice come first.
  */
 public enum Caution {
     /** The roll of the beater. */

@@ -1,19 +1,14 @@
 package org.papermath.plan;
 
-import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 import org.papermath.evidence.Assumption;
-import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Role;
-import org.papermath.evidence.Scope;
 
 /**
- * An order and a studio in plain numbers of coherent SI, with every assumption they touch in a slot of one array. Made once;
- * the {@link Engine} then runs on arrays of values of these slots.
+ * An order and a studio in plain numbers of coherent SI, with every assumption they touch in a slot of one array. Made
+ * once; the {@link Engine} then runs on arrays of values of these slots.
  */
 final class Job {
     /** Marks an assumption that is not there. */
@@ -26,6 +21,7 @@ final class Job {
     /** The slots that are varied in bands. */
     final int[] varied;
 
+    final Slots.General general;
     final BatchJob[] batches;
     final PieceJob[] pieces;
 
@@ -39,6 +35,8 @@ final class Job {
     boolean hasVat;
     double vatVolume;
     double vatCelsius;
+    double waterDensity;
+    double waterViscosity;
     double[] mouldWidth = {};
     double[] mouldHeight = {};
     boolean hasPress;
@@ -57,98 +55,42 @@ final class Job {
     double referenceCelsius;
     double referenceHumidity;
 
-    // Slots of what holds for everything.
-    int handling;
-    int drainabilityLimit;
-    int drainabilityUnbeaten;
-    int progress;
-    int tellingLimit;
-    int pouredConsistency;
-    int largeSheet;
-    int leastDensityPressure;
-    int standInDensity;
-    int sizeHeel;
-    int waterReading;
-    int resistanceFactor;
-    int resistanceExponent;
-    int wireResistance;
-    int matRetention;
-    int endShare;
-    int suction;
-    int couched;
-    int wall;
-    int pressFactor;
-    int pressExponent;
-    int pressReference;
-    int pressTimeConstant;
-    int pressFloor;
-    int pressAllowed;
-    int pressPressure;
-    int pressTime;
-    int postHeight;
-    int postSheets;
-    int feltWater;
-    int densityExponent;
-    int densitySaturation;
-    int densityTime;
-    int thinOffset;
-    int thinDensity;
-    int shrinkSlope;
-    int shrinkIntercept;
-    int shrinkOnset;
-    int direction;
-    int sorptionSlope;
-    int criticalRatio;
-    int endMargin;
-    int fanEfficiency;
-    int deliveredShare;
-    int filmStill;
-    int radiative;
-    int lewis;
-    int loftTail;
-    int blotterKept;
-    int blotterHours;
-    int vatTolerance;
-    int lift;
-    int soakRatio;
-    int soakTime;
-    int sizeTaken;
-    int blotterSolids;
-    int beatingLoad;
-    int additiveLoad;
-    int vatCharge;
-    int partTime;
-    int dryLoad;
-    int sizeTime;
-    int sortTime;
-    int trimTime;
-    int foldTime;
+    /** One fibre of a recipe: its share, and the slots of what is known of it. */
+    static final class FibreJob {
+        double share;
+        double onHand;
+        int moisture;
+        int rate;
+        int exponent;
+        int retentionUnbeaten;
+        int retentionWell;
+        int retentionLong;
+        int drainabilityWell;
+        int drainabilityLong;
+        int densityUnbeaten;
+        int densityLong;
+        int densityLight;
+        int shrinkInitial;
+        int shrinkLimit;
+        int shrinkTime;
+        int monolayer;
+        int energy;
+        int bulk;
+        int firstPass;
+    }
 
     /** One recipe, for all the pieces made from it. */
     static final class BatchJob {
         String name = "";
-        double[] share = {};
-        double[] onHand = {};
-        int[] moisture = {};
-        int[] rate = {};
-        int[] exponent = {};
-        int[] retentionUnbeaten = {};
-        int[] retentionWell = {};
-        int[] retentionLong = {};
-        int[] drainabilityWell = {};
-        int[] drainabilityLong = {};
-        int[] densityUnbeaten = {};
-        int[] densityLong = {};
-        int[] densityLight = {};
-        int[] shrinkInitial = {};
-        int[] shrinkLimit = {};
-        int[] shrinkTime = {};
-        int[] monolayer = {};
-        int[] energy = {};
-        int[] bulk = {};
-        int[] firstPass = {};
+        FibreJob[] fibres = {};
+        int shrinkSlope;
+        int shrinkIntercept;
+        int shrinkOnset;
+        int direction;
+        int densityTime;
         double beating;
         double drainability = Double.NaN;
+        /** Whether it is known how fast every fibre beats, or beating does not matter. */
         boolean kinetics = true;
         double[] dose = {};
         double[] active = {};
@@ -173,7 +115,6 @@ final class Job {
         double height = Double.NaN;
         double grammage = Double.NaN;
         double caliper = Double.NaN;
-        double sampleSolids = Double.NaN;
         double sampleMass = Double.NaN;
         double sampleArea = Double.NaN;
         int folds;
@@ -200,6 +141,15 @@ final class Job {
         int rejectCutting;
         int rejectFolding = NONE;
         int restraint = NONE;
+        int criticalRatio = NONE;
+        int fanEfficiency = NONE;
+        int deliveredShare = NONE;
+        int filmStill = NONE;
+        int radiative = NONE;
+        int lewis = NONE;
+        int loftTail = NONE;
+        int blotterKept = NONE;
+        int blotterHours = NONE;
         int measuredAlong = NONE;
         int measuredAcross = NONE;
         int measuredSolids = NONE;
@@ -214,46 +164,9 @@ final class Job {
     static final int LOFT = 3;
     static final int BLOTTERS = 4;
 
-    /** Collects the slots while an order is read. */
-    static final class Slots {
-        private final Assumptions known;
-        private final List<Assumption> list = new ArrayList<>();
-        private final Map<Assumption, Integer> slots = new IdentityHashMap<>();
-
-        Slots(Assumptions known) {
-            this.known = known;
-        }
-
-        int of(String id, Scope scope) {
-            return slot(known.get(id, scope));
-        }
-
-        int of(String id) {
-            return of(id, Scope.GENERAL);
-        }
-
-        int maybe(String id, Scope scope) {
-            Optional<Assumption> found = known.find(id, scope);
-            return found.isPresent() ? slot(found.get()) : NONE;
-        }
-
-        private int slot(Assumption assumption) {
-            Integer slot = slots.get(assumption);
-            if (slot == null) {
-                slot = list.size();
-                slots.put(assumption, slot);
-                list.add(assumption);
-            }
-            return slot;
-        }
-
-        List<Assumption> list() {
-            return list;
-        }
-    }
-
-    Job(Slots slots, BatchJob[] batches, PieceJob[] pieces) {
+    Job(Slots slots, Slots.General general, BatchJob[] batches, PieceJob[] pieces) {
         this.assumptions = List.copyOf(slots.list());
+        this.general = general;
         this.batches = batches;
         this.pieces = pieces;
         int n = assumptions.size();
@@ -271,6 +184,6 @@ final class Job {
                 vary[count++] = i;
             }
         }
-        this.varied = java.util.Arrays.copyOf(vary, count);
+        this.varied = Arrays.copyOf(vary, count);
     }
 }

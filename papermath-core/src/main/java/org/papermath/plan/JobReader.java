@@ -1,26 +1,30 @@
 package org.papermath.plan;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-
-import javax.measure.quantity.Mass;
+import java.util.stream.IntStream;
 
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
 import org.papermath.equation.Psychrometrics;
+import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Furnish;
 import org.papermath.mould.Mould;
 import org.papermath.plan.Job.BatchJob;
+import org.papermath.plan.Job.FibreJob;
 import org.papermath.plan.Job.PieceJob;
-import org.papermath.plan.Job.Slots;
+import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
+import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
+import org.papermath.quantity.Units;
 import org.papermath.shape.EnvelopeStyle;
 
 /** Reads an order and a studio into plain numbers, and looks up every assumption they touch. */
@@ -39,7 +43,8 @@ final class JobReader {
 
     Job read() {
         List<Recipe> used = order.recipes().stream()
-                .filter(recipe -> order.pieces().stream().anyMatch(piece -> piece.recipe().equals(recipe.name()))).toList();
+                .filter(recipe -> order.pieces().stream().anyMatch(piece -> piece.recipe().equals(recipe.name())))
+                .toList();
         BatchJob[] batches = new BatchJob[used.size()];
         for (int b = 0; b < batches.length; b++) {
             batches[b] = batch(used.get(b));
@@ -50,11 +55,13 @@ final class JobReader {
         }
         for (int b = 0; b < batches.length; b++) {
             int batch = b;
-            batches[b].pieces = java.util.stream.IntStream.range(0, pieces.length).filter(p -> pieces[p].batch == batch).toArray();
+            batches[b].pieces = IntStream.range(0, pieces.length).filter(p -> pieces[p].batch == batch)
+                    .toArray();
         }
-        General general = new General();
-        Job job = new Job(slots, batches, pieces);
-        general.copyTo(job);
+        Slots.General general = slots.general(
+                studio.vat().map(vat -> Scope.at(vat.name())).orElse(Scope.GENERAL),
+                studio.press().map(press -> Scope.at(press.name())).orElse(Scope.GENERAL));
+        Job job = new Job(slots, general, batches, pieces);
         equipment(job);
         return job;
     }
@@ -62,64 +69,26 @@ final class JobReader {
     private BatchJob batch(Recipe recipe) {
         BatchJob b = new BatchJob();
         b.name = recipe.name();
-        List<Fibre> fibres = new ArrayList<>(recipe.furnish().fibres());
-        int n = fibres.size();
-        Map<Fibre, Amount<Share>> shares = recipe.furnish().shares();
-        Map<Fibre, Amount<Mass>> hand = studio.onHand();
-        String place = studio.beater().map(beater -> beater.name()).orElse("");
-        b.share = new double[n];
-        b.onHand = new double[n];
-        b.moisture = new int[n];
-        b.rate = new int[n];
-        b.exponent = new int[n];
-        b.retentionUnbeaten = new int[n];
-        b.retentionWell = new int[n];
-        b.retentionLong = new int[n];
-        b.drainabilityWell = new int[n];
-        b.drainabilityLong = new int[n];
-        b.densityUnbeaten = new int[n];
-        b.densityLong = new int[n];
-        b.densityLight = new int[n];
-        b.shrinkInitial = new int[n];
-        b.shrinkLimit = new int[n];
-        b.shrinkTime = new int[n];
-        b.monolayer = new int[n];
-        b.energy = new int[n];
-        b.bulk = new int[n];
-        b.firstPass = new int[n];
         b.beating = recipe.beating().si();
         b.drainability = recipe.drainability().map(Amount::si).orElse(Double.NaN);
-        boolean raw = false;
-        for (int f = 0; f < n; f++) {
+        List<Fibre> fibres = recipe.furnish().fibres();
+        Map<Fibre, Amount<Share>> shares = recipe.furnish().shares();
+        Furnish furnish = recipe.furnish();
+        String press = studio.press().map(Press::name).orElse("");
+        Scope whole = on(furnish.scope(), beaterName());
+        b.shrinkSlope = slots.of("shrinkage.per-water-retention", whole);
+        b.shrinkIntercept = slots.of("shrinkage.water-retention-intercept", whole);
+        b.shrinkOnset = slots.of("shrinkage.onset", whole);
+        b.direction = slots.of("shrinkage.direction-difference", whole);
+        b.densityTime = slots.of("sheet.density-beating-time", on(furnish.scope(), press));
+        b.fibres = new FibreJob[fibres.size()];
+        for (int f = 0; f < b.fibres.length; f++) {
             Fibre fibre = fibres.get(f);
-            Scope plain = fibre.scope();
-            Scope scope = place.isEmpty() ? plain : plain.on(place);
-            b.share[f] = shares.get(fibre).si();
-            b.onHand[f] = hand.containsKey(fibre) ? hand.get(fibre).si() : 0;
-            b.moisture[f] = slots.of("fibre.moisture-as-bought", plain);
-            b.rate[f] = b.beating > 0 && Double.isNaN(b.drainability) ? slots.maybe("beating.rate", scope) : Job.NONE;
-            b.exponent[f] = b.rate[f] == Job.NONE ? Job.NONE : slots.of("beating.exponent", scope);
-            b.kinetics &= b.beating == 0 || b.rate[f] != Job.NONE || !Double.isNaN(b.drainability);
-            b.retentionUnbeaten[f] = slots.of("fibre.water-retention-unbeaten", plain);
-            b.retentionWell[f] = slots.of("fibre.water-retention-well-beaten", plain);
-            b.retentionLong[f] = slots.maybe("fibre.water-retention-long-beaten", plain);
-            b.drainabilityWell[f] = slots.of("fibre.drainability-well-beaten", plain);
-            b.drainabilityLong[f] = slots.of("fibre.drainability-long-beaten", plain);
-            b.densityUnbeaten[f] = slots.maybe("sheet.density-unbeaten", plain);
-            b.densityLong[f] = slots.maybe("sheet.density-long-beaten", plain);
-            b.densityLight[f] = slots.maybe("sheet.density-lightly-pressed", plain);
-            b.shrinkInitial[f] = slots.maybe("shrinkage.initial", scope);
-            b.shrinkLimit[f] = slots.maybe("shrinkage.limit", scope);
-            b.shrinkTime[f] = slots.maybe("shrinkage.time", scope);
-            if (b.shrinkLimit[f] == Job.NONE || b.shrinkTime[f] == Job.NONE) {
-                b.shrinkInitial[f] = Job.NONE;
-            }
-            b.monolayer[f] = slots.of("sorption.monolayer", plain);
-            b.energy[f] = slots.of("sorption.energy", plain);
-            b.bulk[f] = slots.of("sorption.bulk", plain);
-            b.firstPass[f] = slots.of("vat.retention", studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
-            raw |= fibre.sourceClass() == Fibre.SourceClass.BAST && b.beating > 0;
+            b.fibres[f] = fibre(furnish, fibre, shares.get(fibre).si(), b);
+            b.kinetics &= b.beating == 0 || b.fibres[f].rate != Job.NONE || !Double.isNaN(b.drainability);
         }
+        boolean raw = b.beating > 0
+                && fibres.stream().anyMatch(fibre -> fibre.sourceClass() == Fibre.SourceClass.BAST);
         List<AdditiveDose> doses = recipe.additives();
         boolean aided = doses.stream().anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.RETENTION_AID);
         b.dose = new double[doses.size()];
@@ -142,7 +111,8 @@ final class JobReader {
                 .orElseGet(() -> studio.assumptions().si("vat.consistency", Scope.GENERAL));
         if (studio.vat().isPresent() && b.vatConsistency >= b.stockConsistency) {
             throw Refused.of("recipe.vat-thicker-than-stock",
-                    "recipe " + recipe.name() + ": the vat at " + percent(b.vatConsistency) + " is to be charged from stock at "
+                    "recipe " + recipe.name() + ": the vat at " + percent(b.vatConsistency)
+                    + " is to be charged from stock at "
                             + percent(b.stockConsistency) + "; the stock has to be the thicker of the two.",
                     "recipe", recipe.name(), "vat", b.vatConsistency, "stock", b.stockConsistency);
         }
@@ -154,8 +124,60 @@ final class JobReader {
         return b;
     }
 
+    private String beaterName() {
+        return studio.beater().map(Beater::name).orElse("");
+    }
+
+    private static Scope on(Scope scope, String place) {
+        return place.isEmpty() ? scope : scope.on(place);
+    }
+
+    /**
+     * What was measured on a blend itself stands in for what is known of its fibres, where all that it takes is there.
+     */
+    private Scope measured(Furnish furnish, String place, Scope otherwise, String... ids) {
+        Scope whole = on(furnish.scope(), place);
+        return furnish.isBlend() && Arrays.stream(ids).allMatch(id -> studio.assumptions().find(id, whole).isPresent())
+                ? whole : otherwise;
+    }
+
+    private FibreJob fibre(Furnish furnish, Fibre fibre, double share, BatchJob batch) {
+        String press = studio.press().map(Press::name).orElse("");
+        Scope plain = fibre.scope();
+        Scope beaten = on(plain, beaterName());
+        Scope shrinking = measured(furnish, beaterName(), beaten, "shrinkage.time");
+        Scope dense = measured(furnish, press, on(plain, press), "sheet.density-unbeaten");
+        Scope sorbing = measured(furnish, "", plain, "sorption.monolayer", "sorption.energy", "sorption.bulk");
+        FibreJob f = new FibreJob();
+        f.share = share;
+        f.onHand = studio.onHand().containsKey(fibre) ? studio.onHand().get(fibre).si() : 0;
+        f.moisture = slots.of("fibre.moisture-as-bought", plain);
+        boolean kinetics = batch.beating > 0 && Double.isNaN(batch.drainability);
+        f.rate = kinetics ? slots.maybe("beating.rate", beaten) : Job.NONE;
+        f.exponent = f.rate == Job.NONE ? Job.NONE : slots.of("beating.exponent", beaten);
+        f.retentionUnbeaten = slots.of("fibre.water-retention-unbeaten", plain);
+        f.retentionWell = slots.of("fibre.water-retention-well-beaten", plain);
+        f.retentionLong = slots.maybe("fibre.water-retention-long-beaten", plain);
+        f.drainabilityWell = slots.of("fibre.drainability-well-beaten", plain);
+        f.drainabilityLong = slots.of("fibre.drainability-long-beaten", plain);
+        f.densityUnbeaten = slots.maybe("sheet.density-unbeaten", dense);
+        f.densityLong = slots.maybe("sheet.density-long-beaten", dense);
+        f.densityLight = slots.maybe("sheet.density-lightly-pressed", dense);
+        f.shrinkInitial = slots.maybe("shrinkage.initial", shrinking);
+        f.shrinkLimit = slots.maybe("shrinkage.limit", shrinking);
+        f.shrinkTime = slots.maybe("shrinkage.time", shrinking);
+        if (f.shrinkLimit == Job.NONE || f.shrinkTime == Job.NONE) {
+            f.shrinkInitial = Job.NONE;
+        }
+        f.monolayer = slots.of("sorption.monolayer", sorbing);
+        f.energy = slots.of("sorption.energy", sorbing);
+        f.bulk = slots.of("sorption.bulk", sorbing);
+        f.firstPass = slots.of("vat.retention", studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
+        return f;
+    }
+
     private static String percent(double fraction) {
-        return org.papermath.quantity.Units.fourDigits(100 * fraction) + " %";
+        return Units.fourDigits(100 * fraction) + " %";
     }
 
     private PieceJob piece(Piece piece, int index, List<Recipe> used) {
@@ -172,7 +194,7 @@ final class JobReader {
         Scope scope = Scope.of(piece.name(), piece.recipe(), envelope ? "envelope" : "card");
         p.ordered = piece.count();
         double spare = piece.spare().map(Amount::si).orElseGet(() -> known.si("order.spare-share", scope));
-        p.wanted = (int) Engine.ceil(piece.count() * (1 + spare)) + piece.kept();
+        p.wanted = (int) Rounding.ceil(piece.count() * (1 + spare)) + piece.kept();
         p.trials = piece.trials().orElseGet(() -> (int) Math.rint(known.si("order.trial-sheets", scope)));
         p.width = piece.width().map(Amount::si).orElse(Double.NaN);
         p.height = piece.height().map(Amount::si).orElse(Double.NaN);
@@ -217,17 +239,7 @@ final class JobReader {
             p.capacity = dryer.capacity();
             p.restraint = slots.of("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
             measured = measured.on(dryer.name());
-            if (dryer instanceof Dryer.FanStack stack) {
-                p.dryerKind = Job.FAN_STACK;
-                p.freeAir = stack.freeAirFlow().si();
-            } else if (dryer instanceof Dryer.Boards) {
-                p.dryerKind = Job.BOARDS;
-            } else if (dryer instanceof Dryer.Loft loft) {
-                p.dryerKind = Job.LOFT;
-                p.spur = loft.sheetsInSpur();
-            } else {
-                p.dryerKind = Job.BLOTTERS;
-            }
+            dryingSlots(p, dryer);
         }
         p.measuredAlong = slots.maybe("shrinkage.measured-along", measured);
         p.measuredAcross = slots.maybe("shrinkage.measured-across", measured);
@@ -235,6 +247,32 @@ final class JobReader {
         p.measuredMoisture = slots.maybe("sheet.moisture-conditioned", measured);
         p.measuredDensity = slots.maybe("sheet.density-measured", measured);
         return p;
+    }
+
+    /** What the drying time rests on, as measured on this dryer where it was. */
+    private void dryingSlots(PieceJob p, Dryer dryer) {
+        Scope scope = Scope.at(dryer.name());
+        if (dryer instanceof Dryer.FanStack stack) {
+            p.dryerKind = Job.FAN_STACK;
+            p.freeAir = stack.freeAirFlow().si();
+            p.fanEfficiency = slots.of("drying.fan-efficiency", scope);
+            p.deliveredShare = slots.of("drying.delivered-share", scope);
+            p.criticalRatio = slots.of("drying.critical-ratio", scope);
+        } else if (dryer instanceof Dryer.Blotters) {
+            p.dryerKind = Job.BLOTTERS;
+            p.blotterKept = slots.of("drying.blotter-kept", scope);
+            p.blotterHours = slots.of("drying.blotter-hours", scope);
+        } else {
+            p.dryerKind = Job.BOARDS;
+            if (dryer instanceof Dryer.Loft loft) {
+                p.dryerKind = Job.LOFT;
+                p.spur = loft.sheetsInSpur();
+            }
+            p.filmStill = slots.of("drying.film-still", scope);
+            p.radiative = slots.of("drying.radiative", scope);
+            p.lewis = slots.of("drying.lewis", scope);
+            p.loftTail = slots.of("drying.loft-tail", scope);
+        }
     }
 
     private Dryer dryer(Piece piece) {
@@ -249,145 +287,6 @@ final class JobReader {
         return studio.dryers().isEmpty() ? null : studio.dryers().get(0);
     }
 
-    /** Slots of what holds for the whole job; looked up before the arrays of the job are made. */
-    private final class General {
-        private final Scope vat = studio.vat().map(tank -> Scope.at(tank.name())).orElse(Scope.GENERAL);
-        private final Scope press = studio.press().map(machine -> Scope.at(machine.name())).orElse(Scope.GENERAL);
-        private final int handling = slots.of("order.handling-share");
-        private final int drainabilityLimit = slots.of("beating.drainability-limit");
-        private final int drainabilityUnbeaten = slots.of("beating.drainability-unbeaten");
-        private final int progress = slots.of("beating.progress");
-        private final int tellingLimit = slots.of("drainage.drainability-limit");
-        private final int pouredConsistency = slots.of("vat.poured-consistency");
-        private final int largeSheet = slots.of("labour.large-sheet");
-        private final int leastDensityPressure = slots.of("sheet.density-least-pressure");
-        private final int standInDensity = slots.of("sheet.density-stand-in");
-        private final int sizeHeel = slots.of("size.bath-heel");
-        private final int waterReading = slots.of("freeness.sr-water-reading");
-        private final int resistanceFactor = slots.of("drainage.resistance-factor", vat);
-        private final int resistanceExponent = slots.of("drainage.resistance-exponent", vat);
-        private final int wireResistance = slots.of("drainage.wire-resistance", vat);
-        private final int matRetention = slots.of("drainage.mat-retention", vat);
-        private final int endShare = slots.of("drainage.end-share", vat);
-        private final int suction = slots.of("drainage.suction-factor", vat);
-        private final int couched = slots.of("web.solids-couched", vat);
-        private final int wall = slots.of("fibre.cell-wall-density");
-        private final int pressFactor = slots.of("press.factor", press);
-        private final int pressExponent = slots.of("press.exponent", press);
-        private final int pressReference = slots.of("press.reference-pressure", press);
-        private final int pressTimeConstant = slots.of("press.time-constant", press);
-        private final int pressFloor = slots.of("press.floor", press);
-        private final int pressAllowed = slots.of("press.allowed-share", press);
-        private final int pressPressure = slots.of("press.pressure", press);
-        private final int pressTime = slots.of("labour.press-time", press);
-        private final int postHeight = slots.of("press.post-height", press);
-        private final int postSheets = slots.of("labour.post-sheets", press);
-        private final int feltWater = slots.of("felt.water-before");
-        private final int densityExponent = slots.of("sheet.density-exponent", press);
-        private final int densitySaturation = slots.of("sheet.density-saturation-pressure", press);
-        private final int densityTime = slots.of("sheet.density-beating-time");
-        private final int thinOffset = slots.of("sheet.thin-offset");
-        private final int thinDensity = slots.of("sheet.density-lightly-pressed", Scope.of("kozo"));
-        private final int shrinkSlope = slots.of("shrinkage.per-water-retention");
-        private final int shrinkIntercept = slots.of("shrinkage.water-retention-intercept");
-        private final int shrinkOnset = slots.of("shrinkage.onset");
-        private final int direction = slots.of("shrinkage.direction-difference");
-        private final int sorptionSlope = slots.of("sorption.temperature-slope");
-        private final int criticalRatio = slots.of("drying.critical-ratio");
-        private final int endMargin = slots.of("drying.end-margin");
-        private final int fanEfficiency = slots.of("drying.fan-efficiency");
-        private final int deliveredShare = slots.of("drying.delivered-share");
-        private final int filmStill = slots.of("drying.film-still");
-        private final int radiative = slots.of("drying.radiative");
-        private final int lewis = slots.of("drying.lewis");
-        private final int loftTail = slots.of("drying.loft-tail");
-        private final int blotterKept = slots.of("drying.blotter-kept");
-        private final int blotterHours = slots.of("drying.blotter-hours");
-        private final int vatTolerance = slots.of("vat.tolerance", vat);
-        private final int lift = slots.of("vat.lift-factor", vat);
-        private final int soakRatio = slots.of("beater.soak-liquor-ratio");
-        private final int soakTime = slots.of("beater.soak-time");
-        private final int sizeTaken = slots.of("size.bath-taken");
-        private final int blotterSolids = slots.of("web.solids-blotter-exchange");
-        private final int beatingLoad = slots.of("labour.beating-load");
-        private final int additiveLoad = slots.of("labour.additive-load");
-        private final int vatCharge = slots.of("labour.vat-charge");
-        private final int partTime = slots.of("labour.part-time");
-        private final int dryLoad = slots.of("labour.dry-load");
-        private final int sizeTime = slots.of("labour.size");
-        private final int sortTime = slots.of("labour.sort");
-        private final int trimTime = slots.of("labour.trim");
-        private final int foldTime = slots.of("labour.fold");
-
-        private void copyTo(Job job) {
-            job.handling = handling;
-            job.drainabilityLimit = drainabilityLimit;
-            job.drainabilityUnbeaten = drainabilityUnbeaten;
-            job.progress = progress;
-            job.tellingLimit = tellingLimit;
-            job.pouredConsistency = pouredConsistency;
-            job.largeSheet = largeSheet;
-            job.leastDensityPressure = leastDensityPressure;
-            job.standInDensity = standInDensity;
-            job.sizeHeel = sizeHeel;
-            job.waterReading = waterReading;
-            job.resistanceFactor = resistanceFactor;
-            job.resistanceExponent = resistanceExponent;
-            job.wireResistance = wireResistance;
-            job.matRetention = matRetention;
-            job.endShare = endShare;
-            job.suction = suction;
-            job.couched = couched;
-            job.wall = wall;
-            job.pressFactor = pressFactor;
-            job.pressExponent = pressExponent;
-            job.pressReference = pressReference;
-            job.pressTimeConstant = pressTimeConstant;
-            job.pressFloor = pressFloor;
-            job.pressAllowed = pressAllowed;
-            job.pressPressure = pressPressure;
-            job.pressTime = pressTime;
-            job.postHeight = postHeight;
-            job.postSheets = postSheets;
-            job.feltWater = feltWater;
-            job.densityExponent = densityExponent;
-            job.densitySaturation = densitySaturation;
-            job.densityTime = densityTime;
-            job.thinOffset = thinOffset;
-            job.thinDensity = thinDensity;
-            job.shrinkSlope = shrinkSlope;
-            job.shrinkIntercept = shrinkIntercept;
-            job.shrinkOnset = shrinkOnset;
-            job.direction = direction;
-            job.sorptionSlope = sorptionSlope;
-            job.criticalRatio = criticalRatio;
-            job.endMargin = endMargin;
-            job.fanEfficiency = fanEfficiency;
-            job.deliveredShare = deliveredShare;
-            job.filmStill = filmStill;
-            job.radiative = radiative;
-            job.lewis = lewis;
-            job.loftTail = loftTail;
-            job.blotterKept = blotterKept;
-            job.blotterHours = blotterHours;
-            job.vatTolerance = vatTolerance;
-            job.lift = lift;
-            job.soakRatio = soakRatio;
-            job.soakTime = soakTime;
-            job.sizeTaken = sizeTaken;
-            job.blotterSolids = blotterSolids;
-            job.beatingLoad = beatingLoad;
-            job.additiveLoad = additiveLoad;
-            job.vatCharge = vatCharge;
-            job.partTime = partTime;
-            job.dryLoad = dryLoad;
-            job.sizeTime = sizeTime;
-            job.sortTime = sortTime;
-            job.trimTime = trimTime;
-            job.foldTime = foldTime;
-        }
-    }
-
     private void equipment(Job job) {
         job.scale = studio.scaleStep().si();
         job.fineScale = studio.fineScaleStep().si();
@@ -397,12 +296,15 @@ final class JobReader {
             job.trough = beater.trough().si();
             job.ratedLoad = beater.ratedLoad().si();
         });
+        // Without a vat the stuff is poured from water of the usual room.
         job.vatCelsius = 20;
         studio.vat().ifPresent(vat -> {
             job.hasVat = true;
             job.vatVolume = vat.workingVolume().si();
             job.vatCelsius = vat.temperature().si() - ZERO_CELSIUS;
         });
+        job.waterDensity = WaterProperties.density(job.vatCelsius);
+        job.waterViscosity = WaterProperties.viscosity(job.vatCelsius);
         int n = studio.moulds().size();
         job.mouldWidth = new double[n];
         job.mouldHeight = new double[n];
@@ -427,7 +329,8 @@ final class JobReader {
         double pressure = room.pressure().si();
         job.roomCelsius = room.temperature().si() - ZERO_CELSIUS;
         job.roomHumidity = room.humidity().si();
-        job.roomRatio = Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(job.roomCelsius, job.roomHumidity), pressure);
+        job.roomRatio = Psychrometrics.humidityRatio(
+                Psychrometrics.vapourPressure(job.roomCelsius, job.roomHumidity), pressure);
         job.roomVolume = Psychrometrics.volume(job.roomCelsius, job.roomRatio, pressure);
         job.roomSaturated = Psychrometrics.saturatedHumidityRatio(
                 Psychrometrics.wetBulb(job.roomCelsius, job.roomRatio, pressure), pressure);

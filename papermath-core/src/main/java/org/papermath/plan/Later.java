@@ -5,8 +5,8 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A value worked out when it is first asked for. Two threads may both work it out; since it always comes out the same, either
- * copy will do.
+ * A value worked out when it is first asked for. Two threads may both work it out; since it always comes out the same,
+ * either copy will do.
  */
 final class Later<T> {
     private final Supplier<T> source;

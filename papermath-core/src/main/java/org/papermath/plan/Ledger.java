@@ -8,7 +8,9 @@ import org.papermath.plan.Job.BatchJob;
 import org.papermath.plan.Job.PieceJob;
 import org.papermath.plan.Settings.PieceSettings;
 
-/** What goes into each batch and every account it goes out to, kept while the engine runs: fibre, water, each additive. */
+/**
+ * What goes into each batch and every account it goes out to, kept while the engine runs: fibre, water, each additive.
+ */
 final class Ledger {
     /** One substance of one batch: what came in and what went out, by the names of the accounts, in kg. */
     static final class Book {
@@ -84,11 +86,11 @@ final class Ledger {
     }
 
     void piece(Job job, PieceJob piece, PieceSettings set, double[] sheets, double[][] carried, double usedShare,
-            double couched, double pressed, double end, double[] v, Engine engine) {
+            double couched, double pressed, double end, double[] v, Yields yields) {
         double last = piece.measuredMoisture == Job.NONE ? end : Moisture.ratioOfWetBasis(v[piece.measuredMoisture]);
-        double solids = share(job, piece, set, sheets, usedShare, v, engine, fibre[piece.batch]);
+        double solids = share(job, piece, set, sheets, usedShare, v, yields, fibre[piece.batch]);
         for (int a = 0; a < carried.length; a++) {
-            solids += share(job, piece, set, carried[a], usedShare, v, engine, additives[piece.batch][a]);
+            solids += share(job, piece, set, carried[a], usedShare, v, yields, additives[piece.batch][a]);
         }
         double trialSolids = trials(piece, sheets);
         for (double[] additive : carried) {
@@ -109,8 +111,9 @@ final class Ledger {
     }
 
     /** Shares the substance in the sheets of a piece among its accounts and returns how much there is of it. */
-    private static double share(Job job, PieceJob piece, PieceSettings set, double[] sheets, double usedShare, double[] v,
-            Engine engine, Book book) {
+    private static double share(Job job, PieceJob piece, PieceSettings set, double[] sheets, double usedShare,
+            double[] v,
+            Yields yields, Book book) {
         double trial = trials(piece, sheets);
         double run = 0;
         for (double sheet : sheets) {
@@ -138,8 +141,8 @@ final class Ledger {
         if (piece.rejectFolding != Job.NONE) {
             run = reject(book, "rejected in folding", run, v[piece.rejectFolding]);
         }
-        double good = (sheets.length - piece.trials) * (double) set.up * engine.yieldOfSheets(piece, v)
-                * engine.yieldOfPieces(piece, v);
+        double good = (sheets.length - piece.trials) * (double) set.up * yields.ofSheets(piece, v)
+                * yields.ofPieces(piece, v);
         double wanted = good > piece.ordered ? run * piece.ordered / good : run;
         book.out(GOOD, wanted);
         book.out(SPARE, run - wanted);

@@ -3,8 +3,8 @@ package org.papermath.plan;
 import java.util.List;
 
 /**
- * A plan as text to pin to the wall: the work in its order, pieces side by side, settings rounded to the tool, forecasts with
- * their bands, one line for each caution. Immutable, and the same in every locale.
+ * A plan as text to pin to the wall: the work in its order, pieces side by side, settings rounded to the tool,
+ * forecasts with their bands, one line for each caution. Immutable, and the same in every locale.
  */
 public final class MakingCard {
     private final List<String> lines;

@@ -15,11 +15,12 @@ import org.papermath.quantity.Refused;
 /**
  * The plan of a making: everything that follows from an order and a studio. Immutable, and the same for the same input.
  *
- * <p>Settings — what to weigh, cut, set, count — are chosen at the likely values and rounded to the tool. Forecasts — what
- * will come out — have a band, worked out with the settings held fixed: every assumption of the plan is set to its 5 % and its
- * 95 % point in turn, and what that moves is summed in squares.
+ * <p>Settings — what to weigh, cut, set, count — are chosen at the likely values and rounded to the tool. Forecasts —
+ * what will come out — have a band, worked out with the settings held fixed: every assumption of the plan is set to its
+ * 5 % and its 95 % point in turn, and what that moves is summed in squares.
  *
- * <p>A stage the studio has no equipment for, or the library no default for, is not done and says why; the plan goes on.
+ * <p>A stage the studio has no equipment for, or the library no default for, is not done and says why; the plan goes
+ * on.
  */
 public final class MakingPlan {
     private final Order order;
@@ -54,8 +55,8 @@ public final class MakingPlan {
     }
 
     /**
-     * Plans an order in a studio at the likely values only; the forecasts have no bands. Faster than {@link #of} by as many
-     * times as the order touches assumptions, for what-if loops.
+     * Plans an order in a studio at the likely values only; the forecasts have no bands. Faster than {@link #of} by as
+     * many times as the order touches assumptions, for what-if loops.
      *
      * @param order the order
      * @param studio the studio
@@ -113,7 +114,8 @@ public final class MakingPlan {
         for (int i = 0; i < n; i++) {
             if (best[i] >= 0.01) {
                 Assumption assumption = job.assumptions.get(job.varied[i]);
-                list.add(new Sensitivity(assumption, what[i], best[i], weight[i] / counted, Measurements.against(assumption.id())));
+                list.add(new Sensitivity(assumption, what[i], best[i], weight[i] / counted,
+                        Measurements.against(assumption.id())));
             }
         }
         list.sort(Comparator.comparingDouble(Sensitivity::weight).reversed());

@@ -12,7 +12,8 @@ final class Named {
             throw Refused.of("name.empty", what + ": a name is wanted; the plan speaks of it by its name.", "of", what);
         }
         if (name.indexOf('[') >= 0 || name.indexOf(']') >= 0 || name.indexOf('@') >= 0) {
-            throw Refused.of("name.sign", what + ": \"" + name + "\" has one of [ ] @, which stand for scopes. Use another name.",
+            throw Refused.of("name.sign", what + ": \"" + name
+                    + "\" has one of [ ] @, which stand for scopes. Use another name.",
                     "of", what, "given", name);
         }
         return name;
@@ -20,7 +21,8 @@ final class Named {
 
     static void once(boolean saidBefore, String of, String what) {
         if (saidBefore) {
-            throw Refused.of("builder.twice", of + ": " + what + " is said twice. Say it once.", "of", of, "what", what);
+            throw Refused.of("builder.twice", of + ": " + what + " is said twice. Say it once.", "of", of, "what",
+                    what);
         }
     }
 }

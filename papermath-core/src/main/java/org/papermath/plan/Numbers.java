@@ -36,8 +36,8 @@ final class Numbers {
     }
 
     /**
-     * First-order bands: every varied assumption is set to its 5 % and its 95 % point, one at a time, with the settings held
-     * fixed; what the results move up and what they move down is summed in squares.
+     * First-order bands: every varied assumption is set to its 5 % and its 95 % point, one at a time, with the settings
+     * held fixed; what the results move up and what they move down is summed in squares.
      */
     static Numbers withBands(Job job, Engine engine, Settings settings, double[] likely) {
         int n = likely.length;
@@ -103,7 +103,8 @@ final class Numbers {
     }
 
     <Q extends Quantity<Q>> Estimate<Q> estimate(Kind<Q> kind, int at, String code) {
-        return Estimate.of(amount(kind, likely[at], code), amount(kind, low[at], code), amount(kind, high[at], code), drivers(at));
+        return Estimate.of(amount(kind, likely[at], code), amount(kind, low[at], code), amount(kind, high[at], code),
+                drivers(at));
     }
 
     private List<Estimate.Driver> drivers(int at) {
@@ -136,6 +137,7 @@ final class Numbers {
     }
 
     <Q extends Quantity<Q>> Estimate<Q> signedEstimate(Kind<Q> kind, int at, String code) {
-        return Estimate.of(signed(kind, likely[at], code), signed(kind, low[at], code), signed(kind, high[at], code), drivers(at));
+        return Estimate.of(signed(kind, likely[at], code), signed(kind, low[at], code), signed(kind, high[at], code),
+                drivers(at));
     }
 }

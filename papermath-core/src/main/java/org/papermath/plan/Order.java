@@ -107,29 +107,33 @@ public final class Order {
          * Ends the order.
          *
          * @return the order
-         * @throws Refused if there is no piece, a piece names a recipe or a piece that is not there, or an envelope is made for
-         *     an envelope
+         * @throws Refused if there is no piece, a piece names a recipe or a piece that is not there, or an envelope is
+         *     made for an envelope
          */
         public Order build() {
             if (pieces.isEmpty()) {
-                throw Refused.of("order.empty", "order " + name + ": there is no piece in it. Add at least one.", "order", name);
+                throw Refused.of("order.empty", "order " + name + ": there is no piece in it. Add at least one.",
+                        "order", name);
             }
             for (Piece piece : pieces) {
                 if (recipes.stream().noneMatch(recipe -> recipe.name().equals(piece.recipe()))) {
                     throw Refused.of("order.no-recipe",
-                            "piece " + piece.name() + ": the recipe \"" + piece.recipe() + "\" is not in the order, which has: "
+                            "piece " + piece.name() + ": the recipe \"" + piece.recipe()
+                            + "\" is not in the order, which has: "
                                     + recipes.stream().map(Recipe::name).toList() + ".",
                             "piece", piece.name(), "recipe", piece.recipe());
                 }
                 piece.envelopeFor().ifPresent(inside -> {
                     Piece held = pieces.stream().filter(other -> other.name().equals(inside)).findFirst()
                             .orElseThrow(() -> Refused.of("order.no-piece",
-                                    "piece " + piece.name() + ": the piece \"" + inside + "\" it is an envelope for is not in the"
+                                    "piece " + piece.name() + ": the piece \"" + inside
+                                    + "\" it is an envelope for is not in the"
                                             + " order, which has: " + pieces.stream().map(Piece::name).toList() + ".",
                                     "piece", piece.name(), "inside", inside));
                     if (held.envelopeFor().isPresent()) {
                         throw Refused.of("order.envelope-in-envelope",
-                                "piece " + piece.name() + ": " + inside + " is an envelope itself; an envelope for an envelope is"
+                                "piece " + piece.name() + ": " + inside
+                                + " is an envelope itself; an envelope for an envelope is"
                                         + " not planned. Give the outer one a size of its own.",
                                 "piece", piece.name(), "inside", inside);
                     }

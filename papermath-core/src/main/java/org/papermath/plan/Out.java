@@ -1,6 +1,8 @@
 package org.papermath.plan;
 
-/** Places of the forecasts in the array of results; one stretch of the array for each batch, then one for each piece. */
+/**
+ * Places of the forecasts in the array of results; one stretch of the array for each batch, then one for each piece.
+ */
 final class Out {
     // A batch.
     static final int DRAINABILITY = 0;

@@ -22,8 +22,8 @@ import org.papermath.shape.MailLimits;
 /**
  * One kind of thing in an order: so many sheets, cards or envelopes of a size and a weight, from a recipe. Immutable.
  *
- * <p>The size is that of the finished flat piece, before it is folded. An envelope takes its size from the piece it is made
- * for, unless the side of its blank is given.
+ * <p>The size is that of the finished flat piece, before it is folded. An envelope takes its size from the piece it is
+ * made for, unless the side of its blank is given.
  */
 public final class Piece {
     private final String name;
@@ -295,7 +295,8 @@ public final class Piece {
 
         private int atLeastZero(int value, String what) {
             if (value < 0) {
-                throw Refused.of("count.below-zero", what + " of piece " + name + ": " + value + " given; 0 or more is wanted.",
+                throw Refused.of("count.below-zero", what + " of piece " + name + ": " + value
+                        + " given; 0 or more is wanted.",
                         "piece", name, "given", value, "least", 0);
             }
             return value;
@@ -310,7 +311,8 @@ public final class Piece {
          */
         public Builder folded(int times) {
             if (times < 0 || times > 4) {
-                throw Refused.of("piece.folds", "piece " + name + ": " + times + " folds given; from 0 to 4 are possible.",
+                throw Refused.of("piece.folds", "piece " + name + ": " + times
+                        + " folds given; from 0 to 4 are possible.",
                         "piece", name, "given", times, "least", 0, "most", 4);
             }
             folds = times;
@@ -377,7 +379,8 @@ public final class Piece {
          */
         public Builder holding(int pieces) {
             if (pieces < 1 || pieces > 50) {
-                throw Refused.of("piece.inserts", "piece " + name + ": " + pieces + " inserts given; from 1 to 50 are possible.",
+                throw Refused.of("piece.inserts", "piece " + name + ": " + pieces
+                        + " inserts given; from 1 to 50 are possible.",
                         "piece", name, "given", pieces, "least", 1, "most", 50);
             }
             inserts = pieces;
@@ -431,27 +434,33 @@ public final class Piece {
         public Piece build() {
             if (grammage == null && caliper == null && sample == null) {
                 throw Refused.of("piece.no-target",
-                        "piece " + name + ": it is not said what it is to weigh. Give a grammage, a thickness, or a sample.",
+                        "piece " + name
+                        + ": it is not said what it is to weigh. Give a grammage, a thickness, or a sample.",
                         "piece", name);
             }
             if (width == null && envelopeFor == null) {
-                throw Refused.of("piece.no-size", "piece " + name + ": its size is missing. Give two sides or a format.",
+                throw Refused.of("piece.no-size", "piece " + name
+                        + ": its size is missing. Give two sides or a format.",
                         "piece", name);
             }
             if (width != null && envelopeFor != null && style != EnvelopeStyle.DIAMOND) {
                 throw Refused.of("piece.clash",
-                        "piece " + name + ": an envelope for " + envelopeFor + " takes its size from that piece; only a diamond"
-                                + " envelope may give the side of its square. Leave the size out.", "piece", name, "member",
+                        "piece " + name + ": an envelope for " + envelopeFor
+                        + " takes its size from that piece; only a diamond"
+                                + " envelope may give the side of its square. Leave the size out.", "piece", name,
+                                "member",
                         "size");
             }
             if (envelopeFor != null && folds > 0) {
                 throw Refused.of("piece.clash",
-                        "piece " + name + ": an envelope is folded by its style; leave the number of folds out.", "piece", name,
+                        "piece " + name + ": an envelope is folded by its style; leave the number of folds out.",
+                        "piece", name,
                         "member", "folds");
             }
             if (edge == Edge.DECKLE && trim != null && trim.si() > 0) {
                 throw Refused.of("piece.clash",
-                        "piece " + name + ": an edge cannot be the rim of the deckle and be trimmed. Choose one.", "piece", name,
+                        "piece " + name + ": an edge cannot be the rim of the deckle and be trimmed. Choose one.",
+                        "piece", name,
                         "member", "trim");
             }
             return new Piece(this);
@@ -658,11 +667,13 @@ public final class Piece {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Piece that && name.equals(that.name) && recipe.equals(that.recipe) && count == that.count
+        return other instanceof Piece that && name.equals(that.name) && recipe.equals(that.recipe)
+                && count == that.count
                 && Objects.equals(width, that.width) && Objects.equals(height, that.height)
                 && Objects.equals(format, that.format) && Objects.equals(grammage, that.grammage)
                 && Objects.equals(caliper, that.caliper) && Objects.equals(sample, that.sample)
-                && Objects.equals(spare, that.spare) && kept == that.kept && trials == that.trials && folds == that.folds
+                && Objects.equals(spare, that.spare) && kept == that.kept && trials == that.trials
+                && folds == that.folds
                 && edge == that.edge && Objects.equals(trim, that.trim) && Objects.equals(envelopeFor, that.envelopeFor)
                 && style == that.style && inserts == that.inserts && Objects.equals(clearance, that.clearance)
                 && Objects.equals(mail, that.mail) && Objects.equals(dryer, that.dryer)

@@ -25,8 +25,8 @@ import org.papermath.shape.EnvelopeStyle;
 import org.papermath.shape.MailLimits;
 
 /**
- * What one piece of an order comes to: sheets to pull, vat, cues, posts, press, drying, and what will come out. Settings
- * carry no band; forecasts do.
+ * What one piece of an order comes to: sheets to pull, vat, cues, posts, press, drying, and what will come out.
+ * Settings carry no band; forecasts do.
  *
  * @param piece the piece as ordered
  * @param batch the name of its batch
@@ -47,9 +47,12 @@ import org.papermath.shape.MailLimits;
  * @param mailStage what is mailed, if it is
  * @param workingHours hours from forming to folding
  */
-public record PiecePlan(Piece piece, String batch, Counts counts, Forming forming, Stage<VatPlan> vatStage, Stage<Pour> pourStage,
-        Stage<Estimate<Time>> drainTimeStage, Estimate<Length> matThickness, Estimate<Mass> couchedMass, Stage<Posts> postsStage,
-        Stage<Pressing> pressStage, Estimate<Solids> solids, Stage<Drying> dryingStage, Stage<Sizing> sizingStage, Finished finished,
+public record PiecePlan(Piece piece, String batch, Counts counts, Forming forming, Stage<VatPlan> vatStage,
+        Stage<Pour> pourStage,
+        Stage<Estimate<Time>> drainTimeStage, Estimate<Length> matThickness, Estimate<Mass> couchedMass,
+        Stage<Posts> postsStage,
+        Stage<Pressing> pressStage, Estimate<Solids> solids, Stage<Drying> dryingStage, Stage<Sizing> sizingStage,
+        Finished finished,
         Stage<EnvelopePlan> envelopeStage, Stage<Mailed> mailStage, Estimate<Time> workingHours) {
     /**
      * How many of what.
@@ -100,7 +103,8 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
      * @param lightest the lightest sheet over the mean
      * @param heaviest the heaviest sheet over the mean
      */
-    public record VatPlan(Amount<Consistency> consistency, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail,
+    public record VatPlan(Amount<Consistency> consistency, Amount<Volume> stock, Amount<Volume> water,
+            Amount<Volume> bail,
             Amount<Mass> lift, int every, List<Recharge> recharges, Amount<Dimensionless> lightest,
             Amount<Dimensionless> heaviest) {
         @Override
@@ -196,7 +200,8 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
      * @param gained dry size over the oven-dry sheet
      * @param dryAgain how long one filling of the dryer takes after sizing, or why it cannot be said
      */
-    public record Sizing(Amount<Volume> bath, Amount<Mass> drySize, Amount<Volume> taken, Estimate<Dimensionless> gained,
+    public record Sizing(Amount<Volume> bath, Amount<Mass> drySize, Amount<Volume> taken,
+            Estimate<Dimensionless> gained,
             Stage<Estimate<Time>> dryAgain) {
         @Override
         public String toString() {
@@ -220,8 +225,10 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
      * @param load additives kept, over fibre
      */
     public record Finished(Estimate<Length> width, Estimate<Length> height, Amount<Length> foldedWidth,
-            Amount<Length> foldedHeight, Estimate<Grammage> grammage, Stage<Estimate<Length>> caliperStage, Estimate<Mass> mass,
-            Stage<Estimate<Length>> pileStage, Estimate<LinearShrinkage> shrinkageAlong, Estimate<LinearShrinkage> shrinkageAcross,
+            Amount<Length> foldedHeight, Estimate<Grammage> grammage, Stage<Estimate<Length>> caliperStage,
+            Estimate<Mass> mass,
+            Stage<Estimate<Length>> pileStage, Estimate<LinearShrinkage> shrinkageAlong,
+            Estimate<LinearShrinkage> shrinkageAcross,
             Amount<Dimensionless> load) {
         /**
          * Returns the thickness of one layer.
@@ -265,8 +272,10 @@ public record PiecePlan(Piece piece, String batch, Counts counts, Forming formin
      * @param sharePairsFit of single pieces and envelopes taken at random, the share of pairs that fit
      */
     public record EnvelopePlan(EnvelopeStyle style, Amount<Length> blankWidth, Amount<Length> blankHeight,
-            Amount<Length> insideWidth, Amount<Length> insideHeight, Amount<Length> outsideWidth, Amount<Length> outsideHeight,
-            Amount<Length> seam, Estimate<Length> playAlong, Estimate<Length> playAcross, Amount<Dimensionless> sharePairsFit) {
+            Amount<Length> insideWidth, Amount<Length> insideHeight, Amount<Length> outsideWidth,
+            Amount<Length> outsideHeight,
+            Amount<Length> seam, Estimate<Length> playAlong, Estimate<Length> playAcross,
+            Amount<Dimensionless> sharePairsFit) {
         @Override
         public String toString() {
             return style.words() + ", blank " + blankWidth + " × " + blankHeight;

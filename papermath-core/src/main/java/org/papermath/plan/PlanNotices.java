@@ -120,62 +120,77 @@ final class PlanNotices {
         Recipe recipe = plan.batches().get(b).recipe();
         String of = "batch " + batch.name + ": ";
         if (recipe.furnish().isBlend()) {
-            note("furnish.blend", of + "drainability, shrinkage and density of the blend are means by mass of its fibres; make one"
+            note("furnish.blend",
+                    of + "drainability, shrinkage and density of the blend are means by mass of its fibres; make one"
                     + " test sheet before the run.", "batch", batch.name);
         }
         if (!batch.kinetics) {
             warn("beating.no-rate", of + "there is no default for how fast one of its fibres beats, so it is taken as "
-                    + percent(job.likely[job.progress]) + " of the way to well beaten. Measure the drainability after a known time"
+                    + percent(job.likely[job.general.progress])
+                    + " of the way to well beaten. Measure the drainability after a known time"
                     + " and say it in the recipe.", "batch", batch.name);
         }
         if (job.hasBeater) {
             double c = batch.beaterConsistency;
             if (c > limit("beater.consistency-limit")) {
                 warn("beater.too-thick", of + percent(c) + " in the beater is more than a studio beater turns ("
-                        + percent(limit("beater.consistency-limit")) + "). Take less fibre or more water.", "batch", batch.name,
+                        + percent(limit("beater.consistency-limit")) + "). Take less fibre or more water.", "batch",
+                        batch.name,
                         "consistency", c);
             } else if (c > limit("beater.consistency-warning")) {
-                warn("beater.thick", of + percent(c) + " in the beater may stop turning over if the stock falls back by gravity"
-                        + " (above " + percent(limit("beater.consistency-warning")) + ").", "batch", batch.name, "consistency", c);
+                warn("beater.thick",
+                        of + percent(c) + " in the beater may stop turning over if the stock falls back by gravity"
+                        + " (above " + percent(limit("beater.consistency-warning")) + ").", "batch", batch.name,
+                        "consistency", c);
             }
             double share = set.loadOvenDry / job.ratedLoad;
             if (share < limit("beater.load-range-low")) {
-                note("beater.small-load", of + "each load is " + percent(share) + " of what the beater is rated for; a small load"
+                note("beater.small-load", of + "each load is " + percent(share)
+                        + " of what the beater is rated for; a small load"
                         + " beats faster than the hours of the recipe say.", "batch", batch.name, "share", share);
             }
         } else if (batch.beating > 0) {
-            note("beater.none", of + "without a beater the plan takes the stuff as beaten elsewhere the way the recipe says.",
+            note("beater.none",
+                    of + "without a beater the plan takes the stuff as beaten elsewhere the way the recipe says.",
                     "batch", batch.name);
         }
         if (set.vatTooSmall) {
-            warn("vat.too-small", of + "one lift takes more out of the vat than the band of ±" + percent(job.likely[job.vatTolerance])
+            warn("vat.too-small", of + "one lift takes more out of the vat than the band of ±"
+                    + percent(job.likely[job.general.vatTolerance])
                     + " allows, even recharged after every sheet. A vat of at least "
-                    + Units.fourDigits(set.leastVatVolume * 1000) + " L, or a thicker vat, keeps the band.", "batch", batch.name,
+                    + Units.fourDigits(set.leastVatVolume * 1000) + " L, or a thicker vat, keeps the band.", "batch",
+                    batch.name,
                     "leastVolume", set.leastVatVolume);
         }
         double left = numbers.low(Out.batch(b) + Out.STOCK_LEFT);
         if (left < 0 && numbers.hasBands()) {
             note("stock.may-run-short", of + "if more is lost in handling than usual, the stock runs short by up to "
-                    + Units.fourDigits(-left) + " kg; the last sheets are then left out or thinner.", "batch", batch.name,
+                    + Units.fourDigits(-left) + " kg; the last sheets are then left out or thinner.", "batch",
+                    batch.name,
                     "shortBy", -left);
         }
         Assumption oldest = longestBeating(recipe);
         if (oldest != null && batch.beating > oldest.likelySi()) {
-            warn("shrinkage.beyond-record", of + "beaten longer than the trial behind the shrinkage of rag (" + oldest.likely()
+            warn("shrinkage.beyond-record", of + "beaten longer than the trial behind the shrinkage of rag ("
+                    + oldest.likely()
                     + " h): beyond it the sheet shrinks faster than the model says.", "batch", batch.name);
         }
-        boolean aid = recipe.additives().stream().anyMatch(d -> d.additive().purpose() == Additive.Purpose.RETENTION_AID);
+        boolean aid = recipe.additives().stream()
+                .anyMatch(d -> d.additive().purpose() == Additive.Purpose.RETENTION_AID);
         boolean particles = recipe.additives().stream().anyMatch(d -> d.additive().purpose().isParticle());
         if (particles && !aid) {
-            note("additive.no-aid", of + "pigment or filler without a retention aid: about half of it stays in the water and"
+            note("additive.no-aid",
+                    of + "pigment or filler without a retention aid: about half of it stays in the water and"
                     + " colours the vat.", "batch", batch.name);
         }
         for (int a = 0; a < recipe.additives().size(); a++) {
             if (recipe.additives().get(a).additive().purpose() == Additive.Purpose.CARBONATE) {
                 double kept = batch.dose[a] * job.likely[batch.additiveRetention[a]];
                 if (kept / (1 + kept) < 0.02) {
-                    note("carbonate.below-standard", of + "about " + percent(kept / (1 + kept)) + " carbonate stays in the sheet;"
-                            + " the standards for permanent paper (ISO 9706, ANSI/NISO Z39.48) ask for 2 %.", "batch", batch.name,
+                    note("carbonate.below-standard", of + "about " + percent(kept / (1 + kept))
+                            + " carbonate stays in the sheet;"
+                            + " the standards for permanent paper (ISO 9706, ANSI/NISO Z39.48) ask for 2 %.", "batch",
+                            batch.name,
                             "kept", kept / (1 + kept));
                 }
             }
@@ -204,44 +219,55 @@ final class PlanNotices {
                     + read.forming().opening() + " has to be made or adapted.", "piece", piece.name);
         }
         if (!job.hasPress) {
-            note("press.none", of + "without a press its density is taken at the least pressure the model was made for ("
-                    + Units.fourDigits(job.likely[job.leastDensityPressure] / 1000) + " kPa, at-model-limit); expect a bulkier sheet.",
+            note("press.none",
+                    of + "without a press its density is taken at the least pressure the model was made for ("
+                    + Units.fourDigits(job.likely[job.general.leastDensityPressure] / 1000)
+                    + " kPa, at-model-limit); expect a bulkier sheet.",
                     "piece", piece.name);
         }
         if (set.pressLimited) {
             warn("press.limited", of + "the " + read.press().weakest().name() + " holds the press to "
-                    + read.press().force() + ", " + percent(job.likely[job.pressAllowed]) + " of its rating; the sheet gets "
-                    + read.press().pressure() + " instead of " + Units.fourDigits(job.likely[job.pressPressure] / 1000)
+                    + read.press().force() + ", " + percent(job.likely[job.general.pressAllowed])
+                    + " of its rating; the sheet gets "
+                    + read.press().pressure() + " instead of "
+                    + Units.fourDigits(job.likely[job.general.pressPressure] / 1000)
                     + " kPa.", "piece", piece.name, "part", read.press().weakest().name());
         }
         if (job.hasPress && set.pressure > limit("press.pressure-warning")) {
-            warn("press.high", of + Units.fourDigits(set.pressure / 1e6) + " MPa on the sheet is beyond what the model of solids"
+            warn("press.high", of + Units.fourDigits(set.pressure / 1e6)
+                    + " MPa on the sheet is beyond what the model of solids"
                     + " was made for.", "piece", piece.name);
         }
         if (job.hasPress && !job.hasFelts) {
-            note("felts.none", of + "a press without felts: the solids after pressing are those of a felted sheet.", "piece",
+            note("felts.none", of + "a press without felts: the solids after pressing are those of a felted sheet.",
+                    "piece",
                     piece.name);
         }
         double grammage = numbers.likely(at + Out.GRAMMAGE);
         if (grammage < 0.020) {
-            note("sheet.thin", of + "below 20 g/m² thickness is no longer in proportion to grammage.", "piece", piece.name);
+            note("sheet.thin", of + "below 20 g/m² thickness is no longer in proportion to grammage.", "piece",
+                    piece.name);
         }
         double density = numbers.likely(at + Out.DENSITY);
         if (density < 150 || density > 1200) {
-            warn("sheet.density", of + "a density of " + Units.fourDigits(density) + " kg/m³ is unusual for paper; check the"
+            warn("sheet.density", of + "a density of " + Units.fourDigits(density)
+                    + " kg/m³ is unusual for paper; check the"
                     + " thickness, the unit and the recipe.", "piece", piece.name);
         }
         if (Double.isNaN(density)) {
-            note("sheet.no-density", of + "the density of one of its fibres has no default; weigh and measure one dry sheet."
+            note("sheet.no-density",
+                    of + "the density of one of its fibres has no default; weigh and measure one dry sheet."
                     + (piece.envelopeFor == Job.NONE ? "" : " The envelope is laid out with "
-                            + Units.fourDigits(job.likely[job.standInDensity]) + " kg/m³."), "piece", piece.name);
+                            + Units.fourDigits(job.likely[job.general.standInDensity]) + " kg/m³."), "piece",
+                            piece.name);
         }
         if (!read.drainTimeStage().isDone()) {
             note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", piece.name);
         }
         if (numbers.isKnown(at + Out.POST_MASS) && numbers.likely(at + Out.POST_MASS) > LIFTING_LIMIT) {
             warn("post.heavy", of + "a post weighs about " + Units.fourDigits(numbers.likely(at + Out.POST_MASS))
-                    + " kg, more than one person should lift (23 kg): two people, a trolley, or smaller posts.", "piece", piece.name);
+                    + " kg, more than one person should lift (23 kg): two people, a trolley, or smaller posts.",
+                    "piece", piece.name);
         }
         if (read.dryingStage().code().equals("never-dries")) {
             warn("drying.never", of + read.dryingStage().reason() + ".", "piece", piece.name);
@@ -257,16 +283,20 @@ final class PlanNotices {
             double wanted = read.piece().sample().get().thickness().si();
             double differs = numbers.likely(at + Out.CALIPER) / wanted - 1;
             if (Math.abs(differs) > 0.1) {
-                note("sample.thickness", of + "at the weight of the sample the sheet comes out " + percent(Math.abs(differs))
-                        + (differs > 0 ? " thicker" : " thinner") + " than the sample; press or beat otherwise to match it.",
+                note("sample.thickness", of + "at the weight of the sample the sheet comes out "
+                        + percent(Math.abs(differs))
+                        + (differs > 0 ? " thicker" : " thinner")
+                        + " than the sample; press or beat otherwise to match it.",
                         "piece", piece.name, "differs", differs);
             }
         }
         if (!piece.deckleEdge && set.mould != Job.NONE) {
-            double lost = Math.max(set.width, set.height) - Math.max(numbers.low(at + Out.WIDTH), numbers.low(at + Out.HEIGHT));
+            double lost = Math.max(set.width, set.height) - Math.max(numbers.low(at + Out.WIDTH),
+                    numbers.low(at + Out.HEIGHT));
             if (lost > 0.001) {
                 note("sheet.may-be-short", of + "if it shrinks more than likely, the sheet comes out up to "
-                        + Units.fourDigits(lost * 1000) + " mm too short for its trim. Measure one dry sheet first.", "piece",
+                        + Units.fourDigits(lost * 1000) + " mm too short for its trim. Measure one dry sheet first.",
+                        "piece",
                         piece.name);
             }
         }
@@ -275,14 +305,16 @@ final class PlanNotices {
     private void envelope(PieceJob piece, PiecePlan read, String of) {
         PiecePlan.EnvelopePlan envelope = read.envelope();
         if (envelope.playAlong().likely().si() < 0 || envelope.playAcross().likely().si() < 0) {
-            warn("envelope.too-small", of + "what goes in is larger than the inside (play " + envelope.playAlong().likely() + " × "
+            warn("envelope.too-small", of + "what goes in is larger than the inside (play "
+                    + envelope.playAlong().likely() + " × "
                     + envelope.playAcross().likely() + ").", "piece", piece.name);
         } else if (envelope.sharePairsFit().si() < 0.99) {
             warn("envelope.tight", of + "with the usual spread of hand-made sizes only " + envelope.sharePairsFit()
                     + " of random pairs fit; give it more clearance.", "piece", piece.name);
         }
         if (envelope.seam().si() < 0.005) {
-            warn("envelope.seam", of + "the flaps overlap by " + envelope.seam() + " only; the square has to be larger.", "piece",
+            warn("envelope.seam", of + "the flaps overlap by " + envelope.seam()
+                    + " only; the square has to be larger.", "piece",
                     piece.name);
         }
     }
@@ -290,16 +322,19 @@ final class PlanNotices {
     private void room() {
         double rh = job.roomHumidity;
         if (rh >= limit("room.mould-stop")) {
-            warn("room.mould", "room: at " + percent(rh) + " relative humidity mould grows within days; dry the air before sheets"
+            warn("room.mould",
+                    "room: at " + percent(rh) + " relative humidity mould grows within days; dry the air before sheets"
                     + " hang in it.", "humidity", rh);
         } else if (rh >= limit("room.mould-caution")) {
             warn("room.mould", "room: at " + percent(rh) + " relative humidity mould may grow; keep it below "
                     + percent(limit("room.mould-caution")) + ".", "humidity", rh);
         } else if (rh >= limit("room.mould-note")) {
-            note("room.mould", "room: from " + percent(limit("room.mould-note")) + " relative humidity on, watch for mould.",
+            note("room.mould", "room: from " + percent(limit("room.mould-note"))
+                    + " relative humidity on, watch for mould.",
                     "humidity", rh);
         }
-        if (studio.beater().isEmpty() && studio.vat().isEmpty() && studio.press().isEmpty() && studio.dryers().isEmpty()) {
+        if (studio.beater().isEmpty() && studio.vat().isEmpty() && studio.press().isEmpty()
+                && studio.dryers().isEmpty()) {
             note("studio.bare", "studio: nothing but its name is known; most stages are not done.");
         }
         if (order.due().isEmpty()) {
@@ -310,8 +345,10 @@ final class PlanNotices {
     private void basis() {
         long weak = plan.assumptionsUsed().stream().filter(a -> a.basis().isUncalibrated()).count();
         if (weak > 0) {
-            note("plan.uncalibrated", weak + " of the " + plan.assumptionsUsed().size() + " values behind this plan are common"
-                    + " practice or recalled, not measured here; the bands say how far that may carry.", "uncalibrated", weak,
+            note("plan.uncalibrated", weak + " of the " + plan.assumptionsUsed().size()
+                    + " values behind this plan are common"
+                    + " practice or recalled, not measured here; the bands say how far that may carry.",
+                    "uncalibrated", weak,
                     "all", plan.assumptionsUsed().size());
         }
     }

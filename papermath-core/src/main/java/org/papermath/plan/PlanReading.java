@@ -15,7 +15,6 @@ import javax.measure.quantity.Volume;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.drying.Dryer;
-import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
@@ -42,7 +41,6 @@ final class PlanReading {
     private final Settings settings;
     private final Numbers numbers;
     private final Ledger ledger;
-    private final double water;
     private final List<BatchPlan> batches = new ArrayList<>();
     private final List<PiecePlan> pieces = new ArrayList<>();
 
@@ -53,7 +51,6 @@ final class PlanReading {
         this.settings = settings;
         this.numbers = numbers;
         this.ledger = ledger;
-        this.water = WaterProperties.density(job.vatCelsius);
         for (int b = 0; b < job.batches.length; b++) {
             batches.add(batch(b));
         }
@@ -71,7 +68,7 @@ final class PlanReading {
     }
 
     private Amount<Volume> litresOfWater(double mass) {
-        return Kinds.VOLUME.ofSi(mass / water, "L");
+        return Kinds.VOLUME.ofSi(mass / job.waterDensity, "L");
     }
 
     // ------------------------------------------------------------------------------------------------ batches
@@ -87,7 +84,8 @@ final class PlanReading {
         double asBought = 0;
         for (int f = 0; f < fibres.size(); f++) {
             asBought += set.asBought[f];
-            lines.add(new BatchPlan.FibreLine(fibres.get(f), grams(batch.share[f] * set.ovenDry), grams(set.fromHand[f]),
+            lines.add(new BatchPlan.FibreLine(fibres.get(f), grams(batch.fibres[f].share * set.ovenDry),
+                    grams(set.fromHand[f]),
                     grams(set.asBought[f])));
         }
         Stage<BatchPlan.Beating> beating;
@@ -109,7 +107,8 @@ final class PlanReading {
         }
         double dilution = set.stock / set.loads - set.loadOvenDry / batch.beaterConsistency;
         BatchPlan.Stock stock = new BatchPlan.Stock(Kinds.MASS.ofSi(set.stock, "kg"),
-                Kinds.VOLUME.ofSi(set.stock / set.stockDensity, "L"), Kinds.CONSISTENCY.ofSi(batch.stockConsistency, "%"),
+                Kinds.VOLUME.ofSi(set.stock / set.stockDensity, "L"),
+                Kinds.CONSISTENCY.ofSi(batch.stockConsistency, "%"),
                 dilution > 1e-3 * set.stock ? Optional.of(litresOfWater(dilution)) : Optional.empty(),
                 numbers.estimate(Kinds.CONSISTENCY, at + Out.STOCK_CONSISTENCY, "%"));
         List<Balance> balances = new ArrayList<>();
@@ -120,13 +119,16 @@ final class PlanReading {
         }
         return new BatchPlan(recipe,
                 new BatchPlan.FibreToWeigh(grams(set.ovenDry), grams(asBought), List.copyOf(lines)),
-                new BatchPlan.Soak(Kinds.VOLUME.ofSi(set.soakWater, "L"), Kinds.TIME.ofSi(job.likely[job.soakTime], "h")),
+                new BatchPlan.Soak(Kinds.VOLUME.ofSi(set.soakWater, "L"),
+                Kinds.TIME.ofSi(job.likely[job.general.soakTime], "h")),
                 beating, List.copyOf(additives), stock,
                 numbers.estimate(Kinds.SCHOPPER_RIEGLER, at + Out.DRAINABILITY, "SR"),
                 numbers.estimate(Kinds.WATER_RETENTION, at + Out.WATER_RETENTION, "g/g"),
                 numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.FREE_SHRINKAGE, "%"),
-                numbers.estimate(Kinds.MASS, at + Out.VAT_FIBRE, "g"), numbers.signedEstimate(Kinds.MASS, at + Out.STOCK_LEFT, "kg"),
-                numbers.estimate(Kinds.MASS, at + Out.WHITE_WATER, "g"), numbers.estimate(Kinds.TIME, at + Out.BATCH_HOURS, "h"),
+                numbers.estimate(Kinds.MASS, at + Out.VAT_FIBRE, "g"),
+                numbers.signedEstimate(Kinds.MASS, at + Out.STOCK_LEFT, "kg"),
+                numbers.estimate(Kinds.MASS, at + Out.WHITE_WATER, "g"),
+                numbers.estimate(Kinds.TIME, at + Out.BATCH_HOURS, "h"),
                 List.copyOf(balances));
     }
 
@@ -156,7 +158,8 @@ final class PlanReading {
                 numbers.estimate(Kinds.NUMBER, at + Out.GOOD, "1"));
         PiecePlan.Forming forming = new PiecePlan.Forming(
                 set.mould == Job.NONE ? Optional.empty() : Optional.of(studio.moulds().get(set.mould)),
-                piece.deckleEdge || set.mould == Job.NONE, new Opening(mm(set.openingWidth), mm(set.openingHeight)), set.up,
+                piece.deckleEdge && !set.ownDeckle || set.mould == Job.NONE,
+                new Opening(mm(set.openingWidth), mm(set.openingHeight)), set.up,
                 set.turned, grams(set.fibre), grams(set.solids));
 
         Stage<PiecePlan.VatPlan> vat;
@@ -183,7 +186,8 @@ final class PlanReading {
                 numbers.estimate(Kinds.LENGTH, at + Out.MAT, "mm"), numbers.estimate(Kinds.MASS, at + Out.COUCHED, "g"),
                 posts(set, at), pressing(set), numbers.estimate(Kinds.SOLIDS, at + Out.SOLIDS, "%"),
                 drying(ordered, set, at),
-                sizing(batch, set, at), finished(ordered, set, at), envelope(piece, set, ordered, at), mail(piece, set, ordered, at),
+                sizing(batch, set, at), finished(ordered, set, at), envelope(piece, set, ordered, at),
+                mail(piece, set, ordered, at),
                 numbers.estimate(Kinds.TIME, at + Out.HOURS, "h"));
     }
 
@@ -198,21 +202,25 @@ final class PlanReading {
             return Stage.notDone("no-felts", "the studio has no felts: couch on cloths or boards as you do");
         }
         return Stage.done(new PiecePlan.Posts(set.sheetsInPost, set.posts, set.sheetsInPost + 1,
-                numbers.estimate(Kinds.MASS, at + Out.POST_MASS, "kg"), numbers.estimate(Kinds.LENGTH, at + Out.POST_HEIGHT, "mm")));
+                numbers.estimate(Kinds.MASS, at + Out.POST_MASS, "kg"),
+                numbers.estimate(Kinds.LENGTH, at + Out.POST_HEIGHT, "mm")));
     }
 
     private Stage<PiecePlan.Pressing> pressing(PieceSettings set) {
         if (studio.press().isEmpty()) {
-            return Stage.notDone("no-press", "the studio has no press: let the sheets drain, or press them between blotters");
+            return Stage.notDone("no-press",
+                    "the studio has no press: let the sheets drain, or press them between blotters");
         }
         Press press = studio.press().get();
         return Stage.done(new PiecePlan.Pressing(press, Kinds.FORCE.ofSi(set.force, "kN"),
-                Kinds.SHEET_PRESSURE.ofSi(set.pressure, "kPa"), Kinds.TIME.ofSi(set.pressTime, "min"), press.weakestPart(),
+                Kinds.SHEET_PRESSURE.ofSi(set.pressure, "kPa"), Kinds.TIME.ofSi(set.pressTime, "min"),
+                press.weakestPart(),
                 set.pressLimited));
     }
 
     private Optional<Dryer> dryer(Piece piece) {
-        return piece.dryer().flatMap(name -> studio.dryers().stream().filter(dryer -> dryer.name().equals(name)).findFirst())
+        return piece.dryer().flatMap(name -> studio.dryers().stream().filter(dryer -> dryer.name().equals(name))
+                .findFirst())
                 .or(() -> studio.dryers().stream().findFirst());
     }
 
@@ -222,11 +230,13 @@ final class PlanReading {
             return Stage.notDone("no-dryer", "the studio has no dryer: say how the sheets dry");
         }
         if (!numbers.isKnown(at + Out.DRYING)) {
-            return Stage.notDone("never-dries", "in the air of this room (" + studio.room() + ") the sheets never dry: bring in"
+            return Stage.notDone("never-dries", "in the air of this room (" + studio.room()
+                    + ") the sheets never dry: bring in"
                     + " drier air, or warm it");
         }
         return Stage.done(new PiecePlan.Drying(dryer.get(), set.dryerLoads, set.blotterChanges,
-                numbers.estimate(Kinds.TIME, at + Out.DRYING, "h"), numbers.estimate(Kinds.MASS, at + Out.EVAPORATED, "kg")));
+                numbers.estimate(Kinds.TIME, at + Out.DRYING, "h"),
+                numbers.estimate(Kinds.MASS, at + Out.EVAPORATED, "kg")));
     }
 
     private Stage<PiecePlan.Sizing> sizing(BatchJob batch, PieceSettings set, int at) {
@@ -246,9 +256,11 @@ final class PlanReading {
         return new PiecePlan.Finished(numbers.estimate(Kinds.LENGTH, at + Out.WIDTH, "mm"),
                 numbers.estimate(Kinds.LENGTH, at + Out.HEIGHT, "mm"), mm(set.foldedWidth), mm(set.foldedHeight),
                 numbers.estimate(Kinds.GRAMMAGE, at + Out.GRAMMAGE, "g/m2").withScatter(scatter),
-                known(at + Out.CALIPER, "no-density", noDensity, () -> numbers.estimate(Kinds.LENGTH, at + Out.CALIPER, "um")),
+                known(at + Out.CALIPER, "no-density", noDensity,
+                () -> numbers.estimate(Kinds.LENGTH, at + Out.CALIPER, "um")),
                 numbers.estimate(Kinds.MASS, at + Out.MASS, "g").withScatter(scatter),
-                known(at + Out.PILE, "no-density", noDensity, () -> numbers.estimate(Kinds.LENGTH, at + Out.PILE, "mm")),
+                known(at + Out.PILE, "no-density", noDensity,
+                () -> numbers.estimate(Kinds.LENGTH, at + Out.PILE, "mm")),
                 numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.SHRINK_ALONG, "%"),
                 numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.SHRINK_ACROSS, "%"),
                 Kinds.NUMBER.ofSi(numbers.likely(at + Out.LOAD), "%"));
@@ -286,7 +298,8 @@ final class PlanReading {
         MailLimits limits = MailLimits.of(ordered.mail().get());
         MailLimits.Verdict verdict = limits.check(mm(w), mm(h), mm(numbers.likely(at + Out.MAIL_THICKNESS)),
                 grams(numbers.likely(at + Out.MAIL_MASS)), order.due().orElse(LocalDate.EPOCH));
-        return Stage.done(new PiecePlan.Mailed(ordered.mail().get(), numbers.estimate(Kinds.MASS, at + Out.MAIL_MASS, "g"),
+        return Stage.done(new PiecePlan.Mailed(ordered.mail().get(),
+                numbers.estimate(Kinds.MASS, at + Out.MAIL_MASS, "g"),
                 numbers.estimate(Kinds.LENGTH, at + Out.MAIL_THICKNESS, "mm"), verdict));
     }
 
@@ -306,11 +319,14 @@ final class PlanReading {
             }
             for (BatchPlan.AdditiveToWeigh additive : batch.additives()) {
                 additives.merge(additive.additive().name(), additive.productInAll().si(), Double::sum);
-                uses.computeIfAbsent(additive.additive().name(), k -> new java.util.LinkedHashSet<>()).add(batch.name());
+                uses.computeIfAbsent(additive.additive().name(), k -> new java.util.LinkedHashSet<>())
+                        .add(batch.name());
             }
         }
-        fibres.forEach((name, mass) -> list.add(new ToBuy(name, grams(mass), "for " + String.join(" and ", uses.get(name)))));
-        additives.forEach((name, mass) -> list.add(new ToBuy(name, grams(mass), "for " + String.join(" and ", uses.get(name)))));
+        fibres.forEach((name, mass) -> list.add(new ToBuy(name, grams(mass),
+                "for " + String.join(" and ", uses.get(name)))));
+        additives.forEach((name, mass) -> list.add(new ToBuy(name, grams(mass),
+                "for " + String.join(" and ", uses.get(name)))));
         return List.copyOf(list);
     }
 
@@ -326,18 +342,20 @@ final class PlanReading {
         for (PiecePlan piece : pieces) {
             work += piece.workingHours().likely().si();
             if (piece.dryingStage().isDone()) {
-                double again = piece.sizingStage().map(sizing -> sizing.dryAgain().map(time -> time.likely().si()).orElse(0.0)).orElse(0.0);
+                double again = piece.sizingStage().map(sizing -> sizing.dryAgain().map(time -> time.likely().si())
+                        .orElse(0.0)).orElse(0.0);
                 dry += (piece.drying().time().likely().si() + again) * piece.drying().loads();
             } else {
                 dries = false;
             }
         }
         boolean sized = order.recipes().stream().anyMatch(recipe -> recipe.sizeBath().isPresent()
-                || recipe.additives().stream().anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
+                || recipe.additives().stream()
+                .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
         List<String> names = new ArrayList<>();
         List<Integer> days = new ArrayList<>();
         step(names, days, "order fibre and have it", days("schedule.delivery"));
-        step(names, days, "soak", (int) Math.max(1, Engine.ceil(job.likely[job.soakTime] / 86400)));
+        step(names, days, "soak", (int) Math.max(1, Rounding.ceil(job.likely[job.general.soakTime] / 86400)));
         step(names, days, "beat and dose", wholeDays(beat, day));
         step(names, days, "form, press, sort and finish", wholeDays(work, day));
         if (dries) {
@@ -357,11 +375,11 @@ final class PlanReading {
     }
 
     private int days(String id) {
-        return (int) Math.max(1, Engine.ceil(studio.assumptions().si(id, Scope.GENERAL) / 86400));
+        return (int) Math.max(1, Rounding.ceil(studio.assumptions().si(id, Scope.GENERAL) / 86400));
     }
 
     private static int wholeDays(double time, double day) {
-        return (int) Math.max(1, Engine.ceil(time / day));
+        return (int) Math.max(1, Rounding.ceil(time / day));
     }
 
     List<Caution> cautions() {

@@ -14,6 +14,7 @@ import org.papermath.evidence.Assumption;
 public record Sensitivity(Assumption assumption, String widens, double share, double weight, String measurement) {
     @Override
     public String toString() {
-        return assumption.key() + ": " + Math.round(100 * share) + " % of the band of the " + widens + "; " + measurement;
+        return assumption.key() + ": " + Math.round(100 * share) + " % of the band of the " + widens + "; "
+                + measurement;
     }
 }

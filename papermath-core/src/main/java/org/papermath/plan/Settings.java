@@ -1,6 +1,9 @@
 package org.papermath.plan;
 
-/** What to do, in plain numbers of coherent SI: chosen at the likely values, rounded to the tool, held fixed in forecasts. */
+/**
+ * What to do, in plain numbers of coherent SI: chosen at the likely values, rounded to the tool, held fixed in
+ * forecasts.
+ */
 final class Settings {
     final BatchSettings[] batches;
     final PieceSettings[] pieces;
@@ -45,6 +48,8 @@ final class Settings {
         double foldedWidth;
         double foldedHeight;
         int mould = Job.NONE;
+        /** Whether the deckle of that mould already has the opening a rim on every side needs. */
+        boolean ownDeckle;
         int up;
         int rowAcross;
         int rowAlong;

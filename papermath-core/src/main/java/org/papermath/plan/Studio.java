@@ -29,8 +29,8 @@ import org.papermath.quantity.RelativeHumidity;
 import org.papermath.vat.Vat;
 
 /**
- * What a studio has: equipment, the air of its room, stock on hand, the steps of its scale and jug, and what it knows from
- * its own measurements. Immutable.
+ * What a studio has: equipment, the air of its room, stock on hand, the steps of its scale and jug, and what it knows
+ * from its own measurements. Immutable.
  *
  * <p>Nothing but the name has to be there: a plan leaves out the stages it has no equipment for and says so.
  */
@@ -458,9 +458,12 @@ public final class Studio {
         return other instanceof Studio that && name.equals(that.name) && Objects.equals(beater, that.beater)
                 && Objects.equals(vat, that.vat) && moulds.equals(that.moulds) && Objects.equals(press, that.press)
                 && Objects.equals(felts, that.felts) && dryers.equals(that.dryers) && room.equals(that.room)
-                && onHand.equals(that.onHand) && scaleStep.equals(that.scaleStep) && fineScaleStep.equals(that.fineScaleStep)
-                && jugStep.equals(that.jugStep) && workingDay.equals(that.workingDay) && customaryUnits == that.customaryUnits
-                && assumptions.edition().equals(that.assumptions.edition()) && assumptions.own().equals(that.assumptions.own());
+                && onHand.equals(that.onHand) && scaleStep.equals(that.scaleStep)
+                && fineScaleStep.equals(that.fineScaleStep)
+                && jugStep.equals(that.jugStep) && workingDay.equals(that.workingDay)
+                && customaryUnits == that.customaryUnits
+                && assumptions.edition().equals(that.assumptions.edition()) && assumptions.own()
+                .equals(that.assumptions.own());
     }
 
     @Override

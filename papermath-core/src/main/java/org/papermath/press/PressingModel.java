@@ -2,6 +2,7 @@ package org.papermath.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -27,6 +28,7 @@ import org.papermath.quantity.Solids;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.PressedSheet;
+import org.papermath.sheet.Sheet;
 
 /**
  * Water left in a sheet after pressing. Immutable.
@@ -146,6 +148,28 @@ public final class PressingModel {
      */
     public Result press(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
+        return press(sheet, sheet::pressed, retention, pressure, hold);
+    }
+
+    /**
+     * Presses a sheet once more, in another order or between dry felts or blotters, as packs are exchanged. The same law
+     * takes it on from the water it came with; a sheet that is already drier than this pressure leaves it stays as it
+     * is.
+     *
+     * @param sheet the sheet out of the press before
+     * @param retention the water retention value of the stock as beaten
+     * @param pressure the pressure on the sheet this time
+     * @param hold the time at load this time
+     * @return the pressed sheet, and what to know of it
+     * @throws Refused as {@link #press}
+     */
+    public Result pressAgain(PressedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+            Quantity<Time> hold) {
+        return press(sheet, sheet::pressedAgain, retention, pressure, hold);
+    }
+
+    private Result press(Sheet sheet, Function<Amount<Solids>, PressedSheet> pressing,
+            Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
         double p = pressed(pressure);
         double seconds = Kinds.TIME.si(hold, "time at load");
@@ -154,7 +178,7 @@ public final class PressingModel {
         double constant = Pressing.timeConstant(time, grammage, wrv);
         double in = sheet.ratio().si();
         double ratio = Pressing.ratioAfter(in, equilibrium, constant, seconds);
-        PressedSheet out = sheet.pressed(Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(ratio), "%"));
+        PressedSheet out = pressing.apply(Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(ratio), "%"));
         List<Notice> notices = new ArrayList<>(pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure"),
                 assumptions));
         if (seconds < 3 * constant) {

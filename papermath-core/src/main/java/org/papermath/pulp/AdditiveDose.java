@@ -7,9 +7,12 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 
 import org.papermath.equation.Additives;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Kinds;
@@ -115,6 +118,33 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      */
     public static List<AdditiveDose> inOrder(List<AdditiveDose> doses) {
         return doses.stream().sorted(Comparator.comparing((AdditiveDose dose) -> dose.additive().purpose())).toList();
+    }
+
+    /**
+     * When an additive goes in.
+     *
+     * @param at the time after the first addition
+     * @param dose the dose
+     */
+    public record Addition(Amount<Time> at, AdditiveDose dose) {
+    }
+
+    /**
+     * Sets out doses in the usual order with a wait between them, so that each has spread through the stock before the
+     * next.
+     *
+     * @param doses the doses of a recipe
+     * @param assumptions where {@code additive.wait} is looked up, for the additive that was given before
+     * @return what goes in when, counted from the first addition; empty for no doses
+     */
+    public static List<Addition> timetable(List<AdditiveDose> doses, Assumptions assumptions) {
+        List<Addition> table = new ArrayList<>();
+        double at = 0;
+        for (AdditiveDose dose : inOrder(doses)) {
+            table.add(new Addition(Kinds.TIME.ofSi(at, "min"), dose));
+            at += assumptions.si("additive.wait", Scope.of(dose.additive().purpose().subject()));
+        }
+        return List.copyOf(table);
     }
 
     /**

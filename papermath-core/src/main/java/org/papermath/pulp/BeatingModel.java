@@ -26,10 +26,6 @@ import org.papermath.quantity.SchopperRiegler;
  * @source common practice; the form is chosen here to run from the unbeaten value to the limit
  */
 public final class BeatingModel {
-    /** How far a single rate may be off when the readings themselves would make it look surer. */
-    private static final double LEAST_RELATIVE_ERROR = 0.05;
-    /** A rate less sure than this, as a logarithm, is none. */
-    private static final double MOST_RELATIVE_ERROR = 1.5;
     /** Readings whose course is flatter or steeper than this do not follow the form. */
     private static final double LEAST_EXPONENT = 0.2;
     private static final double MOST_EXPONENT = 6;
@@ -77,6 +73,21 @@ public final class BeatingModel {
      */
     public static BeatingModel standard(Scope scope) {
         return from(Assumptions.standard(), scope);
+    }
+
+    /**
+     * Returns the model for the same fibre cooked with soda, where this one is of kraft pulp: it beats more slowly.
+     *
+     * @param assumptions where {@code beating.soda-rate-factor} is looked up
+     * @return the model with its rate and the band of it times the factor
+     * @source BioResources study of olive wood pulped by soda, sulphite and kraft, from its abstract
+     */
+    public BeatingModel sodaCooked(Assumptions assumptions) {
+        Assumption factor = assumptions.get("beating.soda-rate-factor", rate.scope());
+        double half = Math.hypot(Math.log(rate.high() / rate.likely()), Math.log(factor.high() / factor.likely()));
+        double likely = rate.likely() * factor.likely();
+        return new BeatingModel(start, limit, rate.with(rate.scope(), likely, likely * Math.exp(-half),
+                likely * Math.exp(half), rate.basis(), rate.source()), exponent);
     }
 
     /**
@@ -201,17 +212,18 @@ public final class BeatingModel {
                 error[k] += byValue * byValue + byTime * byTime;
             }
         }
-        if (!(Math.sqrt(error[0]) <= MOST_RELATIVE_ERROR) || !(fit[1] > LEAST_EXPONENT) || !(fit[1] < MOST_EXPONENT)) {
+        if (!(Math.sqrt(error[0]) <= result.si("beating.rate-unsure", scope)) || !(fit[1] > LEAST_EXPONENT) || !(fit[1] < MOST_EXPONENT)) {
             throw Refused.of("beating.readings-tell-nothing",
                     "beating readings: they lie so near each other, or are so unsure, that no rate can be told from"
                             + " them. Read at"
                             + " times further apart.");
         }
+        double surest = result.si("beating.rate-surest", scope);
         result = result.with(measured(result.get("beating.rate", scopeOfPattern(result, scope)), scope, fit[0] * 3600,
-                Math.sqrt(error[0]), count));
+                Math.max(surest, Math.sqrt(error[0])), count));
         if (count > 1) {
-            result = result.with(measured(result.get("beating.exponent", scope), scope, fit[1], Math.sqrt(error[1]),
-                    count));
+            result = result.with(measured(result.get("beating.exponent", scope), scope, fit[1],
+                    Math.max(surest, Math.sqrt(error[1])), count));
         }
         return result;
     }
@@ -257,7 +269,7 @@ public final class BeatingModel {
     }
 
     private static Assumption measured(Assumption pattern, Scope scope, double value, double relative, int count) {
-        double factor = Math.exp(FIVE_PERCENT_POINT * Math.max(LEAST_RELATIVE_ERROR, relative));
+        double factor = Math.exp(FIVE_PERCENT_POINT * relative);
         return pattern.with(scope, value, Math.max(pattern.least(), value / factor),
                 Math.min(pattern.most(), value * factor),
                 Basis.MEASURED_HERE, here(count));

@@ -36,31 +36,25 @@ import org.papermath.quantity.SchopperRiegler;
  */
 public final class DrainabilityModel {
     private static final double LEAST_SR = 12;
-    private static final double MOST_SR = 90;
     private static final double LEAST_CSF = 50;
     private static final double MOST_CSF = 750;
     private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
 
-    /* What clear water reads on the Schopper-Riegler scale in the closed fit; a part of the fit's own form. */
-    private static final double WATER_READING = 4.86;
-
-    /* The Canadian tester: 0.0081 m2 of wire, 1 L of stock at 3 g/L, 23.5 mL held under the side outlet. */
-    private static final double CSF_AREA = 0.0081;
-    private static final double CSF_VOLUME = 1e-3;
-    private static final double CSF_FIBRE = 3;
-    private static final double CSF_HOLD_UP = 23.5e-6;
-    private static final double CSF_WIRE = 2e7;
-
     private final Assumption offset;
     private final Assumption factor;
     private final Assumption exponent;
-    private final double orifice;
+    private final double water;
+    private final double mostNumber;
+    private final Freeness.Tester canadian;
 
-    private DrainabilityModel(Assumption offset, Assumption factor, Assumption exponent, double orifice) {
+    private DrainabilityModel(Assumption offset, Assumption factor, Assumption exponent, double water,
+            double mostNumber, Freeness.Tester canadian) {
         this.offset = offset;
         this.factor = factor;
         this.exponent = exponent;
-        this.orifice = orifice;
+        this.water = water;
+        this.mostNumber = mostNumber;
+        this.canadian = canadian;
     }
 
     /**
@@ -73,8 +67,14 @@ public final class DrainabilityModel {
     public static DrainabilityModel from(Assumptions assumptions, Scope scope) {
         return new DrainabilityModel(assumptions.get("freeness.chart-offset", scope),
                 assumptions.get("drainage.resistance-factor", scope),
-                        assumptions.get("drainage.resistance-exponent", scope),
-                assumptions.si("freeness.csf-orifice-flow", scope));
+                assumptions.get("drainage.resistance-exponent", scope),
+                assumptions.si("freeness.sr-water-reading", scope),
+                assumptions.si("drainage.drainability-limit", scope),
+                new Freeness.Tester(assumptions.si("freeness.csf-area", scope),
+                        assumptions.si("freeness.csf-volume", scope), assumptions.si("freeness.csf-fibre", scope),
+                        assumptions.si("freeness.csf-orifice-flow", scope),
+                        assumptions.si("freeness.csf-hold-up", scope),
+                        assumptions.si("freeness.csf-wire-resistance", scope)));
     }
 
     /**
@@ -127,7 +127,7 @@ public final class DrainabilityModel {
 
     /**
      * Returns the specific filtration resistance of the mat that answers to a Schopper–Riegler number:
-     * α = a [(SR − 4.86)/(100 − SR)]ⁿ, with 4.86 what clear water reads.
+     * α = a [(SR − 4.86)/(100 − SR)]ⁿ, with 4.86 ({@code freeness.sr-water-reading}) what clear water reads.
      *
      * @param number the number, 12 to 90
      * @return the resistance with its band
@@ -137,10 +137,10 @@ public final class DrainabilityModel {
      */
     public Estimate<FiltrationResistance> resistance(Quantity<SchopperRiegler> number) {
         Amount<SchopperRiegler> given = Kinds.SCHOPPER_RIEGLER.check(number, "Schopper-Riegler number");
-        if (given.si() > MOST_SR) {
-            throw stopwatch(given.toString(), "above", sr(MOST_SR).toString());
+        if (given.si() > mostNumber) {
+            throw stopwatch(given.toString(), "above", sr(mostNumber).toString());
         }
-        double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number", LEAST_SR, MOST_SR);
+        double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number", LEAST_SR, mostNumber);
         return Estimate.of(alpha(group(value) * factor.likelySi()), alpha(group(value) * factor.lowSi()),
                 alpha(group(value) * factor.highSi()), List.of(new Estimate.Driver(factor, 1)));
     }
@@ -160,9 +160,8 @@ public final class DrainabilityModel {
             throw stopwatch(given.toString(), "below", csf(LEAST_CSF).toString());
         }
         double value = Kinds.CANADIAN_FREENESS.siWithin(freeness, "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
-        Freeness.Tester tester = new Freeness.Tester(CSF_AREA, CSF_VOLUME, CSF_FIBRE, orifice, CSF_HOLD_UP, CSF_WIRE);
-        Water water = Water.room();
-        double likely = Freeness.alphaOfSideVolume(value * 1e-6, tester, water.viscosity().si(), water.density().si());
+        Water room = Water.room();
+        double likely = Freeness.alphaOfSideVolume(value * 1e-6, canadian, room.viscosity().si(), room.density().si());
         return Estimate.of(alpha(likely), alpha(likely * factor.lowSi() / factor.likelySi()),
                 alpha(likely * factor.highSi() / factor.likelySi()), List.of(new Estimate.Driver(factor, 1)));
     }
@@ -176,7 +175,7 @@ public final class DrainabilityModel {
      */
     public Amount<SchopperRiegler> schopperRieglerOfResistance(Quantity<FiltrationResistance> resistance) {
         double value = Kinds.FILTRATION_RESISTANCE.siAboveZero(resistance, "specific filtration resistance");
-        return sr(Freeness.schopperRieglerOfAlpha(value, factor.likelySi(), WATER_READING, exponent.likelySi()));
+        return sr(Freeness.schopperRieglerOfAlpha(value, factor.likelySi(), water, exponent.likelySi()));
     }
 
     /**
@@ -193,13 +192,37 @@ public final class DrainabilityModel {
     public static Assumptions calibrate(Assumptions assumptions, Scope scope, Quantity<SchopperRiegler> number,
             Reading<FiltrationResistance> resistance) {
         DrainabilityModel model = from(assumptions, scope);
-        double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number", LEAST_SR, MOST_SR);
+        double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number", LEAST_SR, model.mostNumber);
         double alpha = Kinds.FILTRATION_RESISTANCE.siAboveZero(resistance.value(), "specific filtration resistance");
         double likely = alpha / model.group(value);
-        // A stopwatch and a depth read by eye are good to about a fifth, whatever the watch says.
-        double spread = Math.exp(Math.max(Math.log(1.2), FIVE_PERCENT_POINT * resistance.error().si() / alpha));
+        // A depth read by eye is good to about a fifth, whatever the watch says.
+        double spread = Math.exp(Math.max(Math.log1p(assumptions.si("drainage.stopwatch-surest", scope)), FIVE_PERCENT_POINT * resistance.error().si() / alpha));
         return assumptions.with(model.factor.with(scope, likely, likely / spread, likely * spread, Basis.MEASURED_HERE,
                 new Source("measured here, a timed sheet at " + sr(value))));
+    }
+
+    /**
+     * Returns what one pulp read on both testers says of the chart between them: how far one's own tester stands above it.
+     *
+     * @param assumptions what is taken for the rest
+     * @param scope the tester, and the fibre if it is to hold for that alone
+     * @param number the Schopper–Riegler number with its error
+     * @param freeness the Canadian freeness of the same pulp with its error, 50 to 750 mL
+     * @return the assumptions with {@code freeness.chart-offset} in that scope
+     * @throws Refused if a value is out of range
+     */
+    public static Assumptions calibrateChart(Assumptions assumptions, Scope scope, Reading<SchopperRiegler> number,
+            Reading<CanadianFreeness> freeness) {
+        double csf = Kinds.CANADIAN_FREENESS.siWithin(freeness.value(), "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
+        double sr = Kinds.SCHOPPER_RIEGLER.si(number.value(), "Schopper-Riegler number");
+        double chart = Freeness.schopperRieglerOfCanadian(csf, 0);
+        double error = freeness.error().si();
+        double byFreeness = (Freeness.schopperRieglerOfCanadian(Math.max(0, csf - error), 0)
+                - Freeness.schopperRieglerOfCanadian(csf + error, 0)) / 2;
+        double half = FIVE_PERCENT_POINT * Math.hypot(number.error().si(), byFreeness);
+        double likely = sr - chart;
+        return assumptions.with(assumptions.get("freeness.chart-offset", scope).with(scope, likely, likely - half,
+                likely + half, Basis.MEASURED_HERE, new Source("measured here, one pulp on both testers")));
     }
 
     /**
@@ -213,17 +236,19 @@ public final class DrainabilityModel {
      * @source TAPPI T 227 on its corrections
      */
     public static List<Notice> cautions(Quantity<Consistency> stock, Quantity<Temperature> temperature) {
+        Assumption c0 = Assumptions.standard().get("freeness.csf-consistency", Scope.GENERAL);
+        Assumption t0 = Assumptions.standard().get("freeness.csf-temperature", Scope.GENERAL);
         Amount<Consistency> c = Kinds.CONSISTENCY.check(stock, "consistency of the sample").to("%");
         Amount<Temperature> t = Kinds.TEMPERATURE.check(temperature, "temperature of the sample").to("Cel");
         List<Notice> notices = new ArrayList<>();
-        if (Math.abs(c.si() - 0.003) > 0.00002) {
+        if (c.si() < c0.lowSi() || c.si() > c0.highSi()) {
             notices.add(Notice.warning("freeness.consistency",
                     "The freeness was read at " + c
                             + " instead of 0.30 %; thinner stock reads higher. No correction is made: dilute"
                             + " and read again.",
                     "given", c.toString(), "wanted", "0.30 %"));
         }
-        if (Math.abs(t.si() - 293.15) > 0.5) {
+        if (t.si() < t0.lowSi() || t.si() > t0.highSi()) {
             notices.add(Notice.warning("freeness.temperature",
                     "The freeness was read at " + t
                             + " instead of 20 °C; warmer water reads higher. No correction is made: bring"
@@ -234,7 +259,7 @@ public final class DrainabilityModel {
     }
 
     private double group(double value) {
-        return Freeness.alphaOfSchopperRiegler(value, 1, WATER_READING, exponent.likelySi());
+        return Freeness.alphaOfSchopperRiegler(value, 1, water, exponent.likelySi());
     }
 
     private static Refused stopwatch(String given, String side, String limit) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -12,12 +13,14 @@ import org.papermath.equation.BeaterArithmetic;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Unclear;
@@ -498,6 +501,45 @@ public final class Pulp {
         double each = Kinds.MASS.siAboveZero(perSheet, "fibre of a sheet");
         double free = fibre - Kinds.MASS.si(staysInVat, "fibre that stays in the vat");
         return (int) Math.min(Integer.MAX_VALUE, Math.max(0, Math.floor(free / each * (1 + 1e-12))));
+    }
+
+    /**
+     * Returns the grammage sheets would have that took all of this pulp, for looking back on a day's work of which
+     * nobody wrote down what stayed in the vat.
+     *
+     * @param sheets the sheets counted, 1 or more
+     * @param each the area of one, above zero
+     * @param assumptions where {@code sheet.grammage-card} is looked up
+     * @return oven-dry fibre over area, with the question how much was left; with a warning where it comes out as card
+     * @throws Refused if a value is out of range
+     */
+    public Noted<Amount<Grammage>> sharedOut(int sheets, Quantity<Area> each, Assumptions assumptions) {
+        Amount<Grammage> most = sharedOut(sheets, each, Kinds.MASS.ofSi(0));
+        Noted<Amount<Grammage>> noted = Noted.of(most, Notice.note("pulp.heel-not-told",
+                most + " would have been in each of " + sheets + " sheets had they taken all " + ovenDry()
+                        + " of fibre. What stayed in vat and pails? Give it to know better.",
+                "grammage", most.toString(), "sheets", sheets));
+        double card = assumptions.si("sheet.grammage-card", Scope.GENERAL);
+        return most.si() < card ? noted : noted.and(Notice.warning("pulp.card-not-paper",
+                most + " is card, not writing paper. Unless card was made, pulp was left in the vat.",
+                "grammage", most.toString(), "limit", Kinds.GRAMMAGE.ofSi(card, "g/m2").toString()));
+    }
+
+    /**
+     * Returns the grammage of sheets that took all of this pulp but what stayed in the vat.
+     *
+     * @param sheets the sheets counted, 1 or more
+     * @param each the area of one, above zero
+     * @param staysInVat oven-dry fibre left over, at most all of it
+     * @return oven-dry fibre over area
+     * @throws Refused if a value is out of range
+     */
+    public Amount<Grammage> sharedOut(int sheets, Quantity<Area> each, Quantity<Mass> staysInVat) {
+        if (sheets < 1) {
+            throw Refused.of("pulp.no-sheets", "sheets: " + sheets + " given; one or more is wanted.", "given", sheets);
+        }
+        double left = Kinds.MASS.siWithin(staysInVat, "fibre that stays in the vat", 0, fibre);
+        return Kinds.GRAMMAGE.ofSi((fibre - left) / sheets / Kinds.AREA.siAboveZero(each, "area of a sheet"), "g/m2");
     }
 
     /**

@@ -37,8 +37,6 @@ import org.papermath.quantity.SolutionStrength;
  * @source mass balance; the retentions by default common practice, see the table of assumptions
  */
 public final class RetentionModel {
-    /** Load on the fibre above which an unusual sheet is pointed out. */
-    private static final double UNUSUAL_LOAD = 0.3;
     private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
 
     private final Assumptions assumptions;
@@ -131,20 +129,21 @@ public final class RetentionModel {
      *
      * @param dose the dose
      * @param circumstance what helps to keep it
-     * @return additive over fibre in the sheet, with a warning above 30 %
+     * @return additive over fibre in the sheet, with a warning above {@code additive.load-warning}
      * @throws Refused if the load comes out above the range of doses
      */
     public Noted<Amount<Dose>> load(AdditiveDose dose, Circumstance circumstance) {
         double load = Additives.load(dose.dose().si(), additive(dose.additive(), circumstance).si(), fibre);
         Amount<Dose> amount = Kinds.DOSE.ofSi(load, "%");
-        return load > UNUSUAL_LOAD ? Noted.of(amount, heavy(amount)) : Noted.of(amount);
+        double limit = assumptions.si("additive.load-warning", Scope.of(dose.additive().purpose().subject()));
+        return load > limit ? Noted.of(amount, heavy(amount, limit)) : Noted.of(amount);
     }
 
-    private static Notice heavy(Amount<Dose> load) {
+    private static Notice heavy(Amount<Dose> load, double limit) {
         return Notice.warning("additive.heavy-load",
-                "The sheet carries " + load + " of its fibre in additive; above " + Kinds.DOSE.ofSi(UNUSUAL_LOAD, "%")
+                "The sheet carries " + load + " of its fibre in additive; above " + Kinds.DOSE.ofSi(limit, "%")
                         + " it is weak and dusts. Give less, or try one sheet first.",
-                "load", load.toString(), "limit", Kinds.DOSE.ofSi(UNUSUAL_LOAD, "%").toString());
+                "load", load.toString(), "limit", Kinds.DOSE.ofSi(limit, "%").toString());
     }
 
     /**

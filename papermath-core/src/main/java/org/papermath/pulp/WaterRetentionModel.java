@@ -98,7 +98,8 @@ public final class WaterRetentionModel {
     public Noted<Amount<WaterRetention>> at(Quantity<SchopperRiegler> number) {
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         int last = numbers.length - 1;
-        double value = Beating.waterRetention(x, numbers[0], values[0], numbers[1], values[1], last > 1 ? numbers[2] : Double.NaN,
+        double value = Beating.waterRetention(x, numbers[0], values[0], numbers[1], values[1], last > 1 ? numbers[2]
+                : Double.NaN,
                 last > 1 ? values[2] : Double.NaN);
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.ofSi(value, "g/g");
         if (x > numbers[last]) {
@@ -153,7 +154,8 @@ public final class WaterRetentionModel {
         }
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         double likely = Kinds.WATER_RETENTION.siAboveZero(value.value(), "water retention value");
-        double spread = Math.exp(FIVE_PERCENT_POINT * Math.max(0.02, value.error().si() / likely));
+        double spread = Math.exp(FIVE_PERCENT_POINT
+                * Math.max(assumptions.si("fibre.water-retention-surest", scope), value.error().si() / likely));
         Source source = new Source("measured here, at " + sr(x));
         Assumptions result = assumptions
                 .with(assumptions.get("fibre.drainability-well-beaten", scope)

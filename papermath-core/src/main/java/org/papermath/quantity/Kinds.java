@@ -94,6 +94,10 @@ public final class Kinds {
     public static final Kind<MassFlux> MASS_FLUX = kind("mass flux", MassFlux.class, "kg/(m2.s)", 0, false, 1e3,
             "g/(m2.h)", "kg/(m2.s)");
 
+    /** The kind of irradiance. Canonical unit of calculation: {@code W/m2}. */
+    public static final Kind<Irradiance> IRRADIANCE = kind("irradiance", Irradiance.class, "W/m2", 0, false, 2000,
+            "W/m2");
+
     /** The kind of grammage. Canonical unit of calculation: {@code kg/m2}. */
     public static final Kind<Grammage> GRAMMAGE = kind("grammage", Grammage.class, "kg/m2", 0, true, 20,
             "g/m2", "kg/m2");
@@ -109,7 +113,8 @@ public final class Kinds {
             "g/L", "kg/m3");
 
     /** The kind of strength of a solution. Canonical unit of calculation: {@code kg/m3}. */
-    public static final Kind<SolutionStrength> SOLUTION_STRENGTH = kind("solution strength", SolutionStrength.class, "kg/m3", 0, false, 2500,
+    public static final Kind<SolutionStrength> SOLUTION_STRENGTH = kind("solution strength", SolutionStrength.class,
+            "kg/m3", 0, false, 2500,
             "g/L", "kg/m3");
 
     /** The kind of moisture, wet basis. Canonical unit of calculation: {@code 1}. */
@@ -164,6 +169,11 @@ public final class Kinds {
     /** The kind of liquor ratio. Canonical unit of calculation: {@code m3/kg}. */
     public static final Kind<LiquorRatio> LIQUOR_RATIO = kind("liquor ratio", LiquorRatio.class, "m3/kg", 0, false, 10,
             "L/kg", "m3/kg");
+
+    /** The kind of hydroxide on oven-dry fibre. Canonical unit of calculation: {@code mol/kg}. */
+    public static final Kind<HydroxideDose> HYDROXIDE_DOSE = kind("hydroxide on oven-dry fibre", HydroxideDose.class,
+            "mol/kg", 0, false, 20,
+            "mol/kg");
 
     /** The kind of Schopper-Riegler number. Canonical unit of calculation: {@code SR}. */
     public static final Kind<SchopperRiegler> SCHOPPER_RIEGLER = kind("Schopper-Riegler number", SchopperRiegler.class,

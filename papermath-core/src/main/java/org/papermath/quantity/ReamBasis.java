@@ -71,7 +71,8 @@ public final class ReamBasis {
         this.count = count;
         this.area = width.si() * length.si() * count;
         String first = width.getUnit().equals(length.getUnit()) ? Units.fourDigits(width.value()) : width.toString();
-        this.label = "lb (" + name + ", " + first + " × " + length + ", " + count + " sheets)";
+        this.label = name.equals(count + " ft²") ? "lb (" + name + ")"
+                : "lb (" + name + ", " + first + " × " + length + ", " + count + " sheets)";
         Unit<Grammage> si = Kinds.GRAMMAGE.siUnit();
         this.pound = new TransformedUnit<>(label, si, si, MultiplyConverter.of(KILOGRAMS_PER_POUND / area));
     }
@@ -230,7 +231,7 @@ public final class ReamBasis {
     /**
      * Returns the grades the library knows.
      *
-     * @return an unmodifiable list
+     * @return an unmodifiable list; 3000 square feet are not in it, being the same as {@link #TAG}
      */
     public static List<ReamBasis> grades() {
         return List.of(BOND, COVER, BRISTOL, INDEX, TAG, TEXT, IMPERIAL, THOUSAND_SQUARE_FEET);
@@ -244,6 +245,11 @@ public final class ReamBasis {
      * @param deviation that grammage over the one found, less 1
      */
     public record Match(ReamBasis basis, Amount<Grammage> grammage, double deviation) {
+        @Override
+        public String toString() {
+            return basis + ": " + grammage + ", " + (deviation > 0 ? "+" : "") + Units.fourDigits(100 * deviation)
+                    + " %";
+        }
     }
 
     /**

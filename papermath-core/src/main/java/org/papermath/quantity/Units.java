@@ -203,6 +203,7 @@ public final class Units {
         scaled("kg/kg", "kg/kg", AbstractUnit.ONE, 1);
         scaled("g/g", "g/g", AbstractUnit.ONE, 1);
         scaled("L/kg", "L/kg", bulk, 1e-3, "l/kg");
+        base("mol/kg", "mol/kg", tech.units.indriya.unit.Units.MOLE.divide(KILOGRAM));
         base("m/kg", "m/kg", METRE.divide(KILOGRAM));
         base("m2/kg", "m²/kg", squareMetre.divide(KILOGRAM), "m²/kg");
         base("1/m", "1/m", AbstractUnit.ONE.divide(METRE));
@@ -564,7 +565,8 @@ public final class Units {
         }
         BigDecimal exact = new BigDecimal(value);
         BigDecimal shortest = exact;
-        // Rounding to fifteen digits finds again any shorter decimal, but where the digits of the number itself run out.
+        // Rounding to fifteen digits finds again any shorter decimal, but where the digits of the number itself run
+        // out.
         for (int digits = Math.abs(value) < Double.MIN_NORMAL ? 1 : 15; digits <= 17; digits++) {
             BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
             if (rounded.doubleValue() == value) {

@@ -23,8 +23,8 @@ import org.papermath.quantity.Refused;
  * <pre>{@code
  * BatchRecord record = BatchRecord.builder("tide grey, first", LocalDate.of(2026, 3, 14))
  *         .recipe("tide grey", Furnish.of(Fibres.ABACA)).beater("big beater").dryer("the boards")
- *         .add(new Measurement.NumberRead(
- *                 Reading.of(hours(3), minutes(5)), Reading.of(SchopperRiegler.degrees(52), SchopperRiegler.degrees(2))))
+ *         .add(new Measurement.NumberRead(Reading.of(hours(3), minutes(5)),
+ *                 Reading.of(SchopperRiegler.degrees(52), SchopperRiegler.degrees(2))))
  *         .build();
  * }</pre>
  */

@@ -35,8 +35,8 @@ import org.papermath.quantity.Units;
  * taken.
  *
  * <p>Only physical assumptions are calibrated, never habits and limits. A reading less sure than what is known without
- * it changes nothing. A value measured before in the same scope is replaced, not joined: give all batches that are to
- * count.
+ * it, by difference and on the scale of the distribution, changes nothing. A value measured before in the same scope
+ * is replaced, not joined: give all batches that are to count.
  *
  * @source weighted mean and ratio of Birge, Physical Review 40, 1932, recalled, not looked up
  */
@@ -234,6 +234,8 @@ public final class Calibration {
                     }
                     group.forEach(seen -> told.add(seen.reading()));
                     told.addAll(asked.companions());
+                    notices.computeIfAbsent(rule.row().reading(), reading -> new ArrayList<>())
+                            .addAll(asked.notices());
                 } catch (PapermathException refusal) {
                     group.forEach(seen -> unused.add(new Unused(seen.name(), seen.reading(), rule.row().ids(),
                             notice(refusal))));
@@ -299,7 +301,9 @@ public final class Calibration {
             Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
             if (old.isPresent() && old.get().low() < old.get().high() && old.get().basis() != Basis.GIVEN) {
                 Assumption known = old.get();
-                if (spread(after) > spread(known) * (1 + 1e-9)) {
+                // A small share may be surer by difference and yet less sure by odds; that is no loss.
+                if (spread(after) > spread(known) * (1 + 1e-9)
+                        && after.high() - after.low() > (known.high() - known.low()) * (1 + 1e-9)) {
                     reject(key, said, Notice.note("calibration.less-sure",
                             key + ": the readings leave " + band(after) + ", less sure than the " + band(known)
                                     + " known without them; that is kept. Measure more surely, or more often.",
@@ -326,11 +330,8 @@ public final class Calibration {
             unusedByKey.put(key, list);
             if (changes.remove(key) != null) {
                 // What an earlier closed form had put there goes with its readings.
-                Assumption pattern = said.get(0).value();
-                store = before.find(pattern.id(), pattern.scope())
-                        .map(old -> store.with(old.with(pattern.scope(), old.likely(), old.low(), old.high(),
-                                old.basis(), old.source())))
-                        .orElse(store);
+                store = before;
+                changes.values().forEach(change -> store = store.with(change.after()));
             }
         }
 

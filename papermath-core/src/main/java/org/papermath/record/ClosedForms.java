@@ -20,6 +20,7 @@ import org.papermath.drying.DryingModel;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
@@ -208,6 +209,7 @@ final class ClosedForms {
         private final List<Dryer> dryers;
         private final BatchRecord record;
         private final List<Measurement> companions = new ArrayList<>();
+        private final List<Notice> notices = new ArrayList<>();
 
         Case(Assumptions store, List<Seen> seen, List<Dryer> dryers) {
             this.store = store;
@@ -218,6 +220,10 @@ final class ClosedForms {
 
         List<Measurement> companions() {
             return companions;
+        }
+
+        List<Notice> notices() {
+            return notices;
         }
 
         Assumptions moistureAsBought() {
@@ -250,7 +256,7 @@ final class ClosedForms {
             double deeper = resistance(timed, scope, plus(timed.depth()), timed.stock().value(), water).value().si();
             double thicker = resistance(timed, scope, timed.depth().value(), plus(timed.stock()), water).value().si();
             double harder = number.error().si() == 0 ? 0
-                    : drainability.resistance(plus(number)).likely().si()
+                    : drainability.resistance(inwards(number, 50)).likely().si()
                     / drainability.resistance(number.value()).likely().si() - 1;
             double error = Math.hypot(Math.hypot(found.error().si(), deeper - alpha),
                     Math.hypot(thicker - alpha, harder * alpha));
@@ -383,11 +389,15 @@ final class ClosedForms {
             if (strips.stream().map(strip -> strip.beating().si()).distinct().count() < 2) {
                 throw needs("dried free of a second beating time");
             }
-            return ShrinkageModel.calibrate(store, furnish().scope().on(beater()), strips).assumptions();
+            ShrinkageModel.Calibrated fit =
+                    ShrinkageModel.calibrate(store, furnish().scope().on(beater()), strips);
+            notices.addAll(fit.notices());
+            return fit.assumptions();
         }
 
         Assumptions directions() {
-            return ShrinkageModel.calibrateDirections(store, furnish().scope(), shrinkage(one(Measurement.Marks.class)));
+            Shrinkage both = shrinkage(one(Measurement.Marks.class));
+            return ShrinkageModel.calibrateDirections(store, furnish().scope(), both);
         }
 
         private static Shrinkage shrinkage(Measurement.Marks marks) {
@@ -453,7 +463,16 @@ final class ClosedForms {
                 double off = count.rejected() - share * count.handled();
                 chi += share > 0 && share < 1 ? off * off / (count.handled() * share * (1 - share)) : 0;
             }
-            double over = Math.max(1, chi / Math.max(1, seen.size() - 1));
+            int free = seen.size() - 1;
+            double over = 1;
+            if (free > 0 && ChiSquaredDistribution.of(free).survivalProbability(chi) < 0.05) {
+                over = chi / free;
+                notices.add(Notice.warning("calibration.counts-disagree",
+                        "Rejects in " + step.word() + " of " + seen.size() + " counts scatter "
+                                + Units.fourDigits(Math.sqrt(over))
+                                + " times as far as one share would let them; the band is widened as much.",
+                        "step", step.word(), "counts", seen.size(), "ratio", Math.sqrt(over)));
+            }
             double bad = rejected / over + 0.5;
             double good = (handled - rejected) / over + 0.5;
             BetaDistribution beta = BetaDistribution.of(bad, good);
@@ -545,7 +564,7 @@ final class ClosedForms {
             Estimate<SchopperRiegler> chart = model.schopperRieglerOf(read.freeness().value()).value();
             double ofChart = (chart.high().si() - chart.low().si()) / (2 * FIVE_PERCENT_POINT);
             double ofReading = read.freeness().error().si() == 0 ? 0 : chart.likely().si()
-                    - model.schopperRieglerOf(plus(read.freeness())).value().likely().si();
+                    - model.schopperRieglerOf(inwards(read.freeness(), 400)).value().likely().si();
             return Reading.of(chart.likely(), Kinds.SCHOPPER_RIEGLER.ofSi(Math.hypot(ofChart, ofReading), "SR"));
         }
 
@@ -666,6 +685,12 @@ final class ClosedForms {
 
     private static double relative(Reading<?> reading) {
         return reading.error().si() / reading.value().si();
+    }
+
+    /** A step of the error towards the middle, so that the neighbour is still on the scale. */
+    private static <Q extends Quantity<Q>> Amount<Q> inwards(Reading<Q> reading, double middle) {
+        double value = reading.value().si();
+        return reading.value().kind().ofSi(value + Math.copySign(reading.error().si(), middle - value));
     }
 
     private static <Q extends Quantity<Q>> Amount<Q> plus(Reading<Q> reading) {

@@ -329,7 +329,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
                 Kinds.NUMBER.ofSi(base / fresh.mean().si()));
     }
 
-    /** Returns for example {@code mean 10.57 g, sd 0.2263 g, drifting by -0.6938 % a sheet}. */
+    /** Returns for example {@code mean 10.57 g, sd 0.2312 g, drifting by -0.6938 % a sheet}. */
     @Override
     public String toString() {
         return "mean " + mean() + ", sd " + deviation() + (cause() == Cause.DRIFT

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -14,6 +16,7 @@ import org.papermath.equation.PieceLayout;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
 
 /**
  * How rectangular pieces are cut from a parent sheet, and which of them keep its deckle edges. Immutable.
@@ -68,6 +71,14 @@ public final class CutLayout {
             Set<Edge> copy = EnumSet.noneOf(Edge.class);
             copy.addAll(deckleEdges);
             deckleEdges = Collections.unmodifiableSet(copy);
+        }
+
+        /** Returns size, place and deckle edges. */
+        @Override
+        public String toString() {
+            return width + " × " + height + " at (" + across + ", " + along + ")" + (deckleEdges.isEmpty() ? ""
+                    : ", deckle edge " + deckleEdges.stream().map(edge -> edge.name().toLowerCase(Locale.ROOT))
+                    .collect(Collectors.joining(", ")));
         }
     }
 
@@ -192,6 +203,37 @@ public final class CutLayout {
      */
     public Outline parent() {
         return Outline.rectangle(Kinds.LENGTH.ofSi(parentWidth, "mm"), Kinds.LENGTH.ofSi(parentHeight, "mm"));
+    }
+
+    /**
+     * Returns the parent sheets a number of pieces takes.
+     *
+     * @param pieces the pieces wanted, 1 or more
+     * @return pieces over {@link #count()}, rounded up
+     * @throws Refused if the number is below one, or no piece fits the parent
+     */
+    public int parentsFor(int pieces) {
+        if (pieces < 1 || count() < 1) {
+            throw Refused.of("cut.no-pieces", "pieces: " + pieces + " wanted and " + count()
+                    + " cut from a parent; one or more of each is wanted.", "given", pieces, "perParent", count());
+        }
+        return (pieces - 1) / count() + 1;
+    }
+
+    /**
+     * Returns a number of sheets with a share to spare.
+     *
+     * @param sheets the sheets needed, 0 or more
+     * @param spare the spare over what is needed
+     * @return needed × (1 + spare), rounded up
+     * @throws Refused if a value is out of range
+     */
+    public static int withSpare(int sheets, Quantity<Share> spare) {
+        if (sheets < 0) {
+            throw Refused.of("cut.no-sheets", "sheets: " + sheets + " given; zero or more is wanted.", "given", sheets);
+        }
+        return (int) Math.min(Integer.MAX_VALUE,
+                Math.ceil(sheets * (1 + Kinds.SHARE.si(spare, "spare")) - 1e-9));
     }
 
     /**

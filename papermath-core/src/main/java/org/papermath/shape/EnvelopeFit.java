@@ -279,7 +279,8 @@ public final class EnvelopeFit {
      *
      * @param piece a sheet or card, or an envelope that goes into another
      * @param envelope an envelope format, given outside
-     * @param outsideLessInside how much smaller the inside is each way in all, zero or more
+     * @param outsideLessInside how much smaller the inside is each way in all, with the thickness of the filling where
+     *     that counts; zero or more
      * @param loose the most play that is not loose
      * @return the verdict in words
      * @throws Refused if the second format is not an envelope

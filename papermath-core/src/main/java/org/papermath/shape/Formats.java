@@ -199,7 +199,7 @@ public final class Formats {
         if (!sharing.isEmpty()) {
             throw new Unclear("format.unclear",
                     "format: \"" + name.strip() + "\" is the name of " + sharing.size()
-                    + " different sizes. Give the full name.",
+                    + " formats. Give the full name.",
                     sharing.stream().map(f -> new Unclear.Candidate(f.name(), size(f))).toList(), "found",
                     name.strip());
         }
@@ -263,7 +263,20 @@ public final class Formats {
     }
 
     /**
-     * Finds the envelopes that take a piece with a clearance, judged by their inside size.
+     * Finds the envelopes that take a format with a clearance, judged by their outside size.
+     *
+     * @param piece a card or sheet, or an envelope that goes into another
+     * @param clearance the least play wanted each way in all, zero or more
+     * @return the envelopes, the tightest first
+     * @throws Refused if the clearance is out of range
+     */
+    public static List<Format> envelopesTaking(Format piece, Quantity<Length> clearance) {
+        return envelopesTaking(piece.width(), piece.height(), clearance);
+    }
+
+    /**
+     * Finds the envelopes that take a piece with a clearance, judged by their inside size. A filling of some thickness
+     * takes that thickness again each way: add it to the clearance.
      *
      * @param side one side of the piece, above zero
      * @param otherSide the other side of the piece, above zero

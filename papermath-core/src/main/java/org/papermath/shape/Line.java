@@ -1,5 +1,9 @@
 package org.papermath.shape;
 
+import java.util.Locale;
+
+import org.papermath.quantity.Kinds;
+
 /**
  * A straight line on a blank or a layout.
  *
@@ -18,13 +22,18 @@ public record Line(Outline.Point from, Outline.Point to, Kind kind) {
         CUT
     }
 
+    /** Returns for example {@code fold from (17 mm, 0 mm) to (17 mm, 134 mm)}. */
+    @Override
+    public String toString() {
+        return kind.name().toLowerCase(Locale.ROOT) + " from " + from + " to " + to;
+    }
+
     /** Makes a line of coordinates in metres, none below zero. */
     static Line ofMetres(double x1, double y1, double x2, double y2, Kind kind) {
         return new Line(point(x1, y1), point(x2, y2), kind);
     }
 
     private static Outline.Point point(double x, double y) {
-        return new Outline.Point(org.papermath.quantity.Kinds.LENGTH.ofSi(x, "mm"),
-                org.papermath.quantity.Kinds.LENGTH.ofSi(y, "mm"));
+        return new Outline.Point(Kinds.LENGTH.ofSi(x, "mm"), Kinds.LENGTH.ofSi(y, "mm"));
     }
 }

@@ -1,16 +1,19 @@
 package org.papermath.shape;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Refused;
 
 /**
- * The size of pieces as measured on several of them: mean and standard deviation of both sides. Immutable.
+ * The size of pieces as measured on several of them, or foretold: mean and standard deviation of both sides. Immutable.
  */
 public final class MeasuredSize {
     private final double width;
@@ -45,7 +48,7 @@ public final class MeasuredSize {
      * @return mean and standard deviation (divisor n − 1) of both sides
      * @throws Refused if there are fewer than two pieces
      */
-    public static MeasuredSize ofPieces(java.util.List<Outline.Point> sizes) {
+    public static MeasuredSize ofPieces(List<Outline.Point> sizes) {
         int n = sizes.size();
         if (n < 2) {
             throw Refused.of("size.pieces", "size: " + n + " pieces given; a scatter takes two or more.", "given", n,
@@ -58,6 +61,51 @@ public final class MeasuredSize {
         double dh = Math.sqrt(sizes.stream().mapToDouble(p -> (p.along().si() - h) * (p.along().si() - h))
                 .sum() / (n - 1));
         return new MeasuredSize(w, h, dw, dh);
+    }
+
+    /**
+     * Finds the size from lists of sides, as a ruler gives them.
+     *
+     * @param widths the width of each piece, two pieces or more
+     * @param heights the height of each piece, in the same order
+     * @return mean and standard deviation (divisor n − 1) of both sides
+     * @throws Refused if there are fewer than two pieces, or the lists are not of the same length
+     */
+    public static MeasuredSize ofPieces(List<Amount<Length>> widths, List<Amount<Length>> heights) {
+        if (widths.size() != heights.size()) {
+            throw Refused.of("size.pieces", "size: " + widths.size() + " widths and " + heights.size()
+                    + " heights given; one of each is wanted for every piece.", "widths", widths.size(), "heights",
+                    heights.size());
+        }
+        return ofPieces(IntStream.range(0, widths.size())
+                .mapToObj(i -> Outline.Point.of(widths.get(i), heights.get(i))).toList());
+    }
+
+    /**
+     * Foretells the size of pieces formed in openings of one size, when their shrinkage scatters from sheet to sheet:
+     * opening · (1 − shrinkage), and opening · deviation.
+     *
+     * <p>For cards and sheets, and for the pocket of an envelope that is folded where its deckle says. An envelope that
+     * is folded by a template after drying has the size of the template; there shrinkage takes from its seams.
+     *
+     * @param width the width of the opening, above zero
+     * @param height the height of the opening, above zero
+     * @param shrinkage the mean shrinkage
+     * @param alongDeviation the standard deviation of the shrinkage along, zero or more
+     * @param acrossDeviation the standard deviation of the shrinkage across, zero or more
+     * @return the size after drying
+     * @throws Refused if a side is not above zero, or a deviation is below zero or out of range
+     */
+    public static MeasuredSize dried(Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage,
+            Quantity<LinearShrinkage> alongDeviation, Quantity<LinearShrinkage> acrossDeviation) {
+        double w = Kinds.LENGTH.siAboveZero(width, "width of the opening");
+        double h = Kinds.LENGTH.siAboveZero(height, "height of the opening");
+        double along = Kinds.LINEAR_SHRINKAGE.siWithin(alongDeviation, "standard deviation of the shrinkage along", 0,
+                0.6);
+        double across = Kinds.LINEAR_SHRINKAGE.siWithin(acrossDeviation,
+                "standard deviation of the shrinkage across", 0, 0.6);
+        return new MeasuredSize(w * (1 - shrinkage.acrossFraction()), h * (1 - shrinkage.alongFraction()), w * across,
+                h * along);
     }
 
     /**

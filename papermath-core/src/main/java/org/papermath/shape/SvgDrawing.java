@@ -1,12 +1,16 @@
 package org.papermath.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 
@@ -14,13 +18,17 @@ import org.papermath.quantity.Units;
  * A drawing at true scale as SVG text: print it at 100 % and cut along it. Immutable.
  *
  * <p>One unit of the picture is one millimetre on paper. Places are told from the lower left corner of what is drawn,
- * across and along, as everywhere; the page is as large as needed. A bar of 100 mm stands below, to lay a ruler on the
- * print.
+ * across and along, as everywhere; the page is as large as needed. The whole width and height stand below and on the
+ * left, the distances between folds, cuts or strips above and on the right, in millimetres. A bar of 100 mm stands
+ * below, to lay a ruler on the print.
  */
 public final class SvgDrawing {
     private static final double MARGIN = 14;
     private static final double FOOT = 16;
     private static final double BAR = 100;
+    private static final double LINE_OF_TEXT = 5;
+    /** The most a letter of the text takes on the average. */
+    private static final double LETTER = 2.35;
 
     /**
      * Half an inch, 48 pixels: a browser stretches a picture of a broken number of pixels to a whole one, and its bar.
@@ -29,18 +37,20 @@ public final class SvgDrawing {
 
     private final String title;
     private final List<Shape> shapes;
+    private final String remark;
 
     /** Something drawn; coordinates in millimetres from the lower left, along upward. */
     private record Shape(Form form, String style, double[] x, double[] y, String text) {
     }
 
     private enum Form {
-        POLYGON, LINE, TEXT, ACROSS, ALONG
+        POLYGON, LINE, TEXT, ACROSS, ALONG, PARTS_ACROSS, PARTS_ALONG
     }
 
-    private SvgDrawing(String title, List<Shape> shapes) {
+    private SvgDrawing(String title, List<Shape> shapes, String remark) {
         this.title = title;
         this.shapes = shapes;
+        this.remark = remark;
     }
 
     /**
@@ -50,7 +60,7 @@ public final class SvgDrawing {
      * @return the drawing
      */
     public static SvgDrawing titled(String title) {
-        return new SvgDrawing(title, List.of());
+        return new SvgDrawing(title, List.of(), "");
     }
 
     /**
@@ -65,7 +75,8 @@ public final class SvgDrawing {
     }
 
     /**
-     * Draws the blank of an envelope with its folds, scores and cuts.
+     * Draws the blank of an envelope with its folds, scores and cuts, the distances between them and the names of the
+     * parts.
      *
      * @param title what it shows
      * @param envelope the envelope
@@ -77,9 +88,35 @@ public final class SvgDrawing {
         for (Line line : envelope.lines()) {
             drawing = drawing.withLine(line);
         }
-        return drawing.withText(Kinds.LENGTH.ofSi(blank.width().si() / 2, "mm"),
-                Kinds.LENGTH.ofSi(blank.height().si() / 2, "mm"),
-                "inside " + envelope.insideWidth() + " × " + envelope.insideHeight());
+        List<Line> scores = envelope.scoreLines();
+        double[] x = marks(1000 * blank.width().si(), scores, Outline.Point::across);
+        double[] y = marks(1000 * blank.height().si(), scores, Outline.Point::along);
+        double middleX = (x[1] + x[2]) / 2;
+        double middleY = (y[1] + y[2]) / 2;
+        boolean openEnd = envelope.style() == EnvelopeStyle.OPEN_END;
+        return drawing.with(new Shape(Form.PARTS_ACROSS, "", x, new double[0], ""))
+                .with(new Shape(Form.PARTS_ALONG, "", new double[0], y, ""))
+                .withName("front", middleX, middleY + LINE_OF_TEXT, x[2] - x[1])
+                .withName("inside " + envelope.insideWidth() + " × " + envelope.insideHeight(), middleX, middleY,
+                        Double.POSITIVE_INFINITY)
+                .withName("flap", middleX, y[2] + (y[3] - y[2]) / 3, x[2] - x[1])
+                .withName(openEnd ? "bottom" : "back", middleX, y[1] - (y[1] - y[0]) / 3, x[2] - x[1])
+                .withName(openEnd ? "back" : "side", x[1] - (x[1] - x[0]) / 2, middleY, x[1] - x[0])
+                .withName(openEnd ? "back" : "side", x[2] + (x[3] - x[2]) / 2, middleY, x[3] - x[2])
+                .withRemark("dashed: fold; dotted: score, fold last to close");
+    }
+
+    /** The two ends and the two fold lines between them, in millimetres. */
+    private static double[] marks(double size, List<Line> scores, Function<Outline.Point, Amount<Length>> place) {
+        double[] all = scores.stream().flatMap(line -> Stream.of(line.from(), line.to()))
+                .mapToDouble(point -> 1000 * place.apply(point).si()).sorted().toArray();
+        return new double[] {0, all[0], all[all.length - 1], size};
+    }
+
+    /** A name where there is room for it. */
+    private SvgDrawing withName(String name, double x, double y, double room) {
+        return name.length() * LETTER > room ? this
+                : with(new Shape(Form.TEXT, "", new double[] {x}, new double[] {y}, name));
     }
 
     /**
@@ -115,7 +152,66 @@ public final class SvgDrawing {
             drawing = drawing.with(new Shape(Form.TEXT, "", new double[] {x + w / 2}, new double[] {y + h / 2},
                     String.valueOf(number)));
         }
-        return drawing;
+        if (number == 0) {
+            return drawing;
+        }
+        List<Amount<Length>> across = new ArrayList<>(List.of(Kinds.LENGTH.ofSi(0, "mm"), parent.width()));
+        List<Amount<Length>> along = new ArrayList<>(List.of(Kinds.LENGTH.ofSi(0, "mm"), parent.height()));
+        boolean kept = false;
+        for (CutLayout.Place place : layout.places()) {
+            across.add(place.across());
+            across.add(Kinds.LENGTH.ofSi(place.across().si() + place.width().si(), "mm"));
+            along.add(place.along());
+            along.add(Kinds.LENGTH.ofSi(place.along().si() + place.height().si(), "mm"));
+            kept |= !place.deckleEdges().isEmpty();
+        }
+        drawing = drawing.withPartsAcross(across).withPartsAlong(along);
+        return kept ? drawing.withRemark("thick and blue: deckle edge that is kept") : drawing;
+    }
+
+    /**
+     * Adds the distances between places across, in a row above the drawing.
+     *
+     * @param places distances from the left, in any order; one that is given twice counts once
+     * @return the drawing
+     * @throws org.papermath.quantity.Refused if a place is not a length
+     */
+    public SvgDrawing withPartsAcross(List<? extends Quantity<Length>> places) {
+        return with(new Shape(Form.PARTS_ACROSS, "", sorted(places, "place across"), new double[0], ""));
+    }
+
+    /**
+     * Adds the distances between places along, in a column on the right of the drawing.
+     *
+     * @param places distances from below, in any order; one that is given twice counts once
+     * @return the drawing
+     * @throws org.papermath.quantity.Refused if a place is not a length
+     */
+    public SvgDrawing withPartsAlong(List<? extends Quantity<Length>> places) {
+        return with(new Shape(Form.PARTS_ALONG, "", new double[0], sorted(places, "place along"), ""));
+    }
+
+    /** In millimetres, rising, places that are the same to a micrometre once. */
+    private static double[] sorted(List<? extends Quantity<Length>> places, String what) {
+        double[] all = places.stream().mapToDouble(place -> mm(place, what)).sorted().toArray();
+        double[] kept = new double[all.length];
+        int n = 0;
+        for (double place : all) {
+            if (n == 0 || place - kept[n - 1] > 1e-3) {
+                kept[n++] = place;
+            }
+        }
+        return Arrays.copyOf(kept, n);
+    }
+
+    /**
+     * Sets the remark at the foot, such as what dashed lines mean.
+     *
+     * @param text any text, in place of an earlier remark
+     * @return the drawing
+     */
+    public SvgDrawing withRemark(String text) {
+        return new SvgDrawing(title, shapes, text);
     }
 
     /**
@@ -191,7 +287,7 @@ public final class SvgDrawing {
     private SvgDrawing with(Shape shape) {
         List<Shape> more = new ArrayList<>(shapes);
         more.add(shape);
-        return new SvgDrawing(title, List.copyOf(more));
+        return new SvgDrawing(title, List.copyOf(more), remark);
     }
 
     /**
@@ -211,9 +307,12 @@ public final class SvgDrawing {
             }
         }
         double width = wholePixels(right + 2 * MARGIN);
-        double height = wholePixels(top + 2 * MARGIN + FOOT);
+        List<String> head = wrapped(title, width - 10);
+        List<String> foot = wrapped(remark, width - MARGIN - 5);
+        double headHeight = LINE_OF_TEXT * head.size();
+        double height = wholePixels(headHeight + top + 2 * MARGIN + FOOT + LINE_OF_TEXT * foot.size());
         // The picture counts downward: along becomes base less along.
-        double base = MARGIN + top;
+        double base = headHeight + MARGIN + top;
         StringBuilder out = new StringBuilder(1024);
         out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(number(width)).append("mm\" height=\"")
@@ -223,22 +322,46 @@ public final class SvgDrawing {
         out.append("<title>").append(escape(title)).append("</title>\n");
         out.append("<style>text{font-family:sans-serif;font-size:4px;text-anchor:middle;fill:#222}"
                 + "polygon,line{fill:none;stroke:#222;stroke-width:0.25}polygon.sheet{stroke:#888}"
+                + "text.left{text-anchor:start}"
                 + "line.fold{stroke-dasharray:4 2}line.score{stroke-dasharray:1 1.5}"
                 + "line.deckle{stroke:#06c;stroke-width:0.8}"
                 + "line.size{stroke:#888;stroke-width:0.15}</style>\n");
-        text(out, width / 2, 6, title, "");
+        for (int i = 0; i < head.size(); i++) {
+            text(out, MARGIN + right / 2, 6 + LINE_OF_TEXT * i, head.get(i), "");
+        }
         for (Shape shape : shapes) {
-            draw(out, shape, base);
+            draw(out, shape, base, MARGIN + right, base - top);
         }
         double barLine = base + MARGIN + 6;
         line(out, "bar", MARGIN, barLine, MARGIN + BAR, barLine);
         line(out, "bar", MARGIN, barLine - 2, MARGIN, barLine + 2);
         line(out, "bar", MARGIN + BAR, barLine - 2, MARGIN + BAR, barLine + 2);
         text(out, MARGIN + BAR / 2, barLine + 6, "100 mm when printed at 100 %", "");
+        for (int i = 0; i < foot.size(); i++) {
+            text(out, MARGIN, barLine + 6 + LINE_OF_TEXT * (i + 1), foot.get(i), " class=\"left\"");
+        }
         return out.append("</svg>\n").toString();
     }
 
-    private static void draw(StringBuilder out, Shape shape, double base) {
+    /** Breaks a text between words into lines that fit a width. */
+    private static List<String> wrapped(String text, double width) {
+        int most = Math.max(1, (int) (width / LETTER));
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+")) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > most) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        if (line.length() > 0) {
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+
+    private static void draw(StringBuilder out, Shape shape, double base, double right, double top) {
         double[] x = shape.x();
         double[] y = shape.y();
         switch (shape.form()) {
@@ -253,15 +376,58 @@ public final class SvgDrawing {
             case TEXT -> text(out, MARGIN + x[0], base - y[0] + 1.4, shape.text(), "");
             case ACROSS -> {
                 line(out, "size", MARGIN + x[0], base + 4, MARGIN + x[1], base + 4);
+                tick(out, MARGIN + x[0], base + 4, 0, 1);
+                tick(out, MARGIN + x[1], base + 4, 0, 1);
                 text(out, MARGIN + (x[0] + x[1]) / 2, base + 9, shape.text(), "");
             }
             case ALONG -> {
                 line(out, "size", MARGIN - 4, base - y[0], MARGIN - 4, base - y[1]);
+                tick(out, MARGIN - 4, base - y[0], 1, 0);
+                tick(out, MARGIN - 4, base - y[1], 1, 0);
                 double middle = base - (y[0] + y[1]) / 2;
                 text(out, MARGIN - 6, middle, shape.text(),
                         " transform=\"rotate(-90 " + number(MARGIN - 6) + ' ' + number(middle) + ")\"");
             }
+            case PARTS_ACROSS -> {
+                double at = top - 3;
+                line(out, "size", MARGIN + x[0], at, MARGIN + x[x.length - 1], at);
+                boolean raised = false;
+                for (int i = 0; i < x.length; i++) {
+                    tick(out, MARGIN + x[i], at, 0, 1);
+                    if (i > 0) {
+                        String size = part(x[i] - x[i - 1]);
+                        // A part too narrow for its figure has it a line higher, unless its neighbour has.
+                        raised = !raised && size.length() * LETTER > x[i] - x[i - 1];
+                        text(out, MARGIN + (x[i - 1] + x[i]) / 2, at - (raised ? 5.5 : 1.5), size, "");
+                    }
+                }
+            }
+            case PARTS_ALONG -> {
+                double at = right + 3;
+                line(out, "size", at, base - y[0], at, base - y[y.length - 1]);
+                boolean raised = false;
+                for (int i = 0; i < y.length; i++) {
+                    tick(out, at, base - y[i], 1, 0);
+                    if (i > 0) {
+                        String size = part(y[i] - y[i - 1]);
+                        raised = !raised && size.length() * LETTER > y[i] - y[i - 1];
+                        double left = at + (raised ? 8.5 : 4.5);
+                        double middle = base - (y[i - 1] + y[i]) / 2;
+                        text(out, left, middle, size,
+                                " transform=\"rotate(-90 " + number(left) + ' ' + number(middle) + ")\"");
+                    }
+                }
+            }
         }
+    }
+
+    private static void tick(StringBuilder out, double x, double y, double halfWidth, double halfHeight) {
+        line(out, "size", x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight);
+    }
+
+    /** The distance of a part, to a tenth of a millimetre and without the unit. */
+    private static String part(double millimetres) {
+        return Units.number(Math.rint(millimetres * 10) / 10);
     }
 
     private static void line(StringBuilder out, String style, double x1, double y1, double x2, double y2) {
@@ -310,9 +476,9 @@ public final class SvgDrawing {
         return out.toString();
     }
 
-    /** Returns the document, as {@link #svg()}. */
+    /** Returns the title, as {@code drawing "harbour card"}; {@link #svg()} gives the document. */
     @Override
     public String toString() {
-        return svg();
+        return "drawing \"" + title + "\"";
     }
 }

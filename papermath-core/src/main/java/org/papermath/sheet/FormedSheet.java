@@ -4,14 +4,17 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
+import org.papermath.air.Air;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Solids;
+import org.papermath.shape.Shrinkage;
 
 /** A sheet on the mould that has stopped dripping. Immutable. */
 public final class FormedSheet extends Sheet {
@@ -48,6 +51,28 @@ public final class FormedSheet extends Sheet {
         double mass = Kinds.GRAMMAGE.si(ovenDry, "oven-dry grammage on the mould") * side(width, "width of the deckle")
                 * side(height, "height of the deckle");
         return of(Kinds.MASS.ofSi(mass, "g"), width, height);
+    }
+
+    /**
+     * Makes the sheet to form for a finished one, without additives, at the usual solids on the mould:
+     * {@code deckle = finished/(1 - s)} in each direction, {@code W = W_c (1 - s_along)(1 - s_across)/(1 + M)} oven-dry.
+     * Couching, pressing and drying it with the same shrinkage gives the finished sheet back.
+     *
+     * @param conditioned the grammage wanted, conditioned at 23 °C and 50 % relative humidity
+     * @param width the finished width, across the mould, above zero
+     * @param height the finished height, along the mould, above zero
+     * @param shrinkage what the sheet shrinks in drying; a {@link ShrinkageModel} foretells it
+     * @param sorption the moisture of its fibre in air
+     * @return the sheet on the mould
+     * @throws Refused if a value is out of range
+     */
+    public static FormedSheet toBecome(Quantity<Grammage> conditioned, Quantity<Length> width, Quantity<Length> height,
+            Shrinkage shrinkage, SorptionModel sorption) {
+        double grammage = org.papermath.equation.Shrinkage.formedGrammage(
+                Kinds.GRAMMAGE.si(conditioned, "grammage wanted"), sorption.ratio(Air.reference()).si(),
+                shrinkage.alongFraction(), shrinkage.acrossFraction());
+        return ofGrammage(Kinds.GRAMMAGE.ofSi(grammage, "g/m2"), ShrinkageModel.deckleFor(width, shrinkage.across()),
+                ShrinkageModel.deckleFor(height, shrinkage.along()));
     }
 
     /**

@@ -8,11 +8,15 @@ import javax.measure.quantity.Length;
 
 import org.papermath.air.Air;
 import org.papermath.equation.Shrinkage;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
+import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -30,6 +34,9 @@ import org.papermath.quantity.Refused;
  */
 public final class HygroexpansionModel {
     private static final List<String> IDS = List.of("hygroexpansion.base", "hygroexpansion.per-shrinkage");
+
+    /** The least change of the moisture ratio that one strip can be told from. */
+    private static final double LEAST_CHANGE = 0.01;
 
     private final Assumptions assumptions;
     private final Scope scope;
@@ -145,6 +152,56 @@ public final class HygroexpansionModel {
         return new Movement(Kinds.LENGTH.ofSi(Math.abs(growth), "mm"), growth > 0,
                 Kinds.LENGTH.ofSi(metres + growth, "mm"),
                 strain, List.copyOf(notices));
+    }
+
+    /**
+     * Calibrates the movement of a furnish by one strip measured in two airs: both numbers are scaled by what it moved
+     * over what was foretold. About ±10 %.
+     *
+     * @param assumptions the store
+     * @param scope the fibre or furnish
+     * @param before the length in the first air
+     * @param after the length in the second air
+     * @param drying what the strip shrank in that direction when it was dried
+     * @param sorption its moisture in air
+     * @param first the first air
+     * @param second the second air, damper or drier
+     * @return the store with {@code hygroexpansion.base} and {@code hygroexpansion.per-shrinkage} measured
+     * @throws Refused if the two airs hardly differ in the moisture they give, the strip moved the wrong way or not at
+     *     all, or it moved less than the lengths can tell
+     */
+    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Length> before,
+            Reading<Length> after, Quantity<LinearShrinkage> drying, SorptionModel sorption, Air first, Air second) {
+        double change = sorption.ratio(second).si() - sorption.ratio(first).si();
+        if (Math.abs(change) < LEAST_CHANGE) {
+            throw Refused.of("hygroexpansion.calibration-air",
+                    "movement: air of " + first + " and of " + second + " given; they change the moisture of the strip"
+                            + " by less than 1 % of its dry mass. Take airs further apart.",
+                    "first", first.toString(), "second", second.toString());
+        }
+        double length = Kinds.LENGTH.siAboveZero(before.value(), "length in the first air");
+        double measured = (Kinds.LENGTH.siAboveZero(after.value(), "length in the second air") - length) / length / change;
+        double error = Math.hypot(before.error().si(), after.error().si()) / length / Math.abs(change);
+        if (!(measured > 2 * error)) {
+            throw Refused.of("hygroexpansion.calibration-strip",
+                    "movement: from " + before.value() + " to " + after.value() + " given; paper grows in damper air,"
+                            + " and by more than twice the error of the two lengths for this to tell. Take a longer strip.",
+                    "before", before.value().toString(), "after", after.value().toString());
+        }
+        Assumption base = assumptions.get("hygroexpansion.base", scope);
+        Assumption slope = assumptions.get("hygroexpansion.per-shrinkage", scope);
+        double foretold = Shrinkage.hygroexpansionCoefficient(
+                Math.max(0, Kinds.LINEAR_SHRINKAGE.si(drying, "drying shrinkage")), base.likelySi(), slope.likelySi());
+        double scale = measured / foretold;
+        // What one strip leaves: a tenth, beside the errors of the two lengths.
+        double half = Math.hypot(1.645 * error / measured, 0.1);
+        Source source = new Source("one strip measured in air of " + first + " and of " + second);
+        Assumptions with = assumptions;
+        for (Assumption old : List.of(base, slope)) {
+            double likely = old.likely() * scale;
+            with = with.with(old.with(scope, likely, likely / (1 + half), likely * (1 + half), Basis.MEASURED_HERE, source));
+        }
+        return with;
     }
 
     @Override

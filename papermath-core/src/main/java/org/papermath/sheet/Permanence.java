@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Mass;
 
+import org.papermath.equation.AlkalineReserve;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
@@ -25,8 +26,36 @@ public final class Permanence {
     private static final double LIGHTEST = 0.025;
     private static final double FULL_TEAR_FROM = 0.070;
     private static final double FULL_TEAR = 0.350;
+    private static final String LABORATORY = "only a laboratory can tell";
 
     private Permanence() {
+    }
+
+    /** A published standard for permanent paper. */
+    public enum Standard {
+        /** The American standard, uncoated paper. */
+        ANSI_NISO_Z39_48("ANSI/NISO Z39.48-1992", "1 % or less (kappa number 7)"),
+        /** The international standard for permanent paper. */
+        ISO_9706("ISO 9706", "kappa number 5 or less"),
+        /** The international standard for archival paper: it also asks for folding endurance and the fibre. */
+        ISO_11108("ISO 11108", "kappa number 5 or less");
+
+        private final String title;
+        private final String lignin;
+
+        Standard(String title, String lignin) {
+            this.title = title;
+            this.lignin = lignin;
+        }
+
+        /**
+         * Returns the number of the standard.
+         *
+         * @return the number as it is cited
+         */
+        public String title() {
+            return title;
+        }
     }
 
     /** What is known of a requirement. */
@@ -57,7 +86,7 @@ public final class Permanence {
     }
 
     /**
-     * Makes the checklist of a sheet.
+     * Makes the checklist of a sheet by the most demanding of the standards, that for archival paper.
      *
      * @param sheet the dry sheet
      * @param calciumCarbonate the calcium carbonate retained in it
@@ -66,6 +95,21 @@ public final class Permanence {
      * @throws Refused if there is more carbonate than additives in the sheet
      */
     public static List<Requirement> checklist(DrySheet sheet, Quantity<Mass> calciumCarbonate, String declaredFibre) {
+        return checklist(Standard.ISO_11108, sheet, calciumCarbonate, declaredFibre);
+    }
+
+    /**
+     * Makes the checklist of a sheet.
+     *
+     * @param standard whose requirements
+     * @param sheet the dry sheet
+     * @param calciumCarbonate the calcium carbonate retained in it; {@link #asCalciumCarbonate} for that of magnesium
+     * @param declaredFibre the fibre as the maker declares it, for example {@code cotton}; empty if nothing is declared
+     * @return the lines, an unmodifiable list
+     * @throws Refused if there is more carbonate than additives in the sheet
+     */
+    public static List<Requirement> checklist(Standard standard, DrySheet sheet, Quantity<Mass> calciumCarbonate,
+            String declaredFibre) {
         double carbonate = Kinds.MASS.si(calciumCarbonate, "calcium carbonate in the sheet");
         if (carbonate > sheet.additives().si() * (1 + 1e-12)) {
             throw Refused.of("permanence.carbonate",
@@ -80,21 +124,31 @@ public final class Permanence {
                 "20 g of calcium carbonate in a kilogram of oven-dry sheet or more",
                 "computed " + Kinds.DOSE.ofSi(Math.min(reserve, 0.5), "g/kg") + " from what is said to be retained",
                 reserve >= RESERVE * (1 - 1e-9) ? Status.COMPUTED_MET : Status.COMPUTED_NOT_MET));
-        lines.add(new Requirement("pH of a cold extract", "7.5 to 10", "only a laboratory can tell",
-                Status.LABORATORY));
-        lines.add(new Requirement("lignin", "kappa number 5 or less",
-                declaredFibre.isBlank() ? "only a laboratory can tell"
-                        : "fibre declared as " + declaredFibre + "; a laboratory settles it",
-                declaredFibre.isBlank() ? Status.LABORATORY : Status.DECLARED));
-        double grammage = sheet.conditioned().grammage().si();
-        lines.add(new Requirement("tear strength, both directions",
-                grammage < LIGHTEST ? "stated from 25 g/m² only" : tearRequired(sheet.conditioned().grammage()).to("N")
-                + " or more",
-                "only a laboratory can tell", Status.LABORATORY));
-        lines.add(new Requirement("folding endurance, archival paper only",
-                "2.18 (logarithm of about 151 double folds) or more",
-                "only a laboratory can tell", Status.LABORATORY));
+        lines.add(laboratory("pH of a cold extract", "7.5 to 10"));
+        boolean declared = !declaredFibre.isBlank();
+        lines.add(new Requirement("lignin", standard.lignin,
+                declared ? "fibre declared as " + declaredFibre + "; a laboratory settles it" : LABORATORY,
+                declared ? Status.DECLARED : Status.LABORATORY));
+        lines.add(tear(standard, sheet.conditioned().grammage()));
+        if (standard == Standard.ISO_11108) {
+            lines.add(laboratory("folding endurance", "2.18 (logarithm of about 151 double folds) or more"));
+            lines.add(new Requirement("fibre", "mainly cotton, linen or hemp, or fully bleached pulp, and declared",
+                    declared ? "declared as " + declaredFibre : "not declared; a laboratory can tell it by microscope",
+                    declared ? Status.DECLARED : Status.LABORATORY));
+        }
         return List.copyOf(lines);
+    }
+
+    private static Requirement tear(Standard standard, Amount<Grammage> conditioned) {
+        if (standard == Standard.ANSI_NISO_Z39_48) {
+            return laboratory("tear index, the weaker direction", "5.25 mN·m²/g or more");
+        }
+        return laboratory("tear strength, both directions",
+                conditioned.si() < LIGHTEST ? "stated from 25 g/m² only" : tearRequired(conditioned).to("N") + " or more");
+    }
+
+    private static Requirement laboratory(String name, String required) {
+        return new Requirement(name, required, LABORATORY, Status.LABORATORY);
     }
 
     /**
@@ -121,5 +175,17 @@ public final class Permanence {
     public static Amount<Dose> carbonateToCharge(Quantity<org.papermath.quantity.Share> retention) {
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of calcium carbonate");
         return Kinds.DOSE.ofSi(RESERVE / (1 - RESERVE) / kept, "g/kg");
+    }
+
+    /**
+     * Returns the calcium carbonate that takes up as much acid as some magnesium carbonate.
+     *
+     * @param magnesiumCarbonate the magnesium carbonate
+     * @return the calcium carbonate for it
+     * @throws Refused if the mass is out of range
+     */
+    public static Amount<Mass> asCalciumCarbonate(Quantity<Mass> magnesiumCarbonate) {
+        return Kinds.MASS.ofSi(AlkalineReserve.equivalent(Kinds.MASS.si(magnesiumCarbonate, "magnesium carbonate"),
+                AlkalineReserve.MAGNESIUM_CARBONATE, AlkalineReserve.CALCIUM_CARBONATE), "g");
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 
@@ -16,6 +17,7 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
@@ -48,6 +50,8 @@ public final class ShrinkageModel {
     private static final double MOST_BY_RETENTION = 0.35;
     private static final double TOO_WET_TO_LET_GO = 0.2;
     private static final double COCKLES = 0.02;
+    /** About the stretch at which hand-made paper breaks. */
+    private static final double BREAKS = 0.05;
     /** Twelve hours of a studio beater, s. */
     private static final double LONGEST = 12 * 3600;
 
@@ -214,6 +218,24 @@ public final class ShrinkageModel {
                 Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage")), "mm");
     }
 
+    /**
+     * Returns the stretch that would pull a shrunk sheet back to its wet size: {@code e = s/(1 - s)}.
+     *
+     * @param shrinkage what it shrank
+     * @return the stretch over the shrunk length, with a warning above 5 %
+     * @throws Refused if the shrinkage is out of range
+     * @source Dawe, Paper and Its Uses, 1914, for hand-made paper that broke at 3.9 to 5.6 %
+     */
+    public static Noted<Amount<Dimensionless>> stretchToUndo(Quantity<LinearShrinkage> shrinkage) {
+        double stretch = org.papermath.equation.Shrinkage.undoingStretch(
+                Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage"));
+        Amount<Dimensionless> amount = Kinds.NUMBER.ofSi(stretch, "%");
+        return stretch <= BREAKS ? Noted.of(amount) : Noted.of(amount, Notice.warning("shrinkage.stretch",
+                "Pulling the sheet back takes a stretch of " + amount + "; hand-made papers broke at 3.9 to 5.6 %."
+                        + " Shrinkage cannot be pulled out again: hold the sheet while it dries.",
+                "stretch", amount.toString(), "limit", "5 %"));
+    }
+
     private Result onPath(List<String> ids, Function<Assumptions, double[]> free, DryingPath path,
             List<Notice> notices) {
         for (int i = 1; i < path.steps().size(); i++) {
@@ -307,7 +329,8 @@ public final class ShrinkageModel {
 
     /** The two directions about their mean; neither grows for being the smaller one. */
     private static double[] directions(Assumptions store, Scope scope, double mean) {
-        double half = org.papermath.equation.Shrinkage.halfDifference(mean, store.si("shrinkage.direction-difference", scope));
+        double half = org.papermath.equation.Shrinkage.halfDifference(mean,
+                store.si("shrinkage.direction-difference", scope));
         return new double[] {mean - half, mean + half};
     }
 

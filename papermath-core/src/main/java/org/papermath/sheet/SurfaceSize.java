@@ -6,8 +6,13 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 
+import org.papermath.equation.Additives;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
@@ -29,6 +34,15 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     /** Gelatine in old writing papers, dry size over paper. */
     private static final double OLD_LOW = 0.026;
     private static final double OLD_HIGH = 0.058;
+    /** The least and the most that the trial of pick-up against beating saw, and its hours of a mill beater, s. */
+    private static final double LEAST_SEEN = 0.02;
+    private static final double MOST_SEEN = 0.07;
+    private static final double TRIAL_FROM = 8 * 3600.0;
+    private static final double TRIAL_TO = 35 * 3600.0;
+    private static final String UNBEATEN = "size.pick-up-unbeaten";
+    private static final String FALL = "size.pick-up-fall";
+    private static final String MILL_HOUR = "beating.mill-hour";
+    private static final Scope RAG = Scope.of("cotton-rag");
 
     /**
      * Checks bath and pick-up.
@@ -88,6 +102,111 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         double strength = standard.si("size.bath-strength", Scope.GENERAL) / 1000;
         double onPaper = standard.si("size.pick-up", Scope.GENERAL);
         return of(Kinds.SHARE.ofSi(strength, "%"), Kinds.NUMBER.ofSi(onPaper / strength, "%"));
+    }
+
+    /**
+     * Gelatine sizing as the beating of the stock lets the sheet take it up.
+     *
+     * @param sizing bath and pick-up, at the likely values
+     * @param onPaper dry gelatine over the dry sheet, with its band
+     * @param notices what it should not be read without
+     */
+    public record Beaten(SurfaceSize sizing, Estimate<Dose> onPaper, List<Notice> notices) {
+        @Override
+        public String toString() {
+            return onPaper + " of gelatine on paper";
+        }
+    }
+
+    /**
+     * Makes the gelatine sizing of rag beaten for some time, by the shipped assumptions.
+     *
+     * @param beating the hours in the studio's beater
+     * @return the sizing
+     * @throws Refused if the time is out of range
+     */
+    public static Beaten gelatine(Quantity<Time> beating) {
+        return gelatine(Assumptions.standard(), beating);
+    }
+
+    /**
+     * Makes the gelatine sizing of rag beaten for some time: the longer the stock was beaten, the denser the sheet and
+     * the less it takes up, {@code p = p0 - k t} with t in hours of a mill beater, kept from 2 to 7 %, between which it
+     * was seen. Known from one trial of 8 to 35 hours; the strength of its bath was not given.
+     *
+     * @param assumptions the store
+     * @param beating the hours in the studio's beater; {@code beating.mill-hour} of rag turns them into mill hours
+     * @return the sizing in the usual bath
+     * @throws Refused if the time is out of range
+     * @source Sindall, The Manufacture of Paper, 1908, ch. IX
+     */
+    public static Beaten gelatine(Assumptions assumptions, Quantity<Time> beating) {
+        double studio = Kinds.TIME.si(beating, "beating time");
+        Estimate<Dose> onPaper = Bands.of(assumptions, List.of(Bands.Use.of(Scope.GENERAL, UNBEATEN, FALL),
+                Bands.Use.of(RAG, MILL_HOUR)), store -> Kinds.DOSE.ofSi(pickUpAfter(store, studio), "%"));
+        double strength = assumptions.si("size.bath-strength", Scope.GENERAL) / 1000;
+        double mill = studio / assumptions.si(MILL_HOUR, RAG);
+        List<Notice> notices = new ArrayList<>();
+        if (mill < TRIAL_FROM || mill > TRIAL_TO) {
+            notices.add(Notice.warning("size.beyond-trial",
+                    "Beaten for " + beating + ", about " + Kinds.TIME.ofSi(mill, "h") + " of a mill beater: the trial"
+                            + " behind this ran from 8 to 35 h. Weigh a sheet before and after the bath.",
+                    "given", beating.toString(), "least", "8 h", "most", "35 h"));
+        }
+        notices.add(Notice.note("size.uncalibrated",
+                "From one trial in a mill beater, its bath not said; weigh a sheet before the bath and out of the press."));
+        return new Beaten(of(Kinds.SHARE.ofSi(strength, "%"),
+                Kinds.NUMBER.ofSi(onPaper.likely().si() / strength, "%")), onPaper, List.copyOf(notices));
+    }
+
+    private static double pickUpAfter(Assumptions store, double studioSeconds) {
+        return Additives.gelatinePickUp(studioSeconds / store.si(MILL_HOUR, RAG), store.si(UNBEATEN, Scope.GENERAL),
+                store.si(FALL, Scope.GENERAL), LEAST_SEEN, MOST_SEEN);
+    }
+
+    /**
+     * Returns what a pick-up weighed on stock of one beating should not be used on stock of another without knowing.
+     *
+     * @param weighedAfter the beating time of the sheet that was weighed, in the studio's beater
+     * @param usedAfter the beating time of the sheets to size
+     * @return a warning where the line of {@link #gelatine(Assumptions, Quantity)} differs by more than a tenth
+     * @throws Refused if a time is out of range
+     */
+    public static List<Notice> carriedOver(Quantity<Time> weighedAfter, Quantity<Time> usedAfter) {
+        double first = pickUpAfter(Assumptions.standard(), Kinds.TIME.si(weighedAfter, "beating time of the weighed sheet"));
+        double second = pickUpAfter(Assumptions.standard(), Kinds.TIME.si(usedAfter, "beating time of the stock"));
+        if (Math.abs(second / first - 1) <= 0.1) {
+            return List.of();
+        }
+        return List.of(Notice.warning("size.other-beating",
+                "The pick-up was weighed on stock beaten for " + weighedAfter + " and is used for " + usedAfter
+                        + ": longer beaten paper takes up less size, in a published trial 6 % after 8 hours of a mill"
+                        + " beater and 2 % after 35. Weigh a sheet of this stock.",
+                "weighed", weighedAfter.toString(), "used", usedAfter.toString()));
+    }
+
+    /**
+     * Returns how long sized paper is left before it is used ({@code schedule.size-cure}).
+     *
+     * @param assumptions the store
+     * @return the time with its usual range
+     */
+    public static Estimate<Time> curing(Assumptions assumptions) {
+        Assumption days = assumptions.get("schedule.size-cure", Scope.GENERAL);
+        return Estimate.of(Kinds.TIME.ofSi(days.likelySi(), "d"), Kinds.TIME.ofSi(days.lowSi(), "d"),
+                Kinds.TIME.ofSi(days.highSi(), "d"), List.of());
+    }
+
+    /**
+     * Returns the alum that goes into a gelatine bath ({@code size.alum}). It makes the paper acid.
+     *
+     * @param dryGelatine the dry gelatine in the bath
+     * @return the alum
+     * @throws Refused if the mass is out of range
+     */
+    public static Amount<Mass> alumFor(Quantity<Mass> dryGelatine) {
+        return Kinds.MASS.ofSi(Kinds.MASS.si(dryGelatine, "dry gelatine")
+                * Assumptions.standard().si("size.alum", Scope.GENERAL), "g");
     }
 
     /**
@@ -192,10 +311,20 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                     "The paper would hold " + onPaper() + " of size; old writing papers hold 2.6 to 5.8 % gelatine.",
                     "given", onPaper().toString(), "least", "2.6 %", "most", "5.8 %"));
         }
+        double most = Assumptions.standard().get("size.bath-taken", Scope.GENERAL).highSi();
+        if (pickUp.si() > most) {
+            notices.add(Notice.warning("size.bath-weak",
+                    "The sheet would have to take up " + pickUp + " of its mass of this bath; about "
+                            + Kinds.NUMBER.ofSi(most, "%") + " is the most. For " + onPaper() + " on paper the bath wants "
+                            + Kinds.SHARE.ofSi(Math.min(1, there / most), "%") + " of dry size or more.",
+                    "pickUp", pickUp.toString(), "most", Kinds.NUMBER.ofSi(most, "%").toString(),
+                    "strength", Kinds.SHARE.ofSi(Math.min(1, there / most), "%").toString()));
+        }
         notices.add(Notice.note("size.curing",
-                "Size hardens for some days after drying, and no published figure says how many: test with ink before"
-                + " the"
-                        + " batch is used, and plan the days from your own records."));
+                "Size hardens after drying, and no published figure says how long; " + curing(Assumptions.standard())
+                        + " is common practice. Test with ink before the batch is used, and plan the days from your"
+                        + " own records.",
+                "days", curing(Assumptions.standard()).likely().toString()));
         return List.copyOf(notices);
     }
 

@@ -287,6 +287,30 @@ public final class VatRun {
     }
 
     /**
+     * Says what the level does that a vatman should know before the first sheet.
+     *
+     * @param vat the vat the run is pulled from
+     * @return a warning where it ends above the working volume of the vat, a note where it only rises; else empty
+     */
+    public List<Notice> notices(Vat vat) {
+        double rise = levelRise().si();
+        if (rise <= 0) {
+            return List.of();
+        }
+        String why = "The vat stands " + levelRise() + " higher after " + count() + " sheets, since the stock given is thinner"
+                + " than the sheets that leave at " + Kinds.SOLIDS.ofSi(charge.couchSolids, "%");
+        double end = left().volume().si();
+        if (end <= vat.workingVolume().si()) {
+            return List.of(Notice.note("vat.rises", why + ".", "rise", levelRise().toString(), "sheets", count()));
+        }
+        return List.of(Notice.warning("vat.above-mark",
+                why + ", above the " + vat.workingVolume() + " of " + vat.name() + ". Bail before each recharge, or drain the stock"
+                        + " thicker.",
+                "rise", levelRise().toString(), "end", left().volume().toString(), "vat", vat.name(),
+                "volume", vat.workingVolume().toString()));
+    }
+
+    /**
      * Corrects a run that goes otherwise than reckoned, from one reading at the vat. A sheet that weighs too much or
      * too little says the vat is too thick or too thin; a sample of the vat says it outright; white water says how much
      * the mould lets through.

@@ -146,7 +146,21 @@ public final class WhiteWater {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public static Noted<Amount<LiquorRatio>> freshWater(Quantity<Volume> water, Quantity<Mass> ovenDry) {
-        Assumption usual = Assumptions.standard().get("water.total", Scope.GENERAL);
+        return freshWater(water, ovenDry, Assumptions.standard());
+    }
+
+    /**
+     * Returns the fresh water used over the paper made, and looks whether it can be by one's own table.
+     *
+     * @param water the fresh water of a time
+     * @param ovenDry the oven-dry fibre made into paper in that time, above zero
+     * @param assumptions where {@code water.total} is looked up
+     * @return the ratio, with a warning where it is outside what hand work takes
+     * @throws org.papermath.quantity.Refused if a value is out of range
+     */
+    public static Noted<Amount<LiquorRatio>> freshWater(Quantity<Volume> water, Quantity<Mass> ovenDry,
+            Assumptions assumptions) {
+        Assumption usual = assumptions.get("water.total", Scope.GENERAL);
         double ratio = Kinds.VOLUME.si(water, "fresh water") / Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre");
         Amount<LiquorRatio> value = Kinds.LIQUOR_RATIO.ofSi(ratio, "L/kg");
         if (ratio >= usual.lowSi() && ratio <= usual.highSi()) {

@@ -32,6 +32,7 @@ import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Irradiance;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MassFlow;
 import org.papermath.quantity.MoistureRatio;
@@ -113,6 +114,9 @@ class DryingModelTest {
     void belowTheEquilibriumOfTheRoomItNeverComes() {
         DryingModel.Batch batch = DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.06),
                 ratio(0.07));
+        DryingRoom wide = DryingRoom.of(cubicMetres(1e5), air(20, 50));
+        assertThat(MODEL.stackIn(wide, VolumeFlow.cubicMetresPerHour(600), batch, SorptionModel.standard()).notices())
+                .extracting(Notice::code).containsExactly("drying.never-equilibrium");
         for (Dryer dryer : List.of(STACK, Dryer.loft("loft", 1, 100))) {
             assertThatThrownBy(() -> MODEL.dry(dryer, batch, air(20, 50)).hours())
                     .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
@@ -176,9 +180,9 @@ class DryingModelTest {
                 .isCloseTo(6.6152 * tail, withinPercentage(0.01));
         assertThat(MODEL.loft(batch, air(20, 50), 5, true).hours().si())
                 .isLessThan(MODEL.loft(batch, air(20, 50), 5, false).hours().si());
-        double shade = MODEL.boards(batch, air(20, 50), Kinds.NUMBER.ofSi(0)).hours().si();
+        double shade = MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(0)).hours().si();
         assertThat(shade).isCloseTo(2 * MODEL.loft(batch, air(20, 50), 1, false).hours().si(), withinPercentage(1e-9));
-        assertThat(MODEL.boards(batch, air(20, 50), Kinds.NUMBER.ofSi(700)).hours().si()).isLessThan(0.7 * shade);
+        assertThat(MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(700)).hours().si()).isLessThan(0.7 * shade);
     }
 
     @Test
@@ -208,6 +212,35 @@ class DryingModelTest {
         assertThat(DryingModel.schedule(STACK, 90, hours(20)))
                 .extracting(end -> end.in("h")).containsExactly(20.0, 40.0, 60.0);
         assertThat(DryingModel.schedule(STACK, 40, hours(20))).hasSize(1);
+    }
+
+    /** Three posts of a day and one of the next, in a stack of forty sheets that takes twenty hours. */
+    @Test
+    void postsWaitForTheStack() {
+        List<DryingModel.Load> loads = DryingModel.schedule(STACK, List.of(new DryingModel.Ready(25, hours(1)),
+                new DryingModel.Ready(25, hours(3)), new DryingModel.Ready(25, hours(5)),
+                new DryingModel.Ready(10, hours(70))), hours(20));
+        assertThat(loads).extracting(DryingModel.Load::toString).containsExactly("25 sheets from 1 h to 21 h",
+                "40 sheets from 21 h to 41 h, 10 wait", "10 sheets from 41 h to 61 h", "10 sheets from 70 h to 90 h");
+        assertThat(loads.stream().mapToInt(DryingModel.Load::sheets).sum()).isEqualTo(85);
+        assertThat(DryingModel.schedule(STACK, List.of(), hours(20))).isEmpty();
+        assertThatThrownBy(() -> new DryingModel.Ready(0, hours(1)))
+                .hasMessage("sheets of the post: 0 given; 1 or more is wanted.");
+    }
+
+    @Test
+    void waterOfAKilogramOfPaper() {
+        List<WaterBudget.Step> steps = WaterBudget.steps(Assumptions.standard(), Consistency.percent(0.5),
+                Solids.percent(15), Solids.fraction(1 / 3.0), ratio(0.07));
+        assertThat(steps).extracting(step -> Math.round(1000 * step.water().likely().in("L/kg")) / 1000.0)
+                .containsExactly(150.0, 200.0, 5.667, 3.667, 1.93, 60.0, 250.0);
+        assertThat(steps).extracting(WaterBudget.Step::comesBack)
+                .containsExactly(false, true, false, false, false, false, false);
+        assertThat(steps.get(6).water().low().in("L/kg")).isCloseTo(40, within(1e-9));
+        assertThat(WaterBudget.steps(Assumptions.standard(), Consistency.percent(1), Solids.percent(10),
+                Solids.percent(35), ratio(0.07)).get(2).water().likely().in("L/kg")).isCloseTo(9, within(1e-9));
+        assertThatThrownBy(() -> WaterBudget.steps(Assumptions.standard(), Consistency.percent(1), Solids.percent(20),
+                Solids.percent(15), ratio(0.07))).isInstanceOf(Refused.class);
     }
 
     @Test
@@ -300,7 +333,8 @@ class DryingModelTest {
     @Test
     void mouldAndColdSurfacesInWords() {
         assertThat(DryingRoom.of(cubicMetres(50), air(20, 68)).mouldNotices().get(0).text())
-                .isEqualTo("The room is at 68 % relative humidity: from 65 % on mould grows on paper.");
+                .isEqualTo("The room is at 68 % relative humidity: from 65 % on mould grows on paper (Canadian"
+                        + " Conservation Institute).");
         DryingRoom room = DryingRoom.of(cubicMetres(50), air(20, 50));
         assertThat(room.surfaceNotices(celsius(12.5))).extracting(Notice::code).containsExactly("room.cold-surface");
         assertThat(room.surfaceNotices(celsius(8))).extracting(Notice::code).containsExactly("room.condensation");

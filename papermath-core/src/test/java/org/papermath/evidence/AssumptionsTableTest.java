@@ -73,7 +73,8 @@ class AssumptionsTableTest {
     @Test
     void everyRowOfOneIdIsOfOneUnitRoleAndMeaning() {
         Set<String> ids = TABLE.all().stream().map(Assumption::id).collect(Collectors.toSet());
-        Set<String> kinds = TABLE.all().stream().map(row -> row.id() + "/" + row.unit() + "/" + row.role() + "/" + row.meaning())
+        Set<String> kinds = TABLE.all().stream().map(row -> row.id() + "/" + row.unit() + "/" + row.role() + "/"
+                + row.meaning())
                 .collect(Collectors.toSet());
         assertThat(kinds).hasSameSizeAs(ids);
     }
@@ -115,7 +116,8 @@ class AssumptionsTableTest {
     @Test
     void everyIdTheCodeAsksForIsInTheTable() throws IOException {
         Set<String> ids = TABLE.all().stream().map(Assumption::id).collect(Collectors.toSet());
-        Pattern asked = Pattern.compile("(?:\\b(?:find|get|si|amount|given|days)|slots\\.of)\\(\\s*\"([a-z]+\\.[a-z-]+)\"");
+        Pattern asked = Pattern.compile("(?:\\b(?:find|get|si|amount|given|days)|slots\\.of|int \\w+ = of\\w*)"
+                + "\\(\\s*\"([a-z]+\\.[a-z-]+)\"");
         List<Path> files;
         try (Stream<Path> tree = Files.walk(Path.of("src", "main", "java"))) {
             files = tree.filter(file -> file.toString().endsWith(".java")).toList();
@@ -159,7 +161,8 @@ class AssumptionsTableTest {
         assertThat(TABLE.si("beating.rate", Scope.of("linter"))).isEqualTo(0.1 / 3600);
         assertThat(TABLE.si("sheet.density-reference-pressure", Scope.GENERAL)).isEqualTo(0.4e6);
         assertThat(TABLE.si("fibre.coarseness", Scope.of("abaca"))).isEqualTo(0.185e-6);
-        assertThat(TABLE.amount("press.pressure-warning", Scope.GENERAL, Kinds.SHEET_PRESSURE).in("MPa")).isEqualTo(1.5);
+        assertThat(TABLE.amount("press.pressure-warning", Scope.GENERAL, Kinds.SHEET_PRESSURE).in("MPa"))
+                .isEqualTo(1.5);
     }
 
     @Test

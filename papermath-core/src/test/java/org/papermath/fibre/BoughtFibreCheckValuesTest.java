@@ -35,7 +35,8 @@ class BoughtFibreCheckValuesTest {
         BoughtFibre plain = BoughtFibre.of(Fibres.ABACA, Form.SHEET);
         double water = row.number("moisture_or_regain");
         BoughtFibre moist = row.text("basis").equals("dry")
-                ? plain.withMoistureRatio(MoistureRatio.gramsPerGram(water)) : plain.withMoisture(Moisture.fraction(water));
+                ? plain.withMoistureRatio(MoistureRatio.gramsPerGram(water))
+                : plain.withMoisture(Moisture.fraction(water));
         double mass = row.number("mass_kg");
         double expected = row.number("od_kg");
         assertThat(moist.ovenDry(kilograms(mass), TABLE).in("kg")).isCloseTo(expected, relative(expected, 1e-5));

@@ -43,7 +43,8 @@ class BoughtFibreTest {
                 .hasMessageStartingWith("yield of kozo: no default: measure.");
         assertThat(bark.notices(TABLE)).extracting(Notice::text)
                 .anySatisfy(text -> assertThat(text).contains("there is no default"));
-        assertThat(bark.withYield(Share.percent(45)).ovenDry(kilograms(1), TABLE).in("kg")).isCloseTo(0.89 * 0.45, EXACT);
+        assertThat(bark.withYield(Share.percent(45)).ovenDry(kilograms(1), TABLE).in("kg"))
+                .isCloseTo(0.89 * 0.45, EXACT);
     }
 
     @Test
@@ -69,7 +70,8 @@ class BoughtFibreTest {
                 .hasMessageStartingWith("moisture of cotton rag as wet pulp: no default: measure.");
         assertThat(pail.withSolids(Solids.percent(20)).ovenDry(kilograms(5), TABLE).in("g"))
                 .isCloseTo(1000, Offset.offset(1e-9));
-        assertThat(pail.withMoistureRatio(MoistureRatio.gramsPerGram(4)).moisture().orElseThrow().si()).isCloseTo(0.8, EXACT);
+        assertThat(pail.withMoistureRatio(MoistureRatio.gramsPerGram(4)).moisture().orElseThrow().si())
+                .isCloseTo(0.8, EXACT);
         assertThatThrownBy(() -> BoughtFibre.of(Fibres.COTTON_RAG, Form.SHEET).withMoisture(Moisture.percent(31)))
                 .isInstanceOf(Refused.class).hasMessageContaining("Call it wet pulp");
         assertThatThrownBy(() -> pail.withMoisture(Moisture.percent(99.5))).isInstanceOf(Refused.class);
@@ -89,5 +91,14 @@ class BoughtFibreTest {
     void answersInTheUnitOfTheQuestion() {
         BoughtFibre sheets = BoughtFibre.of(Fibres.LINTER_SECOND_CUT, Form.SHEET).withMoisture(Moisture.percent(7));
         assertThat(sheets.ovenDry(pounds(2), TABLE)).hasToString("1.86 lb");
+    }
+
+    @Test
+    void regainAndTheAirDryConvention() {
+        BoughtFibre cotton = BoughtFibre.of(Fibres.COTTON_RAG, Form.BALE)
+                .withMoistureRatio(MoistureRatio.gramsPerGram(0.085));
+        assertThat(cotton.ovenDry(pounds(1), TABLE).in("g")).isCloseTo(418.0575, Offset.offset(5e-4));
+        BoughtFibre sheets = BoughtFibre.of(Fibres.SOFTWOOD_KRAFT, Form.SHEET).withMoisture(Moisture.percent(8));
+        assertThat(sheets.airDryMass(kilograms(5), TABLE).in("kg")).isCloseTo(5.111111, Offset.offset(1e-6));
     }
 }

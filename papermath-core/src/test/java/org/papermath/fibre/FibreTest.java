@@ -36,9 +36,10 @@ class FibreTest {
     }
 
     /**
-     * Which properties have a default, x or -, in the order of {@link FibreProperty}: length, width, coarseness, moisture,
-     * regain, yield, own ash; water retention unbeaten, well, long; beating rate; density unbeaten, medium, long; shrinkage
-     * initial, limit, time; isotherm. A property may only be filled by the fibre's own value or that of its kin.
+     * Which properties have a default, x or -, in the order of {@link FibreProperty}: length, width, coarseness,
+     * moisture, regain, yield, own ash; water retention unbeaten, well, long; beating rate; density unbeaten, medium,
+     * long; shrinkage initial, limit, time; isotherm. A property may only be filled by the fibre's own value or that of
+     * its kin.
      */
     @ParameterizedTest
     @CsvSource({

@@ -17,7 +17,8 @@ import org.papermath.quantity.Amounts;
 
 class FurnishPropertyTest {
     @Property
-    void whatIsDividedAddsUpAgain(@ForAll @Size(min = 1, max = 17) List<@DoubleRange(min = 0.1, max = 5000) Double> grams,
+    void whatIsDividedAddsUpAgain(@ForAll @Size(min = 1, max = 17) List<@DoubleRange(min = 0.1,
+            max = 5000) Double> grams,
             @ForAll @DoubleRange(min = 1, max = 50) double kilograms) {
         Map<Fibre, Quantity<Mass>> parts = new LinkedHashMap<>();
         for (int i = 0; i < grams.size(); i++) {

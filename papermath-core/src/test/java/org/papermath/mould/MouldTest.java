@@ -104,7 +104,13 @@ class MouldTest {
         assertThat(layout.used().in("%")).isCloseTo(100 * 4 * 105 / 0.97 * 148 / 0.95 / (304.8 * 457.2), within(1e-9));
         assertThat(layout.settlingArea().in("mm2")).isCloseTo((304.8 - 12) * (457.2 - 12), within(1e-6));
         assertThat(layout.mould()).contains(mould);
-        assertThat(layout.drawing("cards").svg()).contains("304.8 mm").contains(">4<");
+        String svg = layout.drawing("cards").svg();
+        assertThat(svg).contains("304.8 mm").contains(">4<");
+        assertThat(svg.split("<polygon ", -1)).hasSize(1 + 1 + 4);
+        // Opening, strip, opening: 108.2, 12, 108.2 mm, and 155.8, 12, 155.8 mm.
+        assertThat(svg.split(">108.2<", -1)).hasSize(3);
+        assertThat(svg.split(">155.8<", -1)).hasSize(3);
+        assertThat(svg.split(">12<", -1)).hasSize(3);
     }
 
     /** A turned piece swaps its sides, but the shrinkage stays with the mould. */

@@ -75,7 +75,8 @@ class MakingPlanTest {
             int every = piece.vat().every();
             List<PiecePlan.Recharge> recharges = piece.vat().recharges();
             for (int i = 0; i < recharges.size(); i++) {
-                assertThat(recharges.get(i).afterSheet()).isEqualTo((i + 1) * every).isLessThan(piece.counts().sheets());
+                assertThat(recharges.get(i).afterSheet()).isEqualTo((i + 1) * every)
+                        .isLessThan(piece.counts().sheets());
             }
         }
     }
@@ -85,19 +86,23 @@ class MakingPlanTest {
         double lb = 0.45359237;
         double in = 0.0254;
         Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
-        Order metric = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain").sized(mm(5 * 25.4), mm(7 * 25.4))
+        Order metric = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain")
+                .sized(mm(5 * 25.4), mm(7 * 25.4))
                 .weighing(Grammage.gsm(80 * lb * 1000 / (20 * 26 * in * in * 500))).build()).build();
         Order customary = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain").sized(inches(5), inches(7))
                 .weighing(Grammage.pounds(80, ReamBasis.COVER)).build()).build();
         Studio one = Studio.of("s").beater(Beater.of("b", litres(12 * 3.785411784), grams(2 * lb * 1000)))
                 .vat(Vat.of("v", litres(20 * 3.785411784))).mould(Mould.of("m", mm(12 * 25.4), mm(18 * 25.4)))
-                .press(Press.of("p", kilonewtons(90), mm(14 * 25.4), mm(20 * 25.4))).dryer(Dryer.boards("d", 20)).build();
+                .press(Press.of("p", kilonewtons(90), mm(14 * 25.4), mm(20 * 25.4))).dryer(Dryer.boards("d", 20))
+                .build();
         Studio other = Studio.of("s").beater(Beater.of("b", usGallons(12), pounds(2))).vat(Vat.of("v", usGallons(20)))
-                .mould(Mould.of("m", inches(12), inches(18))).press(Press.of("p", kilonewtons(90), inches(14), inches(20)))
+                .mould(Mould.of("m", inches(12), inches(18)))
+                .press(Press.of("p", kilonewtons(90), inches(14), inches(20)))
                 .dryer(Dryer.boards("d", 20)).build();
         MakingPlan a = MakingPlan.of(metric, one);
         MakingPlan b = MakingPlan.of(customary, other);
-        assertThat(b.batch("plain").fibre().asBought().si()).isCloseTo(a.batch("plain").fibre().asBought().si(), within(1e-9));
+        assertThat(b.batch("plain").fibre().asBought().si()).isCloseTo(a.batch("plain").fibre().asBought().si(),
+                within(1e-9));
         assertThat(b.piece("card").counts().sheets()).isEqualTo(a.piece("card").counts().sheets());
         near(b.piece("card").finished().grammage().likely().si(), a.piece("card").finished().grammage().likely().si());
         near(b.piece("card").finished().grammage().low().si(), a.piece("card").finished().grammage().low().si());
@@ -125,7 +130,8 @@ class MakingPlanTest {
 
     private static Order card(Recipe recipe, double gsm) {
         return Order.of("cards").recipe(recipe)
-                .piece(Piece.of("card", 40, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(gsm)).build()).build();
+                .piece(Piece.of("card", 40, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(gsm)).build())
+                .build();
     }
 
     @Test
@@ -173,9 +179,27 @@ class MakingPlanTest {
         assertThat(plan.card().toString()).contains("not known");
     }
 
+    @Test
+    void deckleOfTheRightOpeningIsUsedAndAnyOtherIsMade() {
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Order order = Order.of("rims").recipe(recipe)
+                .piece(Piece.of("card", 20, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(200)).deckleEdged()
+                .build()).build();
+        PiecePlan.Forming made = MakingPlan.withoutBands(order, Sample.studio()).piece("card").forming();
+        assertThat(made.deckleToMake()).isTrue();
+        assertThat(made.opening().height().in("mm")).isBetween(170.0, 172.0);
+        Studio owns = Sample.bare().mould(Mould.of("card mould", mm(120.3), mm(170.4))).vat(Vat.of("tub", litres(80)))
+                .dryer(Dryer.boards("boards", 30)).build();
+        PiecePlan.Forming owned = MakingPlan.withoutBands(order, owns).piece("card").forming();
+        assertThat(owned.deckleToMake()).isFalse();
+        assertThat(owned.mould().orElseThrow().name()).isEqualTo("card mould");
+        assertThat(owned.opening().height().in("mm")).isEqualTo(170.4);
+    }
+
     private static Order tissue(Recipe recipe) {
         return Order.of("tissue").recipe(recipe)
-                .piece(Piece.of("sheet", 20, "bark").sized(mm(200), mm(300)).weighing(Grammage.gsm(30)).build()).build();
+                .piece(Piece.of("sheet", 20, "bark").sized(mm(200), mm(300)).weighing(Grammage.gsm(30)).build())
+                .build();
     }
 
     @Test
@@ -237,7 +261,8 @@ class MakingPlanTest {
     }
 
     private static double width(MakingPlan plan) {
-        return plan.piece("leaflet").finished().grammage().high().si() - plan.piece("leaflet").finished().grammage().low().si();
+        return plan.piece("leaflet").finished().grammage().high().si() - plan.piece("leaflet").finished().grammage()
+                .low().si();
     }
 
     @Test
@@ -291,16 +316,21 @@ class MakingPlanTest {
         assertThatThrownBy(() -> Piece.of("card", 0, "plain")).isInstanceOf(Refused.class)
                 .hasMessage("piece card: 0 ordered; a count is from 1 to 100000.");
         assertThatThrownBy(() -> Piece.of("card", 5, "plain").sized(mm(0), mm(100))).isInstanceOf(Refused.class)
-                .hasMessage("width of piece card: 0 mm given; it must be above zero. Give what was measured or ordered.");
+                .hasMessage("width of piece card: 0 mm given; it must be above zero. "
+                        + "Give what was measured or ordered.");
         assertThatThrownBy(() -> Piece.of("card", 5, "plain").weighing(Grammage.gsm(100)).thick(mm(0.2)))
                 .hasMessage("piece card: what it is to weigh or measure is said twice. Say it once.");
         assertThatThrownBy(() -> Piece.of("card", 5, "plain").sized(mm(50), mm(90)).build())
-                .hasMessage("piece card: it is not said what it is to weigh. Give a grammage, a thickness, or a sample.");
-        assertThatThrownBy(() -> Order.of("x").build()).hasMessage("order x: there is no piece in it. Add at least one.");
+                .hasMessage("piece card: it is not said what it is to weigh. "
+                        + "Give a grammage, a thickness, or a sample.");
+        assertThatThrownBy(() -> Order.of("x").build())
+                .hasMessage("order x: there is no piece in it. Add at least one.");
         assertThatThrownBy(() -> Order.of("x").piece(Piece.of("card", 5, "plain").sized(mm(50), mm(90))
                 .weighing(Grammage.gsm(100)).build()).build()).isInstanceOf(Refused.class)
                 .hasMessage("piece card: the recipe \"plain\" is not in the order, which has: [].");
-        assertThatThrownBy(() -> Piece.of("e", 5, "plain").weighing(Grammage.gsm(90)).envelopeFor("card", EnvelopeStyle.WALLET)
-                .folded(1).build()).hasMessage("piece e: an envelope is folded by its style; leave the number of folds out.");
+        assertThatThrownBy(() -> Piece.of("e", 5, "plain").weighing(Grammage.gsm(90))
+                .envelopeFor("card", EnvelopeStyle.WALLET)
+                .folded(1).build())
+                .hasMessage("piece e: an envelope is folded by its style; leave the number of folds out.");
     }
 }

@@ -49,13 +49,16 @@ class PlanBalancePropertyTest {
                     : Furnish.of(Share.percent(share), one, Share.percent(100 - share), other);
             Recipe.Builder recipe = Recipe.of("r" + r, furnish).beaten(hours(random.nextInt(9)));
             if (random.nextBoolean()) {
-                recipe.adding(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(0.1 + 5 * random.nextDouble()));
+                recipe.adding(Additive.of("pigment", Additive.Purpose.PIGMENT),
+                        Dose.percent(0.1 + 5 * random.nextDouble()));
             }
             if (random.nextBoolean()) {
-                recipe.adding(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.05 + 0.2 * random.nextDouble()));
+                recipe.adding(Additive.of("aid", Additive.Purpose.RETENTION_AID),
+                        Dose.percent(0.05 + 0.2 * random.nextDouble()));
             }
             if (random.nextBoolean()) {
-                recipe.adding(Additive.of("size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)), Dose.percent(0.3));
+                recipe.adding(Additive.of("size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)),
+                        Dose.percent(0.3));
             }
             if (random.nextInt(3) == 0) {
                 recipe.surfaceSized(FibreConcentration.gramsPerLitre(20 + random.nextInt(30)));
@@ -70,11 +73,13 @@ class PlanBalancePropertyTest {
                 } else {
                     piece.trimmed(mm(random.nextInt(6))).apart(mm(random.nextInt(4)));
                 }
-                piece.weighing(Grammage.gsm(15 + random.nextInt(300))).folded(random.nextInt(3)).trials(random.nextInt(8));
+                piece.weighing(Grammage.gsm(15 + random.nextInt(300))).folded(random.nextInt(3))
+                        .trials(random.nextInt(8));
                 order.piece(piece.build());
                 if (random.nextInt(3) == 0) {
                     EnvelopeStyle[] styles = EnvelopeStyle.values();
-                    order.piece(Piece.of("e" + r + p, 1 + random.nextInt(60), "r" + r).weighing(Grammage.gsm(60 + random.nextInt(80)))
+                    order.piece(Piece.of("e" + r + p, 1 + random.nextInt(60), "r" + r)
+                            .weighing(Grammage.gsm(60 + random.nextInt(80)))
                             .envelopeFor(name, styles[random.nextInt(styles.length)]).build());
                 }
             }
@@ -127,7 +132,8 @@ class PlanBalancePropertyTest {
         for (BatchPlan batch : plan.batches()) {
             for (Balance balance : batch.balances()) {
                 double in = balance.totalIn().si();
-                assertThat(balance.totalOut().si()).as(balance::toString).isCloseTo(in, within(1e-9 * Math.max(in, 1e-6)));
+                assertThat(balance.totalOut().si()).as(balance::toString)
+                        .isCloseTo(in, within(1e-9 * Math.max(in, 1e-6)));
                 balance.in().values().forEach(mass -> assertThat(mass.si()).isFinite());
                 balance.out().values().forEach(mass -> assertThat(mass.si()).isFinite());
             }
@@ -152,7 +158,8 @@ class PlanBalancePropertyTest {
                 sound(drying.time());
                 sound(drying.water());
             });
-            assertThat(piece.counts().good().likely().si()).isGreaterThanOrEqualTo(piece.counts().wanted() * (1 - 1e-9));
+            assertThat(piece.counts().good().likely().si()).isGreaterThanOrEqualTo(piece.counts()
+                    .wanted() * (1 - 1e-9));
         }
         assertThat(plan.card().toString()).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("null");
     }

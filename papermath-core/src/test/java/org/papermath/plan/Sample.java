@@ -41,7 +41,8 @@ final class Sample {
 
     static Order order() {
         return Order.of("reading evening").recipe(recipe().build())
-                .piece(Piece.of("leaflet", 60, "fog blue").sized(Formats.ISO_A5).weighing(Grammage.gsm(120)).folded(1).build())
+                .piece(Piece.of("leaflet", 60, "fog blue").sized(Formats.ISO_A5).weighing(Grammage.gsm(120)).folded(1)
+                .build())
                 .piece(Piece.of("place card", 40, "fog blue").sized(mm(60), mm(90)).weighing(Grammage.gsm(220)).build())
                 .piece(Piece.of("cover", 30, "fog blue").weighing(Grammage.gsm(90))
                         .envelopeFor("leaflet", EnvelopeStyle.SIDE_SEAM).mailedIn("Germany").build())
@@ -49,7 +50,8 @@ final class Sample {
     }
 
     static Studio.Builder bare() {
-        return Studio.of("test studio").mould(Mould.of("folio", mm(320), mm(420))).mould(Mould.of("small", mm(230), mm(300)))
+        return Studio.of("test studio").mould(Mould.of("folio", mm(320), mm(420)))
+                .mould(Mould.of("small", mm(230), mm(300)))
                 .room(Air.of(celsius(19), RelativeHumidity.percent(52)));
     }
 

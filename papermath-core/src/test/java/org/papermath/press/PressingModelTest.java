@@ -75,6 +75,24 @@ class PressingModelTest {
                         + " what the press allows, or dry from there.");
     }
 
+    /** An exchange press goes on from where the first press stopped; a gentler one takes nothing more out. */
+    @Test
+    void exchangePressing() {
+        PressingModel.Result first = MODEL.press(sheet(200), wrv(1.5), megapascals(0.2), seconds(120));
+        PressingModel.Result second = MODEL.pressAgain(first.sheet(), wrv(1.5), megapascals(0.4), seconds(300));
+        assertThat(second.sheet().ratio().si()).isLessThan(first.sheet().ratio().si());
+        assertThat(second.sheet().fibre().si()).isEqualTo(first.sheet().fibre().si());
+        assertThat(second.sheet().released().si() + second.sheet().water().si())
+                .isCloseTo(first.sheet().water().si(), withinPercentage(1e-10));
+        PressingModel.Result twice = MODEL.pressAgain(
+                MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(100)).sheet(), wrv(1.5), megapascals(0.4),
+                seconds(200));
+        assertThat(twice.sheet().ratio().si()).isCloseTo(1.9797, within(6e-5));
+        PressingModel.Result gentle = MODEL.pressAgain(second.sheet(), wrv(1.5), megapascals(0.05), seconds(300));
+        assertThat(gentle.sheet().ratio().si()).isCloseTo(second.sheet().ratio().si(), withinPercentage(1e-10));
+        assertThat(gentle.sheet().released().si()).isCloseTo(0, within(1e-15));
+    }
+
     @Test
     void warnsAndRefusesHighPressure() {
         assertThat(MODEL.press(sheet(100), wrv(1.5), megapascals(2), minutes(30)).notices()).extracting(Notice::code)

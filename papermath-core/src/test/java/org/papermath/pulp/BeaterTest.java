@@ -128,4 +128,26 @@ class BeaterTest {
         assertThat(loads.get(0).ovenDry().si()).isLessThanOrEqualTo(rated * (1 + 1e-8));
         assertThat((loads.size() - 1) * rated).isLessThan(total);
     }
+
+    @Test
+    void writesDownHowTheRollWasLetDown() {
+        RollLowering written = RollLowering.of(RollLowering.Step.of(Kinds.TIME.of(0, "min"), 0),
+                RollLowering.Step.of(Kinds.TIME.of(20, "min"), 0.5), RollLowering.Step.of(Kinds.TIME.of(50, "min"), 2));
+        assertThat(written.turnsAt(Kinds.TIME.of(19, "min"))).isZero();
+        assertThat(written.turnsAt(Kinds.TIME.of(20, "min"))).isEqualTo(0.5);
+        assertThat(written.turnsAt(Kinds.TIME.of(5, "h"))).isEqualTo(2);
+        assertThat(written.moves()).isEqualTo(2);
+        assertThat(written).hasToString("roll: 0 min 0; 20 min 0.5; 50 min 2.");
+        RollLowering even = RollLowering.every(Kinds.TIME.of(15, "min"), 1, Kinds.TIME.of(3, "h"));
+        assertThat(even.turnsAt(Kinds.TIME.of(3, "h"))).isEqualTo(12);
+        assertThat(even.turnsAt(Kinds.TIME.of(29, "min"))).isEqualTo(1);
+        assertThatThrownBy(() -> RollLowering.of()).isInstanceOf(Refused.class).hasMessageContaining("none given");
+        assertThatThrownBy(() -> RollLowering.of(written.steps().get(1), written.steps().get(0)))
+                .isInstanceOf(Refused.class).hasMessageContaining("in order of time");
+        assertThatThrownBy(() -> RollLowering.Step.of(Kinds.TIME.of(1, "min"), Double.NaN)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> RollLowering.of(written.steps().get(1)).turnsAt(Kinds.TIME.of(1, "min")))
+                .isInstanceOf(Refused.class).hasMessageContaining("before the first setting");
+        assertThatThrownBy(() -> RollLowering.every(Kinds.TIME.of(1, "s"), 1, Kinds.TIME.of(3, "h")))
+                .isInstanceOf(Refused.class).hasMessageContaining("Check the unit");
+    }
 }

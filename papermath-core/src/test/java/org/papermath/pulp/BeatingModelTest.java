@@ -139,7 +139,8 @@ class BeatingModelTest {
                 + " wanted.");
         assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER,
                 List.of(reading(1, 30, 1), reading(1, 31, 1))))
-                .isInstanceOf(Refused.class).hasMessage("beating record of x: two readings after 1 h; take their mean.");
+                .isInstanceOf(Refused.class)
+                .hasMessage("beating record of x: two readings after 1 h; take their mean.");
     }
 
     @Property(tries = 200)
@@ -150,5 +151,14 @@ class BeatingModelTest {
         double now = model.after(hours(hours)).si();
         assertThat(model.after(hours(hours + more)).si()).isGreaterThan(now);
         assertThat(model.timeTo(sr(now)).in("h")).isCloseTo(hours, within(1e-6));
+    }
+
+    @Test
+    void sodaCookedPulpBeatsMoreSlowly() {
+        BeatingModel kraft = BeatingModel.standard(Scope.of("softwood-kraft"));
+        BeatingModel soda = kraft.sodaCooked(Assumptions.standard());
+        assertThat(soda).hasToString("beating from 14 °SR towards 95 °SR at 0.414 1/h");
+        assertThat(soda.timeTo(sr(40)).si() / kraft.timeTo(sr(40)).si()).isCloseTo(1 / 0.69, within(1e-9));
+        assertThat(soda.forecast(hours(1)).low().si()).isLessThan(soda.after(hours(1)).si());
     }
 }

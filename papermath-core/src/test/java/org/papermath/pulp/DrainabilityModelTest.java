@@ -158,4 +158,18 @@ class DrainabilityModelTest {
                 WaterRetentionModel.Spin.ISO_23714)).isInstanceOf(Refused.class)
                         .hasMessageContaining("not above the unbeaten 14 °SR");
     }
+
+    @Test
+    void onePulpOnBothTestersSetsTheChart() {
+        Scope here = Scope.at("school tester");
+        Assumptions own = DrainabilityModel.calibrateChart(Assumptions.standard(), here,
+                Reading.of(sr(29), sr(0.5)), Reading.of(csf(500), csf(10)));
+        DrainabilityModel model = DrainabilityModel.from(own, here);
+        assertThat(model.schopperRieglerOf(csf(500)).value().likely().si()).isCloseTo(29, within(1e-9));
+        // 10 mL at 500 mL are 0.6 degrees of the chart; with half a degree of the other tester 1.645 hypot(0.5, 0.6)
+        assertThat(model.schopperRieglerOf(csf(500)).value().high().si())
+                .isCloseTo(29 + 1.6448536269514722 * Math.hypot(0.5, 0.6), within(1e-9));
+        assertThat(DrainabilityModel.from(own, Scope.GENERAL).schopperRieglerOf(csf(500)).value().likely().si())
+                .isCloseTo(27, within(1e-9));
+    }
 }

@@ -63,6 +63,10 @@ class ReamBasisTest {
     @Test
     void aReamWeightIsShownWithItsReam() {
         assertThat(Grammage.pounds(80, ReamBasis.COVER)).hasToString("80 lb (cover, 20 × 26 in, 500 sheets)");
+        assertThat(Grammage.pounds(42, ReamBasis.THOUSAND_SQUARE_FEET)).hasToString("42 lb (1000 ft²)");
+        assertThat(ReamBasis.THREE_THOUSAND_SQUARE_FEET).hasToString("lb (3000 ft²)");
+        assertThat(ReamBasis.fitting(80, Grammage.gsm(217), Amounts.percent(0.5)).get(0))
+                .hasToString("lb (cover, 20 × 26 in, 500 sheets): 216.3 g/m², -0.3092 %");
         assertThat(ReamBasis.COVER.pound().getSymbol()).isEqualTo("lb (cover, 20 × 26 in, 500 sheets)");
     }
 

@@ -29,6 +29,8 @@ class CutLayoutTest {
         assertThat(layout.trim().in("%")).isCloseTo(8.4, within(0.01));
         assertThat(layout.yield().in("%") + layout.trim().in("%")).isCloseTo(100, within(1e-12));
         assertThat(layout.withDeckleEdges(2)).isEqualTo(4);
+        assertThat(layout.places().get(0)).hasToString("95 mm × 135 mm at (0 mm, 0 mm), deckle edge left, bottom");
+        assertThat(layout.places().get(4)).hasToString("95 mm × 135 mm at (102.5 mm, 142.5 mm)");
         assertThat(layout.withDeckleEdges(1)).isEqualTo(4);
         assertThat(layout.withDeckleEdges(0)).isEqualTo(1);
         assertThat(layout.withDeckleAt(EnumSet.of(Edge.BOTTOM))).isEqualTo(3);

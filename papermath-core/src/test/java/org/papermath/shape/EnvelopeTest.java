@@ -268,6 +268,7 @@ class EnvelopeTest {
             assertThat(blank.getExteriorRing().distance(FACTORY.createPoint(end))).isLessThan(1e-9);
         });
         assertThat(envelope.foldLines()).hasSize(3);
+        assertThat(envelope.foldLines().get(0)).asString().startsWith("fold from (");
         assertThat(envelope.scoreLines()).hasSize(4);
     }
 

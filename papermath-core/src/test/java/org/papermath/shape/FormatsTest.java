@@ -79,6 +79,7 @@ class FormatsTest {
         // A play that equals the clearance is enough, whatever rounding makes of it.
         assertThat(Formats.envelopesTaking(inches(5), inches(7), mm(6.35))).contains(Formats.NA_A7_ENVELOPE);
         assertThat(Formats.envelopesTaking(inches(5), inches(7), mm(6.36))).doesNotContain(Formats.NA_A7_ENVELOPE);
+        assertThat(Formats.envelopesTaking(Formats.NA_A7_CARD, mm(6.35))).startsWith(Formats.NA_A7_ENVELOPE);
         // Judged inside, the same envelope is too small.
         assertThat(Formats.envelopesTaking(inches(5), inches(7), mm(6.35), mm(1)))
                 .doesNotContain(Formats.NA_A7_ENVELOPE);

@@ -100,6 +100,62 @@ class SvgDrawingTest {
         assertThat(svg).contains("stroke-dasharray").contains("inside " + envelope.insideWidth());
     }
 
+    /** The figures beside the drawing add up to its width and height, whatever the style. */
+    @ParameterizedTest
+    @EnumSource(EnvelopeStyle.class)
+    void thePartsOfABlankAddUp(EnvelopeStyle style) {
+        Envelope envelope = Envelope.forCard(style, mm(178), mm(127), mm(0.55), ALLOWANCES).ofPaper(mm(0.18));
+        String svg = SvgDrawing.of("blank", envelope).svg();
+        Matcher matcher = Pattern.compile("<text [^>]*>([0-9.]+)</text>").matcher(svg);
+        List<Double> parts = new ArrayList<>();
+        while (matcher.find()) {
+            parts.add(Double.parseDouble(matcher.group(1)));
+        }
+        assertThat(parts).hasSize(6);
+        assertThat(parts.get(0) + parts.get(1) + parts.get(2)).isCloseTo(envelope.blank().width().in("mm"),
+                within(0.2));
+        assertThat(parts.get(3) + parts.get(4) + parts.get(5)).isCloseTo(envelope.blank().height().in("mm"),
+                within(0.2));
+        assertThat(parts.get(1)).isCloseTo(envelope.insideWidth().in("mm") + 0.18, within(0.051));
+        assertThat(parts.get(4)).isCloseTo(envelope.insideHeight().in("mm") + 0.18, within(0.051));
+        assertThat(svg).contains(">front<", ">flap<", "dashed: fold");
+    }
+
+    @Test
+    void cutsAndStripsAreMeasured() {
+        CutLayout layout = CutLayout.best(mm(280), mm(380), mm(85), mm(120), mm(3), mm(5),
+                EnumSet.of(CutLayout.Edge.LEFT, CutLayout.Edge.BOTTOM));
+        String svg = SvgDrawing.of("cards", layout).svg();
+        assertThat(svg.split(">85<", -1)).hasSize(4);
+        assertThat(svg.split(">120<", -1)).hasSize(4);
+        assertThat(svg).contains(">3<", ">19<", ">14<", "deckle edge that is kept");
+        String none = SvgDrawing.of("none", CutLayout.best(mm(28), mm(38), mm(85), mm(120), mm(3), mm(5),
+                EnumSet.noneOf(CutLayout.Edge.class))).svg();
+        assertThat(none).contains("28 mm").doesNotContain("kept");
+    }
+
+    @Test
+    void placesAreSortedAndTakenOnce() {
+        String svg = SvgDrawing.titled("x").withSheet(Outline.rectangle(mm(60), mm(40)))
+                .withPartsAcross(List.of(mm(60), mm(0), mm(25.04), mm(25.04))).withPartsAlong(List.of(mm(40), mm(0)))
+                .withRemark("cut along the grain").svg();
+        assertThat(svg).contains(">25<", ">35<", ">40<", ">cut along the grain<");
+        assertTrueScale(svg);
+    }
+
+    @Test
+    void aLongTitleIsBrokenBetweenWords() {
+        String svg = SvgDrawing.of("gift tag with a notch, and a title that says what the piece is for and when",
+                Outline.rectangle(mm(40), mm(70))).svg();
+        assertTrueScale(svg);
+        Matcher matcher = Pattern.compile("<text [^>]*>([^<]*)</text>").matcher(svg);
+        while (matcher.find()) {
+            assertThat(matcher.group(1).length()).isLessThan(55);
+        }
+        assertThat(svg).contains("<title>gift tag with a notch, and a title that says what the piece is for and when<");
+        assertThat(SvgDrawing.titled("harbour card")).hasToString("drawing \"harbour card\"");
+    }
+
     @Test
     void theFlapIsAbove() {
         Envelope envelope = Envelope.forCard(EnvelopeStyle.SIDE_SEAM, mm(178), mm(127), mm(0), ALLOWANCES)

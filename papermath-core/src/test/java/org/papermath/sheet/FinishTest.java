@@ -12,12 +12,15 @@ import static org.papermath.quantity.Amounts.micrometres;
 import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.percent;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.air.Air;
+import org.papermath.equation.AlkalineReserve;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Notice;
@@ -106,6 +109,15 @@ class FinishTest {
         DensityModel.Result glazed = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.HUNG,
                 DensityModel.Finish.GLAZED);
         assertThat(glazed.caliper().likely().si() / plain.caliper().likely().si()).isCloseTo(0.77, within(1e-12));
+        assertThat(glazed.grammage().likely().si() / plain.grammage().likely().si()).isCloseTo(0.933, within(1e-12));
+        assertThat(plain.grammage().likely().in("g/m2")).isCloseTo(120, within(1e-9));
+        assertThat(glazed.density().likely().si() / plain.density().likely().si()).isCloseTo(1.21169, within(5e-6));
+        assertThat(glazed.notices().get(1).text())
+                .isEqualTo("Glazing also stretches the sheet: it comes to 112 g/m² and is larger by as much.");
+        DensityModel.Result strong = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.STACK,
+                DensityModel.Finish.STRONG_GLAZE);
+        assertThat(strong.grammage().likely().in("g/m2")).isCloseTo(120, within(1e-9));
+        assertThat(strong.notices().get(0).text()).contains("no published figure says how much");
         assertThat(glazed.notices()).extracting(Notice::code)
                 .containsExactly("density.free-dried", "density.finish-stretch");
         assertThat(DensityModel.CALIPER_PRESSURE.in("kPa")).isEqualTo(100);
@@ -213,7 +225,10 @@ class FinishTest {
         SurfaceSize gelatine = SurfaceSize.gelatine();
         assertThat(gelatine.strength().in("%")).isCloseTo(2.6, within(1e-9));
         assertThat(gelatine.onPaper().in("%")).isCloseTo(6, within(1e-9));
-        assertThat(gelatine.notices()).extracting(Notice::code).containsExactly("size.unusual", "size.curing");
+        assertThat(gelatine.notices()).extracting(Notice::code).containsExactly("size.unusual", "size.bath-weak",
+                "size.curing");
+        assertThat(gelatine.notices().get(1).text()).startsWith("The sheet would have to take up 230.8 % of its mass of"
+                + " this bath; about 160 % is the most. For 6 % on paper the bath wants 3.75 % of dry size or more.");
         SurfaceSize usual = SurfaceSize.weighed(Share.percent(4), grams(21), grams(39.5));
         assertThat(usual.notices()).extracting(Notice::code).containsExactly("size.curing");
         assertThat(usual.bath(90, grams(21), kilograms(4)))
@@ -223,6 +238,70 @@ class FinishTest {
         assertThatThrownBy(() -> SurfaceSize.weighed(Share.percent(4), grams(21), grams(20)))
                 .hasMessage("size: 21 g before and 20 g after the bath given; the sheet must come out heavier.");
         assertThatThrownBy(() -> SurfaceSize.of(Share.percent(4), percent(0))).isInstanceOf(Refused.class);
+    }
+
+    static List<CheckValues.Row> permanence() {
+        return CheckValues.read("permanence");
+    }
+
+    @ParameterizedTest
+    @MethodSource("permanence")
+    void publishedPermanence(CheckValues.Row row) {
+        Map<String, Double> values = Map.of(
+                "CaCO3_20g_per_kg_mol_H_per_kg", AlkalineReserve.acid(0.020, AlkalineReserve.CALCIUM_CARBONATE),
+                "MgCO3_for_0.4_mol_g_per_kg",
+                1000 * AlkalineReserve.share(0.4, AlkalineReserve.MAGNESIUM_CARBONATE),
+                "CaCO3_for_2pct_in_sheet_g_per_kg_fibre", Permanence.carbonateToCharge(Share.percent(100)).in("g/kg"),
+                "same_at_60pct_retention_g_charged", Permanence.carbonateToCharge(Share.percent(60)).in("g/kg"),
+                "tear_min_50_g_per_m2_mN", 1000 * Permanence.tearRequired(Grammage.gsm(50)).si(),
+                "tear_min_70_g_per_m2_mN", 1000 * Permanence.tearRequired(Grammage.gsm(70)).si(),
+                "tear_min_120_g_per_m2_mN", 1000 * Permanence.tearRequired(Grammage.gsm(120)).si(),
+                "MIT_2.18_folds", Math.pow(10, 2.18));
+        assertThat(values).containsKey(row.text("quantity"));
+        assertThat(values.get(row.text("quantity"))).isCloseTo(row.number("value"), withinPercentage(0.1));
+    }
+
+    @Test
+    void magnesiumCarbonateCountsForMoreThanItsMass() {
+        assertThat(Permanence.asCalciumCarbonate(grams(16.8628)).in("g")).isCloseTo(20.017, within(0.001));
+    }
+
+    /** The line of the table through the gelatine of the rag trial of 1906, against least squares on its own figures. */
+    @Test
+    void gelatineFallsWithBeating() {
+        List<CheckValues.Row> trial = CheckValues.read("rag_trial_1908");
+        double[] x = trial.stream().mapToDouble(row -> row.number("mill_hours")).toArray();
+        double[] y = trial.stream().mapToDouble(row -> row.number("gelatine_percent")).toArray();
+        double mx = Arrays.stream(x).average().orElseThrow();
+        double my = Arrays.stream(y).average().orElseThrow();
+        double xy = 0;
+        double xx = 0;
+        for (int i = 0; i < x.length; i++) {
+            xy += (x[i] - mx) * (y[i] - my);
+            xx += (x[i] - mx) * (x[i] - mx);
+        }
+        double millHour = Assumptions.standard().si("beating.mill-hour", Scope.of("cotton-rag"));
+        for (double mill : new double[] {8, 20, 34}) {
+            double line = my + xy / xx * (mill - mx);
+            SurfaceSize.Beaten beaten = SurfaceSize.gelatine(hours(mill * millHour));
+            assertThat(beaten.onPaper().likely().in("%")).isCloseTo(line, within(0.01));
+            assertThat(beaten.sizing().onPaper().in("%")).isCloseTo(line, within(0.01));
+            assertThat(beaten.notices()).extracting(Notice::code).containsExactly("size.uncalibrated");
+        }
+        for (int i = 0; i < x.length; i++) {
+            SurfaceSize.Beaten beaten = SurfaceSize.gelatine(hours(x[i] * millHour));
+            assertThat(beaten.onPaper().likely().in("%")).isCloseTo(y[i], within(0.35));
+        }
+        assertThat(my + xy / xx * (8 - mx)).isCloseTo(6.2115, withinPercentage(0.01));
+        assertThat(SurfaceSize.gelatine(hours(0.5)).notices()).extracting(Notice::code)
+                .containsExactly("size.beyond-trial", "size.uncalibrated");
+        assertThat(SurfaceSize.gelatine(hours(0)).onPaper().likely().in("%")).isCloseTo(7, within(1e-9));
+        assertThat(SurfaceSize.gelatine(hours(12)).onPaper().likely().in("%")).isCloseTo(2, within(1e-9));
+        assertThat(SurfaceSize.carriedOver(hours(2.2), hours(9))).extracting(Notice::code)
+                .containsExactly("size.other-beating");
+        assertThat(SurfaceSize.carriedOver(hours(2.2), hours(2.4))).isEmpty();
+        assertThat(SurfaceSize.alumFor(grams(26)).in("g")).isCloseTo(3.38, within(1e-9));
+        assertThat(SurfaceSize.curing(Assumptions.standard()).likely().in("d")).isCloseTo(10, within(1e-9));
     }
 
     @Test
@@ -242,7 +321,15 @@ class FinishTest {
                 + " more; computed 20 g/kg from what is said to be retained");
         assertThat(lines).extracting(Permanence.Requirement::status).containsExactly(Permanence.Status.COMPUTED_MET,
                 Permanence.Status.LABORATORY, Permanence.Status.DECLARED, Permanence.Status.LABORATORY,
-                Permanence.Status.LABORATORY);
+                Permanence.Status.LABORATORY, Permanence.Status.DECLARED);
+        assertThat(Permanence.checklist(Permanence.Standard.ISO_9706, sheet, grams(0.2040816327), ""))
+                .extracting(Permanence.Requirement::name).containsExactly("alkaline reserve", "pH of a cold extract",
+                        "lignin", "tear strength, both directions");
+        assertThat(Permanence.checklist(Permanence.Standard.ANSI_NISO_Z39_48, sheet, grams(0.2040816327), ""))
+                .extracting(Permanence.Requirement::required).containsExactly(
+                        "20 g of calcium carbonate in a kilogram of oven-dry sheet or more", "7.5 to 10",
+                        "1 % or less (kappa number 7)", "5.25 mN·m²/g or more");
+        assertThat(Permanence.Standard.ISO_11108.title()).isEqualTo("ISO 11108");
         assertThat(Permanence.checklist(sheet, grams(0.1), "").get(0).status())
                 .isEqualTo(Permanence.Status.COMPUTED_NOT_MET);
         assertThatThrownBy(() -> Permanence.checklist(sheet, grams(3), "cotton"))

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -217,22 +216,5 @@ class FinishingCheckValuesTest {
                 .daylight(Amounts.mm(230));
         assertThat(post.fits(press)).isTrue();
         assertThat(post.notices(press)).extracting(Notice::code).containsExactly("post.uneven");
-    }
-
-    /** Ten sheets in the order of making, lighter and lighter. */
-    @org.junit.jupiter.api.Test
-    void seriesThatDrifts() {
-        SheetSeries series = SheetSeries.of(Stream.of(10.9, 10.8, 10.8, 10.6, 10.7, 10.5, 10.4, 10.5, 10.3, 10.2)
-                .map(Amounts::grams).toList());
-        assertThat(series.mean().in("g")).isCloseTo(10.57, withinPercentage(0.01));
-        assertThat(series.deviation().in("g")).isCloseTo(0.23, withinPercentage(2));
-        assertThat(series.gramsPerSheet()).isCloseTo(-0.073, withinPercentage(1));
-        assertThat(series.residual().in("g")).isCloseTo(0.07, withinPercentage(5));
-        assertThat(Math.abs(series.t())).isCloseTo(10, withinPercentage(5));
-        assertThat(series.drifts()).isTrue();
-        assertThat(SheetSeries.of(Stream.of(10.9, 10.2, 10.8, 10.4, 10.6).map(Amounts::grams).toList()).drifts())
-                .isFalse();
-        assertThatThrownBy(() -> SheetSeries.of(List.of(Amounts.grams(1), Amounts.grams(2))))
-                .hasMessage("series: 2 sheets given; 3 or more are wanted to see a drift.");
     }
 }

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 import javax.measure.Quantity;
@@ -18,18 +20,23 @@ import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.drying.DryingModel;
+import org.papermath.fibre.Alkali;
 import org.papermath.fibre.BoughtFibre;
+import org.papermath.fibre.Cook;
 import org.papermath.fibre.Fibres;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.AdditiveSolution;
 import org.papermath.pulp.Beater;
+import org.papermath.pulp.BeaterGeometry;
 import org.papermath.pulp.BeaterLoad;
 import org.papermath.pulp.BeatingRecord;
 import org.papermath.pulp.BeatingTime;
 import org.papermath.pulp.DrainabilityModel;
 import org.papermath.pulp.Pulp;
 import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.RollLowering;
 import org.papermath.pulp.SpoonMeasure;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.CanadianFreeness;
@@ -40,6 +47,9 @@ import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Solids;
 import org.papermath.quantity.Unclear;
+import org.papermath.shape.CutLayout;
+import org.papermath.shape.Outline;
+import org.papermath.shape.Shrinkage;
 import org.papermath.vat.DrainageModel;
 import org.papermath.vat.FormingMethod;
 import org.papermath.vat.Recharge;
@@ -52,6 +62,11 @@ import org.papermath.vat.WhiteWater;
  */
 public final class StudioCases {
     private static final Map<String, Function<Given, Object>> QUESTIONS = new LinkedHashMap<>();
+    private static final BoughtFibre BARK = BoughtFibre.of(Fibres.KOZO, BoughtFibre.Form.BAST);
+    /** Three cards of 100 mm by 150 mm from a parent of 150 mm by 300 mm. */
+    private static final CutLayout CARDS = CutLayout.best(Kinds.LENGTH.of(150, "mm"), Kinds.LENGTH.of(300, "mm"),
+            Kinds.LENGTH.of(100, "mm"), Kinds.LENGTH.of(150, "mm"), Kinds.LENGTH.of(0, "mm"), Kinds.LENGTH.of(0, "mm"),
+            Set.of());
     private static final Beater STUDY_BEATER =
             Beater.of("study beater", Kinds.VOLUME.of(28, "L"), Kinds.MASS.of(700, "g"));
 
@@ -152,6 +167,22 @@ public final class StudioCases {
                 g.get("mould", Kinds.AREA)));
         ask("fibre for a run", g -> g.mass("each").multiply(g.count("sheets")).add(g.mass("heel")));
 
+        ask("all of it in the sheets", g -> charge(g).takeVolume(
+                Kinds.VOLUME.ofSi(charge(g).volume().si() * g.get("part", Kinds.SHARE).si())).taken()
+                .sharedOut(g.count("sheets"), Kinds.AREA.ofSi(area(g)), Assumptions.standard()));
+        ask("area of a size", g -> Outline.rectangle(g.get("width", Kinds.LENGTH), g.get("length", Kinds.LENGTH)).area());
+        ask("hours at a pace", g -> Kinds.TIME.ofSi(org.papermath.equation.Labour.postTime(g.count("count"),
+                g.get("each", Kinds.TIME).si(), 0, 0)));
+        ask("share by volume", g -> Kinds.SHARE.ofSi(g.get("spoon", Kinds.VOLUME).si()
+                / g.get("volume", Kinds.VOLUME).si()));
+        ask("parents for pieces", g -> number(CARDS.parentsFor(g.count("pieces"))));
+        ask("parents with a spare", g -> number(CutLayout.withSpare(CARDS.parentsFor(g.count("pieces")),
+                g.get("spare", Kinds.SHARE))));
+        ask("sheets for flat ones", g -> number(DryingModel.sheetsForFlat(g.count("flat"),
+                g.get("share", Kinds.SHARE))));
+        ask("shrunk to a part", g -> Shrinkage.unclear(g.text("said"), g.get("left", Kinds.SHARE)));
+        ask("side of a lost area", g -> Shrinkage.ofArea(g.get("lost", Kinds.AREA_SHRINKAGE)).along());
+
         // Fibre as bought.
         ask("oven-dry of air-dry", g -> BoughtFibre.of(Fibres.ABACA, BoughtFibre.Form.SHEET).airDry()
                 .ovenDry(g.mass("bought"), Assumptions.standard()));
@@ -160,9 +191,29 @@ public final class StudioCases {
         ask("as bought at a moisture", g -> BoughtFibre.of(Fibres.ABACA, BoughtFibre.Form.SHEET)
                 .withMoisture(g.get("moisture", Kinds.MOISTURE)).asBought(g.mass("oven-dry"), Assumptions.standard()));
 
+        // Cooking.
+        ask("hydroxide", g -> alkali(g).hydroxide(g.get("dose", Kinds.DOSE)));
+        ask("alkali to weigh", g -> cook(g).product());
+        ask("alkali in the bath", g -> cook(g).bathStrength());
+        ask("liquor of the cook", g -> cook(g).liquorRatio());
+        ask("dose of the cook", g -> (g.has("strength")
+                ? Cook.ofBath(BARK, g.mass("fibre"), alkali(g), g.get("strength", Kinds.SOLUTION_STRENGTH),
+                        g.get("bath", Kinds.VOLUME))
+                : Cook.ofWeighed(BARK, g.mass("fibre"), alkali(g), g.mass("product"), g.get("bath", Kinds.VOLUME)))
+                .dose());
+        ask("alkali per cent of what", g -> Cook.whichBase(alkali(g), Kinds.NUMBER.read(g.text("label")),
+                g.mass("fibre"), g.get("bath", Kinds.VOLUME)));
+        ask("raw fibre for sheets", g -> BARK.withMoisture(Kinds.MOISTURE.of(0, "%"))
+                .withYield(g.get("yield", Kinds.SHARE)).asBoughtForSheets(g.count("sheets"), g.mass("each"),
+                        g.mass("heel"), Assumptions.standard()));
+
         // Beater.
         ask("loads", g -> number(BeaterLoad.count(g.mass("fibre"), beater(g))));
         ask("each load", g -> BeaterLoad.equal(g.mass("fibre"), beater(g)).get(0).ovenDry());
+        ask("steps of the roll", g -> number(RollLowering.every(g.get("interval", Kinds.TIME), 1,
+                g.get("beat", Kinds.TIME)).moves()));
+        ask("energy on the fibre", g -> BeaterGeometry.specificEnergy(g.get("power", Kinds.POWER),
+                g.get("beat", Kinds.TIME), g.mass("fibre")));
         ask("hours of loads", g -> BeaterLoad.hours(g.count("loads"), g.get("charge", Kinds.TIME),
                 g.get("beat", Kinds.TIME),
                 g.get("clean", Kinds.TIME)));
@@ -222,6 +273,15 @@ public final class StudioCases {
         if (QUESTIONS.put(what, answer) != null) {
             throw new IllegalStateException("asked twice: " + what);
         }
+    }
+
+    private static Alkali alkali(Given g) {
+        return Arrays.stream(Alkali.values()).filter(known -> known.toString().equals(g.text("alkali"))).findFirst()
+                .orElseThrow();
+    }
+
+    private static Cook cook(Given g) {
+        return Cook.of(BARK, g.mass("fibre"), alkali(g), g.get("dose", Kinds.DOSE), g.get("bath", Kinds.VOLUME));
     }
 
     private static Pulp charge(Given g) {

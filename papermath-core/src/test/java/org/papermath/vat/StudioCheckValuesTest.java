@@ -10,7 +10,8 @@ import org.papermath.testing.StudioCases;
 class StudioCheckValuesTest {
     @TestFactory
     Stream<DynamicTest> printedFigures() {
-        return cases("trade_fibre_to_sheets", "trade_beater_and_vat", "trade_alkali_colour_size");
+        return cases("trade_fibre_to_sheets", "trade_beater_and_vat", "trade_alkali_colour_size",
+                "trade_cooking");
     }
 
     @TestFactory

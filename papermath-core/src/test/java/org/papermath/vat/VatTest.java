@@ -211,4 +211,20 @@ class VatTest {
         assertThat(helped.steadyFines(Share.percent(10)).si())
                 .isLessThan(WhiteWater.standard().steadyFines(Share.percent(10)).si());
     }
+
+    @Test
+    void aVatThatRisesIsTold() {
+        VatCharge charge = VatCharge.of(Pulp.ofVolume(litres(60), Consistency.percent(0.6)),
+                kilograms(1.2), Share.percent(97), Solids.percent(15));
+        Recharge table = Recharge.within(charge, charge.firstSheet(), Share.percent(5), 60,
+                Consistency.percent(2.5), Recharge.Level.RISING);
+        VatRun run = charge.pull(60, table);
+        assertThat(run.notices(Vat.of("tub", litres(90)))).extracting(notice -> notice.code())
+                .containsExactly("vat.rises");
+        assertThat(run.notices(Vat.of("tub", litres(62)))).extracting(notice -> notice.code())
+                .containsExactly("vat.above-mark");
+        assertThat(run.notices(Vat.of("tub", litres(62))).get(0).text())
+                .contains("thinner than the sheets that leave at 15 %", "above the 62 L of tub");
+        assertThat(charge.pull(20).notices(Vat.of("tub", litres(62)))).isEmpty();
+    }
 }

@@ -103,7 +103,8 @@ final class AssumptionMapping {
     private static Got<Assumption> pattern(Got<String> id, Map<String, Assumption> patterns, String edition) {
         if (!id.isFaulty() && id.isGiven() && !patterns.containsKey(id.get())) {
             String nearest = id.nearest(patterns.keySet());
-            return id.refuse("assumption.unknown", "there is no assumption \"" + JsonValue.shown(id.get()) + "\" in edition "
+            return id.refuse("assumption.unknown", "there is no assumption \"" + JsonValue.shown(id.get())
+                    + "\" in edition "
                     + edition + "." + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?"),
                     patterns.keySet()).map(patterns::get);
         }

@@ -1,0 +1,75 @@
+package org.papermath.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.junit.jupiter.api.Test;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.plan.MakingPlan;
+
+/** What the README says of the library is so. */
+class ReadmeTest {
+    private static final Pattern GIVES = Pattern.compile("^(?:\\S+ )?\\S+ (\\w+) = .*// (?:a setting|a forecast|not done): (.*)$");
+
+    @Test
+    void theCardBeginsAsShown() {
+        List<String> shown = Pages.blocks("README.md", "text");
+        assertThat(shown).hasSize(1);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = PlanAnOrder.run(List.of(), new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+        assertThat(status).isEqualTo(PlanAnOrder.DONE);
+        assertThat(out.toString(StandardCharsets.UTF_8)).startsWith(shown.get(0).stripTrailing());
+    }
+
+    @Test
+    void theProgramCompilesAndGivesWhatItsCommentsSay() {
+        List<String> programs = Pages.blocks("README.md", "java");
+        assertThat(programs).hasSize(1);
+        int checked = 0;
+        try (Shell shell = new Shell()) {
+            shell.run(programs.get(0));
+            for (String line : programs.get(0).split("\n")) {
+                Matcher gives = GIVES.matcher(line);
+                if (gives.find()) {
+                    String written = line.contains("// not done: ") ? "not done: " + gives.group(2) : gives.group(2);
+                    assertThat(shell.run(gives.group(1) + ".toString()")).isEqualTo('"' + written + '"');
+                    checked++;
+                }
+            }
+        }
+        assertThat(checked).isEqualTo(3);
+    }
+
+    @Test
+    void theCountsOfTheTableAreRight() {
+        String readme = Pages.text("README.md").replaceAll("\\s+", " ");
+        Assumptions table = Assumptions.standard();
+        assertThat(readme).contains("Of the " + table.all().size() + " values in the table of edition " + table.edition() + ", "
+                + count(table, Basis.PUBLISHED) + " are published or worked out from a publication, "
+                + count(table, Basis.COMMON_PRACTICE) + " are common practice without a source, " + count(table, Basis.RECALLED)
+                + " are recalled and were not looked up, and " + count(table, Basis.DEFINITION) + " is a definition.");
+    }
+
+    @Test
+    void theCountsOfTheSampleOrderAreRight() {
+        List<Assumption> used = MakingPlan.of(Embed.order(), Embed.studio()).assumptionsUsed();
+        long uncalibrated = used.stream().filter(one -> one.basis().isUncalibrated()).count();
+        assertThat(Pages.text("README.md").replaceAll("\\s+", " "))
+                .contains("(" + uncalibrated + " of " + used.size() + " for the sample order)");
+    }
+
+    private static long count(Assumptions table, Basis basis) {
+        return table.all().stream().filter(one -> one.basis() == basis).count();
+    }
+}

@@ -1,0 +1,132 @@
+package org.papermath.plan;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.equation.VatBalance;
+
+/** What the vat holds while a run goes on, kg; and what has gone into it and out of it. */
+final class RunningVat {
+    /** The mass at the mark. */
+    private final double full;
+    private final double jug;
+    private final Stuff stuff;
+    /** Fibre over stock, and each additive over stock, of what the vat is charged with. */
+    private final double consistency;
+    private final double[] inStock;
+    private final double[] additive;
+    private double fibre;
+    private double mass;
+    private double used;
+    private double white;
+
+    RunningVat(double full, double jug, Stuff stuff, double consistency, double[] inStock) {
+        this.full = full;
+        this.jug = jug;
+        this.stuff = stuff;
+        this.consistency = consistency;
+        this.inStock = inStock;
+        this.additive = new double[inStock.length];
+    }
+
+    /** Stock to add so that the vat, back at its mark, holds so much fibre; in steps of the jug. */
+    double stockFor(double wantFibre, double stockDensity) {
+        // What is bailed to come back to the mark takes some fibre with it; the stock makes up for that too.
+        double lost = mass > 0 ? (1 - stuff.retention) * fibre / mass : 0;
+        double stock = Math.max(0, (wantFibre - fibre + lost * (mass - full)) / (consistency - lost));
+        return Rounding.roundTo(stock / stockDensity, jug) * stockDensity;
+    }
+
+    /**
+     * Adds stock and brings the level back to the mark with water, or by bailing through the sieve, which keeps back
+     * what the mould keeps back. Returns the water added, below zero where water was bailed.
+     */
+    double recharge(double stock, @Nullable Ledger ledger, int batch) {
+        fibre += stock * consistency;
+        for (int a = 0; a < additive.length; a++) {
+            additive[a] += stock * inStock[a];
+        }
+        mass += stock;
+        used += stock;
+        double over = mass - full;
+        double bail = Math.max(0, over);
+        double share = bail / mass;
+        double fibreOut = fibre * share * (1 - stuff.retention);
+        double solidsOut = fibreOut;
+        fibre -= fibreOut;
+        white += fibreOut;
+        for (int a = 0; a < additive.length; a++) {
+            double gone = additive[a] * share * (1 - stuff.additiveRetention[a]);
+            additive[a] -= gone;
+            solidsOut += gone;
+            if (ledger != null) {
+                ledger.bailedAdditive(batch, a, gone);
+            }
+        }
+        if (ledger != null) {
+            ledger.charge(batch, Math.max(0, -over), bail, fibreOut, solidsOut);
+        }
+        mass = full;
+        return -over;
+    }
+
+    /** Pulls some sheets; the fibre and the additives of each go to the arrays from the place given. */
+    void pull(int count, double lifted, double couched, double[] sheets, double[][] carried, int from) {
+        double[] some = new double[count];
+        double[][] someCarried = new double[additive.length][count];
+        VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), lifted, stuff.retention,
+                couched, VatBalance.Recharge.NONE, some, additive, stuff.additiveRetention,
+                new double[additive.length], someCarried);
+        fibre = after.fibre();
+        mass = after.stock();
+        System.arraycopy(some, 0, sheets, from, count);
+        for (int a = 0; a < additive.length; a++) {
+            System.arraycopy(someCarried[a], 0, carried[a], from, count);
+        }
+    }
+
+    /** Pours every sheet by itself, where there is no vat; what the wire does not hold is white water. */
+    void pour(double poured, double couched, double[] sheets, double[][] carried, @Nullable Ledger ledger, int batch) {
+        for (int i = 0; i < sheets.length; i++) {
+            double fibreOut = poured * consistency * (1 - stuff.retention);
+            sheets[i] = poured * consistency * stuff.retention;
+            white += fibreOut;
+            double solids = sheets[i];
+            double solidsOut = fibreOut;
+            for (int a = 0; a < inStock.length; a++) {
+                carried[a][i] = poured * inStock[a] * stuff.additiveRetention[a];
+                double gone = poured * inStock[a] - carried[a][i];
+                solids += carried[a][i];
+                solidsOut += gone;
+                if (ledger != null) {
+                    ledger.bailedAdditive(batch, a, gone);
+                }
+            }
+            if (ledger != null) {
+                // The clear water of the box comes and goes; only the water of the stock is on account.
+                ledger.charge(batch, 0, poured - solids / couched, fibreOut, solidsOut);
+            }
+        }
+        used += poured * sheets.length;
+    }
+
+    double fibre() {
+        return fibre;
+    }
+
+    double mass() {
+        return mass;
+    }
+
+    double[] additive() {
+        return additive;
+    }
+
+    /** Stock that has gone into the vat or the pours so far. */
+    double used() {
+        return used;
+    }
+
+    /** Fibre that has left with the white water so far. */
+    double white() {
+        return white;
+    }
+}

@@ -1,0 +1,55 @@
+package org.papermath.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.minutes;
+import static org.papermath.quantity.Amounts.mm;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.quantity.Kinds;
+import org.papermath.record.BatchRecord;
+import org.papermath.record.Calibration;
+import org.papermath.record.Measurement;
+import org.papermath.sheet.Restraint;
+
+/** A batch made by a plan, weighed and measured, makes the next plan surer. */
+class CalibratedPlanTest {
+    private static final Studio STUDIO = Sample.studio();
+    private static final BatchRecord RECORD = BatchRecord.builder("first fog", LocalDate.of(2026, 5, 2))
+            .recipe("fog blue", Sample.recipe().build().furnish()).beater("hollander").vat("tub").press("jack press")
+            .dryer("boards")
+            .add(new Measurement.WeighedSheet(Reading.of(grams(70), grams(0.5)),
+                    Optional.of(Reading.of(grams(31), grams(0.1))), Reading.of(grams(11), grams(0.02)),
+                    Reading.of(mm(320), mm(1)), Reading.of(mm(420), mm(1))),
+                    new Measurement.Marks(Restraint.BOARD, Reading.of(mm(200), mm(0.3)), Reading.of(mm(198), mm(0.3)),
+                            Reading.of(mm(200), mm(0.3)), Reading.of(mm(197), mm(0.3))),
+                    new Measurement.Count(Measurement.Step.FORMING, 150, 6),
+                    new Measurement.Hours(Measurement.Work.SORTING, Reading.of(hours(1), minutes(2)), 150))
+            .build();
+
+    @Test
+    void planTakesUpWhatWasMeasured() {
+        Calibration calibration = Calibration.of(STUDIO.assumptions(), List.of(RECORD), STUDIO.dryers());
+        MakingPlan before = MakingPlan.of(Sample.order(), STUDIO);
+        MakingPlan after = MakingPlan.of(Sample.order(), STUDIO.knowing(calibration.assumptions()));
+        List<String> used = after.assumptionsUsed().stream().map(Assumption::key).toList();
+        assertThat(calibration.changes()).extracting(change -> change.after().key()).containsExactlyInAnyOrder(
+                "web.solids-couched[@tub]", "web.solids-pressed[fog blue@boards]",
+                "shrinkage.measured-along[fog blue@boards]", "shrinkage.measured-across[fog blue@boards]",
+                "reject.forming[fog blue]", "labour.sort").allSatisfy(key -> assertThat(used).contains(key));
+        assertThat(after.workingHours().high().si() / after.workingHours().low().si())
+                .isLessThan(before.workingHours().high().si() / before.workingHours().low().si());
+        assertThat(calibration.assumptions().si("web.solids-pressed",
+                Scope.of("fog blue").on("boards")))
+                .isCloseTo(Kinds.SOLIDS.of(100 * 11 / 31.0, "%").si(), withinPercentage(1e-6));
+    }
+}

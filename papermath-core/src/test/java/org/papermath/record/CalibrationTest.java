@@ -1,0 +1,378 @@
+package org.papermath.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.papermath.quantity.Amounts.celsius;
+import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.litres;
+import static org.papermath.quantity.Amounts.minutes;
+import static org.papermath.quantity.Amounts.mm;
+import static org.papermath.quantity.Amounts.seconds;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Role;
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.RelativeHumidity;
+import org.papermath.quantity.SchopperRiegler;
+import org.papermath.sheet.Restraint;
+
+class CalibrationTest {
+    private static final Assumptions TABLE = Assumptions.standard();
+    private static final Air ROOM = Air.of(celsius(20), RelativeHumidity.percent(50));
+    private static final Dryer STACK = new Dryer.FanStack("the stack", Kinds.VOLUME_FLOW.of(600, "m3/h"), 80);
+    private static final Dryer BOARDS = new Dryer.Boards("the boards", 20);
+    private static final Dryer LOFT = new Dryer.Loft("the loft", 1, 60);
+    private static final Dryer BLOTTERS = new Dryer.Blotters("the blotters", 30);
+    private static final List<Dryer> DRYERS = List.of(STACK, BOARDS, LOFT, BLOTTERS);
+
+    private static BatchRecord.Builder batch(String name) {
+        return BatchRecord.builder(name, LocalDate.of(2026, 3, 14)).recipe("tide grey", Furnish.of(Fibres.ABACA))
+                .beater("big beater").vat("long vat").press("green press").dryer("the boards");
+    }
+
+    private static Calibration of(BatchRecord... records) {
+        return Calibration.of(TABLE, List.of(records), DRYERS);
+    }
+
+    private static Measurement number(double hours, double number) {
+        return new Measurement.NumberRead(Reading.of(hours(hours), minutes(2)),
+                Reading.of(SchopperRiegler.degrees(number), SchopperRiegler.degrees(1)));
+    }
+
+    private static Measurement count(Measurement.Step step, int handled, int rejected) {
+        return new Measurement.Count(step, handled, rejected);
+    }
+
+    private static Measurement.WeighedSheet sheet(double couched, double pressed, double dry) {
+        return new Measurement.WeighedSheet(Reading.of(grams(couched), grams(0.5)),
+                Optional.of(Reading.of(grams(pressed), grams(0.1))), Reading.of(grams(dry), grams(0.02)),
+                Reading.of(mm(300), mm(1)), Reading.of(mm(400), mm(1)));
+    }
+
+    private static Measurement.Pressed pressed() {
+        return new Measurement.Pressed(Optional.empty(),
+                Reading.of(Kinds.SHEET_PRESSURE.of(0.4, "MPa"), Kinds.SHEET_PRESSURE.of(0.02, "MPa")),
+                Reading.of(minutes(20), seconds(10)));
+    }
+
+    private static Measurement.Finished finished(double mass, double thickness, double dry) {
+        return new Measurement.Finished(Reading.of(mm(290), mm(0.5)), Reading.of(mm(390), mm(0.5)),
+                Reading.of(grams(mass), grams(0.01)), Optional.of(Reading.of(mm(thickness), mm(0.005))),
+                Optional.of(Reading.of(grams(dry), grams(0.01))), ROOM);
+    }
+
+    private static Measurement.Marks marks(Restraint how, double along, double across) {
+        return new Measurement.Marks(how, Reading.of(mm(200), mm(0.3)), Reading.of(mm(along), mm(0.3)),
+                Reading.of(mm(200), mm(0.3)), Reading.of(mm(across), mm(0.3)));
+    }
+
+    private static Assumption found(Calibration calibration, String id, Scope scope) {
+        Assumption found = calibration.assumptions().get(id, scope);
+        assertThat(found.scope()).as(id).isEqualTo(scope);
+        assertThat(found.basis()).as(id).isEqualTo(Basis.MEASURED_HERE);
+        return found;
+    }
+
+    @Test
+    void oneDrainabilityTellsTheRateInItsBeater() {
+        Calibration calibration = of(batch("first").add(number(3, 52)).build());
+        Assumption rate = found(calibration, "beating.rate", Scope.of("abaca").on("big beater"));
+        // 14 to 95 SR: ln(81/43)/3 h
+        assertThat(rate.likely()).isCloseTo(Math.log(81.0 / 43) / 3, within(1e-9));
+        assertThat(rate.source().text()).isEqualTo("measured here: first (2026-03-14)");
+        Assumption known = TABLE.get("beating.rate", Scope.of("abaca"));
+        assertThat(known.high() / known.low()).isGreaterThan(rate.high() / rate.low());
+        assertThat(calibration.unused()).isEmpty();
+        assertThat(calibration.changes()).singleElement()
+                .hasToString("beating.rate[abaca@big beater]: 0.28 (0.14–0.56) → 0.2111 (0.1944–0.2292) 1/h,"
+                        + " from first (2026-03-14)");
+        assertThat(calibration).hasToString("1 assumption measured, 0 readings unused");
+    }
+
+    @Test
+    void twoDrainabilitiesTellTheCourseAndAFreenessIsTurnedOver() {
+        Calibration calibration = of(batch("first").add(number(0, 15), number(2, 38), number(4, 62)).build());
+        assertThat(found(calibration, "beating.exponent", Scope.of("abaca").on("big beater")).likely())
+                .isCloseTo(1.385, within(0.001));
+        assertThat(found(calibration, "beating.drainability-unbeaten", Scope.of("abaca").on("big beater")).likely())
+                .isEqualTo(15);
+        Calibration byFreeness = of(batch("second").add(new Measurement.FreenessRead(Reading.of(hours(3), minutes(2)),
+                Reading.of(Kinds.CANADIAN_FREENESS.of(300, "mL_CSF"), Kinds.CANADIAN_FREENESS.of(10, "mL_CSF"))))
+                .build());
+        assertThat(found(byFreeness, "beating.rate", Scope.of("abaca").on("big beater")).likely()).isBetween(0.05, 0.3);
+    }
+
+    @Test
+    void severalBatchesAreJoinedByTheirWeights() {
+        Calibration one = of(batch("first").add(number(3, 52)).build());
+        Calibration two = of(batch("first").add(number(3, 52)).build(), batch("second").add(number(3, 54)).build());
+        Scope scope = Scope.of("abaca").on("big beater");
+        Assumption single = found(one, "beating.rate", scope);
+        Assumption both = found(two, "beating.rate", scope);
+        Assumption other = found(of(batch("second").add(number(3, 54)).build()), "beating.rate", scope);
+        assertThat(both.likely()).isBetween(single.likely(), other.likely());
+        assertThat(both.high() / both.low()).isLessThan(single.high() / single.low());
+        assertThat(both.source().text()).isEqualTo("measured here: first (2026-03-14); second (2026-03-14)");
+        assertThat(two.notices()).isEmpty();
+    }
+
+    @Test
+    void batchesThatDisagreeWidenTheBandAndOnesFarApartAreNotTaken() {
+        Calibration apart = of(batch("first").add(number(3, 52)).build(), batch("second").add(number(3, 57)).build());
+        assertThat(apart.notices()).anySatisfy(notice -> {
+            assertThat(notice.code()).isEqualTo("calibration.readings-disagree");
+            assertThat(notice.text()).startsWith("beating.rate[abaca@big beater]: the 2 readings lie ")
+                    .endsWith(" times as far apart as their errors allow; the band is widened as much.");
+        });
+        Calibration far = of(batch("first").add(number(3, 40)).build(), batch("second").add(number(3, 70)).build());
+        assertThat(far.changes()).isEmpty();
+        assertThat(far.assumptions().own()).isEmpty();
+        assertThat(far.unused()).hasSize(2).allSatisfy(one -> {
+            assertThat(one.why().code()).isEqualTo("calibration.readings-of-different-things");
+            assertThat(one.toString()).startsWith(
+                    one.record() + ", for beating.rate: beating.rate[abaca@big beater]: the 2 readings lie ");
+        });
+    }
+
+    @Test
+    void whatIsUnsaidIsAskedFor() {
+        BatchRecord bare = BatchRecord.builder("bare", LocalDate.of(2026, 3, 14)).add(number(3, 52),
+                new Measurement.FibreWeighed(Fibres.ABACA, Reading.of(grams(900), grams(5)))).build();
+        Calibration calibration = of(bare);
+        assertThat(calibration.changes()).isEmpty();
+        assertThat(calibration.unused()).extracting(Calibration.Unused::toString).containsExactly(
+                "bare (2026-03-14), for beating.rate, beating.drainability-unbeaten: calibration: bare does not say the"
+                        + " furnish, which this reading needs.",
+                "bare (2026-03-14): It is kept for the record; by itself, or with what else this batch says, it tells"
+                        + " no assumption.");
+    }
+
+    @Test
+    void blendIsKeptUnderItsOwnScope() {
+        Furnish blend = Furnish.of(Kinds.SHARE.of(60, "%"), Fibres.COTTON_RAG, Kinds.SHARE.of(40, "%"), Fibres.ABACA);
+        Calibration calibration = of(batch("blend").recipe("oat", blend).add(number(3, 40)).build());
+        found(calibration, "beating.rate", blend.scope().on("big beater"));
+        for (String fibre : List.of("abaca", "cotton-rag")) {
+            assertThat(calibration.assumptions().get("beating.rate", Scope.of(fibre).on("big beater")))
+                    .isEqualTo(TABLE.get("beating.rate", Scope.of(fibre)));
+        }
+    }
+
+    @Test
+    void sheetOnItsWayTellsVatAndPress() {
+        Calibration calibration = of(batch("first").planned(BatchRecord.SHEET_SOLIDS, grams(12))
+                .add(number(3, 52), sheet(80, 34, 12.6), pressed()).build());
+        assertThat(found(calibration, "web.solids-couched", Scope.at("long vat")).likely())
+                .isCloseTo(12.6 / 80, within(1e-9));
+        assertThat(found(calibration, "web.solids-pressed", Scope.of("tide grey").on("the boards")).likely())
+                .isCloseTo(12.6 / 34, within(1e-9));
+        found(calibration, "press.factor", Scope.at("green press"));
+        assertThat(calibration.unused()).extracting(Calibration.Unused::ids)
+                .containsExactly(List.of("vat.lift-factor"));
+        assertThat(calibration.unused().get(0).why().code()).isEqualTo("calibration.less-sure");
+        BatchRecord four = batch("second").planned(BatchRecord.SHEET_SOLIDS, grams(12))
+                .add(sheet(80, 34, 12.5), sheet(80, 34, 12.6), sheet(80, 34, 12.7), sheet(80, 34, 12.6)).build();
+        assertThat(found(of(four), "vat.lift-factor", Scope.at("long vat")).likely()).isCloseTo(1.05, within(1e-9));
+        assertThat(of(batch("third").add(sheet(80, 34, 12.6), pressed()).build()).unused())
+                .anySatisfy(one -> assertThat(one.why().text()).isEqualTo(
+                        "calibration: third does not say the beating time, which this reading needs."));
+    }
+
+    @Test
+    void finishedSheetTellsMoistureAndDensity() {
+        Calibration calibration = of(batch("first")
+                .add(number(3, 52), pressed(), finished(12.4, 0.2, 11.55)).build());
+        Scope sheet = Scope.of("tide grey").on("the boards");
+        assertThat(found(calibration, "sheet.moisture-conditioned", sheet).likely())
+                .isCloseTo(1 - 11.55 / 12.4, within(1e-9));
+        assertThat(found(calibration, "sheet.density-measured", sheet).likely())
+                .isCloseTo(0.0124 / (0.29 * 0.39) / 0.0002, withinPercentage(1));
+        found(calibration, "sorption.monolayer", Scope.of("abaca"));
+        found(calibration, "sheet.density-unbeaten", Scope.of("abaca"));
+        found(calibration, "sheet.density-long-beaten", Scope.of("abaca"));
+    }
+
+    @Test
+    void sheetsOfARunTellTheirScatter() {
+        BatchRecord.Builder run = batch("first");
+        for (double mass : new double[] {12.1, 12.4, 12.7, 12.3, 12.5, 12.4}) {
+            run.add(finished(mass, 0.2, mass * 0.93));
+        }
+        Assumption scatter = found(of(run.build()), "sheet.scatter-grammage", Scope.of("tide grey"));
+        assertThat(scatter.likely()).isCloseTo(1.645 * 0.2 / 12.4, withinPercentage(1));
+        assertThat(scatter.low()).isLessThan(scatter.likely());
+    }
+
+    @Test
+    void marksTellOnlyWhatDriedTheSameWay() {
+        Calibration calibration = of(batch("first").add(marks(Restraint.BOARD, 197, 196)).build());
+        Scope scope = Scope.of("tide grey").on("the boards");
+        assertThat(found(calibration, "shrinkage.measured-along", scope).likely()).isCloseTo(0.015, within(1e-9));
+        assertThat(found(calibration, "shrinkage.measured-across", scope).likely()).isCloseTo(0.02, within(1e-9));
+        Calibration hung = of(batch("second").add(marks(Restraint.HUNG, 184, 181),
+                new Measurement.Load(Reading.of(litres(25), litres(1)), Reading.of(hours(3), minutes(5)))).build());
+        assertThat(found(hung, "shrinkage.direction-difference", Scope.of("abaca")).likely())
+                .isCloseTo(0.015, within(1e-9));
+        assertThat(hung.unused()).extracting(one -> one.why().text()).contains(
+                "marks: dried under the restraint \"hung\"; the dryer the boards holds as \"board\", so they do not"
+                        + " tell its sheets.",
+                "calibration: second does not say dried free of a second beating time, which this reading needs.");
+    }
+
+    @Test
+    void dryersTellTheirConstants() {
+        Measurement.Dried wet = new Measurement.Dried(Reading.of(grams(3000), grams(5)),
+                Reading.of(grams(2600), grams(5)), Reading.of(hours(2), minutes(1)), Reading.of(grams(1000), grams(5)), Kinds.AREA.of(10, "m2"), 2, ROOM);
+        found(of(batch("first").dryer("the stack").add(wet).build()), "drying.fan-efficiency", Scope.at("the stack"));
+        assertThat(found(of(batch("second").dryer("the blotters").add(wet).build()), "drying.blotter-kept",
+                Scope.at("the blotters")).likely()).isCloseTo(Math.sqrt(1.6 / 2), within(1e-9));
+        Measurement.Dried late = new Measurement.Dried(Reading.of(grams(1500), grams(5)),
+                Reading.of(grams(1300), grams(5)), Reading.of(hours(2), minutes(1)), Reading.of(grams(1000), grams(5)),
+                Kinds.AREA.of(10, "m2"), 0, ROOM);
+        assertThat(of(batch("third").dryer("the stack").add(late).build()).unused()).singleElement()
+                .satisfies(one -> assertThat(one.why().code()).isEqualTo("calibration.no-longer-wet"));
+        assertThat(of(batch("fourth").dryer("a shelf").add(wet).build()).unused()).singleElement()
+                .satisfies(one -> assertThat(one.why().text()).isEqualTo("calibration: the dryer \"a shelf\" of fourth"
+                        + " is not among those given: [the stack, the boards, the loft, the blotters]."));
+    }
+
+    @Test
+    void countsTellTheShareOfRejects() {
+        Calibration calibration = of(batch("first").add(count(Measurement.Step.FORMING, 120, 6)).build(),
+                batch("second").add(count(Measurement.Step.FORMING, 120, 6)).build());
+        Assumption forming = found(calibration, "reject.forming", Scope.of("tide grey"));
+        assertThat(forming.likely()).isCloseTo(12.5 / 241, within(1e-12));
+        // 5 % and 95 % points of a beta distribution of 12.5 and 228.5
+        assertThat(forming.low()).isBetween(0.030, 0.034);
+        assertThat(forming.high()).isBetween(0.076, 0.080);
+        Assumption none = found(of(batch("third").add(count(Measurement.Step.PRESSING, 200, 0)).build()),
+                "reject.pressing", Scope.of("tide grey"));
+        assertThat(none.likely()).isBetween(0.001, 0.004);
+        found(of(batch("fourth").add(count(Measurement.Step.FOLDING_ENVELOPES, 300, 9)).build()), "reject.folding",
+                Scope.of("envelope"));
+        assertThat(of(batch("fifth").add(count(Measurement.Step.FORMING, 5, 0)).build()).unused()).singleElement()
+                .satisfies(one -> assertThat(one.why().code()).isEqualTo("calibration.less-sure"));
+        assertThatThrownBy(() -> count(Measurement.Step.FOLDING_CARDS, 3, 4)).isInstanceOf(Refused.class)
+                .hasMessage("folding cards: 4 rejected of 3 given; count 1 or more, and no more rejects than that.");
+    }
+
+    private static BatchRecord forming(String name, int rejected) {
+        return batch(name).add(count(Measurement.Step.FORMING, 200, rejected)).build();
+    }
+
+    @Test
+    void countsThatScatterTooFarWidenTheBand() {
+        Calibration even = of(forming("a", 18), forming("b", 18), forming("c", 18), forming("d", 18));
+        Calibration uneven = of(forming("a", 10), forming("b", 26), forming("c", 14), forming("d", 22));
+        Assumption sure = found(even, "reject.forming", Scope.of("tide grey"));
+        Assumption unsure = found(uneven, "reject.forming", Scope.of("tide grey"));
+        assertThat(unsure.high() - unsure.low()).isGreaterThan(1.5 * (sure.high() - sure.low()));
+        assertThat(even.notices()).isEmpty();
+        assertThat(uneven.notices()).singleElement().satisfies(notice -> assertThat(notice.text()).isEqualTo(
+                "Rejects in forming of 4 counts scatter 1.804 times as far as one share would let them; the band is"
+                        + " widened as much."));
+    }
+
+    /** A batch with a course of its own and one with a single reading that does not fit it at all. */
+    @Test
+    void laterReadingThatDoesNotFitTakesTheEarlierOnesBack() {
+        Calibration calibration = of(batch("course").add(number(2, 38), number(4, 62)).build(),
+                batch("single").add(number(3, 90)).build());
+        assertThat(calibration.changes()).extracting(change -> change.after().id())
+                .containsExactly("beating.exponent");
+        assertThat(calibration.assumptions().own()).hasSize(1);
+        assertThat(calibration.unused()).hasSize(3);
+    }
+
+    @Test
+    void hoursTellTheTimeOfAPiece() {
+        BatchRecord record = batch("first").add(sheet(80, 34, 12.6),
+                new Measurement.Hours(Measurement.Work.FORMING, Reading.of(hours(4), minutes(10)), 120),
+                new Measurement.Hours(Measurement.Work.SORTING, Reading.of(minutes(50), minutes(2)), 120)).build();
+        Calibration calibration = of(record);
+        assertThat(found(calibration, "labour.sheet-time", Scope.of("small")).likely()).isCloseTo(120, within(1e-9));
+        assertThat(found(calibration, "labour.sort", Scope.GENERAL).likely()).isCloseTo(25, within(1e-9));
+    }
+
+    @Test
+    void waterSamplesAndTheTimedSheetTellTheVat() {
+        Calibration calibration = of(batch("first").add(number(3, 52),
+                new Measurement.WaterDried(
+                        Reading.of(FibreConcentration.gramsPerLitre(0.12), FibreConcentration.gramsPerLitre(0.01)),
+                        Reading.of(FibreConcentration.gramsPerLitre(6), FibreConcentration.gramsPerLitre(0.1))),
+                new Measurement.TimedSheet(Reading.of(seconds(40), seconds(2)), Reading.of(mm(20), mm(1)),
+                        Reading.of(FibreConcentration.gramsPerLitre(6), FibreConcentration.gramsPerLitre(0.1)),
+                        celsius(20)),
+                new Measurement.MoistureSample(Fibres.ABACA, Reading.of(grams(20), grams(0.01)),
+                        Reading.of(grams(18.3), grams(0.01)))).build());
+        assertThat(found(calibration, "vat.retention", Scope.of("abaca").on("long vat")).likely())
+                .isCloseTo(0.98, within(1e-9));
+        found(calibration, "drainage.resistance-factor", Scope.at("long vat"));
+        assertThat(found(calibration, "fibre.moisture-as-bought", Scope.of("abaca")).likely())
+                .isCloseTo(0.085, within(1e-9));
+        assertThat(calibration.unused()).isEmpty();
+    }
+
+    @Test
+    void everyReadingOfAModelWithSeveralWaysIsAskedAfter() {
+        BatchRecord twice = batch("first").add(number(3, 52), sheet(80, 34, 12.6), pressed(),
+                new Measurement.Pressed(Optional.empty(),
+                        Reading.of(Kinds.SHEET_PRESSURE.of(0.2, "MPa"), Kinds.SHEET_PRESSURE.of(0.02, "MPa")),
+                        Reading.of(minutes(20), seconds(10)))).build();
+        assertThat(of(twice).unused()).anySatisfy(one -> assertThat(one.why().text()).isEqualTo(
+                "calibration: first says how the sheets were pressed in 2 ways; which of them this reading belongs to"
+                        + " is not said. Keep a record for each."));
+    }
+
+    @Test
+    void unexpectedValueIsNoticed() {
+        assertThat(of(batch("first").add(number(1, 80)).build()).notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo("calibration.unexpected");
+            assertThat(notice.text()).isEqualTo("beating.rate[abaca@big beater]: measured as 1.686, outside the"
+                    + " 0.28 (0.14–0.56) taken until now. Look at the readings once more.");
+        });
+    }
+
+    @Test
+    void everyRowOfTheTableTellsPhysicalAssumptionsOnly() {
+        assertThat(Calibration.table()).hasSize(ClosedForms.TABLE.size()).allSatisfy(row -> {
+            assertThat(row.ids()).isNotEmpty().allSatisfy(id -> {
+                Optional<Assumption> any = TABLE.all().stream().filter(one -> one.id().equals(id)).findFirst()
+                        .or(() -> org.papermath.evidence.DirectMeasurements.find(id));
+                assertThat(any).as(id).hasValueSatisfying(one -> assertThat(one.role()).isEqualTo(Role.PHYSICAL));
+            });
+            assertThat(row.reading()).isNotBlank();
+            assertThat(row.needs()).isNotBlank();
+            assertThat(row.scope()).isNotBlank();
+            assertThat(row.form()).isNotBlank();
+        });
+        assertThat(Calibration.table()).flatExtracting(Calibration.Row::ids)
+                .containsAll(org.papermath.evidence.DirectMeasurements.all().stream().map(Assumption::id).toList());
+    }
+
+    @Test
+    void withoutReadingsNothingChanges() {
+        Calibration calibration = of();
+        assertThat(calibration.assumptions()).isSameAs(TABLE);
+        assertThat(calibration.changes()).isEmpty();
+        assertThat(calibration.unused()).isEmpty();
+    }
+}

@@ -1,0 +1,292 @@
+package org.papermath.site;
+
+import static org.papermath.quantity.Amounts.micrometres;
+import static org.papermath.quantity.Amounts.mm;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Scope;
+import org.papermath.json.OrderDocument;
+import org.papermath.json.PapermathDocuments;
+import org.papermath.mould.FormingLayout;
+import org.papermath.plan.BatchPlan;
+import org.papermath.plan.Caution;
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.PiecePlan;
+import org.papermath.plan.Stage;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.ReamBasis;
+import org.papermath.quantity.Units;
+import org.papermath.shape.Envelope;
+import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.Format;
+import org.papermath.shape.Formats;
+import org.papermath.shape.MailLimits;
+import org.papermath.shape.Shrinkage;
+import org.papermath.shape.SvgDrawing;
+
+/**
+ * What the pages show of the library.
+ *
+ * @param figures figures by name, as text
+ * @param blocks blocks by name, as HTML
+ * @param pictures files beside the pages, by name
+ */
+record Contents(Map<String, String> figures, Map<String, String> blocks, Map<String, String> pictures) {
+    private static final String SAMPLE = "examples/src/main/resources/org/papermath/examples/midwinter-concert/";
+    private static final String PIECE = "programme";
+
+    /** Runs the library for everything the pages show. */
+    static Contents of(Path top) throws IOException {
+        OrderDocument sample = PapermathDocuments.readOrder(top.resolve(SAMPLE + "order.json")).value();
+        MakingPlan plan = MakingPlan.of(sample.order(), sample.studio());
+        Map<String, String> blocks = new LinkedHashMap<>();
+        blocks.put("card", "<pre><code>" + escape(plan.card().toString()) + "</code></pre>");
+        blocks.put("order-json", "<pre><code>" + escape(Files.readString(top.resolve(SAMPLE + "order.json"))) + "</code></pre>");
+        blocks.put("recipe-json",
+                "<pre><code>" + escape(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))) + "</code></pre>");
+        blocks.put("studio-json", "<pre><code>" + escape(Files.readString(top.resolve(SAMPLE + "studio.json"))) + "</code></pre>");
+        blocks.put("assumptions", assumptions());
+        blocks.put("assumptions-used", used(plan));
+        blocks.put("sensitivity", sensitivity(plan));
+        blocks.put("units", units());
+        blocks.put("reams", reams());
+        blocks.put("formats", formats());
+        blocks.put("mail", mail());
+        blocks.put("cautions", cautions());
+        blocks.put("words", words(top.resolve("site/words.csv"), List.of("type", "label")));
+        blocks.put("members", words(top.resolve("site/words.csv"), List.of("member")));
+        return new Contents(figures(plan), blocks, pictures(plan));
+    }
+
+    private static Map<String, String> figures(MakingPlan plan) {
+        Map<String, String> out = new LinkedHashMap<>();
+        BatchPlan batch = plan.batches().get(0);
+        PiecePlan piece = plan.piece(PIECE);
+        out.put("edition", Assumptions.standard().edition());
+        out.put("values", Integer.toString(Assumptions.standard().all().size()));
+        for (Basis basis : Basis.values()) {
+            out.put("values-" + basis.word().replace(' ', '-'),
+                    Long.toString(Assumptions.standard().all().stream().filter(one -> one.basis() == basis).count()));
+        }
+        out.put("used", Integer.toString(plan.assumptionsUsed().size()));
+        out.put("used-uncalibrated",
+                Long.toString(plan.assumptionsUsed().stream().filter(one -> one.basis().isUncalibrated()).count()));
+        out.put("order", plan.order().toString());
+        out.put("wanted", Integer.toString(piece.counts().wanted()));
+        out.put("ordered", Integer.toString(piece.counts().ordered()));
+        out.put("sheets", Integer.toString(piece.counts().sheets()));
+        out.put("trials", Integer.toString(piece.counts().trials()));
+        out.put("per-sheet", Integer.toString(piece.counts().perSheet()));
+        out.put("good", piece.counts().good().toString());
+        out.put("opening", piece.forming().opening().toString());
+        out.put("fibre-a-sheet", piece.forming().fibre().toString());
+        out.put("solids-a-sheet", piece.forming().solids().toString());
+        out.put("oven-dry", batch.fibre().ovenDry().toString());
+        out.put("as-bought", batch.fibre().asBought().toString());
+        out.put("soak", batch.soak().water() + " for " + batch.soak().time());
+        out.put("loads", text(batch.beatingStage(), one -> one.loads() + " loads of " + one.ovenDryEach() + " oven-dry fibre"));
+        out.put("beating", text(batch.beatingStage(), one -> one.timeEach().toString()));
+        out.put("beater-consistency", text(batch.beatingStage(), one -> one.consistency().toString()));
+        out.put("stock", batch.stock().volume() + " at " + batch.stock().consistency());
+        out.put("lift", text(piece.vatStage(), one -> one.lift().toString()));
+        out.put("vat-consistency", text(piece.vatStage(), one -> one.consistency().toString()));
+        out.put("every", text(piece.vatStage(), one -> Integer.toString(one.every())));
+        out.put("first-recharge", text(piece.vatStage(), one -> one.recharges().get(0).toString()));
+        out.put("lightest", text(piece.vatStage(), one -> one.lightest().to("%").toString()));
+        out.put("heaviest", text(piece.vatStage(), one -> one.heaviest().to("%").toString()));
+        out.put("drain-time", text(piece.drainTimeStage(), Object::toString));
+        out.put("mat", piece.matThickness().toString());
+        out.put("couched", piece.couchedMass().toString());
+        out.put("posts", text(piece.postsStage(), one -> one.posts() + " posts of up to " + one.sheetsInPost() + " sheets"));
+        out.put("post-mass", text(piece.postsStage(), one -> one.mass().toString()));
+        out.put("force", text(piece.pressStage(), one -> one.force().toString()));
+        out.put("pressure", text(piece.pressStage(), one -> one.pressure().toString()));
+        out.put("weakest", text(piece.pressStage(), one -> one.weakest().toString()));
+        out.put("solids", piece.solids().toString());
+        out.put("dryer", text(piece.dryingStage(), one -> one.dryer().name()));
+        out.put("drying", text(piece.dryingStage(), one -> one.time().toString()));
+        out.put("water", text(piece.dryingStage(), one -> one.water().toString()));
+        out.put("width", piece.finished().width().toString());
+        out.put("height", piece.finished().height().toString());
+        out.put("grammage", piece.finished().grammage().toString());
+        out.put("caliper", text(piece.finished().caliperStage(), Object::toString));
+        out.put("mass", piece.finished().mass().toString());
+        PiecePlan envelope = plan.piece("envelope");
+        out.put("play", text(envelope.envelopeStage(), one -> one.playAlong() + " along, " + one.playAcross() + " across"));
+        out.put("mailed", text(envelope.mailStage(), one -> one.mass() + ", " + one.thickness()));
+        out.put("start", plan.schedule().start().map(Object::toString).orElse("no date given"));
+        out.put("days", Integer.toString(plan.schedule().days()));
+        out.put("hours", plan.workingHours().toString());
+        return out;
+    }
+
+    private static <T> String text(Stage<T> stage, java.util.function.Function<T, String> done) {
+        return stage.isDone() ? done.apply(stage.get()) : stage.toString();
+    }
+
+    private static Map<String, String> pictures(MakingPlan plan) {
+        Map<String, String> out = new LinkedHashMap<>();
+        Envelope envelope = Envelope.forCard(EnvelopeStyle.SIDE_SEAM, mm(148), mm(105), micrometres(500), Assumptions.standard());
+        out.put("envelope.svg", SvgDrawing.of("Side-seam envelope for a folded programme", envelope).svg());
+        Envelope diamond = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(148), mm(105), micrometres(500), Assumptions.standard());
+        out.put("diamond.svg", SvgDrawing.of("Diamond envelope for the same", diamond).svg());
+        PiecePlan piece = plan.piece("seat card");
+        FormingLayout layout = FormingLayout.on(piece.forming().mould().orElseThrow(), piece.piece().width().orElseThrow(),
+                piece.piece().height().orElseThrow(), Shrinkage.of(piece.finished().shrinkageAlong().likely(),
+                        piece.finished().shrinkageAcross().likely()),
+                Assumptions.standard().amount("order.trim", Scope.GENERAL, Kinds.LENGTH).multiply(2), mm(0));
+        if (layout.count() != piece.forming().perSheet()) {
+            throw new IllegalStateException("the picture shows " + layout.count() + " pieces, the plan has "
+                    + piece.forming().perSheet());
+        }
+        out.put("layout.svg", layout.drawing("Seat cards on one mould, before shrinkage").svg());
+        return out;
+    }
+
+    private static String assumptions() {
+        return assumptions(Assumptions.standard().all());
+    }
+
+    private static String used(MakingPlan plan) {
+        return assumptions(plan.assumptionsUsed());
+    }
+
+    private static String assumptions(Iterable<Assumption> all) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Assumption one : all) {
+            rows.add(List.of("`" + one.key(), one.meaning(), band(one), one.role().name().toLowerCase(java.util.Locale.ROOT),
+                    one.basis().word(), one.source().text()));
+        }
+        return table(List.of("id and scope", "meaning", "likely (5 %–95 %)", "role", "basis", "source"), rows);
+    }
+
+    private static String band(Assumption one) {
+        String unit = one.unit().equals("1") ? "" : " " + one.unit();
+        String likely = Units.fourDigits(one.likely());
+        return one.low() == one.high() ? likely + unit
+                : likely + " (" + Units.fourDigits(one.low()) + "–" + Units.fourDigits(one.high()) + ")" + unit;
+    }
+
+    private static String sensitivity(MakingPlan plan) {
+        List<List<String>> rows = new ArrayList<>();
+        plan.sensitivity().stream().limit(10).forEach(one -> rows.add(List.of("`" + one.assumption().key(), one.widens(),
+                Math.round(100 * one.share()) + " %", one.measurement())));
+        return table(List.of("assumption", "the band it widens most", "of that band", "measurement"), rows);
+    }
+
+    private static String units() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Kind<?> kind : Kinds.all()) {
+            rows.add(List.of(kind.name(), "`" + String.join(", ", kind.codes())));
+        }
+        return table(List.of("kind", "codes it accepts"), rows);
+    }
+
+    private static String reams() {
+        List<List<String>> rows = new ArrayList<>();
+        for (ReamBasis basis : ReamBasis.grades()) {
+            rows.add(List.of(basis.name(), basis.width().to("in") + " × " + basis.length().to("in"),
+                    Integer.toString(basis.count()), Grammage.pounds(1, basis).to(Units.GSM).toString(),
+                    Grammage.pounds(80, basis).to(Units.GSM).toString()));
+        }
+        return table(List.of("grade", "sheet", "sheets", "1 lb is", "80 lb is"), rows);
+    }
+
+    private static String formats() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Format format : Formats.all()) {
+            rows.add(List.of(format.name(), format.system().words(), format.use().name().toLowerCase(java.util.Locale.ROOT)
+                    .replace('_', ' '), format.width().to("mm") + " × " + format.height().to("mm"),
+                    format.width().to("in") + " × " + format.height().to("in")));
+        }
+        return table(List.of("name", "system", "use", "metric", "inch"), rows);
+    }
+
+    private static String mail() {
+        List<List<String>> rows = new ArrayList<>();
+        for (String country : MailLimits.countries()) {
+            rows.add(List.of(country, MailLimits.of(country).toString(), String.join(", ", MailLimits.of(country).services())));
+        }
+        return table(List.of("country", "limits", "services"), rows);
+    }
+
+    private static String cautions() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Caution caution : Caution.values()) {
+            rows.add(List.of(caution.text(), caution.basis()));
+        }
+        return table(List.of("caution", "rests on"), rows);
+    }
+
+    private static String words(Path list, List<String> kinds) throws IOException {
+        List<List<String>> rows = new ArrayList<>();
+        for (String line : Files.readAllLines(list)) {
+            List<String> cells = cells(line);
+            if (kinds.contains(cells.get(1))) {
+                rows.add(List.of("`" + cells.get(0), cells.get(2), cells.get(3)));
+            }
+        }
+        return table(List.of("word", "origin", "means"), rows);
+    }
+
+    /** Splits a line of comma-separated values. */
+    static List<String> cells(String line) {
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c == '"' && quoted && i + 1 < line.length() && line.charAt(i + 1) == '"') {
+                cell.append(c);
+                i++;
+            } else if (c == '"') {
+                quoted = !quoted;
+            } else if (c == ',' && !quoted) {
+                cells.add(cell.toString());
+                cell.setLength(0);
+            } else {
+                cell.append(c);
+            }
+        }
+        cells.add(cell.toString());
+        return cells;
+    }
+
+    /** Writes a table; a cell that begins with a grave accent is set as code. */
+    private static String table(List<String> head, List<List<String>> rows) {
+        StringBuilder out = new StringBuilder("<table>\n<thead><tr>");
+        head.forEach(one -> out.append("<th>").append(escape(one)).append("</th>"));
+        out.append("</tr></thead>\n<tbody>\n");
+        for (List<String> row : rows) {
+            out.append("<tr>");
+            for (String cell : row) {
+                boolean code = cell.startsWith("`");
+                out.append(code ? "<td><code>" + breakable(escape(cell.substring(1))) + "</code></td>"
+                        : "<td>" + escape(cell) + "</td>");
+            }
+            out.append("</tr>\n");
+        }
+        return out.append("</tbody>\n</table>\n").toString();
+    }
+
+    /** Lets a long name break where its parts meet. */
+    private static String breakable(String name) {
+        return name.replace(".", ".<wbr>").replace("[", "<wbr>[").replace("@", "<wbr>@");
+    }
+
+    private static String escape(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+}

@@ -1,0 +1,3 @@
+/** The generator of the guide pages. */
+@org.jspecify.annotations.NullMarked
+package org.papermath.site;
