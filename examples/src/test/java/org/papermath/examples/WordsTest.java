@@ -41,7 +41,7 @@ class WordsTest {
     private static final Pattern ROW = Pattern.compile("((?:\"[^\"]*\")|[^,\"]*),(type|member|label|drawing),"
             + "(standard: [^,\"]+|\"standard: [^\"]+\"|trade|ours),(\"(?:[^\"]|\"\")+\"|[^,\"]+)");
     private static final Pattern MEMBER = Pattern.compile("\\b(?:required|optional|member|has)\\((?:\"([A-Za-z]+)\"|([A-Z_]+))\\)"
-            + "|\\bobjects\\(\\w+, \"([A-Za-z]+)\"");
+            + "|\\bobjects\\(\\w+, \"([A-Za-z]+)\"|\\b(?:required|optional|place)\\(in, \"([A-Za-z]+)\"");
     private static final Pattern CONSTANT = Pattern.compile("static final String ([A-Z_]+) = \"([^\"]*)\"");
 
     @Test
@@ -153,7 +153,8 @@ class WordsTest {
                 Matcher member = MEMBER.matcher(code);
                 while (member.find()) {
                     String word = member.group(1) != null ? member.group(1)
-                            : member.group(2) != null ? constants.get(member.group(2)) : member.group(3);
+                            : member.group(2) != null ? constants.get(member.group(2)) : member.group(3) != null ? member.group(3)
+                            : member.group(4);
                     if (word != null) {
                         members.add(word);
                     }

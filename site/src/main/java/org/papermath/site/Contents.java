@@ -17,6 +17,7 @@ import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
 import org.papermath.json.OrderDocument;
 import org.papermath.json.PapermathDocuments;
+import org.papermath.json.PapermathSchemas;
 import org.papermath.mould.FormingLayout;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.Caution;
@@ -138,6 +139,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
 
     private static Map<String, String> pictures(MakingPlan plan) {
         Map<String, String> out = new LinkedHashMap<>();
+        PapermathSchemas.names().forEach(name -> out.put(name + ".schema.json", PapermathSchemas.text(name)));
         Envelope envelope = Envelope.forCard(EnvelopeStyle.SIDE_SEAM, mm(148), mm(105), micrometres(500), Assumptions.standard());
         out.put("envelope.svg", SvgDrawing.of("Side-seam envelope for a folded programme", envelope).svg());
         Envelope diamond = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(148), mm(105), micrometres(500), Assumptions.standard());
