@@ -181,8 +181,9 @@ final class ClosedForms {
                     seen -> free(seen).map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
                             + seen.record().beater()),
                     Case::shrinkageTime, List.of("shrinkage.time"), List.of(Measurement.Marks.class)),
-            rule("marks on sheets or strips dried free, of two water retention values", "furnish, water retention value",
-                    "furnish", "A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
+            rule("marks on sheets or strips dried free, of two water retention values",
+                    "furnish, water retention value", "furnish",
+                    "A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
                     seen -> free(seen).filter(marks -> !seen.record().measurements(Measurement.WaterSpun.class)
                             .isEmpty()).map(marks -> seen.record().furnish()),
                     Case::shrinkageByRetention,
