@@ -21,6 +21,7 @@ import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.Beater;
+import org.papermath.pulp.RetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
@@ -100,8 +101,8 @@ final class JobReader {
             Additive additive = dose.additive();
             b.dose[a] = dose.dose().si();
             b.active[a] = additive.activeFraction().map(Amount::si).orElse(1.0);
-            Scope scope = Scope.of(additive.name(), additive.purpose().subject());
-            b.additiveRetention[a] = slots.of("additive.retention", aided ? scope.on("with aid") : scope);
+            b.additiveRetention[a] = slots.of("additive.retention", RetentionModel.scope(additive,
+                    aided ? RetentionModel.Circumstance.WITH_AID : RetentionModel.Circumstance.PLAIN));
             b.particle[a] = additive.purpose().isParticle();
         }
         double usual = studio.assumptions().si("beater.consistency", raw ? Scope.of("raw-bast") : Scope.GENERAL);

@@ -118,7 +118,15 @@ public final class RetentionModel {
         return assumptions.get("additive.retention", scope(additive, circumstance));
     }
 
-    private static Scope scope(Additive additive, Circumstance circumstance) {
+    /**
+     * Returns the scope under which the retention of an additive is kept: its own name in small letters, then its
+     * purpose.
+     *
+     * @param additive the additive
+     * @param circumstance what helps to keep it
+     * @return the scope
+     */
+    public static Scope scope(Additive additive, Circumstance circumstance) {
         String name = additive.name().toLowerCase(Locale.ROOT).replaceAll("[\\[\\]@]", "-");
         Scope scope = Scope.of(name, additive.purpose().subject());
         return circumstance.place.isEmpty() ? scope : scope.on(circumstance.place);

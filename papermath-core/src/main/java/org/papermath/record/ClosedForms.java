@@ -17,6 +17,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
@@ -25,15 +26,19 @@ import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Fibre;
+import org.papermath.fibre.FibreProperty;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.press.PressingModel;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.BeatingModel;
 import org.papermath.pulp.BeatingRecord;
 import org.papermath.pulp.DrainabilityModel;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.FiltrationResistance;
 import org.papermath.quantity.Grammage;
@@ -41,12 +46,14 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.Shrinkage;
 import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.DensityModel;
 import org.papermath.sheet.DrySheet;
+import org.papermath.sheet.HygroexpansionModel;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
 import org.papermath.vat.DrainageModel;
@@ -61,6 +68,10 @@ final class ClosedForms {
     private static final double LEFT_SOLIDS = 0.01;
     /** What one litre dried leaves, of retention. */
     private static final double LEFT_RETENTION = 0.003;
+    /** What one jar or one crucible leaves, of the retention of an additive. */
+    private static final double LEFT_ADDITIVE = 0.02;
+    /** What one pot leaves, of the yield: the next bale is another. */
+    private static final double LEFT_YIELD = 0.02;
     /** What one sheet by scale and micrometer leaves, of density. */
     private static final double LEFT_DENSITY = 0.07;
     /** What one timing leaves. */
@@ -87,6 +98,11 @@ final class ClosedForms {
         Assumptions apply(Case asked);
     }
 
+    /** What a strip held of water when it was stock, and what it shrank. */
+    private record Spun(Amount<WaterRetention> retention, Amount<LinearShrinkage> shrinkage) {
+        static final Comparator<Spun> BY_WATER = Comparator.comparingDouble(one -> one.retention().si());
+    }
+
     /** A row of the table. */
     record Rule(Calibration.Row row, List<Class<? extends Measurement>> takes, Key key, Form form) {
     }
@@ -99,6 +115,11 @@ final class ClosedForms {
     static final List<Rule> TABLE = List.of(
             rule("moisture sample", "nothing", "the fibre", "w = 1 − dried/bought", EACH, Case::moistureAsBought,
                     List.of("fibre.moisture-as-bought"), List.of(Measurement.MoistureSample.class)),
+            rule("raw fibre weighed before cooking, its stuff after it", "moisture of the fibre as bought", "the fibre",
+                    "Y = stuff/(bought (1 − w))", EACH, Case::fibreYield, List.of("fibre.yield"),
+                    List.of(Measurement.Cooked.class)),
+            rule("one pulp read on both testers", "nothing", "everything", "SR less what the chart gives for CSF", EACH,
+                    Case::chart, List.of("freeness.chart-offset"), List.of(Measurement.BothTesters.class)),
             rule("two drainabilities or more, at different times", "furnish and beater", "furnish@beater",
                     "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t",
                     seen -> beaten(seen.record()) > 1 ? Optional.of(seen.record()) : Optional.empty(), Case::beating,
@@ -109,11 +130,22 @@ final class ClosedForms {
                     seen -> beaten(seen.record()) > 1 ? Optional.empty() : Optional.of(seen.record()), Case::beating,
                     List.of("beating.rate", "beating.drainability-unbeaten"),
                     READ),
+            rule("water retention value with a drainability", "furnish", "furnish",
+                    "the point of well-beaten fibre moved to (SR, WRV), that of the most beaten sample",
+                    seen -> Optional.of(List.of(seen.record().furnish(),
+                            ((Measurement.WaterSpun) seen.reading()).spin())), Case::waterSpun,
+                    List.of("fibre.drainability-well-beaten", "fibre.water-retention-well-beaten"),
+                    List.of(Measurement.WaterSpun.class)),
             rule("sheet timed on the mould", "vat and a drainability of the stock", "@vat",
                     "falling head, for the specific resistance; that over what the drainability gives", EACH,
                     Case::draining, List.of("drainage.resistance-factor"), List.of(Measurement.TimedSheet.class)),
             rule("a litre of dripping water and of the vat dried", "furnish and vat", "furnish@vat", "R = 1 − c_w/c_v",
                     EACH, Case::retention, List.of("vat.retention"), List.of(Measurement.WaterDried.class)),
+            rule("jar of white water beside a row of dilutions", "nothing", "the additive", "R = 1 − c V/given", EACH,
+                    Case::jar, List.of("additive.retention"), List.of(Measurement.JarCompared.class)),
+            rule("sheet burnt to ash", "furnish and vat", "the additive",
+                    "x = (A − a_f)/(k_a − a_f), R = R_1 x/((1 − x) d)", EACH, Case::burnt,
+                    List.of("additive.retention"), List.of(Measurement.Burnt.class)),
             rule("sheet weighed couched and dry", "vat", "@vat", "solids = dry/wet", EACH, Case::couched,
                     List.of("web.solids-couched"), List.of(Measurement.WeighedSheet.class)),
             rule("sheets weighed dry", "vat and the planned " + BatchRecord.SHEET_SOLIDS, "@vat",
@@ -149,9 +181,21 @@ final class ClosedForms {
                     seen -> free(seen).map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
                             + seen.record().beater()),
                     Case::shrinkageTime, List.of("shrinkage.time"), List.of(Measurement.Marks.class)),
+            rule("marks on sheets or strips dried free, of two water retention values",
+                    "furnish, water retention value", "furnish",
+                    "A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
+                    seen -> free(seen).filter(marks -> !seen.record().measurements(Measurement.WaterSpun.class)
+                            .isEmpty()).map(marks -> seen.record().furnish()),
+                    Case::shrinkageByRetention,
+                    List.of("shrinkage.per-water-retention", "shrinkage.water-retention-intercept"),
+                    List.of(Measurement.Marks.class)),
             rule("marks on a sheet dried free", "furnish", "furnish", "across less along",
                     seen -> free(seen).map(marks -> seen), Case::directions,
                     List.of("shrinkage.direction-difference"), List.of(Measurement.Marks.class)),
+            rule("strip measured in two airs", "furnish", "furnish",
+                    "both numbers scaled by (L2/L1 − 1)/(M2 − M1) over what was foretold", EACH, Case::twoAirs,
+                    List.of("hygroexpansion.base", "hygroexpansion.per-shrinkage"),
+                    List.of(Measurement.TwoAirs.class)),
             rule("sheets weighed twice in the dryer", "furnish and the dryer itself", "@dryer",
                     "fan stack: eps = E/(m_da (Ws − W)); loft, boards: time over that of wet faces; blotters:"
                             + " (M_k/M_0)^(1/k)",
@@ -232,6 +276,71 @@ final class ClosedForms {
                     LEFT_MOISTURE, true);
         }
 
+        Assumptions fibreYield() {
+            Measurement.Cooked cooked = one(Measurement.Cooked.class);
+            Fibre fibre = cooked.fibre();
+            Assumption moisture = FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, store);
+            double dry = Kinds.MASS.siAboveZero(cooked.asBought().value(), "mass of " + fibre + " before cooking")
+                    * (1 - moisture.likelySi());
+            double found = Kinds.MASS.siWithin(cooked.stuff().value(), "stuff of " + fibre + " after cooking", 0, dry)
+                    / dry;
+            double half = Math.hypot(found * (moisture.highSi() - moisture.lowSi()) / 2 / (1 - moisture.likelySi()),
+                    FIVE_PERCENT_POINT * Math.hypot(cooked.stuff().error().si(),
+                            found * (1 - moisture.likelySi()) * cooked.asBought().error().si()) / dry);
+            return share(store, "fibre.yield", fibre.scope(), found, Math.hypot(half, LEFT_YIELD));
+        }
+
+        Assumptions chart() {
+            Measurement.BothTesters read = one(Measurement.BothTesters.class);
+            return DrainabilityModel.calibrateChart(store, Scope.GENERAL, read.number(), read.freeness());
+        }
+
+        /** Only one point can be moved, so the most beaten sample is taken and the others kept for the record. */
+        Assumptions waterSpun() {
+            Measurement.WaterSpun most = seen.stream().map(one -> (Measurement.WaterSpun) one.reading())
+                    .max(Comparator.comparingDouble(one -> one.number().value().si())).orElseThrow();
+            List<Measurement.WaterSpun> same = seen.stream().map(one -> (Measurement.WaterSpun) one.reading())
+                    .filter(one -> one.number().value().si() == most.number().value().si()).toList();
+            double value = same.stream().mapToDouble(one -> one.value().value().si()).average().orElseThrow();
+            double error = Math.sqrt(same.stream().mapToDouble(one -> one.value().error().si())
+                    .map(one -> one * one).sum()) / same.size();
+            // The value stands at a number that is itself read: along the line, an error of it is one of the value.
+            Optional<Double> slope = slope(most);
+            double byNumber = slope.map(rise -> rise * most.number().error().si()).orElse(0.0);
+            Assumptions found = WaterRetentionModel.calibrate(store, furnish().scope(), most.number().value(),
+                    Reading.of(Kinds.WATER_RETENTION.ofSi(value, "g/g"),
+                            Kinds.WATER_RETENTION.ofSi(Math.hypot(error, byNumber), "g/g")), most.spin());
+            String id = "fibre.water-retention-well-beaten";
+            Assumption after = found.get(id, furnish().scope());
+            Optional<Assumption> known = store.find(id, furnish().scope());
+            if (known.isPresent() && known.get().basis() != Basis.GIVEN && known.get().low() < known.get().high()
+                    && after.high() / after.low() > known.get().high() / known.get().low()) {
+                // The number must not move without its value.
+                throw Refused.of("calibration.less-sure",
+                        id + ": the readings leave " + Units.fourDigits(after.low()) + " to "
+                                + Units.fourDigits(after.high()) + ", less sure than the "
+                                + Units.fourDigits(known.get().low()) + " to " + Units.fourDigits(known.get().high())
+                                + " known without them; that is kept. Measure more surely.",
+                        "assumption", id);
+            }
+            if (same.size() < seen.size()) {
+                notices.add(Notice.note("calibration.most-beaten",
+                        "Water retention of " + furnish() + ": of " + seen.size()
+                                + " samples the most beaten, at " + most.number().value()
+                                + ", tells the point of well-beaten fibre; the less beaten tell shrinkage only.",
+                        "samples", seen.size(), "number", most.number().value().toString()));
+            }
+            return found;
+        }
+
+        private Optional<Double> slope(Measurement.WaterSpun spun) {
+            Scope of = furnish().scope();
+            Optional<Assumption> unbeaten = store.find("fibre.water-retention-unbeaten", of);
+            double steps = spun.number().value().si() - store.si("beating.drainability-unbeaten", of);
+            return unbeaten.filter(least -> steps > 0)
+                    .map(least -> (spun.value().value().si() - least.likelySi()) / steps);
+        }
+
         Assumptions beating() {
             List<BeatingRecord.Point<SchopperRiegler>> points = new ArrayList<>();
             for (Seen one : seen) {
@@ -281,6 +390,48 @@ final class ClosedForms {
                     dried.vat().error().si() * water / there) / there, LEFT_RETENTION / FIVE_PERCENT_POINT);
             return RetentionModel.calibrate(store, furnish().scope().on(vat()),
                     Reading.of(Kinds.SHARE.ofSi(retention, "%"), Kinds.SHARE.ofSi(error, "%")));
+        }
+
+        Assumptions jar() {
+            Measurement.JarCompared jar = one(Measurement.JarCompared.class);
+            Amount<Share> found = RetentionModel.fromJar(jar.given().value(), jar.vat().value(), jar.jar().value());
+            double given = jar.given().value().si();
+            double lost = 1 - found.si();
+            double error = Math.hypot(lost * relative(jar.given()),
+                    Math.hypot(jar.jar().value().si() * jar.vat().error().si(),
+                            jar.jar().error().si() * jar.vat().value().si()) / given);
+            return additive(jar.additive(), jar.circumstance(), found.si(), error);
+        }
+
+        Assumptions burnt() {
+            Measurement.Burnt burnt = one(Measurement.Burnt.class);
+            Assumption fibre = store.get("vat.retention", furnish().scope().on(vat()));
+            Reading<Dose> dose = burnt.dose();
+            Reading<Share> sheet = burnt.sheetAsh();
+            Reading<Share> bare = burnt.fibreAsh();
+            double found = kept(burnt, dose.value(), sheet.value(), bare.value());
+            // All steps are towards less, so that none ends above everything.
+            double byDose = kept(burnt, plus(dose), sheet.value(), bare.value()) - found;
+            double bySheet = kept(burnt, dose.value(),
+                    Kinds.SHARE.ofSi(Math.max(bare.value().si(), sheet.value().si() - sheet.error().si()), "%"),
+                    bare.value()) - found;
+            double byBare = kept(burnt, dose.value(), sheet.value(),
+                    Kinds.SHARE.ofSi(Math.min(sheet.value().si(), bare.value().si() + bare.error().si()), "%")) - found;
+            double byFibre = found * (fibre.highSi() - fibre.lowSi()) / (2 * FIVE_PERCENT_POINT * fibre.likelySi());
+            return additive(burnt.additive(), burnt.circumstance(), found,
+                    Math.hypot(Math.hypot(byDose, byFibre), Math.hypot(bySheet, byBare)));
+        }
+
+        private double kept(Measurement.Burnt burnt, Amount<Dose> dose, Amount<Share> sheet, Amount<Share> fibre) {
+            return RetentionModel.from(store, furnish().scope().on(vat())).retentionOfShare(
+                    AdditiveDose.of(burnt.additive(), dose),
+                    RetentionModel.shareFromAsh(sheet, fibre, burnt.residue())).si();
+        }
+
+        private Assumptions additive(Additive additive, RetentionModel.Circumstance circumstance, double found,
+                double error) {
+            return RetentionModel.calibrate(store, additive, circumstance, Reading.of(Kinds.SHARE.ofSi(found, "%"),
+                    Kinds.SHARE.ofSi(Math.hypot(error, LEFT_ADDITIVE / FIVE_PERCENT_POINT), "%")));
         }
 
         Assumptions couched() {
@@ -393,6 +544,34 @@ final class ClosedForms {
                     ShrinkageModel.calibrate(store, furnish().scope().on(beater()), strips);
             notices.addAll(fit.notices());
             return fit.assumptions();
+        }
+
+        Assumptions shrinkageByRetention() {
+            List<Spun> strips = new ArrayList<>();
+            for (Seen one : seen) {
+                Case single = new Case(store, List.of(one), dryers);
+                Measurement.WaterSpun spun = single.companion(Measurement.WaterSpun.class, "the water retention value");
+                if (spun.spin() != WaterRetentionModel.Spin.ISO_23714) {
+                    throw needs("a water retention value spun by ISO 23714");
+                }
+                Shrinkage both = shrinkage((Measurement.Marks) one.reading());
+                strips.add(new Spun(spun.value().value(), Kinds.LINEAR_SHRINKAGE.ofSi(
+                        (both.alongFraction() + both.acrossFraction()) / 2, "%")));
+                companions.addAll(single.companions);
+            }
+            Spun first = strips.stream().min(Spun.BY_WATER).orElseThrow();
+            Spun second = strips.stream().max(Spun.BY_WATER).orElseThrow();
+            if (!(second.retention().si() > first.retention().si())) {
+                throw needs("dried free of a second water retention value");
+            }
+            return ShrinkageModel.calibrateByRetention(store, furnish().scope(), first.retention(), first.shrinkage(),
+                    second.retention(), second.shrinkage());
+        }
+
+        Assumptions twoAirs() {
+            Measurement.TwoAirs strip = one(Measurement.TwoAirs.class);
+            return HygroexpansionModel.calibrate(store, furnish().scope(), strip.first(), strip.second(),
+                    strip.shrunk(), SorptionModel.from(store, furnish()), strip.firstAir(), strip.secondAir());
         }
 
         Assumptions directions() {

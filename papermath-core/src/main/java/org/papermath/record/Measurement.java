@@ -13,13 +13,21 @@ import javax.measure.quantity.Volume;
 import org.papermath.air.Air;
 import org.papermath.evidence.Reading;
 import org.papermath.fibre.Fibre;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.CanadianFreeness;
+import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
+import org.papermath.quantity.SolutionStrength;
+import org.papermath.quantity.WaterRetention;
 import org.papermath.sheet.Restraint;
 
 /**
@@ -216,6 +224,76 @@ public sealed interface Measurement {
                         work.word() + ": " + count + " given; 1 or more is wanted.", "given", count, "least", 1);
             }
         }
+    }
+
+    /**
+     * Raw fibre or rags weighed before cooking, and the stuff that came of them.
+     *
+     * @param fibre the fibre
+     * @param asBought the mass that was sorted and cooked, as bought
+     * @param stuff the oven-dry mass of all that is left for the beater
+     */
+    record Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) implements Measurement {
+    }
+
+    /**
+     * One pulp read on both testers.
+     *
+     * @param number its Schopper–Riegler number
+     * @param freeness its Canadian Standard freeness
+     */
+    record BothTesters(Reading<SchopperRiegler> number, Reading<CanadianFreeness> freeness) implements Measurement {
+    }
+
+    /**
+     * The water retention value of a sample of the stock.
+     *
+     * @param number the Schopper–Riegler number of the sample
+     * @param value its water retention value
+     * @param spin how it was spun
+     */
+    record WaterSpun(Reading<SchopperRiegler> number, Reading<WaterRetention> value, WaterRetentionModel.Spin spin)
+            implements Measurement {
+    }
+
+    /**
+     * A jar of white water held beside a row of dilutions of the additive.
+     *
+     * @param additive the additive
+     * @param circumstance what helped to keep it in the sheet
+     * @param given what was given to the vat of it, product or active matter as the row of dilutions counts it
+     * @param vat the volume of the vat
+     * @param jar the strength of the dilution that looks the same
+     */
+    record JarCompared(Additive additive, RetentionModel.Circumstance circumstance, Reading<Mass> given,
+            Reading<Volume> vat, Reading<SolutionStrength> jar) implements Measurement {
+    }
+
+    /**
+     * A sheet burnt to ash.
+     *
+     * @param additive the filler
+     * @param circumstance what helped to keep it in the sheet
+     * @param dose filler given on oven-dry fibre
+     * @param sheetAsh ash over the oven-dry sheet
+     * @param fibreAsh ash over oven-dry fibre of the fibre alone
+     * @param residue what the filler alone leaves, over itself
+     */
+    record Burnt(Additive additive, RetentionModel.Circumstance circumstance, Reading<Dose> dose,
+            Reading<Share> sheetAsh, Reading<Share> fibreAsh, Amount<Share> residue) implements Measurement {
+    }
+
+    /**
+     * A strip of the finished sheet measured in two airs, at rest in each.
+     *
+     * @param shrunk what it shrank in that direction when it was dried
+     * @param first its length in the first air
+     * @param firstAir the first air
+     * @param second its length in the second air
+     * @param secondAir the second air, damper or drier
+     */
+    record TwoAirs(Amount<LinearShrinkage> shrunk, Reading<Length> first, Air firstAir, Reading<Length> second,
+            Air secondAir) implements Measurement {
     }
 
     /** Where sheets and pieces are rejected. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.minutes;
 import static org.papermath.quantity.Amounts.mm;
 
@@ -15,6 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.quantity.Dose;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.record.BatchRecord;
 import org.papermath.record.Calibration;
@@ -51,5 +58,24 @@ class CalibratedPlanTest {
         assertThat(calibration.assumptions().si("web.solids-pressed",
                 Scope.of("fog blue").on("boards")))
                 .isCloseTo(Kinds.SOLIDS.of(100 * 11 / 31.0, "%").si(), withinPercentage(1e-6));
+    }
+
+    @Test
+    void planFindsWhatAJarToldOfAnAdditiveWithACapital() {
+        Additive blue = Additive.of("Smalt Blue", Additive.Purpose.PIGMENT);
+        BatchRecord record = BatchRecord.builder("second fog", LocalDate.of(2026, 5, 9)).add(
+                new Measurement.JarCompared(blue, RetentionModel.Circumstance.PLAIN, Reading.of(grams(20), grams(0.1)),
+                        Reading.of(litres(80), litres(1)), Reading.of(Kinds.SOLUTION_STRENGTH.of(0.1, "g/L"),
+                                Kinds.SOLUTION_STRENGTH.of(0.01, "g/L")))).build();
+        Studio knowing = STUDIO.knowing(Calibration.of(STUDIO.assumptions(), List.of(record), List.of()).assumptions());
+        Order order = Order.of("reading evening").recipe(Recipe.of("fog blue", Furnish.of(Fibres.ABACA))
+                .beaten(hours(2.5)).adding(blue, Dose.percent(2)).build())
+                .piece(Piece.of("place card", 40, "fog blue").sized(mm(60), mm(90)).weighing(Grammage.gsm(220)).build())
+                .build();
+        assertThat(MakingPlan.of(order, knowing).assumptionsUsed())
+                .filteredOn(one -> one.id().equals("additive.retention")).singleElement().satisfies(one -> {
+                    assertThat(one.key()).isEqualTo("additive.retention[smalt blue]");
+                    assertThat(one.likely()).isEqualTo(0.6);
+                });
     }
 }

@@ -27,6 +27,11 @@ import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.DrainabilityModel;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -240,7 +245,8 @@ class CalibrationTest {
     @Test
     void dryersTellTheirConstants() {
         Measurement.Dried wet = new Measurement.Dried(Reading.of(grams(3000), grams(5)),
-                Reading.of(grams(2600), grams(5)), Reading.of(hours(2), minutes(1)), Reading.of(grams(1000), grams(5)), Kinds.AREA.of(10, "m2"), 2, ROOM);
+                Reading.of(grams(2600), grams(5)), Reading.of(hours(2), minutes(1)), Reading.of(grams(1000), grams(5)),
+                Kinds.AREA.of(10, "m2"), 2, ROOM);
         found(of(batch("first").dryer("the stack").add(wet).build()), "drying.fan-efficiency", Scope.at("the stack"));
         assertThat(found(of(batch("second").dryer("the blotters").add(wet).build()), "drying.blotter-kept",
                 Scope.at("the blotters")).likely()).isCloseTo(Math.sqrt(1.6 / 2), within(1e-9));
@@ -349,6 +355,144 @@ class CalibrationTest {
             assertThat(notice.text()).isEqualTo("beating.rate[abaca@big beater]: measured as 1.686, outside the"
                     + " 0.28 (0.14–0.56) taken until now. Look at the readings once more.");
         });
+    }
+
+    @Test
+    void cookedFibreTellsItsYield() {
+        BatchRecord record = batch("first").add(
+                new Measurement.MoistureSample(Fibres.ABACA, Reading.of(grams(20), grams(0.01)),
+                        Reading.of(grams(18), grams(0.01))),
+                new Measurement.Cooked(Fibres.ABACA, Reading.of(grams(2000), grams(5)),
+                        Reading.of(grams(1170), grams(20)))).build();
+        Calibration calibration = of(record);
+        // 1170 of the 1800 g that 2000 g hold at 10 % water
+        Assumption yield = found(calibration, "fibre.yield", Scope.of("abaca"));
+        assertThat(yield.likely()).isCloseTo(0.65, within(1e-9));
+        // 1.645 · 20/1800 by the scale, 0.02 by the next bale, 0.003 by the moisture
+        assertThat(yield.high() - yield.low()).isCloseTo(2 * Math.hypot(1.645 * 20 / 1800, 0.02), within(0.001));
+        assertThat(calibration.unused()).isEmpty();
+        assertThat(of(batch("second").add(new Measurement.Cooked(Fibres.ABACA, Reading.of(grams(1000), grams(5)),
+                Reading.of(grams(990), grams(5)))).build()).unused()).singleElement()
+                .satisfies(one -> assertThat(one.why().text()).startsWith("stuff of abaca after cooking: 990 g"));
+    }
+
+    @Test
+    void jarOfWhiteWaterTellsWhatThePigmentLeavesInIt() {
+        Additive ochre = Additive.of("red ochre", Additive.Purpose.PIGMENT);
+        Calibration calibration = of(batch("first").add(new Measurement.JarCompared(ochre,
+                RetentionModel.Circumstance.PLAIN, Reading.of(grams(24), grams(0.1)),
+                Reading.of(litres(60), litres(0.5)), Reading.of(Kinds.SOLUTION_STRENGTH.of(0.16, "g/L"),
+                        Kinds.SOLUTION_STRENGTH.of(0.01, "g/L")))).build());
+        // 0.16 g/L in 60 L are 9.6 of the 24 g
+        Assumption kept = found(calibration, "additive.retention", Scope.of("red ochre", "pigment"));
+        assertThat(kept.likely()).isCloseTo(0.6, within(1e-9));
+        assertThat(kept.high() - kept.low()).isCloseTo(2 * Math.hypot(1.645 * 0.01 * 60 / 24, 0.02), within(0.001));
+        assertThat(RetentionModel.from(calibration.assumptions(), Scope.of("abaca"))
+                .additive(ochre, RetentionModel.Circumstance.PLAIN).si()).isCloseTo(0.6, within(1e-9));
+        assertThat(calibration.unused()).isEmpty();
+    }
+
+    private static Measurement burnt(double dose, double ash) {
+        return new Measurement.Burnt(Additive.of("china clay", Additive.Purpose.FILLER),
+                RetentionModel.Circumstance.WITH_AID,
+                Reading.of(Kinds.DOSE.of(dose, "%"), Kinds.DOSE.of(0.1, "%")),
+                Reading.of(Kinds.SHARE.of(ash, "%"), Kinds.SHARE.of(0.1, "%")),
+                Reading.of(Kinds.SHARE.of(0.5, "%"), Kinds.SHARE.of(0.05, "%")), Kinds.SHARE.of(86, "%"));
+    }
+
+    @Test
+    void ashTellsWhatTheSheetKeepsOfTheFiller() {
+        Calibration calibration = of(batch("first").add(burnt(10, 7)).build());
+        double share = (0.07 - 0.005) / (0.86 - 0.005);
+        double fibre = TABLE.si("vat.retention", Scope.of("abaca").on("long vat"));
+        Assumption kept = found(calibration, "additive.retention", Scope.of("china clay", "clay").on("with aid"));
+        assertThat(kept.likely()).isCloseTo(share / (1 - share) / 0.1 * fibre, within(1e-9)).isBetween(0.75, 0.85);
+        assertThat(kept.high() - kept.low()).isBetween(0.04, 0.15);
+        assertThat(calibration.unused()).isEmpty();
+        assertThat(of(batch("second").add(burnt(5, 7)).build()).unused()).singleElement()
+                .satisfies(one -> assertThat(one.why().code()).isEqualTo("additive.more-than-given"));
+    }
+
+    private static Measurement spun(double number, double value, WaterRetentionModel.Spin spin) {
+        return new Measurement.WaterSpun(
+                Reading.of(SchopperRiegler.degrees(number), SchopperRiegler.degrees(0.5)),
+                Reading.of(Kinds.WATER_RETENTION.of(value, "g/g"), Kinds.WATER_RETENTION.of(0.02, "g/g")), spin);
+    }
+
+    @Test
+    void spunSampleMovesThePointOfWellBeatenFibre() {
+        WaterRetentionModel.Spin spin = WaterRetentionModel.Spin.ISO_23714;
+        Calibration calibration = of(batch("first").add(spun(45, 1.7, spin)).build(),
+                batch("second").add(spun(54, 2.0, spin), spun(54, 2.1, spin),
+                        spun(60, 3, WaterRetentionModel.Spin.AT_900_G)).build());
+        assertThat(found(calibration, "fibre.drainability-well-beaten", Scope.of("abaca")).likely()).isEqualTo(54);
+        Assumption value = found(calibration, "fibre.water-retention-well-beaten", Scope.of("abaca"));
+        assertThat(value.likely()).isCloseTo(2.05, within(1e-9));
+        // 0.02 of the two values, over √2, and half a degree along the line of 0.95 in 40
+        double error = Math.hypot(0.02 / Math.sqrt(2), 0.5 * 0.9 / 40);
+        assertThat(Math.log(value.high() / value.likely()))
+                .isCloseTo(1.645 * Math.max(0.02, error / 2.05), within(0.001));
+        assertThat(calibration.notices()).singleElement().satisfies(notice -> assertThat(notice.text()).isEqualTo(
+                "Water retention of 100 % abaca: of 3 samples the most beaten, at 54 °SR, tells the point of"
+                        + " well-beaten fibre; the less beaten tell shrinkage only."));
+        assertThat(calibration.unused()).singleElement()
+                .satisfies(one -> assertThat(one.why().code()).isEqualTo("water-retention.spin-refused"));
+        Calibration unsure = of(batch("third").add(new Measurement.WaterSpun(
+                Reading.of(SchopperRiegler.degrees(54), SchopperRiegler.degrees(1)),
+                Reading.of(Kinds.WATER_RETENTION.of(2, "g/g"), Kinds.WATER_RETENTION.of(0.5, "g/g")), spin)).build());
+        assertThat(unsure.changes()).isEmpty();
+        assertThat(unsure.unused()).singleElement()
+                .satisfies(one -> assertThat(one.why().code()).isEqualTo("calibration.less-sure"));
+    }
+
+    @Test
+    void onePulpOnBothTestersMovesTheChart() {
+        Measurement both = new Measurement.BothTesters(
+                Reading.of(SchopperRiegler.degrees(40), SchopperRiegler.degrees(1)),
+                Reading.of(Kinds.CANADIAN_FREENESS.of(300, "mL_CSF"), Kinds.CANADIAN_FREENESS.of(5, "mL_CSF")));
+        Calibration calibration = of(batch("first").add(both).build());
+        double chart = DrainabilityModel.standard().schopperRieglerOf(Kinds.CANADIAN_FREENESS.of(300, "mL_CSF"))
+                .value().likely().si();
+        Assumption offset = found(calibration, "freeness.chart-offset", Scope.GENERAL);
+        assertThat(offset.likely()).isCloseTo(40 - chart, within(1e-6));
+        assertThat(offset.high() - offset.low()).isBetween(3.29, 4.5);
+        // A freeness read in the same batch is turned over with the chart so moved.
+        Measurement read = new Measurement.FreenessRead(Reading.of(hours(3), minutes(2)),
+                Reading.of(Kinds.CANADIAN_FREENESS.of(300, "mL_CSF"), Kinds.CANADIAN_FREENESS.of(5, "mL_CSF")));
+        assertThat(found(of(batch("second").add(read, both).build()), "beating.rate",
+                Scope.of("abaca").on("big beater")).likely()).isCloseTo(Math.log(81.0 / 55) / 3, within(1e-6));
+    }
+
+    @Test
+    void stripsOfTwoWaterRetentionValuesTellTheLine() {
+        WaterRetentionModel.Spin spin = WaterRetentionModel.Spin.ISO_23714;
+        BatchRecord dry = batch("first").add(spun(20, 1.2, spin), marks(Restraint.HUNG, 194, 194)).build();
+        BatchRecord wet = batch("second").add(spun(54, 2.2, spin), marks(Restraint.HUNG, 180, 180)).build();
+        Calibration calibration = of(dry, wet);
+        // 3 % at 1.2, 10 % at 2.2
+        assertThat(found(calibration, "shrinkage.per-water-retention", Scope.of("abaca")).likely())
+                .isCloseTo(0.07, within(1e-9));
+        assertThat(found(calibration, "shrinkage.water-retention-intercept", Scope.of("abaca")).likely())
+                .isCloseTo(1.2 - 0.03 / 0.07, within(1e-9));
+        assertThat(of(dry).unused()).anySatisfy(one -> assertThat(one.why().text()).isEqualTo("calibration: first does"
+                + " not say dried free of a second water retention value, which this reading needs."));
+        assertThat(of(dry, batch("third").add(spun(54, 2.2, WaterRetentionModel.Spin.AT_900_G),
+                marks(Restraint.HUNG, 180, 180)).build()).changes()).extracting(change -> change.after().id())
+                .doesNotContain("shrinkage.per-water-retention");
+    }
+
+    @Test
+    void stripInTwoAirsTellsHowFarPaperMoves() {
+        Air damp = Air.of(celsius(20), RelativeHumidity.percent(75));
+        Calibration calibration = of(batch("first").add(new Measurement.TwoAirs(Kinds.LINEAR_SHRINKAGE.of(5, "%"),
+                Reading.of(mm(400), mm(0.05)), ROOM, Reading.of(mm(402), mm(0.05)), damp)).build());
+        SorptionModel sorption = SorptionModel.from(TABLE, Furnish.of(Fibres.ABACA));
+        double measured = 0.005 / (sorption.ratio(damp).si() - sorption.ratio(ROOM).si());
+        Assumption base = found(calibration, "hygroexpansion.base", Scope.of("abaca"));
+        Assumption slope = found(calibration, "hygroexpansion.per-shrinkage", Scope.of("abaca"));
+        assertThat(base.likely() + 0.05 * slope.likely()).isCloseTo(measured, within(1e-9));
+        assertThat(base.likely() / slope.likely()).isCloseTo(0.05 / 1.2, within(1e-9));
+        assertThat(calibration.unused()).isEmpty();
     }
 
     @Test
