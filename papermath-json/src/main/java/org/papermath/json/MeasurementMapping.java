@@ -17,14 +17,22 @@ import javax.measure.quantity.Volume;
 import org.papermath.air.Air;
 import org.papermath.evidence.Reading;
 import org.papermath.fibre.Fibre;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.CanadianFreeness;
+import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
+import org.papermath.quantity.SolutionStrength;
+import org.papermath.quantity.WaterRetention;
 import org.papermath.record.Measurement;
 import org.papermath.sheet.Restraint;
 
@@ -45,6 +53,12 @@ final class MeasurementMapping {
     static final String FINISHED = "finished";
     static final String MARKS = "marks";
     static final String HOURS = "hours";
+    static final String COOKED = "cooked";
+    static final String BOTH_TESTERS = "both testers";
+    static final String WATER_SPUN = "water spun";
+    static final String JAR_COMPARED = "jar compared";
+    static final String BURNT = "burnt";
+    static final String TWO_AIRS = "two airs";
     static final int MOST = 1_000_000_000;
 
     private static final Map<String, Function<ObjectAt, Got<? extends Measurement>>> BY_WORD = new LinkedHashMap<>();
@@ -65,6 +79,12 @@ final class MeasurementMapping {
         BY_WORD.put(FINISHED, MeasurementMapping::finished);
         BY_WORD.put(MARKS, MeasurementMapping::marks);
         BY_WORD.put(HOURS, MeasurementMapping::hours);
+        BY_WORD.put(COOKED, MeasurementMapping::cooked);
+        BY_WORD.put(BOTH_TESTERS, MeasurementMapping::bothTesters);
+        BY_WORD.put(WATER_SPUN, MeasurementMapping::waterSpun);
+        BY_WORD.put(JAR_COMPARED, MeasurementMapping::jarCompared);
+        BY_WORD.put(BURNT, MeasurementMapping::burnt);
+        BY_WORD.put(TWO_AIRS, MeasurementMapping::twoAirs);
     }
 
     private MeasurementMapping() {
@@ -174,8 +194,57 @@ final class MeasurementMapping {
             reading(out, "time", one.time());
             out.member("count").count(one.count());
         } else {
+            writeTold(out, measurement);
+        }
+    }
+
+    private static void writeTold(ObjectOut out, Measurement measurement) {
+        if (measurement instanceof Measurement.Cooked one) {
+            what(out, COOKED);
+            FibreMapping.write(out.member("fibre"), one.fibre());
+            reading(out, "asBought", one.asBought());
+            reading(out, "stuff", one.stuff());
+        } else if (measurement instanceof Measurement.BothTesters one) {
+            what(out, BOTH_TESTERS);
+            reading(out, "number", one.number());
+            reading(out, "freeness", one.freeness());
+        } else if (measurement instanceof Measurement.WaterSpun one) {
+            what(out, WATER_SPUN);
+            reading(out, "number", one.number());
+            reading(out, "retention", one.value());
+            out.member("spin").text(Common.word(one.spin()));
+        } else if (measurement instanceof Measurement.JarCompared one) {
+            what(out, JAR_COMPARED);
+            additive(out, one.additive(), one.circumstance());
+            reading(out, "given", one.given());
+            reading(out, "volume", one.vat());
+            reading(out, "jar", one.jar());
+        } else if (measurement instanceof Measurement.Burnt one) {
+            what(out, BURNT);
+            additive(out, one.additive(), one.circumstance());
+            reading(out, "dose", one.dose());
+            reading(out, "sheetAsh", one.sheetAsh());
+            reading(out, "fibreAsh", one.fibreAsh());
+            out.member("residue").quantity(one.residue());
+        } else if (measurement instanceof Measurement.TwoAirs one) {
+            what(out, TWO_AIRS);
+            out.member("shrunk").quantity(one.shrunk());
+            reading(out, "first", one.first());
+            out.member("firstAir").object(in -> AirMapping.write(in, one.firstAir()));
+            reading(out, "second", one.second());
+            out.member("secondAir").object(in -> AirMapping.write(in, one.secondAir()));
+        } else {
             throw new IllegalStateException("a measurement nobody writes: " + measurement);
         }
+    }
+
+    private static void additive(ObjectOut out, Additive additive, RetentionModel.Circumstance circumstance) {
+        out.member("additive").object(in -> {
+            in.member("name").text(additive.name());
+            in.member("purpose").text(Common.word(additive.purpose()));
+            additive.activeFraction().ifPresent(active -> in.member("active").quantity(active));
+        });
+        out.member("circumstance").text(Common.word(circumstance));
     }
 
     private static void what(ObjectOut out, String word) {
@@ -308,6 +377,75 @@ final class MeasurementMapping {
         Got<Reading<Time>> time = required(in, "time", Kinds.TIME);
         Got<Integer> count = in.required("count").count(1, MOST);
         return in.make(() -> new Measurement.Hours(work.get(), time.get(), count.get()));
+    }
+
+    private static Got<Measurement> cooked(ObjectAt in) {
+        Got<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        Got<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
+        Got<Reading<Mass>> stuff = required(in, "stuff", Kinds.MASS);
+        return in.make(() -> new Measurement.Cooked(fibre.get(), asBought.get(), stuff.get()));
+    }
+
+    private static Got<Measurement> bothTesters(ObjectAt in) {
+        Got<Reading<SchopperRiegler>> number = required(in, "number", Kinds.SCHOPPER_RIEGLER);
+        Got<Reading<CanadianFreeness>> freeness = required(in, "freeness", Kinds.CANADIAN_FREENESS);
+        return in.make(() -> new Measurement.BothTesters(number.get(), freeness.get()));
+    }
+
+    private static Got<Measurement> waterSpun(ObjectAt in) {
+        Got<Reading<SchopperRiegler>> number = required(in, "number", Kinds.SCHOPPER_RIEGLER);
+        Got<Reading<WaterRetention>> value = required(in, "retention", Kinds.WATER_RETENTION);
+        Got<WaterRetentionModel.Spin> spin = in.required("spin")
+                .choice(List.of(WaterRetentionModel.Spin.values()), Common::word);
+        return in.make(() -> new Measurement.WaterSpun(number.get(), value.get(), spin.get()));
+    }
+
+    private static Got<Measurement> jarCompared(ObjectAt in) {
+        Got<Additive> additive = additive(in);
+        Got<RetentionModel.Circumstance> circumstance = circumstance(in);
+        Got<Reading<Mass>> given = required(in, "given", Kinds.MASS);
+        Got<Reading<Volume>> vat = required(in, "volume", Kinds.VOLUME);
+        Got<Reading<SolutionStrength>> jar = required(in, "jar", Kinds.SOLUTION_STRENGTH);
+        return in.make(() -> new Measurement.JarCompared(additive.get(), circumstance.get(), given.get(), vat.get(),
+                jar.get()));
+    }
+
+    private static Got<Measurement> burnt(ObjectAt in) {
+        Got<Additive> additive = additive(in);
+        Got<RetentionModel.Circumstance> circumstance = circumstance(in);
+        Got<Reading<Dose>> dose = required(in, "dose", Kinds.DOSE);
+        Got<Reading<Share>> sheet = required(in, "sheetAsh", Kinds.SHARE);
+        Got<Reading<Share>> fibre = required(in, "fibreAsh", Kinds.SHARE);
+        Got<Amount<Share>> residue = Common.aboveZero(in.required("residue"), Kinds.SHARE, "residue of the filler");
+        return in.make(() -> new Measurement.Burnt(additive.get(), circumstance.get(), dose.get(), sheet.get(),
+                fibre.get(), residue.get()));
+    }
+
+    private static Got<Measurement> twoAirs(ObjectAt in) {
+        Got<Amount<LinearShrinkage>> shrunk = in.required("shrunk").quantity(Kinds.LINEAR_SHRINKAGE);
+        Got<Reading<Length>> first = required(in, "first", Kinds.LENGTH);
+        Got<Air> firstAir = in.required("firstAir").object(AirMapping::read);
+        Got<Reading<Length>> second = required(in, "second", Kinds.LENGTH);
+        Got<Air> secondAir = in.required("secondAir").object(AirMapping::read);
+        return in.make(() -> new Measurement.TwoAirs(shrunk.get(), first.get(), firstAir.get(), second.get(),
+                secondAir.get()));
+    }
+
+    private static Got<Additive> additive(ObjectAt at) {
+        return at.required("additive").object(in -> {
+            Got<String> name = Common.name(in);
+            Got<Additive.Purpose> purpose = in.required("purpose")
+                    .choice(List.of(Additive.Purpose.values()), Common::word);
+            Got<Amount<Share>> active = Common.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
+            return in.make(() -> {
+                Additive whole = Additive.of(name.get(), purpose.get());
+                return active.optional().map(whole::active).orElse(whole);
+            });
+        });
+    }
+
+    private static Got<RetentionModel.Circumstance> circumstance(ObjectAt in) {
+        return in.required("circumstance").choice(List.of(RetentionModel.Circumstance.values()), Common::word);
     }
 
     private static Got<Restraint> restraint(ValueAt at) {

@@ -3,6 +3,9 @@ package org.papermath.json;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.WaterRetentionModel;
 
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -83,7 +86,38 @@ final class RecordSchemas {
         all.put(MeasurementMapping.HOURS, SchemaObject.object()
                 .required("work", SchemaText.words(List.of(Measurement.Work.values()), Measurement.Work::word))
                 .required("time", time).required("count", some));
+        Object number = SchemaText.reading(Kinds.SCHOPPER_RIEGLER);
+        Object share = SchemaText.reading(Kinds.SHARE);
+        all.put(MeasurementMapping.COOKED, SchemaObject.object().required("fibre", SchemaText.ref("fibre"))
+                .required("asBought", mass).required("stuff", mass));
+        all.put(MeasurementMapping.BOTH_TESTERS, SchemaObject.object().required("number", number)
+                .required("freeness", SchemaText.reading(Kinds.CANADIAN_FREENESS)));
+        all.put(MeasurementMapping.WATER_SPUN, SchemaObject.object().required("number", number)
+                .required("retention", SchemaText.reading(Kinds.WATER_RETENTION))
+                .required("spin", SchemaText.words(List.of(WaterRetentionModel.Spin.values()), Common::word)));
+        all.put(MeasurementMapping.JAR_COMPARED, SchemaObject.object().required("additive", additive())
+                .required("circumstance", circumstance()).required("given", mass)
+                .required("volume", SchemaText.reading(Kinds.VOLUME))
+                .required("jar", SchemaText.reading(Kinds.SOLUTION_STRENGTH)));
+        all.put(MeasurementMapping.BURNT, SchemaObject.object().required("additive", additive())
+                .required("circumstance", circumstance()).required("dose", SchemaText.reading(Kinds.DOSE))
+                .required("sheetAsh", share).required("fibreAsh", share)
+                .required("residue", SchemaText.quantity(Kinds.SHARE)));
+        all.put(MeasurementMapping.TWO_AIRS, SchemaObject.object()
+                .required("shrunk", SchemaText.quantity(Kinds.LINEAR_SHRINKAGE)).required("first", length)
+                .required("firstAir", SchemaText.ref("air")).required("second", length)
+                .required("secondAir", SchemaText.ref("air")));
         return all;
+    }
+
+    private static Object additive() {
+        return SchemaObject.object().required("name", SchemaText.text())
+                .required("purpose", SchemaText.words(List.of(Additive.Purpose.values()), Common::word))
+                .optional("active", SchemaText.quantity(Kinds.SHARE));
+    }
+
+    private static Object circumstance() {
+        return SchemaText.words(List.of(RetentionModel.Circumstance.values()), Common::word);
     }
 
     private static Object restraint() {

@@ -55,7 +55,23 @@ final class Batch {
                  "dryAlong": {"read": "193 mm", "error": "0.5 mm"}, "wetAcross": {"read": "200 mm", "error": "0.5 mm"},
                  "dryAcross": {"read": "190 mm", "error": "0.5 mm"}},
                 {"what": "hours", "work": "forming and couching", "time": {"read": "95 min", "error": "5 min"},
-                 "count": 60}
+                 "count": 60},
+                {"what": "cooked", "fibre": "abaca", "asBought": {"read": "2 kg", "error": "5 g"},
+                 "stuff": {"read": "1.2 kg", "error": "20 g"}},
+                {"what": "both testers", "number": {"read": "40 SR", "error": "1 SR"},
+                 "freeness": {"read": "300 mL_CSF", "error": "5 mL_CSF"}},
+                {"what": "water spun", "number": {"read": "54 SR", "error": "1 SR"},
+                 "retention": {"read": "2 g/g", "error": "0.02 g/g"}, "spin": "iso 23714"},
+                {"what": "jar compared", "additive": {"name": "slate blue", "purpose": "pigment", "active": "50 %"},
+                 "circumstance": "with aid", "given": {"read": "24 g", "error": "0.1 g"},
+                 "volume": {"read": "60 L", "error": "0.5 L"}, "jar": {"read": "0.02 g/L", "error": "0.005 g/L"}},
+                {"what": "burnt", "additive": {"name": "china clay", "purpose": "filler"}, "circumstance": "plain",
+                 "dose": {"read": "10 %", "error": "0.1 %"}, "sheetAsh": {"read": "7 %", "error": "0.1 %"},
+                 "fibreAsh": {"read": "0.5 %", "error": "0.05 %"}, "residue": "86 %"},
+                {"what": "two airs", "shrunk": "5 %", "first": {"read": "400 mm", "error": "0.05 mm"},
+                 "firstAir": {"temperature": "17 Cel", "humidity": "61 %"},
+                 "second": {"read": "402 mm", "error": "0.05 mm"},
+                 "secondAir": {"temperature": "17 Cel", "humidity": "61 %"}}
               ],
               "x-weather": "rain"
             }
