@@ -113,16 +113,20 @@ public final class Psychrometrics {
     /**
      * Wet-bulb temperature from dry-bulb temperature, humidity ratio and air pressure; the dry-bulb temperature itself
      * when the air is saturated or beyond. Near 0 °C air can have two, one over water and one over ice; it is the one
-     * over water then.
+     * over water then. Air between the two branches, which meet at 0 °C with a step, has a wet bulb of 0 °C.
      */
     public static double wetBulb(double celsius, double humidityRatio, double pressure) {
         if (humidityRatio >= saturatedHumidityRatio(celsius, pressure)) {
             return celsius;
         }
         boolean frozen = celsius < 0 || humidityRatio < humidityRatioOfWetBulb(celsius, 0, pressure);
-        // The two branches of the equation meet at 0 °C with a step, so each is searched by itself.
+        double justBelow = Math.min(celsius, -Double.MIN_NORMAL);
+        if (frozen && humidityRatio > humidityRatioOfWetBulb(celsius, justBelow, pressure)) {
+            return Math.min(celsius, 0);
+        }
+        // Each branch is searched by itself.
         return Roots.between(
-                frozen ? COLDEST : 0, frozen ? Math.min(celsius, -Double.MIN_NORMAL) : celsius,
+                frozen ? COLDEST : 0, frozen ? justBelow : celsius,
                 wet -> humidityRatioOfWetBulb(celsius, wet, pressure) - humidityRatio);
     }
 

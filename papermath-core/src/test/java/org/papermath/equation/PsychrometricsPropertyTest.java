@@ -36,7 +36,13 @@ class PsychrometricsPropertyTest {
         double dewPoint = Psychrometrics.dewPoint(vapour);
         assertThat(wetBulb).isLessThanOrEqualTo(celsius).isGreaterThanOrEqualTo(dewPoint - 1e-9);
         assertThat(dewPoint).isLessThanOrEqualTo(celsius + 1e-9);
-        assertThat(Psychrometrics.humidityRatioOfWetBulb(celsius, wetBulb, pressure)).isCloseTo(ratio, within(1e-12));
+        if (wetBulb == 0) {
+            // Between the branch over ice and the branch over water, which meet with a step.
+            assertThat(ratio).isBetween(Psychrometrics.humidityRatioOfWetBulb(celsius, -Double.MIN_NORMAL, pressure),
+                    Psychrometrics.humidityRatioOfWetBulb(celsius, 0, pressure) + 1e-12);
+        } else {
+            assertThat(Psychrometrics.humidityRatioOfWetBulb(celsius, wetBulb, pressure)).isCloseTo(ratio, within(1e-12));
+        }
         assertThat(Psychrometrics.saturationPressure(dewPoint)).isCloseTo(vapour, withinPercentage(1e-8));
         assertThat(Psychrometrics.vapourPressureOfRatio(ratio, pressure)).isCloseTo(vapour, withinPercentage(1e-9));
         assertThat(Psychrometrics.relativeHumidity(celsius, ratio, pressure)).isCloseTo(humidity, within(1e-9));
@@ -62,5 +68,13 @@ class PsychrometricsPropertyTest {
         assertThatThrownBy(() -> Psychrometrics.dewPoint(Double.NaN)).isInstanceOf(ArithmeticException.class);
         assertThatThrownBy(() -> Psychrometrics.wetBulb(20, Double.NaN, 101325))
                 .isInstanceOf(ArithmeticException.class);
+    }
+
+    @net.jqwik.api.Example
+    void justUnderSaturationAtTheFreezingPointTheWetBulbIsThere() {
+        double pressure = Psychrometrics.STANDARD_PRESSURE;
+        double saturated = Psychrometrics.saturatedHumidityRatio(0, pressure);
+        assertThat(Psychrometrics.wetBulb(0, saturated * (1 - 1e-6), pressure)).isZero();
+        assertThat(Psychrometrics.wetBulb(0, saturated * 0.9, pressure)).isNegative().isGreaterThan(-2);
     }
 }
