@@ -29,7 +29,7 @@ class WaterTest {
                 + " unit.");
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void warmerIsThinner(
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 99) double temperature,
             @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double more) {

@@ -9,7 +9,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 
 class BeatingPropertyTest {
-    @Property
+    @Property(seed = "2026")
     void doseAndRateComeBack(
             @ForAll @Scale(9) @DoubleRange(min = 8, max = 25) double start,
             @ForAll @Scale(9) @DoubleRange(min = 85, max = 99) double limit,

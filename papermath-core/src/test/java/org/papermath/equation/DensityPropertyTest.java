@@ -9,7 +9,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 
 class DensityPropertyTest {
-    @Property
+    @Property(seed = "2026")
     void constantAboveTheSaturationPressureAndRisingBelow(
             @ForAll @Scale(6) @DoubleRange(min = 200, max = 1200) double reference,
             @ForAll @Scale(6) @DoubleRange(min = 1.0e6, max = 10e6) double above,
@@ -22,7 +22,7 @@ class DensityPropertyTest {
         assertThat(Density.ofPressure(reference, below * 1.1, 0.4e6, 1e6, exponent)).isGreaterThan(at);
     }
 
-    @Property
+    @Property(seed = "2026")
     void beatingStaysBetweenItsEnds(
             @ForAll @Scale(6) @DoubleRange(min = 300, max = 600) double unbeaten,
             @ForAll @Scale(6) @DoubleRange(min = 1, max = 3) double gain,
@@ -35,7 +35,7 @@ class DensityPropertyTest {
                 .isGreaterThanOrEqualTo(density * (1 - 1e-12));
     }
 
-    @Property
+    @Property(seed = "2026")
     void caliperAndDensityAndBack(
             @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double grammage,
             @ForAll @Scale(6) @DoubleRange(min = 150, max = 1400) double density) {

@@ -15,7 +15,7 @@ class DrainagePropertyTest {
     private static final double G = 9.80665;
 
     /** The closed form against a numerical integration of Darcy's law, dt/dV = mu (alpha R c V + R_m) / (rho g h). */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void closedFormIsTheIntegral(
             @ForAll @Scale(9) @DoubleRange(min = 0.005, max = 0.2) double depth,
             @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 0.98) double part,
@@ -46,7 +46,7 @@ class DrainagePropertyTest {
         assertThat(closed).isCloseTo(integrated, relative(integrated, 1e-8));
     }
 
-    @Property
+    @Property(seed = "2026")
     void timeResistanceAndFiltrateComeBack(
             @ForAll @Scale(9) @DoubleRange(min = 0.002, max = 0.3) double depth,
             @ForAll @Scale(9) @DoubleRange(min = 1e-6, max = 0.999) double part,
@@ -65,7 +65,7 @@ class DrainagePropertyTest {
         assertThat(Drainage.time(filtrate * 0.9, depth, alpha, 1, fibre, wire, 1e-3, 998)).isLessThan(time);
     }
 
-    @Property
+    @Property(seed = "2026")
     void filtrateNeverPassesTheDepth(
             @ForAll @Scale(9) @DoubleRange(min = -1, max = 1e9) double time,
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 1e12) double alpha,

@@ -14,7 +14,7 @@ class FreenessPropertyTest {
     private static final double MU = 1.002e-3;
     private static final double RHO = 998.2;
 
-    @Property
+    @Property(seed = "2026")
     void chartComesBackInsideAndBeyondItsEnds(
             @ForAll @Scale(9) @DoubleRange(min = 10, max = 880) double csf,
             @ForAll @Scale(9) @DoubleRange(min = -3, max = 3) double offset) {
@@ -24,7 +24,7 @@ class FreenessPropertyTest {
     }
 
     /** The side volume counted step by step, from the flow through the mat over what the bottom orifice takes. */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void sideVolumeIsWhatOverflows(
             @ForAll @Scale(9) @DoubleRange(min = 7, max = 10.5) double logAlpha,
             @ForAll @Scale(9) @DoubleRange(min = 1, max = 4) double fibre,

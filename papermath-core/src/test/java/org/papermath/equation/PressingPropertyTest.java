@@ -18,7 +18,7 @@ class PressingPropertyTest {
         return Pressing.ratioAfter(in, end, Pressing.timeConstant(30, grammage, retention), time);
     }
 
-    @Property
+    @Property(seed = "2026")
     void fallsWithPressureAndTimeRisesWithRetentionAndGrammageNeverBelowFloor(
             @ForAll @Scale(6) @DoubleRange(min = 0.82, max = 12) double in,
             @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 4) double retention,
@@ -35,12 +35,12 @@ class PressingPropertyTest {
         assertThat(pressed(in, retention, pressure, grammage * more, time)).isGreaterThanOrEqualTo(ratio - slack);
     }
 
-    @Property
+    @Property(seed = "2026")
     void solidsAndRatioAndBack(@ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double solids) {
         assertThat(Pressing.solidsOfRatio(Pressing.ratioOfSolids(solids))).isCloseTo(solids, within(1e-12));
     }
 
-    @Property
+    @Property(seed = "2026")
     void weighingsGiveBackTheConstants(
             @ForAll @Scale(6) @DoubleRange(min = 0.8, max = 1.4) double factor,
             @ForAll @Scale(6) @DoubleRange(min = 10, max = 90) double reference,
@@ -60,7 +60,7 @@ class PressingPropertyTest {
         assertThat(Pressing.timeToRatio(in, end, tau, second)).isCloseTo(2 * tau, withinPercentage(1e-7));
     }
 
-    @Property
+    @Property(seed = "2026")
     void decreasingPermeabilityFallsWithPressureAndTime(
             @ForAll @Scale(6) @DoubleRange(min = 1, max = 12) double in,
             @ForAll @Scale(6) @DoubleRange(min = 1e4, max = 4e6) double pressure,

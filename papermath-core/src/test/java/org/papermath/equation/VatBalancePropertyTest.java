@@ -18,7 +18,7 @@ class VatBalancePropertyTest {
      * Fibre, water and an additive kept as three separate accounts, sheet by sheet: in = out + left, and the same
      * sheets.
      */
-    @Property
+    @Property(seed = "2026")
     void nothingIsLost(
             @ForAll @IntRange(min = 1, max = 400) int count,
             @ForAll @IntRange(min = 0, max = 40) int every,
@@ -86,7 +86,7 @@ class VatBalancePropertyTest {
         assertThat(waterLeft).isCloseTo(water, relative(waterIn, 1e-12));
     }
 
-    @Property
+    @Property(seed = "2026")
     void theTwoRunsAgreeWhenNothingIsCarried(
             @ForAll @IntRange(min = 0, max = 200) int count,
             @ForAll @IntRange(min = 0, max = 30) int every,
@@ -104,7 +104,7 @@ class VatBalancePropertyTest {
         assertThat(left).isEqualTo(same);
     }
 
-    @Property
+    @Property(seed = "2026")
     void restoringBringsTheConsistencyBack(
             @ForAll @Scale(9) @DoubleRange(min = 0.002, max = 0.01) double wanted,
             @ForAll @Scale(9) @DoubleRange(min = 0.3, max = 1) double part,

@@ -16,7 +16,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 
 class FurnishPropertyTest {
-    @Property
+    @Property(seed = "2026")
     void whatIsDividedAddsUpAgain(@ForAll @Size(min = 1, max = 17) List<@DoubleRange(min = 0.1,
             max = 5000) Double> grams,
             @ForAll @DoubleRange(min = 1, max = 50) double kilograms) {

@@ -143,7 +143,7 @@ class BeatingModelTest {
                 .hasMessage("beating record of x: two readings after 1 h; take their mean.");
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void longerBeatingIsSlowerPulpAndTimesComeBack(
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 12) double hours,
             @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 5) double more) {

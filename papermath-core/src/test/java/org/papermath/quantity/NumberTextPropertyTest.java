@@ -37,12 +37,12 @@ class NumberTextPropertyTest {
         assertThat(new BigDecimal(text)).isEqualByComparingTo(shortest(value));
     }
 
-    @Property
+    @Property(seed = "2026")
     void anyNumberIsPrintedShortest(@ForAll double value) {
         assertShortest(value);
     }
 
-    @Property
+    @Property(seed = "2026")
     void anyDecimalIsPrintedAsItIsSaid(@ForAll @IntRange(min = -999_999_999) int digits,
             @ForAll @IntRange(min = 0, max = 12) int decimals) {
         BigDecimal said = BigDecimal.valueOf(digits, decimals);
@@ -50,7 +50,7 @@ class NumberTextPropertyTest {
         assertThat(new BigDecimal(Units.number(said.doubleValue()))).isEqualByComparingTo(said);
     }
 
-    @Property
+    @Property(seed = "2026")
     void neighboursOfDecimalsAreNotMistakenForThem(@ForAll @DoubleRange(min = -1e9, max = 1e9) double value) {
         double rounded = Math.rint(value * 1000) / 1000;
         assertShortest(Math.nextUp(rounded));
@@ -62,7 +62,7 @@ class NumberTextPropertyTest {
         return Arbitraries.strings().withChars("019.+-eE").ofMinLength(1).ofMaxLength(8);
     }
 
-    @Property(tries = 3000)
+    @Property(tries = 3000, seed = "2026")
     void readsExactlyTheNumbersOfTheGrammar(@ForAll("nearlyNumbers") String text) {
         if (NUMBER.matcher(text).matches() && Double.isFinite(Double.parseDouble(text))) {
             assertThat(Kinds.NUMBER.read(text).value()).isEqualTo(Double.parseDouble(text) + 0.0);

@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 
 class ReamPropertyTest {
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void poundsGoToGrammageAndBack(@ForAll @Scale(9) @DoubleRange(min = 1, max = 80) double width,
             @ForAll @Scale(9) @DoubleRange(min = 1, max = 120) double length,
             @ForAll @IntRange(min = 1, max = 5000) int count,
@@ -30,7 +30,7 @@ class ReamPropertyTest {
     }
 
     /** Against exact decimal arithmetic. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void factorAgreesWithExactArithmetic(@ForAll @IntRange(min = 4, max = 320) int widthQuarters,
             @ForAll @IntRange(min = 4, max = 480) int lengthQuarters,
             @ForAll @IntRange(min = 1, max = 5000) int count) {
@@ -43,7 +43,7 @@ class ReamPropertyTest {
                 .isCloseTo(pounds * exact, relative(pounds * exact, 4e-15));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void equalSubstanceIsEqualGrammage(@ForAll @Scale(9) @DoubleRange(min = 5, max = 60) double width,
             @ForAll @Scale(9) @DoubleRange(min = 5, max = 60) double length,
             @ForAll @IntRange(min = 400, max = 600) int count,
@@ -55,7 +55,7 @@ class ReamPropertyTest {
         assertThat(other.equalSubstance(there, ReamBasis.COVER)).isCloseTo(pounds, relative(pounds, 1e-14));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void mommeAndBack(@ForAll @Scale(9) @DoubleRange(min = 0.01, max = 100) double momme) {
         assertThat(Substance.momme(Substance.ofMomme(momme))).isCloseTo(momme, relative(momme, 1e-14));
     }

@@ -15,7 +15,7 @@ import org.papermath.equation.EnvelopeBlanks;
 
 /** Blanks of any size, folded by geometry. */
 class EnvelopePropertyTest {
-    @Property(tries = 400)
+    @Property(tries = 400, seed = "2026")
     void foldedToTheSizeItSays(@ForAll EnvelopeStyle style,
             @ForAll @Scale(4) @DoubleRange(min = 60, max = 300) double w,
             @ForAll @Scale(4) @DoubleRange(min = 60, max = 300) double h,
@@ -56,7 +56,7 @@ class EnvelopePropertyTest {
         }
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void noSmallerSquareCloses(@ForAll @Scale(4) @DoubleRange(min = 0.03, max = 0.5) double w,
             @ForAll @Scale(4) @DoubleRange(min = 0.03, max = 0.5) double h) {
         double least = EnvelopeBlanks.leastSquare(w, h);

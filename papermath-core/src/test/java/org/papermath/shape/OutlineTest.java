@@ -64,7 +64,7 @@ class OutlineTest {
                 .hasMessageContaining("5 mm inward");
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void shrinkingAndItsInverse(@ForAll @Scale(4) @DoubleRange(min = -20, max = 60) double along,
             @ForAll @Scale(4) @DoubleRange(min = -20, max = 60) double across) {
         Shrinkage shrinkage = Shrinkage.linear(percent(along), percent(across));

@@ -44,7 +44,7 @@ class SquarenessTest {
         assertThatThrownBy(() -> Squareness.ofDiagonals(mm(300), mm(400), mm(90), mm(500))).isInstanceOf(Refused.class);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void slipComesBack(@ForAll @Scale(4) @DoubleRange(min = 100, max = 900) double w,
             @ForAll @Scale(4) @DoubleRange(min = 100, max = 900) double h,
             @ForAll @Scale(4) @DoubleRange(min = 0, max = 30) double slip) {

@@ -246,7 +246,7 @@ class ShrinkageModelTest {
         assertThat(found.assumptions().get("shrinkage.time", Scope.of("abaca")).likely()).isEqualTo(6.5);
     }
 
-    @Property(tries = 250)
+    @Property(tries = 250, seed = "2026")
     void heldMoreShrinksLessAndNeverMoreThanFree(@ForAll @DoubleRange(min = 0, max = 8) double time,
             @ForAll @DoubleRange(min = 0.3, max = 3) double start,
             @ForAll @DoubleRange(min = 0.03, max = 0.25) double end) {

@@ -42,7 +42,7 @@ class VatRunLongDecimalsPropertyTest {
         assertThat(found).isCloseTo(value, relative(value, 1e-12));
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "2026")
     void everySheetAndEveryAccountToTwelveDigits(
             @ForAll @IntRange(min = 1, max = 120) int count,
             @ForAll @Scale(6) @DoubleRange(min = 30, max = 400) double kilograms,
@@ -92,7 +92,7 @@ class VatRunLongDecimalsPropertyTest {
     }
 
     /** The table of a tolerance is followed as a vatman would, from its printed lines alone. */
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "2026")
     void followingTheTableByHandGivesTheSameSheets(
             @ForAll @IntRange(min = 2, max = 100) int count,
             @ForAll @Scale(6) @DoubleRange(min = 30, max = 300) double kilograms,

@@ -32,7 +32,7 @@ class VatRunPropertyTest {
      * Fibre, water and an additive in three accounts of their own, each sheet taken by hand: the same sheets, and
      * nothing lost.
      */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void everySheetAgreesWithThreeAccounts(
             @ForAll @IntRange(min = 1, max = 200) int count,
             @ForAll @Scale(6) @DoubleRange(min = 30, max = 400) double litres,
@@ -90,7 +90,7 @@ class VatRunPropertyTest {
     }
 
     /** Wherever a table is given no sheet leaves the band; where none is, the least vat named in the refusal does. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void rechargesKeepTheBand(
             @ForAll @IntRange(min = 2, max = 150) int count,
             @ForAll @Scale(6) @DoubleRange(min = 10, max = 300) double litres,
@@ -127,7 +127,7 @@ class VatRunPropertyTest {
     }
 
     /** A vat a tenth too thin or too thick, told by one weighed sheet, gives sheets in the band again. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void oneReadingBringsARunBack(
             @ForAll @IntRange(min = 1, max = 12) int after,
             @ForAll @IntRange(min = 1, max = 60) int further,
@@ -158,7 +158,7 @@ class VatRunPropertyTest {
         mended.fibreKilograms().forEach(sheet -> assertThat(sheet).isCloseTo(target, relative(target, 0.05)));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void thickerStockGivesHeavierSheets(
             @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 2) double percent,
             @ForAll @Scale(6) @DoubleRange(min = 1.001, max = 2) double more) {
@@ -167,7 +167,7 @@ class VatRunPropertyTest {
     }
 
     /** Two stocks mixed, or stock given and liquor bailed, leave fibre and level as they were. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void replacingHoldsFibreAndLevel(
             @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double taken,
             @ForAll @Scale(6) @DoubleRange(min = 0.08, max = 0.3) double couched,
@@ -194,7 +194,7 @@ class VatRunPropertyTest {
     }
 
     /** The whole range of what a caller may give: an answer or a named refusal, and never a number that is none. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void answersOrRefuses(
             @ForAll @IntRange(min = 1, max = 300) int count,
             @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 1000) double litres,
