@@ -9,7 +9,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** What is typed into JShell on the pages gives what the pages say. */
-class JShellTranscriptTest {
+class JShellLinesTest {
     private static final String PROMPT = "jshell> ";
     private static final String GIVES = " ==> ";
     private static final String CUT = " ... ";
@@ -83,8 +83,8 @@ class JShellTranscriptTest {
     }
 
     /** Types each line behind a prompt and compares the answer with the line below it. */
-    private static int check(String transcript) {
-        String[] lines = transcript.split("\n");
+    private static int check(String shown) {
+        String[] lines = shown.split("\n");
         int checked = 0;
         for (int i = 0; i < lines.length; i++) {
             if (!lines[i].startsWith(PROMPT)) {
