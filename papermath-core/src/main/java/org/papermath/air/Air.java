@@ -24,16 +24,27 @@ public final class Air {
     private static final double LEAST_HUMIDITY = 0.01;
     private static final double HIGHEST_PLACE = 5000;
 
-    private static final Air REFERENCE = new Air(273.15 + 23, 0.50, STANDARD_PRESSURE);
+    private static final Air REFERENCE = ofSi(273.15 + 23, 0.50, STANDARD_PRESSURE);
 
+    private final Amount<Temperature> temperature;
+    private final Amount<RelativeHumidity> moist;
+    private final Amount<Pressure> pressure;
     private final double kelvin;
     private final double humidity;
     private final double pascals;
 
-    private Air(double kelvin, double humidity, double pascals) {
-        this.kelvin = kelvin;
-        this.humidity = humidity;
-        this.pascals = pascals;
+    private Air(Amount<Temperature> temperature, Amount<RelativeHumidity> moist, Amount<Pressure> pressure) {
+        this.temperature = temperature;
+        this.moist = moist;
+        this.pressure = pressure;
+        this.kelvin = temperature.si();
+        this.humidity = moist.si();
+        this.pascals = pressure.si();
+    }
+
+    private static Air ofSi(double kelvin, double humidity, double pascals) {
+        return new Air(Kinds.TEMPERATURE.ofSi(kelvin, "Cel"), Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%"),
+                Kinds.AIR_PRESSURE.ofSi(pascals, "kPa"));
     }
 
     /**
@@ -45,8 +56,10 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public static Air of(Quantity<Temperature> temperature, Quantity<RelativeHumidity> humidity) {
-        return new Air(Kinds.TEMPERATURE.siWithin(temperature, "air temperature", 273.15, 333.15),
-                Kinds.RELATIVE_HUMIDITY.siWithin(humidity, "relative humidity", 0.01, 1), STANDARD_PRESSURE);
+        Kinds.TEMPERATURE.siWithin(temperature, "air temperature", 273.15, 333.15);
+        Kinds.RELATIVE_HUMIDITY.siWithin(humidity, "relative humidity", 0.01, 1);
+        return new Air(Kinds.TEMPERATURE.check(temperature, "air temperature"),
+                Kinds.RELATIVE_HUMIDITY.check(humidity, "relative humidity"), REFERENCE.pressure);
     }
 
     /**
@@ -67,8 +80,8 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if the pressure is out of range
      */
     public Air at(Quantity<Pressure> pressure) {
-        return new Air(kelvin, humidity, Kinds.AIR_PRESSURE.siWithin(pressure, "pressure of the atmosphere", 50e3,
-                110e3));
+        Kinds.AIR_PRESSURE.siWithin(pressure, "pressure of the atmosphere", 50e3, 110e3);
+        return new Air(temperature, moist, Kinds.AIR_PRESSURE.check(pressure, "pressure of the atmosphere"));
     }
 
     /**
@@ -81,7 +94,7 @@ public final class Air {
      */
     public Air atAltitude(Quantity<Length> altitude) {
         double metres = Kinds.LENGTH.siWithin(altitude, "altitude", 0, HIGHEST_PLACE);
-        return new Air(kelvin, humidity, Psychrometrics.pressureAtAltitude(metres));
+        return new Air(temperature, moist, Kinds.AIR_PRESSURE.ofSi(Psychrometrics.pressureAtAltitude(metres), "kPa"));
     }
 
     /**
@@ -135,7 +148,7 @@ public final class Air {
                             + " humidity, is not met with. See that the sock is wet and the air moves past it.",
                     "wetBulb", wetAmount.toString(), "temperature", dryAmount.toString());
         }
-        return new Air(dry, Math.min(humidity, 1), pascals);
+        return ofSi(dry, Math.min(humidity, 1), pascals);
     }
 
     /**
@@ -244,28 +257,28 @@ public final class Air {
     /**
      * Returns the temperature.
      *
-     * @return the temperature
+     * @return the temperature, in the unit it was given in
      */
     public Amount<Temperature> temperature() {
-        return Kinds.TEMPERATURE.ofSi(kelvin, "Cel");
+        return temperature;
     }
 
     /**
      * Returns the relative humidity.
      *
-     * @return the relative humidity
+     * @return the relative humidity, in the unit it was given in
      */
     public Amount<RelativeHumidity> humidity() {
-        return Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%");
+        return moist;
     }
 
     /**
      * Returns the pressure of the atmosphere.
      *
-     * @return the pressure
+     * @return the pressure, in the unit it was given in
      */
     public Amount<Pressure> pressure() {
-        return Kinds.AIR_PRESSURE.ofSi(pascals, "kPa");
+        return pressure;
     }
 
     @Override

@@ -36,6 +36,7 @@ public final class Assumptions {
     private final String edition;
     private final Map<String, Assumption> table;
     private final Map<String, Assumption> byKey;
+    private final List<Assumption> own;
     /**
      * By id, then by the text of the scope: a look-up asks several scopes and should not glue texts together for each.
      */
@@ -50,6 +51,7 @@ public final class Assumptions {
         this.edition = edition;
         this.table = table;
         this.byKey = byKey;
+        this.own = byKey == table ? List.of() : beyond(table, byKey);
         this.byId = new HashMap<>();
         for (Assumption assumption : byKey.values()) {
             byId.computeIfAbsent(assumption.id(), id -> new HashMap<>()).put(assumption.scope().own(), assumption);
@@ -260,12 +262,17 @@ public final class Assumptions {
      *     addition
      */
     public List<Assumption> own() {
+        return own;
+    }
+
+    private static List<Assumption> beyond(Map<String, Assumption> table, Map<String, Assumption> byKey) {
         List<Assumption> own = new ArrayList<>();
-        for (Map.Entry<String, Assumption> entry : byKey.entrySet()) {
-            if (!entry.getValue().equals(table.get(entry.getKey()))) {
-                own.add(entry.getValue());
+        byKey.forEach((key, row) -> {
+            Assumption shipped = table.get(key);
+            if (row != shipped && !row.equals(shipped)) {
+                own.add(row);
             }
-        }
+        });
         return List.copyOf(own);
     }
 

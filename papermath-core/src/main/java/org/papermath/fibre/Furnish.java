@@ -3,6 +3,7 @@ package org.papermath.fibre;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,10 +26,14 @@ import org.papermath.quantity.Units;
 public final class Furnish {
     /** Shares typed with a few digits may miss one by this much; they are then scaled to add up exactly. */
     private static final double SLACK = 1e-6;
+    /** What the sum of shares may miss by the rounding of numbers alone; they are then left as they were given. */
+    private static final double ROUNDING = 1e-12;
 
-    private final Map<Fibre, Double> shares;
+    private static final Amount<Share> NONE = Kinds.SHARE.of(0, "%");
 
-    private Furnish(Map<Fibre, Double> shares) {
+    private final Map<Fibre, Amount<Share>> shares;
+
+    private Furnish(Map<Fibre, Amount<Share>> shares) {
         this.shares = shares;
     }
 
@@ -39,7 +44,7 @@ public final class Furnish {
      * @return the furnish
      */
     public static Furnish of(Fibre fibre) {
-        return new Furnish(Map.of(fibre, 1.0));
+        return new Furnish(Map.of(fibre, Kinds.SHARE.of(100, "%")));
     }
 
     /**
@@ -98,48 +103,58 @@ public final class Furnish {
      * @throws Refused if there is no fibre or a mass is not above zero
      */
     public static Furnish ofMasses(Map<Fibre, ? extends Quantity<Mass>> ovenDry) {
-        Map<Fibre, Double> masses = new LinkedHashMap<>();
-        ovenDry.forEach((fibre, mass) -> masses.put(fibre, Kinds.MASS.siAboveZero(mass, "oven-dry mass of " + fibre)));
-        return scaled(masses);
+        Map<Fibre, Amount<Mass>> masses = new LinkedHashMap<>();
+        double sum = 0;
+        for (Map.Entry<Fibre, ? extends Quantity<Mass>> part : ovenDry.entrySet()) {
+            String what = "oven-dry mass of " + part.getKey();
+            sum += Kinds.MASS.siAboveZero(part.getValue(), what);
+            masses.put(part.getKey(), Kinds.MASS.check(part.getValue(), what));
+        }
+        double whole = sum;
+        Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
+        masses.forEach((fibre, mass) -> shares.put(fibre, Kinds.SHARE.ofSi(mass.si() / whole, "%")));
+        return sorted(shares);
     }
 
     private static Furnish of(List<Quantity<Share>> shares, List<Fibre> fibres) {
-        Map<Fibre, Double> map = new LinkedHashMap<>();
+        Map<Fibre, Amount<Share>> map = new LinkedHashMap<>();
         double sum = 0;
         for (int i = 0; i < fibres.size(); i++) {
             Fibre fibre = fibres.get(i);
-            double share = Kinds.SHARE.siAboveZero(shares.get(i), "share of " + fibre);
-            if (map.put(fibre, share) != null) {
+            sum += Kinds.SHARE.siAboveZero(shares.get(i), "share of " + fibre);
+            if (map.put(fibre, Kinds.SHARE.check(shares.get(i), "share of " + fibre)) != null) {
                 throw Refused.of("furnish.twice", "furnish: " + fibre + " stands twice. Add its shares together.",
                         "fibre", fibre.id());
             }
-            sum += share;
         }
-        if (!map.isEmpty() && Math.abs(sum - 1) > SLACK) {
+        double whole = sum;
+        if (!map.isEmpty() && Math.abs(whole - 1) > SLACK) {
             throw Refused.of("furnish.sum",
-                    "furnish: the shares " + list(map) + " add up to " + Units.fourDigits(100 * sum)
+                    "furnish: the shares " + list(map) + " add up to " + Units.fourDigits(100 * whole)
                             + " %; 100 % is wanted. Correct a share, or give the oven-dry masses instead.",
-                    "sum", sum, "shares", list(map));
+                    "sum", whole, "shares", list(map));
         }
-        return scaled(map);
+        if (Math.abs(whole - 1) > ROUNDING) {
+            map.replaceAll((fibre, share) -> Kinds.SHARE.ofSi(share.si() / whole, "%"));
+        }
+        return sorted(map);
     }
 
-    private static Furnish scaled(Map<Fibre, Double> parts) {
+    private static Furnish sorted(Map<Fibre, Amount<Share>> parts) {
         if (parts.isEmpty()) {
             throw Refused.of("furnish.empty", "furnish: no fibre given; at least one is wanted.");
         }
         requireOneFibreAnId(parts);
-        double sum = parts.values().stream().mapToDouble(Double::doubleValue).sum();
-        Map<Fibre, Double> shares = new LinkedHashMap<>();
+        Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
         parts.entrySet().stream()
-                .sorted(Comparator.comparingDouble((Map.Entry<Fibre, Double> part) -> -part.getValue())
+                .sorted(Comparator.comparingDouble((Map.Entry<Fibre, Amount<Share>> part) -> -part.getValue().si())
                         .thenComparing(part -> part.getKey().id()))
-                .forEach(part -> shares.put(part.getKey(), part.getValue() / sum));
+                .forEach(part -> shares.put(part.getKey(), part.getValue()));
         return new Furnish(Collections.unmodifiableMap(shares));
     }
 
     /** Two different fibres under one id would share their measured values. */
-    private static void requireOneFibreAnId(Map<Fibre, Double> parts) {
+    private static void requireOneFibreAnId(Map<Fibre, Amount<Share>> parts) {
         Map<String, Fibre> byId = new LinkedHashMap<>();
         for (Fibre fibre : parts.keySet()) {
             if (byId.put(fibre.id(), fibre) != null) {
@@ -150,9 +165,9 @@ public final class Furnish {
         }
     }
 
-    private static String list(Map<Fibre, Double> shares) {
+    private static String list(Map<Fibre, Amount<Share>> shares) {
         return shares.entrySet().stream()
-                .map(part -> Units.fourDigits(100 * part.getValue()) + " % " + part.getKey().id())
+                .map(part -> Units.fourDigits(100 * part.getValue().si()) + " % " + part.getKey().id())
                 .collect(Collectors.joining(" + "));
     }
 
@@ -171,9 +186,7 @@ public final class Furnish {
      * @return an unmodifiable map
      */
     public Map<Fibre, Amount<Share>> shares() {
-        Map<Fibre, Amount<Share>> map = new LinkedHashMap<>();
-        shares.forEach((fibre, share) -> map.put(fibre, Kinds.SHARE.ofSi(share, "%")));
-        return Collections.unmodifiableMap(map);
+        return shares;
     }
 
     /**
@@ -183,7 +196,7 @@ public final class Furnish {
      * @return its share of the oven-dry mass; zero if the furnish has none of it
      */
     public Amount<Share> share(Fibre fibre) {
-        return Kinds.SHARE.ofSi(shares.getOrDefault(fibre, 0.0), "%");
+        return shares.getOrDefault(fibre, NONE);
     }
 
     /**
@@ -196,7 +209,7 @@ public final class Furnish {
     public Map<Fibre, Amount<Mass>> masses(Quantity<Mass> ovenDry) {
         Amount<Mass> whole = Kinds.MASS.check(ovenDry, "oven-dry mass");
         Map<Fibre, Amount<Mass>> map = new LinkedHashMap<>();
-        shares.forEach((fibre, share) -> map.put(fibre, whole.multiply(share)));
+        shares.forEach((fibre, share) -> map.put(fibre, whole.multiply(share.si())));
         return Collections.unmodifiableMap(map);
     }
 
@@ -220,12 +233,18 @@ public final class Furnish {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Furnish that && shares.equals(that.shares);
+        return other instanceof Furnish that && plain().equals(that.plain());
     }
 
     @Override
     public int hashCode() {
-        return shares.hashCode();
+        return plain().hashCode();
+    }
+
+    private Map<Fibre, Double> plain() {
+        Map<Fibre, Double> plain = new HashMap<>();
+        shares.forEach((fibre, share) -> plain.put(fibre, share.si()));
+        return plain;
     }
 
     /** Returns for example {@code 60 % cotton-rag + 40 % abaca}. */

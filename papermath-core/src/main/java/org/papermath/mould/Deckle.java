@@ -13,13 +13,15 @@ import org.papermath.quantity.Refused;
  * The frame that bounds the pulp on a mould: its opening, and the strips that may split it. Immutable.
  */
 public final class Deckle {
-    private final double width;
-    private final double height;
+    private static final Amount<Length> NONE = Kinds.LENGTH.of(0, "mm");
+
+    private final Amount<Length> width;
+    private final Amount<Length> height;
     private final int across;
     private final int along;
-    private final double strip;
+    private final Amount<Length> strip;
 
-    private Deckle(double width, double height, int across, int along, double strip) {
+    private Deckle(Amount<Length> width, Amount<Length> height, int across, int along, Amount<Length> strip) {
         this.width = width;
         this.height = height;
         this.across = across;
@@ -36,8 +38,10 @@ public final class Deckle {
      * @throws Refused if a side is not above zero
      */
     public static Deckle of(Quantity<Length> width, Quantity<Length> height) {
-        return new Deckle(Kinds.LENGTH.siAboveZero(width, "deckle opening across"),
-                Kinds.LENGTH.siAboveZero(height, "deckle opening along"), 1, 1, 0);
+        Kinds.LENGTH.siAboveZero(width, "deckle opening across");
+        Kinds.LENGTH.siAboveZero(height, "deckle opening along");
+        return new Deckle(Kinds.LENGTH.check(width, "deckle opening across"),
+                Kinds.LENGTH.check(height, "deckle opening along"), 1, 1, NONE);
     }
 
     /**
@@ -50,35 +54,36 @@ public final class Deckle {
      * @throws Refused if a count is below 1 or the strips leave no opening
      */
     public Deckle split(int across, int along, Quantity<Length> strip) {
-        double s = Kinds.LENGTH.si(strip, "width of a deckle strip");
+        Amount<Length> between = Kinds.LENGTH.check(strip, "width of a deckle strip");
+        double s = between.si();
         if (across < 1 || along < 1) {
             throw Refused.of("deckle.split", "deckle: split " + across + " × " + along
                     + " given; 1 × 1 or more is wanted.", "across", across, "along", along);
         }
-        if (!((across - 1) * s < width && (along - 1) * s < height)) {
+        if (!((across - 1) * s < width.si() && (along - 1) * s < height.si())) {
             throw Refused.of("deckle.strips",
-                    "deckle: the strips of " + Kinds.LENGTH.check(strip, "strip") + " leave no opening in " + this
+                    "deckle: the strips of " + between + " leave no opening in " + this
                     + ".", "strip", s, "across", across, "along", along);
         }
-        return new Deckle(width, height, across, along, s);
+        return new Deckle(width, height, across, along, between);
     }
 
     /**
      * Returns the width of the whole opening, strips included.
      *
-     * @return the width
+     * @return the width, in the unit it was given in
      */
     public Amount<Length> width() {
-        return Kinds.LENGTH.ofSi(width, "mm");
+        return width;
     }
 
     /**
      * Returns the height of the whole opening, strips included.
      *
-     * @return the height
+     * @return the height, in the unit it was given in
      */
     public Amount<Length> height() {
-        return Kinds.LENGTH.ofSi(height, "mm");
+        return height;
     }
 
     /**
@@ -114,7 +119,7 @@ public final class Deckle {
      * @return the width, zero if there is none
      */
     public Amount<Length> strip() {
-        return Kinds.LENGTH.ofSi(strip, "mm");
+        return strip;
     }
 
     /**
@@ -123,19 +128,19 @@ public final class Deckle {
      * @return the opening in which a single sheet forms
      */
     public Opening opening() {
-        return new Opening(Kinds.LENGTH.ofSi((width - (across - 1) * strip) / across, "mm"),
-                Kinds.LENGTH.ofSi((height - (along - 1) * strip) / along, "mm"));
+        return new Opening(Kinds.LENGTH.ofSi((width.si() - (across - 1) * strip.si()) / across, "mm"),
+                Kinds.LENGTH.ofSi((height.si() - (along - 1) * strip.si()) / along, "mm"));
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Deckle that && width == that.width && height == that.height && across == that.across
-                && along == that.along && strip == that.strip;
+        return other instanceof Deckle that && width.si() == that.width.si() && height.si() == that.height.si()
+                && across == that.across && along == that.along && strip.si() == that.strip.si();
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(width, height, across, along, strip);
+        return Objects.hash(width.si(), height.si(), across, along, strip.si());
     }
 
     @Override

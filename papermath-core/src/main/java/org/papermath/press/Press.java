@@ -12,6 +12,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.equation.PressForce;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -30,9 +31,9 @@ import org.papermath.quantity.SheetPressure;
 public final class Press {
     private final String name;
     private final List<Part> parts;
-    private final double platenWidth;
-    private final double platenLength;
-    private final double daylight;
+    private final Amount<Length> platenWidth;
+    private final Amount<Length> platenLength;
+    private final @Nullable Amount<Length> daylight;
 
     /**
      * A part of the press with the greatest load its maker allows.
@@ -93,7 +94,8 @@ public final class Press {
         }
     }
 
-    private Press(String name, List<Part> parts, double platenWidth, double platenLength, double daylight) {
+    private Press(String name, List<Part> parts, Amount<Length> platenWidth, Amount<Length> platenLength,
+            @Nullable Amount<Length> daylight) {
         this.name = name;
         this.parts = parts;
         this.platenWidth = platenWidth;
@@ -117,10 +119,11 @@ public final class Press {
             throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");
         }
         Kinds.FORCE.siAboveZero(jack, "rating of the jack");
+        Kinds.LENGTH.siAboveZero(platenWidth, "platen width");
+        Kinds.LENGTH.siAboveZero(platenLength, "platen length");
         return new Press(name, List.of(new Part("jack", Kinds.FORCE.check(jack, "rating of the jack"))),
-                Kinds.LENGTH.siAboveZero(platenWidth, "platen width"),
-                Kinds.LENGTH.siAboveZero(platenLength, "platen length"),
-                Double.NaN);
+                Kinds.LENGTH.check(platenWidth, "platen width"), Kinds.LENGTH.check(platenLength, "platen length"),
+                null);
     }
 
     /**
@@ -171,8 +174,9 @@ public final class Press {
      * @throws Refused if the height is not above zero
      */
     public Press daylight(Quantity<Length> height) {
+        Kinds.LENGTH.siAboveZero(height, "daylight of the press");
         return new Press(name, parts, platenWidth, platenLength,
-                Kinds.LENGTH.siAboveZero(height, "daylight of the press"));
+                Kinds.LENGTH.check(height, "daylight of the press"));
     }
 
     /**
@@ -235,7 +239,7 @@ public final class Press {
      */
     public Amount<Area> loadedArea(Quantity<Area> sheets) {
         return Kinds.AREA.ofSi(PressForce.loadedArea(Kinds.AREA.siAboveZero(sheets, "area of the sheets"),
-                platenWidth * platenLength), "m2");
+                platen()), "m2");
     }
 
     /**
@@ -276,6 +280,10 @@ public final class Press {
         return setting(Kinds.FORCE.si(force, "force on the post"), loadedArea(sheets));
     }
 
+    private double platen() {
+        return platenWidth.si() * platenLength.si();
+    }
+
     private Setting setting(double newtons, Amount<Area> area) {
         Amount<Force> force = Kinds.FORCE.ofSi(newtons, "kN");
         Allowed allowed = allowed();
@@ -290,9 +298,9 @@ public final class Press {
         }
         Amount<SheetPressure> pressure = Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(newtons, area.si()), "kPa");
         List<Notice> notices = new ArrayList<>(PressingModel.pressureNotices(pressure, Assumptions.standard()));
-        if (area.si() < 0.5 * platenWidth * platenLength) {
+        if (area.si() < 0.5 * platen()) {
             notices.add(Notice.note("press.small-post",
-                    "The sheets cover " + Kinds.SHARE.ofSi(area.si() / (platenWidth * platenLength), "%")
+                    "The sheets cover " + Kinds.SHARE.ofSi(area.si() / (platen()), "%")
                             + " of the platen: the same force presses harder on less paper. Hold the pressure, not"
                             + " the force,"
                             + " and lay the post in the middle.",
@@ -307,7 +315,7 @@ public final class Press {
      * @return the width
      */
     public Amount<Length> platenWidth() {
-        return Kinds.LENGTH.ofSi(platenWidth, "mm");
+        return platenWidth;
     }
 
     /**
@@ -316,7 +324,7 @@ public final class Press {
      * @return the length
      */
     public Amount<Length> platenLength() {
-        return Kinds.LENGTH.ofSi(platenLength, "mm");
+        return platenLength;
     }
 
     /**
@@ -325,19 +333,19 @@ public final class Press {
      * @return the daylight
      */
     public Optional<Amount<Length>> daylight() {
-        return Double.isNaN(daylight) ? Optional.empty() : Optional.of(Kinds.LENGTH.ofSi(daylight, "mm"));
+        return Optional.ofNullable(daylight);
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof Press that && name.equals(that.name) && parts.equals(that.parts)
-                && platenWidth == that.platenWidth && platenLength == that.platenLength
-                && Double.compare(daylight, that.daylight) == 0;
+                && platenWidth.si() == that.platenWidth.si() && platenLength.si() == that.platenLength.si()
+                && daylight().map(Amount::si).equals(that.daylight().map(Amount::si));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, parts, platenWidth, platenLength);
+        return Objects.hash(name, parts, platenWidth.si(), platenLength.si());
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import javax.measure.Quantity;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -19,7 +20,7 @@ import org.papermath.quantity.Share;
 public final class Additive {
     private final String name;
     private final Purpose purpose;
-    private final double active;
+    private final @Nullable Amount<Share> active;
 
     /** What an additive is for, in the usual order of addition. */
     public enum Purpose {
@@ -63,7 +64,7 @@ public final class Additive {
         }
     }
 
-    private Additive(String name, Purpose purpose, double active) {
+    private Additive(String name, Purpose purpose, @Nullable Amount<Share> active) {
         this.name = name;
         this.purpose = purpose;
         this.active = active;
@@ -81,7 +82,7 @@ public final class Additive {
         if (name.isBlank()) {
             throw Refused.of("additive.unnamed", "additive: a name is wanted.");
         }
-        return new Additive(name, purpose, 1);
+        return new Additive(name, purpose, null);
     }
 
     /**
@@ -92,7 +93,9 @@ public final class Additive {
      * @throws Refused if the fraction is out of range
      */
     public Additive active(Quantity<Share> fraction) {
-        return new Additive(name, purpose, Kinds.SHARE.siAboveZero(fraction, "active fraction of " + name));
+        String what = "active fraction of " + name;
+        boolean whole = Kinds.SHARE.siAboveZero(fraction, what) == 1;
+        return new Additive(name, purpose, whole ? null : Kinds.SHARE.check(fraction, what));
     }
 
     /**
@@ -119,18 +122,22 @@ public final class Additive {
      * @return the fraction, or empty for a product that is all active matter
      */
     public Optional<Amount<Share>> activeFraction() {
-        return active == 1 ? Optional.empty() : Optional.of(Kinds.SHARE.ofSi(active, "%"));
+        return Optional.ofNullable(active);
+    }
+
+    private double activeSi() {
+        return active == null ? 1 : active.si();
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof Additive that && name.equals(that.name) && purpose == that.purpose
-                && active == that.active;
+                && activeSi() == that.activeSi();
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, purpose, active);
+        return Objects.hash(name, purpose, activeSi());
     }
 
     @Override

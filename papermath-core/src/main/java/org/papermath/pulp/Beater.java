@@ -17,10 +17,10 @@ import org.papermath.quantity.Refused;
  */
 public final class Beater {
     private final String name;
-    private final double volume;
-    private final double load;
+    private final Amount<Volume> volume;
+    private final Amount<Mass> load;
 
-    private Beater(String name, double volume, double load) {
+    private Beater(String name, Amount<Volume> volume, Amount<Mass> load) {
         this.name = name;
         this.volume = volume;
         this.load = load;
@@ -39,8 +39,10 @@ public final class Beater {
         if (name.isBlank()) {
             throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");
         }
-        return new Beater(name, Kinds.VOLUME.siAboveZero(trough, "trough volume"),
-                Kinds.MASS.siAboveZero(ratedLoad, "rated load of the beater"));
+        Kinds.VOLUME.siAboveZero(trough, "trough volume");
+        Kinds.MASS.siAboveZero(ratedLoad, "rated load of the beater");
+        return new Beater(name, Kinds.VOLUME.check(trough, "trough volume"),
+                Kinds.MASS.check(ratedLoad, "rated load of the beater"));
     }
 
     /**
@@ -55,29 +57,30 @@ public final class Beater {
     /**
      * Returns the volume of stock it turns.
      *
-     * @return the volume
+     * @return the volume, in the unit it was given in
      */
     public Amount<Volume> trough() {
-        return Kinds.VOLUME.ofSi(volume, "L");
+        return volume;
     }
 
     /**
      * Returns the oven-dry fibre it takes at most.
      *
-     * @return the mass
+     * @return the mass, in the unit it was given in
      */
     public Amount<Mass> ratedLoad() {
-        return Kinds.MASS.ofSi(load, "g");
+        return load;
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Beater that && name.equals(that.name) && volume == that.volume && load == that.load;
+        return other instanceof Beater that && name.equals(that.name) && volume.si() == that.volume.si()
+                && load.si() == that.load.si();
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, volume, load);
+        return Objects.hash(name, volume.si(), load.si());
     }
 
     @Override

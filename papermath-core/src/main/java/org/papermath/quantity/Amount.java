@@ -5,6 +5,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
+import org.jspecify.annotations.Nullable;
+
 import tech.units.indriya.quantity.Quantities;
 
 /**
@@ -23,16 +25,24 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     private final double value;
     private final Unit<Q> unit;
     private final Kind<Q> kind;
+    /** The row of the table the unit has; null for a unit outside it. */
+    private final Units.@Nullable Symbol symbol;
     private final double si;
 
     Amount(double value, Unit<Q> unit, Kind<Q> kind) {
+        this(value, unit, kind.symbolOf(unit), kind);
+    }
+
+    Amount(double value, Unit<Q> unit, Units.@Nullable Symbol symbol, Kind<Q> kind) {
         // Adding zero turns a negative zero into zero, which would print and compare oddly.
         this.value = value + 0.0;
         this.unit = unit;
         this.kind = kind;
+        this.symbol = symbol;
         // Always worked out from the value, so that equal amounts, and an amount read back from its text, calculate
         // alike.
-        this.si = kind.toSi(this.value, unit) + 0.0;
+        this.si = (symbol != null ? this.value * symbol.factor() + symbol.offset()
+                : unit.getConverterTo(kind.siUnit()).convert(this.value)) + 0.0;
         Kind.requireFinite(this.value, kind.name());
         Kind.requireFinite(si, kind.name());
     }
@@ -44,6 +54,10 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     public Kind<Q> kind() {
         return kind;
+    }
+
+    Units.@Nullable Symbol symbol() {
+        return symbol;
     }
 
     /**
@@ -279,7 +293,6 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     @Override
     public String toString() {
-        Units.Symbol symbol = kind.symbolOf(unit);
         return Units.forPeople(value, symbol != null ? symbol.label() : Units.label(unit));
     }
 }

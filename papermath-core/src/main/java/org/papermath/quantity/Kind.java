@@ -133,7 +133,14 @@ public final class Kind<Q extends Quantity<Q>> {
      * @throws Refused if the code is not one of this kind, or as {@link #of(double, Unit)}
      */
     public Amount<Q> of(double value, String code) {
-        return of(value, unit(code));
+        return of(value, symbol(code));
+    }
+
+    Amount<Q> of(double value, Units.Symbol symbol) {
+        requireFinite(value, name);
+        Amount<Q> amount = in(value, symbol);
+        requireInRange(amount.si(), amount, name);
+        return amount;
     }
 
     /**
@@ -250,17 +257,19 @@ public final class Kind<Q extends Quantity<Q>> {
 
     Amount<Q> ofSiUnchecked(double si, String code) {
         Units.Symbol symbol = symbol(code);
-        @SuppressWarnings("unchecked")
-        Unit<Q> unit = (Unit<Q>) symbol.unit();
-        return new Amount<>((si - symbol.offset()) / symbol.factor(), unit, this);
+        return in((si - symbol.offset()) / symbol.factor(), symbol);
+    }
+
+    /** Makes an amount in the unit of a row of the table, which is one of this kind. */
+    @SuppressWarnings("unchecked")
+    private Amount<Q> in(double value, Units.Symbol symbol) {
+        return new Amount<>(value, (Unit<Q>) symbol.unit(), symbol, this);
     }
 
     Amount<Q> ofSiIn(double si, Unit<Q> unit) {
         Units.Symbol symbol = symbolOf(unit);
         if (symbol != null) {
-            @SuppressWarnings("unchecked")
-            Unit<Q> known = (Unit<Q>) symbol.unit();
-            return new Amount<>((si - symbol.offset()) / symbol.factor(), known, this);
+            return in((si - symbol.offset()) / symbol.factor(), symbol);
         }
         if (!siUnit.isCompatible(unit)) {
             throw Refused.of("unit.dimension",
@@ -280,14 +289,15 @@ public final class Kind<Q extends Quantity<Q>> {
 
     private Amount<Q> unchecked(double value, Unit<Q> unit, String what) {
         requireFinite(value, what);
-        if (symbolOf(unit) == null && !siUnit.isCompatible(unit)) {
+        Units.Symbol symbol = symbolOf(unit);
+        if (symbol == null && !siUnit.isCompatible(unit)) {
             String given = Units.fourDigits(value) + " " + unit;
             throw Refused.of("quantity.dimension",
                     what + ": " + given + " given, but that unit does not measure " + name + ". Accepted units: "
                             + accepted() + ".",
                     "quantity", what, "given", given, "wantedKind", name, "accepted", accepted());
         }
-        return new Amount<>(value, unit, this);
+        return new Amount<>(value, unit, symbol, this);
     }
 
     /** Converts to coherent SI; a unit of the table by its factor, any other by its converter. */
@@ -324,6 +334,16 @@ public final class Kind<Q extends Quantity<Q>> {
             throw Units.unknown(this, code);
         }
         return symbol;
+    }
+
+    /** Returns the row whose code is the rest of a text. */
+    Units.@Nullable Symbol symbolBehind(String text, int from) {
+        for (Units.Symbol symbol : symbols) {
+            if (symbol.code().length() == text.length() - from && text.startsWith(symbol.code(), from)) {
+                return symbol;
+            }
+        }
+        return null;
     }
 
     boolean accepts(String code) {
@@ -385,7 +405,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     private String labelOf(Amount<Q> amount) {
-        Units.Symbol symbol = symbolOf(amount.getUnit());
+        Units.Symbol symbol = amount.symbol();
         return symbol != null ? symbol.label() : Units.label(amount.getUnit());
     }
 
@@ -393,7 +413,7 @@ public final class Kind<Q extends Quantity<Q>> {
         if (Double.isInfinite(si)) {
             return si > 0 ? "no limit" : "no least";
         }
-        Units.Symbol symbol = symbolOf(like.getUnit());
+        Units.Symbol symbol = like.symbol();
         if (symbol == null) {
             symbol = symbols.get(0);
         }

@@ -86,7 +86,12 @@ public final class Units {
             Map.entry("kelvin", "K"), Map.entry("percent", "%"), Map.entry("per cent", "%"), Map.entry("pascal", "Pa"),
             Map.entry("kilopascal", "kPa"), Map.entry("newton", "N"), Map.entry("kilonewton", "kN"), Map.entry("watt",
                     "W"));
-    private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
+    /** Digits that a double holds whatever they are. */
+    private static final int SURE_DIGITS = 15;
+    private static final int FEW_PLACES = 9;
+    private static final long[] POWERS_OF_TEN = {1, 10, 100, 1000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000,
+        1_000_000_000, 10_000_000_000L, 100_000_000_000L, 1_000_000_000_000L, 10_000_000_000_000L, 100_000_000_000_000L,
+        1_000_000_000_000_000L};
 
     /**
      * One row of the table.
@@ -337,7 +342,39 @@ public final class Units {
      * @throws Unclear if the unit has more than one meaning, such as a plain "ton"
      */
     public static <Q extends Quantity<Q>> Amount<Q> read(Kind<Q> kind, CharSequence text) {
-        String whole = text.toString().strip();
+        Amount<Q> usual = readUsual(kind, text.toString());
+        return usual != null ? usual : readAny(kind, text.toString().strip());
+    }
+
+    /**
+     * Reads what nearly every amount in a document looks like: digits, perhaps a point among them, one blank and a code
+     * of the kind. Null for any other text.
+     */
+    private static <Q extends Quantity<Q>> @Nullable Amount<Q> readUsual(Kind<Q> kind, String text) {
+        long digits = 0;
+        int places = 0;
+        boolean point = false;
+        int end = 0;
+        for (; end < text.length(); end++) {
+            char c = text.charAt(end);
+            if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+                places += point ? 1 : 0;
+            } else if (c == '.' && !point) {
+                point = true;
+            } else {
+                break;
+            }
+        }
+        if (end == 0 || end > SURE_DIGITS || end == 1 && point || end == text.length() || text.charAt(end) != ' ') {
+            return null;
+        }
+        Symbol symbol = kind.symbolBehind(text, end + 1);
+        // Digits and a power of ten that are both exact: one division rounds as the slow way does.
+        return symbol == null ? null : kind.of((double) digits / POWERS_OF_TEN[places], symbol);
+    }
+
+    private static <Q extends Quantity<Q>> Amount<Q> readAny(Kind<Q> kind, String whole) {
         int end = 0;
         while (end < whole.length() && isNumberPart(whole, end)) {
             end++;
@@ -364,7 +401,7 @@ public final class Units {
                     kind.name() + ": \"" + whole + "\" has no unit. Add one of: " + kind.accepted() + ".",
                     "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
         }
-        double value = valueOf(number);
+        double value = Double.parseDouble(number);
         if (Double.isInfinite(value)) {
             throw Refused.of("quantity.unreadable-number",
                     kind.name() + ": \"" + whole
@@ -399,28 +436,6 @@ public final class Units {
             end++;
         }
         return end - from;
-    }
-
-    /** Up to fifteen digits and a power of ten are exact, so one division rounds as the slow way does. */
-    private static double valueOf(String number) {
-        if (number.length() > 15) {
-            return Double.parseDouble(number);
-        }
-        long digits = 0;
-        double power = 1;
-        boolean fraction = false;
-        for (int i = 0; i < number.length(); i++) {
-            char c = number.charAt(i);
-            if (c >= '0' && c <= '9') {
-                digits = 10 * digits + (c - '0');
-                power = fraction ? 10 * power : power;
-            } else if (c == '.') {
-                fraction = true;
-            } else {
-                return Double.parseDouble(number);
-            }
-        }
-        return digits / power;
     }
 
     /**
@@ -533,13 +548,28 @@ public final class Units {
      * @return the text
      */
     public static String print(Amount<?> amount) {
-        Symbol symbol = amount.kind().symbolOf(amount.getUnit());
-        if (symbol != null) {
-            String number = number(amount.value());
-            return symbol.code().equals("1") ? number : number + " " + symbol.code();
+        StringBuilder out = new StringBuilder();
+        print(amount, out);
+        return out.toString();
+    }
+
+    /**
+     * Prints an amount behind a text, as {@link #print(Amount)} does.
+     *
+     * @param amount the amount
+     * @param out the text that goes on with it
+     */
+    public static void print(Amount<?> amount, StringBuilder out) {
+        Symbol symbol = amount.symbol();
+        if (symbol == null) {
+            // A unit outside the table, such as a pound of a ream, is written in the first unit of its kind.
+            print(amount.to(amount.kind().codes().get(0)), out);
+            return;
         }
-        // A unit outside the table, such as a pound of a ream, is written in the first unit of its kind.
-        return print(amount.to(amount.kind().codes().get(0)));
+        number(amount.value(), out);
+        if (!symbol.code().equals("1")) {
+            out.append(' ').append(symbol.code());
+        }
     }
 
     /**
@@ -549,20 +579,42 @@ public final class Units {
      * @return the text, with a decimal point and no separators
      */
     public static String number(double value) {
+        StringBuilder out = new StringBuilder();
+        number(value, out);
+        return out.toString();
+    }
+
+    private static void number(double value, StringBuilder out) {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {
-            return Long.toString((long) value);
+            out.append((long) value);
+            return;
         }
         // Most numbers of the studio have a few decimals: a whole number over a power of ten is rounded as its text
         // would be.
-        for (int places = 1; places < POWERS_OF_TEN.length && Math.abs(value) >= 1e-3; places++) {
+        for (int places = 1; places <= FEW_PLACES && Math.abs(value) >= 1e-3; places++) {
             long whole = Math.round(value * POWERS_OF_TEN[places]);
-            if (Math.abs(whole) >= 1_000_000_000_000_000L) {
+            if (Math.abs(whole) >= POWERS_OF_TEN[SURE_DIGITS]) {
                 break;
             }
-            if (whole / POWERS_OF_TEN[places] == value) {
-                return BigDecimal.valueOf(whole, places).toPlainString();
+            if ((double) whole / POWERS_OF_TEN[places] == value) {
+                decimal(whole, places, out);
+                return;
             }
         }
+        out.append(shortest(value));
+    }
+
+    private static void decimal(long digits, int places, StringBuilder out) {
+        long size = Math.abs(digits);
+        long fraction = size % POWERS_OF_TEN[places];
+        out.append(digits < 0 ? "-" : "").append(size / POWERS_OF_TEN[places]).append('.');
+        for (int place = places - 1; place > 0 && fraction < POWERS_OF_TEN[place]; place--) {
+            out.append('0');
+        }
+        out.append(fraction);
+    }
+
+    private static String shortest(double value) {
         BigDecimal exact = new BigDecimal(value);
         BigDecimal shortest = exact;
         // Rounding to fifteen digits finds again any shorter decimal, but where the digits of the number itself run

@@ -12,16 +12,16 @@ import org.papermath.quantity.Refused;
 
 /** A vat: its name, the volume it is worked at and the temperature of the stock in it. Immutable. */
 public final class Vat {
-    private static final double ROOM = 273.15 + 20;
+    private static final Amount<Temperature> ROOM = Kinds.TEMPERATURE.of(20, "Cel");
 
     private final String name;
-    private final double volume;
-    private final double kelvin;
+    private final Amount<Volume> volume;
+    private final Amount<Temperature> temperature;
 
-    private Vat(String name, double volume, double kelvin) {
+    private Vat(String name, Amount<Volume> volume, Amount<Temperature> temperature) {
         this.name = name;
         this.volume = volume;
-        this.kelvin = kelvin;
+        this.temperature = temperature;
     }
 
     /**
@@ -36,7 +36,8 @@ public final class Vat {
         if (name.isBlank()) {
             throw Refused.of("equipment.unnamed", "vat: a name is wanted; calibrated values are kept under it.");
         }
-        return new Vat(name, Kinds.VOLUME.siAboveZero(workingVolume, "working volume of the vat"), ROOM);
+        Kinds.VOLUME.siAboveZero(workingVolume, "working volume of the vat");
+        return new Vat(name, Kinds.VOLUME.check(workingVolume, "working volume of the vat"), ROOM);
     }
 
     /**
@@ -47,7 +48,8 @@ public final class Vat {
      * @throws Refused if the temperature is out of range
      */
     public Vat at(Quantity<Temperature> temperature) {
-        return new Vat(name, volume, Kinds.TEMPERATURE.siWithin(temperature, "vat temperature", 278.15, 333.15));
+        Kinds.TEMPERATURE.siWithin(temperature, "vat temperature", 278.15, 333.15);
+        return new Vat(name, volume, Kinds.TEMPERATURE.check(temperature, "vat temperature"));
     }
 
     /**
@@ -62,29 +64,30 @@ public final class Vat {
     /**
      * Returns the volume at the mark it is worked at.
      *
-     * @return the volume
+     * @return the volume, in the unit it was given in
      */
     public Amount<Volume> workingVolume() {
-        return Kinds.VOLUME.ofSi(volume, "L");
+        return volume;
     }
 
     /**
      * Returns the temperature of the stock.
      *
-     * @return the temperature
+     * @return the temperature, in the unit it was given in
      */
     public Amount<Temperature> temperature() {
-        return Kinds.TEMPERATURE.ofSi(kelvin, "Cel");
+        return temperature;
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Vat that && name.equals(that.name) && volume == that.volume && kelvin == that.kelvin;
+        return other instanceof Vat that && name.equals(that.name) && volume.si() == that.volume.si()
+                && temperature.si() == that.temperature.si();
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, volume, kelvin);
+        return Objects.hash(name, volume.si(), temperature.si());
     }
 
     @Override

@@ -14,13 +14,12 @@ final class Json {
     }
 
     static void quote(StringBuilder out, String text) {
-        out.append('"');
-        int plain = 0;
-        while (plain < text.length() && isPlain(text.charAt(plain))) {
-            plain++;
+        if (isPlain(text)) {
+            out.append('"').append(text).append('"');
+            return;
         }
-        out.append(text, 0, plain);
-        for (int i = plain; i < text.length(); i++) {
+        out.append('"');
+        for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {
                 case '"' -> out.append("\\\"");
@@ -45,8 +44,14 @@ final class Json {
         out.append('"');
     }
 
-    private static boolean isPlain(char c) {
-        return c >= ' ' && c < 0x7F && c != '"' && c != '\\';
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c >= 0x7F || c == '"' || c == '\\') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Writes a value on one line, for people and comparisons. */

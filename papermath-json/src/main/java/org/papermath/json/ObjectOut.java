@@ -1,9 +1,8 @@
 package org.papermath.json;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -27,9 +26,14 @@ public final class ObjectOut {
     private final Kept kept;
     private final int level;
     private final String pointer;
+    /** The members of others that are not written yet, by the name they stand behind. */
     private final Map<@Nullable String, JsonValue> waiting;
-    private final List<String> few = new ArrayList<>();
+    private String[] few = new String[FEW / 2];
+    private int written;
+    /** A bit for the hash of every name so far: a new one is rarely taken for an old one. */
+    private long seen;
     private Set<String> many = Set.of();
+    private boolean first = true;
 
     ObjectOut(StringBuilder text, Kept kept, int level, String pointer) {
         this.text = text;
@@ -54,7 +58,7 @@ public final class ObjectOut {
     }
 
     void begin(String name) {
-        if (few.isEmpty()) {
+        if (written == 0) {
             writeKeptAfter(null);
         }
         if (!isNew(name)) {
@@ -65,13 +69,34 @@ public final class ObjectOut {
 
     /** Few names are looked through, many are looked up. */
     private boolean isNew(String name) {
-        if (few.size() < FEW) {
-            return !few.contains(name) && few.add(name);
+        long bit = 1L << name.hashCode();
+        boolean fresh = (seen & bit) == 0 || !isAmong(name);
+        seen |= bit;
+        if (written == FEW && many.isEmpty()) {
+            many = new HashSet<>(Arrays.asList(few));
         }
-        if (many.isEmpty()) {
-            many = new HashSet<>(few);
+        if (written >= FEW) {
+            many.add(name);
+        } else {
+            if (written == few.length) {
+                few = Arrays.copyOf(few, FEW);
+            }
+            few[written] = name;
         }
-        return many.add(name);
+        written++;
+        return fresh;
+    }
+
+    private boolean isAmong(String name) {
+        if (!many.isEmpty()) {
+            return many.contains(name);
+        }
+        for (int i = 0; i < written; i++) {
+            if (few[i].equals(name)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     void written(String name) {
@@ -79,7 +104,8 @@ public final class ObjectOut {
     }
 
     private void line(String name) {
-        ValueOut.line(text, level, text.charAt(text.length() - 1) == '{');
+        ValueOut.line(text, level, first);
+        first = false;
         Json.quote(text, name);
         text.append(": ");
     }
@@ -100,13 +126,17 @@ public final class ObjectOut {
         new ValueOut(text, new Kept(), level, "").raw(member);
     }
 
-    /** Writes the members of others whose neighbours are gone. */
+    /** Writes the members of others whose neighbours are gone, and closes the object. */
     void end() {
-        waiting.values().forEach(this::writeKept);
+        if (!waiting.isEmpty()) {
+            waiting.values().forEach(this::writeKept);
+        }
+        ValueOut.close(text, level, first, '}');
     }
 
     @Override
     public String toString() {
-        return "object with " + String.join(", ", many.isEmpty() ? few : many);
+        return "object with " + (many.isEmpty() ? String.join(", ", Arrays.asList(few).subList(0, written))
+                : String.join(", ", many));
     }
 }

@@ -3,11 +3,11 @@ package org.papermath.json;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 import javax.measure.Quantity;
 
@@ -22,7 +22,8 @@ public final class ValueOut {
     static final int ONE_LINE = -1;
     private static final int LINE = 100;
     private static final int FIGURES = 12;
-    private static final String BLANKS = " ".repeat(32);
+    /** A line break with the blanks of a level behind it. */
+    private static final String[] BREAKS = IntStream.range(0, 12).mapToObj(ValueOut::broken).toArray(String[]::new);
 
     private final StringBuilder text;
     private final Kept kept;
@@ -55,14 +56,26 @@ public final class ValueOut {
             text.append(first ? "" : ", ");
             return;
         }
-        text.append(first ? "\n" : ",\n");
+        if (!first) {
+            text.append(',');
+        }
         indent(text, level);
     }
 
     private static void indent(StringBuilder text, int level) {
-        for (int left = 2 * level; left > 0; left -= BLANKS.length()) {
-            text.append(BLANKS, 0, Math.min(left, BLANKS.length()));
+        text.append(level < BREAKS.length ? BREAKS[level] : broken(level));
+    }
+
+    private static String broken(int level) {
+        return "\n" + "  ".repeat(level);
+    }
+
+    /** Closes what stands on lines of this level. */
+    static void close(StringBuilder text, int level, boolean empty, char closing) {
+        if (level != ONE_LINE && !empty) {
+            indent(text, level - 1);
         }
+        text.append(closing);
     }
 
     private void begin() {
@@ -145,7 +158,11 @@ public final class ValueOut {
      * @param amount the amount
      */
     public <Q extends Quantity<Q>> void quantity(Amount<Q> amount) {
-        text(Units.print(amount));
+        begin();
+        text.append('"');
+        Units.print(amount, text);
+        text.append('"');
+        end();
     }
 
     /** Writes a figure that was worked out, to {@value #FIGURES} digits: 0.2 L, not 0.19999999999999998 L. */
@@ -181,16 +198,7 @@ public final class ValueOut {
         ObjectOut out = new ObjectOut(text, kept, deeper(level), pointer);
         members.accept(out);
         out.end();
-        close('{', '}');
         end();
-    }
-
-    private void close(char opened, char closing) {
-        if (level != ONE_LINE && text.charAt(text.length() - 1) != opened) {
-            text.append('\n');
-            indent(text, level);
-        }
-        text.append(closing);
     }
 
     /**
@@ -217,31 +225,62 @@ public final class ValueOut {
     public <T> void list(Iterable<T> items, BiConsumer<? super ValueOut, ? super T> item) {
         begin();
         text.append('[');
+        int inside = deeper(level);
         int start = text.length();
-        List<String> plain = new ArrayList<>();
         int number = 0;
+        // Plain values are put on one line until they turn out not to fit there.
+        boolean oneLine = true;
         for (T one : items) {
-            line(text, deeper(level), number == 0);
             int from = text.length();
-            ValueOut out = new ValueOut(text, kept, deeper(level), kept.isEmpty() ? "" : pointer + "/" + number);
+            line(text, oneLine ? ONE_LINE : inside, number == 0);
+            int at = text.length();
+            ValueOut out = new ValueOut(text, kept, inside, kept.isEmpty() ? "" : pointer + "/" + number);
             item.accept(out, one);
             if (!out.written) {
                 throw new IllegalStateException("nothing written for an item of a list");
             }
-            char first = text.charAt(from);
-            if (first != '{' && first != '[') {
-                plain.add(text.substring(from));
+            char first = text.charAt(at);
+            if (oneLine && level != ONE_LINE && (first == '{' || first == '[' || text.length() - start > LINE)) {
+                oneLine = false;
+                breakUp(start, from, at, number);
             }
             number++;
         }
-        String line = String.join(", ", plain);
-        if (level != ONE_LINE && number > 0 && plain.size() == number && line.length() <= LINE) {
-            text.setLength(start);
-            text.append(line).append(']');
-        } else {
-            close('[', ']');
-        }
+        close(text, oneLine ? ONE_LINE : inside, number == 0, ']');
         end();
+    }
+
+    /** Puts the plain items from the start on lines of their own, and the last one, which stands from here. */
+    private void breakUp(int start, int from, int last, int before) {
+        String item = text.substring(last);
+        String plain = text.substring(start, from);
+        text.setLength(start);
+        int at = 0;
+        for (int number = 0; number < before; number++) {
+            int end = endOfPlain(plain, at);
+            line(text, deeper(level), number == 0);
+            text.append(plain, at, end);
+            at = Math.min(plain.length(), end + 2);
+        }
+        line(text, deeper(level), before == 0);
+        text.append(item);
+    }
+
+    /** Finds the end of a plain value: a comma inside quotation marks does not end it. */
+    private static int endOfPlain(String plain, int from) {
+        boolean quoted = false;
+        int at = from;
+        for (; at < plain.length(); at++) {
+            char c = plain.charAt(at);
+            if (c == '\\') {
+                at++;
+            } else if (c == '"') {
+                quoted = !quoted;
+            } else if (c == ',' && !quoted) {
+                break;
+            }
+        }
+        return at;
     }
 
     /**
@@ -265,7 +304,7 @@ public final class ValueOut {
                 for (JsonValue member : value.members()) {
                     new ValueOut(text, kept, deeper(level), "", out, member.step()).raw(member);
                 }
-                close('{', '}');
+                out.end();
                 end();
             }
             case LIST -> list(value.items(), ValueOut::raw);
