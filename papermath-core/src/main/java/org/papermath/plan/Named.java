@@ -8,13 +8,22 @@ final class Named {
     }
 
     static String require(String what, String name) {
+        return require(what, "", name);
+    }
+
+    /** Checks a name that belongs to a thing of another name; the two are put together only for a refusal. */
+    static String require(String what, String whose, String name) {
         if (name.isBlank()) {
-            throw Refused.of("name.empty", what + ": a name is wanted; the plan speaks of it by its name.", "of", what);
+            throw Refused.of("name.empty", what + whose + ": a name is wanted; the plan speaks of it by its name.",
+                    "of", what + whose);
         }
-        if (name.indexOf('[') >= 0 || name.indexOf(']') >= 0 || name.indexOf('@') >= 0) {
-            throw Refused.of("name.sign", what + ": \"" + name
-                    + "\" has one of [ ] @, which stand for scopes. Use another name.",
-                    "of", what, "given", name);
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c == '[' || c == ']' || c == '@') {
+                throw Refused.of("name.sign", what + whose + ": \"" + name
+                        + "\" has one of [ ] @, which stand for scopes. Use another name.",
+                        "of", what + whose, "given", name);
+            }
         }
         return name;
     }

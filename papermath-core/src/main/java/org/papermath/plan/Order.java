@@ -2,9 +2,11 @@ package org.papermath.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
@@ -42,6 +44,8 @@ public final class Order {
         private final String name;
         private final List<Recipe> recipes = new ArrayList<>();
         private final List<Piece> pieces = new ArrayList<>();
+        private final Set<String> recipeNames = new HashSet<>();
+        private final Set<String> pieceNames = new HashSet<>();
         private @Nullable LocalDate due;
         private @Nullable Air weighedIn;
 
@@ -57,8 +61,9 @@ public final class Order {
          * @throws Refused if one of that name was added before
          */
         public Builder recipe(Recipe recipe) {
-            Named.once(recipes.stream().anyMatch(old -> old.name().equals(recipe.name())), "order " + name,
-                    "the recipe " + recipe.name());
+            if (!recipeNames.add(recipe.name())) {
+                Named.once(true, "order " + name, "the recipe " + recipe.name());
+            }
             recipes.add(recipe);
             return this;
         }
@@ -71,8 +76,9 @@ public final class Order {
          * @throws Refused if one of that name was added before
          */
         public Builder piece(Piece piece) {
-            Named.once(pieces.stream().anyMatch(old -> old.name().equals(piece.name())), "order " + name,
-                    "the piece " + piece.name());
+            if (!pieceNames.add(piece.name())) {
+                Named.once(true, "order " + name, "the piece " + piece.name());
+            }
             pieces.add(piece);
             return this;
         }
@@ -116,7 +122,7 @@ public final class Order {
                         "order", name);
             }
             for (Piece piece : pieces) {
-                if (recipes.stream().noneMatch(recipe -> recipe.name().equals(piece.recipe()))) {
+                if (!recipeNames.contains(piece.recipe())) {
                     throw Refused.of("order.no-recipe",
                             "piece " + piece.name() + ": the recipe \"" + piece.recipe()
                             + "\" is not in the order, which has: "

@@ -126,7 +126,7 @@ public final class Piece {
             throw Refused.of("piece.count", "piece " + name + ": " + count + " ordered; a count is from 1 to 100000.",
                     "piece", name, "given", count, "least", 1, "most", 100_000);
         }
-        return new Builder(Named.require("piece", name), count, Named.require("recipe of piece " + name, recipe));
+        return new Builder(Named.require("piece", name), count, Named.require("recipe of piece ", name, recipe));
     }
 
     /** Gathers a piece; refuses what is said twice and what clashes. */
@@ -265,7 +265,7 @@ public final class Piece {
          */
         public Builder spare(Quantity<Share> share) {
             once(spare, "the spare share");
-            spare = Kinds.SHARE.check(share, "spare share of piece " + name);
+            spare = within(share, Kinds.SHARE, 0, 1, "spare share of piece ");
             return this;
         }
 
@@ -365,7 +365,7 @@ public final class Piece {
          */
         public Builder envelopeFor(String piece, EnvelopeStyle how) {
             once(envelopeFor, "what the envelope is for");
-            envelopeFor = Named.require("piece in the envelope " + name, piece);
+            envelopeFor = Named.require("piece in the envelope ", name, piece);
             style = how;
             return this;
         }
@@ -421,7 +421,7 @@ public final class Piece {
          * @return this builder
          */
         public Builder driedIn(String dryerName) {
-            dryer = Named.require("dryer of piece " + name, dryerName);
+            dryer = Named.require("dryer of piece ", name, dryerName);
             return this;
         }
 

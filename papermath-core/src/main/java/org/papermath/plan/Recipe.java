@@ -186,7 +186,10 @@ public final class Recipe {
          * @throws Refused if the additives come to more than the fibre they are added to
          */
         public Recipe build() {
-            double sum = additives.stream().mapToDouble(dose -> dose.dose().si()).sum();
+            double sum = 0;
+            for (AdditiveDose dose : additives) {
+                sum += dose.dose().si();
+            }
             if (sum > 1) {
                 throw Refused.of("recipe.doses", "recipe " + name + ": the doses come to " + Math.round(100 * sum)
                         + " % on oven-dry fibre; together they may be at most 100 %. Check the doses.",

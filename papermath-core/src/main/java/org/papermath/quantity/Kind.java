@@ -26,6 +26,8 @@ public final class Kind<Q extends Quantity<Q>> {
     private final boolean lowOpen;
     private final double high;
     private final List<Units.Symbol> symbols;
+    /** The same for going through them, which is done for every amount. */
+    private final Units.Symbol[] rows;
     private final Map<String, Units.Symbol> byText;
 
     Kind(String name, Class<Q> type, Unit<Q> siUnit, double low, boolean lowOpen, double high,
@@ -37,6 +39,7 @@ public final class Kind<Q extends Quantity<Q>> {
         this.lowOpen = lowOpen;
         this.high = high;
         this.symbols = List.copyOf(symbols);
+        this.rows = symbols.toArray(Units.Symbol[]::new);
         this.byText = Units.index(symbols);
     }
 
@@ -307,7 +310,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     Units.@Nullable Symbol symbolOf(Unit<?> unit) {
-        for (Units.Symbol symbol : symbols) {
+        for (Units.Symbol symbol : rows) {
             if (symbol.unit() == unit) {
                 return symbol;
             }
@@ -338,7 +341,7 @@ public final class Kind<Q extends Quantity<Q>> {
 
     /** Returns the row whose code is the rest of a text. */
     Units.@Nullable Symbol symbolBehind(String text, int from) {
-        for (Units.Symbol symbol : symbols) {
+        for (Units.Symbol symbol : rows) {
             if (symbol.code().length() == text.length() - from && text.startsWith(symbol.code(), from)) {
                 return symbol;
             }

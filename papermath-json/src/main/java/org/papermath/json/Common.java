@@ -26,7 +26,7 @@ final class Common {
 
     /** Reads the name of something for which values can be measured; such a name has to fit into a scope. */
     static Got<String> name(ObjectAt in) {
-        return in.required("name").text().check(Scope::at);
+        return in.required("name").text().check(Scope::requireName);
     }
 
     /** Returns a name for messages, also where the name itself has a fault. */

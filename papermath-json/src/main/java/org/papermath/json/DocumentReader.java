@@ -156,7 +156,7 @@ public final class DocumentReader<T> {
                     + format.word() + "\" is wanted here.", List.of(format.word()));
             right = false;
         }
-        if (version.isGiven() && !version.isFaulty()) {
+        if (version.isGiven() && !version.isFaulty() && !version.get().equals(format.version())) {
             Matcher parts = VERSION.matcher(version.get());
             if (!parts.matches()) {
                 version.refuse(FaultCodes.VERSION, "\"" + JsonValue.shown(version.get())

@@ -42,7 +42,12 @@ public final class Got<T> {
         return new Got<>(place, value, false);
     }
 
+    /** The same for every value of one place that is not written. */
     static <T> Got<T> nothing(ValueAt place) {
+        return place.nothing();
+    }
+
+    static Got<Object> madeNothing(ValueAt place) {
         return new Got<>(place, null, false);
     }
 
@@ -70,8 +75,12 @@ public final class Got<T> {
      * @throws NoSuchElementException if the member is optional and not there
      */
     public T get() {
-        return optional().orElseThrow(() -> new NoSuchElementException("nothing is written at " + place.pointer()
-                + "; use orElse or optional() for an optional member"));
+        T known = value;
+        if (known == null) {
+            throw faulty ? new Faulty() : new NoSuchElementException("nothing is written at " + place.pointer()
+                    + "; use orElse or optional() for an optional member");
+        }
+        return known;
     }
 
     /**
@@ -81,7 +90,28 @@ public final class Got<T> {
      * @return the value
      */
     public T orElse(T other) {
-        return optional().orElse(other);
+        T known = value;
+        if (known == null) {
+            if (faulty) {
+                throw new Faulty();
+            }
+            return other;
+        }
+        return known;
+    }
+
+    /**
+     * Hands the value over, if one is written.
+     *
+     * @param taker takes the value
+     */
+    public void ifGiven(Consumer<? super T> taker) {
+        T known = value;
+        if (known != null) {
+            taker.accept(known);
+        } else if (faulty) {
+            throw new Faulty();
+        }
     }
 
     /** Returns the value, if one is written and was read. */
@@ -110,11 +140,8 @@ public final class Got<T> {
      */
     public <R> Got<R> map(Function<? super T, ? extends R> function) {
         T known = value;
-        if (faulty) {
-            return faulty(place);
-        }
         if (known == null) {
-            return nothing(place);
+            return faulty ? faulty(place) : nothing(place);
         }
         try {
             return of(place, function.apply(known));
@@ -133,10 +160,19 @@ public final class Got<T> {
      * @return this value, or a faulty one
      */
     public Got<T> check(Consumer<? super T> check) {
-        return map(known -> {
+        T known = value;
+        if (known == null) {
+            return this;
+        }
+        try {
             check.accept(known);
-            return known;
-        });
+            return this;
+        } catch (PapermathException e) {
+            place.refuse(e, List.of());
+            return faulty(place);
+        } catch (Faulty e) {
+            return faulty(place);
+        }
     }
 
     /** Returns the word most like this text; nobody looks for it once there are too many faults. */

@@ -24,6 +24,8 @@ final class JsonTree {
     private static final int MOST_TEXT = 100_000;
     private static final int MOST_NAME = 500;
     private static final int MOST_DIGITS = 100;
+    /** The bytes of a byte order mark. */
+    private static final int MARK_BYTES = 3;
     private static final String HALF =
             " has half of a character written as \\u...; write both halves or the character itself.";
 
@@ -40,6 +42,8 @@ final class JsonTree {
     private final JsonParser parser;
     private final Places places;
     private final List<Renamed> renamed;
+    /** Whether there are escapes such as \\uD83D, which alone can leave half a character. */
+    private final boolean escapes;
     private int numbered;
 
     /** Ends the reading after a fault that leaves nothing to go on with. */
@@ -51,7 +55,8 @@ final class JsonTree {
         }
     }
 
-    private JsonTree(Source source, JsonParser parser, Places places, List<Renamed> renamed) {
+    private JsonTree(Source source, JsonParser parser, Places places, List<Renamed> renamed, boolean escapes) {
+        this.escapes = escapes;
         this.source = source;
         this.parser = parser;
         this.places = places;
@@ -65,84 +70,129 @@ final class JsonTree {
                     "the document has " + bytes.length + " bytes; at most " + DocumentReader.MOST_BYTES + " are read.");
             return Optional.empty();
         }
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        // What cannot be decoded is replaced by this sign, which may also be written.
+        if (text.indexOf('\uFFFD') >= 0 && !isUtf8(bytes, source)) {
+            return Optional.empty();
+        }
+        boolean mark = text.startsWith("\uFEFF");
+        return read(bytes, mark ? MARK_BYTES : 0, text.substring(mark ? 1 : 0), source, renamed);
+    }
+
+    private static boolean isUtf8(byte[] bytes, Source source) {
         CharBuffer text = CharBuffer.allocate(bytes.length);
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CoderResult result = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT).decode(in, text, true);
-        text.flip();
-        if (result.isError()) {
-            int[] place = place(text.array(), text.limit());
-            String more = bytes.length > 1 && (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF
-                    || bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE) ? " It looks like UTF-16." : "";
-            String found = "byte " + Integer.toHexString(bytes[in.position()] & 0xFF);
-            source.fault("", place[0], place[1], FaultCodes.ENCODING, found, List.of("UTF-8"), "",
-                    "the bytes are not UTF-8 here (" + found + ")." + more + " Save the file as UTF-8.");
-            return Optional.empty();
+        if (!result.isError()) {
+            return true;
         }
-        int start = text.limit() > 0 && text.get(0) == '\uFEFF' ? 1 : 0;
-        return read(text.array(), start, text.limit(), source, renamed);
+        text.flip();
+        int[] place = place(text.array(), text.limit());
+        String more = bytes.length > 1 && (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF
+                || bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE) ? " It looks like UTF-16." : "";
+        String found = "byte " + Integer.toHexString(bytes[in.position()] & 0xFF);
+        source.fault("", place[0], place[1], FaultCodes.ENCODING, found, List.of("UTF-8"), "",
+                "the bytes are not UTF-8 here (" + found + ")." + more + " Save the file as UTF-8.");
+        return false;
     }
 
-    private static Optional<JsonValue> read(char[] text, int start, int end, Source source,
+    /** Reads the bytes; only to say where a fault stands the text is gone through again. */
+    private static Optional<JsonValue> read(byte[] bytes, int start, String text, Source source,
             List<Renamed> renamed) {
-        Places.Again again = () -> FACTORY.createParser(ObjectReadContext.empty(), text, start, end - start);
-        JsonParser parser = again.open();
-        JsonTree tree = new JsonTree(source, parser, new Places(again), renamed);
+        if (text.indexOf('\0') >= 0) {
+            // No JSON has it, and the reader of bytes would take it for another encoding.
+            broken(text, source, 1, 1);
+            return Optional.empty();
+        }
+        JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes, start, bytes.length - start);
+        Places places = new Places(() -> FACTORY.createParser(ObjectReadContext.empty(), text));
+        JsonTree tree = new JsonTree(source, parser, places, renamed, text.contains("\\u"));
         try (parser) {
             JsonToken first = parser.nextToken();
             if (first == null) {
                 source.fault("", 1, 1, FaultCodes.EMPTY, "", List.of(), "", "the document is empty.");
                 return Optional.empty();
             }
-            JsonValue root = tree.value(null, "", null, 1, false);
-            int atEnd = skipBlank(text, start + (int) parser.currentLocation().getCharOffset(), end);
-            if (atEnd < end) {
-                int[] place = place(text, start, atEnd);
-                source.fault("", place[0], place[1], FaultCodes.TRAILING, shown(text, atEnd, end), List.of(), "",
+            JsonValue root = tree.value(null, null, null, 1, false);
+            int behind = start + (int) parser.currentLocation().getByteOffset();
+            if (!isBlank(bytes, behind)) {
+                char[] all = text.toCharArray();
+                int at = skipBlank(all, new String(bytes, start, behind - start, StandardCharsets.UTF_8).length(),
+                        all.length);
+                int[] place = place(all, 0, at);
+                source.fault("", place[0], place[1], FaultCodes.TRAILING, shown(all, at, all.length), List.of(), "",
                         "the document is at its end, but more text follows. Take it away.");
             }
             return Optional.of(root);
         } catch (Stop e) {
             return Optional.empty();
-        } catch (StreamConstraintsException e) {
-            tree.limit();
-            return Optional.empty();
         } catch (JacksonException e) {
-            syntax(text, start, end, e, source);
+            TokenStreamLocation at = parser.currentLocation();
+            broken(text, source, at.getLineNr(), at.getColumnNr());
             return Optional.empty();
         }
+    }
+
+    private static boolean isBlank(byte[] bytes, int from) {
+        for (int i = from; i < bytes.length; i++) {
+            if (!isBlank((char) bytes[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Goes through a text that cannot be read to its end, to the place where it breaks; else that is about here. */
+    private static void broken(String text, Source source, int line, int column) {
+        char[] all = text.toCharArray();
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), all, 0, all.length)) {
+            try {
+                for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                    parser.getString();
+                }
+            } catch (StreamConstraintsException e) {
+                limit(parser.currentLocation(), source);
+                return;
+            } catch (JacksonException e) {
+                syntax(all, 0, all.length, e, source);
+                return;
+            }
+        }
+        source.fault("", line, column, FaultCodes.SYNTAX, "", List.of(), "", "this is not JSON here.");
     }
 
     /** Reads the value an embedder's parser stands at. */
     static Optional<JsonValue> readCurrent(JsonParser parser, Source source) {
         try {
-            return Optional.of(new JsonTree(source, parser, new Places(null), List.of()).value(null, "", null, 1, false));
+            return Optional.of(new JsonTree(source, parser, new Places(null), List.of(), true).value(null, null, null, 1, false));
         } catch (Stop e) {
             return Optional.empty();
         }
     }
 
-    private void limit() {
-        TokenStreamLocation at = parser.currentLocation();
+    private static void limit(TokenStreamLocation at, Source source) {
         source.fault("", at.getLineNr(), at.getColumnNr(), FaultCodes.LIMIT, "", List.of(), "",
                 "a text, a name or a number is longer than is read: at most " + MOST_TEXT + " characters for a text, "
                         + MOST_NAME + " for a name, " + MOST_DIGITS + " for a number.");
     }
 
-    private JsonValue value(@Nullable JsonValue parent, String step, @Nullable TokenStreamLocation name, int level,
-            boolean ofOthers) {
+    private JsonValue value(@Nullable JsonValue around, @Nullable String under, @Nullable TokenStreamLocation name,
+            int level, boolean ofOthers) {
         JsonToken token = parser.currentToken();
         if (places.isAddedWhileReading()) {
             places.add(parser.currentTokenLocation(), name);
         }
         JsonValue.Type type = type(token);
         String text = type == JsonValue.Type.OBJECT || type == JsonValue.Type.LIST ? "" : parser.getString();
-        JsonValue value = new JsonValue(type, parent, step, places, numbered++, text);
+        JsonValue value = around == null ? JsonValue.root(type, places, numbered, text)
+                : around.part(type, under, numbered, text);
+        numbered++;
         switch (type) {
             case OBJECT -> members(value, deeper(value, level), ofOthers);
             case LIST -> items(value, deeper(value, level), ofOthers);
             case TEXT -> {
-                if (hasHalfCharacter(text)) {
+                if (escapes && hasHalfCharacter(text)) {
                     source.fault(value, FaultCodes.CHARACTER, value.found(), List.of(), "",
                             "the text" + HALF);
                 }
@@ -187,7 +237,7 @@ final class JsonTree {
                         twin.nameColumn());
                 continue;
             }
-            if (hasHalfCharacter(name)) {
+            if (escapes && hasHalfCharacter(name)) {
                 source.faultAtName(member, FaultCodes.CHARACTER, List.of(), "",
                         "the name" + HALF);
             }
@@ -221,7 +271,7 @@ final class JsonTree {
 
     private void items(JsonValue list, int level, boolean ofOthers) {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            list.items().add(value(list, Integer.toString(list.items().size()), null, level, ofOthers));
+            list.addItem(value(list, null, null, level, ofOthers));
         }
     }
 

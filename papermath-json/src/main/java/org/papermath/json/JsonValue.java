@@ -1,6 +1,7 @@
 package org.papermath.json;
 
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,32 +25,106 @@ final class JsonValue {
         }
     }
 
-    private static final int FEW = 12;
+    /** What stands in an object or a list. */
+    private static final class Inside {
+        static final Inside NOTHING = new Inside(0);
+        private static final int FEW = 12;
+
+        /** The members of an object or the items of a list, as they are written. */
+        private JsonValue[] values;
+        private int count;
+        /** A bit for the hash of every name: most names that are not here are seen to be missing at once. */
+        private long bits;
+        /** Where the next name asked for is likely to stand. */
+        private int next;
+        /** The members by name, once there are so many that looking through them takes longer. */
+        private @Nullable Map<String, JsonValue> byName;
+        /** The members kept for others, whose names begin with x-. */
+        private Map<String, JsonValue> extras = Map.of();
+
+        Inside(int room) {
+            values = new JsonValue[room];
+        }
+
+        void add(JsonValue value) {
+            if (count == values.length) {
+                values = Arrays.copyOf(values, 2 * count);
+            }
+            values[count++] = value;
+        }
+
+        void addMember(JsonValue member, String name) {
+            add(member);
+            bits |= 1L << name.hashCode();
+            if (count > FEW) {
+                Map<String, JsonValue> index = byName;
+                if (index == null) {
+                    index = new HashMap<>();
+                    for (int i = 0; i < count; i++) {
+                        index.put(values[i].step(), values[i]);
+                    }
+                    byName = index;
+                }
+                index.put(name, member);
+            }
+        }
+
+        @Nullable JsonValue member(String wanted) {
+            int hash = wanted.hashCode();
+            if ((bits & 1L << hash) == 0) {
+                return null;
+            }
+            Map<String, JsonValue> index = byName;
+            if (index != null) {
+                return index.get(wanted);
+            }
+            // Members are mostly asked for in the order they are written in.
+            for (int i = next; i < count; i++) {
+                if (values[i].isCalled(wanted, hash)) {
+                    next = i + 1;
+                    return values[i];
+                }
+            }
+            for (int i = 0; i < next; i++) {
+                if (values[i].isCalled(wanted, hash)) {
+                    return values[i];
+                }
+            }
+            return null;
+        }
+    }
 
     private final Type type;
     private final @Nullable JsonValue parent;
-    private final String step;
+    /** The name of a member; null for an item and for the document itself. */
+    private final @Nullable String name;
+    private final int index;
     private final Places places;
     private final int number;
     /** The characters of a text, the digits of a number, or the word of a literal. */
     private final String text;
-    private final List<JsonValue> members;
-    /** The members by name, once there are so many that looking through them takes longer. */
-    private @Nullable Map<String, JsonValue> byName;
-    private final List<JsonValue> items;
-    /** The members kept for others, whose names begin with x-. */
-    private Map<String, JsonValue> extras = Map.of();
+    private final Inside inside;
     private boolean asked;
 
-    JsonValue(Type type, @Nullable JsonValue parent, String step, Places places, int number, String text) {
+    private JsonValue(Type type, @Nullable JsonValue parent, @Nullable String name, int index, Places places,
+            int number, String text) {
         this.type = type;
         this.parent = parent;
-        this.step = step;
+        this.name = name;
+        this.index = index;
         this.places = places;
         this.number = number;
         this.text = text;
-        this.members = type == Type.OBJECT ? new ArrayList<>() : List.of();
-        this.items = type == Type.LIST ? new ArrayList<>() : List.of();
+        this.inside = type == Type.OBJECT ? new Inside(8) : type == Type.LIST ? new Inside(4) : Inside.NOTHING;
+    }
+
+    static JsonValue root(Type type, Places places, int number, String text) {
+        return new JsonValue(type, null, null, 0, places, number, text);
+    }
+
+    /** Makes a value that belongs into this one: under a name, or as the next item. */
+    JsonValue part(Type its, @Nullable String under, int numbered, String content) {
+        return new JsonValue(its, this, under, inside.count, places, numbered, content);
     }
 
     Type type() {
@@ -60,9 +135,9 @@ final class JsonValue {
         return parent;
     }
 
-    /** Returns the name of the member or the number of the item. */
+    /** Returns the name of the member or the number of the item; nothing for the document itself. */
     String step() {
-        return step;
+        return name != null ? name : parent == null ? "" : Integer.toString(index);
     }
 
     int line() {
@@ -86,42 +161,41 @@ final class JsonValue {
     }
 
     List<JsonValue> members() {
-        return members;
-    }
-
-    @Nullable JsonValue member(String name) {
-        Map<String, JsonValue> index = byName;
-        if (index != null) {
-            return index.get(name);
-        }
-        // Hashes of names are at hand, and tell most of them apart.
-        int hash = name.hashCode();
-        for (int i = 0; i < members.size(); i++) {
-            JsonValue member = members.get(i);
-            if (member.step.hashCode() == hash && member.step.equals(name)) {
-                return member;
-            }
-        }
-        return null;
-    }
-
-    void addMember(JsonValue member) {
-        members.add(member);
-        if (members.size() > FEW) {
-            Map<String, JsonValue> index = byName;
-            if (index == null) {
-                index = new HashMap<>();
-                for (JsonValue one : members) {
-                    index.put(one.step, one);
-                }
-                byName = index;
-            }
-            index.put(member.step, member);
-        }
+        return type == Type.OBJECT ? inside() : List.of();
     }
 
     List<JsonValue> items() {
-        return items;
+        return type == Type.LIST ? inside() : List.of();
+    }
+
+    /** Returns how many members or items there are. */
+    int size() {
+        return inside.count;
+    }
+
+    JsonValue at(int place) {
+        return inside.values[place];
+    }
+
+    private List<JsonValue> inside() {
+        return Collections.unmodifiableList(Arrays.asList(inside.values).subList(0, inside.count));
+    }
+
+    @Nullable JsonValue member(String wanted) {
+        return inside.member(wanted);
+    }
+
+    /** Hashes of names are at hand, and tell most of them apart. */
+    private boolean isCalled(String wanted, int hash) {
+        return name != null && name.hashCode() == hash && name.equals(wanted);
+    }
+
+    void addItem(JsonValue item) {
+        inside.add(item);
+    }
+
+    void addMember(JsonValue member) {
+        inside.addMember(member, member.step());
     }
 
     void ask() {
@@ -132,35 +206,48 @@ final class JsonValue {
         return asked;
     }
 
+    /** Tells whether somebody asked for every member. */
+    boolean isAllAsked() {
+        for (int i = 0; i < inside.count; i++) {
+            if (!inside.values[i].asked) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     Map<String, JsonValue> extras() {
-        return extras;
+        return inside.extras;
     }
 
     void addExtra(JsonValue extra) {
-        if (extras.isEmpty()) {
-            extras = new LinkedHashMap<>();
+        if (inside.extras.isEmpty()) {
+            inside.extras = new LinkedHashMap<>();
         }
-        extras.put(extra.step(), extra);
+        inside.extras.put(extra.step(), extra);
     }
 
     String pointer() {
-        return parent == null ? "" : pointer(parent.pointer(), step);
+        return parent == null ? "" : pointer(parent.pointer(), step());
     }
 
     static String pointer(String parent, String step) {
         return parent + "/" + step.replace("~", "~0").replace("/", "~1");
     }
 
-    /** Returns a copy that holds on to nothing of the document around it, nor to its text. */
+    /** Returns a copy that holds on to nothing of the document around it, nor to its text; its name stays. */
     JsonValue detached() {
-        return copy(null, new Places(null));
+        return new JsonValue(type, null, name, index, new Places(null), 0, text).with(this);
     }
 
-    private JsonValue copy(@Nullable JsonValue newParent, Places nowhere) {
-        JsonValue copy = new JsonValue(type, newParent, step, nowhere, 0, text);
-        members.forEach(member -> copy.addMember(member.copy(copy, nowhere)));
-        items.forEach(item -> copy.items.add(item.copy(copy, nowhere)));
-        return copy;
+    private JsonValue with(JsonValue other) {
+        for (JsonValue member : other.members()) {
+            addMember(part(member.type, member.name, 0, member.text).with(member));
+        }
+        for (JsonValue item : other.items()) {
+            addItem(part(item.type, null, 0, item.text).with(item));
+        }
+        return this;
     }
 
     /** Returns what stands here, shortened and without characters that cannot be shown. */

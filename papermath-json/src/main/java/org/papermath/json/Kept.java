@@ -62,6 +62,9 @@ final class Kept {
 
     /** Returns a copy that does not hold on to the document it was read from. */
     Kept detached() {
+        if (isEmpty()) {
+            return this;
+        }
         Kept copy = new Kept();
         copy.writtenBy = writtenBy;
         copy.references.putAll(references);

@@ -8,6 +8,8 @@ final class Names {
     private final String what;
     private final Set<String> names = new LinkedHashSet<>();
     private boolean complete = true;
+    /** The name last found among the others: neighbours often ask for the same. */
+    private String found = "";
 
     /**
      * Begins a list.
@@ -43,7 +45,11 @@ final class Names {
 
     /** Refuses a name that is none of these, unless one of these could not be read. */
     Got<String> require(Got<String> name, String code) {
-        if (!complete || name.isFaulty() || !name.isGiven() || names.contains(name.get())) {
+        if (!complete || name.isFaulty() || !name.isGiven() || name.get().equals(found)) {
+            return name;
+        }
+        if (names.contains(name.get())) {
+            found = name.get();
             return name;
         }
         String nearest = name.nearest(names);

@@ -1,6 +1,6 @@
 package org.papermath.json;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,7 +28,10 @@ public final class ObjectAt {
     private final Source source;
     private final JsonValue place;
     private final boolean readable;
-    private final List<String> asked = new ArrayList<>();
+    private String[] asked = new String[24];
+    private int askedSoFar;
+    /** What stands for every member that is not written. */
+    private @Nullable ValueAt absent;
     private boolean closed;
 
     private ObjectAt(Source source, JsonValue place, boolean readable) {
@@ -73,16 +76,27 @@ public final class ObjectAt {
         if (member != null) {
             return ValueAt.of(source, member);
         }
-        return readable ? ValueAt.absent(source, place) : ValueAt.faulty(source, place);
+        return unasked();
     }
 
     /** Returns an absent value, for a member that has no place here; it stays unknown if it is written. */
     ValueAt unasked() {
-        return readable ? ValueAt.absent(source, place) : ValueAt.faulty(source, place);
+        if (!readable) {
+            return ValueAt.faulty(source, place);
+        }
+        ValueAt nothing = absent;
+        if (nothing == null) {
+            nothing = ValueAt.absent(source, place);
+            absent = nothing;
+        }
+        return nothing;
     }
 
     private @Nullable JsonValue member(String name) {
-        asked.add(name);
+        if (askedSoFar == asked.length) {
+            asked = Arrays.copyOf(asked, 2 * askedSoFar);
+        }
+        asked[askedSoFar++] = name;
         JsonValue member = readable ? place.member(name) : null;
         if (member != null) {
             member.ask();
@@ -112,13 +126,12 @@ public final class ObjectAt {
      * @param names the names of the members, two or more
      */
     public void exactlyOne(String... names) {
-        List<String> written = new ArrayList<>();
+        int found = 0;
         for (String name : names) {
-            if (has(name)) {
-                written.add(name);
-            }
+            found += has(name) ? 1 : 0;
         }
-        if (readable && written.size() != 1) {
+        if (readable && found != 1) {
+            List<String> written = Arrays.stream(names).filter(this::has).toList();
             String wanted = "one of \"" + String.join("\", \"", names) + "\" is wanted";
             source.fault(place, FaultCodes.ONE_OF, String.join(", ", written), List.of(names), "", written.isEmpty()
                     ? wanted + "; none is written."
@@ -159,6 +172,9 @@ public final class ObjectAt {
             return;
         }
         closed = true;
+        if (place.isAllAsked()) {
+            return;
+        }
         for (JsonValue member : place.members()) {
             if (!member.isAsked()) {
                 unknown(member);
@@ -178,7 +194,7 @@ public final class ObjectAt {
     }
 
     private Collection<String> known() {
-        return new LinkedHashSet<>(asked);
+        return new LinkedHashSet<>(Arrays.asList(asked).subList(0, askedSoFar));
     }
 
     private void unknown(JsonValue member) {

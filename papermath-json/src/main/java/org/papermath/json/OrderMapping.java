@@ -51,8 +51,8 @@ final class OrderMapping {
         known.insides().forEach(inside -> requirePiece(inside, known));
         return in.make(() -> {
             Order.Builder order = Order.of(name.get());
-            due.optional().ifPresent(order::due);
-            weighedIn.optional().ifPresent(order::weighedIn);
+            due.ifGiven(order::due);
+            weighedIn.ifGiven(order::weighedIn);
             recipes.get().forEach(order::recipe);
             pieces.get().forEach(order::piece);
             return order.build();

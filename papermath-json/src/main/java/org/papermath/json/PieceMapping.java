@@ -22,6 +22,9 @@ import org.papermath.shape.Formats;
 
 /** A piece of an order. */
 final class PieceMapping {
+    private static final List<Piece.Edge> EDGES = List.of(Piece.Edge.values());
+    private static final List<EnvelopeStyle> STYLES = List.of(EnvelopeStyle.values());
+
     /** What an order knows of names while its pieces are read. */
     record Known(Names recipes, Names pieces, Names dryers, Set<String> envelopes, List<Got<String>> insides) {
     }
@@ -37,8 +40,8 @@ final class PieceMapping {
         }
 
         void into(Piece.Builder piece) {
-            format.optional().ifPresent(piece::sized);
-            sides.optional().ifPresent(two -> piece.sized(two.get(0), two.get(1)));
+            format.ifGiven(piece::sized);
+            sides.ifGiven(two -> piece.sized(two.get(0), two.get(1)));
         }
     }
 
@@ -53,9 +56,9 @@ final class PieceMapping {
         }
 
         void into(Piece.Builder piece) {
-            grammage.optional().ifPresent(piece::weighing);
-            caliper.optional().ifPresent(piece::thick);
-            sample.optional().ifPresent(piece::like);
+            grammage.ifGiven(piece::weighing);
+            caliper.ifGiven(piece::thick);
+            sample.ifGiven(piece::like);
         }
     }
 
@@ -67,23 +70,23 @@ final class PieceMapping {
                     in.optional("kept").count(0, Integer.MAX_VALUE),
                     in.optional("trials").count(0, Integer.MAX_VALUE),
                     in.optional("folds").count(0, 4),
-                    in.optional("edge").choice(List.of(Piece.Edge.values()), Common::word),
+                    in.optional("edge").choice(EDGES, Common::word),
                     in.optional("trim").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).trimmed(one))),
                     in.optional("gap").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).apart(one))),
                     dryers.require(in.optional("dryer").text(), "piece.no-dryer"));
         }
 
         void into(Piece.Builder piece) {
-            spare.optional().ifPresent(piece::spare);
-            kept.optional().ifPresent(piece::keeping);
-            trials.optional().ifPresent(piece::trials);
-            folds.optional().ifPresent(piece::folded);
+            spare.ifGiven(piece::spare);
+            kept.ifGiven(piece::keeping);
+            trials.ifGiven(piece::trials);
+            folds.ifGiven(piece::folded);
             if (edge.orElse(Piece.Edge.CUT) == Piece.Edge.DECKLE) {
                 piece.deckleEdged();
             }
-            trim.optional().ifPresent(piece::trimmed);
-            gap.optional().ifPresent(piece::apart);
-            dryer.optional().ifPresent(piece::driedIn);
+            trim.ifGiven(piece::trimmed);
+            gap.ifGiven(piece::apart);
+            dryer.ifGiven(piece::driedIn);
         }
     }
 
@@ -94,7 +97,7 @@ final class PieceMapping {
             boolean envelope = in.has("envelopeFor");
             ValueAt style = envelope ? in.required("style") : in.optional("style");
             return new Envelope(in.optional("envelopeFor").text(),
-                    style.choice(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
+                    style.choice(STYLES, EnvelopeStyle::words),
                     in.optional("inserts").count(1, 50),
                     in.optional("clearance").quantity(Kinds.LENGTH).check(q -> scratch(piece).clearance(q)),
                     in.optional("mailedIn").text().check(country -> scratch(piece).mailedIn(country)));
@@ -111,10 +114,10 @@ final class PieceMapping {
         }
 
         void into(Piece.Builder piece) {
-            inside.optional().ifPresent(held -> piece.envelopeFor(held, style.get()));
-            inserts.optional().ifPresent(piece::holding);
-            clearance.optional().ifPresent(piece::clearance);
-            mailedIn.optional().ifPresent(piece::mailedIn);
+            inside.ifGiven(held -> piece.envelopeFor(held, style.get()));
+            inserts.ifGiven(piece::holding);
+            clearance.ifGiven(piece::clearance);
+            mailedIn.ifGiven(piece::mailedIn);
         }
     }
 

@@ -23,6 +23,9 @@ import org.papermath.quantity.Share;
 
 /** A recipe. */
 final class RecipeMapping {
+    private static final Furnish ANY = Furnish.of(Fibres.ABACA);
+    private static final List<Additive.Purpose> PURPOSES = List.of(Additive.Purpose.values());
+
     private record Part(Fibre fibre, Amount<Share> share) {
     }
 
@@ -53,13 +56,13 @@ final class RecipeMapping {
                 .check(strength -> scratch(label).surfaceSized(strength));
         return in.make(() -> {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
-            beating.optional().ifPresent(recipe::beaten);
-            drainability.optional().ifPresent(recipe::measuring);
+            beating.ifGiven(recipe::beaten);
+            drainability.ifGiven(recipe::measuring);
             additives.orElse(List.of()).forEach(dose -> recipe.adding(dose.additive(), dose.dose()));
-            beater.optional().ifPresent(recipe::beaterAt);
-            stock.optional().ifPresent(recipe::keptAt);
-            vat.optional().ifPresent(recipe::vatAt);
-            sizeBath.optional().ifPresent(recipe::surfaceSized);
+            beater.ifGiven(recipe::beaterAt);
+            stock.ifGiven(recipe::keptAt);
+            vat.ifGiven(recipe::vatAt);
+            sizeBath.ifGiven(recipe::surfaceSized);
             return recipe.build();
         });
     }
@@ -94,7 +97,7 @@ final class RecipeMapping {
 
     /** A recipe that is only there to check one value by the rules of the builder. */
     private static Recipe.Builder scratch(String name) {
-        return Recipe.of(name, Furnish.of(Fibres.ABACA));
+        return Recipe.of(name, ANY);
     }
 
     private static Got<Part> part(ObjectAt in) {
@@ -122,7 +125,7 @@ final class RecipeMapping {
     private static Got<AdditiveDose> additive(ObjectAt in, Names names) {
         Got<String> name = names.add(Common.name(in));
         Got<Additive.Purpose> purpose = in.required("purpose")
-                .choice(List.of(Additive.Purpose.values()), Common::word);
+                .choice(PURPOSES, Common::word);
         Got<Amount<Dose>> dose = in.required("dose").quantity(Kinds.DOSE);
         Got<Amount<Share>> active = Common.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
         return in.make(() -> {

@@ -40,12 +40,12 @@ final class RecordMapping {
         Got<List<Measurement>> measured = in.optional("measured").list(one -> one.object(MeasurementMapping::read));
         return in.make(() -> {
             BatchRecord.Builder record = BatchRecord.builder(name.get(), date.get());
-            recipe.optional().ifPresent(made -> record.recipe(made.name().get(), made.furnish().get()));
-            beater.optional().ifPresent(record::beater);
-            vat.optional().ifPresent(record::vat);
-            press.optional().ifPresent(record::press);
-            dryer.optional().ifPresent(record::dryer);
-            note.optional().ifPresent(record::note);
+            recipe.ifGiven(made -> record.recipe(made.name().get(), made.furnish().get()));
+            beater.ifGiven(record::beater);
+            vat.ifGiven(record::vat);
+            press.ifGiven(record::press);
+            dryer.ifGiven(record::dryer);
+            note.ifGiven(record::note);
             planned.orElse(List.of()).forEach(one -> record.planned(one.figure(), one.value()));
             measured.orElse(List.of()).forEach(record::add);
             return record.build();
@@ -86,7 +86,7 @@ final class RecordMapping {
     }
 
     private static Got<String> place(ObjectAt in, String member) {
-        return in.optional(member).text().check(Scope::at);
+        return in.optional(member).text().check(Scope::requireName);
     }
 
     private static Got<List<Planned>> planned(ValueAt at) {

@@ -27,16 +27,18 @@ final class Session {
     private final Set<JsonValue> faulty = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Fault> notes = new ArrayList<>();
     private boolean full;
+    private boolean good = true;
 
     void opened(String document) {
         documents.add(document);
     }
 
     boolean isFaulty(JsonValue value) {
-        return !faulty.isEmpty() && faulty.contains(value);
+        return !good && faulty.contains(value);
     }
 
     void mark(@Nullable JsonValue value) {
+        good = false;
         for (JsonValue at = value; at != null && faulty.add(at); at = at.parent()) {
             // all values around it are marked by the loop itself
         }
@@ -55,6 +57,9 @@ final class Session {
     }
 
     List<Fault> notes() {
+        if (notes.isEmpty()) {
+            return List.of();
+        }
         List<Fault> sorted = new ArrayList<>(notes);
         sorted.sort(Comparator.<Fault>comparingInt(note -> documents.indexOf(note.document()))
                 .thenComparingInt(Fault::line).thenComparingInt(Fault::column));

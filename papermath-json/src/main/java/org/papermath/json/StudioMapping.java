@@ -28,10 +28,10 @@ final class StudioMapping {
     private record Steps(Got<Amount<Mass>> scale, Got<Amount<Mass>> fineScale, Got<Amount<Volume>> jug,
             Got<Amount<Time>> day) {
         void into(Studio.Builder studio) {
-            scale.optional().ifPresent(studio::scaleStep);
-            fineScale.optional().ifPresent(studio::fineScaleStep);
-            jug.optional().ifPresent(studio::jugStep);
-            day.optional().ifPresent(studio::workingDay);
+            scale.ifGiven(studio::scaleStep);
+            fineScale.ifGiven(studio::fineScaleStep);
+            jug.ifGiven(studio::jugStep);
+            day.ifGiven(studio::workingDay);
         }
     }
 
@@ -64,13 +64,13 @@ final class StudioMapping {
                 table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
         return in.make(() -> {
             Studio.Builder studio = Studio.of(name.get());
-            beater.optional().ifPresent(studio::beater);
-            vat.optional().ifPresent(studio::vat);
+            beater.ifGiven(studio::beater);
+            vat.ifGiven(studio::vat);
             moulds.orElse(List.of()).forEach(studio::mould);
-            press.optional().ifPresent(studio::press);
-            felts.optional().ifPresent(studio::felts);
+            press.ifGiven(studio::press);
+            felts.ifGiven(studio::felts);
             dryers.orElse(List.of()).forEach(studio::dryer);
-            room.optional().ifPresent(studio::room);
+            room.ifGiven(studio::room);
             hand.orElse(List.of()).forEach(one -> studio.onHand(one.fibre(), one.ovenDry()));
             steps.into(studio);
             if (customary.orElse(false)) {

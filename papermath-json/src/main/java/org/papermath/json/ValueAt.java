@@ -17,6 +17,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
@@ -35,7 +36,6 @@ public final class ValueAt {
     private static final int MOST_NAME = 200;
     private static final int MOST_QUANTITY = 100;
     private static final int MOST_LISTED = 20;
-    private static final Pattern DAY = Pattern.compile("[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])");
 
     /** A number with an exponent of three digits or more, or with so many that it may be as large. */
     private static final Pattern HUGE = Pattern.compile(
@@ -46,6 +46,7 @@ public final class ValueAt {
     private final Source source;
     private final JsonValue value;
     private final State state;
+    private @Nullable Got<Object> nothing;
 
     private ValueAt(Source source, JsonValue value, State state) {
         this.source = source;
@@ -118,6 +119,17 @@ public final class ValueAt {
         return state == State.GIVEN && value.type() == JsonValue.Type.LIST;
     }
 
+    @SuppressWarnings("unchecked")
+    <T> Got<T> nothing() {
+        Got<Object> made = nothing;
+        if (made == null) {
+            made = Got.madeNothing(this);
+            nothing = made;
+        }
+        // There is no value in it, so it is one of any type.
+        return (Got<T>) (Got<?>) made;
+    }
+
     /** Returns what to hand on without reading: nothing for an absent value, a faulty one for any other. */
     private <T> Got<T> unread() {
         return state == State.ABSENT ? Got.nothing(this) : Got.faulty(this);
@@ -155,6 +167,9 @@ public final class ValueAt {
         if (!isReadable(JsonValue.Type.TEXT)) {
             return unread();
         }
+        if (isPlain(value.text())) {
+            return Got.of(this, value.text());
+        }
         String text = value.text().strip();
         if (text.isEmpty()) {
             fault(FaultCodes.BLANK, List.of(), "the text is empty. Write something, or leave the member out.");
@@ -177,6 +192,20 @@ public final class ValueAt {
             return unread();
         }
         return isShowable(value.text(), true) ? Got.of(this, value.text()) : Got.faulty(this);
+    }
+
+    /** Tells whether a name is of the usual sort: of signs that can all be shown, without blanks around it. */
+    private static boolean isPlain(String text) {
+        int length = text.length();
+        if (length == 0 || length > MOST_NAME || text.charAt(0) == ' ' || text.charAt(length - 1) == ' ') {
+            return false;
+        }
+        for (int i = 0; i < length; i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) >= 0x7F) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean isShowable(String text, boolean lines) {
@@ -202,6 +231,12 @@ public final class ValueAt {
         if (!isReadable(JsonValue.Type.NUMBER)) {
             return unread();
         }
+        if (value.text().length() < 9 && least >= 0) {
+            int small = digits(value.text());
+            if (small >= least && small <= most) {
+                return Got.of(this, small);
+            }
+        }
         BigDecimal number;
         try {
             number = new BigDecimal(value.text());
@@ -220,6 +255,19 @@ public final class ValueAt {
             return Got.faulty(this);
         }
         return Got.of(this, number.signum() == 0 ? 0 : number.intValue());
+    }
+
+    /** Returns the number written in digits alone; below zero for any other writing. */
+    private static int digits(String text) {
+        int number = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < '0' || c > '9') {
+                return -1;
+            }
+            number = 10 * number + (c - '0');
+        }
+        return number;
     }
 
     /**
@@ -276,10 +324,11 @@ public final class ValueAt {
         if (!isReadable(JsonValue.Type.TEXT)) {
             return unread();
         }
-        boolean form = DAY.matcher(value.text()).matches();
+        boolean form = isDay(value.text());
         if (form) {
             try {
-                return Got.of(this, LocalDate.parse(value.text()));
+                return Got.of(this, LocalDate.of(digits(value.text().substring(0, 4)),
+                        digits(value.text().substring(5, 7)), digits(value.text().substring(8))));
             } catch (DateTimeException e) {
                 // falls to the fault below
             }
@@ -287,6 +336,16 @@ public final class ValueAt {
         fault(form ? FaultCodes.NO_DAY : FaultCodes.DATE, List.of("YYYY-MM-DD"), "\"" + value.found()
                 + "\" is not a day of the calendar. Write the year, the month and the day, such as 2026-11-25.");
         return Got.faulty(this);
+    }
+
+    /** Tells whether a text has the form of a day: YYYY-MM-DD, the month from 01 to 12, the day from 01 to 31. */
+    private static boolean isDay(String text) {
+        if (text.length() != 10 || text.charAt(4) != '-' || text.charAt(7) != '-') {
+            return false;
+        }
+        int month = digits(text.substring(5, 7));
+        int day = digits(text.substring(8));
+        return digits(text.substring(0, 4)) >= 0 && month >= 1 && month <= 12 && day >= 1 && day <= 31;
     }
 
     /**
@@ -301,14 +360,13 @@ public final class ValueAt {
         if (!isReadable(JsonValue.Type.TEXT)) {
             return unread();
         }
-        List<String> words = new ArrayList<>();
         for (T one : values) {
-            String its = word.apply(one);
-            if (its.equals(value.text())) {
+            if (word.apply(one).equals(value.text())) {
                 return Got.of(this, one);
             }
-            words.add(its);
         }
+        List<String> words = new ArrayList<>();
+        values.forEach(one -> words.add(word.apply(one)));
         notAmong(FaultCodes.CHOICE, words, "\"" + value.found() + "\" is not one of the words for this");
         return Got.faulty(this);
     }
@@ -375,7 +433,7 @@ public final class ValueAt {
     }
 
     private <Q extends Quantity<Q>> Got<Amount<Q>> quantityOfText(Kind<Q> kind) {
-        if (source.session().isFaulty(value) || !isShowable(value.text(), false)) {
+        if (source.session().isFaulty(value) || !isPlain(value.text()) && !isShowable(value.text(), false)) {
             return Got.faulty(this);
         }
         if (value.text().length() > MOST_QUANTITY) {
@@ -495,19 +553,19 @@ public final class ValueAt {
         if (!isReadable(JsonValue.Type.LIST)) {
             return unread();
         }
-        List<JsonValue> items = value.items();
+        int size = value.size();
         boolean good = true;
-        if (items.size() < least || items.size() > most) {
+        if (size < least || size > most) {
             String rule = least == most ? String.valueOf(least) : most == Integer.MAX_VALUE ? least + " or more"
                     : least + " to " + most;
-            source.fault(value, FaultCodes.LENGTH, String.valueOf(items.size()), List.of(rule), "", "the list has "
-                    + items.size() + (items.size() == 1 ? " item; " : " items; ") + rule + " are wanted.",
+            source.fault(value, FaultCodes.LENGTH, String.valueOf(size), List.of(rule), "", "the list has "
+                    + size + (size == 1 ? " item; " : " items; ") + rule + " are wanted.",
                     "least", least, "most", most);
             good = false;
         }
-        List<T> all = new ArrayList<>(items.size());
-        for (JsonValue one : items) {
-            ValueAt at = of(source, one);
+        List<T> all = new ArrayList<>(size);
+        for (int i = 0; i < size; i++) {
+            ValueAt at = of(source, value.at(i));
             Got<T> got = at.guarded(item, at);
             if (got.isFaulty() || !got.isGiven()) {
                 good = false;
