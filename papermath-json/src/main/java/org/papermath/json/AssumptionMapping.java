@@ -34,12 +34,13 @@ final class AssumptionMapping {
     /** Reads the values of one's own, whose meaning, unit and bounds stand in the table of an edition. */
     static Got<List<Assumption>> read(ValueAt at, Assumptions table) {
         Map<String, Assumption> patterns = new LinkedHashMap<>();
+        Set<String> keys = new HashSet<>();
         if (!at.isGiven()) {
-            return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));
+            return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, keys, table.edition())));
         }
         table.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
         DirectMeasurements.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
-        return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));
+        return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, keys, table.edition())));
     }
 
     /** Returns the ids a value of one's own may have. */
@@ -49,7 +50,8 @@ final class AssumptionMapping {
         return ids;
     }
 
-    private static Got<Assumption> read(ObjectAt in, Map<String, Assumption> patterns, String edition) {
+    private static Got<Assumption> read(ObjectAt in, Map<String, Assumption> patterns, Set<String> keys,
+            String edition) {
         Got<Assumption> pattern = pattern(in.required("id").text(), patterns, edition);
         String unit = pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
         Got<Fibre> fibre = in.optional("fibre").text().map(Fibres::find);
@@ -71,7 +73,7 @@ final class AssumptionMapping {
             double likely = value.get();
             return pattern.get().with(scope(fibre, subject, at), likely, low.orElse(likely), high.orElse(likely),
                     basis.orElse(Basis.GIVEN), new Source(source.orElse(ORIGIN)));
-        });
+        }).check(own -> once(own, keys));
     }
 
     /**
@@ -98,6 +100,13 @@ final class AssumptionMapping {
         }
         out.member("basis").text(own.basis().word());
         out.member("source").text(own.source().text());
+    }
+
+    private static void once(Assumption own, Set<String> keys) {
+        if (!keys.add(own.key())) {
+            throw Refused.of("builder.twice", "the value of " + own.key() + " is said twice. Say it once.", "of",
+                    "assumptions", "what", own.key());
+        }
     }
 
     private static Got<Assumption> pattern(Got<String> id, Map<String, Assumption> patterns, String edition) {

@@ -90,8 +90,9 @@ final class EquipmentMapping {
         Deckle deckle = mould.deckle();
         out.member("name").text(mould.name());
         Common.sides(out.member("opening"), deckle.width(), deckle.height());
-        if (deckle.count() > 1) {
-            out.member("split").object(split -> {
+        ValueOut parted = out.member("split");
+        if (deckle.count() > 1 || deckle.strip().si() != 0 || parted.keeps()) {
+            parted.object(split -> {
                 split.member("across").count(deckle.across());
                 split.member("along").count(deckle.along());
                 split.member("strip").quantity(deckle.strip());

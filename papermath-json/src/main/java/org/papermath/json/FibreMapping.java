@@ -16,7 +16,7 @@ final class FibreMapping {
     }
 
     static void write(ValueOut out, Fibre fibre) {
-        if (Fibres.all().contains(fibre)) {
+        if (Fibres.all().contains(fibre) && !out.keeps()) {
             out.text(fibre.id());
         } else {
             out.object(members -> own(members, fibre));

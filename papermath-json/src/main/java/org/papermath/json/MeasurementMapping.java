@@ -459,7 +459,7 @@ final class MeasurementMapping {
     }
 
     private static void restraint(ValueOut out, Restraint restraint) {
-        if (isKnown(restraint)) {
+        if (isKnown(restraint) && !out.keeps()) {
             out.text(restraint.name());
         } else {
             out.object(in -> {

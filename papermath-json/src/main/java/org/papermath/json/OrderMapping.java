@@ -74,8 +74,9 @@ final class OrderMapping {
     private static void head(ObjectOut out, Order order) {
         out.member("name").text(order.name());
         order.due().ifPresent(day -> out.member("due").date(day));
-        if (!order.weighedIn().equals(Air.reference())) {
-            out.member("weighedIn").object(in -> AirMapping.write(in, order.weighedIn()));
+        ValueOut weighedIn = out.member("weighedIn");
+        if (!order.weighedIn().equals(Air.reference()) || weighedIn.keeps()) {
+            weighedIn.object(in -> AirMapping.write(in, order.weighedIn()));
         }
         out.member("recipes").list(order.recipes(), (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
     }

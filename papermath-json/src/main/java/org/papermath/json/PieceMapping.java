@@ -181,11 +181,14 @@ final class PieceMapping {
     }
 
     private static void size(ObjectOut out, Piece piece) {
-        Optional<Format> known = piece.format().filter(PieceMapping::isKnown);
-        if (known.isPresent()) {
-            out.member("size").text(known.get().name());
-        } else if (piece.format().isPresent()) {
-            out.member("size").object(in -> format(in, piece.format().get()));
+        Optional<Format> format = piece.format();
+        if (format.isPresent()) {
+            ValueOut size = out.member("size");
+            if (isKnown(format.get()) && !size.keeps()) {
+                size.text(format.get().name());
+            } else {
+                size.object(in -> format(in, format.get()));
+            }
         } else if (piece.width().isPresent()) {
             Common.sides(out.member("size"), piece.width().get(), piece.height().orElseThrow());
         }

@@ -86,7 +86,7 @@ final class RecipeMapping {
     }
 
     static void furnish(ValueOut out, Furnish furnish) {
-        out.list(furnish.shares().entrySet(), (item, part) -> item.object(members -> {
+        out.list(furnish.stated().entrySet(), (item, part) -> item.object(members -> {
             FibreMapping.write(members.member("fibre"), part.getKey());
             members.member("share").quantity(part.getValue());
         }));

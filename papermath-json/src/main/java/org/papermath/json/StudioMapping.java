@@ -60,7 +60,8 @@ final class StudioMapping {
         Steps steps = steps(in);
         Got<Boolean> customary = in.optional("customaryUnits").flag();
         Got<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
-        Got<List<Assumption>> own = AssumptionMapping.read(in.optional("assumptions"),
+        ValueAt ownAt = in.optional("assumptions");
+        Got<List<Assumption>> own = AssumptionMapping.read(ownAt,
                 table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
         return in.make(() -> {
             Studio.Builder studio = Studio.of(name.get());
@@ -76,7 +77,9 @@ final class StudioMapping {
             if (customary.orElse(false)) {
                 studio.alsoCustomaryUnits();
             }
-            return studio.knowing(known(table, own)).build();
+            Assumptions known = known(table, own);
+            ownAt.writtenAs(own.orElse(List.of()), known.own());
+            return studio.knowing(known).build();
         });
     }
 

@@ -580,6 +580,13 @@ public final class ValueAt {
         return Got.of(this, got.get());
     }
 
+    /** Says in which order the items of this list will be written, for what is kept in them. */
+    void writtenAs(List<?> read, List<?> written) {
+        if (state == State.GIVEN && !source.kept().isEmpty()) {
+            source.kept().reorder(value.pointer(), read.stream().mapToInt(written::indexOf).toArray());
+        }
+    }
+
     /** Reads a value of one sort as it stands, whatever is in it. */
     Got<JsonValue> tree(JsonValue.Type wanted) {
         return isReadable(wanted) ? Got.of(this, value.detached()) : unread();
