@@ -156,8 +156,15 @@ final class AssumptionMapping {
         }
     }
 
-    /** Reads a number with any unit of a kind that knows the wanted one, or with exactly the wanted one. */
+    /**
+     * Reads a number with exactly the wanted unit, whatever its kind could have, since it may be a difference; or with
+     * any unit of a kind that knows the wanted one.
+     */
     private static double number(String text, String unit) {
+        String head = text.endsWith(unit) ? text.substring(0, text.length() - unit.length()).strip() : "";
+        if (!unit.equals("1") && !head.isEmpty() && "0123456789.".indexOf(head.charAt(head.length() - 1)) >= 0) {
+            return Kinds.NUMBER.read(head).value();
+        }
         PapermathException refusal = null;
         for (Kind<?> kind : kinds(unit)) {
             try {
@@ -169,12 +176,8 @@ final class AssumptionMapping {
         if (refusal != null) {
             throw refusal;
         }
-        String head = text.endsWith(" " + unit) ? text.substring(0, text.length() - unit.length()).strip() : " ";
-        if (head.indexOf(' ') >= 0) {
-            throw Refused.of("assumption.unit", "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit
-                    + " is wanted, such as \"1 " + unit + "\".", "found", text, "accepted", List.of(unit));
-        }
-        return Kinds.NUMBER.read(head).value();
+        throw Refused.of("assumption.unit", "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit
+                + " is wanted, such as \"1 " + unit + "\".", "found", text, "accepted", List.of(unit));
     }
 
     private static List<Kind<?>> kinds(String unit) {
