@@ -55,8 +55,8 @@ final class AssumptionMapping {
         Got<Assumption> pattern = pattern(in.required("id").text(), patterns, edition);
         String unit = pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
         Got<Fibre> fibre = in.optional("fibre").text().map(Fibres::find);
-        Got<String> subject = in.optional("subject").text().check(Scope::of);
-        Got<String> at = in.optional("at").text().check(Scope::at);
+        Got<String> subject = Common.sayable(in.optional("subject").text());
+        Got<String> at = Common.sayable(in.optional("at").text());
         Got<Double> value = number(in.required("value"), unit);
         Got<Double> low = number(in.optional("low"), unit);
         Got<Double> high = number(in.optional("high"), unit);

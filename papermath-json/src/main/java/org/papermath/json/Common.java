@@ -6,10 +6,10 @@ import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
-import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 
 /** What several mappings share. */
 final class Common {
@@ -26,7 +26,17 @@ final class Common {
 
     /** Reads the name of something for which values can be measured; such a name has to fit into a scope. */
     static Got<String> name(ObjectAt in) {
-        return in.required("name").text().check(Scope::at);
+        return sayable(in.required("name").text());
+    }
+
+    /** Refuses a name with a sign that stands for something in the key of a measured value. */
+    static Got<String> sayable(Got<String> name) {
+        return name.check(text -> {
+            if (text.indexOf('[') >= 0 || text.indexOf(']') >= 0 || text.indexOf('@') >= 0) {
+                throw Refused.of("scope.name", "\"" + JsonValue.shown(text) + "\" has one of the signs [ ] @ in it, by"
+                        + " which the places of measured values are written. Use a name without them.", "given", text);
+            }
+        });
     }
 
     /** Returns a name for messages, also where the name itself has a fault. */

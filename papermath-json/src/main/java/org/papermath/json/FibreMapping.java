@@ -2,7 +2,6 @@ package org.papermath.json;
 
 import java.util.List;
 
-import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 
@@ -24,11 +23,11 @@ final class FibreMapping {
     }
 
     private static Got<Fibre> own(ObjectAt in) {
-        Got<String> id = in.required("id").text().check(Scope::of);
+        Got<String> id = Common.sayable(in.required("id").text());
         Got<String> name = in.required("name").text();
         Got<Fibre.SourceClass> sourceClass = in.required("class")
                 .choice(List.of(Fibre.SourceClass.values()), Common::word);
-        Got<List<String>> kin = in.optional("kin").list(0, Common.MANY, one -> one.text().check(Scope::of));
+        Got<List<String>> kin = in.optional("kin").list(0, Common.MANY, one -> Common.sayable(one.text()));
         return in.make(() -> Fibre.of(id.get(), name.get(), sourceClass.get(),
                 kin.orElse(List.of()).toArray(String[]::new)));
     }

@@ -43,7 +43,7 @@ final class OrderMapping {
 
     /** Reads what else an order says, when its recipes and its studio are read. */
     static Got<Order> order(ObjectAt in, Got<List<Recipe>> recipes, PieceMapping.Known known) {
-        Got<String> name = in.required("name").text();
+        Got<String> name = Common.name(in);
         Got<LocalDate> due = in.optional("due").date();
         Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
         Got<List<Piece>> pieces = in.required("pieces")

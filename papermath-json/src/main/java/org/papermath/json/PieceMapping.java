@@ -70,7 +70,7 @@ final class PieceMapping {
                     in.optional("edge").choice(List.of(Piece.Edge.values()), Common::word),
                     in.optional("trim").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).trimmed(one))),
                     in.optional("gap").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).apart(one))),
-                    dryers.require(in.optional("dryer").text(), "piece.no-dryer"));
+                    dryers.require(Common.sayable(in.optional("dryer").text()), "piece.no-dryer"));
         }
 
         void into(Piece.Builder piece) {
@@ -93,7 +93,7 @@ final class PieceMapping {
         static Envelope read(ObjectAt in, String piece) {
             boolean envelope = in.has("envelopeFor");
             ValueAt style = envelope ? in.required("style") : in.optional("style");
-            return new Envelope(in.optional("envelopeFor").text(),
+            return new Envelope(Common.sayable(in.optional("envelopeFor").text()),
                     style.choice(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
                     in.optional("inserts").count(1, 50),
                     in.optional("clearance").quantity(Kinds.LENGTH).check(q -> scratch(piece).clearance(q)),
@@ -126,7 +126,7 @@ final class PieceMapping {
         Got<String> name = known.pieces().add(Common.name(in));
         String label = Common.label(name);
         Got<Integer> count = in.required("count").count(1, 100_000);
-        Got<String> recipe = known.recipes().require(in.required("recipe").text(), "order.no-recipe");
+        Got<String> recipe = known.recipes().require(Common.sayable(in.required("recipe").text()), "order.no-recipe");
         Size size = Size.read(in.has("envelopeFor") ? in.optional("size") : in.required("size"), label);
         Target target = Target.read(in, label);
         Making making = Making.read(in, label, known.dryers());

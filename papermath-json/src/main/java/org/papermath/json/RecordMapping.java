@@ -6,7 +6,6 @@ import java.util.Map;
 
 import javax.measure.Quantity;
 
-import org.papermath.evidence.Scope;
 import org.papermath.fibre.Furnish;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
@@ -86,7 +85,7 @@ final class RecordMapping {
     }
 
     private static Got<String> place(ObjectAt in, String member) {
-        return in.optional(member).text().check(Scope::at);
+        return Common.sayable(in.optional(member).text());
     }
 
     private static Got<List<Planned>> planned(ValueAt at) {

@@ -47,7 +47,7 @@ final class StudioMapping {
 
     /** Reads a studio, and the names of its dryers for whoever refers to them. */
     static Got<Studio> read(ObjectAt in, Names dryerNames) {
-        Got<String> name = in.required("name").text();
+        Got<String> name = Common.name(in);
         Got<Beater> beater = in.optional("beater").object(EquipmentMapping::beater);
         Got<Vat> vat = in.optional("vat").object(EquipmentMapping::vat);
         Names mouldNames = new Names("mould");

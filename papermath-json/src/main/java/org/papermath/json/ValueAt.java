@@ -23,6 +23,7 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.ReamBasis;
+import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
 /**
@@ -35,6 +36,8 @@ public final class ValueAt {
     private static final int MOST_NAME = 200;
     private static final int MOST_QUANTITY = 100;
     private static final int MOST_LISTED = 20;
+    /** What is no number any more in the unit it is reckoned in. */
+    private static final String NOT_A_NUMBER = "quantity.not-a-number";
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])");
 
     /** A number with an exponent of three digits or more, or with so many that it may be as large. */
@@ -391,7 +394,8 @@ public final class ValueAt {
             fault(FaultCodes.NUMBER, List.of(), value.found() + " is too small to be held.");
             return Got.faulty(this);
         } catch (PapermathException e) {
-            if (e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find()) {
+            if (e.code().equals(NOT_A_NUMBER)
+                    || e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find()) {
                 fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large to be held.");
             } else {
                 refuse(e, kind.codes());
@@ -405,7 +409,14 @@ public final class ValueAt {
         ValueAt unitAt = object.required("unit");
         Got<String> code = unitAt.text().check(kind::unit);
         object.closeAgainstOthers();
-        return object.make(() -> kind.of(number.get(), code.get()));
+        return object.make(() -> {
+            try {
+                return kind.of(number.get(), code.get());
+            } catch (PapermathException e) {
+                throw e.code().equals(NOT_A_NUMBER) ? Refused.of(FaultCodes.NUMBER, Units.number(number.get()) + " "
+                        + code.get() + " is too large to be held.", "found", Units.number(number.get())) : e;
+            }
+        });
     }
 
     @SuppressWarnings("unchecked")
