@@ -54,7 +54,8 @@ final class AssumptionMapping {
             String edition) {
         Got<Assumption> pattern = pattern(in.required("id").text(), patterns, edition);
         String unit = pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
-        Got<Fibre> fibre = in.optional("fibre").text().map(Fibres::find);
+        Got<Fibre> fibre = FibreMapping.known(in.optional("fibre").text(),
+                "A value of another one has its id under \"subject\".");
         Got<String> subject = Common.sayable(in.optional("subject").text());
         Got<String> at = Common.sayable(in.optional("at").text());
         Got<Double> value = number(in.required("value"), unit);

@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
+import org.papermath.quantity.Refused;
 
 /** A fibre: the id or the name of one the library knows, or one of one's own in full. */
 final class FibreMapping {
@@ -11,7 +12,24 @@ final class FibreMapping {
     }
 
     static Got<Fibre> read(ValueAt at) {
-        return at.isObject() ? at.object(FibreMapping::own) : at.text().map(Fibres::find);
+        return at.isObject() ? at.object(FibreMapping::own) : known(at.text(), "Another one is written in full, such as {\"id\": \"my-reed\", \"name\": \"my reed\","
+                        + " \"class\": \"grass\"}.");
+    }
+
+    /** Finds a fibre of the library; what another one needs is not what a program would write. */
+    static Got<Fibre> known(Got<String> name, String otherwise) {
+        return name.map(text -> {
+            try {
+                return Fibres.find(text);
+            } catch (Refused e) {
+                List<String> ids = Fibres.all().stream().map(Fibre::id).toList();
+                String nearest = name.nearest(ids);
+                throw Refused.of(e.code(), "the library knows no fibre \"" + JsonValue.shown(text) + "\"."
+                        + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?") + " It knows: "
+                        + String.join(", ", ids) + ". " + otherwise, "found", text, "nearest",
+                        String.valueOf(e.arguments().get("nearest")), "accepted", ids);
+            }
+        });
     }
 
     static void write(ValueOut out, Fibre fibre) {

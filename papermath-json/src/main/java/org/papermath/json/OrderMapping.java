@@ -86,6 +86,10 @@ final class OrderMapping {
     }
 
     private static Got<Recipe> recipe(ValueAt at, Names names) {
+        if (isNoObject(at)) {
+            names.lose();
+            return Got.faulty(at);
+        }
         boolean[] named = new boolean[1];
         Got<Recipe> recipe = at.reference(RECIPE, in -> {
             named[0] = true;
@@ -97,7 +101,20 @@ final class OrderMapping {
         return recipe;
     }
 
+    /** Reports a text that is most likely meant as a reference. */
+    private static boolean isNoObject(ValueAt at) {
+        if (at.isText()) {
+            at.refuse(FaultCodes.TYPE, "an object is wanted here; a text is written. What stands in another document is"
+                    + " written {\"ref\": \"name-of-the-file.json\"}.", List.of("an object"));
+        }
+        return at.isText();
+    }
+
     static Got<Studio> studio(ValueAt at, Names dryers) {
+        if (isNoObject(at)) {
+            dryers.lose();
+            return Got.faulty(at);
+        }
         boolean[] read = new boolean[1];
         Got<Studio> studio = at.reference(STUDIO, in -> {
             read[0] = true;

@@ -152,7 +152,10 @@ public final class PapermathModule extends SimpleModule {
             if (parser.currentToken() == JsonToken.VALUE_STRING) {
                 String text = parser.getString();
                 try {
-                    return known.read(text);
+                    Amount<?> amount = known.read(text);
+                    // A text too long, or a number too small to be held, is a fault here too.
+                    return text.length() > ValueAt.MOST_QUANTITY || amount.value() == 0
+                            ? readHere(parser, type.getRawClass(), at -> quantity(at, known)) : amount;
                 } catch (PapermathException e) {
                     throw InvalidFormatException.from(parser, String.valueOf(e.getMessage()), text, type.getRawClass())
                             .withCause(e);

@@ -29,6 +29,11 @@ final class PieceMapping {
     /** A size: that of a format the library knows, of one of one's own, or two sides. */
     private record Size(Got<Format> format, Got<List<Amount<Length>>> sides) {
         static Size read(ValueAt at, String piece) {
+            if (at.isGiven() && !at.isText() && !at.isObject() && !at.isList()) {
+                at.refuse(FaultCodes.TYPE, "a size is wanted here: the name of a format, such as \"ISO A5\", or two sides,"
+                        + " such as [\"148 mm\", \"210 mm\"].", List.of("a text", "a list", "an object"));
+                return new Size(Got.faulty(at), Got.faulty(at));
+            }
             Got<Format> format = at.isText() ? at.text().map(Formats::find)
                     : at.isObject() ? at.object(PieceMapping::format) : Got.nothing(at);
             Got<List<Amount<Length>>> sides = at.isText() || at.isObject() ? Got.nothing(at)

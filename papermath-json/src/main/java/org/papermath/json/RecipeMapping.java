@@ -111,7 +111,17 @@ final class RecipeMapping {
                         + " stands twice. Add its shares together.", "fibre", part.fibre().id());
             }
         }
-        return Furnish.of(shares);
+        double sum = shares.values().stream().mapToDouble(Amount::si).sum();
+        try {
+            return Furnish.of(shares);
+        } catch (Refused e) {
+            if (!e.code().equals("furnish.sum")) {
+                throw e;
+            }
+            throw Refused.of(e.code(), "the shares add up to " + Kinds.NUMBER.ofSi(sum, "%")
+                    + "; 100 % is wanted. Correct a share.", "sum", sum, "shares",
+                    String.valueOf(e.arguments().get("shares")));
+        }
     }
 
     private static Got<List<AdditiveDose>> additives(ValueAt at) {

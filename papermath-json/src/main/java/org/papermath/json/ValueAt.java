@@ -34,7 +34,7 @@ import org.papermath.quantity.Units;
  */
 public final class ValueAt {
     private static final int MOST_NAME = 200;
-    private static final int MOST_QUANTITY = 100;
+    static final int MOST_QUANTITY = 100;
     private static final int MOST_LISTED = 20;
     /** What is no number any more in the unit it is reckoned in. */
     private static final String NOT_A_NUMBER = "quantity.not-a-number";
@@ -218,8 +218,9 @@ public final class ValueAt {
             return Got.faulty(this);
         }
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
-            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number from " + least + " to "
-                    + most + " is wanted.", "least", least, "most", most);
+            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number "
+                    + (most == Integer.MAX_VALUE && number.signum() < 0 ? "of " + least + " or more is wanted."
+                            : "from " + least + " to " + most + " is wanted."), "least", least, "most", most);
             return Got.faulty(this);
         }
         return Got.of(this, number.signum() == 0 ? 0 : number.intValue());

@@ -118,6 +118,18 @@ class PapermathModuleTest {
     }
 
     @Test
+    void holdsTheLimitsOfDocuments() {
+        TypeReference<Amount<Length>> type = new TypeReference<>() {
+        };
+        for (String text : List.of("\"1e-400 m\"", "\"1" + " ".repeat(200) + "m\"", "\"1e400 m\"", "\"1e307 km\"",
+                "{\"value\": 1e307, \"unit\": \"km\"}", "\"" + "1".repeat(5000) + " m\"")) {
+            assertThatThrownBy(() -> MAPPER.readValue(text, type)).as(text)
+                    .isInstanceOf(InvalidFormatException.class).hasMessageMatching("(?s).*(too|at most|finite).*");
+        }
+        assertThat(MAPPER.readValue("\"0.0 m\"", type).value()).isZero();
+    }
+
+    @Test
     void writesAndReadsTheBasisOfAReam() {
         String cover = "{\"name\":\"cover\",\"sheet\":[\"20 in\",\"26 in\"],\"count\":500}";
 
