@@ -65,8 +65,9 @@ public final class Assumption {
         }
         double lowSi = Units.toSi(low, unit);
         if (shape == Shape.LOGIT && low < high && !(lowSi > 0 && Units.toSi(high, unit) < 1)) {
-            throw Refused.of("assumption.logit", "assumption " + id + scope + ": a band from " + shown(low, unit) + " to "
-                    + shown(high, unit) + " given; such a share is more than none and less than all with its whole band.",
+            throw Refused.of("assumption.logit", "assumption " + id + scope + ": a band from " + shown(low, unit)
+                    + " to " + shown(high, unit)
+                    + " given; such a share is more than none and less than all with its whole band.",
                     "id", id, "low", low, "high", high);
         }
         this.id = id;

@@ -91,16 +91,16 @@ final class AssumptionMapping {
         out.member("id").text(own.id());
         own.scope().subject().ifPresent(subject -> {
             boolean fibre = Fibres.all().stream().anyMatch(known -> known.id().equals(subject));
-            out.member(fibre ? "fibre" : "subject").text(subject);
+            Common.name(out.member(fibre ? "fibre" : "subject"), subject);
         });
-        own.scope().place().ifPresent(place -> out.member("at").text(place));
+        own.scope().place().ifPresent(place -> Common.name(out.member("at"), place));
         number(out.member("value"), own.likely(), own.unit());
         if (own.low() != own.likely() || own.high() != own.likely()) {
             number(out.member("low"), own.low(), own.unit());
             number(out.member("high"), own.high(), own.unit());
         }
         out.member("basis").text(own.basis().word());
-        out.member("source").text(own.source().text());
+        Common.note(out.member("source"), own.source().text());
     }
 
     private static void once(Assumption own, Set<String> keys) {

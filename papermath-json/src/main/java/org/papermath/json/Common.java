@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
@@ -37,6 +38,56 @@ final class Common {
                         + " which the places of measured values are written. Use a name without them.", "given", text);
             }
         });
+    }
+
+    /** Writes a name read by {@link #name}. */
+    static void name(ValueOut out, String name) {
+        if (name.indexOf('[') >= 0 || name.indexOf(']') >= 0 || name.indexOf('@') >= 0) {
+            throw unreadable("scope.name", name, "it has one of the signs [ ] @ in it. Use a name without them");
+        }
+        text(out, name);
+    }
+
+    /** Writes a name or a short text, without the blanks around it, unless it could not be read again. */
+    static void text(ValueOut out, String text) {
+        String bare = text.strip();
+        if (bare.isEmpty()) {
+            throw unreadable(FaultCodes.BLANK, text, "it is empty. Write something");
+        }
+        out.text(readable(bare, ValueAt.MOST_NAME, false));
+    }
+
+    /** Writes a text of several lines, unless it could not be read again. */
+    static void note(ValueOut out, String text) {
+        out.text(readable(text, JsonTree.MOST_TEXT, true));
+    }
+
+    private static String readable(String text, int most, boolean lines) {
+        if (text.length() > most) {
+            throw unreadable(FaultCodes.LONG_TEXT, text, "it has " + text.length() + " characters; at most " + most
+                    + " are read. Shorten it");
+        }
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && !(lines && (c == '\n' || c == '\r' || c == '\t')) || c >= 0x7F && c < 0xA0) {
+                throw unreadable(FaultCodes.CHARACTER, text, "it has a control character in it. Take it away");
+            }
+        }
+        return text;
+    }
+
+    /** Returns what is written to a list, unless there is more of it than is read. */
+    static <C extends Collection<?>> C atMost(int most, C items, String what) {
+        if (items.size() > most) {
+            throw Refused.of(FaultCodes.LENGTH, "a document with " + items.size() + " " + what + " could not be read"
+                    + " again; at most " + most + " are read.", "given", items.size(), "most", most);
+        }
+        return items;
+    }
+
+    private static Refused unreadable(String code, String text, String why) {
+        return Refused.of(code, "a document with \"" + JsonValue.shown(text) + "\" could not be read again: " + why
+                + ".", "given", text);
     }
 
     /** Returns a name for messages, also where the name itself has a fault. */

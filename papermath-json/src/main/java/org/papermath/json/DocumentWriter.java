@@ -50,7 +50,8 @@ public final class DocumentWriter {
         return write(format, document.value(), kept, mapping, level);
     }
 
-    private static <T> JsonValue tree(DocumentFormat format, T value, BiConsumer<? super ObjectOut, ? super T> mapping) {
+    private static <T> JsonValue tree(DocumentFormat format, T value,
+            BiConsumer<? super ObjectOut, ? super T> mapping) {
         String plain = write(format, value, new Kept(), mapping, ValueOut.ONE_LINE);
         return JsonTree.read(plain.getBytes(StandardCharsets.UTF_8), new Source("", new Session(), reference -> {
             throw new IllegalStateException("nothing is followed here");
@@ -64,8 +65,8 @@ public final class DocumentWriter {
             out.member("format").text(format.word());
             out.member("version").text(format.version());
             kept.writtenBy().ifPresent(who -> out.member("writtenBy").object(by -> {
-                by.member("program").text(who.program());
-                by.member("version").text(who.version());
+                Common.text(by.member("program"), who.program());
+                Common.text(by.member("version"), who.version());
             }));
             mapping.accept(out, value);
         });

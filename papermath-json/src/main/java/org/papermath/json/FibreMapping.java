@@ -8,12 +8,14 @@ import org.papermath.quantity.Refused;
 
 /** A fibre: the id or the name of one the library knows, or one of one's own in full. */
 final class FibreMapping {
+    private static final String OTHERWISE = "Another one is written in full, such as {\"id\": \"my-reed\","
+            + " \"name\": \"my reed\", \"class\": \"grass\"}.";
+
     private FibreMapping() {
     }
 
     static Got<Fibre> read(ValueAt at) {
-        return at.isObject() ? at.object(FibreMapping::own) : known(at.text(), "Another one is written in full, such as {\"id\": \"my-reed\", \"name\": \"my reed\","
-                        + " \"class\": \"grass\"}.");
+        return at.isObject() ? at.object(FibreMapping::own) : known(at.text(), OTHERWISE);
     }
 
     /** Finds a fibre of the library; what another one needs is not what a program would write. */
@@ -51,11 +53,11 @@ final class FibreMapping {
     }
 
     private static void own(ObjectOut out, Fibre fibre) {
-        out.member("id").text(fibre.id());
-        out.member("name").text(fibre.name());
+        Common.name(out.member("id"), fibre.id());
+        Common.text(out.member("name"), fibre.name());
         out.member("class").text(Common.word(fibre.sourceClass()));
         if (!fibre.kin().isEmpty()) {
-            out.member("kin").list(fibre.kin(), ValueOut::text);
+            out.member("kin").list(Common.atMost(Common.MANY, fibre.kin(), "kin"), Common::name);
         }
     }
 }

@@ -29,7 +29,7 @@ final class Kept {
         return byParent.containsKey(pointer);
     }
 
-    /** Takes what is kept in the items of a list to where these are written: elsewhere, or nowhere for a number below 0. */
+    /** Takes what is kept in the items of a list to where these are written: elsewhere, or nowhere below 0. */
     void reorder(String list, int[] to) {
         Map<String, Map<@Nullable String, JsonValue>> moved = new LinkedHashMap<>();
         byParent.forEach((pointer, members) -> {

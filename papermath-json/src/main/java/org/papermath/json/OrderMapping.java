@@ -72,17 +72,19 @@ final class OrderMapping {
     }
 
     private static void head(ObjectOut out, Order order) {
-        out.member("name").text(order.name());
+        Common.name(out.member("name"), order.name());
         order.due().ifPresent(day -> out.member("due").date(day));
         ValueOut weighedIn = out.member("weighedIn");
         if (!order.weighedIn().equals(Air.reference()) || weighedIn.keeps()) {
             weighedIn.object(in -> AirMapping.write(in, order.weighedIn()));
         }
-        out.member("recipes").list(order.recipes(), (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
+        out.member("recipes").list(Common.atMost(Common.MANY, order.recipes(), "recipes"),
+                (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
     }
 
     private static void pieces(ObjectOut out, Order order) {
-        out.member("pieces").list(order.pieces(), (item, one) -> item.object(in -> PieceMapping.write(in, one)));
+        out.member("pieces").list(Common.atMost(Common.MANY, order.pieces(), "pieces"),
+                (item, one) -> item.object(in -> PieceMapping.write(in, one)));
     }
 
     private static Got<Recipe> recipe(ValueAt at, Names names) {

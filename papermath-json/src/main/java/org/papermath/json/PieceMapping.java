@@ -30,8 +30,8 @@ final class PieceMapping {
     private record Size(Got<Format> format, Got<List<Amount<Length>>> sides) {
         static Size read(ValueAt at, String piece) {
             if (at.isGiven() && !at.isText() && !at.isObject() && !at.isList()) {
-                at.refuse(FaultCodes.TYPE, "a size is wanted here: the name of a format, such as \"ISO A5\", or two sides,"
-                        + " such as [\"148 mm\", \"210 mm\"].", List.of("a text", "a list", "an object"));
+                at.refuse(FaultCodes.TYPE, "a size is wanted here: the name of a format, such as \"ISO A5\", or two"
+                        + " sides, such as [\"148 mm\", \"210 mm\"].", List.of("a text", "a list", "an object"));
                 return new Size(Got.faulty(at), Got.faulty(at));
             }
             Got<Format> format = at.isText() ? at.text().map(Formats::find)
@@ -151,22 +151,22 @@ final class PieceMapping {
     }
 
     static void write(ObjectOut out, Piece piece) {
-        out.member("name").text(piece.name());
+        Common.name(out.member("name"), piece.name());
         out.member("count").count(piece.count());
-        out.member("recipe").text(piece.recipe());
+        Common.name(out.member("recipe"), piece.recipe());
         size(out, piece);
         piece.grammage().ifPresent(value -> out.member("grammage").quantity(value));
         piece.caliper().ifPresent(value -> out.member("caliper").quantity(value));
         piece.sample().ifPresent(value -> out.member("sample").object(in -> sample(in, value)));
         making(out, piece);
-        piece.envelopeFor().ifPresent(inside -> out.member("envelopeFor").text(inside));
+        piece.envelopeFor().ifPresent(inside -> Common.name(out.member("envelopeFor"), inside));
         piece.style().ifPresent(style -> out.member("style").text(style.words()));
         if (piece.inserts() != 1) {
             out.member("inserts").count(piece.inserts());
         }
         piece.clearance().ifPresent(value -> out.member("clearance").quantity(value));
         piece.mail().ifPresent(country -> out.member("mailedIn").text(country));
-        piece.dryer().ifPresent(dryer -> out.member("dryer").text(dryer));
+        piece.dryer().ifPresent(dryer -> Common.name(out.member("dryer"), dryer));
     }
 
     private static void making(ObjectOut out, Piece piece) {
@@ -208,7 +208,7 @@ final class PieceMapping {
     }
 
     private static void format(ObjectOut out, Format format) {
-        out.member("name").text(format.name());
+        Common.text(out.member("name"), format.name());
         out.member("system").text(format.system().words());
         out.member("use").text(Common.word(format.use()));
         Common.sides(out.member("sides"), format.width(), format.height());

@@ -26,6 +26,8 @@ final class RecipeMapping {
     private record Part(Fibre fibre, Amount<Share> share) {
     }
 
+    static final int MOST_FIBRES = 100;
+
     private RecipeMapping() {
     }
 
@@ -65,14 +67,14 @@ final class RecipeMapping {
     }
 
     static void write(ObjectOut out, Recipe recipe) {
-        out.member("name").text(recipe.name());
+        Common.name(out.member("name"), recipe.name());
         furnish(out.member("furnish"), recipe.furnish());
         if (recipe.beating().si() != 0) {
             out.member("beating").quantity(recipe.beating());
         }
         recipe.drainability().ifPresent(number -> out.member("drainability").quantity(number));
         if (!recipe.additives().isEmpty()) {
-            out.member("additives").list(recipe.additives(),
+            out.member("additives").list(Common.atMost(Common.MANY, recipe.additives(), "additives"),
                     (item, dose) -> item.object(members -> additive(members, dose)));
         }
         recipe.beaterConsistency().ifPresent(value -> out.member("beaterConsistency").quantity(value));
@@ -82,14 +84,15 @@ final class RecipeMapping {
     }
 
     static Got<Furnish> furnish(ValueAt at) {
-        return at.list(1, 100, one -> one.object(RecipeMapping::part)).map(RecipeMapping::furnish);
+        return at.list(1, MOST_FIBRES, one -> one.object(RecipeMapping::part)).map(RecipeMapping::furnish);
     }
 
     static void furnish(ValueOut out, Furnish furnish) {
-        out.list(furnish.stated().entrySet(), (item, part) -> item.object(members -> {
-            FibreMapping.write(members.member("fibre"), part.getKey());
-            members.member("share").quantity(part.getValue());
-        }));
+        out.list(Common.atMost(MOST_FIBRES, furnish.stated().entrySet(), "fibres"),
+                (item, part) -> item.object(members -> {
+                    FibreMapping.write(members.member("fibre"), part.getKey());
+                    members.member("share").quantity(part.getValue());
+                }));
     }
 
     /** A recipe that is only there to check one value by the rules of the builder. */
@@ -142,7 +145,7 @@ final class RecipeMapping {
     }
 
     private static void additive(ObjectOut out, AdditiveDose dose) {
-        out.member("name").text(dose.additive().name());
+        Common.name(out.member("name"), dose.additive().name());
         out.member("purpose").text(Common.word(dose.additive().purpose()));
         out.member("dose").quantity(dose.dose());
         dose.additive().activeFraction().ifPresent(active -> out.member("active").quantity(active));

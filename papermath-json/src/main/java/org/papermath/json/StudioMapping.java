@@ -84,17 +84,17 @@ final class StudioMapping {
     }
 
     static void write(ObjectOut out, Studio studio) {
-        out.member("name").text(studio.name());
+        Common.name(out.member("name"), studio.name());
         studio.beater().ifPresent(one -> out.member("beater").object(in -> EquipmentMapping.beater(in, one)));
         studio.vat().ifPresent(one -> out.member("vat").object(in -> EquipmentMapping.vat(in, one)));
         if (!studio.moulds().isEmpty()) {
-            out.member("moulds").list(studio.moulds(),
+            out.member("moulds").list(Common.atMost(Common.MANY, studio.moulds(), "moulds"),
                     (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
         }
         studio.press().ifPresent(one -> out.member("press").object(in -> EquipmentMapping.press(in, one)));
         studio.felts().ifPresent(one -> out.member("felts").object(in -> EquipmentMapping.felts(in, one)));
         if (!studio.dryers().isEmpty()) {
-            out.member("dryers").list(studio.dryers(),
+            out.member("dryers").list(Common.atMost(Common.MANY, studio.dryers(), "dryers"),
                     (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
         }
         out.member("room").object(in -> AirMapping.write(in, studio.room()));
@@ -109,7 +109,7 @@ final class StudioMapping {
         if (!own.isEmpty()) {
             String edition = studio.assumptions().edition();
             Set<String> ids = AssumptionMapping.ids(edition);
-            out.member("assumptions").list(own,
+            out.member("assumptions").list(Common.atMost(Common.MANY, own, "values of one's own"),
                     (item, one) -> item.object(in -> AssumptionMapping.write(in, one, ids, edition)));
         }
     }
@@ -140,10 +140,11 @@ final class StudioMapping {
         if (onHand.isEmpty()) {
             return;
         }
-        out.member("onHand").list(onHand.entrySet(), (item, one) -> item.object(in -> {
-            FibreMapping.write(in.member("fibre"), one.getKey());
-            in.member("ovenDry").quantity(one.getValue());
-        }));
+        out.member("onHand").list(Common.atMost(Common.MANY, onHand.entrySet(), "fibres"),
+                (item, one) -> item.object(in -> {
+                    FibreMapping.write(in.member("fibre"), one.getKey());
+                    in.member("ovenDry").quantity(one.getValue());
+                }));
     }
 
     private static Assumptions known(Got<Assumptions> table, Got<List<Assumption>> own) {

@@ -33,7 +33,7 @@ import org.papermath.quantity.Units;
  * <p>An optional member that is not there gives an empty {@link Got} whatever it is asked to be.
  */
 public final class ValueAt {
-    private static final int MOST_NAME = 200;
+    static final int MOST_NAME = 200;
     static final int MOST_QUANTITY = 100;
     private static final int MOST_LISTED = 20;
     /** What is no number any more in the unit it is reckoned in. */

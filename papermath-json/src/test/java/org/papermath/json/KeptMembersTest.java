@@ -36,7 +36,7 @@ import tools.jackson.databind.node.ObjectNode;
 class KeptMembersTest {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
-    /** Puts members of others into every object, before, between and behind its own; their values say where they are. */
+    /** Puts members of others into every object, before, between and behind its own; they say where they are. */
     private static JsonNode decorated(String pointer, JsonNode node, List<String> into) {
         if (node instanceof ArrayNode array) {
             ArrayNode all = MAPPER.createArrayNode();
@@ -123,7 +123,8 @@ class KeptMembersTest {
         assertThat(again.value()).isEqualTo(read.value());
         OrderDocument same = PapermathDocuments.readOrder(order).value();
         assertThat(PapermathDocuments.writeOrder(read.with(same))).isEqualTo(written);
-        assertThat(PapermathDocuments.writeOrder(Document.of(same))).doesNotContain("weighedIn", "split", "leaf", "use");
+        assertThat(PapermathDocuments.writeOrder(Document.of(same))).doesNotContain("weighedIn", "split", "leaf",
+                "use");
 
         String record = Batch.RECORD.replace("\"restraint\": \"blotters\"", "\"restraint\": {\"name\": \"blotters\","
                 + " \"subject\": \"blotters\", \"heldAlong\": true, \"heldAcross\": true, \"x-d\": 4}");

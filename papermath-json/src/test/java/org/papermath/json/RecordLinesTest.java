@@ -59,8 +59,8 @@ class RecordLinesTest {
     @Test
     void whatIsWrittenTwiceInALineIsFoundInThatLine() throws IOException {
         List<DocumentException> bad = new ArrayList<>();
-        RecordLines.reader().read(stream(LINE + LINE.replace("\"handled\": 60", "\"handled\": 60, \"handled\": 61")), "",
-                one -> { }, bad::add);
+        String twice = LINE.replace("\"handled\": 60", "\"handled\": 60, \"handled\": 61");
+        RecordLines.reader().read(stream(LINE + twice), "", one -> { }, bad::add);
         Fault fault = bad.get(0).faults().get(0);
         assertThat(fault.line()).isEqualTo(2);
         assertThat(fault.text()).contains("\"handled\" is written twice in one object; first in line 2, column ");
