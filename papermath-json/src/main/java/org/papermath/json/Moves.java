@@ -13,12 +13,13 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the objects of a document stand after it was edited. Items of a list are found again first by all they say,
- * then by what they call themselves, last by standing alone between the same neighbours.
+ * Where the parts of a document stand after it was edited. Items of a list are found again first by all they say, then
+ * by what they call themselves, last by standing between the same neighbours.
  */
 final class Moves {
     /** What an item calls itself, where it does. */
-    private static final List<String> OWN = List.of("name", "id", "fibre", "subject", "at", "figure", "what");
+    private static final List<String> OWN = List.of("name", "id", "fibre", "subject", "at", "figure", "what", "key",
+            "widens", "code", "recipe", "substance");
     /** Among more items of one name nobody looks for the most alike; they are taken in their order. */
     private static final int MANY = 200;
     private static final int GONE = -1;
@@ -40,7 +41,7 @@ final class Moves {
     }
 
     /**
-     * Finds an object again.
+     * Finds a part again.
      *
      * @param pointer where it stood
      * @param known whether an item under a new name is another one
@@ -91,6 +92,11 @@ final class Moves {
     private static Lists compare(List<JsonValue> from, List<JsonValue> to) {
         int[] moved = new int[from.size()];
         Arrays.fill(moved, GONE);
+        if (from.stream().allMatch(item -> item.type() != JsonValue.Type.OBJECT)) {
+            // Plain values mean what their places mean.
+            Arrays.setAll(moved, i -> i < to.size() ? i : GONE);
+            return new Lists(moved, moved);
+        }
         boolean[] taken = new boolean[to.size()];
         for (Function<JsonValue, String> means : List.<Function<JsonValue, String>>of(Moves::text, Moves::key)) {
             int[] free = new int[to.size()];
@@ -101,6 +107,12 @@ final class Moves {
         }
         int[] all = moved.clone();
         renamed(all, taken);
+        for (int i = 0; i < all.length && i < taken.length; i++) {
+            if (all[i] == GONE && !taken[i] && key(from.get(i)).isEmpty()) {
+                all[i] = i;
+                taken[i] = true;
+            }
+        }
         return new Lists(moved, all);
     }
 
