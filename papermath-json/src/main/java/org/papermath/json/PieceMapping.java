@@ -34,8 +34,7 @@ final class PieceMapping {
                         + " sides, such as [\"148 mm\", \"210 mm\"].", List.of("a text", "a list", "an object"));
                 return new Size(Got.faulty(at), Got.faulty(at));
             }
-            Got<Format> format = at.isText() ? at.text().map(Formats::find)
-                    : at.isObject() ? at.object(PieceMapping::format) : Got.nothing(at);
+            Got<Format> format = at.isText() || at.isObject() ? PieceMapping.format(at) : Got.nothing(at);
             Got<List<Amount<Length>>> sides = at.isText() || at.isObject() ? Got.nothing(at)
                     : at.list(2, 2, side -> side.quantity(Kinds.LENGTH).check(q -> look(q, 0.005, 5, one -> scratch(piece).sized(one, one))));
             return new Size(format, sides);
@@ -188,14 +187,22 @@ final class PieceMapping {
     private static void size(ObjectOut out, Piece piece) {
         Optional<Format> format = piece.format();
         if (format.isPresent()) {
-            ValueOut size = out.member("size");
-            if (isKnown(format.get()) && !size.keeps()) {
-                size.text(format.get().name());
-            } else {
-                size.object(in -> format(in, format.get()));
-            }
+            format(out.member("size"), format.get());
         } else if (piece.width().isPresent()) {
             Common.sides(out.member("size"), piece.width().get(), piece.height().orElseThrow());
+        }
+    }
+
+    /** Reads a format the library knows, by its name, or one of one's own in full. */
+    static Got<Format> format(ValueAt at) {
+        return at.isObject() ? at.object(PieceMapping::format) : at.text().map(Formats::find);
+    }
+
+    static void format(ValueOut out, Format format) {
+        if (isKnown(format) && !out.keeps()) {
+            out.text(format.name());
+        } else {
+            out.object(in -> format(in, format));
         }
     }
 
