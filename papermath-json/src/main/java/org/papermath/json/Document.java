@@ -106,7 +106,8 @@ public final class Document<T> {
     }
 
     /**
-     * Returns the document without its references, so that every part is written in full.
+     * Returns the document without its references, so that every part is written in full, with the members of others
+     * its own document held; of two of one name that one stays.
      *
      * @return the document
      */

@@ -202,7 +202,8 @@ public final class DocumentReader<T> {
         Source source = new Source(found.name(), from.session(), found.next(), from.depth() + 1);
         Got<T> got = value(source, found.bytes(), format, mapping).orElse(Got.faulty(place));
         if (!got.isFaulty()) {
-            from.kept().addReference(at.parent() == null ? at : at.parent(), reference);
+            from.kept().addReference(at.parent() == null ? at : at.parent(), reference,
+                    source.kept());
         }
         return got;
     }

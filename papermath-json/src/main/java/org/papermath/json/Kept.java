@@ -14,14 +14,17 @@ final class Kept {
     /** By the pointer of an object and the name a member stands behind; no name at the beginning of the object. */
     private final Map<String, Map<@Nullable String, JsonValue>> byParent = new LinkedHashMap<>();
     private final Map<String, String> references = new LinkedHashMap<>();
+    /** What the documents hold that were referred to, by the pointer of the reference. */
+    private final Map<String, Kept> elsewhere = new LinkedHashMap<>();
     private @Nullable WrittenBy writtenBy;
 
     void add(JsonValue object, @Nullable String after, JsonValue value) {
         byParent.computeIfAbsent(object.pointer(), pointer -> new LinkedHashMap<>()).put(after, value);
     }
 
-    void addReference(JsonValue at, String reference) {
+    void addReference(JsonValue at, String reference, Kept there) {
         references.put(at.pointer(), reference);
+        elsewhere.put(at.pointer(), there);
     }
 
     /** Tells whether members of others stand in the object of a pointer itself. */
@@ -81,6 +84,7 @@ final class Kept {
         Kept copy = new Kept();
         copy.writtenBy = writtenBy;
         copy.references.putAll(references);
+        elsewhere.forEach((pointer, there) -> copy.elsewhere.put(pointer, there.detached()));
         byParent.forEach((pointer, members) -> {
             Map<@Nullable String, JsonValue> copies = new LinkedHashMap<>();
             members.forEach((after, member) -> copies.put(after, member.detached()));
@@ -89,10 +93,34 @@ final class Kept {
         return copy;
     }
 
+    /** Returns what is kept where every part is written in full: the parts bring what their own documents held. */
     Kept withoutReferences() {
         Kept copy = copy();
         copy.references.clear();
+        copy.elsewhere.clear();
+        elsewhere.forEach((place, there) -> there.withoutReferences().byParent.forEach((pointer, members) -> {
+            // A part has no head, and so nobody who wrote it.
+            if (!pointer.equals("/writtenBy")) {
+                copy.byParent.put(place + pointer, joined(members, byParent.getOrDefault(place + pointer, Map.of())));
+            }
+        }));
         return copy;
+    }
+
+    /** Puts members behind others, but for those of a name that is there already. */
+    private static Map<@Nullable String, JsonValue> joined(Map<@Nullable String, JsonValue> first,
+            Map<@Nullable String, JsonValue> second) {
+        Map<@Nullable String, JsonValue> all = new LinkedHashMap<>(first);
+        String after = null;
+        for (JsonValue member : second.values()) {
+            if (first.values().stream().noneMatch(one -> one.step().equals(member.step()))) {
+                while (all.containsKey(after)) {
+                    after = all.get(after).step();
+                }
+                all.put(after, member);
+            }
+        }
+        return all;
     }
 
     Kept writtenBy(String program, String version) {
@@ -105,6 +133,7 @@ final class Kept {
         Kept copy = new Kept();
         copy.byParent.putAll(byParent);
         copy.references.putAll(references);
+        copy.elsewhere.putAll(elsewhere);
         copy.writtenBy = writtenBy;
         return copy;
     }

@@ -432,7 +432,8 @@ public final class ValueAt {
             Amount<Length> length = sheet.get().get(1);
             ReamBasis basis = count.isGiven() ? ReamBasis.of(width, length, count.get())
                     : ReamBasis.ofUnknownCount(pounds, width, length);
-            return Grammage.pounds(pounds, basis);
+            // In the unit it is written in, so that it is the same when it is read again.
+            return Grammage.pounds(pounds, basis).to("g/m2");
         });
         return grammage.map(amount -> (Amount<Q>) (Amount<?>) amount);
     }

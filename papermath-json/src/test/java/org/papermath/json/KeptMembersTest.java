@@ -294,6 +294,22 @@ class KeptMembersTest {
     }
 
     @Example
+    void partsWrittenInFullBringWhatTheirDocumentsHeld() {
+        String order = Concert.ORDER.replace("{\"ref\": \"papers/reed.json\"}",
+                "{\"x-note\": \"of the order\", \"x-first\": 1, \"ref\": \"papers/reed.json\", \"x-last\": 2}");
+        String recipe = Concert.RECIPE.replace("\"version\": \"1.0\",", "\"version\": \"1.0\", \"x-head\": 3,"
+                + " \"writtenBy\": {\"program\": \"p\", \"version\": \"1\", \"x-by\": 4},");
+        Document<OrderDocument> read = PapermathDocuments.readOrder(order,
+                Concert.files(Map.of("papers/reed.json", recipe, "studio.json", Concert.STUDIO)));
+        Document<OrderDocument> full = PapermathDocuments.readOrder(PapermathDocuments.writeOrder(read.inlined()));
+        assertThat(full.value()).isEqualTo(read.value());
+        assertThat(full.references()).isEmpty();
+        assertThat(full.keptMembers()).containsOnlyKeys("/pieces/1/x-colour", "/recipes/0/x-head", "/recipes/0/x-note",
+                "/recipes/0/x-first", "/recipes/0/x-last", "/studio/beater/x-built")
+                .containsEntry("/recipes/0/x-note", "{\"grown\": [\"behind\", \"the shed\"]}");
+    }
+
+    @Example
     void aReferenceStaysOnlyWithThePartItLeadsTo() {
         Document<OrderDocument> read = Concert.read();
         Recipe old = read.value().order().recipes().get(0);

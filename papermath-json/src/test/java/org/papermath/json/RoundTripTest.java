@@ -140,6 +140,16 @@ class RoundTripTest {
     }
 
     @Test
+    void theWeightOfAReamIsTheSameGrammageAgain() {
+        Document<OrderDocument> read = PapermathDocuments.readOrder(Concert.ORDER.replace("\"130 g/m2\"",
+                "{\"weight\": \"88 lb\", \"sheet\": [\"25 in\", \"38 in\"], \"count\": 500}"), Concert.FILES);
+        String written = PapermathDocuments.writeOrder(read);
+        Document<OrderDocument> again = PapermathDocuments.readOrder(written, Concert.FILES);
+        assertThat(again.value()).isEqualTo(read.value());
+        assertThat(PapermathDocuments.writeOrder(again)).isEqualTo(written).contains("\"grammage\": \"130.25");
+    }
+
+    @Test
     void unitsOfEquipmentStayThoseItWasWrittenIn() {
         String studio = """
                 {"format": "papermath/studio", "version": "1.0", "name": "s",
@@ -316,6 +326,9 @@ class RoundTripTest {
                 "\"subject\": \"reed\", \"at\": \"bords\"");
         assertThat(studio).isNotEqualTo(Concert.STUDIO);
         assertThat(strangers(Concert.STUDIO)).isEmpty();
+        // A value of the blend itself is one for something that is here, used or not.
+        assertThat(strangers(Concert.STUDIO.replace("\"subject\": \"reed\", \"at\": \"boards\"",
+                "\"subject\": \"60 % cotton-rag + 40 % garden-reed\""))).isEmpty();
         assertThat(strangers(studio)).containsExactly("the value of web.solids-pressed[reed@bords] is not used:"
                 + " nothing here is called \"bords\". Check the name.");
     }
