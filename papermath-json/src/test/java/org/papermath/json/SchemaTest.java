@@ -242,6 +242,8 @@ class SchemaTest {
             replaced("capitals", NODES.stringNode(text.toUpperCase(java.util.Locale.ROOT)));
             replaced("another day", NODES.stringNode("2027-02-30"));
             replaced("another day", NODES.stringNode("2027-1-1"));
+            replaced("a line break behind", NODES.stringNode(text + "\n"));
+            replaced("a line break behind", NODES.stringNode(text + "\r\n"));
             String[] parts = text.split(" ", 2);
             if (parts.length == 2 && parts[0].matches("[0-9.]+")) {
                 replaced("no unit", NODES.stringNode(parts[0]));
