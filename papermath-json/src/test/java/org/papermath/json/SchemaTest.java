@@ -462,10 +462,13 @@ class SchemaTest {
 
     @Test
     void theSamplesOfEveryVersionAreGoodByTheSchema() {
-        for (String name : PapermathSchemas.names()) {
-            JsonNode sample = MAPPER.readTree(VersionsTest.text("1.0", name));
-            assertThat(SCHEMAS.get(name).validate(sample)).as(name).isEmpty();
-        }
+        // Members that have other names now stand in the older ones, and are good as long as they are read.
+        VersionsTest.samples().forEach(sample -> {
+            String version = (String) sample.get()[0];
+            String name = (String) sample.get()[1];
+            assertThat(SCHEMAS.get(name).validate(MAPPER.readTree(VersionsTest.text(version, name))))
+                    .as(name + " " + version).isEmpty();
+        });
     }
 
     @Test
