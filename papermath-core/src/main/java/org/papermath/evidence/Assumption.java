@@ -55,26 +55,19 @@ public final class Assumption {
         }
         if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high))
                 || !(least <= low && low <= likely && likely <= high && high <= most)) {
-            throw Refused.of("assumption.order",
-                    "assumption " + id + scope + ": likely " + likely + ", band " + low + " to " + high + ", bounds "
-                    + least
-                            + " to " + most
-                            + " given; they must be numbers in the order least, low, likely, high, most.",
-                    "id", id, "scope", scope.toString(), "likely", likely, "low", low, "high", high, "least", least,
-                    "most", most);
+            throw Refused.of("assumption.order", "assumption " + id + scope + ": "
+                    + outOfOrder(likely, low, high, least, most, unit), "id", id, "scope", scope.toString(), "likely",
+                    likely, "low", low, "high", high, "least", least, "most", most);
         }
         if (shape == Shape.LOG_NORMAL && low <= 0) {
-            throw Refused.of("assumption.log-normal",
-                    "assumption " + id + scope + ": a log-normal value must be above zero; " + low
-                    + " given as its low point.",
-                    "id", id, "low", low);
+            throw Refused.of("assumption.log-normal", "assumption " + id + scope + ": " + shown(low, unit)
+                    + " given as its low point; such a value is above zero with its whole band.", "id", id, "low", low);
         }
         double lowSi = Units.toSi(low, unit);
         if (shape == Shape.LOGIT && low < high && !(lowSi > 0 && Units.toSi(high, unit) < 1)) {
-            throw Refused.of("assumption.logit",
-                    "assumption " + id + scope
-                    + ": a logit-normal value must lie between 0 and 1 with its whole band; " + low
-                            + " to " + high + " given.",
+            throw Refused.of("assumption.logit", "assumption " + id + scope + ": a band from " + shown(low, unit)
+                    + " to " + shown(high, unit)
+                    + " given; such a share is more than none and less than all with its whole band.",
                     "id", id, "low", low, "high", high);
         }
         this.id = id;
@@ -90,6 +83,28 @@ public final class Assumption {
         this.role = role;
         this.basis = basis;
         this.source = source;
+    }
+
+    private static String outOfOrder(double likely, double low, double high, double least, double most, String unit) {
+        if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high)) || Double.isNaN(least)
+                || Double.isNaN(most)) {
+            return likely + " given with a band from " + low + " to " + high + "; finite numbers are wanted.";
+        }
+        if (!(low <= likely && likely <= high)) {
+            return shown(likely, unit) + " given with a band from " + shown(low, unit) + " to " + shown(high, unit)
+                    + "; it must lie in its band. Correct the value or the band.";
+        }
+        String limits = Double.isInfinite(most) ? "at " + shown(least, unit) + " or more"
+                : Double.isInfinite(least) ? "at " + shown(most, unit) + " or less"
+                : "from " + shown(least, unit) + " to " + shown(most, unit);
+        return (low == high ? shown(likely, unit) + " given; it must be "
+                : "a band from " + shown(low, unit) + " to " + shown(high, unit) + " given; it must lie ") + limits
+                + ". Check the unit and the decimal point.";
+    }
+
+    private static String shown(double value, String unit) {
+        String number = Units.number(value);
+        return (number.length() > 9 ? Units.fourDigits(value) : number) + (unit.equals("1") ? "" : " " + unit);
     }
 
     /**

@@ -67,14 +67,7 @@ public final class Scope {
         return new Scope(subjects, requireName(where));
     }
 
-    /**
-     * Checks that a text can be the name of a subject or a place.
-     *
-     * @param name the text
-     * @return the text
-     * @throws Refused if the name is empty or holds one of {@code [ ] @}
-     */
-    public static String requireName(String name) {
+    private static String requireName(String name) {
         if (name.isBlank() || name.indexOf('[') >= 0 || name.indexOf(']') >= 0 || name.indexOf('@') >= 0) {
             throw Refused.of("scope.name",
                     "scope: \"" + name

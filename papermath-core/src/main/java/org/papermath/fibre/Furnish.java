@@ -32,9 +32,12 @@ public final class Furnish {
     private static final Amount<Share> NONE = Kinds.SHARE.of(0, "%");
 
     private final Map<Fibre, Amount<Share>> shares;
+    /** The same shares in the order they were given. */
+    private final Map<Fibre, Amount<Share>> stated;
 
-    private Furnish(Map<Fibre, Amount<Share>> shares) {
-        this.shares = shares;
+    private Furnish(Map<Fibre, Amount<Share>> shares, Map<Fibre, Amount<Share>> stated) {
+        this.shares = Collections.unmodifiableMap(shares);
+        this.stated = Collections.unmodifiableMap(stated);
     }
 
     /**
@@ -44,7 +47,8 @@ public final class Furnish {
      * @return the furnish
      */
     public static Furnish of(Fibre fibre) {
-        return new Furnish(Map.of(fibre, Kinds.SHARE.of(100, "%")));
+        Map<Fibre, Amount<Share>> all = Map.of(fibre, Kinds.SHARE.of(100, "%"));
+        return new Furnish(all, all);
     }
 
     /**
@@ -150,7 +154,7 @@ public final class Furnish {
                 .sorted(Comparator.comparingDouble((Map.Entry<Fibre, Amount<Share>> part) -> -part.getValue().si())
                         .thenComparing(part -> part.getKey().id()))
                 .forEach(part -> shares.put(part.getKey(), part.getValue()));
-        return new Furnish(Collections.unmodifiableMap(shares));
+        return new Furnish(shares, parts);
     }
 
     /** Two different fibres under one id would share their measured values. */
@@ -187,6 +191,15 @@ public final class Furnish {
      */
     public Map<Fibre, Amount<Share>> shares() {
         return shares;
+    }
+
+    /**
+     * Returns the shares of the oven-dry mass in the order they were given, in which they are written down.
+     *
+     * @return an unmodifiable map
+     */
+    public Map<Fibre, Amount<Share>> stated() {
+        return stated;
     }
 
     /**

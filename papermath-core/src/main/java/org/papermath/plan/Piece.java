@@ -351,7 +351,7 @@ public final class Piece {
          */
         public Builder apart(Quantity<Length> gap) {
             once(sheetGap, "the gap between pieces");
-            sheetGap = within(gap, Kinds.LENGTH, 0, 0.1, "gap between pieces ");
+            sheetGap = within(gap, Kinds.LENGTH, 0, 0.1, "gap beside piece ");
             return this;
         }
 

@@ -83,6 +83,7 @@ final class PlanNotices {
                 .forEach(one -> one.scope().subject().ifPresent(names::add));
         for (Recipe recipe : order.recipes()) {
             names.add(recipe.name());
+            recipe.furnish().scope().subject().ifPresent(names::add);
             recipe.furnish().shares().keySet().forEach(fibre -> {
                 names.add(fibre.id());
                 names.addAll(fibre.kin());

@@ -64,8 +64,14 @@ class AssumptionTest {
     void numbersOutOfOrderAreRefused() {
         Refused refused = catchThrowableOfType(Refused.class, () -> number(5, 6, 7, Shape.NORMAL, 0, 10, "%"));
         assertThat(refused.code()).isEqualTo("assumption.order");
-        assertThat(refused).hasMessage("assumption a.number: likely 5.0, band 6.0 to 7.0, bounds 0.0 to 10.0 given;"
-                + " they must be numbers in the order least, low, likely, high, most.");
+        assertThat(refused).hasMessage("assumption a.number: 5 % given with a band from 6 % to 7 %; it must lie in its"
+                + " band. Correct the value or the band.");
+        assertThat(catchThrowableOfType(Refused.class, () -> number(50, 50, 50, Shape.NORMAL, 0, 10, "%")))
+                .hasMessage("assumption a.number: 50 % given; it must be from 0 % to 10 %. Check the unit and the"
+                        + " decimal point.");
+        assertThat(catchThrowableOfType(Refused.class, () -> number(5, -1, 6, Shape.NORMAL, 0,
+                Double.POSITIVE_INFINITY, "%"))).hasMessage("assumption a.number: a band from -1 % to 6 % given; it must"
+                + " lie at 0 % or more. Check the unit and the decimal point.");
         assertThat(refused.arguments()).containsEntry("id", "a.number").containsEntry("likely", 5.0)
                 .containsEntry("most", 10.0);
         assertThatThrownBy(() -> number(5, 4, 4.5, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
@@ -84,12 +90,13 @@ class AssumptionTest {
         Refused log = catchThrowableOfType(Refused.class, () -> number(1, 0, 2, Shape.LOG_NORMAL, 0, 10, "1"));
         assertThat(log.code()).isEqualTo("assumption.log-normal");
         assertThat(log)
-                .hasMessage("assumption a.number: a log-normal value must be above zero; 0.0 given as its low point.");
+                .hasMessage("assumption a.number: 0 given as its low point; such a value is above zero with its whole"
+                        + " band.");
         Refused logit = catchThrowableOfType(Refused.class, () -> number(90, 80, 100, Shape.LOGIT, 0, 100, "%"));
         assertThat(logit.code()).isEqualTo("assumption.logit");
         assertThat(logit)
-                .hasMessage("assumption a.number: a logit-normal value must lie between 0 and 1 with its whole band;"
-                + " 80.0 to 100.0 given.");
+                .hasMessage("assumption a.number: a band from 80 % to 100 % given; such a share is more than none and"
+                        + " less than all with its whole band.");
         assertThat(number(90, 80, 99, Shape.LOGIT, 0, 100, "%").highSi()).isEqualTo(0.99);
         assertThat(number(100, 100, 100, Shape.LOGIT, 0, 100, "%").likelySi()).isEqualTo(1);
     }

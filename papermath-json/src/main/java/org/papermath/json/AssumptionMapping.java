@@ -34,12 +34,13 @@ final class AssumptionMapping {
     /** Reads the values of one's own, whose meaning, unit and bounds stand in the table of an edition. */
     static Got<List<Assumption>> read(ValueAt at, Assumptions table) {
         Map<String, Assumption> patterns = new LinkedHashMap<>();
+        Set<String> keys = new HashSet<>();
         if (!at.isGiven()) {
-            return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));
+            return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, keys, table.edition())));
         }
         table.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
         DirectMeasurements.all().forEach(row -> patterns.putIfAbsent(row.id(), row));
-        return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, table.edition())));
+        return at.list(0, Common.MANY, one -> one.object(in -> read(in, patterns, keys, table.edition())));
     }
 
     /** Returns the ids a value of one's own may have. */
@@ -49,12 +50,14 @@ final class AssumptionMapping {
         return ids;
     }
 
-    private static Got<Assumption> read(ObjectAt in, Map<String, Assumption> patterns, String edition) {
+    private static Got<Assumption> read(ObjectAt in, Map<String, Assumption> patterns, Set<String> keys,
+            String edition) {
         Got<Assumption> pattern = pattern(in.required("id").text(), patterns, edition);
         String unit = pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
-        Got<Fibre> fibre = in.optional("fibre").text().map(Fibres::find);
-        Got<String> subject = in.optional("subject").text().check(Scope::of);
-        Got<String> at = in.optional("at").text().check(Scope::at);
+        Got<Fibre> fibre = FibreMapping.known(in.optional("fibre").text(),
+                "A value of another one has its id under \"subject\".");
+        Got<String> subject = Common.sayable(in.optional("subject").text());
+        Got<String> at = Common.sayable(in.optional("at").text());
         Got<Double> value = number(in.required("value"), unit);
         Got<Double> low = number(in.optional("low"), unit);
         Got<Double> high = number(in.optional("high"), unit);
@@ -71,7 +74,7 @@ final class AssumptionMapping {
             double likely = value.get();
             return pattern.get().with(scope(fibre, subject, at), likely, low.orElse(likely), high.orElse(likely),
                     basis.orElse(Basis.GIVEN), new Source(source.orElse(ORIGIN)));
-        });
+        }).check(own -> once(own, keys));
     }
 
     /**
@@ -88,16 +91,23 @@ final class AssumptionMapping {
         out.member("id").text(own.id());
         own.scope().subject().ifPresent(subject -> {
             boolean fibre = Fibres.all().stream().anyMatch(known -> known.id().equals(subject));
-            out.member(fibre ? "fibre" : "subject").text(subject);
+            Common.name(out.member(fibre ? "fibre" : "subject"), subject);
         });
-        own.scope().place().ifPresent(place -> out.member("at").text(place));
+        own.scope().place().ifPresent(place -> Common.name(out.member("at"), place));
         number(out.member("value"), own.likely(), own.unit());
         if (own.low() != own.likely() || own.high() != own.likely()) {
             number(out.member("low"), own.low(), own.unit());
             number(out.member("high"), own.high(), own.unit());
         }
         out.member("basis").text(own.basis().word());
-        out.member("source").text(own.source().text());
+        Common.note(out.member("source"), own.source().text());
+    }
+
+    private static void once(Assumption own, Set<String> keys) {
+        if (!keys.add(own.key())) {
+            throw Refused.of("builder.twice", "the value of " + own.key() + " is said twice. Say it once.", "of",
+                    "assumptions", "what", own.key());
+        }
     }
 
     private static Got<Assumption> pattern(Got<String> id, Map<String, Assumption> patterns, String edition) {
@@ -147,8 +157,15 @@ final class AssumptionMapping {
         }
     }
 
-    /** Reads a number with any unit of a kind that knows the wanted one, or with exactly the wanted one. */
+    /**
+     * Reads a number with exactly the wanted unit, whatever its kind could have, since it may be a difference; or with
+     * any unit of a kind that knows the wanted one.
+     */
     private static double number(String text, String unit) {
+        String head = text.endsWith(unit) ? text.substring(0, text.length() - unit.length()).strip() : "";
+        if (!unit.equals("1") && !head.isEmpty() && "0123456789.".indexOf(head.charAt(head.length() - 1)) >= 0) {
+            return Kinds.NUMBER.read(head).value();
+        }
         PapermathException refusal = null;
         for (Kind<?> kind : kinds(unit)) {
             try {
@@ -160,12 +177,8 @@ final class AssumptionMapping {
         if (refusal != null) {
             throw refusal;
         }
-        String head = text.endsWith(" " + unit) ? text.substring(0, text.length() - unit.length()).strip() : " ";
-        if (head.indexOf(' ') >= 0) {
-            throw Refused.of("assumption.unit", "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit
-                    + " is wanted, such as \"1 " + unit + "\".", "found", text, "accepted", List.of(unit));
-        }
-        return Kinds.NUMBER.read(head).value();
+        throw Refused.of("assumption.unit", "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit
+                + " is wanted, such as \"1 " + unit + "\".", "found", text, "accepted", List.of(unit));
     }
 
     private static List<Kind<?>> kinds(String unit) {

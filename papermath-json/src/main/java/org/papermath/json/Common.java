@@ -1,15 +1,16 @@
 package org.papermath.json;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
-import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 
 /** What several mappings share. */
 final class Common {
@@ -26,7 +27,77 @@ final class Common {
 
     /** Reads the name of something for which values can be measured; such a name has to fit into a scope. */
     static Got<String> name(ObjectAt in) {
-        return in.required("name").text().check(Scope::requireName);
+        return sayable(in.required("name").text());
+    }
+
+    /** Refuses a name with a sign that stands for something in the key of a measured value. */
+    static Got<String> sayable(Got<String> name) {
+        return name.check(text -> {
+            if (hasSign(text)) {
+                throw Refused.of("scope.name", "\"" + JsonValue.shown(text) + "\" has one of the signs [ ] @ in it, by"
+                        + " which the places of measured values are written. Use a name without them.", "given", text);
+            }
+        });
+    }
+
+    private static boolean hasSign(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c == '[' || c == ']' || c == '@') {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Writes a name read by {@link #name}. */
+    static void name(ValueOut out, String name) {
+        if (hasSign(name)) {
+            throw unreadable("scope.name", name, "it has one of the signs [ ] @ in it. Use a name without them");
+        }
+        text(out, name);
+    }
+
+    /** Writes a name or a short text, without the blanks around it, unless it could not be read again. */
+    static void text(ValueOut out, String text) {
+        String bare = text.strip();
+        if (bare.isEmpty()) {
+            throw unreadable(FaultCodes.BLANK, text, "it is empty. Write something");
+        }
+        out.text(readable(bare, ValueAt.MOST_NAME, false));
+    }
+
+    /** Writes a text of several lines, unless it could not be read again. */
+    static void note(ValueOut out, String text) {
+        out.text(readable(text, JsonTree.MOST_TEXT, true));
+    }
+
+    private static String readable(String text, int most, boolean lines) {
+        if (text.length() > most) {
+            throw unreadable(FaultCodes.LONG_TEXT, text, "it has " + text.length() + " characters; at most " + most
+                    + " are read. Shorten it");
+        }
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && !(lines && (c == '\n' || c == '\r' || c == '\t')) || c >= 0x7F && c < 0xA0) {
+                throw unreadable(FaultCodes.CHARACTER, text, "it has a control character in it. Take it away");
+            }
+        }
+        return text;
+    }
+
+    /** Returns what is written to a list, unless there is more of it than is read. */
+    static <C extends Collection<?>> C atMost(int most, C items, String what) {
+        if (items.size() > most) {
+            throw Refused.of(FaultCodes.LENGTH, "a document with " + items.size() + " " + what + " could not be read"
+                    + " again; at most " + most + " are read.", "given", items.size(), "most", most);
+        }
+        return items;
+    }
+
+    private static Refused unreadable(String code, String text, String why) {
+        return Refused.of(code, "a document with \"" + JsonValue.shown(text) + "\" could not be read again: " + why
+                + ".", "given", text);
     }
 
     /** Returns a name for messages, also where the name itself has a fault. */

@@ -16,13 +16,18 @@ public final class Document<T> {
     private final T value;
     private final Kept kept;
     private final List<Fault> notes;
-    private final boolean edited;
+    /** The value as it was read, by which what is kept is found its place again in another one. */
+    private final T original;
 
-    Document(T value, Kept kept, List<Fault> notes, boolean edited) {
+    Document(T value, Kept kept, List<Fault> notes) {
+        this(value, kept, notes, value);
+    }
+
+    private Document(T value, Kept kept, List<Fault> notes, T original) {
         this.value = value;
         this.kept = kept;
         this.notes = List.copyOf(notes);
-        this.edited = edited;
+        this.original = original;
     }
 
     /**
@@ -33,7 +38,7 @@ public final class Document<T> {
      * @return the document
      */
     public static <T> Document<T> of(T value) {
-        return new Document<>(value, new Kept(), List.of(), false);
+        return new Document<>(value, new Kept(), List.of());
     }
 
     /**
@@ -49,9 +54,13 @@ public final class Document<T> {
         return kept;
     }
 
+    T original() {
+        return original;
+    }
+
     /** Tells whether the value may be another than was read, so that what is kept has to be found its place again. */
     boolean isEdited() {
-        return edited;
+        return value != original;
     }
 
     /**
@@ -80,28 +89,30 @@ public final class Document<T> {
      * @return the document
      */
     public Document<T> writtenBy(String program, String version) {
-        return new Document<>(value, kept.writtenBy(program, version), notes, edited);
+        return new Document<>(value, kept.writtenBy(program, version), notes, original);
     }
 
     /**
      * Returns the same document around another value. The members of others stay with their objects: an item of a list
-     * is known by its name, wherever it stands now. Those whose object is no longer written are left out. References stay too: use {@link #inlined()} if a part that came from
-     * another document was changed.
+     * is known again by what it says, then by its name, wherever it stands now, and by its neighbours if its name was
+     * changed. Those whose object is no longer written are left out. References stay too, but for a part that has
+     * another name now: use {@link #inlined()} if a part that came from another document was changed.
      *
      * @param other the new value
      * @return the document
      */
     public Document<T> with(T other) {
-        return new Document<>(other, kept, notes, true);
+        return new Document<>(other, kept, notes, original);
     }
 
     /**
-     * Returns the document without its references, so that every part is written in full.
+     * Returns the document without its references, so that every part is written in full, with the members of others
+     * its own document held; of two of one name that one stays.
      *
      * @return the document
      */
     public Document<T> inlined() {
-        return new Document<>(value, kept.withoutReferences(), notes, edited);
+        return new Document<>(value, kept.withoutReferences(), notes, original);
     }
 
     /**

@@ -128,7 +128,7 @@ public final class DocumentReader<T> {
         if (got == null || got.isFaulty() || !got.isGiven()) {
             throw new IllegalStateException("the mapping of " + format.word() + " gave no value and reported no fault");
         }
-        return new Document<>(got.get(), source.kept().detached(), session.notes(), false);
+        return new Document<>(got.get(), source.kept().detached(), session.notes());
     }
 
     private static <T> Optional<Got<T>> value(Source source, byte[] bytes, DocumentFormat format,
@@ -200,13 +200,10 @@ public final class DocumentReader<T> {
             return Got.faulty(place);
         }
         Source source = new Source(found.name(), from.session(), found.next(), from.depth() + 1);
-        String[] name = {""};
-        Got<T> got = value(source, found.bytes(), format, object -> {
-            name[0] = object.textOf("name");
-            return mapping.apply(object);
-        }).orElse(Got.faulty(place));
+        Got<T> got = value(source, found.bytes(), format, mapping).orElse(Got.faulty(place));
         if (!got.isFaulty()) {
-            from.kept().addReference(at.parent() == null ? at : at.parent(), reference, name[0]);
+            from.kept().addReference(at.parent() == null ? at : at.parent(), reference,
+                    source.kept());
         }
         return got;
     }

@@ -44,12 +44,18 @@ public final class DocumentWriter {
             BiConsumer<? super ObjectOut, ? super T> mapping, int level) {
         Kept kept = document.kept();
         if (document.isEdited() && !kept.isEmpty()) {
-            String plain = write(format, document.value(), new Kept(), mapping, ValueOut.ONE_LINE);
-            kept = JsonTree.read(plain.getBytes(StandardCharsets.UTF_8), new Source("", new Session(), reference -> {
-                throw new IllegalStateException("nothing is followed here");
-            }, 0), List.of()).map(kept::movedTo).orElse(kept);
+            kept = kept.movedBy(new Moves(tree(format, document.original(), mapping),
+                    tree(format, document.value(), mapping)));
         }
         return write(format, document.value(), kept, mapping, level);
+    }
+
+    private static <T> JsonValue tree(DocumentFormat format, T value,
+            BiConsumer<? super ObjectOut, ? super T> mapping) {
+        String plain = write(format, value, new Kept(), mapping, ValueOut.ONE_LINE);
+        return JsonTree.read(plain.getBytes(StandardCharsets.UTF_8), new Source("", new Session(), reference -> {
+            throw new IllegalStateException("nothing is followed here");
+        }, 0), List.of()).orElseThrow(() -> new IllegalStateException("what is written cannot be read: " + format));
     }
 
     private static <T> String write(DocumentFormat format, T value, Kept kept,
@@ -59,8 +65,8 @@ public final class DocumentWriter {
             out.member("format").text(format.word());
             out.member("version").text(format.version());
             kept.writtenBy().ifPresent(who -> out.member("writtenBy").object(by -> {
-                by.member("program").text(who.program());
-                by.member("version").text(who.version());
+                Common.text(by.member("program"), who.program());
+                Common.text(by.member("version"), who.version());
             }));
             mapping.accept(out, value);
         });

@@ -45,7 +45,7 @@ final class EquipmentMapping {
     }
 
     static void beater(ObjectOut out, Beater beater) {
-        out.member("name").text(beater.name());
+        Common.name(out.member("name"), beater.name());
         out.member("trough").quantity(beater.trough());
         out.member("ratedLoad").quantity(beater.ratedLoad());
     }
@@ -63,7 +63,7 @@ final class EquipmentMapping {
     }
 
     static void vat(ObjectOut out, Vat vat) {
-        out.member("name").text(vat.name());
+        Common.name(out.member("name"), vat.name());
         out.member("volume").quantity(vat.workingVolume());
         out.member("temperature").quantity(vat.temperature());
     }
@@ -88,10 +88,11 @@ final class EquipmentMapping {
 
     static void mould(ObjectOut out, Mould mould) {
         Deckle deckle = mould.deckle();
-        out.member("name").text(mould.name());
+        Common.text(out.member("name"), mould.name());
         Common.sides(out.member("opening"), deckle.width(), deckle.height());
-        if (deckle.count() > 1) {
-            out.member("split").object(split -> {
+        ValueOut parted = out.member("split");
+        if (deckle.count() > 1 || deckle.strip().si() != 0 || parted.keeps()) {
+            parted.object(split -> {
                 split.member("across").count(deckle.across());
                 split.member("along").count(deckle.along());
                 split.member("strip").quantity(deckle.strip());
@@ -125,16 +126,17 @@ final class EquipmentMapping {
     }
 
     static void press(ObjectOut out, Press press) {
-        out.member("name").text(press.name());
+        Common.name(out.member("name"), press.name());
         press.parts().stream().filter(part -> part.name().equals(JACK))
                 .forEach(jack -> out.member(JACK).quantity(jack.rating()));
         Common.sides(out.member("platen"), press.platenWidth(), press.platenLength());
         List<Press.Part> others = press.parts().stream().filter(part -> !part.name().equals(JACK)).toList();
         if (!others.isEmpty()) {
-            out.member("parts").list(others, (item, part) -> item.object(members -> {
-                members.member("name").text(part.name());
-                members.member("rating").quantity(part.rating());
-            }));
+            out.member("parts").list(Common.atMost(Common.MANY, others, "parts of the press"),
+                    (item, part) -> item.object(members -> {
+                        Common.text(members.member("name"), part.name());
+                        members.member("rating").quantity(part.rating());
+                    }));
         }
         press.daylight().ifPresent(height -> out.member("daylight").quantity(height));
     }
@@ -176,7 +178,7 @@ final class EquipmentMapping {
 
     static void dryer(ObjectOut out, Dryer dryer) {
         out.member("kind").text(kind(dryer));
-        out.member("name").text(dryer.name());
+        Common.name(out.member("name"), dryer.name());
         out.member("capacity").count(dryer.capacity());
         if (dryer instanceof Dryer.FanStack stack) {
             out.member("freeAirFlow").quantity(stack.freeAirFlow());

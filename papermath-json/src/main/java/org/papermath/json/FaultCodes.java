@@ -121,10 +121,9 @@ public final class FaultCodes {
             "scope.name", "assumption.unknown", "assumptions.edition", "plan.edition",
             // values outside what the kind or the thing can have
             "quantity.range", "quantity.not-above-zero", "assumption.unit", "assumption.order", "assumption.log-normal",
-            "assumption.logit", "deckle.split", "deckle.strips", "ream.count-missing", "ream.sheet", "reading.error",
+            "assumption.logit", "deckle.strips", "ream.count-missing", "ream.sheet",
             // members that do not go together
-            "furnish.sum", "furnish.twice", "recipe.doses", "piece.clash", "record.count", "additive.which-base",
-            "additive.other-solution");
+            "furnish.sum", "furnish.twice", "recipe.doses", "piece.clash", "record.count");
 
     private FaultCodes() {
     }

@@ -21,7 +21,7 @@ import tools.jackson.core.json.JsonFactory;
 
 /** Reads bytes into values that know their places. Faults go to the source; a fault in the grammar ends the reading. */
 final class JsonTree {
-    private static final int MOST_TEXT = 100_000;
+    static final int MOST_TEXT = 100_000;
     private static final int MOST_NAME = 500;
     private static final int MOST_DIGITS = 100;
     /** The bytes of a byte order mark. */

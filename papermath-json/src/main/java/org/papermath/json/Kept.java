@@ -1,8 +1,6 @@
 package org.papermath.json;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,18 +14,39 @@ final class Kept {
     /** By the pointer of an object and the name a member stands behind; no name at the beginning of the object. */
     private final Map<String, Map<@Nullable String, JsonValue>> byParent = new LinkedHashMap<>();
     private final Map<String, String> references = new LinkedHashMap<>();
-    /** Where these objects stand by the names of the items around them, so that they are found again in another order. */
-    private final Map<String, Identity> identities = new LinkedHashMap<>();
+    /** What the documents hold that were referred to, by the pointer of the reference. */
+    private final Map<String, Kept> elsewhere = new LinkedHashMap<>();
     private @Nullable WrittenBy writtenBy;
 
     void add(JsonValue object, @Nullable String after, JsonValue value) {
         byParent.computeIfAbsent(object.pointer(), pointer -> new LinkedHashMap<>()).put(after, value);
-        identities.computeIfAbsent(object.pointer(), pointer -> Identity.of(object));
     }
 
-    void addReference(JsonValue at, String reference, String name) {
+    void addReference(JsonValue at, String reference, Kept there) {
         references.put(at.pointer(), reference);
-        identities.put(at.pointer(), Identity.of(at).called(name));
+        elsewhere.put(at.pointer(), there);
+    }
+
+    /** Tells whether members of others stand in the object of a pointer itself. */
+    boolean isIn(String pointer) {
+        return byParent.containsKey(pointer);
+    }
+
+    /** Takes what is kept in the items of a list to where these are written: elsewhere, or nowhere below 0. */
+    void reorder(String list, int[] to) {
+        Map<String, Map<@Nullable String, JsonValue>> moved = new LinkedHashMap<>();
+        byParent.forEach((pointer, members) -> {
+            String[] rest = pointer.startsWith(list + "/") ? pointer.substring(list.length() + 1).split("/", 2)
+                    : new String[0];
+            int now = rest.length == 0 ? 0 : to[Integer.parseInt(rest[0])];
+            if (rest.length == 0) {
+                moved.put(pointer, members);
+            } else if (now >= 0) {
+                moved.put(list + "/" + now + (rest.length == 1 ? "" : "/" + rest[1]), members);
+            }
+        });
+        byParent.clear();
+        byParent.putAll(moved);
     }
 
     void writtenBy(WrittenBy who) {
@@ -68,7 +87,7 @@ final class Kept {
         Kept copy = new Kept();
         copy.writtenBy = writtenBy;
         copy.references.putAll(references);
-        identities.forEach((pointer, identity) -> copy.identities.put(pointer, identity.detached()));
+        elsewhere.forEach((pointer, there) -> copy.elsewhere.put(pointer, there.detached()));
         byParent.forEach((pointer, members) -> {
             Map<@Nullable String, JsonValue> copies = new LinkedHashMap<>();
             members.forEach((after, member) -> copies.put(after, member.detached()));
@@ -77,10 +96,34 @@ final class Kept {
         return copy;
     }
 
+    /** Returns what is kept where every part is written in full: the parts bring what their own documents held. */
     Kept withoutReferences() {
         Kept copy = copy();
         copy.references.clear();
+        copy.elsewhere.clear();
+        elsewhere.forEach((place, there) -> there.withoutReferences().byParent.forEach((pointer, members) -> {
+            // A part has no head, and so nobody who wrote it.
+            if (!pointer.equals("/writtenBy")) {
+                copy.byParent.put(place + pointer, joined(members, byParent.getOrDefault(place + pointer, Map.of())));
+            }
+        }));
         return copy;
+    }
+
+    /** Puts members behind others, but for those of a name that is there already. */
+    private static Map<@Nullable String, JsonValue> joined(Map<@Nullable String, JsonValue> first,
+            Map<@Nullable String, JsonValue> second) {
+        Map<@Nullable String, JsonValue> all = new LinkedHashMap<>(first);
+        String after = null;
+        for (JsonValue member : second.values()) {
+            if (first.values().stream().noneMatch(one -> one.step().equals(member.step()))) {
+                while (all.containsKey(after)) {
+                    after = all.get(after).step();
+                }
+                all.put(after, member);
+            }
+        }
+        return all;
     }
 
     Kept writtenBy(String program, String version) {
@@ -93,112 +136,20 @@ final class Kept {
         Kept copy = new Kept();
         copy.byParent.putAll(byParent);
         copy.references.putAll(references);
-        copy.identities.putAll(identities);
+        copy.elsewhere.putAll(elsewhere);
         copy.writtenBy = writtenBy;
         return copy;
     }
 
     /** Returns what is kept at the places where its objects stand in another document. */
-    Kept movedTo(JsonValue root) {
+    Kept movedBy(Moves moves) {
         Kept moved = new Kept();
         moved.writtenBy = writtenBy;
-        identities.forEach((pointer, identity) -> identity.findIn(root).ifPresent(place -> {
-            moved.identities.put(place, identity);
-            if (byParent.containsKey(pointer)) {
-                moved.byParent.put(place, byParent.get(pointer));
-            }
-            if (references.containsKey(pointer)) {
-                moved.references.put(place, references.get(pointer));
-            }
-        }));
+        byParent.forEach((pointer, members) -> moves.of(pointer, false)
+                .ifPresent(place -> moved.byParent.put(place, members)));
+        // A part under a new name is not what its reference leads to.
+        references.forEach((pointer, reference) -> moves.of(pointer, true)
+                .ifPresent(place -> moved.references.put(place, reference)));
         return moved;
-    }
-
-    /** The way to an object: by the names of members, and in lists by what the item calls itself. */
-    static final class Identity {
-        /** What an item calls itself, where it does. */
-        private static final List<String> OWN = List.of("name", "id", "fibre", "subject", "at", "figure", "what");
-
-        /** One step of the way: into a member, or to an item of a list with these items in it. */
-        private record Step(String name, boolean item, List<String> keys) {
-        }
-
-        private final List<Step> steps;
-        private @Nullable JsonValue still;
-        private final @Nullable String called;
-
-        private Identity(List<Step> steps, @Nullable JsonValue still, @Nullable String called) {
-            this.steps = steps;
-            this.still = still;
-            this.called = called;
-        }
-
-        /** The steps are worked out later, when the lists around the object are complete. */
-        static Identity of(JsonValue object) {
-            return new Identity(List.of(), object, null);
-        }
-
-        Identity called(String name) {
-            return new Identity(steps, still, name);
-        }
-
-        Identity detached() {
-            JsonValue object = still;
-            if (object == null) {
-                return this;
-            }
-            List<Step> way = new ArrayList<>();
-            JsonValue at = object;
-            for (JsonValue around = at.parent(); around != null; around = at.parent()) {
-                boolean item = around.type() == JsonValue.Type.LIST;
-                List<String> keys = item ? new ArrayList<>(keys(around)) : List.of();
-                if (item && at == object && called != null) {
-                    keys.set(Integer.parseInt(at.step()), called);
-                }
-                way.add(0, new Step(at.step(), item, keys));
-                at = around;
-            }
-            return new Identity(way, null, null);
-        }
-
-        Optional<String> findIn(JsonValue root) {
-            JsonValue at = root;
-            for (Step step : steps) {
-                JsonValue next = step.item() ? item(at, step) : at.member(step.name());
-                if (next == null) {
-                    return Optional.empty();
-                }
-                at = next;
-            }
-            return Optional.of(at.pointer());
-        }
-
-        /** Finds the item of the same name, or the one that stands in its place under a new name. */
-        private static @Nullable JsonValue item(JsonValue list, Step step) {
-            int before = Integer.parseInt(step.name());
-            List<String> keys = keys(list);
-            int now = keys.indexOf(step.keys().get(before));
-            if (now < 0 && before < keys.size() && !step.keys().contains(keys.get(before))) {
-                now = before;
-            }
-            return now < 0 ? null : list.items().get(now);
-        }
-
-        private static List<String> keys(JsonValue list) {
-            List<String> keys = new ArrayList<>();
-            Map<String, Integer> seen = new LinkedHashMap<>();
-            for (JsonValue item : list.items()) {
-                StringBuilder key = new StringBuilder();
-                for (String name : OWN) {
-                    JsonValue member = item.member(name);
-                    if (member != null && member.type() == JsonValue.Type.TEXT) {
-                        key.append(key.isEmpty() ? "" : "\n").append(member.text());
-                    }
-                }
-                int twins = seen.merge(key.toString(), 1, Integer::sum);
-                keys.add(twins == 1 && !key.isEmpty() ? key.toString() : key + "\n#" + twins);
-            }
-            return keys;
-        }
     }
 }

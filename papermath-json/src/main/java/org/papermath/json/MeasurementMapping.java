@@ -240,7 +240,7 @@ final class MeasurementMapping {
 
     private static void additive(ObjectOut out, Additive additive, RetentionModel.Circumstance circumstance) {
         out.member("additive").object(in -> {
-            in.member("name").text(additive.name());
+            Common.name(in.member("name"), additive.name());
             in.member("purpose").text(Common.word(additive.purpose()));
             additive.activeFraction().ifPresent(active -> in.member("active").quantity(active));
         });
@@ -459,12 +459,12 @@ final class MeasurementMapping {
     }
 
     private static void restraint(ValueOut out, Restraint restraint) {
-        if (isKnown(restraint)) {
+        if (isKnown(restraint) && !out.keeps()) {
             out.text(restraint.name());
         } else {
             out.object(in -> {
-                in.member("name").text(restraint.name());
-                in.member("subject").text(restraint.subject());
+                Common.text(in.member("name"), restraint.name());
+                Common.text(in.member("subject"), restraint.subject());
                 in.member("heldAlong").flag(restraint.heldAlong());
                 in.member("heldAcross").flag(restraint.heldAcross());
             });

@@ -114,12 +114,6 @@ public final class ObjectAt {
         return readable && place.member(name) != null;
     }
 
-    /** Returns a text that is read elsewhere, as it is written; empty if none is. */
-    String textOf(String name) {
-        JsonValue member = readable ? place.member(name) : null;
-        return member == null || member.type() != JsonValue.Type.TEXT ? "" : member.text().strip();
-    }
-
     /**
      * Asks for exactly one of several members; none or more than one is a fault at the object.
      *

@@ -43,7 +43,7 @@ final class OrderMapping {
 
     /** Reads what else an order says, when its recipes and its studio are read. */
     static Got<Order> order(ObjectAt in, Got<List<Recipe>> recipes, PieceMapping.Known known) {
-        Got<String> name = in.required("name").text();
+        Got<String> name = Common.name(in);
         Got<LocalDate> due = in.optional("due").date();
         Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
         Got<List<Piece>> pieces = in.required("pieces")
@@ -72,19 +72,26 @@ final class OrderMapping {
     }
 
     private static void head(ObjectOut out, Order order) {
-        out.member("name").text(order.name());
+        Common.name(out.member("name"), order.name());
         order.due().ifPresent(day -> out.member("due").date(day));
-        if (!order.weighedIn().equals(Air.reference())) {
-            out.member("weighedIn").object(in -> AirMapping.write(in, order.weighedIn()));
+        ValueOut weighedIn = out.member("weighedIn");
+        if (!order.weighedIn().equals(Air.reference()) || weighedIn.keeps()) {
+            weighedIn.object(in -> AirMapping.write(in, order.weighedIn()));
         }
-        out.member("recipes").list(order.recipes(), (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
+        out.member("recipes").list(Common.atMost(Common.MANY, order.recipes(), "recipes"),
+                (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
     }
 
     private static void pieces(ObjectOut out, Order order) {
-        out.member("pieces").list(order.pieces(), (item, one) -> item.object(in -> PieceMapping.write(in, one)));
+        out.member("pieces").list(Common.atMost(Common.MANY, order.pieces(), "pieces"),
+                (item, one) -> item.object(in -> PieceMapping.write(in, one)));
     }
 
     private static Got<Recipe> recipe(ValueAt at, Names names) {
+        if (isNoObject(at)) {
+            names.lose();
+            return Got.faulty(at);
+        }
         boolean[] named = new boolean[1];
         Got<Recipe> recipe = at.reference(RECIPE, in -> {
             named[0] = true;
@@ -96,7 +103,20 @@ final class OrderMapping {
         return recipe;
     }
 
+    /** Reports a text that is most likely meant as a reference. */
+    private static boolean isNoObject(ValueAt at) {
+        if (at.isText()) {
+            at.refuse(FaultCodes.TYPE, "an object is wanted here; a text is written. What stands in another document is"
+                    + " written {\"ref\": \"name-of-the-file.json\"}.", List.of("an object"));
+        }
+        return at.isText();
+    }
+
     static Got<Studio> studio(ValueAt at, Names dryers) {
+        if (isNoObject(at)) {
+            dryers.lose();
+            return Got.faulty(at);
+        }
         boolean[] read = new boolean[1];
         Got<Studio> studio = at.reference(STUDIO, in -> {
             read[0] = true;

@@ -14,7 +14,9 @@ import org.papermath.record.BatchRecord;
  *
  * <p>All faults of a document, and of those it refers to, are reported at once. What is read can be written again:
  * references stay references, and members of others, whose names begin with {@code x-}, stay where they were. Amounts
- * are written with the unit they were read in, or the usual one of the studio.
+ * are written with the unit they were read in. What could not be read again is not written: a name longer than 200
+ * characters or with a control character or one of the signs {@code [ ] @} in it, or more than 1000 of one thing, is
+ * refused with a {@link org.papermath.quantity.Refused}.
  *
  * <pre>{@code
  * Document<OrderDocument> read = PapermathDocuments.readOrder(Path.of("midwinter-concert.json"));

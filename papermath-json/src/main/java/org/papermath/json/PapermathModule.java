@@ -1,11 +1,16 @@
 package org.papermath.json;
 
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 import javax.measure.Quantity;
 
 import org.jspecify.annotations.Nullable;
+import org.papermath.air.Air;
+import org.papermath.evidence.Reading;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Furnish;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -13,13 +18,16 @@ import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
+import org.papermath.shape.Format;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
 
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.Version;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.BeanDescription;
 import tools.jackson.databind.DeserializationConfig;
 import tools.jackson.databind.DeserializationContext;
@@ -46,17 +54,28 @@ import tools.jackson.databind.ser.Serializers;
  *
  * <p>An {@code Amount<Q>} or {@code Quantity<Q>} is written as {@code "260 g/m2"} and read from that, from
  * {@code {"value": 260, "unit": "g/m2"}}, and for a grammage from the weight of a ream. The kind is found by the
- * declared type {@code Q}; a plain {@code Pressure} is the pressure of air. The exception for a bad quantity has the
+ * declared type {@code Q}; a plain {@code Pressure} is the pressure of air. A {@code Reading<Q>}, {@code Air},
+ * {@code Fibre}, {@code Furnish}, {@code Format} and {@code ReamBasis} are written and read as in the documents of the
+ * library. The exception for a bad quantity has the
  * {@link PapermathException} or the {@link DocumentException} as its cause.
  */
 public final class PapermathModule extends SimpleModule {
     private static final long serialVersionUID = 1L;
+    private static final JsonFactory TOKENS = new JsonFactory();
 
     /** Creates the module. */
     public PapermathModule() {
         super("papermath", Version.unknownVersion());
-        addSerializer(ReamBasis.class, new ReamBasisSerializer());
-        addDeserializer(ReamBasis.class, new ReamBasisDeserializer());
+        add(ReamBasis.class, ValueAt::reamBasis, ValueOut::reamBasis);
+        add(Air.class, at -> at.object(AirMapping::read), (out, air) -> out.object(in -> AirMapping.write(in, air)));
+        add(Fibre.class, FibreMapping::read, FibreMapping::write);
+        add(Furnish.class, RecipeMapping::furnish, RecipeMapping::furnish);
+        add(Format.class, PieceMapping::format, PieceMapping::format);
+    }
+
+    private <T> void add(Class<T> type, Function<ValueAt, Got<T>> reading, BiConsumer<ValueOut, T> writing) {
+        addSerializer(type, new SmallSerializer<>(writing));
+        addDeserializer(type, new SmallDeserializer<>(type, reading));
     }
 
     @Override
@@ -67,7 +86,8 @@ public final class PapermathModule extends SimpleModule {
     }
 
     private static @Nullable Kind<?> kindOf(JavaType type) {
-        JavaType[] parameters = type.findTypeParameters(Quantity.class);
+        JavaType[] parameters = type.findTypeParameters(type.isTypeOrSubTypeOf(Reading.class) ? Reading.class
+                : Quantity.class);
         if (parameters.length == 1) {
             for (Kind<?> kind : Kinds.all()) {
                 if (kind.type() == parameters[0].getRawClass()) {
@@ -82,7 +102,9 @@ public final class PapermathModule extends SimpleModule {
         @Override
         public @Nullable ValueSerializer<?> findSerializer(SerializationConfig config, JavaType type,
                 BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
-            return type.isTypeOrSubTypeOf(Quantity.class) ? new QuantitySerializer(kindOf(type)) : null;
+            return type.isTypeOrSubTypeOf(Quantity.class) ? new QuantitySerializer(kindOf(type))
+                    : type.isTypeOrSubTypeOf(Reading.class)
+                    ? new SmallSerializer<Reading<?>>(PapermathModule::writeReading) : null;
         }
     }
 
@@ -90,12 +112,14 @@ public final class PapermathModule extends SimpleModule {
         @Override
         public @Nullable ValueDeserializer<?> findBeanDeserializer(JavaType type, DeserializationConfig config,
                 BeanDescription.Supplier description) {
-            return hasDeserializerFor(config, type.getRawClass()) ? new QuantityDeserializer(type, kindOf(type)) : null;
+            return type.getRawClass() == Reading.class ? readingDeserializer(kindOf(type))
+                    : hasDeserializerFor(config, type.getRawClass()) ? new QuantityDeserializer(type, kindOf(type))
+                    : null;
         }
 
         @Override
         public boolean hasDeserializerFor(DeserializationConfig config, Class<?> type) {
-            return type == Quantity.class || type == Amount.class;
+            return type == Quantity.class || type == Amount.class || type == Reading.class;
         }
     }
 
@@ -152,7 +176,10 @@ public final class PapermathModule extends SimpleModule {
             if (parser.currentToken() == JsonToken.VALUE_STRING) {
                 String text = parser.getString();
                 try {
-                    return known.read(text);
+                    Amount<?> amount = known.read(text);
+                    // A text too long, or a number too small to be held, is a fault here too.
+                    return text.length() > ValueAt.MOST_QUANTITY || amount.value() == 0
+                            ? readHere(parser, type.getRawClass(), at -> quantity(at, known)) : amount;
                 } catch (PapermathException e) {
                     throw InvalidFormatException.from(parser, String.valueOf(e.getMessage()), text, type.getRawClass())
                             .withCause(e);
@@ -166,27 +193,60 @@ public final class PapermathModule extends SimpleModule {
         }
     }
 
-    private static final class ReamBasisSerializer extends ValueSerializer<ReamBasis> {
+    private static void writeReading(ValueOut out, Reading<?> reading) {
+        ReadingMapping.write(out, reading);
+    }
+
+    private static ValueDeserializer<?> readingDeserializer(@Nullable Kind<?> kind) {
+        return new SmallDeserializer<Reading<?>>(Reading.class, at -> {
+            if (kind == null) {
+                throw Refused.of("quantity.kind-unknown",
+                        "the kind of the reading is not known; declare the type with one, such as Reading<Mass>");
+            }
+            return reading(at, kind);
+        });
+    }
+
+    private static <Q extends Quantity<Q>> Got<Reading<?>> reading(ValueAt at, Kind<Q> kind) {
+        return ReadingMapping.read(at, kind).map(reading -> reading);
+    }
+
+    /** Writes a value as documents do. */
+    private static final class SmallSerializer<T> extends ValueSerializer<T> {
+        private final BiConsumer<ValueOut, T> writing;
+
+        SmallSerializer(BiConsumer<ValueOut, T> writing) {
+            this.writing = writing;
+        }
+
         @Override
-        public void serialize(ReamBasis basis, JsonGenerator out, SerializationContext context) {
-            out.writeStartObject();
-            if (Reams.isNamed(basis)) {
-                out.writeStringProperty("name", basis.name());
+        public void serialize(T value, JsonGenerator out, SerializationContext context) {
+            StringBuilder text = new StringBuilder();
+            try {
+                writing.accept(new ValueOut(text, new Kept(), ValueOut.ONE_LINE, ""), value);
+            } catch (PapermathException e) {
+                context.reportBadDefinition(value.getClass(), String.valueOf(e.getMessage()), e);
             }
-            out.writeArrayPropertyStart("sheet");
-            for (Amount<javax.measure.quantity.Length> side : List.of(basis.width(), basis.length())) {
-                out.writeString(Units.print(side));
+            try (JsonParser parser = TOKENS.createParser(ObjectReadContext.empty(), text.toString())) {
+                parser.nextToken();
+                out.copyCurrentStructure(parser);
             }
-            out.writeEndArray();
-            out.writeNumberProperty("count", basis.count());
-            out.writeEndObject();
         }
     }
 
-    private static final class ReamBasisDeserializer extends ValueDeserializer<ReamBasis> {
+    /** Reads a value as documents do; what others wrote in it could not be kept, so it is refused. */
+    private static final class SmallDeserializer<T> extends ValueDeserializer<T> {
+        private final Class<?> type;
+        private final Function<ValueAt, Got<T>> reading;
+
+        SmallDeserializer(Class<?> type, Function<ValueAt, Got<T>> reading) {
+            this.type = type;
+            this.reading = reading;
+        }
+
         @Override
-        public ReamBasis deserialize(JsonParser parser, DeserializationContext context) {
-            return readHere(parser, ReamBasis.class, ValueAt::reamBasis);
+        public T deserialize(JsonParser parser, DeserializationContext context) {
+            return readHere(parser, type, reading);
         }
     }
 
@@ -196,8 +256,13 @@ public final class PapermathModule extends SimpleModule {
         Source source = new Source("", session, reference -> {
             throw new IllegalStateException("a quantity has no references");
         }, 0);
-        Got<T> got = JsonTree.readCurrent(parser, source).map(value -> reading.apply(ValueAt.of(source, value)))
-                .orElse(null);
+        Got<T> got = JsonTree.readCurrent(parser, source).map(value -> {
+            ValueAt at = ValueAt.of(source, value);
+            Got<T> one = at.guarded(reading, at);
+            source.kept().asJson().keySet().forEach(pointer -> at.refuse(FaultCodes.UNKNOWN, "\"" + pointer.substring(1)
+                    + "\" cannot be kept here. Put it beside the value.", List.of()));
+            return session.hasFaults() ? Got.<T>faulty(at) : one;
+        }).orElse(null);
         if (got == null || got.isFaulty()) {
             DocumentException faults = session.exception();
             String text = faults.faults().stream().map(Fault::text).reduce((one, other) -> one + " " + other)

@@ -32,8 +32,12 @@ final class PieceMapping {
     /** A size: that of a format the library knows, of one of one's own, or two sides. */
     private record Size(Got<Format> format, Got<List<Amount<Length>>> sides) {
         static Size read(ValueAt at, String piece) {
-            Got<Format> format = at.isText() ? at.text().map(Formats::find)
-                    : at.isObject() ? at.object(PieceMapping::format) : Got.nothing(at);
+            if (at.isGiven() && !at.isText() && !at.isObject() && !at.isList()) {
+                at.refuse(FaultCodes.TYPE, "a size is wanted here: the name of a format, such as \"ISO A5\", or two"
+                        + " sides, such as [\"148 mm\", \"210 mm\"].", List.of("a text", "a list", "an object"));
+                return new Size(Got.faulty(at), Got.faulty(at));
+            }
+            Got<Format> format = at.isText() || at.isObject() ? PieceMapping.format(at) : Got.nothing(at);
             Got<List<Amount<Length>>> sides = at.isText() || at.isObject() ? Got.nothing(at)
                     : at.list(2, 2, side -> side.quantity(Kinds.LENGTH).check(q -> look(q, 0.005, 5, one -> scratch(piece).sized(one, one))));
             return new Size(format, sides);
@@ -73,7 +77,7 @@ final class PieceMapping {
                     in.optional("edge").choice(EDGES, Common::word),
                     in.optional("trim").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).trimmed(one))),
                     in.optional("gap").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).apart(one))),
-                    dryers.require(in.optional("dryer").text(), "piece.no-dryer"));
+                    dryers.require(Common.sayable(in.optional("dryer").text()), "piece.no-dryer"));
         }
 
         void into(Piece.Builder piece) {
@@ -96,7 +100,7 @@ final class PieceMapping {
         static Envelope read(ObjectAt in, String piece) {
             boolean envelope = in.has("envelopeFor");
             ValueAt style = envelope ? in.required("style") : in.optional("style");
-            return new Envelope(in.optional("envelopeFor").text(),
+            return new Envelope(Common.sayable(in.optional("envelopeFor").text()),
                     style.choice(STYLES, EnvelopeStyle::words),
                     in.optional("inserts").count(1, 50),
                     in.optional("clearance").quantity(Kinds.LENGTH).check(q -> scratch(piece).clearance(q)),
@@ -129,7 +133,7 @@ final class PieceMapping {
         Got<String> name = known.pieces().add(Common.name(in));
         String label = Common.label(name);
         Got<Integer> count = in.required("count").count(1, 100_000);
-        Got<String> recipe = known.recipes().require(in.required("recipe").text(), "order.no-recipe");
+        Got<String> recipe = known.recipes().require(Common.sayable(in.required("recipe").text()), "order.no-recipe");
         Size size = Size.read(in.has("envelopeFor") ? in.optional("size") : in.required("size"), label);
         Target target = Target.read(in, label);
         Making making = Making.read(in, label, known.dryers());
@@ -149,22 +153,22 @@ final class PieceMapping {
     }
 
     static void write(ObjectOut out, Piece piece) {
-        out.member("name").text(piece.name());
+        Common.name(out.member("name"), piece.name());
         out.member("count").count(piece.count());
-        out.member("recipe").text(piece.recipe());
+        Common.name(out.member("recipe"), piece.recipe());
         size(out, piece);
         piece.grammage().ifPresent(value -> out.member("grammage").quantity(value));
         piece.caliper().ifPresent(value -> out.member("caliper").quantity(value));
         piece.sample().ifPresent(value -> out.member("sample").object(in -> sample(in, value)));
         making(out, piece);
-        piece.envelopeFor().ifPresent(inside -> out.member("envelopeFor").text(inside));
+        piece.envelopeFor().ifPresent(inside -> Common.name(out.member("envelopeFor"), inside));
         piece.style().ifPresent(style -> out.member("style").text(style.words()));
         if (piece.inserts() != 1) {
             out.member("inserts").count(piece.inserts());
         }
         piece.clearance().ifPresent(value -> out.member("clearance").quantity(value));
         piece.mail().ifPresent(country -> out.member("mailedIn").text(country));
-        piece.dryer().ifPresent(dryer -> out.member("dryer").text(dryer));
+        piece.dryer().ifPresent(dryer -> Common.name(out.member("dryer"), dryer));
     }
 
     private static void making(ObjectOut out, Piece piece) {
@@ -184,13 +188,24 @@ final class PieceMapping {
     }
 
     private static void size(ObjectOut out, Piece piece) {
-        Optional<Format> known = piece.format().filter(PieceMapping::isKnown);
-        if (known.isPresent()) {
-            out.member("size").text(known.get().name());
-        } else if (piece.format().isPresent()) {
-            out.member("size").object(in -> format(in, piece.format().get()));
+        Optional<Format> format = piece.format();
+        if (format.isPresent()) {
+            format(out.member("size"), format.get());
         } else if (piece.width().isPresent()) {
             Common.sides(out.member("size"), piece.width().get(), piece.height().orElseThrow());
+        }
+    }
+
+    /** Reads a format the library knows, by its name, or one of one's own in full. */
+    static Got<Format> format(ValueAt at) {
+        return at.isObject() ? at.object(PieceMapping::format) : at.text().map(Formats::find);
+    }
+
+    static void format(ValueOut out, Format format) {
+        if (isKnown(format) && !out.keeps()) {
+            out.text(format.name());
+        } else {
+            out.object(in -> format(in, format));
         }
     }
 
@@ -203,7 +218,7 @@ final class PieceMapping {
     }
 
     private static void format(ObjectOut out, Format format) {
-        out.member("name").text(format.name());
+        Common.text(out.member("name"), format.name());
         out.member("system").text(format.system().words());
         out.member("use").text(Common.word(format.use()));
         Common.sides(out.member("sides"), format.width(), format.height());

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.papermath.plan.MakingPlan;
@@ -35,7 +36,7 @@ public final class PlanDocument {
     /**
      * A figure that is not what it was.
      *
-     * @param pointer the JSON Pointer of the figure in the document
+     * @param pointer the JSON Pointer of the figure in the document; of a new one, where it would stand now
      * @param before what was written; empty if it was not there
      * @param after what comes out now; empty if it is not there any more
      */
@@ -108,23 +109,26 @@ public final class PlanDocument {
      * assumptions or with values measured since. Numbers are the same if they differ by less than a part in 10⁹.
      *
      * @param now the other plan
-     * @return an unmodifiable list in the order of the document, what is new at its end
+     * @return an unmodifiable list in the order of the document, what is new at its end; items of a list are compared
+     *     with those of the same name, wherever they stand
      */
     public List<Moved> moved(MakingPlan now) {
-        Map<String, String> before = flat(tree);
-        Map<String, String> after = flat(PlanMapping.figures(now));
+        Map<String, JsonValue> figures = PlanMapping.figures(now);
+        Map<String, String> after = flat(figures);
         List<Moved> moved = new ArrayList<>();
-        before.forEach((pointer, text) -> {
-            String other = after.getOrDefault(pointer, "");
-            if (!isSame(text, other)) {
-                moved.add(new Moved(pointer, text, other));
-            }
+        tree.forEach((name, value) -> {
+            String root = JsonValue.pointer("", name);
+            JsonValue other = figures.get(name);
+            Moves moves = other == null ? null : new Moves(value, other);
+            flat(Map.of(name, value)).forEach((pointer, text) -> {
+                String there = moves == null ? "" : moves.of(pointer.substring(root.length()), false)
+                        .map(place -> after.remove(root + place)).orElse("");
+                if (!isSame(text, there)) {
+                    moved.add(new Moved(pointer, text, there));
+                }
+            });
         });
-        after.forEach((pointer, text) -> {
-            if (!before.containsKey(pointer)) {
-                moved.add(new Moved(pointer, "", text));
-            }
-        });
+        after.forEach((pointer, text) -> moved.add(new Moved(pointer, "", text)));
         return List.copyOf(moved);
     }
 
@@ -173,6 +177,18 @@ public final class PlanDocument {
             }
             case TEXT, NUMBER, FLAG, NULL -> all.put(pointer, value.text());
         }
+    }
+
+    /** Two are equal if they were made from the same and gave the same figures, digit by digit. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PlanDocument that && edition.equals(that.edition) && order.equals(that.order)
+                && studio.equals(that.studio) && figures().equals(that.figures());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(edition, order, studio);
     }
 
     @Override

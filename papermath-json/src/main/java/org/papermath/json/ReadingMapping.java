@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 import javax.measure.Quantity;
@@ -15,6 +16,12 @@ final class ReadingMapping {
     }
 
     static <Q extends Quantity<Q>> Got<Reading<Q>> read(ValueAt at, Kind<Q> kind) {
+        if (at.isGiven() && !at.isObject()) {
+            at.refuse(FaultCodes.TYPE, "an object is wanted here: what was read and how far off it may be, such as"
+                    + " {\"read\": \"52 " + kind.codes().get(0) + "\", \"error\": \"2 " + kind.codes().get(0)
+                    + "\"}.", List.of("an object"));
+            return Got.faulty(at);
+        }
         return at.object(in -> {
             Got<Amount<Q>> value = in.required("read").quantity(kind);
             Got<Amount<Q>> error = in.required("error").quantity(kind);

@@ -29,6 +29,8 @@ final class RecipeMapping {
     private record Part(Fibre fibre, Amount<Share> share) {
     }
 
+    static final int MOST_FIBRES = 100;
+
     private RecipeMapping() {
     }
 
@@ -68,14 +70,14 @@ final class RecipeMapping {
     }
 
     static void write(ObjectOut out, Recipe recipe) {
-        out.member("name").text(recipe.name());
+        Common.name(out.member("name"), recipe.name());
         furnish(out.member("furnish"), recipe.furnish());
         if (recipe.beating().si() != 0) {
             out.member("beating").quantity(recipe.beating());
         }
         recipe.drainability().ifPresent(number -> out.member("drainability").quantity(number));
         if (!recipe.additives().isEmpty()) {
-            out.member("additives").list(recipe.additives(),
+            out.member("additives").list(Common.atMost(Common.MANY, recipe.additives(), "additives"),
                     (item, dose) -> item.object(members -> additive(members, dose)));
         }
         recipe.beaterConsistency().ifPresent(value -> out.member("beaterConsistency").quantity(value));
@@ -85,14 +87,15 @@ final class RecipeMapping {
     }
 
     static Got<Furnish> furnish(ValueAt at) {
-        return at.list(1, 100, one -> one.object(RecipeMapping::part)).map(RecipeMapping::furnish);
+        return at.list(1, MOST_FIBRES, one -> one.object(RecipeMapping::part)).map(RecipeMapping::furnish);
     }
 
     static void furnish(ValueOut out, Furnish furnish) {
-        out.list(furnish.shares().entrySet(), (item, part) -> item.object(members -> {
-            FibreMapping.write(members.member("fibre"), part.getKey());
-            members.member("share").quantity(part.getValue());
-        }));
+        out.list(Common.atMost(MOST_FIBRES, furnish.stated().entrySet(), "fibres"),
+                (item, part) -> item.object(members -> {
+                    FibreMapping.write(members.member("fibre"), part.getKey());
+                    members.member("share").quantity(part.getValue());
+                }));
     }
 
     /** A recipe that is only there to check one value by the rules of the builder. */
@@ -114,7 +117,17 @@ final class RecipeMapping {
                         + " stands twice. Add its shares together.", "fibre", part.fibre().id());
             }
         }
-        return Furnish.of(shares);
+        double sum = shares.values().stream().mapToDouble(Amount::si).sum();
+        try {
+            return Furnish.of(shares);
+        } catch (Refused e) {
+            if (!e.code().equals("furnish.sum")) {
+                throw e;
+            }
+            throw Refused.of(e.code(), "the shares add up to " + Kinds.NUMBER.ofSi(sum, "%")
+                    + "; 100 % is wanted. Correct a share.", "sum", sum, "shares",
+                    String.valueOf(e.arguments().get("shares")));
+        }
     }
 
     private static Got<List<AdditiveDose>> additives(ValueAt at) {
@@ -135,7 +148,7 @@ final class RecipeMapping {
     }
 
     private static void additive(ObjectOut out, AdditiveDose dose) {
-        out.member("name").text(dose.additive().name());
+        Common.name(out.member("name"), dose.additive().name());
         out.member("purpose").text(Common.word(dose.additive().purpose()));
         out.member("dose").quantity(dose.dose());
         dose.additive().activeFraction().ifPresent(active -> out.member("active").quantity(active));

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -215,9 +216,15 @@ public final class RecordLines {
         }
 
         private Fault placed(Fault fault) {
-            return new Fault(fault.document(), fault.pointer(), (int) Math.min(lines, Integer.MAX_VALUE),
-                    fault.column(), fault.code(), fault.found(), fault.accepted(), fault.nearest(), fault.candidates(),
-                    fault.arguments(), fault.text());
+            int number = (int) Math.min(lines, Integer.MAX_VALUE);
+            Map<String, Object> arguments = new LinkedHashMap<>(fault.arguments());
+            String text = fault.text();
+            // The first of two members of one name stands in this line too.
+            if (arguments.replace("firstLine", number) != null) {
+                text = text.replace("first in line 1,", "first in line " + number + ",");
+            }
+            return new Fault(fault.document(), fault.pointer(), number, fault.column(), fault.code(), fault.found(),
+                    fault.accepted(), fault.nearest(), fault.candidates(), arguments, text);
         }
 
         private void bad(DocumentException faults) {

@@ -6,7 +6,6 @@ import java.util.Map;
 
 import javax.measure.Quantity;
 
-import org.papermath.evidence.Scope;
 import org.papermath.fibre.Furnish;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
@@ -53,21 +52,22 @@ final class RecordMapping {
     }
 
     static void write(ObjectOut out, BatchRecord record) {
-        out.member("name").text(record.name());
+        Common.text(out.member("name"), record.name());
         out.member("date").date(record.date());
         record.recipe().ifPresent(recipe -> out.member("recipe").object(in -> {
-            in.member("name").text(recipe);
+            Common.name(in.member("name"), recipe);
             RecipeMapping.furnish(in.member("furnish"), record.furnish().orElseThrow());
         }));
-        record.beater().ifPresent(name -> out.member("beater").text(name));
-        record.vat().ifPresent(name -> out.member("vat").text(name));
-        record.press().ifPresent(name -> out.member("press").text(name));
-        record.dryer().ifPresent(name -> out.member("dryer").text(name));
+        record.beater().ifPresent(name -> Common.name(out.member("beater"), name));
+        record.vat().ifPresent(name -> Common.name(out.member("vat"), name));
+        record.press().ifPresent(name -> Common.name(out.member("press"), name));
+        record.dryer().ifPresent(name -> Common.name(out.member("dryer"), name));
         if (!record.note().isEmpty()) {
-            out.member("note").text(record.note());
+            Common.note(out.member("note"), record.note());
         }
         if (!record.planned().isEmpty()) {
-            out.member("planned").list(record.planned().entrySet(), (item, one) -> item.object(in -> planned(in, one)));
+            out.member("planned").list(Common.atMost(Common.MANY, record.planned().entrySet(), "planned figures"),
+                     (item, one) -> item.object(in -> planned(in, one)));
         }
         if (!record.measurements().isEmpty()) {
             out.member("measured").list(record.measurements(),
@@ -86,7 +86,7 @@ final class RecordMapping {
     }
 
     private static Got<String> place(ObjectAt in, String member) {
-        return in.optional(member).text().check(Scope::requireName);
+        return Common.sayable(in.optional(member).text());
     }
 
     private static Got<List<Planned>> planned(ValueAt at) {
@@ -107,7 +107,7 @@ final class RecordMapping {
     }
 
     private static void planned(ObjectOut out, Map.Entry<String, Amount<?>> figure) {
-        out.member("figure").text(figure.getKey());
+        Common.text(out.member("figure"), figure.getKey());
         out.member("kind").text(figure.getValue().kind().name());
         quantity(out.member("value"), figure.getValue());
     }

@@ -47,7 +47,7 @@ final class StudioMapping {
 
     /** Reads a studio, and the names of its dryers for whoever refers to them. */
     static Got<Studio> read(ObjectAt in, Names dryerNames) {
-        Got<String> name = in.required("name").text();
+        Got<String> name = Common.name(in);
         Got<Beater> beater = in.optional("beater").object(EquipmentMapping::beater);
         Got<Vat> vat = in.optional("vat").object(EquipmentMapping::vat);
         Names mouldNames = new Names("mould");
@@ -60,7 +60,8 @@ final class StudioMapping {
         Steps steps = steps(in);
         Got<Boolean> customary = in.optional("customaryUnits").flag();
         Got<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
-        Got<List<Assumption>> own = AssumptionMapping.read(in.optional("assumptions"),
+        ValueAt ownAt = in.optional("assumptions");
+        Got<List<Assumption>> own = AssumptionMapping.read(ownAt,
                 table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
         return in.make(() -> {
             Studio.Builder studio = Studio.of(name.get());
@@ -76,22 +77,24 @@ final class StudioMapping {
             if (customary.orElse(false)) {
                 studio.alsoCustomaryUnits();
             }
-            return studio.knowing(known(table, own)).build();
+            Assumptions known = known(table, own);
+            ownAt.writtenAs(own.orElse(List.of()), known.own());
+            return studio.knowing(known).build();
         });
     }
 
     static void write(ObjectOut out, Studio studio) {
-        out.member("name").text(studio.name());
+        Common.name(out.member("name"), studio.name());
         studio.beater().ifPresent(one -> out.member("beater").object(in -> EquipmentMapping.beater(in, one)));
         studio.vat().ifPresent(one -> out.member("vat").object(in -> EquipmentMapping.vat(in, one)));
         if (!studio.moulds().isEmpty()) {
-            out.member("moulds").list(studio.moulds(),
+            out.member("moulds").list(Common.atMost(Common.MANY, studio.moulds(), "moulds"),
                     (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
         }
         studio.press().ifPresent(one -> out.member("press").object(in -> EquipmentMapping.press(in, one)));
         studio.felts().ifPresent(one -> out.member("felts").object(in -> EquipmentMapping.felts(in, one)));
         if (!studio.dryers().isEmpty()) {
-            out.member("dryers").list(studio.dryers(),
+            out.member("dryers").list(Common.atMost(Common.MANY, studio.dryers(), "dryers"),
                     (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
         }
         out.member("room").object(in -> AirMapping.write(in, studio.room()));
@@ -106,7 +109,7 @@ final class StudioMapping {
         if (!own.isEmpty()) {
             String edition = studio.assumptions().edition();
             Set<String> ids = AssumptionMapping.ids(edition);
-            out.member("assumptions").list(own,
+            out.member("assumptions").list(Common.atMost(Common.MANY, own, "values of one's own"),
                     (item, one) -> item.object(in -> AssumptionMapping.write(in, one, ids, edition)));
         }
     }
@@ -137,10 +140,11 @@ final class StudioMapping {
         if (onHand.isEmpty()) {
             return;
         }
-        out.member("onHand").list(onHand.entrySet(), (item, one) -> item.object(in -> {
-            FibreMapping.write(in.member("fibre"), one.getKey());
-            in.member("ovenDry").quantity(one.getValue());
-        }));
+        out.member("onHand").list(Common.atMost(Common.MANY, onHand.entrySet(), "fibres"),
+                (item, one) -> item.object(in -> {
+                    FibreMapping.write(in.member("fibre"), one.getKey());
+                    in.member("ovenDry").quantity(one.getValue());
+                }));
     }
 
     private static Assumptions known(Got<Assumptions> table, Got<List<Assumption>> own) {

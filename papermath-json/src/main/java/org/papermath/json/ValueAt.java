@@ -24,6 +24,7 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.ReamBasis;
+import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
 /**
@@ -33,9 +34,11 @@ import org.papermath.quantity.Units;
  * <p>An optional member that is not there gives an empty {@link Got} whatever it is asked to be.
  */
 public final class ValueAt {
-    private static final int MOST_NAME = 200;
-    private static final int MOST_QUANTITY = 100;
+    static final int MOST_NAME = 200;
+    static final int MOST_QUANTITY = 100;
     private static final int MOST_LISTED = 20;
+    /** What is no number any more in the unit it is reckoned in. */
+    private static final String NOT_A_NUMBER = "quantity.not-a-number";
 
     /** A number with an exponent of three digits or more, or with so many that it may be as large. */
     private static final Pattern HUGE = Pattern.compile(
@@ -250,8 +253,9 @@ public final class ValueAt {
             return Got.faulty(this);
         }
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
-            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number from " + least + " to "
-                    + most + " is wanted.", "least", least, "most", most);
+            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number "
+                    + (most == Integer.MAX_VALUE && number.signum() < 0 ? "of " + least + " or more is wanted."
+                            : "from " + least + " to " + most + " is wanted."), "least", least, "most", most);
             return Got.faulty(this);
         }
         return Got.of(this, number.signum() == 0 ? 0 : number.intValue());
@@ -449,7 +453,8 @@ public final class ValueAt {
             fault(FaultCodes.NUMBER, List.of(), value.found() + " is too small to be held.");
             return Got.faulty(this);
         } catch (PapermathException e) {
-            if (e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find()) {
+            if (e.code().equals(NOT_A_NUMBER)
+                    || e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find()) {
                 fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large to be held.");
             } else {
                 refuse(e, kind.codes());
@@ -463,7 +468,14 @@ public final class ValueAt {
         ValueAt unitAt = object.required("unit");
         Got<String> code = unitAt.text().check(kind::unit);
         object.closeAgainstOthers();
-        return object.make(() -> kind.of(number.get(), code.get()));
+        return object.make(() -> {
+            try {
+                return kind.of(number.get(), code.get());
+            } catch (PapermathException e) {
+                throw e.code().equals(NOT_A_NUMBER) ? Refused.of(FaultCodes.NUMBER, Units.number(number.get()) + " "
+                        + code.get() + " is too large to be held.", "found", Units.number(number.get())) : e;
+            }
+        });
     }
 
     @SuppressWarnings("unchecked")
@@ -478,7 +490,8 @@ public final class ValueAt {
             Amount<Length> length = sheet.get().get(1);
             ReamBasis basis = count.isGiven() ? ReamBasis.of(width, length, count.get())
                     : ReamBasis.ofUnknownCount(pounds, width, length);
-            return Grammage.pounds(pounds, basis);
+            // In the unit it is written in, so that it is the same when it is read again.
+            return Grammage.pounds(pounds, basis).to("g/m2");
         });
         return grammage.map(amount -> (Amount<Q>) (Amount<?>) amount);
     }
@@ -636,6 +649,13 @@ public final class ValueAt {
             return Got.faulty(this);
         }
         return Got.of(this, got.get());
+    }
+
+    /** Says in which order the items of this list will be written, for what is kept in them. */
+    void writtenAs(List<?> read, List<?> written) {
+        if (state == State.GIVEN && !source.kept().isEmpty()) {
+            source.kept().reorder(value.pointer(), read.stream().mapToInt(written::indexOf).toArray());
+        }
     }
 
     /** Reads a value of one sort as it stands, whatever is in it. */

@@ -78,6 +78,11 @@ public final class ValueOut {
         text.append(closing);
     }
 
+    /** Tells whether members of others stood in the object of this place, so that it has to be written as one. */
+    boolean keeps() {
+        return kept.isIn(pointer);
+    }
+
     private void begin() {
         if (written) {
             throw new IllegalStateException("two values written to one place" + (name.isEmpty() ? "" : ": " + name));

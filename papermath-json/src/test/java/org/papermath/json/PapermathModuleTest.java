@@ -4,15 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import javax.measure.spi.ServiceProvider;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.air.Air;
+import org.papermath.evidence.Reading;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Consistency;
@@ -22,7 +29,12 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.RelativeHumidity;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.Unclear;
+import org.papermath.shape.Format;
+import org.papermath.shape.FormatSystem;
+import org.papermath.shape.Formats;
 
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.type.TypeReference;
@@ -115,6 +127,52 @@ class PapermathModuleTest {
                 Swatch.class)).isInstanceOf(InvalidFormatException.class);
         assertThatThrownBy(() -> MAPPER.readValue("{\"anything\": \"260 g/m2\"}", Open.class))
                 .isInstanceOf(JacksonException.class).hasMessageContaining("declare the type");
+    }
+
+    record Notebook(Air room, Fibre fibre, Furnish furnish, List<Format> formats, Reading<Mass> weighed,
+            Map<String, Reading<Length>> sizes) {
+    }
+
+    @Test
+    void writesAndReadsSmallValuesAsDocumentsDo() {
+        Fibre reed = Fibre.of("my-reed", "my reed", Fibre.SourceClass.GRASS, "straw");
+        Notebook notebook = new Notebook(Air.of(Amounts.celsius(18), RelativeHumidity.percent(60)), reed,
+                Furnish.of(Share.percent(30), Fibres.KOZO, Share.percent(70), reed),
+                List.of(Formats.ISO_A5, Format.of("card", FormatSystem.TRADITIONAL, Format.Use.CARD, Amounts.mm(90),
+                        Amounts.inches(2))),
+                Reading.of(Amounts.grams(4.2), Amounts.grams(0.1)).on(LocalDate.of(2027, 3, 12)),
+                Map.of("width", Reading.of(Amounts.mm(201), Amounts.mm(0.5))));
+        String reedText = "{\"id\":\"my-reed\",\"name\":\"my reed\",\"class\":\"grass\",\"kin\":[\"straw\"]}";
+        String text = "{\"room\":{\"temperature\":\"18 Cel\",\"humidity\":\"60 %\"},\"fibre\":" + reedText
+                + ",\"furnish\":[{\"fibre\":\"kozo\",\"share\":\"30 %\"},{\"fibre\":" + reedText
+                + ",\"share\":\"70 %\"}],\"formats\":[\"ISO A5\",{\"name\":\"card\",\"system\":\"traditional\","
+                + "\"use\":\"card\",\"sides\":[\"2 in\",\"90 mm\"]}],"
+                + "\"weighed\":{\"read\":\"4.2 g\",\"error\":\"0.1 g\",\"on\":\"2027-03-12\"},"
+                + "\"sizes\":{\"width\":{\"read\":\"201 mm\",\"error\":\"0.5 mm\"}}}";
+        assertThat(MAPPER.writeValueAsString(notebook)).isEqualTo(text);
+        assertThat(MAPPER.readValue(text, Notebook.class)).isEqualTo(notebook);
+        assertThat(MAPPER.treeToValue(MAPPER.valueToTree(notebook), Notebook.class)).isEqualTo(notebook);
+        for (String[] wrong : new String[][] {{"18 Cel", "180 Cel"}, {"\"kozo\"", "\"kosho\""}, {"70 %", "60 %"},
+                {"ISO A5", "A6"}, {"0.1 g", "0.1 mm"}, {"\"humidity\"", "\"x-own\":1,\"humidity\""},
+                {"\"error\":\"0.5 mm\"", "\"eror\":\"0.5 mm\""}}) {
+            assertThat(text).contains(wrong[0]);
+            assertThatThrownBy(() -> MAPPER.readValue(text.replace(wrong[0], wrong[1]), Notebook.class)).as(wrong[1])
+                    .isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(DocumentException.class);
+        }
+        assertThatThrownBy(() -> MAPPER.readValue("{\"read\":\"1 g\",\"error\":\"1 g\"}", Reading.class))
+                .isInstanceOf(JacksonException.class).hasMessageContaining("declare the type");
+    }
+
+    @Test
+    void holdsTheLimitsOfDocuments() {
+        TypeReference<Amount<Length>> type = new TypeReference<>() {
+        };
+        for (String text : List.of("\"1e-400 m\"", "\"1" + " ".repeat(200) + "m\"", "\"1e400 m\"", "\"1e307 km\"",
+                "{\"value\": 1e307, \"unit\": \"km\"}", "\"" + "1".repeat(5000) + " m\"")) {
+            assertThatThrownBy(() -> MAPPER.readValue(text, type)).as(text)
+                    .isInstanceOf(InvalidFormatException.class).hasMessageMatching("(?s).*(too|at most|finite).*");
+        }
+        assertThat(MAPPER.readValue("\"0.0 m\"", type).value()).isZero();
     }
 
     @Test

@@ -10,7 +10,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Scope;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
@@ -126,6 +128,24 @@ class PlanDocumentTest {
                 .findFirst().orElseThrow();
         assertThat(one.before()).isEqualTo(then.figures().get(one.pointer())).endsWith(" %");
         assertThat(one.after()).endsWith(" %").isNotEqualTo(one.before());
+    }
+
+    @Test
+    void whatOnlyStandsElsewhereHasNotMoved() {
+        String text = METRIC.replace("GRAMMAGE", "200 g/m2");
+        PlanDocument then = PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan(text), "a test", "3.1"))
+                .value();
+        // A value of one's own that is the one of the table changes no figure.
+        MakingPlan now = plan(text.replace("\"scaleStep\": \"1 g\"", """
+                "scaleStep": "1 g", "assumptions": [{"id": "order.spare-share", "value": "SPARE", "source": "as before"},
+                {"id": "order.spare-share", "subject": "nobody", "value": "1 %"}]""".replace("SPARE",
+                Units.number(Assumptions.standard().get("order.spare-share", Scope.GENERAL).likely()))));
+        List<PlanDocument.Moved> moved = then.moved(now);
+        // Only a notice is new, of the value nobody uses; it stands before others.
+        assertThat(moved).hasSize(3).extracting(PlanDocument.Moved::pointer)
+                .allMatch(pointer -> pointer.matches("/notices/[0-9]+/[a-z]+"));
+        assertThat(moved).extracting(PlanDocument.Moved::before).containsOnly("");
+        assertThat(moved).extracting(PlanDocument.Moved::after).contains("assumption.stranger");
     }
 
     @Test

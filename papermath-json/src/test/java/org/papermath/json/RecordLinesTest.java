@@ -57,6 +57,17 @@ class RecordLinesTest {
     }
 
     @Test
+    void whatIsWrittenTwiceInALineIsFoundInThatLine() throws IOException {
+        List<DocumentException> bad = new ArrayList<>();
+        String twice = LINE.replace("\"handled\": 60", "\"handled\": 60, \"handled\": 61");
+        RecordLines.reader().read(stream(LINE + twice), "", one -> { }, bad::add);
+        Fault fault = bad.get(0).faults().get(0);
+        assertThat(fault.line()).isEqualTo(2);
+        assertThat(fault.text()).contains("\"handled\" is written twice in one object; first in line 2, column ");
+        assertThat(fault.arguments()).containsEntry("firstLine", 2);
+    }
+
+    @Test
     void stopsAtTheFirstBadLineWhenAsked() {
         List<Long> numbers = new ArrayList<>();
         DocumentException bad = catchThrowableOfType(DocumentException.class, () -> RecordLines.reader()

@@ -77,6 +77,7 @@ class SchemaTest {
         ObjectNode node = (ObjectNode) MAPPER.readTree(document);
         node.remove("format");
         node.remove("version");
+        node.remove("writtenBy");
         return node;
     }
 
@@ -241,6 +242,8 @@ class SchemaTest {
             replaced("capitals", NODES.stringNode(text.toUpperCase(java.util.Locale.ROOT)));
             replaced("another day", NODES.stringNode("2027-02-30"));
             replaced("another day", NODES.stringNode("2027-1-1"));
+            replaced("a line break behind", NODES.stringNode(text + "\n"));
+            replaced("a line break behind", NODES.stringNode(text + "\r\n"));
             String[] parts = text.split(" ", 2);
             if (parts.length == 2 && parts[0].matches("[0-9.]+")) {
                 replaced("no unit", NODES.stringNode(parts[0]));
@@ -266,13 +269,214 @@ class SchemaTest {
         }
     }
 
+    /** Goes through a schema and a document together, or through a schema alone. */
+    private static final class Walk {
+        private final JsonNode definitions;
+        private final Set<String> members = new TreeSet<>();
+        private final Map<String, JsonNode> choices = new LinkedHashMap<>();
+
+        Walk(JsonNode schema) {
+            definitions = schema.get("$defs");
+        }
+
+        /** Kinds are tried one by one elsewhere; readings of all kinds are alike. */
+        private static String name(JsonNode schema) {
+            String name = schema.get("$ref").asString().substring("#/$defs/".length());
+            return name.startsWith("reading-of-") ? "reading" : name;
+        }
+
+        private static boolean isKind(String name) {
+            return Kinds.all().stream().anyMatch(kind -> slug(kind).equals(name));
+        }
+
+        private JsonNode resolved(JsonNode schema) {
+            return schema.has("$ref") ? definitions.get(schema.get("$ref").asString().substring("#/$defs/".length()))
+                    : schema;
+        }
+
+        /** Notes every member the schema knows. */
+        void all(JsonNode schema, String at, Set<String> gone) {
+            if (schema.has("$ref")) {
+                if (!isKind(name(schema)) && gone.add(name(schema))) {
+                    all(resolved(schema), name(schema), gone);
+                }
+                return;
+            }
+            for (String keyword : List.of("anyOf", "allOf")) {
+                for (int i = 0; schema.has(keyword) && i < schema.get(keyword).size(); i++) {
+                    all(schema.get(keyword).get(i), at + "/" + i, gone);
+                }
+            }
+            for (String keyword : List.of("then", "items")) {
+                if (schema.has(keyword)) {
+                    all(schema.get(keyword), at, gone);
+                }
+            }
+            if (schema.has("properties")) {
+                schema.get("properties").properties().forEach(one -> {
+                    members.add(at + "/" + one.getKey());
+                    all(one.getValue(), at + "/" + one.getKey(), gone);
+                });
+            }
+        }
+
+        /** Notes the members of a schema that a document has, and where it chooses among words. */
+        void with(JsonNode schema, String at, JsonNode data, String pointer) {
+            if (schema.has("$ref")) {
+                if (!isKind(name(schema))) {
+                    with(resolved(schema), name(schema), data, pointer);
+                }
+                return;
+            }
+            for (int i = 0; schema.has("anyOf") && i < schema.get("anyOf").size(); i++) {
+                if (fits(schema.get("anyOf").get(i), data)) {
+                    with(schema.get("anyOf").get(i), at + "/" + i, data, pointer);
+                }
+            }
+            for (int i = 0; schema.has("allOf") && i < schema.get("allOf").size(); i++) {
+                Map.Entry<String, JsonNode> word = schema.get("allOf").get(i).get("if").get("properties").properties()
+                        .iterator().next();
+                if (data.get(word.getKey()).equals(word.getValue().get("const"))) {
+                    with(schema.get("allOf").get(i).get("then"), at + "/" + i, data, pointer);
+                }
+            }
+            for (int i = 0; schema.has("items") && i < data.size(); i++) {
+                with(schema.get("items"), at, data.get(i), pointer + "/" + i);
+            }
+            if (schema.has("enum")) {
+                choices.put(pointer, schema.get("enum"));
+            }
+            if (schema.has("properties")) {
+                schema.get("properties").properties().stream().filter(one -> data.has(one.getKey())).forEach(one -> {
+                    members.add(at + "/" + one.getKey());
+                    with(one.getValue(), at + "/" + one.getKey(), data.get(one.getKey()), pointer + "/" + one.getKey());
+                });
+            }
+        }
+
+        private boolean fits(JsonNode schema, JsonNode data) {
+            JsonNode one = resolved(schema);
+            String type = one.path("type").asString("");
+            boolean right = type.isEmpty() || type.equals("object") && data.isObject()
+                    || type.equals("array") && data.isArray() || type.equals("string") && data.isString()
+                    || type.equals("number") && data.isNumber();
+            for (int i = 0; right && one.has("required") && i < one.get("required").size(); i++) {
+                right = data.has(one.get("required").get(i).asString());
+            }
+            return right;
+        }
+    }
+
+    private static String slug(Kind<?> kind) {
+        return kind.name().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    }
+
+    /** Documents that are only there to have every member there is in them. */
+    private static List<JsonNode> more(String name) {
+        if (name.equals("record")) {
+            ObjectNode record = (ObjectNode) MAPPER.readTree(Batch.RECORD);
+            ArrayNode planned = record.putArray("planned");
+            for (Kind<?> kind : Kinds.all()) {
+                planned.addObject().put("figure", kind.name()).put("kind", kind.name())
+                        .put("value", kind == (Kind<?>) Kinds.TEMPERATURE ? "300 K" : "0.25 " + kind.codes().get(0));
+            }
+            record.get("measured").forEach(one -> {
+                if (one.has("additive")) {
+                    ((ObjectNode) one.get("additive")).put("active", "40 %");
+                }
+            });
+            ((ObjectNode) record.get("recipe").get("furnish").get(1).get("fibre")).putArray("kin").add("straw");
+            return List.of(record);
+        }
+        if (name.equals("order")) {
+            ObjectNode order = (ObjectNode) MAPPER.readTree(Concert.ORDER);
+            ((ObjectNode) order.get("weighedIn")).put("pressure", "100 kPa");
+            order.putObject("writtenBy").put("program", "p").put("version", "1");
+            ((ObjectNode) order.get("pieces").get(3)).putObject("size").put("name", "poster").put("system",
+                    "traditional").put("use", "sheet").putArray("sides").add("300 mm").add("40 cm");
+            return List.of(order);
+        }
+        if (name.equals("recipe") || name.equals("studio")) {
+            ObjectNode one = (ObjectNode) MAPPER.readTree(name.equals("recipe") ? Concert.RECIPE : Concert.STUDIO);
+            one.putObject("writtenBy").put("program", "p").put("version", "1");
+            if (name.equals("studio")) {
+                one.withArray("onHand").addObject().put("ovenDry", "1 g").putObject("fibre").put("id", "my-reed")
+                        .put("name", "my reed").put("class", "grass").putArray("kin").add("straw");
+            }
+            return List.of(one);
+        }
+        ObjectNode plan = (ObjectNode) good().get("plan").get(0).deepCopy();
+        ObjectNode order = (ObjectNode) more("order").get(0);
+        List.of("format", "version", "writtenBy", "studio").forEach(order::remove);
+        ((ArrayNode) order.get("recipes")).set(0, MAPPER.readTree("{\"ref\": \"papers/reed.json\"}"));
+        ((ArrayNode) order.get("recipes")).add(((ObjectNode) inline(Concert.RECIPE)).put("name", "another"));
+        return List.of(plan.set("order", order), plan.deepCopy().set("studio",
+                MAPPER.readTree("{\"ref\": \"studio.json\"}")), plan.deepCopy().set("studio",
+                inline(more("studio").get(0).toString())));
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void theDocumentsTriedHaveEveryMemberOfTheSchema(String name) {
+        JsonNode schema = MAPPER.readTree(PapermathSchemas.text(name));
+        Walk all = new Walk(schema);
+        all.all(schema, "", new HashSet<>());
+        Walk tried = new Walk(schema);
+        List<JsonNode> documents = new ArrayList<>(good().get(name));
+        documents.addAll(more(name));
+        for (JsonNode document : documents) {
+            assertThat(SCHEMAS.get(name).validate(document)).isEmpty();
+            assertThat(read(name, document)).isSubsetOf(FaultCodes.REFERENCE_NONE);
+            tried.with(schema, "", document, "");
+        }
+        assertThat(all.members).hasSizeGreaterThan(20);
+        assertThat(tried.members).isEqualTo(all.members);
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void everyWordThatCanBeChosenIsReadAndNoOther(String name) {
+        JsonNode schema = MAPPER.readTree(PapermathSchemas.text(name));
+        int words = 0;
+        for (JsonNode document : good().get(name)) {
+            Walk walk = new Walk(schema);
+            walk.with(schema, "", document, "");
+            for (Map.Entry<String, JsonNode> choice : walk.choices.entrySet()) {
+                if (choice.getKey().matches(".*/(what|kind)")) {
+                    continue;
+                }
+                for (JsonNode word : choice.getValue()) {
+                    JsonNode changed = document.deepCopy();
+                    int cut = choice.getKey().lastIndexOf('/');
+                    ((ObjectNode) changed.at(choice.getKey().substring(0, cut)))
+                            .set(choice.getKey().substring(cut + 1), word);
+                    assertThat(SCHEMAS.get(name).validate(changed)).isEmpty();
+                    assertThat(read(name, changed)).as(choice.getKey() + ": " + word)
+                            .isSubsetOf(FaultCodes.seenByTheReaderOnly());
+                    words++;
+                }
+            }
+        }
+        assertThat(words).isGreaterThan(5);
+    }
+
+    @Test
+    void theSamplesOfEveryVersionAreGoodByTheSchema() {
+        // Members that have other names now stand in the older ones, and are good as long as they are read.
+        VersionsTest.samples().forEach(sample -> {
+            String version = (String) sample.get()[0];
+            String name = (String) sample.get()[1];
+            assertThat(SCHEMAS.get(name).validate(MAPPER.readTree(VersionsTest.text(version, name))))
+                    .as(name + " " + version).isEmpty();
+        });
+    }
+
     @Test
     void everySpellingOfEveryUnitIsInThePattern() {
         JsonNode definitions = MAPPER.readTree(PapermathSchemas.text("record")).get("$defs");
         int checked = 0;
         for (Kind<?> kind : Kinds.all()) {
-            String slug = kind.name().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-            String pattern = definitions.get(slug).get("anyOf").get(0).get("pattern").asString();
+            String pattern = definitions.get(slug(kind)).get("anyOf").get(0).get("pattern").asString();
             TreeSet<String> all = new TreeSet<>();
             Kinds.all().forEach(other -> all.addAll(other.spellings()));
             for (String code : all) {

@@ -37,7 +37,7 @@ class VersionsTest {
                         }));
     }
 
-    private static String text(String version, String name) {
+    static String text(String version, String name) {
         String path = "/versions/" + version + "/" + name + ".json";
         try (InputStream in = VersionsTest.class.getResourceAsStream(path)) {
             assertThat(in).as(path).isNotNull();
@@ -84,10 +84,15 @@ class VersionsTest {
     }
 
     @Test
-    void everyFormatHasASampleOfItsVersion() {
+    void everyFormatHasASampleOfEveryVersion() {
         for (DocumentFormat format : List.of(OrderMapping.ORDER, OrderMapping.RECIPE, OrderMapping.STUDIO,
                 RecordMapping.RECORD, PlanMapping.PLAN)) {
-            assertThat(text(format.version(), format.name())).isNotBlank();
+            for (int minor = 0; minor <= format.minor(); minor++) {
+                String version = format.major() + "." + minor;
+                assertThat(text(version, format.name())).isNotBlank();
+                assertThat(samples()).as(format.name() + " " + version).anyMatch(sample -> sample.get()[0]
+                        .equals(version) && sample.get()[1].equals(format.name()));
+            }
         }
     }
 }

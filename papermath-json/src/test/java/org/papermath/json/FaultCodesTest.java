@@ -1,0 +1,215 @@
+package org.papermath.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.lang.reflect.Modifier;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.papermath.evidence.Assumptions;
+import org.papermath.plan.MakingPlan;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+
+/**
+ * Every code a document can be refused with is either refused by its schema too or on the published list, and every
+ * refusal there is in the library is known to be the one, the other, or none of a document.
+ */
+class FaultCodesTest {
+    private static final SchemaRegistry SCHEMAS = SchemaRegistry.withDefaultDialect(
+            SpecificationVersion.DRAFT_2020_12);
+    private static final Pattern REFUSAL = Pattern.compile(
+            "(?:Refused\\s*\\.of|new Unclear|\\brefuse|\\bcannotReach)\\(\\s*\"([a-z0-9-]+\\.[a-z0-9.-]+)\"");
+
+    /** Codes of what is no JSON, or of other files: no schema is asked about them. Each has its test elsewhere. */
+    private static final Set<String> OUTSIDE = Set.of(FaultCodes.EMPTY, FaultCodes.SYNTAX, FaultCodes.TRAILING,
+            FaultCodes.ENCODING, FaultCodes.SIZE, FaultCodes.DEPTH, FaultCodes.LIMIT, FaultCodes.MORE,
+            FaultCodes.REFERENCE_NONE, FaultCodes.REFERENCE_FORM, FaultCodes.REFERENCE_OUTSIDE,
+            FaultCodes.REFERENCE_MISSING, FaultCodes.REFERENCE_UNREADABLE, FaultCodes.REFERENCE_DEPTH);
+
+    /** Codes of formats of one's own, and of the module for Jackson; the documents of the library have no such part. */
+    private static final Set<String> OF_OTHERS = Set.of(FaultCodes.NAME, "ream.sheet");
+
+    /** Two editions of the table are needed to say two; there is one so far. */
+    private static final Set<String> OF_LATER = Set.of("plan.edition");
+
+    private static String plan() {
+        OrderDocument concert = Concert.read().value();
+        return PapermathDocuments.writePlan(MakingPlan.of(concert.order(), concert.studio()), "p", "1");
+    }
+
+    private static List<Fault> faults(String document, String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        try {
+            switch (document) {
+                case "order" -> PapermathDocuments.readOrder(bytes, "", Concert.FILES);
+                case "recipe" -> PapermathDocuments.readRecipe(bytes, "");
+                case "studio" -> PapermathDocuments.readStudio(bytes, "");
+                case "record" -> PapermathDocuments.readRecord(bytes, "");
+                default -> PapermathDocuments.readPlan(bytes, "");
+            }
+            return List.of();
+        } catch (DocumentException e) {
+            return e.faults();
+        }
+    }
+
+    private static String sample(String document) {
+        return switch (document) {
+            case "order" -> Concert.ORDER;
+            case "recipe" -> Concert.RECIPE;
+            case "studio" -> Concert.STUDIO;
+            case "record" -> Batch.RECORD;
+            default -> plan();
+        };
+    }
+
+    private static final String CODES = """
+            format.other               | order  | papermath/order                  | papermath/studio
+            version.unreadable         | recipe | "version": "1.0"                 | "version": "one"
+            version.other              | recipe | "version": "1.0"                 | "version": "1.7"
+            member.missing             | order  | "count": 70,                     |
+            member.unknown             | order  | "count": 70                      | "count": 70, "number": 70
+            member.one-of              | order  | "caliper": "0.4 mm",             |
+            value.type                 | order  | "count": 70                      | "count": "70"
+            text.blank                 | order  | "spring concert"                 | " "
+            number.range               | order  | "count": 70                      | "count": 0
+            number.not-whole           | order  | "count": 70                      | "count": 70.5
+            list.length                | order  | ["55 mm", "90 mm"]               | ["55 mm"]
+            choice.unknown             | order  | "deckle"                         | "torn"
+            date.unreadable            | order  | 2027-04-09                       | 9 April
+            quantity.no-unit           | order  | "130 g/m2"                       | 130
+            quantity.unreadable-number | order  | "130 g/m2"                       | "some g/m2"
+            unit.unknown               | order  | "130 g/m2"                       | "130 g"
+            unit.unclear               | studio | 20 tonf_us                       | 20 ton
+            grammage.ream-unclear      | order  | 130 g/m2                         | 88 lb
+            source.blank               | studio | freeness of 3 May                | ' '
+            member.duplicate           | order  | "count": 70                      | "count": 70, "count": 70
+            text.character             | order  | spring concert                   | spring\\u0007concert
+            text.long                  | order  | spring concert                   | LONG
+            number.unreadable          | order  | "130 g/m2"                       | "1e400 g/m2"
+            number.unreadable          | order  | "4 mm"                           | "1e-400 mm"
+            number.unreadable          | order  | "4 mm"                           | "1e306 km"
+            number.unreadable          | order  | "4 mm"                           | {"value": 1e306, "unit": "km"}
+            date.none                  | order  | 2027-04-09                       | 2027-04-31
+            order.no-recipe            | order  | "count": 70, "recipe": "reed"    | "count": 70, "recipe": "rush"
+            order.no-piece             | order  | "envelopeFor": "programme"       | "envelopeFor": "program"
+            order.envelope-in-envelope | order  | "envelopeFor": "programme"       | "envelopeFor": "envelope"
+            piece.no-dryer             | order  | "dryer": "loft"                  | "dryer": "attic"
+            piece.clash                | order  | "edge": "deckle"                 | "edge": "deckle", "trim": "2 mm"
+            builder.twice              | order  | "name": "poster"                 | "name": "seat card"
+            format.unknown             | order  | ISO A5                           | ISO A55
+            format.unclear             | order  | ISO A5                           | A6
+            mail.country               | order  | United States                    | Atlantis
+            scope.name                 | order  | "name": "poster"                 | "name": "poster @ noon"
+            quantity.range             | order  | 130 g/m2                         | -130 g/m2
+            ream.count-missing         | order  | "130 g/m2"                       | {"weight": "88 lb", "sheet": ["25 in", "38 in"]}
+            quantity.not-above-zero    | order  | 1.3 g                            | 0 g
+            fibre.unknown              | recipe | cotton rag                       | coton rag
+            fibre.unclear              | recipe | cotton rag                       | linter
+            furnish.sum                | recipe | 60 %                             | 70 %
+            furnish.twice              | recipe | {"id": "garden-reed", "name": "garden reed", "class": "grass", "kin": ["straw", "kraft"]} | "cotton-rag"
+            recipe.doses               | recipe | "dose": "0.                      | "dose": "40.
+            assumptions.edition        | studio | 2026-11                          | 1987-02
+            assumption.unknown         | studio | beating.rate                     | beating.rat
+            assumption.unit            | studio | "0.12 1/h"                       | "0.12 kg"
+            assumption.order           | studio | "0.12 1/h"                       | 0.2
+            assumption.log-normal      | studio | "low": 0.1                       | "low": 0
+            assumption.logit           | studio | 0.38                             | 0.38, "low": 0, "high": 0.4
+            deckle.strips              | studio | 12 mm                            | 400 mm
+            restraint.unknown          | record | "restraint": "blotters"          | "restraint": "pegs"
+            record.count               | record | "rejected": 3                    | "rejected": 63
+            """;
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = CODES)
+    void theSchemaSeesWhatIsNotOnTheList(String code, String document, String from, String to) {
+        String sample = sample(document);
+        assertThat(sample).contains(from);
+        String text = sample.replace(from, to == null ? "" : to.replace("LONG", "long ".repeat(60)));
+        List<Fault> faults = faults(document, text);
+        assertThat(faults).as("faults").extracting(Fault::code).contains(code);
+        Schema schema = SCHEMAS.getSchema(PapermathSchemas.text(document), InputFormat.JSON);
+        boolean valid = schema.validate(text, InputFormat.JSON).isEmpty();
+        assertThat(valid).as("the schema accepts it").isEqualTo(FaultCodes.seenByTheReaderOnly().contains(code));
+    }
+
+    private static Set<String> shown() {
+        Set<String> shown = new TreeSet<>(OUTSIDE);
+        shown.addAll(OF_OTHERS);
+        shown.addAll(OF_LATER);
+        CODES.lines().forEach(line -> shown.add(line.split("\\|")[0].strip()));
+        return shown;
+    }
+
+    @Test
+    void everyCodeOnTheListIsRaised() {
+        Set<String> list = new TreeSet<>(FaultCodes.seenByTheReaderOnly());
+        assertThat(FaultCodes.seenByTheReaderOnly()).doesNotHaveDuplicates();
+        assertThat(shown()).containsAll(list);
+        assertThat(list).containsAll(OUTSIDE).containsAll(OF_OTHERS).containsAll(OF_LATER);
+        assertThat(Assumptions.editions()).as("plan.edition can be shown once there are two").hasSize(1);
+    }
+
+    @Test
+    void everyCodeOfTheReaderIsShown() throws IllegalAccessException {
+        Set<String> codes = new TreeSet<>();
+        for (java.lang.reflect.Field field : FaultCodes.class.getFields()) {
+            if (field.getType() == String.class && Modifier.isStatic(field.getModifiers())) {
+                codes.add((String) field.get(null));
+            }
+        }
+        codes.remove(FaultCodes.RENAMED);
+        assertThat(codes).hasSizeGreaterThan(30);
+        assertThat(shown()).containsAll(codes);
+    }
+
+    /** A new refusal has to be looked at: can a document be refused so, and does the schema see it? */
+    @Test
+    void everyRefusalOfTheLibraryIsKnown() throws IOException {
+        Map<String, String> raised = new TreeMap<>();
+        for (String module : List.of("papermath-core", "papermath-json")) {
+            try (Stream<Path> files = Files.walk(Path.of("..", module, "src", "main", "java"))) {
+                for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+                    Matcher codes = REFUSAL.matcher(Files.readString(file));
+                    while (codes.find()) {
+                        raised.merge(codes.group(1), file.getFileName().toString(), (a, b) -> a + ", " + b);
+                    }
+                }
+            }
+        }
+        assertThat(raised).hasSizeGreaterThan(190);
+        Set<String> none = new TreeSet<>(Arrays.asList(text("/codes-of-no-document.txt").strip().split("\\s+")));
+        Set<String> shown = shown();
+        assertThat(none).doesNotContainAnyElementsOf(shown);
+        assertThat(raised.keySet()).containsAll(none);
+        Map<String, String> unknown = new TreeMap<>(raised);
+        unknown.keySet().removeAll(none);
+        unknown.keySet().removeAll(shown);
+        assertThat(unknown).as("refusals nobody looked at").isEmpty();
+    }
+
+    private static String text(String resource) throws IOException {
+        try (java.io.InputStream in = FaultCodesTest.class.getResourceAsStream(resource)) {
+            assertThat(in).isNotNull();
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
