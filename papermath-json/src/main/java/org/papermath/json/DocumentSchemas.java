@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -17,65 +18,133 @@ final class DocumentSchemas {
     }
 
     static SchemaObject order() {
-        return whatIsOrdered(SchemaObject.object()).required("studio",
-                SchemaText.referenceOr(SchemaText.ref("inline studio")));
+        return whatIsOrdered(SchemaObject.object().meaning("What is ordered, of which papers, and where it is made."))
+                .required("studio", SchemaText.referenceOr(SchemaText.ref("inline studio")),
+                        "The studio it is made in, or where that stands.");
     }
 
     private static SchemaObject whatIsOrdered(SchemaObject order) {
-        return order.required("name", SchemaText.text())
-                .optional("due", SchemaText.ref("day"))
-                .optional("weighedIn", SchemaText.ref("air"))
+        return order.required("name", SchemaText.text(), "What the order is called, on the making card too.",
+                        "midwinter concert")
+                .optional("due", SchemaText.ref("day"), "The day the parcel leaves the studio.",
+                        LeftOut.then("the steps have their lengths and no days of the calendar"), "2027-01-22")
+                .optional("weighedIn", SchemaText.ref("air"), "The air in which grammage, size and thickness are meant.",
+                        LeftOut.is(ordered("temperature", "23 Cel", "humidity", "50 %"),
+                                "the usual air of paper testing, 23 °C and 50 %"))
                 .required("recipes", SchemaText.list(1, Common.MANY,
-                        SchemaText.referenceOr(SchemaText.ref("inline recipe"))))
-                .required("pieces", SchemaText.list(1, Common.MANY, piece()));
+                        SchemaText.referenceOr(SchemaText.ref("inline recipe"))),
+                        "The recipes of its papers, or where they stand; no name twice.")
+                .required("pieces", SchemaText.list(1, Common.MANY, piece()),
+                        "What is ordered; no name twice. They are made in this order.");
     }
 
     static SchemaObject plan() {
         SchemaObject plan = SchemaObject.object()
-                .required("writtenBy", SchemaText.writtenBy())
-                .required("edition", SchemaText.text())
-                .required("order", whatIsOrdered(SchemaObject.object()))
-                .required("studio", SchemaText.referenceOr(SchemaText.ref("inline studio")));
-        PlanMapping.LISTS.forEach(name -> plan.optional(name, Map.of("type", "array")));
-        PlanMapping.OBJECTS.forEach(name -> plan.optional(name, Map.of("type", "object")));
+                .meaning("A plan as it was made: what it was made from, and every figure it gave.")
+                .required("writtenBy", SchemaText.writtenBy(), "The program that wrote the plan.")
+                .required("edition", SchemaText.text(),
+                        "The edition of the table of assumptions the figures were made with; the studio says the same.",
+                        "2026-11")
+                .required("order", whatIsOrdered(SchemaObject.object()
+                        .meaning("The order, with its recipes in full and without its head and its studio.")),
+                        "The order the plan was made for.")
+                .required("studio", SchemaText.referenceOr(SchemaText.ref("inline studio")),
+                        "The studio it was planned in, with its own values.");
+        PlanSchemas.figures(plan);
         return plan;
     }
 
+    private static Map<String, Object> ordered(Object... namesAndValues) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            all.put((String) namesAndValues[i], namesAndValues[i + 1]);
+        }
+        return all;
+    }
+
     private static SchemaObject piece() {
-        Object length = SchemaText.quantity(Kinds.LENGTH);
-        SchemaObject piece = SchemaObject.object()
-                .required("name", SchemaText.text())
-                .required("count", SchemaText.count(1, 100_000))
-                .required("recipe", SchemaText.text())
-                .optional("size", SchemaText.anyOf(SchemaText.text(), SchemaText.sides(), format()))
-                .optional("grammage", SchemaText.quantity(Kinds.GRAMMAGE))
-                .optional("caliper", length)
-                .optional("sample", SchemaObject.object().required("size", SchemaText.sides())
-                        .required("mass", SchemaText.quantity(Kinds.MASS)).required("thickness", length))
-                .optional("spare", SchemaText.quantity(Kinds.SHARE))
-                .optional("kept", SchemaText.count(0, Integer.MAX_VALUE))
-                .optional("trials", SchemaText.count(0, Integer.MAX_VALUE))
-                .optional("folds", SchemaText.count(0, 4))
-                .optional("edge", SchemaText.words(List.of(Piece.Edge.values()), Common::word))
-                .optional("trim", length)
-                .optional("gap", length)
-                .optional("dryer", SchemaText.text())
-                .optional("envelopeFor", SchemaText.text())
-                .optional("style", SchemaText.words(List.of(EnvelopeStyle.values()), EnvelopeStyle::words))
-                .optional("inserts", SchemaText.count(1, 50))
-                .optional("clearance", length)
-                .optional("mailedIn", SchemaText.text());
+        SchemaObject piece = SchemaObject.object().meaning("Sheets, cards or envelopes that are alike.");
+        wanted(piece);
+        making(piece);
+        envelope(piece);
         return piece.rule("oneOf", List.of(has("grammage"), has("caliper"), has("sample")))
                 .rule("if", has("envelopeFor")).rule("then", has("style"))
                 .rule("else", Map.of("required", List.of("size"), "properties",
                         Map.of("style", false, "inserts", false, "clearance", false)));
     }
 
+    private static void wanted(SchemaObject piece) {
+        LeftOut another = LeftOut.then("one of the other two says what to meet");
+        piece.required("name", SchemaText.text(), "What it is called.", "programme")
+                .required("count", SchemaText.count(1, 100_000), "How many are ordered.", 70)
+                .required("recipe", SchemaText.text(), "The name of its recipe.", "tide grey")
+                .optional("size", SchemaText.anyOf(SchemaText.text(), SchemaText.sides(), format()),
+                        "The finished flat size, before folding: the full name of a format, two sides of 5 mm to 5 m,"
+                                + " or a format of your own.",
+                        LeftOut.then("an envelope takes its size from what goes in; every other piece needs it"),
+                        "ISO A5", List.of("55 mm", "90 mm"))
+                .optional("grammage", SchemaText.quantity(Kinds.GRAMMAGE),
+                        "The grammage wanted, 2 to 2000 g/m2. Say exactly one of grammage, caliper and sample.",
+                        another, "130 g/m2", ordered("weight", "60 lb", "sheet", List.of("25 in", "38 in"),
+                                "count", 500))
+                .optional("caliper", SchemaText.quantity(Kinds.LENGTH),
+                        "The thickness wanted of one layer, 10 um to 5 mm.", another, "0.25 mm", "250 um")
+                .optional("sample", SchemaObject.object()
+                        .meaning("A sheet to be matched, weighed in the air of the room.")
+                        .required("size", SchemaText.sides(), "Its two sides.", List.of("100 mm", "100 mm"))
+                        .required("mass", SchemaText.quantity(Kinds.MASS), "What it weighs.", "1.3 g")
+                        .required("thickness", SchemaText.quantity(Kinds.LENGTH), "How thick it is.", "0.25 mm"),
+                        "A sheet to be matched instead.", another);
+    }
+
+    private static void making(SchemaObject piece) {
+        Object length = SchemaText.quantity(Kinds.LENGTH);
+        piece.optional("spare", SchemaText.quantity(Kinds.SHARE),
+                        "How many more than ordered are to come out good, as a share of those ordered.",
+                        LeftOut.then("the habit of the studio, order.spare-share of the assumptions"), "12 %")
+                .optional("kept", SchemaText.count(0, Integer.MAX_VALUE), "How many more the studio keeps for itself.",
+                        LeftOut.is(0, "none"), 2)
+                .optional("trials", SchemaText.count(0, Integer.MAX_VALUE),
+                        "How many trial sheets are pulled before the run.",
+                        LeftOut.then("the habit of the studio, order.trial-sheets of the assumptions"), 3)
+                .optional("folds", SchemaText.count(0, 4),
+                        "How often it is folded in half, each time across its longer side.",
+                        LeftOut.is(0, "it stays flat"), 1)
+                .optional("edge", SchemaText.words(List.of(Piece.Edge.values()), Common::word),
+                        "Whether the rim of the deckle stays on all sides, one piece to a sheet, or it is cut or torn"
+                                + " from a larger sheet.",
+                        LeftOut.is("cut", "cut"), "deckle")
+                .optional("trim", length, "What is cut off each edge of the sheet, 0 to 100 mm.",
+                        LeftOut.then("the habit of the studio, order.trim of the assumptions"), "4 mm")
+                .optional("gap", length, "How far pieces lie apart on one sheet, 0 to 100 mm.",
+                        LeftOut.is("0 mm", "they touch"), "3 mm")
+                .optional("dryer", SchemaText.text(), "The name of the dryer of the studio it dries in.",
+                        LeftOut.then("the first dryer of the studio"), "the boards")
+                .optional("mailedIn", SchemaText.text(), "The country it is mailed in, whose mail limits are looked at."
+                        + " An envelope is mailed with what goes in.",
+                        LeftOut.then("nothing is said of the mail"), "United States");
+    }
+
+    private static void envelope(SchemaObject piece) {
+        piece.optional("envelopeFor", SchemaText.text(), "The name of the piece that goes in, if this is an envelope.",
+                        LeftOut.then("it is no envelope"), "programme")
+                .optional("style", SchemaText.words(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
+                        "How the envelope is folded. An envelope has to say it, another piece must not.",
+                        LeftOut.then("it is no envelope"), "side seam")
+                .optional("inserts", SchemaText.count(1, 50), "How many go into one envelope. Of envelopes only.",
+                        LeftOut.is(1, "one"), 2)
+                .optional("clearance", SchemaText.quantity(Kinds.LENGTH), "How much longer and wider the envelope is inside"
+                        + " than what goes in, both edges together, 0 to 100 mm. Of envelopes only.",
+                        LeftOut.then("the habit of the studio, envelope.clearance of the assumptions"), "6 mm");
+    }
+
     private static SchemaObject format() {
-        return SchemaObject.object().required("name", SchemaText.text())
-                .required("system", SchemaText.words(List.of(FormatSystem.values()), FormatSystem::words))
-                .required("use", SchemaText.words(List.of(Format.Use.values()), Common::word))
-                .required("sides", SchemaText.sides());
+        return SchemaObject.object().meaning("A format of your own.")
+                .required("name", SchemaText.text(), "What it is called.", "bookplate")
+                .required("system", SchemaText.words(List.of(FormatSystem.values()), FormatSystem::words),
+                        "The standard or custom it belongs to.", FormatSystem.TRADITIONAL.words())
+                .required("use", SchemaText.words(List.of(Format.Use.values()), Common::word), "What it is for.", "card")
+                .required("sides", SchemaText.sides(), "Its two sides.", List.of("80 mm", "110 mm"));
     }
 
     private static Object has(String member) {
@@ -84,42 +153,71 @@ final class DocumentSchemas {
 
     static SchemaObject recipe() {
         return SchemaObject.object()
-                .required("name", SchemaText.text())
-                .required("furnish", SchemaText.ref("furnish"))
-                .optional("beating", SchemaText.quantity(Kinds.TIME))
-                .optional("drainability", SchemaText.quantity(Kinds.SCHOPPER_RIEGLER))
-                .optional("additives", SchemaText.list(0, Common.MANY, additive()))
-                .optional("beaterConsistency", SchemaText.quantity(Kinds.CONSISTENCY))
-                .optional("stockConsistency", SchemaText.quantity(Kinds.CONSISTENCY))
-                .optional("vatConsistency", SchemaText.quantity(Kinds.CONSISTENCY))
-                .optional("sizeBath", SchemaText.quantity(Kinds.FIBRE_CONCENTRATION));
+                .meaning("One paper: its fibres, how they are beaten, and what is given to them.")
+                .required("name", SchemaText.text(), "What the paper is called; without the signs [ ] and @.",
+                        "tide grey")
+                .required("furnish", SchemaText.ref("furnish"), "The fibres and their shares, which add up to 100 %.")
+                .optional("beating", SchemaText.quantity(Kinds.TIME),
+                        "How long the fibre is beaten on the beater of the studio, 0 to 48 h.",
+                        LeftOut.is("0 h", "not at all"), "3 h")
+                .optional("drainability", SchemaText.quantity(Kinds.SCHOPPER_RIEGLER),
+                        "What the tester read after that beating, 5 to 98 SR, where it was measured.",
+                        LeftOut.then("it is worked out from the beating"), "38 SR")
+                .optional("additives", SchemaText.list(0, Common.MANY, additive()),
+                        "What is given to the pulp, in the order in which it goes in; no name twice.",
+                        LeftOut.is(List.of(), "nothing"))
+                .optional("beaterConsistency", SchemaText.quantity(Kinds.CONSISTENCY),
+                        "Oven-dry fibre over all that is in the beater, 0.2 to 6 %.",
+                        LeftOut.then("the habit of the studio, beater.consistency of the assumptions"), "1.8 %")
+                .optional("stockConsistency", SchemaText.quantity(Kinds.CONSISTENCY),
+                        "The consistency at which the beaten stock is kept in pails, 0.2 to 20 %.",
+                        LeftOut.then("as it leaves the beater"), "1.6 %")
+                .optional("vatConsistency", SchemaText.quantity(Kinds.CONSISTENCY),
+                        "The consistency the vat is held at, 0.05 to 3 %.",
+                        LeftOut.then("the habit of the studio, vat.consistency of the assumptions"), "0.5 %")
+                .optional("sizeBath", SchemaText.quantity(Kinds.FIBRE_CONCENTRATION),
+                        "Dry size in a litre of the bath the dry sheets are drawn through, 1 to 200 g/L.",
+                        LeftOut.then("the sheets are not surface sized"), "30 g/L");
     }
 
     private static SchemaObject additive() {
-        return SchemaObject.object()
-                .required("name", SchemaText.text())
-                .required("purpose", SchemaText.words(List.of(Additive.Purpose.values()), Common::word))
-                .required("dose", SchemaText.quantity(Kinds.DOSE))
-                .optional("active", SchemaText.quantity(Kinds.SHARE));
+        return SchemaObject.object().meaning("Something given to the pulp.")
+                .required("name", SchemaText.text(), "What it is called.", "ketene dimer size")
+                .required("purpose", SchemaText.words(List.of(Additive.Purpose.values()), Common::word),
+                        "What it is for.", "internal size")
+                .required("dose", SchemaText.quantity(Kinds.DOSE),
+                        "Active matter on oven-dry fibre, 0 to 50 %; all doses of a recipe come to 100 % at most.",
+                        "0.3 %", "3 g/kg")
+                .optional("active", SchemaText.quantity(Kinds.SHARE),
+                        "Active matter in the product as it is bought.",
+                        LeftOut.then("the product is taken as it is, all of it active"), "12 %");
     }
 
     static Object furnish() {
-        return SchemaText.list(1, 100, SchemaObject.object().required("fibre", SchemaText.ref("fibre"))
-                .required("share", SchemaText.quantity(Kinds.SHARE)));
+        return SchemaText.list(1, 100, SchemaObject.object().meaning("One fibre of the furnish.")
+                .required("fibre", SchemaText.ref("fibre"), "The fibre, each once.", "cotton-rag")
+                .required("share", SchemaText.quantity(Kinds.SHARE),
+                        "Its share of all oven-dry fibre. The shares add up to 100 %.", "70 %"));
     }
 
     static Object fibre() {
         return SchemaText.anyOf(SchemaText.text(), SchemaObject.object()
-                .required("id", SchemaText.text())
-                .required("name", SchemaText.text())
-                .required("class", SchemaText.words(List.of(Fibre.SourceClass.values()), Common::word))
-                .optional("kin", SchemaText.list(0, Common.MANY, SchemaText.text())));
+                .meaning("A fibre of your own.")
+                .required("id", SchemaText.text(), "The id values of your own are kept under; without [ ] and @.",
+                        "garden-reed")
+                .required("name", SchemaText.text(), "What it is called.", "garden reed")
+                .required("class", SchemaText.words(List.of(Fibre.SourceClass.values()), Common::word),
+                        "The part of the plant it comes from.", "grass")
+                .optional("kin", SchemaText.list(0, Common.MANY, SchemaText.text()),
+                        "Ids of fibres and groups of fibres whose values may stand in for it, the nearest first.",
+                        LeftOut.is(List.of(), "values for all fibres stand in"), List.of("straw", "kraft")));
     }
 
     static Object air() {
-        return SchemaObject.object()
-                .required("temperature", SchemaText.quantity(Kinds.TEMPERATURE))
-                .required("humidity", SchemaText.quantity(Kinds.RELATIVE_HUMIDITY))
-                .optional("pressure", SchemaText.quantity(Kinds.AIR_PRESSURE));
+        return SchemaObject.object().meaning("Air.")
+                .required("temperature", SchemaText.quantity(Kinds.TEMPERATURE), "Its temperature.", "18 Cel", "64 degF")
+                .required("humidity", SchemaText.quantity(Kinds.RELATIVE_HUMIDITY), "Its relative humidity.", "58 %")
+                .optional("pressure", SchemaText.quantity(Kinds.AIR_PRESSURE), "Its pressure.",
+                        LeftOut.is("101.325 kPa", "that of the standard atmosphere, 101.325 kPa"), "98 kPa");
     }
 }

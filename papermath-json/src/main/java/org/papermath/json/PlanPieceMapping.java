@@ -24,8 +24,11 @@ final class PlanPieceMapping {
         PlanMapping.forecast(out.member("solids"), piece.solids());
         PlanMapping.stageOf(out.member("drying"), piece.dryingStage(), PlanPieceMapping::drying);
         PlanMapping.stageOf(out.member("sizing"), piece.sizingStage(), (in, sizing) -> {
+            in.member("bath").figure(sizing.bath());
+            in.member("drySize").figure(sizing.drySize());
             in.member("taken").figure(sizing.taken());
             PlanMapping.forecast(in.member("gained"), sizing.gained());
+            PlanMapping.stage(in.member("dryAgain"), sizing.dryAgain(), PlanMapping::forecast);
         });
         out.member("finished").object(in -> finished(in, piece.finished()));
         PlanMapping.stageOf(out.member("envelope"), piece.envelopeStage(), PlanPieceMapping::envelope);

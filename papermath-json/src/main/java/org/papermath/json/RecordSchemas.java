@@ -13,116 +13,232 @@ import org.papermath.record.Measurement;
 
 /** The schema of a record. */
 final class RecordSchemas {
+    private static final Object MASS = SchemaText.reading(Kinds.MASS);
+    private static final Object LENGTH = SchemaText.reading(Kinds.LENGTH);
+    private static final Object TIME = SchemaText.reading(Kinds.TIME);
+    private static final Object LITRE = SchemaText.reading(Kinds.FIBRE_CONCENTRATION);
+    private static final Object NUMBER = SchemaText.reading(Kinds.SCHOPPER_RIEGLER);
+    private static final Object FREENESS = SchemaText.reading(Kinds.CANADIAN_FREENESS);
+    private static final Object SHARE = SchemaText.reading(Kinds.SHARE);
+    private static final Object MANY = SchemaText.count(0, MeasurementMapping.MOST);
+    private static final Object SOME = SchemaText.count(1, MeasurementMapping.MOST);
+
     private RecordSchemas() {
     }
 
     static SchemaObject record() {
         return SchemaObject.object()
-                .required("name", SchemaText.text())
-                .required("date", SchemaText.ref("day"))
-                .optional("recipe", SchemaObject.object().required("name", SchemaText.text())
-                        .required("furnish", SchemaText.ref("furnish")))
-                .optional("beater", SchemaText.text())
-                .optional("vat", SchemaText.text())
-                .optional("press", SchemaText.text())
-                .optional("dryer", SchemaText.text())
-                .optional("note", SchemaText.ref("note"))
-                .optional("planned", SchemaText.list(0, Common.MANY, planned()))
+                .meaning("What was done and measured in one batch. What was planned and what was measured stand apart.")
+                .required("name", SchemaText.text(), "What the batch is called.", "tide grey, first")
+                .required("date", SchemaText.ref("day"), "The day of making.", "2027-01-05")
+                .optional("recipe", SchemaObject.object().meaning("The recipe that was made.")
+                        .required("name", SchemaText.text(), "Its name.", "tide grey")
+                        .required("furnish", SchemaText.ref("furnish"), "Its fibres with their shares."),
+                        "The recipe that was made.",
+                        LeftOut.then("no value can be learnt that belongs to a fibre or a recipe"))
+                .optional("beater", SchemaText.text(), "The name of the beater.",
+                        LeftOut.then("what is learnt holds at every beater"), "the big beater")
+                .optional("vat", SchemaText.text(), "The name of the vat.",
+                        LeftOut.then("what is learnt holds at every vat"), "the oak vat")
+                .optional("press", SchemaText.text(), "The name of the press.",
+                        LeftOut.then("what is learnt holds at every press"), "the long press")
+                .optional("dryer", SchemaText.text(), "The name of the dryer.",
+                        LeftOut.then("what is learnt holds at every dryer"), "the boards")
+                .optional("note", SchemaText.ref("note"), "Free words, on any number of lines.",
+                        LeftOut.is("", "none"), "Rain all day.\nThe felts were wet.")
+                .optional("planned", SchemaText.list(0, Common.MANY, planned()),
+                        "Figures of the plan, to lie beside what was measured; no name twice.",
+                        LeftOut.is(List.of(), "none"))
                 .optional("measured", SchemaText.list(0, Integer.MAX_VALUE,
-                        SchemaText.byWord("what", measurements())));
+                        SchemaText.byWord("what", "What was measured. The word says which members there are.",
+                                measurements())),
+                        "What was measured, in the order it was.", LeftOut.is(List.of(), "nothing"));
     }
 
     private static Object planned() {
         Map<String, SchemaObject> kinds = new LinkedHashMap<>();
         for (Kind<?> kind : Kinds.all()) {
-            kinds.put(kind.name(), SchemaObject.object().required("figure", SchemaText.text())
-                    .required("value", SchemaText.quantity(kind)));
+            String unit = kind.codes().get(0);
+            kinds.put(kind.name(), SchemaObject.object()
+                    .required("figure", SchemaText.text(), "The name of the figure.", "sheet.oven-dry")
+                    .required("value", SchemaText.quantity(kind), "What was planned.",
+                            unit.equals("1") ? "1" : "1 " + unit));
         }
-        return SchemaText.byWord("kind", kinds);
+        return SchemaText.byWord("kind", "The kind of the figure, which says its units.", kinds);
     }
 
     private static Map<String, SchemaObject> measurements() {
         Map<String, SchemaObject> all = new LinkedHashMap<>();
-        Object mass = SchemaText.reading(Kinds.MASS);
-        Object length = SchemaText.reading(Kinds.LENGTH);
-        Object time = SchemaText.reading(Kinds.TIME);
-        Object litre = SchemaText.reading(Kinds.FIBRE_CONCENTRATION);
-        Object many = SchemaText.count(0, MeasurementMapping.MOST);
-        Object some = SchemaText.count(1, MeasurementMapping.MOST);
-        all.put(MeasurementMapping.MOISTURE_SAMPLE, SchemaObject.object().required("fibre", SchemaText.ref("fibre"))
-                .required("asBought", mass).required("dried", mass));
-        all.put(MeasurementMapping.FIBRE_WEIGHED, SchemaObject.object().required("fibre", SchemaText.ref("fibre"))
-                .required("asBought", mass));
-        all.put(MeasurementMapping.LOAD, SchemaObject.object()
-                .required("stock", SchemaText.reading(Kinds.VOLUME)).required("time", time));
-        all.put(MeasurementMapping.NUMBER_READ, SchemaObject.object().required("beating", time)
-                .required("number", SchemaText.reading(Kinds.SCHOPPER_RIEGLER)));
-        all.put(MeasurementMapping.FREENESS_READ, SchemaObject.object().required("beating", time)
-                .required("freeness", SchemaText.reading(Kinds.CANADIAN_FREENESS)));
-        all.put(MeasurementMapping.TIMED_SHEET, SchemaObject.object().required("time", time).required("depth", length)
-                .required("stock", litre).required("water", SchemaText.quantity(Kinds.TEMPERATURE)));
-        all.put(MeasurementMapping.VAT_FILLED, SchemaObject.object()
-                .required("volume", SchemaText.reading(Kinds.VOLUME)));
-        all.put(MeasurementMapping.WATER_DRIED, SchemaObject.object().required("dripping", litre)
-                .required("vat", litre));
-        all.put(MeasurementMapping.WEIGHED_SHEET, SchemaObject.object().required("couched", mass)
-                .optional("pressed", mass).required("ovenDry", mass).required("width", length)
-                .required("height", length));
-        all.put(MeasurementMapping.PRESSED, SchemaObject.object()
-                .optional("force", SchemaText.reading(Kinds.FORCE))
-                .required("pressure", SchemaText.reading(Kinds.SHEET_PRESSURE)).required("hold", time));
-        all.put(MeasurementMapping.COUNT, SchemaObject.object()
-                .required("step", SchemaText.words(List.of(Measurement.Step.values()), Measurement.Step::word))
-                .required("handled", some).required("rejected", many));
-        all.put(MeasurementMapping.DRIED, SchemaObject.object().required("before", mass).required("after", mass)
-                .required("time", time).required("ovenDry", mass).required("faces", SchemaText.quantity(Kinds.AREA))
-                .required("changes", many).required("air", SchemaText.ref("air")));
-        all.put(MeasurementMapping.FINISHED, SchemaObject.object().required("width", length)
-                .required("height", length).required("mass", mass).optional("thickness", length)
-                .optional("ovenDry", mass).required("air", SchemaText.ref("air")));
-        all.put(MeasurementMapping.MARKS, SchemaObject.object().required("restraint", restraint())
-                .required("wetAlong", length).required("dryAlong", length).required("wetAcross", length)
-                .required("dryAcross", length));
-        all.put(MeasurementMapping.HOURS, SchemaObject.object()
-                .required("work", SchemaText.words(List.of(Measurement.Work.values()), Measurement.Work::word))
-                .required("time", time).required("count", some));
-        Object number = SchemaText.reading(Kinds.SCHOPPER_RIEGLER);
-        Object share = SchemaText.reading(Kinds.SHARE);
-        all.put(MeasurementMapping.COOKED, SchemaObject.object().required("fibre", SchemaText.ref("fibre"))
-                .required("asBought", mass).required("stuff", mass));
-        all.put(MeasurementMapping.BOTH_TESTERS, SchemaObject.object().required("number", number)
-                .required("freeness", SchemaText.reading(Kinds.CANADIAN_FREENESS)));
-        all.put(MeasurementMapping.WATER_SPUN, SchemaObject.object().required("number", number)
-                .required("retention", SchemaText.reading(Kinds.WATER_RETENTION))
-                .required("spin", SchemaText.words(List.of(WaterRetentionModel.Spin.values()), Common::word)));
-        all.put(MeasurementMapping.JAR_COMPARED, SchemaObject.object().required("additive", additive())
-                .required("circumstance", circumstance()).required("given", mass)
-                .required("volume", SchemaText.reading(Kinds.VOLUME))
-                .required("jar", SchemaText.reading(Kinds.SOLUTION_STRENGTH)));
-        all.put(MeasurementMapping.BURNT, SchemaObject.object().required("additive", additive())
-                .required("circumstance", circumstance()).required("dose", SchemaText.reading(Kinds.DOSE))
-                .required("sheetAsh", share).required("fibreAsh", share)
-                .required("residue", SchemaText.quantity(Kinds.SHARE)));
-        all.put(MeasurementMapping.TWO_AIRS, SchemaObject.object()
-                .required("shrunk", SchemaText.quantity(Kinds.LINEAR_SHRINKAGE)).required("first", length)
-                .required("firstAir", SchemaText.ref("air")).required("second", length)
-                .required("secondAir", SchemaText.ref("air")));
+        pulp(all);
+        vat(all);
+        sheets(all);
+        work(all);
+        trials(all);
         return all;
     }
 
-    private static Object additive() {
-        return SchemaObject.object().required("name", SchemaText.text())
-                .required("purpose", SchemaText.words(List.of(Additive.Purpose.values()), Common::word))
-                .optional("active", SchemaText.quantity(Kinds.SHARE));
+    private static void pulp(Map<String, SchemaObject> all) {
+        all.put(MeasurementMapping.MOISTURE_SAMPLE, SchemaObject.object()
+                .meaning("A sample of fibre, weighed, dried in an oven until it loses no more, and weighed again.")
+                .required("fibre", SchemaText.ref("fibre"), "The fibre.", "cotton-rag")
+                .required("asBought", MASS, "Its mass as bought.", reading("50 g", "0.1 g"))
+                .required("dried", MASS, "Its mass out of the oven.", reading("46.4 g", "0.1 g")));
+        all.put(MeasurementMapping.FIBRE_WEIGHED, SchemaObject.object().meaning("Fibre weighed for the batch.")
+                .required("fibre", SchemaText.ref("fibre"), "The fibre.", "cotton-rag")
+                .required("asBought", MASS, "Its mass as bought.", reading("1182 g", "1 g")));
+        all.put(MeasurementMapping.LOAD, SchemaObject.object().meaning("A load of the beater.")
+                .required("stock", SchemaText.reading(Kinds.VOLUME), "Fibre and water together.",
+                        reading("37 L", "0.5 L"))
+                .required("time", TIME, "How long it was beaten.", reading("3 h", "5 min")));
+        all.put(MeasurementMapping.NUMBER_READ, SchemaObject.object()
+                .meaning("A Schopper-Riegler number.")
+                .required("beating", TIME, "How long the stock had been beaten; 0 h before.", reading("3 h", "5 min"))
+                .required("number", NUMBER, "The number.", reading("38 SR", "2 SR")));
+        all.put(MeasurementMapping.FREENESS_READ, SchemaObject.object()
+                .meaning("A Canadian Standard freeness. It is kept as it was measured.")
+                .required("beating", TIME, "How long the stock had been beaten; 0 h before.", reading("0 h", "0 min"))
+                .required("freeness", FREENESS, "The freeness.", reading("560 mL_CSF", "20 mL_CSF")));
     }
 
-    private static Object circumstance() {
-        return SchemaText.words(List.of(RetentionModel.Circumstance.values()), Common::word);
+    private static void vat(Map<String, SchemaObject> all) {
+        all.put(MeasurementMapping.TIMED_SHEET, SchemaObject.object()
+                .meaning("A sheet timed on the mould until its sheen had gone.")
+                .required("time", TIME, "The time.", reading("28 s", "1 s"))
+                .required("depth", LENGTH, "The depth of stock on the mould when it began.", reading("24 mm", "1 mm"))
+                .required("stock", LITRE, "Oven-dry fibre in a litre of that stock.", reading("5 g/L", "0.2 g/L"))
+                .required("water", SchemaText.quantity(Kinds.TEMPERATURE), "The temperature of the vat.", "18 Cel"));
+        all.put(MeasurementMapping.VAT_FILLED, SchemaObject.object().meaning("What was in the vat.")
+                .required("volume", SchemaText.reading(Kinds.VOLUME), "Its volume.", reading("68 L", "1 L")));
+        all.put(MeasurementMapping.WATER_DRIED, SchemaObject.object()
+                .meaning("A litre that dripped off the mould and a litre of the stirred vat, both dried.")
+                .required("dripping", LITRE, "Oven-dry solids in a litre that dripped off.",
+                        reading("0.2 g/L", "0.02 g/L"))
+                .required("vat", LITRE, "Oven-dry solids in a litre of the vat.", reading("5 g/L", "0.1 g/L")));
+    }
+
+    private static void sheets(Map<String, SchemaObject> all) {
+        all.put(MeasurementMapping.WEIGHED_SHEET, SchemaObject.object()
+                .meaning("One sheet followed from the couch through the press to the oven.")
+                .required("couched", MASS, "Its mass as couched.", reading("60 g", "0.1 g"))
+                .optional("pressed", MASS, "Its mass out of the press.",
+                        LeftOut.then("nothing is learnt of the press"), reading("23.5 g", "0.1 g"))
+                .required("ovenDry", MASS, "Its mass out of the oven.", reading("9.1 g", "0.01 g"))
+                .required("width", LENGTH, "Its width as couched.", reading("240 mm", "1 mm"))
+                .required("height", LENGTH, "Its height as couched.", reading("310 mm", "1 mm")));
+        all.put(MeasurementMapping.PRESSED, SchemaObject.object().meaning("How a post was pressed.")
+                .optional("force", SchemaText.reading(Kinds.FORCE), "The load that was read.",
+                        LeftOut.then("only the pressure is known"), reading("29 kN", "1 kN"))
+                .required("pressure", SchemaText.reading(Kinds.SHEET_PRESSURE), "The pressure on the sheets.",
+                        reading("390 kPa", "20 kPa"))
+                .required("hold", TIME, "How long the load was held.", reading("15 min", "10 s")));
+        all.put(MeasurementMapping.COUNT, SchemaObject.object().meaning("Sheets or pieces counted at one step.")
+                .required("step", SchemaText.words(List.of(Measurement.Step.values()), Measurement.Step::word),
+                        "The step.", "pressing")
+                .required("handled", SOME, "How many went through it, those rejected there with them.", 53)
+                .required("rejected", MANY, "How many of them were rejected.", 2));
+        all.put(MeasurementMapping.DRIED, SchemaObject.object()
+                .meaning("Sheets weighed before and after a time in the dryer, all together.")
+                .required("before", MASS, "Their mass when it began.", reading("560 g", "1 g"))
+                .required("after", MASS, "Their mass when it ended.", reading("240 g", "1 g"))
+                .required("time", TIME, "The time between.", reading("5 h", "5 min"))
+                .required("ovenDry", MASS, "Their oven-dry mass.", reading("218 g", "0.5 g"))
+                .required("faces", SchemaText.quantity(Kinds.AREA), "The area of one face of all of them.", "1.78 m2")
+                .required("changes", MANY, "Changes of blotters in that time; 0 where there are none.", 0)
+                .required("air", SchemaText.ref("air"), "The air of the room."));
+        all.put(MeasurementMapping.FINISHED, SchemaObject.object().meaning("A finished sheet on scale and ruler.")
+                .required("width", LENGTH, "Its width, across the mould.", reading("148 mm", "0.5 mm"))
+                .required("height", LENGTH, "Its height, along the mould.", reading("210 mm", "0.5 mm"))
+                .required("mass", MASS, "Its mass in that air.", reading("4.06 g", "0.01 g"))
+                .optional("thickness", LENGTH, "Its thickness.", LeftOut.then("nothing is learnt of the density"),
+                        reading("240 um", "4 um"))
+                .optional("ovenDry", MASS, "Its mass out of the oven, if it was dried once more.",
+                        LeftOut.then("its moisture is worked out from the air"), reading("3.75 g", "0.01 g"))
+                .required("air", SchemaText.ref("air"), "The air it had lain in."));
+        all.put(MeasurementMapping.MARKS, SchemaObject.object()
+                .meaning("Two pairs of marks on a sheet, before and after drying.")
+                .required("restraint", restraint(), "What held it while it dried: a word the library knows, or one of your"
+                        + " own.", "board")
+                .required("wetAlong", LENGTH, "The marks along the mould, wet.", reading("200 mm", "0.5 mm"))
+                .required("dryAlong", LENGTH, "The same, dry.", reading("198.5 mm", "0.5 mm"))
+                .required("wetAcross", LENGTH, "The marks across the mould, wet.", reading("200 mm", "0.5 mm"))
+                .required("dryAcross", LENGTH, "The same, dry.", reading("198 mm", "0.5 mm")));
+    }
+
+    private static void work(Map<String, SchemaObject> all) {
+        all.put(MeasurementMapping.HOURS, SchemaObject.object().meaning("The time some work took.")
+                .required("work", SchemaText.words(List.of(Measurement.Work.values()), Measurement.Work::word),
+                        "The work.", "forming and couching")
+                .required("time", TIME, "The time of all of it.", reading("95 min", "5 min"))
+                .required("count", SOME, "The sheets, pieces or loads it was for.", 53));
+        all.put(MeasurementMapping.COOKED, SchemaObject.object()
+                .meaning("Raw fibre or rags weighed before cooking, and what was left of them.")
+                .required("fibre", SchemaText.ref("fibre"), "The fibre.", "flax-raw")
+                .required("asBought", MASS, "What was sorted and cooked, as bought.", reading("2 kg", "5 g"))
+                .required("stuff", MASS, "The oven-dry mass that is left for the beater.", reading("1.2 kg", "20 g")));
+    }
+
+    private static void trials(Map<String, SchemaObject> all) {
+        all.put(MeasurementMapping.BOTH_TESTERS, SchemaObject.object().meaning("One pulp read on both testers.")
+                .required("number", NUMBER, "Its Schopper-Riegler number.", reading("40 SR", "1 SR"))
+                .required("freeness", FREENESS, "Its Canadian Standard freeness.",
+                        reading("300 mL_CSF", "5 mL_CSF")));
+        all.put(MeasurementMapping.WATER_SPUN, SchemaObject.object()
+                .meaning("The water retention value of a sample of the stock, from a laboratory.")
+                .required("number", NUMBER, "The Schopper-Riegler number of the sample.", reading("40 SR", "1 SR"))
+                .required("retention", SchemaText.reading(Kinds.WATER_RETENTION), "Water it kept, over oven-dry fibre.",
+                        reading("1.6 g/g", "0.02 g/g"))
+                .required("spin", SchemaText.words(List.of(WaterRetentionModel.Spin.values()), Common::word),
+                        "How it was spun: as ISO 23714 lays down (3000 g for 30 min), or at 900 g.", "iso 23714"));
+        all.put(MeasurementMapping.JAR_COMPARED, given()
+                .meaning("A jar of white water held beside a row of dilutions of an additive.")
+                .required("given", MASS, "What was given of it to the vat.", reading("18.6 g", "0.1 g"))
+                .required("volume", SchemaText.reading(Kinds.VOLUME), "The volume of the vat.", reading("70 L", "0.5 L"))
+                .required("jar", SchemaText.reading(Kinds.SOLUTION_STRENGTH),
+                        "The strength of the dilution that looks the same.", reading("0.02 g/L", "0.005 g/L")));
+        all.put(MeasurementMapping.BURNT, given().meaning("A sheet burnt to ash.")
+                .required("dose", SchemaText.reading(Kinds.DOSE), "Filler given, on oven-dry fibre.",
+                        reading("10 %", "0.1 %"))
+                .required("sheetAsh", SHARE, "Ash over the oven-dry sheet.", reading("7 %", "0.1 %"))
+                .required("fibreAsh", SHARE, "Ash of the fibre alone, over oven-dry fibre.", reading("0.5 %", "0.05 %"))
+                .required("residue", SchemaText.quantity(Kinds.SHARE), "What the filler alone leaves, over itself.",
+                        "86 %"));
+        all.put(MeasurementMapping.TWO_AIRS, SchemaObject.object()
+                .meaning("A strip of the finished sheet measured in two airs, after it had come to rest in each.")
+                .required("shrunk", SchemaText.quantity(Kinds.LINEAR_SHRINKAGE),
+                        "What it had shrunk that way when it was dried.", "1 %")
+                .required("first", LENGTH, "Its length in the first air.", reading("400 mm", "0.05 mm"))
+                .required("firstAir", SchemaText.ref("air"), "The first air.")
+                .required("second", LENGTH, "Its length in the second air.", reading("400.8 mm", "0.05 mm"))
+                .required("secondAir", SchemaText.ref("air"), "The second air, damper or drier."));
+    }
+
+    private static Map<String, Object> reading(String read, String error) {
+        Map<String, Object> reading = new LinkedHashMap<>();
+        reading.put("read", read);
+        reading.put("error", error);
+        return reading;
+    }
+
+    /** A measurement of what became of an additive. */
+    private static SchemaObject given() {
+        return SchemaObject.object()
+                .required("additive", SchemaObject.object().meaning("The additive.")
+                        .required("name", SchemaText.text(), "What it is called.", "slate pigment")
+                        .required("purpose", SchemaText.words(List.of(Additive.Purpose.values()), Common::word),
+                                "What it is for.", "pigment")
+                        .optional("active", SchemaText.quantity(Kinds.SHARE),
+                                "Active matter in the product as it is bought.", LeftOut.then("all of it is active"),
+                                "50 %"),
+                        "The additive.")
+                .required("circumstance", SchemaText.words(List.of(RetentionModel.Circumstance.values()), Common::word),
+                        "What helped to keep it in the sheet.", "with aid");
     }
 
     private static Object restraint() {
-        return SchemaText.anyOf(SchemaText.text(), SchemaObject.object().required("name", SchemaText.text())
-                .required("subject", SchemaText.text()).required("heldAlong", SchemaText.flag())
-                .required("heldAcross", SchemaText.flag()));
+        return SchemaText.anyOf(SchemaText.text(), SchemaObject.object().meaning("What holds a sheet, in your own words.")
+                .required("name", SchemaText.text(), "What it is called.", "on a drum")
+                .required("subject", SchemaText.text(), "The name values are kept under.", "drum")
+                .required("heldAlong", SchemaText.flag(), "Whether it holds along the mould.", true)
+                .required("heldAcross", SchemaText.flag(), "Whether it holds across the mould.", false));
     }
 }

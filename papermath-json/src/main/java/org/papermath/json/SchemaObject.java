@@ -4,36 +4,93 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
-/** The schema of an object: its members, those that must be there, and further rules. */
+/**
+ * The schema of an object: its members, those that must be there, and further rules. No member goes in without its
+ * meaning, what holds when it is left out, and an example.
+ */
 final class SchemaObject {
+    /** Parts what a member means from what holds when it is left out. */
+    static final String LEFT_OUT = " If left out: ";
+
     private final Map<String, Object> members = new LinkedHashMap<>();
     private final List<Object> required = new ArrayList<>();
     private final Map<String, Object> rules = new LinkedHashMap<>();
     private final boolean open;
+    private final boolean annotating;
+    private String meaning = "";
 
-    private SchemaObject(boolean open) {
+    private SchemaObject(boolean open, boolean annotating) {
         this.open = open;
+        this.annotating = annotating;
     }
 
     /** An object in which members of others may stand. */
     static SchemaObject object() {
-        return new SchemaObject(true);
+        return new SchemaObject(true, false);
     }
 
     /** An object that is closed against members of others too. */
     static SchemaObject closed() {
-        return new SchemaObject(false);
+        return new SchemaObject(false, false);
     }
 
-    SchemaObject required(String name, Object schema) {
+    /** An object that says what its members mean and asks nothing of them. */
+    static SchemaObject figures() {
+        return new SchemaObject(true, true);
+    }
+
+    /** A member that must be there. */
+    SchemaObject required(String name, Object schema, String meaning, Object... examples) {
         required.add(name);
-        return optional(name, schema);
+        members.put(name, described(schema, meaning, Optional.empty(), examples));
+        return this;
     }
 
-    SchemaObject optional(String name, Object schema) {
-        members.put(name, schema);
+    /** A member that may be left out. */
+    SchemaObject optional(String name, Object schema, String meaning, LeftOut leftOut, Object... examples) {
+        members.put(name, described(schema, meaning + LEFT_OUT + leftOut.words() + ".", leftOut.value(), examples));
         return this;
+    }
+
+    /** A member that is written and read back as it stands; nobody has to give it. */
+    SchemaObject figure(String name, Object schema, String meaning, Object... examples) {
+        members.put(name, described(schema, meaning, Optional.empty(), examples));
+        return this;
+    }
+
+    /** The member that says which members there are; it is described where it is asked for. */
+    SchemaObject saying(String name) {
+        required.add(name);
+        members.put(name, true);
+        return this;
+    }
+
+    /** Says what the object is. */
+    SchemaObject meaning(String words) {
+        meaning = words;
+        return this;
+    }
+
+    /** Puts a description before a schema, and what follows from it behind. */
+    static Map<String, Object> described(Object schema, String description, Optional<Object> standsFor,
+            Object... examples) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("description", description);
+        Map<?, ?> plain = schema instanceof SchemaObject object ? object.schema() : (Map<?, ?>) schema;
+        if (plain instanceof LinkedHashMap) {
+            plain.forEach((key, value) -> all.put(key.toString(), value));
+        } else {
+            new TreeMap<>(plain).forEach((key, value) -> all.put(key.toString(), value));
+        }
+        all.put("description", description);
+        standsFor.ifPresent(value -> all.put("default", value));
+        if (examples.length > 0) {
+            all.put("examples", List.of(examples));
+        }
+        return all;
     }
 
     SchemaObject rule(String keyword, Object value) {
@@ -44,22 +101,34 @@ final class SchemaObject {
     /** Returns the same object at the top of a document, with its head. */
     SchemaObject withHead(DocumentFormat format) {
         SchemaObject whole = object()
-                .required("format", SchemaText.oneOf(List.of(format.word())))
-                .required("version", SchemaText.version(format));
+                .required("format", SchemaText.oneOf(List.of(format.word())), "Says which document this is.",
+                        format.word())
+                .required("version", SchemaText.version(format),
+                        "Says by which version of the format it was written.", format.version());
         boolean named = members.containsKey("writtenBy");
         if (!named) {
-            whole.optional("writtenBy", SchemaText.writtenBy());
+            whole.optional("writtenBy", SchemaText.writtenBy(), "The program that wrote the document.",
+                    LeftOut.then("it is not known"));
         }
         whole.members.putAll(members);
         whole.required.addAll(required);
         whole.rules.putAll(rules);
+        whole.meaning = meaning;
         return whole;
     }
 
     Map<String, Object> schema() {
         Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "object");
+        if (!meaning.isEmpty()) {
+            schema.put("description", meaning);
+        }
+        if (!annotating) {
+            schema.put("type", "object");
+        }
         schema.put("properties", members);
+        if (annotating) {
+            return schema;
+        }
         if (!required.isEmpty()) {
             schema.put("required", required);
         }

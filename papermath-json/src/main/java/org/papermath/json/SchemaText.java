@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -75,8 +76,8 @@ final class SchemaText {
 
     private static Object definition(String name) {
         return switch (name) {
-            case "text" -> Map.of("type", "string", "pattern", INK);
-            case "note" -> Map.of("type", "string");
+            case "text" -> plain("A text with something in it.", Map.of("type", "string", "pattern", INK));
+            case "note" -> plain("A text of any number of lines.", Map.of("type", "string"));
             case "day" -> day();
             case "air" -> DocumentSchemas.air();
             case "fibre" -> DocumentSchemas.fibre();
@@ -84,21 +85,35 @@ final class SchemaText {
             case "inline-recipe" -> DocumentSchemas.recipe();
             case "inline-studio" -> StudioSchemas.studio();
             default -> Kinds.all().stream().filter(kind -> slug(kind.name()).equals(name)).findFirst()
-                    .map(SchemaText::kind).orElseGet(() -> reading(name));
+                    .map(SchemaText::kind)
+                .or(() -> Optional.ofNullable(PlanSchemas.definition(name)))
+                .orElseGet(() -> reading(name));
         };
     }
 
     private static Object reading(String name) {
         Kind<?> of = Kinds.all().stream().filter(kind -> name.equals(slug("reading of " + kind.name()))).findFirst()
                 .orElseThrow(() -> new IllegalStateException("no definition of " + name));
-        return SchemaObject.object().required("read", quantity(of)).required("error", quantity(of))
-                .optional("on", ref("day"));
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("title", "reading of " + of.name());
+        String unit = of.codes().get(0);
+        schema.putAll(SchemaObject.object()
+                .meaning("What an instrument showed, with how far off it may be.")
+                .required("read", quantity(of), "What it showed.", "50 " + unit)
+                .required("error", quantity(of), "How far off that may be, up or down.", "1 " + unit)
+                .optional("on", ref("day"), "The day it was read.", LeftOut.then("the day of the record"),
+                        "2027-01-05").schema());
+        return schema;
     }
 
     private static Object day() {
         // The length keeps out a line break at the end, before which some engines find the end too.
-        return Map.of("type", "string", "maxLength", 10, "pattern",
-                "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$");
+        return plain("A day of the calendar: year, month and day.", Map.of("type", "string", "maxLength", 10, "pattern",
+                "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"));
+    }
+
+    private static Object plain(String description, Map<String, Object> schema) {
+        return SchemaObject.described(schema, description, Optional.empty());
     }
 
     /** Returns the name as it can stand in a reference. */
@@ -169,26 +184,31 @@ final class SchemaText {
     }
 
     static SchemaObject writtenBy() {
-        return SchemaObject.object().required("program", text()).required("version", text());
+        return SchemaObject.object()
+                .required("program", text(), "Its name.", "studio notebook")
+                .required("version", text(), "Its version.", "2.1");
     }
 
     static Object referenceOr(Object inline) {
-        return anyOf(SchemaObject.object().required("ref", text()), inline);
+        return anyOf(SchemaObject.object().required("ref", text(), "The file it stands in, from the folder of this"
+                + " document on. It cannot lead out of that folder.", "tide-grey.json"), inline);
     }
 
     /** An object whose members follow from one word. */
-    static Map<String, Object> byWord(String member, Map<String, SchemaObject> schemas) {
+    static Map<String, Object> byWord(String member, String meaning, Map<String, SchemaObject> schemas) {
         List<Object> cases = new ArrayList<>();
         schemas.forEach((word, schema) -> {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("if", Map.of("properties", Map.of(member, Map.of("const", word))));
-            one.put("then", schema.required(member, true));
+            one.put("then", schema.saying(member));
             cases.add(one);
         });
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "object");
         schema.put("required", List.of(member));
-        schema.put("properties", Map.of(member, Map.of("enum", List.copyOf(schemas.keySet()))));
+        List<String> words = List.copyOf(schemas.keySet());
+        schema.put("properties", Map.of(member,
+                SchemaObject.described(Map.of("enum", words), meaning, Optional.empty(), words.get(0))));
         schema.put("allOf", cases);
         return schema;
     }
@@ -200,13 +220,26 @@ final class SchemaText {
         text.put("maxLength", 100);
         text.put("pattern", pattern(kind));
         forms.add(text);
-        forms.add(SchemaObject.closed().required("value", Map.of("type", "number"))
-                .required("unit", oneOf(kind.spellings())));
+        String unit = kind.codes().get(0);
+        forms.add(SchemaObject.closed().required("value", Map.of("type", "number"), "The number.", 1)
+                .required("unit", oneOf(kind.spellings()), "Its unit.", unit));
         if (kind == (Kind<?>) Kinds.GRAMMAGE) {
-            forms.add(SchemaObject.closed().required("weight", quantity(Kinds.MASS)).required("sheet", sides())
-                    .optional("count", count(1, 100_000)));
+            forms.add(ream());
         }
-        return Map.of("anyOf", forms);
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("title", kind.name());
+        schema.put("description", "A number and its unit, one of: " + String.join(", ", kind.codes()) + ".");
+        schema.put("anyOf", forms);
+        return schema;
+    }
+
+    private static SchemaObject ream() {
+        return SchemaObject.closed()
+                .meaning("A grammage said as the weight of a ream.")
+                .required("weight", quantity(Kinds.MASS), "What the ream weighs.", "80 lb")
+                .required("sheet", sides(), "The two sides of the sheets it is reckoned on.", List.of("20 in", "26 in"))
+                .optional("count", count(1, 100_000), "How many sheets are in it.",
+                        LeftOut.then("the document is not read, and what the usual counts would give is said"), 500);
     }
 
     /** A unit that begins with a digit needs a blank before it, or the digit belongs to the number. */

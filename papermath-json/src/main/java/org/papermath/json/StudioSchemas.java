@@ -13,32 +13,73 @@ final class StudioSchemas {
     }
 
     static SchemaObject studio() {
-        return SchemaObject.object()
-                .required("name", SchemaText.text())
-                .optional("beater", named().required("trough", SchemaText.quantity(Kinds.VOLUME))
-                        .required("ratedLoad", SchemaText.quantity(Kinds.MASS)))
-                .optional("vat", named().required("volume", SchemaText.quantity(Kinds.VOLUME))
-                        .optional("temperature", SchemaText.quantity(Kinds.TEMPERATURE)))
-                .optional("moulds", many(mould()))
-                .optional("press", press())
-                .optional("felts", SchemaObject.object().required("size", SchemaText.sides())
-                        .required("grammage", SchemaText.quantity(Kinds.GRAMMAGE))
-                        .required("count", SchemaText.count(2, EquipmentMapping.MANY)))
-                .optional("dryers", many(dryer()))
-                .optional("room", SchemaText.ref("air"))
-                .optional("onHand", many(SchemaObject.object().required("fibre", SchemaText.ref("fibre"))
-                        .required("ovenDry", SchemaText.quantity(Kinds.MASS))))
-                .optional("scaleStep", SchemaText.quantity(Kinds.MASS))
-                .optional("fineScaleStep", SchemaText.quantity(Kinds.MASS))
-                .optional("jugStep", SchemaText.quantity(Kinds.VOLUME))
-                .optional("workingDay", SchemaText.quantity(Kinds.TIME))
-                .optional("customaryUnits", SchemaText.flag())
-                .optional("edition", SchemaText.text())
-                .optional("assumptions", many(assumption()));
+        SchemaObject studio = SchemaObject.object()
+                .meaning("A studio: what it has, and what it knows. What it has not got is left out.")
+                .required("name", SchemaText.text(), "What the studio is called.", "a one-room studio");
+        equipment(studio);
+        habits(studio);
+        return studio;
     }
 
-    private static SchemaObject named() {
-        return SchemaObject.object().required("name", SchemaText.text());
+    private static void equipment(SchemaObject studio) {
+        studio.optional("beater", named("the big beater").meaning("The beater.")
+                        .required("trough", SchemaText.quantity(Kinds.VOLUME), "What its trough holds.", "45 L")
+                        .required("ratedLoad", SchemaText.quantity(Kinds.MASS), "The oven-dry fibre it is built for.",
+                                "900 g"),
+                        "The beater.", LeftOut.then("a recipe with a beating time has that stage not done"))
+                .optional("vat", named("the oak vat").meaning("The vat.")
+                        .required("volume", SchemaText.quantity(Kinds.VOLUME), "What is in it when it is worked.", "70 L")
+                        .optional("temperature", SchemaText.quantity(Kinds.TEMPERATURE),
+                                "The temperature of the stock, 5 to 60 °C.", LeftOut.is("20 Cel", "20 °C"), "24 Cel"),
+                        "The vat.", LeftOut.then("each sheet is poured, with its own measure of stock"))
+                .optional("moulds", many(mould()), "The moulds, each with its deckle; no name twice.",
+                        LeftOut.is(List.of(), "for every piece a deckle to make is planned"))
+                .optional("press", press(), "The press.",
+                        LeftOut.then("no load is planned, and the plan says how to do without"))
+                .optional("felts", SchemaObject.object().meaning("The felts, all alike.")
+                        .required("size", SchemaText.sides(), "The two sides of a felt.", List.of("450 mm", "620 mm"))
+                        .required("grammage", SchemaText.quantity(Kinds.GRAMMAGE), "What a dry felt weighs on its area.",
+                                "500 g/m2")
+                        .required("count", SchemaText.count(2, EquipmentMapping.MANY), "How many there are.", 25),
+                        "The felts.", LeftOut.then("posts are not planned"))
+                .optional("dryers", many(dryer()), "What it dries with, the usual one first; no name twice.",
+                        LeftOut.is(List.of(), "drying is not planned"))
+                .optional("room", SchemaText.ref("air"), "The air of the room.",
+                        LeftOut.is(air(), "20 °C and 55 %"))
+                .optional("onHand", many(SchemaObject.object().meaning("Fibre in store.")
+                        .required("fibre", SchemaText.ref("fibre"), "The fibre, each once.", "abaca")
+                        .required("ovenDry", SchemaText.quantity(Kinds.MASS), "How much there is, oven-dry.", "400 g")),
+                        "Fibre in store, which is used before any is bought.", LeftOut.is(List.of(), "none"));
+    }
+
+    private static Map<String, Object> air() {
+        Map<String, Object> air = new LinkedHashMap<>();
+        air.put("temperature", "20 Cel");
+        air.put("humidity", "55 %");
+        return air;
+    }
+
+    private static void habits(SchemaObject studio) {
+        studio.optional("scaleStep", SchemaText.quantity(Kinds.MASS), "The step of the scale for fibre, 1 mg to 1 kg.",
+                        LeftOut.is("1 g", "1 g"), "5 g")
+                .optional("fineScaleStep", SchemaText.quantity(Kinds.MASS),
+                        "The step of the scale for additives, 1 mg to 1 kg.", LeftOut.is("0.1 g", "0.1 g"), "0.01 g")
+                .optional("jugStep", SchemaText.quantity(Kinds.VOLUME), "The step of the measuring jug, 0.1 mL to 10 L.",
+                        LeftOut.is("10 mL", "10 mL"), "50 mL")
+                .optional("workingDay", SchemaText.quantity(Kinds.TIME), "The working hours of a day, 0.5 to 24 h.",
+                        LeftOut.is("6 h", "6 h"), "7 h")
+                .optional("customaryUnits", SchemaText.flag(),
+                        "Whether the making card shows US customary units beside the metric ones.",
+                        LeftOut.is(false, "metric units only"), true)
+                .optional("edition", SchemaText.text(), "The edition of the table of assumptions it plans with.",
+                        LeftOut.then("the newest the library has"), "2026-11")
+                .optional("assumptions", many(assumption()), "What the studio knows better than the table.",
+                        LeftOut.is(List.of(), "the values of the table"));
+    }
+
+    private static SchemaObject named(String example) {
+        return SchemaObject.object().required("name", SchemaText.text(),
+                "What it is called; values of your own can be kept for it. Without the signs [ ] and @.", example);
     }
 
     private static Object many(Object item) {
@@ -46,43 +87,74 @@ final class StudioSchemas {
     }
 
     private static SchemaObject mould() {
-        return named().required("opening", SchemaText.sides()).optional("split", SchemaObject.object()
-                .required("across", SchemaText.count(1, 100))
-                .required("along", SchemaText.count(1, 100))
-                .required("strip", SchemaText.quantity(Kinds.LENGTH)));
+        return SchemaObject.object().meaning("A mould with its deckle.")
+                .required("name", SchemaText.text(), "What it is called.", "octavo")
+                .required("opening", SchemaText.sides(), "The two sides inside the deckle.", List.of("240 mm", "310 mm"))
+                .optional("split", SchemaObject.object().meaning("How strips split the deckle into several openings.")
+                        .required("across", SchemaText.count(1, 100), "How many openings lie side by side.", 1)
+                        .required("along", SchemaText.count(1, 100), "How many lie one behind the other.", 2)
+                        .required("strip", SchemaText.quantity(Kinds.LENGTH), "How wide a strip is.", "12 mm"),
+                        "How the deckle is split, for several sheets at one dip.", LeftOut.then("one opening"));
     }
 
     private static SchemaObject press() {
-        return named().required("jack", SchemaText.quantity(Kinds.FORCE))
-                .required("platen", SchemaText.sides())
-                .optional("parts", many(named().required("rating", SchemaText.quantity(Kinds.FORCE))))
-                .optional("daylight", SchemaText.quantity(Kinds.LENGTH));
+        return named("the long press").meaning("The press.")
+                .required("jack", SchemaText.quantity(Kinds.FORCE), "The rated force of its jack or screw.",
+                        "20 tonf_us", "180 kN")
+                .required("platen", SchemaText.sides(), "The two sides of the platen.", List.of("450 mm", "600 mm"))
+                .optional("parts", many(SchemaObject.object().meaning("A part that bears the load.")
+                        .required("name", SchemaText.text(), "What it is called; \"jack\" is taken.", "frame")
+                        .required("rating", SchemaText.quantity(Kinds.FORCE), "The force it is rated for.", "15 tonf_us")),
+                        "Other parts with a rating; the weakest one sets the limit.",
+                        LeftOut.is(List.of(), "the jack alone sets the limit"))
+                .optional("daylight", SchemaText.quantity(Kinds.LENGTH), "The height a post may have.",
+                        LeftOut.then("the height of a post is not looked at"), "300 mm");
     }
 
     private static Object dryer() {
-        Object many = SchemaText.count(1, EquipmentMapping.MANY);
         Map<String, SchemaObject> kinds = new LinkedHashMap<>();
-        kinds.put(EquipmentMapping.FAN_STACK, named().required("capacity", many)
-                .required("freeAirFlow", SchemaText.quantity(Kinds.VOLUME_FLOW)));
-        kinds.put(EquipmentMapping.BOARDS, named().required("capacity", many));
-        kinds.put(EquipmentMapping.LOFT, named().required("capacity", many).required("sheetsInSpur", many));
-        kinds.put(EquipmentMapping.BLOTTERS, named().required("capacity", many));
-        return SchemaText.byWord("kind", kinds);
+        kinds.put(EquipmentMapping.FAN_STACK, holding("drying box")
+                .meaning("Sheets between blotters and fluted boards, with a fan that blows through.")
+                .required("freeAirFlow", SchemaText.quantity(Kinds.VOLUME_FLOW), "The air the fan moves with no stack"
+                        + " before it.", "400 m3/h"));
+        kinds.put(EquipmentMapping.BOARDS, holding("the boards")
+                .meaning("Boards, panes or walls the wet sheets are brushed on."));
+        kinds.put(EquipmentMapping.LOFT, holding("the loft").meaning("Lines or ropes the sheets hang on.")
+                .required("sheetsInSpur", SchemaText.count(1, EquipmentMapping.MANY),
+                        "How many sheets hang together, as one spur.", 4));
+        kinds.put(EquipmentMapping.BLOTTERS, holding("the blotters")
+                .meaning("Sheets between blotters that are changed by hand."));
+        return SchemaText.byWord("kind", "How it dries. The word says which members there are.", kinds);
+    }
+
+    private static SchemaObject holding(String example) {
+        return named(example).required("capacity", SchemaText.count(1, EquipmentMapping.MANY),
+                "How many sheets it takes at once.", 24);
     }
 
     private static Object assumption() {
         Object value = SchemaText.anyOf(Map.of("type", "number"), SchemaText.text());
-        return SchemaObject.object()
-                .required("id", SchemaText.text())
-                .optional("fibre", SchemaText.text())
-                .optional("subject", SchemaText.text())
-                .optional("at", SchemaText.text())
-                .required("value", value)
-                .optional("low", value)
-                .optional("high", value)
-                .optional("unit", SchemaText.text())
-                .optional("basis", SchemaText.words(List.of(Basis.values()), Basis::word))
-                .optional("source", SchemaText.text())
+        return SchemaObject.object().meaning("A value of the studio's own.")
+                .required("id", SchemaText.text(), "The id it has in the table of assumptions.", "beating.rate")
+                .optional("fibre", SchemaText.text(), "The fibre it holds for. Not together with subject.",
+                        LeftOut.then("it holds for every fibre"), "cotton-rag")
+                .optional("subject", SchemaText.text(),
+                        "What else it holds for: a recipe, a group of fibres, an additive.",
+                        LeftOut.then("it holds for all"), "tide grey")
+                .optional("at", SchemaText.text(), "The beater, vat, press or dryer it holds at, by its name.",
+                        LeftOut.then("it holds at all"), "the big beater")
+                .required("value", value, "The likely value: a text with a unit, or a number in the unit of the table.",
+                        "0.12 1/h", 0.12)
+                .optional("low", value, "The value it is below in one case of twenty. Together with high.",
+                        LeftOut.then("the value has no band"), "0.1 1/h")
+                .optional("high", value, "The value it is above in one case of twenty. Together with low.",
+                        LeftOut.then("the value has no band"), "0.15 1/h")
+                .optional("unit", SchemaText.text(), "The unit of the table, said once more; any other is refused.",
+                        LeftOut.then("the unit of the table"), "1/h")
+                .optional("basis", SchemaText.words(List.of(Basis.values()), Basis::word), "How it is known.",
+                        LeftOut.is("given", "given"), "measured here")
+                .optional("source", SchemaText.text(), "Where it comes from, in words.",
+                        LeftOut.is("given by the user", "\"given by the user\""), "five loads of May, read on the tester")
                 .rule("dependentRequired", Map.of("low", List.of("high"), "high", List.of("low")))
                 .rule("not", Map.of("required", List.of("fibre", "subject")));
     }
