@@ -139,10 +139,20 @@ final class PlanSchemas {
 
     private static SchemaObject fibre() {
         return SchemaObject.figures().meaning("One fibre to weigh.")
-                .figure("fibre", any(), "The fibre, as in a recipe.", "cotton-rag")
+                .figure("fibre", own(), "The fibre, as in a recipe: its id, or in full if it is one of your own.",
+                        "cotton-rag")
                 .figure("ovenDry", of(Kinds.MASS), "Oven-dry, what is in store with it.", "1089 g")
                 .figure("fromHand", of(Kinds.MASS), "Oven-dry, taken from what is in store.", "0 g")
                 .figure("asBought", of(Kinds.MASS), "What to weigh of bought fibre, for all loads.", "1182 g");
+    }
+
+    private static SchemaObject own() {
+        return SchemaObject.figures().meaning("A fibre of your own.")
+                .figure("id", any(), "The id values of your own are kept under.", "garden-reed")
+                .figure("name", any(), "What it is called.", "garden reed")
+                .figure("class", any(), "The part of the plant it comes from.", "grass")
+                .figure("kin", Map.of("title", "texts"), "Whose values may stand in for it, the nearest first.",
+                        List.of("straw", "kraft"));
     }
 
     private static SchemaObject beating() {

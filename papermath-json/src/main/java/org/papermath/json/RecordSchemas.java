@@ -59,7 +59,7 @@ final class RecordSchemas {
         Map<String, SchemaObject> kinds = new LinkedHashMap<>();
         for (Kind<?> kind : Kinds.all()) {
             String unit = kind.codes().get(0);
-            kinds.put(kind.name(), SchemaObject.object()
+            kinds.put(kind.name(), SchemaObject.object().meaning("A figure of the kind " + kind.name() + ".")
                     .required("figure", SchemaText.text(), "The name of the figure.", "sheet.oven-dry")
                     .required("value", SchemaText.quantity(kind), "What was planned.",
                             unit.equals("1") ? "1" : "1 " + unit));

@@ -99,8 +99,8 @@ final class SchemaText {
         String unit = of.codes().get(0);
         schema.putAll(SchemaObject.object()
                 .meaning("What an instrument showed, with how far off it may be.")
-                .required("read", quantity(of), "What it showed.", "50 " + unit)
-                .required("error", quantity(of), "How far off that may be, up or down.", "1 " + unit)
+                .required("read", quantity(of), "What it showed.", "2 " + unit)
+                .required("error", quantity(of), "How far off that may be, up or down.", "0.1 " + unit)
                 .optional("on", ref("day"), "The day it was read.", LeftOut.then("the day of the record"),
                         "2027-01-05").schema());
         return schema;
@@ -190,7 +190,8 @@ final class SchemaText {
     }
 
     static Object referenceOr(Object inline) {
-        return anyOf(SchemaObject.object().required("ref", text(), "The file it stands in, from the folder of this"
+        return anyOf(SchemaObject.object().meaning("A reference to a document in another file.")
+                .required("ref", text(), "The file it stands in, from the folder of this"
                 + " document on. It cannot lead out of that folder.", "tide-grey.json"), inline);
     }
 
