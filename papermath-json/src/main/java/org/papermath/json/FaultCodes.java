@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * The codes of the faults the reader itself finds. Faults of quantities keep the code of the refusal they come from,
@@ -137,5 +138,15 @@ public final class FaultCodes {
      */
     public static List<String> seenByTheReaderOnly() {
         return READER_ONLY;
+    }
+
+    /**
+     * Returns what each code means: those of the reader, and those of the refusals a document can lead to. A code keeps
+     * its meaning; new ones may come.
+     *
+     * @return an unmodifiable map from the code to a sentence, alike ones together
+     */
+    public static Map<String, String> meanings() {
+        return FaultTable.MEANINGS;
     }
 }

@@ -19,8 +19,11 @@ import org.papermath.record.BatchRecord;
  * refused with a {@link org.papermath.quantity.Refused}.
  *
  * <pre>{@code
- * Document<OrderDocument> read = PapermathDocuments.readOrder(Path.of("midwinter-concert.json"));
+ * Document<OrderDocument> read = PapermathDocuments.readOrder(folder.resolve("order.json"));
  * MakingPlan plan = MakingPlan.of(read.value().order(), read.value().studio());
+ * out.println(plan.card());
+ * String text = PapermathDocuments.writePlan(plan, "studio notebook", "2.1");
+ * DocumentFiles.save(folder.resolve("plan.json"), text);
  * }</pre>
  */
 public final class PapermathDocuments {

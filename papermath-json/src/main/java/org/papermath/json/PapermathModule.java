@@ -45,11 +45,14 @@ import tools.jackson.databind.ser.Serializers;
  * Teaches Jackson the quantities of the library, for documents of one's own. Fails at the first fault.
  *
  * <pre>{@code
- * record Swatch(String name, Amount<Grammage> grammage) {}
+ * record Swatch(String name, Amount<Grammage> grammage, Amount<Length> side) {
+ * }
  *
  * JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).build();
- * mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260)));
- * // {"name":"tide grey","grammage":"260 g/m2"}
+ * String text = mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260), Amounts.mm(105)));
+ * out.println(text); // {"name":"tide grey","grammage":"260 g/m2","side":"105 mm"}
+ * Swatch swatch = mapper.readValue(text.replace("105 mm", "4.5 in"), Swatch.class);
+ * out.println(swatch.side().to("mm")); // 114.3 mm
  * }</pre>
  *
  * <p>An {@code Amount<Q>} or {@code Quantity<Q>} is written as {@code "260 g/m2"} and read from that, from

@@ -18,9 +18,9 @@ import org.papermath.quantity.PapermathException;
  * A plan as it was written: what it was made from, and the figures it gave then. Immutable.
  *
  * <pre>{@code
- * PlanDocument then = PapermathDocuments.readPlan(Path.of("concert-plan.json")).value();
+ * PlanDocument then = PapermathDocuments.readPlan(folder.resolve("plan.json")).value();
  * for (PlanDocument.Moved one : then.moved()) {
- *     System.out.println(one.pointer() + ": " + one.before() + ", now " + one.after());
+ *     out.println(one.pointer() + ": " + one.before() + ", now " + one.after());
  * }
  * }</pre>
  */

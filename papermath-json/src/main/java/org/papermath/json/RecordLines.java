@@ -22,8 +22,9 @@ import org.papermath.record.BatchRecord;
  *
  * <pre>{@code
  * RecordLines.Progress all = RecordLines.reader()
- *         .reportingEvery(10_000, soFar -> System.out.println(soFar.records() + " records"))
- *         .read(Path.of("batches.jsonl"), one -> use(one.value()), bad -> System.out.println(bad.getMessage()));
+ *         .reportingEvery(10_000, soFar -> out.println(soFar.records() + " records"))
+ *         .read(folder.resolve("batches.jsonl"), one -> batches.add(one.value()),
+ *                 bad -> out.println(bad.getMessage()));
  * }</pre>
  *
  * <p>A line that cannot be read is handed over with its number and the rest is read on, unless

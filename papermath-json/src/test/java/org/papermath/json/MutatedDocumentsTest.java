@@ -118,6 +118,7 @@ class MutatedDocumentsTest {
         assertThat(slowest).isLessThan(SECOND);
         assertThat(late).isLessThan(early + 10_000_000);
         assertThat(codes).hasSizeGreaterThan(20);
+        assertThat(FaultCodes.meanings()).containsKeys(codes.toArray(String[]::new));
         assertThat(read).isPositive();
     }
 

@@ -138,6 +138,7 @@ class SchemaTest {
     private static void judge(String name, Case one, Map<String, Integer> refused, Map<String, Integer> accepted,
             List<String> quarrels) {
         List<String> codes = read(name, one.document());
+        assertThat(FaultCodes.meanings().keySet()).containsAll(codes);
         boolean valid = isValid(name, one.document());
         boolean structural = codes.stream().anyMatch(code -> !FaultCodes.seenByTheReaderOnly().contains(code));
         if (codes.isEmpty() && !valid) {
