@@ -35,7 +35,7 @@ class ReadmeTest {
     @Test
     void theProgramCompilesAndGivesWhatItsCommentsSay() {
         List<String> programs = Pages.blocks("README.md", "java");
-        assertThat(programs).hasSize(1);
+        assertThat(programs).hasSize(2);
         int checked = 0;
         try (Shell shell = new Shell()) {
             shell.run(programs.get(0));
@@ -49,6 +49,13 @@ class ReadmeTest {
             }
         }
         assertThat(checked).isEqualTo(3);
+    }
+
+    @Test
+    void theLinesForDocumentsAreTheOnesTheGuideCompiles() {
+        String shown = Pages.blocks("README.md", "java").get(1);
+        assertThat(Pages.text("papermath-json/src/test/java/org/papermath/json/Guide.java").replaceAll("\\s+", ""))
+                .contains(shown.replaceAll("\\s+", ""));
     }
 
     @Test

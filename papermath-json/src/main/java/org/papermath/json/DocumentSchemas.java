@@ -214,7 +214,7 @@ final class DocumentSchemas {
     }
 
     static Object air() {
-        return SchemaObject.object().meaning("Air.")
+        return SchemaObject.object().meaning("Air, by its temperature and its humidity.")
                 .required("temperature", SchemaText.quantity(Kinds.TEMPERATURE), "Its temperature.", "18 Cel", "64 degF")
                 .required("humidity", SchemaText.quantity(Kinds.RELATIVE_HUMIDITY), "Its relative humidity.", "58 %")
                 .optional("pressure", SchemaText.quantity(Kinds.AIR_PRESSURE), "Its pressure.",

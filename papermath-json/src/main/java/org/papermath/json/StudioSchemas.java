@@ -26,22 +26,22 @@ final class StudioSchemas {
                         .required("trough", SchemaText.quantity(Kinds.VOLUME), "What its trough holds.", "45 L")
                         .required("ratedLoad", SchemaText.quantity(Kinds.MASS), "The oven-dry fibre it is built for.",
                                 "900 g"),
-                        "The beater.", LeftOut.then("a recipe with a beating time has that stage not done"))
+                        "The beater, with a trough its stock turns over in.", LeftOut.then("a recipe with a beating time has that stage not done"))
                 .optional("vat", named("the oak vat").meaning("The vat.")
                         .required("volume", SchemaText.quantity(Kinds.VOLUME), "What is in it when it is worked.", "70 L")
                         .optional("temperature", SchemaText.quantity(Kinds.TEMPERATURE),
                                 "The temperature of the stock, 5 to 60 °C.", LeftOut.is("20 Cel", "20 °C"), "24 Cel"),
-                        "The vat.", LeftOut.then("each sheet is poured, with its own measure of stock"))
+                        "The vat the sheets are dipped from.", LeftOut.then("each sheet is poured, with its own measure of stock"))
                 .optional("moulds", many(mould()), "The moulds, each with its deckle; no name twice.",
                         LeftOut.is(List.of(), "for every piece a deckle to make is planned"))
-                .optional("press", press(), "The press.",
+                .optional("press", press(), "The press the posts are pressed in.",
                         LeftOut.then("no load is planned, and the plan says how to do without"))
                 .optional("felts", SchemaObject.object().meaning("The felts, all alike.")
                         .required("size", SchemaText.sides(), "The two sides of a felt.", List.of("450 mm", "620 mm"))
                         .required("grammage", SchemaText.quantity(Kinds.GRAMMAGE), "What a dry felt weighs on its area.",
                                 "500 g/m2")
                         .required("count", SchemaText.count(2, EquipmentMapping.MANY), "How many there are.", 25),
-                        "The felts.", LeftOut.then("posts are not planned"))
+                        "The felts sheets are couched on, all alike.", LeftOut.then("posts are not planned"))
                 .optional("dryers", many(dryer()), "What it dries with, the usual one first; no name twice.",
                         LeftOut.is(List.of(), "drying is not planned"))
                 .optional("room", SchemaText.ref("air"), "The air of the room.",

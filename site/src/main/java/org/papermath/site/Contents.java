@@ -10,14 +10,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
+import org.papermath.json.DocumentReader;
+import org.papermath.json.FaultCodes;
 import org.papermath.json.OrderDocument;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
+import org.papermath.json.RecordLines;
 import org.papermath.mould.FormingLayout;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.Caution;
@@ -47,6 +52,7 @@ import org.papermath.shape.SvgDrawing;
 record Contents(Map<String, String> figures, Map<String, String> blocks, Map<String, String> pictures) {
     private static final String SAMPLE = "examples/src/main/resources/org/papermath/examples/midwinter-concert/";
     private static final String PIECE = "programme";
+    private static final Pattern LINES = Pattern.compile("(?s) *// guide: ([a-z-]+)\n(.*?) *// end\n");
 
     /** Runs the library for everything the pages show. */
     static Contents of(Path top) throws IOException {
@@ -54,10 +60,14 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         MakingPlan plan = MakingPlan.of(sample.order(), sample.studio());
         Map<String, String> blocks = new LinkedHashMap<>();
         blocks.put("card", "<pre><code>" + escape(plan.card().toString()) + "</code></pre>");
-        blocks.put("order-json", "<pre><code>" + escape(Files.readString(top.resolve(SAMPLE + "order.json"))) + "</code></pre>");
-        blocks.put("recipe-json",
-                "<pre><code>" + escape(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))) + "</code></pre>");
-        blocks.put("studio-json", "<pre><code>" + escape(Files.readString(top.resolve(SAMPLE + "studio.json"))) + "</code></pre>");
+        blocks.put("order-json", code(Files.readString(top.resolve(SAMPLE + "order.json"))));
+        blocks.put("recipe-json", code(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))));
+        blocks.put("studio-json", code(Files.readString(top.resolve(SAMPLE + "studio.json"))));
+        blocks.put("record-json", code(Files.readString(top.resolve(SAMPLE + "record.json"))));
+        blocks.put("plan-json", code(beginning(PapermathDocuments.writePlan(plan, "studio notebook", "2.1"))));
+        PapermathSchemas.names().forEach(name -> blocks.put("members-of-" + name, MemberTables.of(name)));
+        blocks.put("faults", faults());
+        blocks.putAll(lines(top));
         blocks.put("assumptions", assumptions());
         blocks.put("assumptions-used", used(plan));
         blocks.put("sensitivity", sensitivity(plan));
@@ -71,6 +81,38 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         return new Contents(figures(plan), blocks, pictures(plan));
     }
 
+    private static String code(String text) {
+        return "<pre><code>" + escape(text) + "</code></pre>";
+    }
+
+    /** The head of a plan and the figures of its first batch, without what it was made from. */
+    private static String beginning(String plan) {
+        int order = plan.indexOf("\n  \"order\"");
+        int batches = plan.indexOf("\n  \"batches\"");
+        int stock = plan.indexOf("\n      \"stock\"", batches);
+        return plan.substring(0, order) + "\n  \"order\": …\n  \"studio\": …" + plan.substring(batches, stock) + "\n      …\n";
+    }
+
+    private static String faults() {
+        List<List<String>> rows = new ArrayList<>();
+        FaultCodes.meanings().forEach((code, meaning) -> rows.add(List.of("`" + code, meaning,
+                FaultCodes.seenByTheReaderOnly().contains(code) ? "the reader only"
+                        : code.equals(FaultCodes.RENAMED) ? "a note of the reader" : "both")));
+        return table(List.of("code", "what it means", "seen by"), rows);
+    }
+
+    /** The lines that are compiled and run by the tests of the json module, by their names. */
+    static Map<String, String> lines(Path top) throws IOException {
+        Map<String, String> blocks = new LinkedHashMap<>();
+        String source = Files.readString(top.resolve("papermath-json/src/test/java/org/papermath/json/Guide.java"))
+                .replace("\r\n", "\n");
+        Matcher part = LINES.matcher(source);
+        while (part.find()) {
+            blocks.put("lines-" + part.group(1), code(part.group(2).stripTrailing().stripIndent() + "\n"));
+        }
+        return blocks;
+    }
+
     private static Map<String, String> figures(MakingPlan plan) {
         Map<String, String> out = new LinkedHashMap<>();
         BatchPlan batch = plan.batches().get(0);
@@ -81,6 +123,9 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
             out.put("values-" + basis.word().replace(' ', '-'),
                     Long.toString(Assumptions.standard().all().stream().filter(one -> one.basis() == basis).count()));
         }
+        out.put("most-bytes", DocumentReader.MOST_BYTES / 1024 / 1024 + " MiB");
+        out.put("most-levels", Integer.toString(DocumentReader.MOST_LEVELS));
+        out.put("most-line-bytes", RecordLines.MOST_LINE_BYTES / 1024 / 1024 + " MiB");
         out.put("used", Integer.toString(plan.assumptionsUsed().size()));
         out.put("used-uncalibrated",
                 Long.toString(plan.assumptionsUsed().stream().filter(one -> one.basis().isUncalibrated()).count()));

@@ -29,7 +29,10 @@ public final class SiteBuilder {
 
     /** The pages in the order of the menu; the name of each is that of its Markdown and its HTML file. */
     private static final List<Page> PAGES = List.of(new Page("index", "Start here"), new Page("job", "The job, stage by stage"),
-            new Page("units", "Units, reams, formats"), new Page("documents", "Documents"), new Page("accuracy", "Accuracy"),
+            new Page("units", "Units, reams, formats"), new Page("documents", "Documents"), new Page("order", "Order", true),
+            new Page("recipe", "Recipe", true), new Page("studio", "Studio", true), new Page("record", "Record", true),
+            new Page("plan", "Plan", true), new Page("faults", "Faults", true), new Page("programs", "In a program", true),
+            new Page("accuracy", "Accuracy"),
             new Page("sources", "Sources"), new Page("assumptions", "Assumptions"), new Page("safety", "Safety"),
             new Page("words", "Words"), new Page("changes", "Changes"));
 
@@ -43,12 +46,17 @@ public final class SiteBuilder {
             nav{padding:1.5rem 1rem;border-right:1px solid var(--edge)}
             nav b{display:block;margin-bottom:.8rem;font-size:1.15rem}
             nav a{display:block;padding:.25rem .5rem;border-radius:.3rem;text-decoration:none}
+            nav a.inner{padding-left:1.4rem;font-size:.92em}
             nav a[aria-current]{background:var(--shade);color:var(--ink);font-weight:600}
             main{padding:1.5rem 2rem 4rem;min-width:0;overflow-wrap:break-word}
             main>p,main>ul,main>ol{max-width:46rem}
             a{color:var(--link)}
             h1{font-size:1.8rem;line-height:1.2;margin:.2rem 0 1rem}
             h2{font-size:1.3rem;margin:2.2rem 0 .6rem;border-bottom:1px solid var(--edge);padding-bottom:.2rem}
+            h3{font-size:1.05rem;margin:1.6rem 0 .4rem}
+            .members{width:100%;table-layout:fixed}
+            .c3{width:17%}.c4{width:19%}.c5{width:24%}.c6{width:29%}
+            .members td{overflow-wrap:anywhere}
             pre{background:var(--shade);padding:.8rem 1rem;overflow-x:auto;font-size:.82rem;line-height:1.4;border-radius:.3rem}
             code{font-family:ui-monospace,monospace;font-size:.9em}
             pre code{font-size:inherit}
@@ -59,14 +67,22 @@ public final class SiteBuilder {
             img{display:block;max-width:min(100%,46rem);max-height:36rem;width:auto;height:auto;background:#fff;border:1px solid var(--edge);padding:.5rem;margin:.5rem 0}
             @media (max-width:46rem){.frame{grid-template-columns:minmax(0,1fr)}
             nav{border-right:0;border-bottom:1px solid var(--edge);padding:1rem}
-            nav a{display:inline-block}main{padding:1rem}}
+            nav a,nav a.inner{display:inline-block;padding:.25rem .5rem;font-size:1em}main{padding:1rem}
+            .members,.members tbody,.members tr,.members td{display:block}.members thead{display:none}
+            .members tr{border-bottom:1px solid var(--edge);padding:.4rem 0}
+            .members td{border:0;padding:.1rem 0}.members td:empty{display:none}
+            .members td::before{content:attr(data-head) ": ";color:var(--soft)}
+            .members td:first-child::before{content:none}.members td:first-child{font-weight:600}}
             """;
 
     private SiteBuilder() {
     }
 
-    /** A page of the menu. */
-    record Page(String name, String title) {
+    /** A page of the menu; an inner one belongs to the one above it. */
+    record Page(String name, String title, boolean inner) {
+        Page(String name, String title) {
+            this(name, title, false);
+        }
     }
 
     /**
@@ -103,7 +119,7 @@ public final class SiteBuilder {
         String html = RENDERER.render(PARSER.parse(figures));
         String whole = BLOCK.matcher(html).replaceAll(found -> Matcher.quoteReplacement(
                 known(contents.blocks(), found.group(1), page)));
-        return whole.replace("<table>", "<div class=\"wide\"><table>").replace("</table>", "</table></div>");
+        return whole.replaceAll("<table([^>]*)>", "<div class=\"wide\"><table$1>").replace("</table>", "</table></div>");
     }
 
     private static String known(Map<String, String> all, String name, String page) {
@@ -121,7 +137,7 @@ public final class SiteBuilder {
         out.append("<div class=\"frame\">\n<nav aria-label=\"pages\"><b>papermath</b>\n");
         for (Page other : PAGES) {
             out.append("<a href=\"").append(other.name()).append(".html\"")
-                    .append(other.equals(page) ? " aria-current=\"page\"" : "").append('>').append(other.title()).append("</a>\n");
+                    .append(other.inner() ? " class=\"inner\"" : "").append(other.equals(page) ? " aria-current=\"page\"" : "").append('>').append(other.title()).append("</a>\n");
         }
         out.append("</nav>\n<main>\n").append(body).append("</main>\n</div>\n</body>\n</html>\n");
         return out.toString();

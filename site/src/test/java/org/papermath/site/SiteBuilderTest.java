@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,7 +17,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.json.FaultCodes;
+import org.papermath.json.PapermathDocuments;
+import org.papermath.json.PapermathSchemas;
 import org.papermath.plan.MakingCard;
+
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The pages that are written. */
 class SiteBuilderTest {
@@ -57,7 +65,7 @@ class SiteBuilderTest {
         for (SiteBuilder.Page page : SiteBuilder.pages()) {
             Matcher link = LINK.matcher(html(page.name()));
             while (link.find()) {
-                links.add(link.group(1));
+                links.add(link.group(1).startsWith("#") ? page.name() + ".html" + link.group(1) : link.group(1));
             }
         }
         assertThat(links).hasSizeGreaterThan(100);
@@ -85,6 +93,86 @@ class SiteBuilderTest {
         String page = html("index");
         assertThat(page).contains("MAKING CARD");
         assertThat(MakingCard.labels().stream().filter(page::contains).count()).isGreaterThan(30);
+    }
+
+    @Test
+    void everyMemberOfEverySchemaStandsOnThePageOfItsDocument() throws IOException {
+        int members = 0;
+        for (String name : PapermathSchemas.names()) {
+            // Recipes and studios inside others have pages of their own, and so has the order in a plan.
+            String page = html(name) + (name.equals("order") || name.equals("plan")
+                    ? html("recipe") + html("studio") + html("order") : "");
+            Set<String> all = new TreeSet<>();
+            members(JsonMapper.builder().build().readTree(PapermathSchemas.text(name)), all);
+            for (String member : all) {
+                assertThat(page).as(name).contains("<td data-head=\"member\"><code>" + member + "</code>");
+                members++;
+            }
+        }
+        assertThat(members).isGreaterThan(250);
+    }
+
+    /** Gathers the names of members, but for the two forms of a quantity, which are the same everywhere. */
+    private static void members(JsonNode schema, Set<String> all) {
+        if (schema.isObject() && schema.path("description").asString("").startsWith("A number and its unit, one of: ")) {
+            return;
+        }
+        schema.path("properties").properties().forEach(member -> {
+            if (member.getValue().has("description") && !member.getKey().equals("ref")) {
+                all.add(member.getKey());
+            }
+        });
+        schema.forEach(one -> members(one, all));
+    }
+
+    @Test
+    void everyRowOfMembersSaysWhatItIsAndHowItIsWritten() throws IOException {
+        int rows = 0;
+        for (String name : PapermathSchemas.names()) {
+            Matcher row = Pattern.compile("<tr><td data-head=\"member\">.*").matcher(html(name));
+            while (row.find()) {
+                assertThat(row.group()).contains("data-head=\"what it is\"").contains("data-head=\"how it is written\"")
+                        .doesNotContain("data-head=\"what it is\"></td>", "data-head=\"how it is written\"></td>",
+                                "data-head=\"if left out\"></td>");
+                rows++;
+            }
+        }
+        assertThat(rows).isGreaterThan(350);
+    }
+
+    @Test
+    void theExamplesOfThePagesAreRead() throws IOException {
+        Path folder = top().resolve("examples/src/main/resources/org/papermath/examples/midwinter-concert");
+        assertThat(PapermathDocuments.readOrder(folder.resolve("order.json")).value().order().pieces()).hasSize(3);
+        assertThat(PapermathDocuments.readRecipe(folder.resolve("tide-grey.json")).notes()).isEmpty();
+        assertThat(PapermathDocuments.readRecord(folder.resolve("record.json")).value().measurements()).hasSize(9);
+        String page = Files.readString(top().resolve("site/pages/studio.md")).replace("\r\n", "\n");
+        String own = page.substring(page.indexOf("```json\n") + 8, page.lastIndexOf("\n```"));
+        String studio = Files.readString(folder.resolve("studio.json"));
+        assertThat(PapermathDocuments.readStudio(studio.substring(0, studio.lastIndexOf('}')) + "," + own + "}").value()
+                .assumptions().own()).hasSize(1);
+    }
+
+    @Test
+    void everySchemaIsServedUnderTheIdThatIsSaid() throws IOException {
+        for (String name : PapermathSchemas.names()) {
+            assertThat(Files.readString(out.resolve(name + ".schema.json"))).isEqualTo(PapermathSchemas.text(name))
+                    .contains("\"$id\": \"urn:papermath:" + name + ":1.0\"");
+            assertThat(html("documents")).contains("<td><code>urn:papermath:" + name + ":1.0</code></td>");
+            assertThat(html(name)).contains("href=\"" + name + ".schema.json\"");
+        }
+    }
+
+    @Test
+    void everyFaultCodeAndAllLinesForEmbeddersAreShown() throws IOException {
+        String faults = html("faults").replace("<wbr>", "");
+        assertThat(FaultCodes.meanings()).hasSizeGreaterThan(60).allSatisfy((code, meaning) -> assertThat(faults)
+                .contains("<td><code>" + code + "</code></td><td>" + meaning + "</td>"));
+        String programs = html("programs");
+        assertThat(Contents.lines(top())).hasSizeGreaterThan(8).allSatisfy((name, block) -> {
+            assertThat(block).startsWith("<pre><code>").doesNotContain("guide:").doesNotStartWith("<pre><code> ");
+            assertThat(programs).contains(block);
+        });
     }
 
     @Test
