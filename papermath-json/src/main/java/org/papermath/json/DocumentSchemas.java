@@ -28,7 +28,8 @@ final class DocumentSchemas {
                         "midwinter concert")
                 .optional("due", SchemaText.ref("day"), "The day the parcel leaves the studio.",
                         LeftOut.then("the steps have their lengths and no days of the calendar"), "2027-01-22")
-                .optional("weighedIn", SchemaText.ref("air"), "The air in which grammage, size and thickness are meant.",
+                .optional("weighedIn", SchemaText.ref("air"),
+                        "The air in which grammage, size and thickness are meant.",
                         LeftOut.is(ordered("temperature", "23 Cel", "humidity", "50 %"),
                                 "the usual air of paper testing, 23 °C and 50 %"))
                 .required("recipes", SchemaText.list(1, Common.MANY,
@@ -75,12 +76,13 @@ final class DocumentSchemas {
 
     private static void wanted(SchemaObject piece) {
         LeftOut another = LeftOut.then("one of the other two says what to meet");
-        piece.required("name", SchemaText.text(), "What it is called.", "programme")
+        piece.required("name", SchemaText.text(), "What it is called; without the signs [ ] and @.", "programme")
                 .required("count", SchemaText.count(1, 100_000), "How many are ordered.", 70)
                 .required("recipe", SchemaText.text(), "The name of its recipe.", "tide grey")
                 .optional("size", SchemaText.anyOf(SchemaText.text(), SchemaText.sides(), format()),
                         "The finished flat size, before folding: the full name of a format, two sides of 5 mm to 5 m,"
-                                + " or a format of your own.",
+                                + " or a format of your own. Of envelopes only a diamond may have one: the side of"
+                                + " its square.",
                         LeftOut.then("an envelope takes its size from what goes in; every other piece needs it"),
                         "ISO A5", List.of("55 mm", "90 mm"))
                 .optional("grammage", SchemaText.quantity(Kinds.GRAMMAGE),
@@ -108,13 +110,14 @@ final class DocumentSchemas {
                         "How many trial sheets are pulled before the run.",
                         LeftOut.then("the habit of the studio, order.trial-sheets of the assumptions"), 3)
                 .optional("folds", SchemaText.count(0, 4),
-                        "How often it is folded in half, each time across its longer side.",
+                        "How often it is folded in half, each time across its longer side. Not of envelopes.",
                         LeftOut.is(0, "it stays flat"), 1)
                 .optional("edge", SchemaText.words(List.of(Piece.Edge.values()), Common::word),
                         "Whether the rim of the deckle stays on all sides, one piece to a sheet, or it is cut or torn"
                                 + " from a larger sheet.",
                         LeftOut.is("cut", "cut"), "deckle")
-                .optional("trim", length, "What is cut off each edge of the sheet, 0 to 100 mm.",
+                .optional("trim", length,
+                        "What is cut off each edge of the sheet, 0 to 100 mm. Not with a deckle edge.",
                         LeftOut.then("the habit of the studio, order.trim of the assumptions"), "4 mm")
                 .optional("gap", length, "How far pieces lie apart on one sheet, 0 to 100 mm.",
                         LeftOut.is("0 mm", "they touch"), "3 mm")
@@ -133,7 +136,8 @@ final class DocumentSchemas {
                         LeftOut.then("it is no envelope"), "side seam")
                 .optional("inserts", SchemaText.count(1, 50), "How many go into one envelope. Of envelopes only.",
                         LeftOut.is(1, "one"), 2)
-                .optional("clearance", SchemaText.quantity(Kinds.LENGTH), "How much longer and wider the envelope is inside"
+                .optional("clearance", SchemaText.quantity(Kinds.LENGTH),
+                        "How much longer and wider the envelope is inside"
                         + " than what goes in, both edges together, 0 to 100 mm. Of envelopes only.",
                         LeftOut.then("the habit of the studio, envelope.clearance of the assumptions"), "6 mm");
     }
@@ -143,7 +147,8 @@ final class DocumentSchemas {
                 .required("name", SchemaText.text(), "What it is called.", "bookplate")
                 .required("system", SchemaText.words(List.of(FormatSystem.values()), FormatSystem::words),
                         "The standard or custom it belongs to.", FormatSystem.TRADITIONAL.words())
-                .required("use", SchemaText.words(List.of(Format.Use.values()), Common::word), "What it is for.", "card")
+                .required("use", SchemaText.words(List.of(Format.Use.values()), Common::word), "What it is for.",
+                        "card")
                 .required("sides", SchemaText.sides(), "Its two sides.", List.of("80 mm", "110 mm"));
     }
 
@@ -182,7 +187,8 @@ final class DocumentSchemas {
 
     private static SchemaObject additive() {
         return SchemaObject.object().meaning("Something given to the pulp.")
-                .required("name", SchemaText.text(), "What it is called.", "ketene dimer size")
+                .required("name", SchemaText.text(), "What it is called; without the signs [ ] and @.",
+                        "ketene dimer size")
                 .required("purpose", SchemaText.words(List.of(Additive.Purpose.values()), Common::word),
                         "What it is for.", "internal size")
                 .required("dose", SchemaText.quantity(Kinds.DOSE),
@@ -215,7 +221,8 @@ final class DocumentSchemas {
 
     static Object air() {
         return SchemaObject.object().meaning("Air, by its temperature and its humidity.")
-                .required("temperature", SchemaText.quantity(Kinds.TEMPERATURE), "Its temperature.", "18 Cel", "64 degF")
+                .required("temperature", SchemaText.quantity(Kinds.TEMPERATURE), "Its temperature.", "18 Cel",
+                        "64 degF")
                 .required("humidity", SchemaText.quantity(Kinds.RELATIVE_HUMIDITY), "Its relative humidity.", "58 %")
                 .optional("pressure", SchemaText.quantity(Kinds.AIR_PRESSURE), "Its pressure.",
                         LeftOut.is("101.325 kPa", "that of the standard atmosphere, 101.325 kPa"), "98 kPa");

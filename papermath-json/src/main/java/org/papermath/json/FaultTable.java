@@ -75,14 +75,10 @@ final class FaultTable {
         all.put("quantity.not-above-zero", "A quantity that has to be above zero and is not.");
         all.put("unit.unknown", "A unit that is not in the table.");
         all.put("unit.unclear", "A unit that has more than one meaning, such as ton; each is said with what it gives.");
-        all.put("unit.dimension", "A unit that does not measure this kind.");
         all.put("grammage.ream-unclear", "A grammage in pounds without the sheet and the count of the ream.");
         all.put("ream.count-missing", "The weight of a ream without the count of its sheets; each usual count is said"
                 + " with what it gives.");
         all.put("ream.sheet", "A sheet that is not the one of the named ream.");
-        all.put("ream.count", "A count of sheets no ream has.");
-        all.put("reading.error", "The error of a reading is below zero.");
-        all.put("reading.temperature-error", "The error of a temperature is not in kelvin; a width on the scale is not a point on it.");
     }
 
     private static void names(Map<String, String> all) {
@@ -110,14 +106,12 @@ final class FaultTable {
         all.put("assumption.order", "A value outside its band or its bounds, or a band the wrong way round.");
         all.put("assumption.log-normal", "A value that has to be above zero with its whole band, and is not.");
         all.put("assumption.logit", "A value that has to lie between 0 and 1 with its whole band, and does not.");
-        all.put("deckle.split", "A deckle split into more openings than can be.");
         all.put("deckle.strips", "Strips that leave no opening in the deckle.");
         all.put("furnish.sum", "Shares of fibres that do not add up to 100 %.");
         all.put("furnish.twice", "A fibre that stands twice in a furnish.");
         all.put("recipe.doses", "Doses that come to more than all the fibre.");
-        all.put("piece.clash", "Members that do not go together, such as the style of an envelope in a piece that is none.");
+        all.put("piece.clash",
+                "Members that do not go together, such as the style of an envelope in a piece that is none.");
         all.put("record.count", "More rejected than handled, or none handled.");
-        all.put("additive.which-base", "A dose of which it is not clear on what it is reckoned.");
-        all.put("additive.other-solution", "A solution of another additive.");
     }
 }

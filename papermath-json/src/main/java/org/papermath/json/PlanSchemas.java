@@ -56,7 +56,8 @@ final class PlanSchemas {
                 .figure("notices", items(SchemaText.ref(NOTICE)), "What the plan should not be read without.")
                 .figure("cautions", items(SchemaObject.figures().meaning("A caution.")
                         .figure("code", any(), "A fixed word for programs.", "beater roll")
-                        .figure("text", any(), "A sentence for people.", "Beater: guard roll, belts and feed point; no hand,"
+                        .figure("text", any(), "A sentence for people.",
+                                "Beater: guard roll, belts and feed point; no hand,"
                                 + " hair or sleeve near it while it turns.")
                         .figure("basis", any(), "The rule it rests on.", "29 CFR 1910.212 (guards)")),
                         "Cautions that go with the work.")
@@ -125,7 +126,8 @@ final class PlanSchemas {
                 .figure("beating", stage(beating()), "The loads of the beater, or why there are none.")
                 .figure("additives", list(additive()), "What goes into each load, in order.")
                 .figure("stock", stock(), "The stock that is made.");
-        return batch.figure("drainability", forecast(Kinds.SCHOPPER_RIEGLER), "What the tester should read after beating.")
+        return batch.figure("drainability", forecast(Kinds.SCHOPPER_RIEGLER),
+                "What the tester should read after beating.")
                 .figure("waterRetention", forecast(Kinds.WATER_RETENTION),
                         "Water that stays in the pulp when it is spun; the press has to work against it.")
                 .figure("freeShrinkage", forecast(Kinds.LINEAR_SHRINKAGE),
@@ -304,7 +306,8 @@ final class PlanSchemas {
                 .figure("drySize", of(Kinds.MASS), "Dry size to weigh for it.", "72 g")
                 .figure("taken", of(Kinds.VOLUME), "What the sheets take up of it.", "0.6 L")
                 .figure("gained", forecast(Kinds.NUMBER), "Dry size over the oven-dry sheet.")
-                .figure("dryAgain", stage(forecast(Kinds.TIME)), "How long one filling of the dryer takes after sizing.");
+                .figure("dryAgain", stage(forecast(Kinds.TIME)),
+                        "How long one filling of the dryer takes after sizing.");
     }
 
     private static SchemaObject finished() {

@@ -156,7 +156,8 @@ final class RecordSchemas {
                 .required("air", SchemaText.ref("air"), "The air it had lain in."));
         all.put(MeasurementMapping.MARKS, SchemaObject.object()
                 .meaning("Two pairs of marks on a sheet, before and after drying.")
-                .required("restraint", restraint(), "What held it while it dried: a word the library knows, or one of your"
+                .required("restraint", restraint(),
+                        "What held it while it dried: a word the library knows, or one of your"
                         + " own.", "board")
                 .required("wetAlong", LENGTH, "The marks along the mould, wet.", reading("200 mm", "0.5 mm"))
                 .required("dryAlong", LENGTH, "The same, dry.", reading("198.5 mm", "0.5 mm"))
@@ -192,7 +193,8 @@ final class RecordSchemas {
         all.put(MeasurementMapping.JAR_COMPARED, given()
                 .meaning("A jar of white water held beside a row of dilutions of an additive.")
                 .required("given", MASS, "What was given of it to the vat.", reading("18.6 g", "0.1 g"))
-                .required("volume", SchemaText.reading(Kinds.VOLUME), "The volume of the vat.", reading("70 L", "0.5 L"))
+                .required("volume", SchemaText.reading(Kinds.VOLUME), "The volume of the vat.", reading("70 L",
+                        "0.5 L"))
                 .required("jar", SchemaText.reading(Kinds.SOLUTION_STRENGTH),
                         "The strength of the dilution that looks the same.", reading("0.02 g/L", "0.005 g/L")));
         all.put(MeasurementMapping.BURNT, given().meaning("A sheet burnt to ash.")
@@ -235,7 +237,8 @@ final class RecordSchemas {
     }
 
     private static Object restraint() {
-        return SchemaText.anyOf(SchemaText.text(), SchemaObject.object().meaning("What holds a sheet, in your own words.")
+        return SchemaText.anyOf(SchemaText.text(), SchemaObject.object()
+                .meaning("What holds a sheet, in your own words.")
                 .required("name", SchemaText.text(), "What it is called.", "on a drum")
                 .required("subject", SchemaText.text(), "The name values are kept under.", "drum")
                 .required("heldAlong", SchemaText.flag(), "Whether it holds along the mould.", true)

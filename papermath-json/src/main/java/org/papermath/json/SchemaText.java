@@ -100,7 +100,8 @@ final class SchemaText {
         schema.putAll(SchemaObject.object()
                 .meaning("What an instrument showed, with how far off it may be.")
                 .required("read", quantity(of), "What it showed.", "2 " + unit)
-                .required("error", quantity(of), "Its standard error, such as half a division of the scale.", "0.1 " + unit)
+                .required("error", quantity(of), "Its standard error, such as half a division of the scale.",
+                        "0.1 " + unit)
                 .optional("on", ref("day"), "The day it was read.", LeftOut.then("the day of the record"),
                         "2027-01-05").schema());
         return schema;

@@ -26,19 +26,23 @@ final class StudioSchemas {
                         .required("trough", SchemaText.quantity(Kinds.VOLUME), "What its trough holds.", "45 L")
                         .required("ratedLoad", SchemaText.quantity(Kinds.MASS), "The oven-dry fibre it is built for.",
                                 "900 g"),
-                        "The beater, with a trough its stock turns over in.", LeftOut.then("a recipe with a beating time has that stage not done"))
+                        "The beater, with a trough its stock turns over in.",
+                                LeftOut.then("a recipe with a beating time has that stage not done"))
                 .optional("vat", named("the oak vat").meaning("The vat.")
-                        .required("volume", SchemaText.quantity(Kinds.VOLUME), "What is in it when it is worked.", "70 L")
+                        .required("volume", SchemaText.quantity(Kinds.VOLUME), "What is in it when it is worked.",
+                                "70 L")
                         .optional("temperature", SchemaText.quantity(Kinds.TEMPERATURE),
                                 "The temperature of the stock, 5 to 60 °C.", LeftOut.is("20 Cel", "20 °C"), "24 Cel"),
-                        "The vat the sheets are dipped from.", LeftOut.then("each sheet is poured, with its own measure of stock"))
+                        "The vat the sheets are dipped from.",
+                                LeftOut.then("each sheet is poured, with its own measure of stock"))
                 .optional("moulds", many(mould()), "The moulds, each with its deckle; no name twice.",
                         LeftOut.is(List.of(), "for every piece a deckle to make is planned"))
                 .optional("press", press(), "The press the posts are pressed in.",
                         LeftOut.then("no load is planned, and the plan says how to do without"))
                 .optional("felts", SchemaObject.object().meaning("The felts, all alike.")
                         .required("size", SchemaText.sides(), "The two sides of a felt.", List.of("450 mm", "620 mm"))
-                        .required("grammage", SchemaText.quantity(Kinds.GRAMMAGE), "What a dry felt weighs on its area.",
+                        .required("grammage", SchemaText.quantity(Kinds.GRAMMAGE),
+                                "What a dry felt weighs on its area.",
                                 "500 g/m2")
                         .required("count", SchemaText.count(2, EquipmentMapping.MANY), "How many there are.", 25),
                         "The felts sheets are couched on, all alike.", LeftOut.then("posts are not planned"))
@@ -64,7 +68,8 @@ final class StudioSchemas {
                         LeftOut.is("1 g", "1 g"), "5 g")
                 .optional("fineScaleStep", SchemaText.quantity(Kinds.MASS),
                         "The step of the scale for additives, 1 mg to 1 kg.", LeftOut.is("0.1 g", "0.1 g"), "0.01 g")
-                .optional("jugStep", SchemaText.quantity(Kinds.VOLUME), "The step of the measuring jug, 0.1 mL to 10 L.",
+                .optional("jugStep", SchemaText.quantity(Kinds.VOLUME),
+                        "The step of the measuring jug, 0.1 mL to 10 L.",
                         LeftOut.is("10 mL", "10 mL"), "50 mL")
                 .optional("workingDay", SchemaText.quantity(Kinds.TIME), "The working hours of a day, 0.5 to 24 h.",
                         LeftOut.is("6 h", "6 h"), "7 h")
@@ -89,7 +94,8 @@ final class StudioSchemas {
     private static SchemaObject mould() {
         return SchemaObject.object().meaning("A mould with its deckle.")
                 .required("name", SchemaText.text(), "What it is called.", "octavo")
-                .required("opening", SchemaText.sides(), "The two sides inside the deckle.", List.of("240 mm", "310 mm"))
+                .required("opening", SchemaText.sides(), "The two sides inside the deckle.", List.of("240 mm",
+                        "310 mm"))
                 .optional("split", SchemaObject.object().meaning("How strips split the deckle into several openings.")
                         .required("across", SchemaText.count(1, 100), "How many openings lie side by side.", 1)
                         .required("along", SchemaText.count(1, 100), "How many lie one behind the other.", 2)
@@ -104,7 +110,8 @@ final class StudioSchemas {
                 .required("platen", SchemaText.sides(), "The two sides of the platen.", List.of("450 mm", "600 mm"))
                 .optional("parts", many(SchemaObject.object().meaning("A part that bears the load.")
                         .required("name", SchemaText.text(), "What it is called; \"jack\" is taken.", "frame")
-                        .required("rating", SchemaText.quantity(Kinds.FORCE), "The force it is rated for.", "15 tonf_us")),
+                        .required("rating", SchemaText.quantity(Kinds.FORCE), "The force it is rated for.",
+                                "15 tonf_us")),
                         "Other parts with a rating; the weakest one sets the limit.",
                         LeftOut.is(List.of(), "the jack alone sets the limit"))
                 .optional("daylight", SchemaText.quantity(Kinds.LENGTH), "The height a post may have.",
@@ -154,7 +161,8 @@ final class StudioSchemas {
                 .optional("basis", SchemaText.words(List.of(Basis.values()), Basis::word), "How it is known.",
                         LeftOut.is("given", "given"), "measured here")
                 .optional("source", SchemaText.text(), "Where it comes from, in words.",
-                        LeftOut.is("given by the user", "\"given by the user\""), "five loads of May, read on the tester")
+                        LeftOut.is("given by the user", "\"given by the user\""),
+                                "five loads of May, read on the tester")
                 .rule("dependentRequired", Map.of("low", List.of("high"), "high", List.of("low")))
                 .rule("not", Map.of("required", List.of("fibre", "subject")));
     }

@@ -27,7 +27,8 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Every member of every document is described in its schema, from which the pages of the guide are made: with a meaning,
+ * Every member of every document is described in its schema, from which the pages of the guide are made: with a
+ * meaning,
  * with what holds when it is left out, with its units, and with examples that are read.
  */
 class DescribedMembersTest {
@@ -36,7 +37,8 @@ class DescribedMembersTest {
     private static final Map<String, Schema> SCHEMAS = new TreeMap<>();
 
     /** Names that are said elsewhere in the document; an example cannot know them. */
-    private static final Set<String> ELSEWHERE = Set.of("order.no-recipe", "order.no-piece", "order.envelope-in-envelope",
+    private static final Set<String> ELSEWHERE = Set.of("order.no-recipe", "order.no-piece",
+            "order.envelope-in-envelope",
             "piece.no-dryer", "builder.twice", "furnish.sum", "furnish.twice", "plan.edition", "assumption.unit",
             "assumption.order", FaultCodes.NAME, FaultCodes.REFERENCE_NONE, FaultCodes.REFERENCE_MISSING,
             FaultCodes.REFERENCE_UNREADABLE, FaultCodes.ONE_OF);
@@ -143,7 +145,8 @@ class DescribedMembersTest {
             JsonNode schema = part.schema();
             for (String name : schema.path("properties").propertyNames()) {
                 if (schema.get("properties").get(name).isObject()) {
-                    boolean required = schema.path("required").valueStream().anyMatch(one -> one.asString().equals(name));
+                    boolean required = schema.path("required").valueStream().anyMatch(one -> one.asString()
+                            .equals(name));
                     At member = part.of("properties").of(name);
                     all.add(new Member(document, member, required));
                     members(document, member, seen, all);
@@ -277,7 +280,8 @@ class DescribedMembersTest {
 
     private static JsonNode plan(JsonNode order) {
         OrderDocument document = PapermathDocuments.readOrder(order.toString()).value();
-        return MAPPER.readTree(PapermathDocuments.writePlan(MakingPlan.of(document.order(), document.studio()), "a test",
+        return MAPPER.readTree(PapermathDocuments.writePlan(MakingPlan.of(document.order(), document.studio()),
+                "a test",
                 "1"));
     }
 
@@ -386,7 +390,8 @@ class DescribedMembersTest {
                 JsonNode document = one.with(example);
                 assertThat(SCHEMAS.get(one.document()).validate(document)).as(one + " as " + example).isEmpty();
                 assertThat(read(one.document(), document)).filteredOn(fault -> !ELSEWHERE.contains(fault.code()))
-                        .filteredOn(fault -> fault.pointer().startsWith(one.pointer())).as(one + " as " + example).isEmpty();
+                        .filteredOn(fault -> fault.pointer().startsWith(one.pointer())).as(one + " as " + example)
+                                .isEmpty();
             }
         }
         assertThat(tried).hasSizeGreaterThan(300);

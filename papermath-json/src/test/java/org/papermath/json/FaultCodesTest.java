@@ -181,6 +181,16 @@ class FaultCodesTest {
         assertThat(shown()).containsAll(codes);
     }
 
+    @Test
+    void everyCodeIsPublishedWithItsMeaning() {
+        Set<String> codes = shown();
+        codes.add(FaultCodes.RENAMED);
+        assertThat(FaultCodes.meanings().keySet()).containsExactlyInAnyOrderElementsOf(codes);
+        assertThat(FaultCodes.meanings()).isUnmodifiable();
+        assertThat(FaultCodes.meanings().values()).allSatisfy(text -> assertThat(text).matches("[A-Z].*[.]"))
+                .doesNotHaveDuplicates();
+    }
+
     /** A new refusal has to be looked at: can a document be refused so, and does the schema see it? */
     @Test
     void everyRefusalOfTheLibraryIsKnown() throws IOException {

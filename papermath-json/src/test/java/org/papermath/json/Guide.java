@@ -23,7 +23,8 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The lines the guide and the comments show to whoever embeds the library. The pages are made from this file: what stands
+ * The lines the guide and the comments show to whoever embeds the library. The pages are made from this file: what
+ * stands
  * between {@code // guide: name} and {@code // end} is shown under that name.
  */
 final class Guide {

@@ -36,7 +36,8 @@ class GuideTest {
     @BeforeEach
     void layTheDocumentsDown() throws IOException {
         for (String name : List.of("order.json", "studio.json", "tide-grey.json")) {
-            Files.copy(top().resolve("examples/src/main/resources/org/papermath/examples/midwinter-concert").resolve(name),
+            Files.copy(top().resolve("examples/src/main/resources/org/papermath/examples/midwinter-concert")
+                    .resolve(name),
                     folder.resolve(name));
         }
     }
@@ -69,7 +70,8 @@ class GuideTest {
     @Test
     void aChangedRecipeKeepsTheMembersOfOthers() throws IOException {
         Path recipe = folder.resolve("tide-grey.json");
-        Files.writeString(recipe, Files.readString(recipe).replace("\"beating\"", "\"x-shelf\": \"by the door\", \"beating\""));
+        Files.writeString(recipe, Files.readString(recipe).replace("\"beating\"",
+                "\"x-shelf\": \"by the door\", \"beating\""));
         Guide.change(folder);
         assertThat(PapermathDocuments.readRecipe(recipe).value().beating()).isEqualTo(Amounts.hours(4));
         assertThat(Files.readString(recipe)).contains("\"x-shelf\": \"by the door\"", "\"beating\": \"4 h\"");

@@ -430,6 +430,12 @@ class SchemaTest {
             assertThat(read(name, document)).isSubsetOf(FaultCodes.REFERENCE_NONE);
             tried.with(schema, "", document, "");
         }
+        // Deep in the figures of a plan anything may stand; that they are what is said of them is tried elsewhere.
+        String figures = "/(" + String.join("|", PlanMapping.LISTS) + "|" + String.join("|", PlanMapping.OBJECTS) + ")/.*";
+        if (name.equals("plan")) {
+            all.members.removeIf(member -> member.matches(figures));
+            tried.members.removeIf(member -> member.matches(figures));
+        }
         assertThat(all.members).hasSizeGreaterThan(20);
         assertThat(tried.members).isEqualTo(all.members);
     }

@@ -63,7 +63,8 @@ final class MemberTables {
         boolean figures = !schema.has("additionalProperties");
         out.append("<table class=\"members\">\n<thead><tr><th>member</th><th>what it is</th><th>how it is written</th>");
         // Tables under one another have columns of one width.
-        out.insert(out.lastIndexOf("<thead>"), figures ? "<colgroup><col class=\"c3\"><col class=\"c6\"><col class=\"c6\">"
+        out.insert(out.lastIndexOf("<thead>"),
+                figures ? "<colgroup><col class=\"c3\"><col class=\"c6\"><col class=\"c6\">"
                 + "<col class=\"c5\"></colgroup>\n" : "<colgroup><col class=\"c3\"><col class=\"c5\"><col class=\"c5\">"
                 + "<col class=\"c4\"><col class=\"c3\"></colgroup>\n");
         out.append(figures ? "" : "<th>if left out</th>").append("<th>example</th></tr></thead>\n<tbody>\n");
@@ -73,7 +74,8 @@ final class MemberTables {
             if (one.isBoolean()) {
                 cell("member", "<code>" + escape(member.getKey()) + "</code>", true);
                 cell("what it is", "The word above.", false);
-                cell("how it is written", "<code>" + escape(quoted(title.substring(title.indexOf(": ") + 2))) + "</code>",
+                cell("how it is written",
+                        "<code>" + escape(quoted(title.substring(title.indexOf(": ") + 2))) + "</code>",
                         false);
                 cell("if left out", "Has to be there.", false);
                 cell("example", "", false);
@@ -81,7 +83,8 @@ final class MemberTables {
                 continue;
             }
             String[] said = one.path("description").asString().split(LEFT_OUT, 2);
-            boolean required = schema.path("required").valueStream().anyMatch(name -> name.asString().equals(member.getKey()));
+            boolean required = schema.path("required").valueStream().anyMatch(name -> name.asString()
+                    .equals(member.getKey()));
             cell("member", "<code>" + escape(member.getKey()) + "</code>", true);
             cell("what it is", escape(said[0]), false);
             cell("how it is written", written(one, path), false);
@@ -98,7 +101,8 @@ final class MemberTables {
     }
 
     private void cell(String head, String html, boolean first) {
-        out.append(first ? "<tr>" : "").append("<td data-head=\"").append(head).append("\">").append(html).append("</td>");
+        out.append(first ? "<tr>" : "").append("<td data-head=\"").append(head).append("\">").append(html)
+                .append("</td>");
     }
 
     /** Says how a value is written; the tables of the objects in it follow later. */
@@ -203,11 +207,14 @@ final class MemberTables {
                 waiting.remove(waiting.size() - 1);
             }
             Map<String, Object> members = new LinkedHashMap<>();
-            schema.at("/allOf/0/then/properties").properties().forEach(member -> members.put(member.getKey(), member.getValue()));
+            schema.at("/allOf/0/then/properties").properties().forEach(member -> members.put(member.getKey(),
+                    member.getValue()));
             members.put(word, said);
-            members.put("value", Map.of("description", "What was planned.", "title", "a quantity of that kind", "examples",
+            members.put("value", Map.of("description", "What was planned.", "title", "a quantity of that kind",
+                    "examples",
                     List.of("8.73 g")));
-            section(path, MAPPER.valueToTree(Map.of("additionalProperties", false, "description", "", "properties", members, "required",
+            section(path, MAPPER.valueToTree(Map.of("additionalProperties", false, "description", "", "properties",
+                    members, "required",
                     List.copyOf(members.keySet()))));
             return "<a href=\"#" + Section.anchor(path) + "\">objects</a>";
         }
@@ -223,7 +230,8 @@ final class MemberTables {
         if (done.add(title)) {
             waiting.add(section);
         }
-        return "<a href=\"#" + section.anchor() + "\">" + escape(title.substring(title.lastIndexOf('/') + 1).strip()) + "</a>";
+        return "<a href=\"#" + section.anchor() + "\">" + escape(title.substring(title.lastIndexOf('/') + 1)
+                .strip()) + "</a>";
     }
 
     private static Optional<Kind<?>> kind(String name) {
