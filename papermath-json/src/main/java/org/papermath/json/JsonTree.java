@@ -226,7 +226,7 @@ final class JsonTree {
             Renamed other = renamed.isEmpty() ? null : renamed(object, written);
             String name = other == null ? written : other.now();
             TokenStreamLocation at = places.isAddedWhileReading() ? parser.currentTokenLocation() : null;
-            boolean kept = !ofOthers && name.startsWith(Kept.PREFIX);
+            boolean kept = !ofOthers && Kept.isOfOthers(name);
             parser.nextToken();
             JsonValue member = value(object, name, at, level, ofOthers || kept);
             JsonValue twin = kept ? object.extras().get(name) : object.member(name);
