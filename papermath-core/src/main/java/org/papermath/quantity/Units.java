@@ -97,13 +97,14 @@ public final class Units {
      * One row of the table.
      *
      * @param code the code written in documents
+     * @param behind what is written behind a number: a blank and the code, or nothing for a plain number
      * @param label the sign shown to people
      * @param unit the unit
      * @param factor multiplies a value in this unit to give coherent SI
      * @param offset is added after the multiplication; not zero for degrees Celsius and Fahrenheit only
      * @param also other accepted spellings
      */
-    record Symbol(String code, String label, Unit<?> unit, double factor, double offset, List<String> also) {
+    record Symbol(String code, String behind, String label, Unit<?> unit, double factor, double offset, List<String> also) {
     }
 
     static {
@@ -252,18 +253,23 @@ public final class Units {
     }
 
     private static void base(String code, String label, Unit<?> unit, String... also) {
-        put(new Symbol(code, label, unit, 1, 0, List.of(also)));
+        put(symbol(code, label, unit, 1, 0, List.of(also)));
     }
 
     private static <Q extends Quantity<Q>> void scaled(String code, String label, Unit<Q> si, double factor,
             String... also) {
-        put(new Symbol(code, label, new TransformedUnit<>(label, si, si, MultiplyConverter.of(factor)), factor, 0,
+        put(symbol(code, label, new TransformedUnit<>(label, si, si, MultiplyConverter.of(factor)), factor, 0,
                 List.of(also)));
     }
 
     private static void shifted(String code, String label, Unit<Temperature> unit, double factor, double offset,
             String... also) {
-        put(new Symbol(code, label, unit, factor, offset, List.of(also)));
+        put(symbol(code, label, unit, factor, offset, List.of(also)));
+    }
+
+    private static Symbol symbol(String code, String label, Unit<?> unit, double factor, double offset,
+            List<String> also) {
+        return new Symbol(code, code.equals("1") ? "" : " " + code, label, unit, factor, offset, also);
     }
 
     private static void put(Symbol symbol) {
@@ -567,9 +573,7 @@ public final class Units {
             return;
         }
         number(amount.value(), out);
-        if (!symbol.code().equals("1")) {
-            out.append(' ').append(symbol.code());
-        }
+        out.append(symbol.behind());
     }
 
     /**
@@ -607,7 +611,10 @@ public final class Units {
     private static void decimal(long digits, int places, StringBuilder out) {
         long size = Math.abs(digits);
         long fraction = size % POWERS_OF_TEN[places];
-        out.append(digits < 0 ? "-" : "").append(size / POWERS_OF_TEN[places]).append('.');
+        if (digits < 0) {
+            out.append('-');
+        }
+        out.append(size / POWERS_OF_TEN[places]).append('.');
         for (int place = places - 1; place > 0 && fraction < POWERS_OF_TEN[place]; place--) {
             out.append('0');
         }

@@ -9,6 +9,10 @@ import java.util.function.BiConsumer;
  * where they stood. The same document gives the same text everywhere.
  */
 public final class DocumentWriter {
+    /** Characters that most records, and most other documents, fit into. */
+    private static final int LINE_ROOM = 4096;
+    private static final int ROOM = 16384;
+
     private DocumentWriter() {
     }
 
@@ -60,7 +64,7 @@ public final class DocumentWriter {
 
     private static <T> String write(DocumentFormat format, T value, Kept kept,
             BiConsumer<? super ObjectOut, ? super T> mapping, int level) {
-        StringBuilder text = new StringBuilder(1024);
+        StringBuilder text = new StringBuilder(level == ValueOut.ONE_LINE ? LINE_ROOM : ROOM);
         new ValueOut(text, kept, level, "").object(out -> {
             out.member("format").text(format.word());
             out.member("version").text(format.version());

@@ -42,12 +42,7 @@ public final class Got<T> {
         return new Got<>(place, value, false);
     }
 
-    /** The same for every value of one place that is not written. */
     static <T> Got<T> nothing(ValueAt place) {
-        return place.nothing();
-    }
-
-    static Got<Object> madeNothing(ValueAt place) {
         return new Got<>(place, null, false);
     }
 

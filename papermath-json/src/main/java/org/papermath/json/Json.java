@@ -44,7 +44,8 @@ final class Json {
         out.append('"');
     }
 
-    private static boolean isPlain(String text) {
+    /** Tells whether a text stands in quotation marks as it is. */
+    static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c < ' ' || c >= 0x7F || c == '"' || c == '\\') {

@@ -42,7 +42,7 @@ final class JsonTree {
     private final JsonParser parser;
     private final Places places;
     private final List<Renamed> renamed;
-    /** Whether there are escapes such as \\uD83D, which alone can leave half a character. */
+    /** Whether there are escapes: only such a one can leave half a character. */
     private final boolean escapes;
     private int numbered;
 
@@ -107,7 +107,7 @@ final class JsonTree {
         }
         JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes, start, bytes.length - start);
         Places places = new Places(() -> FACTORY.createParser(ObjectReadContext.empty(), text));
-        JsonTree tree = new JsonTree(source, parser, places, renamed, text.contains("\\u"));
+        JsonTree tree = new JsonTree(source, parser, places, renamed, text.indexOf('\\') >= 0);
         try (parser) {
             JsonToken first = parser.nextToken();
             if (first == null) {
@@ -179,33 +179,48 @@ final class JsonTree {
 
     private JsonValue value(@Nullable JsonValue around, @Nullable String under, @Nullable TokenStreamLocation name,
             int level, boolean ofOthers) {
-        JsonToken token = parser.currentToken();
         if (places.isAddedWhileReading()) {
             places.add(parser.currentTokenLocation(), name);
         }
-        JsonValue.Type type = type(token);
-        String text = type == JsonValue.Type.OBJECT || type == JsonValue.Type.LIST ? "" : parser.getString();
-        JsonValue value = around == null ? JsonValue.root(type, places, numbered, text)
-                : around.part(type, under, numbered, text);
-        numbered++;
-        switch (type) {
-            case OBJECT -> members(value, deeper(value, level), ofOthers);
-            case LIST -> items(value, deeper(value, level), ofOthers);
-            case TEXT -> {
-                if (escapes && hasHalfCharacter(text)) {
-                    source.fault(value, FaultCodes.CHARACTER, value.found(), List.of(), "",
-                            "the text" + HALF);
-                }
+        return switch (parser.currentToken()) {
+            case VALUE_STRING -> text(around, under);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(around, under);
+            case START_OBJECT -> {
+                JsonValue object = made(JsonValue.Type.OBJECT, around, under, "");
+                members(object, deeper(object, level), ofOthers);
+                yield object;
             }
-            case NUMBER -> {
-                if (text.length() > MOST_DIGITS) {
-                    source.fault(value, FaultCodes.NUMBER, value.found(), List.of(), "", "the number has "
-                            + text.length() + " characters; at most " + MOST_DIGITS + " are read.");
-                }
+            case START_ARRAY -> {
+                JsonValue list = made(JsonValue.Type.LIST, around, under, "");
+                items(list, deeper(list, level), ofOthers);
+                yield list;
             }
-            case FLAG, NULL -> {
-                // nothing can be wrong with a literal
-            }
+            case VALUE_TRUE, VALUE_FALSE -> made(JsonValue.Type.FLAG, around, under, parser.getString());
+            case VALUE_NULL, VALUE_EMBEDDED_OBJECT, NOT_AVAILABLE, END_ARRAY, END_OBJECT, PROPERTY_NAME ->
+                made(JsonValue.Type.NULL, around, under, parser.getString());
+        };
+    }
+
+    private JsonValue made(JsonValue.Type type, @Nullable JsonValue around, @Nullable String under, String text) {
+        int number = numbered++;
+        return around == null ? JsonValue.root(type, places, number, text) : around.part(type, under, number, text);
+    }
+
+    private JsonValue text(@Nullable JsonValue around, @Nullable String under) {
+        String text = parser.getString();
+        JsonValue value = made(JsonValue.Type.TEXT, around, under, text);
+        if (escapes && hasHalfCharacter(text)) {
+            source.fault(value, FaultCodes.CHARACTER, value.found(), List.of(), "", "the text" + HALF);
+        }
+        return value;
+    }
+
+    private JsonValue number(@Nullable JsonValue around, @Nullable String under) {
+        String text = parser.getString();
+        JsonValue value = made(JsonValue.Type.NUMBER, around, under, text);
+        if (text.length() > MOST_DIGITS) {
+            source.fault(value, FaultCodes.NUMBER, value.found(), List.of(), "", "the number has " + text.length()
+                    + " characters; at most " + MOST_DIGITS + " are read.");
         }
         return value;
     }
@@ -221,12 +236,11 @@ final class JsonTree {
 
     private void members(JsonValue object, int level, boolean ofOthers) {
         String before = null;
-        while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-            String written = parser.currentName();
+        for (String written = parser.nextName(); written != null; written = parser.nextName()) {
             Renamed other = renamed.isEmpty() ? null : renamed(object, written);
             String name = other == null ? written : other.now();
             TokenStreamLocation at = places.isAddedWhileReading() ? parser.currentTokenLocation() : null;
-            boolean kept = !ofOthers && name.startsWith(Kept.PREFIX);
+            boolean kept = !ofOthers && Kept.isOfOthers(name);
             parser.nextToken();
             JsonValue member = value(object, name, at, level, ofOthers || kept);
             JsonValue twin = kept ? object.extras().get(name) : object.member(name);
@@ -273,18 +287,6 @@ final class JsonTree {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             list.addItem(value(list, null, null, level, ofOthers));
         }
-    }
-
-    private static JsonValue.Type type(JsonToken token) {
-        return switch (token) {
-            case START_OBJECT -> JsonValue.Type.OBJECT;
-            case START_ARRAY -> JsonValue.Type.LIST;
-            case VALUE_STRING -> JsonValue.Type.TEXT;
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> JsonValue.Type.NUMBER;
-            case VALUE_TRUE, VALUE_FALSE -> JsonValue.Type.FLAG;
-            case VALUE_NULL, VALUE_EMBEDDED_OBJECT, NOT_AVAILABLE, END_ARRAY, END_OBJECT, PROPERTY_NAME ->
-                JsonValue.Type.NULL;
-        };
     }
 
     private static boolean hasHalfCharacter(String text) {

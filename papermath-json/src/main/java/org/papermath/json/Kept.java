@@ -11,6 +11,10 @@ final class Kept {
     /** What marks a member as somebody else's. */
     static final String PREFIX = "x-";
 
+    static boolean isOfOthers(String name) {
+        return !name.isEmpty() && name.charAt(0) == 'x' && name.startsWith(PREFIX);
+    }
+
     /** By the pointer of an object and the name a member stands behind; no name at the beginning of the object. */
     private final Map<String, Map<@Nullable String, JsonValue>> byParent = new LinkedHashMap<>();
     private final Map<String, String> references = new LinkedHashMap<>();

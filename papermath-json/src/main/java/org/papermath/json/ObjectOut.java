@@ -51,7 +51,7 @@ public final class ObjectOut {
      * @throws IllegalArgumentException if the name cannot be used
      */
     public ValueOut member(String name) {
-        if (name.startsWith(Kept.PREFIX)) {
+        if (Kept.isOfOthers(name)) {
             throw new IllegalArgumentException("a name beginning with x- belongs to others: " + name);
         }
         return new ValueOut(text, kept, level, kept.isEmpty() ? "" : JsonValue.pointer(pointer, name), this, name);
@@ -104,10 +104,14 @@ public final class ObjectOut {
     }
 
     private void line(String name) {
-        ValueOut.line(text, level, first);
+        if (Json.isPlain(name)) {
+            text.append(ValueOut.quoteOnLine(level, first)).append(name).append("\": ");
+        } else {
+            ValueOut.line(text, level, first);
+            Json.quote(text, name);
+            text.append(": ");
+        }
         first = false;
-        Json.quote(text, name);
-        text.append(": ");
     }
 
     private void writeKeptAfter(@Nullable String before) {

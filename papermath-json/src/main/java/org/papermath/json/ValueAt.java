@@ -49,8 +49,6 @@ public final class ValueAt {
     private final Source source;
     private final JsonValue value;
     private final State state;
-    private @Nullable Got<Object> nothing;
-
     private ValueAt(Source source, JsonValue value, State state) {
         this.source = source;
         this.value = value;
@@ -120,17 +118,6 @@ public final class ValueAt {
      */
     public boolean isList() {
         return state == State.GIVEN && value.type() == JsonValue.Type.LIST;
-    }
-
-    @SuppressWarnings("unchecked")
-    <T> Got<T> nothing() {
-        Got<Object> made = nothing;
-        if (made == null) {
-            made = Got.madeNothing(this);
-            nothing = made;
-        }
-        // There is no value in it, so it is one of any type.
-        return (Got<T>) (Got<?>) made;
     }
 
     /** Returns what to hand on without reading: nothing for an absent value, a faulty one for any other. */

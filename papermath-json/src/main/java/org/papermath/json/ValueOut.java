@@ -24,6 +24,8 @@ public final class ValueOut {
     private static final int FIGURES = 12;
     /** A line break with the blanks of a level behind it. */
     private static final String[] BREAKS = IntStream.range(0, 12).mapToObj(ValueOut::broken).toArray(String[]::new);
+    /** The same with the comma before and the quotation mark behind. */
+    private static final String[] QUOTES = IntStream.range(0, 12).mapToObj(ValueOut::quote).toArray(String[]::new);
 
     private final StringBuilder text;
     private final Kept kept;
@@ -62,12 +64,25 @@ public final class ValueOut {
         indent(text, level);
     }
 
+    /** Returns what stands before a name on a line: the break or the comma, and the quotation mark. */
+    static String quoteOnLine(int level, boolean first) {
+        if (level == ONE_LINE) {
+            return first ? "\"" : ", \"";
+        }
+        String quote = level < QUOTES.length ? QUOTES[level] : quote(level);
+        return first ? quote.substring(1) : quote;
+    }
+
     private static void indent(StringBuilder text, int level) {
         text.append(level < BREAKS.length ? BREAKS[level] : broken(level));
     }
 
     private static String broken(int level) {
         return "\n" + "  ".repeat(level);
+    }
+
+    private static String quote(int level) {
+        return "," + broken(level) + "\"";
     }
 
     /** Closes what stands on lines of this level. */
