@@ -104,7 +104,8 @@ public final class Units {
      * @param offset is added after the multiplication; not zero for degrees Celsius and Fahrenheit only
      * @param also other accepted spellings
      */
-    record Symbol(String code, String behind, String label, Unit<?> unit, double factor, double offset, List<String> also) {
+    record Symbol(String code, String behind, String label, Unit<?> unit, double factor, double offset,
+            List<String> also) {
     }
 
     static {

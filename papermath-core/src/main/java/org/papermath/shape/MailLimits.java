@@ -74,7 +74,7 @@ public final class MailLimits {
             }
         }
         throw Refused.of("mail.country", "mail: no limits for \"" + country + "\". There are limits for "
-                + String.join(", ", countries()) + "; read your own with MailLimits.read.",
+                + String.join(", ", countries()) + ". Use one of these, or leave the country out.",
                 "given", country, "accepted", countries());
     }
 

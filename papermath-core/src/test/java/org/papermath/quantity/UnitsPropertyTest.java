@@ -14,9 +14,11 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.constraints.StringLength;
 
 class UnitsPropertyTest {
     /** A code of a kind. */
@@ -108,6 +110,15 @@ class UnitsPropertyTest {
         java.math.BigDecimal written = java.math.BigDecimal.valueOf(digits, places);
         String plain = written.signum() == 0 ? "0" : written.stripTrailingZeros().toPlainString();
         assertThat(Units.number(written.doubleValue())).isEqualTo(plain);
+    }
+
+    @Property(tries = 3000, seed = "2026")
+    void digitsWithAPointAmongThemAreReadAsTheLanguageReadsThem(
+            @ForAll @CharRange(from = '0', to = '9') @StringLength(min = 1, max = 17) String digits,
+            @ForAll @IntRange(min = 0, max = 17) int point) {
+        String number = point > digits.length() ? digits : digits.substring(0, point) + "." + digits.substring(point);
+        assertThat(Kinds.NUMBER.read(number + " %").value()).isEqualTo(Double.parseDouble(number));
+        assertThat(Kinds.NUMBER.read(" +" + number + "  % ").value()).isEqualTo(Double.parseDouble(number));
     }
 
     @Property(tries = 1000, seed = "2026")

@@ -165,7 +165,8 @@ final class JsonTree {
     /** Reads the value an embedder's parser stands at. */
     static Optional<JsonValue> readCurrent(JsonParser parser, Source source) {
         try {
-            return Optional.of(new JsonTree(source, parser, new Places(null), List.of(), true).value(null, null, null, 1, false));
+            return Optional.of(new JsonTree(source, parser, new Places(null), List.of(), true)
+                    .value(null, null, null, 1, false));
         } catch (Stop e) {
             return Optional.empty();
         }

@@ -39,7 +39,8 @@ final class PieceMapping {
             }
             Got<Format> format = at.isText() || at.isObject() ? PieceMapping.format(at) : Got.nothing(at);
             Got<List<Amount<Length>>> sides = at.isText() || at.isObject() ? Got.nothing(at)
-                    : at.list(2, 2, side -> side.quantity(Kinds.LENGTH).check(q -> look(q, 0.005, 5, one -> scratch(piece).sized(one, one))));
+                    : at.list(2, 2, side -> side.quantity(Kinds.LENGTH)
+                            .check(q -> look(q, 0.005, 5, one -> scratch(piece).sized(one, one))));
             return new Size(format, sides);
         }
 
@@ -54,7 +55,8 @@ final class PieceMapping {
         static Target read(ObjectAt in, String piece) {
             in.exactlyOne("grammage", "caliper", "sample");
             return new Target(
-                    in.optional("grammage").quantity(Kinds.GRAMMAGE).check(q -> look(q, 0.002, 2, one -> scratch(piece).weighing(one))),
+                    in.optional("grammage").quantity(Kinds.GRAMMAGE)
+                            .check(q -> look(q, 0.002, 2, one -> scratch(piece).weighing(one))),
                     in.optional("caliper").quantity(Kinds.LENGTH).check(q -> scratch(piece).thick(q)),
                     in.optional("sample").object(PieceMapping::sample));
         }
@@ -75,8 +77,10 @@ final class PieceMapping {
                     in.optional("trials").count(0, Integer.MAX_VALUE),
                     in.optional("folds").count(0, 4),
                     in.optional("edge").choice(EDGES, Common::word),
-                    in.optional("trim").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).trimmed(one))),
-                    in.optional("gap").quantity(Kinds.LENGTH).check(q -> look(q, 0, 0.1, one -> scratch(piece).apart(one))),
+                    in.optional("trim").quantity(Kinds.LENGTH)
+                            .check(q -> look(q, 0, 0.1, one -> scratch(piece).trimmed(one))),
+                    in.optional("gap").quantity(Kinds.LENGTH)
+                            .check(q -> look(q, 0, 0.1, one -> scratch(piece).apart(one))),
                     dryers.require(Common.sayable(in.optional("dryer").text()), "piece.no-dryer"));
         }
 
@@ -130,8 +134,9 @@ final class PieceMapping {
 
     /** Reads a piece; what an envelope is for is checked when all pieces are read. */
     static Got<Piece> read(ObjectAt in, Known known) {
-        Got<String> name = known.pieces().add(Common.name(in));
-        String label = Common.label(name);
+        Got<String> said = Common.name(in);
+        String label = Common.label(said);
+        Got<String> name = known.pieces().add(said);
         Got<Integer> count = in.required("count").count(1, 100_000);
         Got<String> recipe = known.recipes().require(Common.sayable(in.required("recipe").text()), "order.no-recipe");
         Size size = Size.read(in.has("envelopeFor") ? in.optional("size") : in.required("size"), label);

@@ -40,8 +40,9 @@ final class RecipeMapping {
 
     /** Reads a recipe of an order, whose names must differ. */
     static Got<Recipe> read(ObjectAt in, Names names) {
-        Got<String> name = names.add(Common.name(in));
-        String label = Common.label(name);
+        Got<String> said = Common.name(in);
+        String label = Common.label(said);
+        Got<String> name = names.add(said);
         Got<Furnish> furnish = furnish(in.required("furnish"));
         Got<Amount<Time>> beating = in.optional("beating").quantity(Kinds.TIME)
                 .check(time -> scratch(label).beaten(time));
