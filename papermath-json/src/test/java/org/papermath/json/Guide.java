@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.Recipe;
 import org.papermath.quantity.Amount;
@@ -24,8 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The lines the guide and the comments show to whoever embeds the library. The pages are made from this file: what
- * stands
- * between {@code // guide: name} and {@code // end} is shown under that name.
+ * stands between {@code // guide: name} and {@code // end} is shown under that name.
  */
 final class Guide {
     private Guide() {
@@ -46,7 +47,19 @@ final class Guide {
             out.println(one.pointer() + ": " + one.before() + ", now " + one.after());
         }
         // end
-        return then.moved();
+        return newest(then);
+    }
+
+    static List<PlanDocument.Moved> newest(PlanDocument then) {
+        // guide: newest
+        Assumptions newest = Assumptions.standard();
+        for (Assumption own : then.studio().assumptions().own()) {
+            newest = newest.with(own);
+        }
+        MakingPlan now = MakingPlan.of(then.order(), then.studio().knowing(newest));
+        List<PlanDocument.Moved> moved = then.moved(now);
+        // end
+        return moved;
     }
 
     static void faults(Path folder, PrintStream out) throws IOException {
