@@ -24,6 +24,7 @@ final class JsonTree {
     static final int MOST_TEXT = 100_000;
     private static final int MOST_NAME = 500;
     private static final int MOST_DIGITS = 100;
+    private static final String MARK = "\uFEFF";
     /** The bytes of a byte order mark. */
     private static final int MARK_BYTES = 3;
     private static final String HALF =
@@ -75,7 +76,7 @@ final class JsonTree {
         if (text.indexOf('\uFFFD') >= 0 && !isUtf8(bytes, source)) {
             return Optional.empty();
         }
-        boolean mark = text.startsWith("\uFEFF");
+        boolean mark = text.startsWith(MARK);
         return read(bytes, mark ? MARK_BYTES : 0, text.substring(mark ? 1 : 0), source, renamed);
     }
 
@@ -100,8 +101,8 @@ final class JsonTree {
     /** Reads the bytes; only to say where a fault stands the text is gone through again. */
     private static Optional<JsonValue> read(byte[] bytes, int start, String text, Source source,
             List<Renamed> renamed) {
-        if (text.indexOf('\0') >= 0) {
-            // No JSON has it, and the reader of bytes would take it for another encoding.
+        if (text.indexOf('\0') >= 0 || text.startsWith(MARK)) {
+            // No JSON has these, and the reader of bytes would take them for another encoding or pass over them.
             broken(text, source, 1, 1);
             return Optional.empty();
         }

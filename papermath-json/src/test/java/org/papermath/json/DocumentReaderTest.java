@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
@@ -329,6 +331,24 @@ class DocumentReaderTest {
     void takesAByteOrderMarkAndCountsFromBehindIt() {
         assertThat(read(text -> "\uFEFF" + text).title()).isEqualTo("Morning set-up");
         assertThat(fault("\uFEFF[]").column()).isEqualTo(1);
+        assertThat(faults("\uFEFF[\"\u7D19\"]  x")).filteredOn(fault -> fault.code().equals("document.trailing"))
+                .extracting(Fault::column).containsExactly(8);
+        Fault second = fault("\uFEFF\uFEFF" + Bench.GOOD);
+        assertThat(second.code()).isEqualTo("document.syntax");
+        assertThat(second.column()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-16BE", "UTF-16LE", "UTF-32BE", "UTF-32LE"})
+    void readsNoOtherEncodingThatOnlyLooksLikeUtf8(String encoding) {
+        byte[] bytes = Bench.GOOD.getBytes(Charset.forName(encoding));
+        assertThat(faults(bytes)).extracting(Fault::code).containsExactly("document.syntax");
+    }
+
+    @Test
+    void passesOverNoSignThatIsNotThere() {
+        assertThat(fault(Bench.GOOD.replace("Morning", "Mor\0ning")).code()).isEqualTo("document.syntax");
+        assertThat(read(text -> text.replace("Morning", "Mor\uFFFDning")).title()).isEqualTo("Mor\uFFFDning set-up");
     }
 
     @Test
