@@ -140,7 +140,6 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     Amount<Q> of(double value, Units.Symbol symbol) {
-        requireFinite(value, name);
         Amount<Q> amount = in(value, symbol);
         requireInRange(amount.si(), amount, name);
         return amount;

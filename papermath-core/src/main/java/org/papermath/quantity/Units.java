@@ -378,7 +378,7 @@ public final class Units {
         }
         Symbol symbol = kind.symbolBehind(text, end + 1);
         // Digits and a power of ten that are both exact: one division rounds as the slow way does.
-        return symbol == null ? null : kind.of((double) digits / POWERS_OF_TEN[places], symbol);
+        return symbol == null ? null : kind.of(places == 0 ? digits : (double) digits / POWERS_OF_TEN[places], symbol);
     }
 
     private static <Q extends Quantity<Q>> Amount<Q> readAny(Kind<Q> kind, String whole) {

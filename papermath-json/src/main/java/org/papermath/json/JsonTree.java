@@ -261,7 +261,7 @@ final class JsonTree {
                 object.addExtra(member);
                 source.kept().add(object, before, member);
             } else {
-                object.addMember(member);
+                object.addMember(member, name);
             }
             if (other != null) {
                 source.renamed(member, other);

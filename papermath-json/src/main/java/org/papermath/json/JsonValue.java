@@ -115,7 +115,7 @@ final class JsonValue {
         this.places = places;
         this.number = number;
         this.text = text;
-        this.inside = type == Type.OBJECT ? new Inside(8) : type == Type.LIST ? new Inside(4) : Inside.NOTHING;
+        this.inside = type == Type.OBJECT ? new Inside(Inside.FEW) : type == Type.LIST ? new Inside(4) : Inside.NOTHING;
     }
 
     static JsonValue root(Type type, Places places, int number, String text) {
@@ -194,8 +194,8 @@ final class JsonValue {
         inside.add(item);
     }
 
-    void addMember(JsonValue member) {
-        inside.addMember(member, member.step());
+    void addMember(JsonValue member, String its) {
+        inside.addMember(member, its);
     }
 
     void ask() {
@@ -242,7 +242,7 @@ final class JsonValue {
 
     private JsonValue with(JsonValue other) {
         for (JsonValue member : other.members()) {
-            addMember(part(member.type, member.name, 0, member.text).with(member));
+            addMember(part(member.type, member.name, 0, member.text).with(member), member.step());
         }
         for (JsonValue item : other.items()) {
             addItem(part(item.type, null, 0, item.text).with(item));
