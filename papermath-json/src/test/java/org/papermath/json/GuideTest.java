@@ -101,7 +101,8 @@ class GuideTest {
     void aMappingOfOnesOwnReadsAndWrites() {
         DocumentFormat format = new DocumentFormat("felt", 1, 0);
         Guide.Felt felt = DocumentReader.of(format, Guide::felt)
-                .read("{\"format\": \"papermath/felt\", \"version\": \"1.0\", \"name\": \"old\", \"mass\": \"140 g\"}").value();
+                .read("{\"format\": \"papermath/felt\", \"version\": \"1.0\", \"name\": \"old\", \"mass\": \"140 g\"}")
+                .value();
         assertThat(felt.mass()).isEqualTo(Kinds.MASS.of(140, "g"));
         assertThat(felt.count()).isEqualTo(1);
         assertThat(DocumentWriter.write(format, Document.of(felt), Guide::felt)).contains("\"mass\": \"140 g\"");
@@ -116,7 +117,8 @@ class GuideTest {
     /** The code in the comments is looked for in the file that is compiled; folders and blanks may differ. */
     @Test
     void theCodeOfTheCommentsStandsInTheCompiledFile() throws IOException {
-        String source = plain(Files.readString(top().resolve("papermath-json/src/test/java/org/papermath/json/Guide.java")));
+        Path guide = top().resolve("papermath-json/src/test/java/org/papermath/json/Guide.java");
+        String source = plain(Files.readString(guide));
         Map<String, String> strange = new TreeMap<>();
         int blocks = 0;
         try (Stream<Path> files = Files.list(top().resolve("papermath-json/src/main/java/org/papermath/json"))) {

@@ -431,7 +431,8 @@ class SchemaTest {
             tried.with(schema, "", document, "");
         }
         // Deep in the figures of a plan anything may stand; that they are what is said of them is tried elsewhere.
-        String figures = "/(" + String.join("|", PlanMapping.LISTS) + "|" + String.join("|", PlanMapping.OBJECTS) + ")/.*";
+        String figures = "/(" + String.join("|", PlanMapping.LISTS) + "|"
+                + String.join("|", PlanMapping.OBJECTS) + ")/.*";
         if (name.equals("plan")) {
             all.members.removeIf(member -> member.matches(figures));
             tried.members.removeIf(member -> member.matches(figures));

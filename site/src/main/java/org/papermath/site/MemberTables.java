@@ -61,7 +61,8 @@ final class MemberTables {
 
     private void table(JsonNode schema, String title) {
         boolean figures = !schema.has("additionalProperties");
-        out.append("<table class=\"members\">\n<thead><tr><th>member</th><th>what it is</th><th>how it is written</th>");
+        out.append("<table class=\"members\">\n<thead><tr><th>member</th><th>what it is</th>"
+                + "<th>how it is written</th>");
         // Tables under one another have columns of one width.
         out.insert(out.lastIndexOf("<thead>"),
                 figures ? "<colgroup><col class=\"c3\"><col class=\"c6\"><col class=\"c6\">"
@@ -70,7 +71,8 @@ final class MemberTables {
         out.append(figures ? "" : "<th>if left out</th>").append("<th>example</th></tr></thead>\n<tbody>\n");
         for (Map.Entry<String, JsonNode> member : schema.get("properties").properties()) {
             JsonNode one = member.getValue();
-            String path = title.isEmpty() ? member.getKey() : title + (title.endsWith(":") ? " " : " / ") + member.getKey();
+            String path = title.isEmpty() ? member.getKey()
+                    : title + (title.endsWith(":") ? " " : " / ") + member.getKey();
             if (one.isBoolean()) {
                 cell("member", "<code>" + escape(member.getKey()) + "</code>", true);
                 cell("what it is", "The word above.", false);
