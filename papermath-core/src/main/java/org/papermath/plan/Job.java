@@ -77,6 +77,10 @@ final class Job {
         int energy;
         int bulk;
         int firstPass;
+
+        boolean hasDensity() {
+            return densityUnbeaten != NONE && densityLong != NONE || densityLight != NONE;
+        }
     }
 
     /** One recipe, for all the pieces made from it. */

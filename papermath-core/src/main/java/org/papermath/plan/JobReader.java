@@ -53,6 +53,7 @@ final class JobReader {
         PieceJob[] pieces = new PieceJob[order.pieces().size()];
         for (int p = 0; p < pieces.length; p++) {
             pieces[p] = piece(order.pieces().get(p), p, used);
+            requireDensity(order.pieces().get(p), pieces[p], batches[pieces[p].batch]);
         }
         for (int b = 0; b < batches.length; b++) {
             int batch = b;
@@ -248,6 +249,17 @@ final class JobReader {
         p.measuredMoisture = slots.maybe("sheet.moisture-conditioned", measured);
         p.measuredDensity = slots.maybe("sheet.density-measured", measured);
         return p;
+    }
+
+    /** What a sheet of a wanted thickness is to weigh cannot be said without its density. */
+    private static void requireDensity(Piece piece, PieceJob job, BatchJob batch) {
+        boolean known = job.measuredDensity != Job.NONE || Arrays.stream(batch.fibres).allMatch(FibreJob::hasDensity);
+        if (!known && piece.caliper().isPresent()) {
+            throw Refused.of("piece.no-density", "piece " + piece.name() + ": a thickness of " + piece.caliper().get()
+                    + " is ordered, but for the density of one of the fibres of \"" + piece.recipe()
+                    + "\" there is no default. Weigh and measure one dry sheet and give its density, or order a"
+                    + " grammage.", "piece", piece.name(), "recipe", piece.recipe(), "member", "caliper");
+        }
     }
 
     /** What the drying time rests on, as measured on this dryer where it was. */

@@ -19,6 +19,7 @@ import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.mould.Mould;
@@ -177,6 +178,19 @@ class MakingPlanTest {
                 Sample.studio());
         assertThat(plan.piece("sheet").finished().caliperStage().code()).isEqualTo("no-density");
         assertThat(plan.card().toString()).contains("not known");
+    }
+
+    @Test
+    void aThicknessOrderedOfAFibreWithoutADensityIsRefusedUntilASheetWasMeasured() {
+        Recipe straw = Recipe.of("bark", Furnish.of(Fibres.STRAW)).beaten(hours(0.4)).build();
+        Order order = Order.of("thick").recipe(straw)
+                .piece(Piece.of("sheet", 20, "bark").sized(mm(120), mm(170)).thick(mm(0.2)).build()).build();
+        assertThatThrownBy(() -> MakingPlan.of(order, Sample.studio())).isInstanceOf(Refused.class)
+                .hasMessageContaining("a thickness of 0.2 mm is ordered").hasMessageContaining("Weigh and measure one");
+        Studio measured = Sample.studio().knowing(Sample.studio().assumptions()
+                .given("sheet.density-measured", Scope.of("sheet", "bark"), 450));
+        assertThat(MakingPlan.of(order, measured).piece("sheet").finished().caliper().likely().in("mm"))
+                .isCloseTo(0.2, within(0.01));
     }
 
     @Test
