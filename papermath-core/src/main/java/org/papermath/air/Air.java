@@ -56,10 +56,8 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public static Air of(Quantity<Temperature> temperature, Quantity<RelativeHumidity> humidity) {
-        Kinds.TEMPERATURE.siWithin(temperature, "air temperature", 273.15, 333.15);
-        Kinds.RELATIVE_HUMIDITY.siWithin(humidity, "relative humidity", 0.01, 1);
-        return new Air(Kinds.TEMPERATURE.check(temperature, "air temperature"),
-                Kinds.RELATIVE_HUMIDITY.check(humidity, "relative humidity"), REFERENCE.pressure);
+        return new Air(Kinds.TEMPERATURE.checkWithin(temperature, "air temperature", 273.15, 333.15),
+                Kinds.RELATIVE_HUMIDITY.checkWithin(humidity, "relative humidity", 0.01, 1), REFERENCE.pressure);
     }
 
     /**
@@ -80,8 +78,8 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if the pressure is out of range
      */
     public Air at(Quantity<Pressure> pressure) {
-        Kinds.AIR_PRESSURE.siWithin(pressure, "pressure of the atmosphere", 50e3, 110e3);
-        return new Air(temperature, moist, Kinds.AIR_PRESSURE.check(pressure, "pressure of the atmosphere"));
+        return new Air(temperature, moist,
+                Kinds.AIR_PRESSURE.checkWithin(pressure, "pressure of the atmosphere", 50e3, 110e3));
     }
 
     /**

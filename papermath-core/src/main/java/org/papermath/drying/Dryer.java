@@ -114,9 +114,8 @@ public sealed interface Dryer {
      * @throws Refused if a value is out of range
      */
     static Dryer fanStack(String name, Quantity<VolumeFlow> freeAirFlow, int capacity) {
-        Kinds.VOLUME_FLOW.siAboveZero(freeAirFlow, "free-air flow of the fan");
-        return new FanStack(named(name), Kinds.VOLUME_FLOW.check(freeAirFlow, "free-air flow of the fan"),
-                atLeastOne(capacity, "sheets at once"));
+        Amount<VolumeFlow> flow = Kinds.VOLUME_FLOW.checkAboveZero(freeAirFlow, "free-air flow of the fan");
+        return new FanStack(named(name), flow, atLeastOne(capacity, "sheets at once"));
     }
 
     /**

@@ -111,8 +111,9 @@ public final class Furnish {
         double sum = 0;
         for (Map.Entry<Fibre, ? extends Quantity<Mass>> part : ovenDry.entrySet()) {
             String what = "oven-dry mass of " + part.getKey();
-            sum += Kinds.MASS.siAboveZero(part.getValue(), what);
-            masses.put(part.getKey(), Kinds.MASS.check(part.getValue(), what));
+            Amount<Mass> mass = Kinds.MASS.checkAboveZero(part.getValue(), what);
+            sum += mass.si();
+            masses.put(part.getKey(), mass);
         }
         double whole = sum;
         Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
@@ -125,8 +126,9 @@ public final class Furnish {
         double sum = 0;
         for (int i = 0; i < fibres.size(); i++) {
             Fibre fibre = fibres.get(i);
-            sum += Kinds.SHARE.siAboveZero(shares.get(i), "share of " + fibre);
-            if (map.put(fibre, Kinds.SHARE.check(shares.get(i), "share of " + fibre)) != null) {
+            Amount<Share> share = Kinds.SHARE.checkAboveZero(shares.get(i), "share of " + fibre);
+            sum += share.si();
+            if (map.put(fibre, share) != null) {
                 throw Refused.of("furnish.twice", "furnish: " + fibre + " stands twice. Add its shares together.",
                         "fibre", fibre.id());
             }

@@ -38,10 +38,8 @@ public final class Deckle {
      * @throws Refused if a side is not above zero
      */
     public static Deckle of(Quantity<Length> width, Quantity<Length> height) {
-        Kinds.LENGTH.siAboveZero(width, "deckle opening across");
-        Kinds.LENGTH.siAboveZero(height, "deckle opening along");
-        return new Deckle(Kinds.LENGTH.check(width, "deckle opening across"),
-                Kinds.LENGTH.check(height, "deckle opening along"), 1, 1, NONE);
+        return new Deckle(Kinds.LENGTH.checkAboveZero(width, "deckle opening across"),
+                Kinds.LENGTH.checkAboveZero(height, "deckle opening along"), 1, 1, NONE);
     }
 
     /**

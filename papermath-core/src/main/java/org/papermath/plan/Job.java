@@ -78,8 +78,12 @@ final class Job {
         int bulk;
         int firstPass;
 
+        boolean hasBeatenDensity() {
+            return densityUnbeaten != NONE && densityLong != NONE;
+        }
+
         boolean hasDensity() {
-            return densityUnbeaten != NONE && densityLong != NONE || densityLight != NONE;
+            return hasBeatenDensity() || densityLight != NONE;
         }
     }
 

@@ -78,12 +78,10 @@ public final class Piece {
          */
         public static Sample of(Quantity<Length> width, Quantity<Length> height, Quantity<Mass> mass,
                 Quantity<Length> thickness) {
-            Kinds.LENGTH.siAboveZero(width, "sample width");
-            Kinds.LENGTH.siAboveZero(height, "sample height");
-            Kinds.MASS.siAboveZero(mass, "sample mass");
-            Kinds.LENGTH.siAboveZero(thickness, "sample thickness");
-            return new Sample(Kinds.LENGTH.check(width, "sample width"), Kinds.LENGTH.check(height, "sample height"),
-                    Kinds.MASS.check(mass, "sample mass"), Kinds.LENGTH.check(thickness, "sample thickness"));
+            return new Sample(Kinds.LENGTH.checkAboveZero(width, "sample width"),
+                    Kinds.LENGTH.checkAboveZero(height, "sample height"),
+                    Kinds.MASS.checkAboveZero(mass, "sample mass"),
+                    Kinds.LENGTH.checkAboveZero(thickness, "sample thickness"));
         }
     }
 
@@ -211,8 +209,7 @@ public final class Piece {
          */
         public Builder thick(Quantity<Length> wanted) {
             targetOnce();
-            Kinds.LENGTH.siWithin(wanted, "caliper of piece " + name, 10e-6, 5e-3);
-            caliper = Kinds.LENGTH.check(wanted, "caliper of piece " + name);
+            caliper = Kinds.LENGTH.checkWithin(wanted, "caliper of piece " + name, 10e-6, 5e-3);
             return this;
         }
 
@@ -396,8 +393,7 @@ public final class Piece {
          */
         public Builder clearance(Quantity<Length> total) {
             once(clearance, "the clearance");
-            Kinds.LENGTH.siWithin(total, "clearance of envelope " + name, 0, 0.1);
-            clearance = Kinds.LENGTH.check(total, "clearance of envelope " + name);
+            clearance = Kinds.LENGTH.checkWithin(total, "clearance of envelope " + name, 0, 0.1);
             return this;
         }
 

@@ -87,8 +87,7 @@ public final class Recipe {
          */
         public Builder beaten(Quantity<Time> time) {
             Named.once(beatingSaid, "recipe " + name, "beating time");
-            Kinds.TIME.siWithin(time, "beating time", 0, 48 * 3600);
-            beating = Kinds.TIME.check(time, "beating time");
+            beating = Kinds.TIME.checkWithin(time, "beating time", 0, 48 * 3600);
             beatingSaid = true;
             return this;
         }
@@ -102,8 +101,7 @@ public final class Recipe {
          */
         public Builder measuring(Quantity<SchopperRiegler> number) {
             Named.once(drainability != null, "recipe " + name, "drainability");
-            Kinds.SCHOPPER_RIEGLER.siWithin(number, "drainability", 5, 98);
-            drainability = Kinds.SCHOPPER_RIEGLER.check(number, "drainability");
+            drainability = Kinds.SCHOPPER_RIEGLER.checkWithin(number, "drainability", 5, 98);
             return this;
         }
 
@@ -132,8 +130,7 @@ public final class Recipe {
          */
         public Builder beaterAt(Quantity<Consistency> consistency) {
             Named.once(beaterConsistency != null, "recipe " + name, "beater consistency");
-            Kinds.CONSISTENCY.siWithin(consistency, "beater consistency", 0.002, 0.06);
-            beaterConsistency = Kinds.CONSISTENCY.check(consistency, "beater consistency");
+            beaterConsistency = Kinds.CONSISTENCY.checkWithin(consistency, "beater consistency", 0.002, 0.06);
             return this;
         }
 
@@ -146,8 +143,7 @@ public final class Recipe {
          */
         public Builder keptAt(Quantity<Consistency> consistency) {
             Named.once(stockConsistency != null, "recipe " + name, "stock consistency");
-            Kinds.CONSISTENCY.siWithin(consistency, "stock consistency", 0.002, 0.2);
-            stockConsistency = Kinds.CONSISTENCY.check(consistency, "stock consistency");
+            stockConsistency = Kinds.CONSISTENCY.checkWithin(consistency, "stock consistency", 0.002, 0.2);
             return this;
         }
 
@@ -160,8 +156,7 @@ public final class Recipe {
          */
         public Builder vatAt(Quantity<Consistency> consistency) {
             Named.once(vatConsistency != null, "recipe " + name, "vat consistency");
-            Kinds.CONSISTENCY.siWithin(consistency, "vat consistency", 0.0005, 0.03);
-            vatConsistency = Kinds.CONSISTENCY.check(consistency, "vat consistency");
+            vatConsistency = Kinds.CONSISTENCY.checkWithin(consistency, "vat consistency", 0.0005, 0.03);
             return this;
         }
 
@@ -174,8 +169,7 @@ public final class Recipe {
          */
         public Builder surfaceSized(Quantity<FibreConcentration> strength) {
             Named.once(sizeBath != null, "recipe " + name, "surface size");
-            Kinds.FIBRE_CONCENTRATION.siWithin(strength, "strength of the size bath", 1, 200);
-            sizeBath = Kinds.FIBRE_CONCENTRATION.check(strength, "strength of the size bath");
+            sizeBath = Kinds.FIBRE_CONCENTRATION.checkWithin(strength, "strength of the size bath", 1, 200);
             return this;
         }
 

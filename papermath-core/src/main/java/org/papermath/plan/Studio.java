@@ -218,8 +218,7 @@ public final class Studio {
          * @throws Refused if it is out of range
          */
         public Builder scaleStep(Quantity<Mass> step) {
-            Kinds.MASS.siWithin(step, "step of the scale", 1e-6, 1);
-            scaleStep = Kinds.MASS.check(step, "step of the scale");
+            scaleStep = Kinds.MASS.checkWithin(step, "step of the scale", 1e-6, 1);
             return this;
         }
 
@@ -231,8 +230,7 @@ public final class Studio {
          * @throws Refused if it is out of range
          */
         public Builder fineScaleStep(Quantity<Mass> step) {
-            Kinds.MASS.siWithin(step, "step of the fine scale", 1e-6, 1);
-            fineScaleStep = Kinds.MASS.check(step, "step of the fine scale");
+            fineScaleStep = Kinds.MASS.checkWithin(step, "step of the fine scale", 1e-6, 1);
             return this;
         }
 
@@ -244,8 +242,7 @@ public final class Studio {
          * @throws Refused if it is out of range
          */
         public Builder jugStep(Quantity<Volume> step) {
-            Kinds.VOLUME.siWithin(step, "step of the jug", 1e-7, 1e-2);
-            jugStep = Kinds.VOLUME.check(step, "step of the jug");
+            jugStep = Kinds.VOLUME.checkWithin(step, "step of the jug", 1e-7, 1e-2);
             return this;
         }
 
@@ -257,8 +254,7 @@ public final class Studio {
          * @throws Refused if they are out of range
          */
         public Builder workingDay(Quantity<Time> hours) {
-            Kinds.TIME.siWithin(hours, "working day", 1800, 86400);
-            workingDay = Kinds.TIME.check(hours, "working day");
+            workingDay = Kinds.TIME.checkWithin(hours, "working day", 1800, 86400);
             return this;
         }
 

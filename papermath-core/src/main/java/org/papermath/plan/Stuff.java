@@ -108,7 +108,7 @@ final class Stuff {
     }
 
     private static double density(BatchJob batch, FibreJob fibre, double[] v) {
-        if (fibre.densityUnbeaten != Job.NONE && fibre.densityLong != Job.NONE) {
+        if (fibre.hasBeatenDensity()) {
             return Density.ofBeating(v[fibre.densityUnbeaten], v[fibre.densityLong], batch.beating,
                     v[batch.densityTime]);
         }

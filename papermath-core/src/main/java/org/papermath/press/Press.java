@@ -118,12 +118,9 @@ public final class Press {
         if (name.isBlank()) {
             throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");
         }
-        Kinds.FORCE.siAboveZero(jack, "rating of the jack");
-        Kinds.LENGTH.siAboveZero(platenWidth, "platen width");
-        Kinds.LENGTH.siAboveZero(platenLength, "platen length");
-        return new Press(name, List.of(new Part("jack", Kinds.FORCE.check(jack, "rating of the jack"))),
-                Kinds.LENGTH.check(platenWidth, "platen width"), Kinds.LENGTH.check(platenLength, "platen length"),
-                null);
+        return new Press(name, List.of(new Part("jack", Kinds.FORCE.checkAboveZero(jack, "rating of the jack"))),
+                Kinds.LENGTH.checkAboveZero(platenWidth, "platen width"),
+                Kinds.LENGTH.checkAboveZero(platenLength, "platen length"), null);
     }
 
     /**
@@ -156,8 +153,7 @@ public final class Press {
      * @throws Refused if the rating is not above zero
      */
     public Press part(String part, Quantity<Force> rating) {
-        Kinds.FORCE.siAboveZero(rating, "rating of the " + part);
-        Part rated = new Part(part, Kinds.FORCE.check(rating, "rating of the " + part));
+        Part rated = new Part(part, Kinds.FORCE.checkAboveZero(rating, "rating of the " + part));
         List<Part> more = new ArrayList<>(parts);
         more.replaceAll(old -> old.name().equals(part) ? rated : old);
         if (!more.contains(rated)) {
@@ -174,9 +170,8 @@ public final class Press {
      * @throws Refused if the height is not above zero
      */
     public Press daylight(Quantity<Length> height) {
-        Kinds.LENGTH.siAboveZero(height, "daylight of the press");
         return new Press(name, parts, platenWidth, platenLength,
-                Kinds.LENGTH.check(height, "daylight of the press"));
+                Kinds.LENGTH.checkAboveZero(height, "daylight of the press"));
     }
 
     /**

@@ -93,9 +93,8 @@ public final class Additive {
      * @throws Refused if the fraction is out of range
      */
     public Additive active(Quantity<Share> fraction) {
-        String what = "active fraction of " + name;
-        boolean whole = Kinds.SHARE.siAboveZero(fraction, what) == 1;
-        return new Additive(name, purpose, whole ? null : Kinds.SHARE.check(fraction, what));
+        Amount<Share> part = Kinds.SHARE.checkAboveZero(fraction, "active fraction of " + name);
+        return new Additive(name, purpose, part.si() == 1 ? null : part);
     }
 
     /**

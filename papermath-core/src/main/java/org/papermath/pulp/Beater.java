@@ -39,10 +39,8 @@ public final class Beater {
         if (name.isBlank()) {
             throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");
         }
-        Kinds.VOLUME.siAboveZero(trough, "trough volume");
-        Kinds.MASS.siAboveZero(ratedLoad, "rated load of the beater");
-        return new Beater(name, Kinds.VOLUME.check(trough, "trough volume"),
-                Kinds.MASS.check(ratedLoad, "rated load of the beater"));
+        return new Beater(name, Kinds.VOLUME.checkAboveZero(trough, "trough volume"),
+                Kinds.MASS.checkAboveZero(ratedLoad, "rated load of the beater"));
     }
 
     /**

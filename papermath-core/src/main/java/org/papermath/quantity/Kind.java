@@ -230,13 +230,25 @@ public final class Kind<Q extends Quantity<Q>> {
      * @throws Refused as {@link #si(Quantity, String)}, and if the value is not above zero
      */
     public double siAboveZero(Quantity<Q> quantity, String what) {
+        return checkAboveZero(quantity, what).si();
+    }
+
+    /**
+     * Checks a quantity at a door that wants more than nothing, and returns it as an amount of this kind.
+     *
+     * @param quantity an amount of this kind, or any other quantity of its dimension
+     * @param what the name of the input, for the message
+     * @return the amount, above zero
+     * @throws Refused as {@link #siAboveZero(Quantity, String)}
+     */
+    public Amount<Q> checkAboveZero(Quantity<Q> quantity, String what) {
         Amount<Q> amount = check(quantity, what);
         if (!(amount.si() > 0)) {
             throw Refused.of("quantity.not-above-zero",
                     what + ": " + amount + " given; it must be above zero. Give what was measured or ordered.",
                     "quantity", what, "given", amount.toString(), "limit", "0");
         }
-        return amount.si();
+        return amount;
     }
 
     /**
@@ -250,11 +262,25 @@ public final class Kind<Q extends Quantity<Q>> {
      * @throws Refused as {@link #si(Quantity, String)}, and if the value is outside the limits
      */
     public double siWithin(Quantity<Q> quantity, String what, double least, double most) {
+        return checkWithin(quantity, what, least, most).si();
+    }
+
+    /**
+     * Checks a quantity at a door with limits of its own, and returns it as an amount of this kind.
+     *
+     * @param quantity an amount of this kind, or any other quantity of its dimension
+     * @param what the name of the input, for the message
+     * @param least the least accepted value, in {@link #siUnit()}
+     * @param most the greatest accepted value, in {@link #siUnit()}
+     * @return the amount
+     * @throws Refused as {@link #siWithin(Quantity, String, double, double)}
+     */
+    public Amount<Q> checkWithin(Quantity<Q> quantity, String what, double least, double most) {
         Amount<Q> amount = check(quantity, what);
         if (amount.si() < least || amount.si() > most) {
             throw outOfRange(amount, what, least, false, most);
         }
-        return amount.si();
+        return amount;
     }
 
     Amount<Q> ofSiUnchecked(double si, String code) {

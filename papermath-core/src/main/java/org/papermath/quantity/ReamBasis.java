@@ -91,11 +91,10 @@ public final class ReamBasis {
      * @throws Refused if a side is not above zero or the count is below 1
      */
     public static ReamBasis of(Quantity<Length> width, Quantity<Length> length, int count) {
-        Kinds.LENGTH.siAboveZero(width, "ream sheet width");
-        Kinds.LENGTH.siAboveZero(length, "ream sheet length");
+        Amount<Length> one = Kinds.LENGTH.checkAboveZero(width, "ream sheet width");
+        Amount<Length> other = Kinds.LENGTH.checkAboveZero(length, "ream sheet length");
         requireCount(count);
-        return new ReamBasis("ream", Kinds.LENGTH.check(width, "ream sheet width"),
-                Kinds.LENGTH.check(length, "ream sheet length"), count);
+        return new ReamBasis("ream", one, other, count);
     }
 
     /**

@@ -382,8 +382,7 @@ public final class ShrinkageModel {
          * @throws Refused if a value is out of range
          */
         public static Strip of(Quantity<Time> beating, Quantity<LinearShrinkage> shrinkage) {
-            Kinds.TIME.siAboveZero(beating, "beating time of the strip");
-            return new Strip(Kinds.TIME.check(beating, "beating time of the strip"),
+            return new Strip(Kinds.TIME.checkAboveZero(beating, "beating time of the strip"),
                     Kinds.LINEAR_SHRINKAGE.check(shrinkage, "shrinkage of the strip"));
         }
 

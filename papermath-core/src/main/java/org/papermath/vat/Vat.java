@@ -36,8 +36,7 @@ public final class Vat {
         if (name.isBlank()) {
             throw Refused.of("equipment.unnamed", "vat: a name is wanted; calibrated values are kept under it.");
         }
-        Kinds.VOLUME.siAboveZero(workingVolume, "working volume of the vat");
-        return new Vat(name, Kinds.VOLUME.check(workingVolume, "working volume of the vat"), ROOM);
+        return new Vat(name, Kinds.VOLUME.checkAboveZero(workingVolume, "working volume of the vat"), ROOM);
     }
 
     /**
@@ -48,8 +47,7 @@ public final class Vat {
      * @throws Refused if the temperature is out of range
      */
     public Vat at(Quantity<Temperature> temperature) {
-        Kinds.TEMPERATURE.siWithin(temperature, "vat temperature", 278.15, 333.15);
-        return new Vat(name, volume, Kinds.TEMPERATURE.check(temperature, "vat temperature"));
+        return new Vat(name, volume, Kinds.TEMPERATURE.checkWithin(temperature, "vat temperature", 278.15, 333.15));
     }
 
     /**
