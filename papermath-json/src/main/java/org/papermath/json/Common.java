@@ -77,11 +77,8 @@ final class Common {
             throw unreadable(FaultCodes.LONG_TEXT, text, "it has " + text.length() + " characters; at most " + most
                     + " are read. Shorten it");
         }
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c < ' ' && !(lines && (c == '\n' || c == '\r' || c == '\t')) || c >= 0x7F && c < 0xA0) {
-                throw unreadable(FaultCodes.CHARACTER, text, "it has a control character in it. Take it away");
-            }
+        if (Json.controlIn(text, lines) >= 0) {
+            throw unreadable(FaultCodes.CHARACTER, text, "it has a control character in it. Take it away");
         }
         return text;
     }

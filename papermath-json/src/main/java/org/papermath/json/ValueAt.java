@@ -199,15 +199,12 @@ public final class ValueAt {
     }
 
     private boolean isShowable(String text, boolean lines) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (Character.isISOControl(c) && !(lines && (c == '\n' || c == '\r' || c == '\t'))) {
-                fault(FaultCodes.CHARACTER, List.of(), "the text has the control character \\u" + Json.hex(c)
-                        + ", which cannot be shown. Take it away.");
-                return false;
-            }
+        int at = Json.controlIn(text, lines);
+        if (at >= 0) {
+            fault(FaultCodes.CHARACTER, List.of(), "the text has the control character \\u" + Json.hex(text.charAt(at))
+                    + ", which cannot be shown. Take it away.");
         }
-        return true;
+        return at < 0;
     }
 
     /**
