@@ -2,7 +2,6 @@ package org.papermath.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,11 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
-
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -34,7 +28,6 @@ import tools.jackson.databind.node.ObjectNode;
 class DescribedMembersTest {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
     private static final Map<String, JsonNode> ROOTS = new TreeMap<>();
-    private static final Map<String, Schema> SCHEMAS = new TreeMap<>();
 
     /** Names that are said elsewhere in the document; an example cannot know them. */
     private static final Set<String> ELSEWHERE = Set.of("order.no-recipe", "order.no-piece",
@@ -44,10 +37,8 @@ class DescribedMembersTest {
             FaultCodes.REFERENCE_UNREADABLE, FaultCodes.ONE_OF);
 
     static {
-        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
         for (String name : PapermathSchemas.names()) {
             ROOTS.put(name, MAPPER.readTree(PapermathSchemas.text(name)));
-            SCHEMAS.put(name, registry.getSchema(PapermathSchemas.text(name), InputFormat.JSON));
         }
     }
 
@@ -358,22 +349,6 @@ class DescribedMembersTest {
                 .allMatch(member -> member.matches("plan/.*/(ref|assumptions/items/properties/unit)"));
     }
 
-    private static List<Fault> read(String name, JsonNode document) {
-        byte[] bytes = document.toString().getBytes(StandardCharsets.UTF_8);
-        try {
-            switch (name) {
-                case "order" -> PapermathDocuments.readOrder(bytes, "", Concert.FILES);
-                case "recipe" -> PapermathDocuments.readRecipe(bytes, "");
-                case "studio" -> PapermathDocuments.readStudio(bytes, "");
-                case "record" -> PapermathDocuments.readRecord(bytes, "");
-                default -> PapermathDocuments.readPlan(bytes, "");
-            }
-            return List.of();
-        } catch (DocumentException e) {
-            return e.faults();
-        }
-    }
-
     @Test
     void everyExampleIsReadInItsPlace() {
         Set<String> tried = new TreeSet<>();
@@ -388,8 +363,9 @@ class DescribedMembersTest {
             }
             for (JsonNode example : one.at().schema().path("examples")) {
                 JsonNode document = one.with(example);
-                assertThat(SCHEMAS.get(one.document()).validate(document)).as(one + " as " + example).isEmpty();
-                assertThat(read(one.document(), document)).filteredOn(fault -> !ELSEWHERE.contains(fault.code()))
+                assertThat(Judged.schema(one.document()).validate(document)).as(one + " as " + example).isEmpty();
+                assertThat(Judged.faults(one.document(), document.toString()))
+                        .filteredOn(fault -> !ELSEWHERE.contains(fault.code()))
                         .filteredOn(fault -> fault.pointer().startsWith(one.pointer())).as(one + " as " + example)
                                 .isEmpty();
             }

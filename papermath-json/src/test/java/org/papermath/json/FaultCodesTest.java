@@ -24,17 +24,12 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.plan.MakingPlan;
 
 import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 
 /**
  * Every code a document can be refused with is either refused by its schema too or on the published list, and every
  * refusal there is in the library is known to be the one, the other, or none of a document.
  */
 class FaultCodesTest {
-    private static final SchemaRegistry SCHEMAS = SchemaRegistry.withDefaultDialect(
-            SpecificationVersion.DRAFT_2020_12);
     private static final Pattern REFUSAL = Pattern.compile(
             "(?:Refused\\s*\\.of|new Unclear|\\brefuse|\\bcannotReach)\\(\\s*\"([a-z0-9-]+\\.[a-z0-9.-]+)\"");
 
@@ -53,22 +48,6 @@ class FaultCodesTest {
     private static String plan() {
         OrderDocument concert = Concert.read().value();
         return PapermathDocuments.writePlan(MakingPlan.of(concert.order(), concert.studio()), "p", "1");
-    }
-
-    private static List<Fault> faults(String document, String text) {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        try {
-            switch (document) {
-                case "order" -> PapermathDocuments.readOrder(bytes, "", Concert.FILES);
-                case "recipe" -> PapermathDocuments.readRecipe(bytes, "");
-                case "studio" -> PapermathDocuments.readStudio(bytes, "");
-                case "record" -> PapermathDocuments.readRecord(bytes, "");
-                default -> PapermathDocuments.readPlan(bytes, "");
-            }
-            return List.of();
-        } catch (DocumentException e) {
-            return e.faults();
-        }
     }
 
     private static String sample(String document) {
@@ -144,10 +123,9 @@ class FaultCodesTest {
         String sample = sample(document);
         assertThat(sample).contains(from);
         String text = sample.replace(from, to == null ? "" : to.replace("LONG", "long ".repeat(60)));
-        List<Fault> faults = faults(document, text);
+        List<Fault> faults = Judged.faults(document, text);
         assertThat(faults).as("faults").extracting(Fault::code).contains(code);
-        Schema schema = SCHEMAS.getSchema(PapermathSchemas.text(document), InputFormat.JSON);
-        boolean valid = schema.validate(text, InputFormat.JSON).isEmpty();
+        boolean valid = Judged.schema(document).validate(text, InputFormat.JSON).isEmpty();
         assertThat(valid).as("the schema accepts it").isEqualTo(FaultCodes.seenByTheReaderOnly().contains(code));
     }
 

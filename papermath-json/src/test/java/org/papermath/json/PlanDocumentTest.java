@@ -113,11 +113,14 @@ class PlanDocumentTest {
         assertThat(read.value().moved().get(0).before()).isEqualTo("1" + read.value().moved().get(0).after());
     }
 
+    private static PlanDocument writtenAndRead(String text) {
+        return PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan(text), "a test", "3.1")).value();
+    }
+
     @Test
     void withOtherValuesItSaysWhatMoved() {
         String text = METRIC.replace("GRAMMAGE", "200 g/m2");
-        PlanDocument then = PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan(text), "a test", "3.1"))
-                .value();
+        PlanDocument then = writtenAndRead(text);
         MakingPlan now = plan(text.replace("\"scaleStep\": \"1 g\"", """
                 "scaleStep": "1 g", "assumptions": [{"id": "shrinkage.limit", "fibre": "abaca", "value": "2 %",
                 "low": "1 %", "high": "3 %", "basis": "measured here", "source": "ten marked sheets"}]"""));
@@ -133,8 +136,7 @@ class PlanDocumentTest {
     @Test
     void whatOnlyStandsElsewhereHasNotMoved() {
         String text = METRIC.replace("GRAMMAGE", "200 g/m2");
-        PlanDocument then = PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan(text), "a test", "3.1"))
-                .value();
+        PlanDocument then = writtenAndRead(text);
         // A value of one's own that is the one of the table changes no figure.
         MakingPlan now = plan(text.replace("\"scaleStep\": \"1 g\"", """
                 "scaleStep": "1 g", "assumptions": [{"id": "order.spare-share", "value": "SPARE", "source": "as before"},

@@ -3,7 +3,6 @@ package org.papermath.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -22,11 +21,6 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
-
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -40,14 +34,6 @@ import tools.jackson.databind.node.ObjectNode;
 class SchemaTest {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final Map<String, Schema> SCHEMAS = new TreeMap<>();
-
-    static {
-        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-        PapermathSchemas.names().forEach(name -> SCHEMAS.put(name,
-                registry.getSchema(PapermathSchemas.text(name), InputFormat.JSON)));
-    }
-
     private static final boolean FULL = Boolean.getBoolean("papermath.long");
 
     /** One document that is judged, and how it came about. */
@@ -82,23 +68,11 @@ class SchemaTest {
     }
 
     private static List<String> read(String name, JsonNode document) {
-        byte[] bytes = document.toString().getBytes(StandardCharsets.UTF_8);
-        try {
-            switch (name) {
-                case "order" -> PapermathDocuments.readOrder(bytes, "", Concert.FILES);
-                case "recipe" -> PapermathDocuments.readRecipe(bytes, "");
-                case "studio" -> PapermathDocuments.readStudio(bytes, "");
-                case "record" -> PapermathDocuments.readRecord(bytes, "");
-                default -> PapermathDocuments.readPlan(bytes, "");
-            }
-            return List.of();
-        } catch (DocumentException e) {
-            return e.faults().stream().map(Fault::code).toList();
-        }
+        return Judged.faults(name, document.toString()).stream().map(Fault::code).toList();
     }
 
     private static boolean isValid(String name, JsonNode document) {
-        return SCHEMAS.get(name).validate(document).isEmpty();
+        return Judged.schema(name).validate(document).isEmpty();
     }
 
     static List<String> names() {
@@ -114,7 +88,7 @@ class SchemaTest {
         Set<String> tried = new HashSet<>();
         for (JsonNode document : good().get(name)) {
             assertThat(read(name, document)).isEmpty();
-            assertThat(SCHEMAS.get(name).validate(document)).isEmpty();
+            assertThat(Judged.schema(name).validate(document)).isEmpty();
             cases(document, one -> {
                 // Items of one list are alike: in short runs each way is tried on one of them.
                 if (FULL || tried.add(one.label() + one.pointer().replaceAll("/[0-9]+", "/*")
@@ -143,7 +117,7 @@ class SchemaTest {
         boolean structural = codes.stream().anyMatch(code -> !FaultCodes.seenByTheReaderOnly().contains(code));
         if (codes.isEmpty() && !valid) {
             quarrels.add(one.label() + " at " + one.pointer() + ": only the reader accepts it: "
-                    + SCHEMAS.get(name).validate(one.document()));
+                    + Judged.schema(name).validate(one.document()));
         } else if (structural && valid) {
             quarrels.add(one.label() + " at " + one.pointer() + ": only the schema accepts it: " + codes);
         }
@@ -426,7 +400,7 @@ class SchemaTest {
         List<JsonNode> documents = new ArrayList<>(good().get(name));
         documents.addAll(more(name));
         for (JsonNode document : documents) {
-            assertThat(SCHEMAS.get(name).validate(document)).isEmpty();
+            assertThat(Judged.schema(name).validate(document)).isEmpty();
             assertThat(read(name, document)).isSubsetOf(FaultCodes.REFERENCE_NONE);
             tried.with(schema, "", document, "");
         }
@@ -458,7 +432,7 @@ class SchemaTest {
                     int cut = choice.getKey().lastIndexOf('/');
                     ((ObjectNode) changed.at(choice.getKey().substring(0, cut)))
                             .set(choice.getKey().substring(cut + 1), word);
-                    assertThat(SCHEMAS.get(name).validate(changed)).isEmpty();
+                    assertThat(Judged.schema(name).validate(changed)).isEmpty();
                     assertThat(read(name, changed)).as(choice.getKey() + ": " + word)
                             .isSubsetOf(FaultCodes.seenByTheReaderOnly());
                     words++;
@@ -474,7 +448,7 @@ class SchemaTest {
         VersionsTest.samples().forEach(sample -> {
             String version = (String) sample.get()[0];
             String name = (String) sample.get()[1];
-            assertThat(SCHEMAS.get(name).validate(MAPPER.readTree(VersionsTest.text(version, name))))
+            assertThat(Judged.schema(name).validate(MAPPER.readTree(VersionsTest.text(version, name))))
                     .as(name + " " + version).isEmpty();
         });
     }
