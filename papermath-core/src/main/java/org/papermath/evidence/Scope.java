@@ -67,8 +67,24 @@ public final class Scope {
         return new Scope(subjects, requireName(where));
     }
 
+    /**
+     * Tells whether a text has one of the signs that stand for scopes, and so cannot be a name in one.
+     *
+     * @param text the text
+     * @return whether one of {@code [ ] @} is in it
+     */
+    public static boolean hasSign(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '[' || c == ']' || c == '@') {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static String requireName(String name) {
-        if (name.isBlank() || name.indexOf('[') >= 0 || name.indexOf(']') >= 0 || name.indexOf('@') >= 0) {
+        if (name.isBlank() || hasSign(name)) {
             throw Refused.of("scope.name",
                     "scope: \"" + name
                     + "\" cannot be the name of a scope. Use a name that is not empty and has none of [ ] @.",

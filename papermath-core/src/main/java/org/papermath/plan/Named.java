@@ -1,5 +1,6 @@
 package org.papermath.plan;
 
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Refused;
 
 /** The two questions every builder of this package asks: is there a name, and was it said before. */
@@ -17,13 +18,10 @@ final class Named {
             throw Refused.of("name.empty", what + whose + ": a name is wanted; the plan speaks of it by its name.",
                     "of", what + whose);
         }
-        for (int i = 0; i < name.length(); i++) {
-            char c = name.charAt(i);
-            if (c == '[' || c == ']' || c == '@') {
-                throw Refused.of("name.sign", what + whose + ": \"" + name
-                        + "\" has one of [ ] @, which stand for scopes. Use another name.",
-                        "of", what + whose, "given", name);
-            }
+        if (Scope.hasSign(name)) {
+            throw Refused.of("name.sign", what + whose + ": \"" + name
+                    + "\" has one of [ ] @, which stand for scopes. Use another name.",
+                    "of", what + whose, "given", name);
         }
         return name;
     }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -33,26 +34,16 @@ final class Common {
     /** Refuses a name with a sign that stands for something in the key of a measured value. */
     static Got<String> sayable(Got<String> name) {
         return name.check(text -> {
-            if (hasSign(text)) {
+            if (Scope.hasSign(text)) {
                 throw Refused.of("scope.name", "\"" + JsonValue.shown(text) + "\" has one of the signs [ ] @ in it, by"
                         + " which the places of measured values are written. Use a name without them.", "given", text);
             }
         });
     }
 
-    private static boolean hasSign(String name) {
-        for (int i = 0; i < name.length(); i++) {
-            char c = name.charAt(i);
-            if (c == '[' || c == ']' || c == '@') {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Writes a name read by {@link #name}. */
     static void name(ValueOut out, String name) {
-        if (hasSign(name)) {
+        if (Scope.hasSign(name)) {
             throw unreadable("scope.name", name, "it has one of the signs [ ] @ in it. Use a name without them");
         }
         text(out, name);
