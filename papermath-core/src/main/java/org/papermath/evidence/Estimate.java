@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
 
 /**
  * What will come out: a likely value, the band of its mean, the assumptions behind the band, and, where it is known,
@@ -23,6 +24,8 @@ public final class Estimate<Q extends Quantity<Q>> {
     private final Amount<Q> high;
     private final double scatter;
     private final List<Driver> drivers;
+    private final boolean openBelow;
+    private final boolean openAbove;
 
     /**
      * One assumption's part in a band.
@@ -37,12 +40,15 @@ public final class Estimate<Q extends Quantity<Q>> {
         }
     }
 
-    private Estimate(Amount<Q> likely, Amount<Q> low, Amount<Q> high, double scatter, List<Driver> drivers) {
+    private Estimate(Amount<Q> likely, Amount<Q> low, Amount<Q> high, double scatter, List<Driver> drivers,
+            boolean openBelow, boolean openAbove) {
         this.likely = likely;
         this.low = low;
         this.high = high;
         this.scatter = scatter;
         this.drivers = List.copyOf(drivers);
+        this.openBelow = openBelow;
+        this.openAbove = openAbove;
     }
 
     /**
@@ -63,7 +69,21 @@ public final class Estimate<Q extends Quantity<Q>> {
                     "estimate: likely " + likely + " is not inside its band " + low + " to " + high + ".",
                     "likely", likely.toString(), "low", low.toString(), "high", high.toString());
         }
-        return new Estimate<>(likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers);
+        return new Estimate<>(likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers,
+                false, false);
+    }
+
+    /**
+     * Returns the estimate with its band open below, above, or on both sides: at that end of what an assumption may be,
+     * the result cannot be told. The end it has there is the farthest that could still be worked out.
+     *
+     * @param below whether the band has no end below
+     * @param above whether the band has no end above
+     * @return the estimate
+     */
+    public Estimate<Q> open(boolean below, boolean above) {
+        return below == openBelow && above == openAbove ? this
+                : new Estimate<>(likely, low, high, scatter, drivers, below, above);
     }
 
     /**
@@ -79,7 +99,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                     + " given; a fraction of zero or more is wanted.",
                     "given", String.valueOf(relative));
         }
-        return new Estimate<>(likely, low, high, relative, drivers);
+        return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove);
     }
 
     /**
@@ -92,7 +112,8 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the 5 % point of the mean.
+     * Returns the 5 % point of the mean. Where the band is open below, the mean may be lower than this, by how much is
+     * not known.
      *
      * @return the value
      */
@@ -101,12 +122,31 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the 95 % point of the mean.
+     * Returns the 95 % point of the mean. Where the band is open above, the mean may be higher than this, by how much
+     * is not known.
      *
      * @return the value
      */
     public Amount<Q> high() {
         return high;
+    }
+
+    /**
+     * Tells whether the band has no end below: at one end of what an assumption may be, the result cannot be told.
+     *
+     * @return whether it is open below
+     */
+    public boolean isOpenBelow() {
+        return openBelow;
+    }
+
+    /**
+     * Tells whether the band has no end above: at one end of what an assumption may be, the result cannot be told.
+     *
+     * @return whether it is open above
+     */
+    public boolean isOpenAbove() {
+        return openAbove;
     }
 
     /**
@@ -144,31 +184,37 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @throws Refused if the code is not one of the kind
      */
     public Estimate<Q> in(String code) {
-        return new Estimate<>(likely.to(code), low.to(code), high.to(code), scatter, drivers);
+        return new Estimate<>(likely.to(code), low.to(code), high.to(code), scatter, drivers, openBelow, openAbove);
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof Estimate<?> that && likely.kind() == that.likely.kind() && likely.equals(that.likely)
                 && low.equals(that.low) && high.equals(that.high) && Double.compare(scatter, that.scatter) == 0
-                && drivers.equals(that.drivers);
+                && openBelow == that.openBelow && openAbove == that.openAbove && drivers.equals(that.drivers);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(likely, low, high, scatter, drivers);
+        return Objects.hash(likely, low, high, scatter, drivers, openBelow, openAbove);
     }
 
     /** Returns for example {@code 214 g/m², mean 203–226; single pieces ±8 %}. */
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder(likely.toString());
-        if (low.compareTo(high) < 0) {
-            text.append(", mean ").append(org.papermath.quantity.Units.fourDigits(low.value())).append("–")
-                    .append(org.papermath.quantity.Units.fourDigits(high.value()));
+        if (openBelow && openAbove) {
+            text.append(", mean not known");
+        } else if (openBelow) {
+            text.append(", mean ").append(Units.fourDigits(high.value())).append(" or less");
+        } else if (openAbove) {
+            text.append(", mean ").append(Units.fourDigits(low.value())).append(" or more");
+        } else if (low.compareTo(high) < 0) {
+            text.append(", mean ").append(Units.fourDigits(low.value())).append("–")
+                    .append(Units.fourDigits(high.value()));
         }
         if (!Double.isNaN(scatter)) {
-            text.append("; single pieces ±").append(org.papermath.quantity.Units.fourDigits(100 * scatter))
+            text.append("; single pieces ±").append(Units.fourDigits(100 * scatter))
                     .append(" %");
         }
         return text.toString();

@@ -50,14 +50,14 @@ final class BatchForecast {
 
         double full = job.vatVolume * WaterProperties.stockDensity(batch.vatConsistency, v[general.wall],
                 job.waterDensity);
-        RunningVat tank = new RunningVat(full, job.jug, s, c, inStock);
+        RunningVat tank = new RunningVat(full, s, c, inStock);
         double couched = v[general.couched];
         for (int p : batch.pieces) {
             PieceJob piece = job.pieces[p];
             PieceSettings ps = settings.pieces[p];
             double[] sheets = new double[ps.sheets];
             double[][] carried = new double[n][ps.sheets];
-            if (job.hasVat) {
+            if (ps.dipped) {
                 double lifted = ps.lift * v[general.lift];
                 for (int e = 0; e <= ps.rechargeStock.length; e++) {
                     int from = e * ps.every;
@@ -69,14 +69,18 @@ final class BatchForecast {
             }
             pieces.forecast(piece, ps, s, sheets, carried, v, out, ledger);
         }
+        double left = set.stock * handled - tank.used();
+        // What is weighed for exactly what is used leaves nothing, not a rounding error of it.
+        if (Math.abs(left) < 1e-12 * tank.used()) {
+            left = 0;
+        }
         out[at + Out.BATCH_HOURS] = hours.ofBatch(index, settings, v);
-        out[at + Out.STOCK_LEFT] = set.stock * handled - tank.used();
+        out[at + Out.STOCK_LEFT] = left;
         out[at + Out.VAT_FIBRE] = tank.fibre();
         out[at + Out.VAT_STOCK] = tank.mass();
         out[at + Out.WHITE_WATER] = tank.white();
         if (ledger != null) {
-            ledger.close(index, tank.fibre(), tank.mass(), tank.additive(), set.stock * handled - tank.used(), c,
-                    inStock);
+            ledger.close(index, tank.fibre(), tank.mass(), tank.additive(), left, c, inStock);
         }
     }
 }

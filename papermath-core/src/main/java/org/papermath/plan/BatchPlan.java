@@ -16,6 +16,7 @@ import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.WaterRetention;
 
 /**
@@ -32,7 +33,8 @@ import org.papermath.quantity.WaterRetention;
  * @param waterRetention the water retention value after beating, which the press has to work against
  * @param freeShrinkage how much a sheet dried without restraint shrinks, along each side
  * @param keptInVat oven-dry fibre that stays in the vat at the end; strain it and put it by
- * @param stockPutBy stock left in the pails at the end
+ * @param stockPutBy stock left in the pails at the end; nothing, where there is likely none
+ * @param shortage how much the stock may run short, where that is likely enough to act on
  * @param whiteWaterFibre oven-dry fibre that leaves with bailed white water
  * @param workingHours hours at the beater, at the scale and at the charging of the vat
  * @param balances the accounts of fibre, water and each additive, at the likely values
@@ -40,7 +42,8 @@ import org.papermath.quantity.WaterRetention;
 public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating> beatingStage,
         List<AdditiveToWeigh> additives, Stock stock, Estimate<SchopperRiegler> drainability,
         Estimate<WaterRetention> waterRetention, Estimate<LinearShrinkage> freeShrinkage,
-        Estimate<Mass> keptInVat, Estimate<Mass> stockPutBy, Estimate<Mass> whiteWaterFibre,
+        Estimate<Mass> keptInVat, Estimate<Mass> stockPutBy, Optional<Shortage> shortage,
+        Estimate<Mass> whiteWaterFibre,
         Estimate<Time> workingHours,
         List<Balance> balances) {
     /**
@@ -136,6 +139,19 @@ public record BatchPlan(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beat
         @Override
         public String toString() {
             return volume + " at " + consistency;
+        }
+    }
+
+    /**
+     * Stock that may be missing at the end.
+     *
+     * @param chance how likely the last sheets come out thinner than the vat's tolerance, or are left out
+     * @param upTo the stock missing in one making of twenty, or more
+     */
+    public record Shortage(Amount<Share> chance, Amount<Mass> upTo) {
+        @Override
+        public String toString() {
+            return "short by up to " + upTo + ", in " + chance + " of makings";
         }
     }
 

@@ -296,9 +296,9 @@ final class CardWriter {
             if (batch.keptInVat().likely().si() > 0) {
                 row(Label.KEPT, batch.name() + ": " + band(batch.keptInVat()) + " of fibre; strain it and put it by");
             }
-            double least = batch.stockPutBy().low().si();
-            row(Label.PUT_BY, batch.name() + ": " + (least < 0 ? "about " + three(batch.stockPutBy().likely().in("kg"))
-                    + " kg; it may also run short by " + three(-least) + " kg" : band(batch.stockPutBy())));
+            row(Label.PUT_BY, batch.name() + ": " + band(batch.stockPutBy())
+                    + batch.shortage().map(one -> "; it may also run short by up to " + three(one.upTo().in("kg"))
+                            + " kg").orElse(""));
         }
     }
 
@@ -482,6 +482,10 @@ final class CardWriter {
         String low = three(estimate.low().value());
         String high = three(estimate.high().value());
         String middle = three(likely.value());
+        if (estimate.isOpenBelow() || estimate.isOpenAbove()) {
+            return middle + (!estimate.isOpenAbove() ? " (" + high + " or less)"
+                    : !estimate.isOpenBelow() ? " (" + low + " or more)" : "") + unit;
+        }
         return middle + (low.equals(high) ? "" : " (" + low + "–" + high + ")") + unit;
     }
 }

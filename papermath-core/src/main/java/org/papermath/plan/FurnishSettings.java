@@ -7,11 +7,16 @@ import org.papermath.plan.Job.BatchJob;
 import org.papermath.plan.Job.FibreJob;
 import org.papermath.plan.Settings.BatchSettings;
 import org.papermath.plan.Settings.PieceSettings;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
 
 /** Settings of a batch: fibre, beater loads, doses, stock, and the run at the vat or the pours that use it. */
 final class FurnishSettings {
-    /** The steps in which a lift is told, kg. */
+    /** The steps in which a lift is told where they are fine enough, kg. */
     private static final double LIFT_STEP = 0.01;
+
+    /** A step is fine enough up to this share of what is measured with it. */
+    private static final double FINE = 0.01;
 
     /** The step in which water is measured in, m³. */
     private static final double WATER_STEP = 1e-4;
@@ -30,8 +35,7 @@ final class FurnishSettings {
         BatchSettings set = settings.batches[index];
         double c = batch.stockConsistency;
         set.stockDensity = WaterProperties.stockDensity(c, v[general.wall], job.waterDensity);
-        double used = job.hasVat ? planVat(batch, set, settings, s, c, v) : planPours(batch, set, settings, s, c);
-        set.ovenDry = used * c / v[general.handling];
+        set.ovenDry = form(batch, set, settings, s, c, v) * c / v[general.handling];
 
         double capacity = job.hasBeater ? Math.min(job.ratedLoad,
                 batch.beaterConsistency * job.trough * WaterProperties.stockDensity(batch.beaterConsistency,
@@ -71,50 +75,99 @@ final class FurnishSettings {
         set.stock = Math.max(weighed / c, bought + additives);
     }
 
-    /** Plans the run at the vat and returns the stock it takes. */
-    private double planVat(BatchJob batch, BatchSettings set, Settings settings, Stuff s, double c, double[] v) {
-        double full = job.vatVolume * WaterProperties.stockDensity(batch.vatConsistency, v[general.wall],
-                job.waterDensity);
+    /** Plans the run at the vat and the pours, and returns the stock they take. */
+    private double form(BatchJob batch, BatchSettings set, Settings settings, Stuff s, double c, double[] v) {
         double[] inStock = new double[batch.dose.length];
         for (int a = 0; a < inStock.length; a++) {
             inStock[a] = c * batch.dose[a];
         }
-        RunningVat tank = new RunningVat(full, job.jug, s, c, inStock);
+        RunningVat tank = new RunningVat(fullVat(batch, v), s, c, inStock);
         for (int p : batch.pieces) {
             PieceSettings ps = settings.pieces[p];
-            double lifted = Rounding.roundTo(VatBalance.liftedOfSheet(ps.fibre, s.retention,
-                    batch.vatConsistency) / v[general.lift], LIFT_STEP);
-            ps.lift = Math.max(LIFT_STEP, lifted);
-            double actual = ps.lift * v[general.lift];
-            double part = s.retention * actual / full;
-            double inBand = VatBalance.sheetsInBand(v[general.vatTolerance], full, s.retention, actual);
-            if (inBand < 1) {
-                set.vatTooSmall = true;
-                set.leastVatVolume = Math.max(set.leastVatVolume, job.vatVolume / inBand);
-            }
-            ps.every = (int) Math.max(1, Math.floor(inBand + Rounding.GUARD));
-            // The mean of a run of sheets that thin out by the same factor each is to be the target.
-            double thinned = 1 - Math.pow(Math.max(0, 1 - part), ps.every);
-            double wantFibre = batch.vatConsistency * full * part * ps.every / thinned;
-            ps.startStock = tank.stockFor(wantFibre, set.stockDensity);
-            level(tank.recharge(ps.startStock, null, 0), ps, -1);
-
-            int events = Math.max(0, (ps.sheets - 1) / ps.every);
-            ps.rechargeStock = new double[events];
-            ps.rechargeWater = new double[events];
-            ps.rechargeBail = new double[events];
             double[] sheets = new double[ps.sheets];
             double[][] carried = new double[inStock.length][ps.sheets];
-            for (int e = 0; e <= events; e++) {
-                int from = e * ps.every;
-                tank.pull(Math.min(ps.every, ps.sheets - from), actual, v[general.couched], sheets, carried, from);
-                if (e < events) {
-                    ps.rechargeStock[e] = tank.stockFor(wantFibre, set.stockDensity);
-                    level(tank.recharge(ps.rechargeStock[e], null, 0), ps, e);
-                }
+            if (job.hasVat) {
+                lift(batch, ps, s, v);
             }
+            requireDrier(batch, ps, s, c, v);
+            if (ps.dipped) {
+                dip(batch, set, ps, tank, sheets, carried, v);
+            } else {
+                pour(set, ps, s, c);
+                tank.pour(ps.lift, v[general.couched], sheets, carried, null, 0);
+            }
+            double all = 0;
+            for (double sheet : sheets) {
+                all += sheet;
+            }
+            ps.stepShift = all / sheets.length / ps.fibre - 1;
+            steps(batch, set, ps, c);
         }
         return tank.used();
+    }
+
+    /** What the vat holds at its mark, kg. */
+    private double fullVat(BatchJob batch, double[] v) {
+        return job.vatVolume
+                * WaterProperties.stockDensity(batch.vatConsistency, v[general.wall], job.waterDensity);
+    }
+
+    /** Chooses the lift of a dip, and whether the vat can give it. */
+    private void lift(BatchJob batch, PieceSettings ps, Stuff s, double[] v) {
+        double full = fullVat(batch, v);
+        ps.wantedLift = VatBalance.liftedOfSheet(ps.fibre, s.retention, batch.vatConsistency) / v[general.lift];
+        double step = liftStep(ps.wantedLift);
+        ps.lift = Math.max(step, Rounding.roundTo(ps.wantedLift, step));
+        double inBand = VatBalance.sheetsInBand(v[general.vatTolerance], full, s.retention, ps.lift * v[general.lift]);
+        ps.leastVatVolume = inBand < 1 ? job.vatVolume / inBand : 0;
+        ps.every = (int) Math.max(1, Math.floor(inBand + Rounding.GUARD));
+        // A dip that may take more than there is cannot be made.
+        ps.dipped = ps.lift * Math.max(v[general.lift], job.high[general.lift]) < full;
+    }
+
+    /** A lift is told in round figures where they are fine enough, else as finely as the scale can weigh it. */
+    private double liftStep(double lift) {
+        return LIFT_STEP <= FINE * lift ? Math.max(LIFT_STEP, job.scale) : job.scale;
+    }
+
+    /** A sheet that leaves the vat wetter than what was lifted would take more water away than there is. */
+    private void requireDrier(BatchJob batch, PieceSettings ps, Stuff s, double c, double[] v) {
+        double lifted = (ps.dipped ? batch.vatConsistency : c) * s.retention * (1 + s.load);
+        if (v[general.couched] <= lifted) {
+            throw Refused.of("vat.sheet-wetter-than-vat",
+                    "recipe " + batch.name + ": solids of the couched sheet: " + percent(v[general.couched])
+                            + ", no more than the " + percent(lifted) + " that is lifted with the mould. A sheet drains;"
+                            + " check the value of web.solids-couched and the consistency of the recipe.",
+                    "recipe", batch.name, "given", v[general.couched], "least", lifted);
+        }
+    }
+
+    /** Plans the charge of the vat, the dips and the recharges between them. */
+    private void dip(BatchJob batch, BatchSettings set, PieceSettings ps, RunningVat tank, double[] sheets,
+            double[][] carried, double[] v) {
+        double full = fullVat(batch, v);
+        double actual = ps.lift * v[general.lift];
+        double part = tank.retention() * actual / full;
+        int events = Math.max(0, (ps.sheets - 1) / ps.every);
+        ps.rechargeStock = new double[events];
+        ps.rechargeWater = new double[events];
+        ps.rechargeBail = new double[events];
+        for (int e = 0; e <= events; e++) {
+            int from = e * ps.every;
+            int count = Math.min(ps.every, ps.sheets - from);
+            // The mean of so many sheets, each thinner than the one before by the same factor, is to be the target.
+            double thinned = 1 - Math.pow(1 - part, count);
+            double wanted = tank.stockFor(batch.vatConsistency * full * part * count / thinned);
+            double stock = Rounding.roundTo(wanted / set.stockDensity, job.jug) * set.stockDensity;
+            level(tank.recharge(stock, null, 0), ps, e - 1);
+            ps.wantedStock = Math.max(ps.wantedStock, wanted);
+            if (e == 0) {
+                ps.startStock = stock;
+            } else {
+                ps.rechargeStock[e - 1] = stock;
+            }
+            tank.pull(count, actual, v[general.couched], sheets, carried, from);
+        }
     }
 
     /** Writes down about how much water brings the level to the mark; the mark itself is the setting. */
@@ -131,15 +184,25 @@ final class FurnishSettings {
         }
     }
 
-    /** Without a vat each sheet is poured by itself; what the wire does not hold runs away. */
-    private double planPours(BatchJob batch, BatchSettings set, Settings settings, Stuff s, double c) {
-        double used = 0;
-        for (int p : batch.pieces) {
-            PieceSettings ps = settings.pieces[p];
-            ps.lift = Math.max(job.jug, Rounding.roundTo(ps.fibre / s.retention / c / set.stockDensity, job.jug))
-                    * set.stockDensity;
-            used += ps.lift * ps.sheets;
-        }
-        return used;
+    /** Where sheets are not dipped each is poured by itself; what the wire does not hold runs away. */
+    private void pour(BatchSettings set, PieceSettings ps, Stuff s, double c) {
+        ps.wantedStock = ps.fibre / s.retention / c;
+        ps.lift = Math.max(job.jug, Rounding.roundTo(ps.wantedStock / set.stockDensity, job.jug)) * set.stockDensity;
+    }
+
+    /** Works out what would help where a step of the scale or the jug moves the weight. */
+    private void steps(BatchJob batch, BatchSettings set, PieceSettings ps, double c) {
+        ps.jugStep = !ps.dipped || Math.abs(ps.lift / ps.wantedLift - 1) < Math.abs(ps.stepShift) / 2;
+        // A vat that is rich enough from the piece before takes no stock; what moved its weight is the filling.
+        double stock = ps.wantedStock > 0 ? ps.wantedStock : job.vatVolume * set.stockDensity * batch.vatConsistency / c;
+        double measured = ps.jugStep ? stock / set.stockDensity : ps.wantedLift;
+        double step = ps.jugStep ? job.jug : liftStep(measured);
+        ps.finerStep = Rounding.niceBelow(2 * FINE * measured);
+        ps.evenConsistency = (ps.jugStep ? c : batch.vatConsistency) * measured
+                / (Rounding.ceil(measured / step) * step);
+    }
+
+    private static String percent(double fraction) {
+        return Units.fourDigits(100 * fraction) + " %";
     }
 }

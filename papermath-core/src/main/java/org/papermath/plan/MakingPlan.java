@@ -75,7 +75,7 @@ public final class MakingPlan {
         Ledger ledger = new Ledger(job);
         engine.forecast(settings, job.likely, likely, ledger);
         Numbers numbers = bands ? Numbers.withBands(job, engine, settings, likely) : Numbers.withoutBands(job, likely);
-        return new MakingPlan(order, studio, job, settings, numbers, ledger);
+        return new MakingPlan(order, studio, job, settings, numbers.require(), ledger);
     }
 
     private List<Sensitivity> findSensitivity() {

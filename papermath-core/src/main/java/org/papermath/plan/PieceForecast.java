@@ -76,7 +76,7 @@ final class PieceForecast {
         double couched = v[general.couched];
         out[at + Out.MAT] = WetWeb.thickness(formed, couchedRatio, v[general.wall], job.waterDensity);
         out[at + Out.COUCHED] = solids / couched;
-        out[at + Out.DRAIN] = way.drainTime(piece, s, fibre / wet, v);
+        out[at + Out.DRAIN] = way.drainTime(piece, ps, s, fibre / wet, v);
         out[at + Out.SOLIDS] = Moisture.solidsOfRatio(pressed);
         out[at + Out.PRESSED_RATIO] = pressed;
         out[at + Out.FINAL_RATIO] = end;

@@ -16,6 +16,8 @@ import org.papermath.plan.Job.PieceJob;
 import org.papermath.plan.Settings.BatchSettings;
 import org.papermath.plan.Settings.PieceSettings;
 import org.papermath.pulp.Additive;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 
 /** What a plan should not be read without. */
@@ -155,21 +157,12 @@ final class PlanNotices {
                     of + "without a beater the plan takes the stuff as beaten elsewhere the way the recipe says.",
                     "batch", batch.name);
         }
-        if (set.vatTooSmall) {
-            warn("vat.too-small", of + "one lift takes more out of the vat than the band of ±"
-                    + percent(job.likely[job.general.vatTolerance])
-                    + " allows, even recharged after every sheet. A vat of at least "
-                    + Units.fourDigits(set.leastVatVolume * 1000) + " L, or a thicker vat, keeps the band.", "batch",
-                    batch.name,
-                    "leastVolume", set.leastVatVolume);
-        }
-        double left = numbers.low(Out.batch(b) + Out.STOCK_LEFT);
-        if (left < 0 && numbers.hasBands()) {
-            note("stock.may-run-short", of + "if more is lost in handling than usual, the stock runs short by up to "
-                    + Units.fourDigits(-left) + " kg; the last sheets are then left out or thinner.", "batch",
-                    batch.name,
-                    "shortBy", -left);
-        }
+        openBands(of, "batch", batch.name, Out.batch(b), Out.BATCH);
+        plan.batches().get(b).shortage().ifPresent(one -> note("stock.may-run-short", of + "if the fibre is moister or"
+                + " more is lost in handling than usual, the stock runs short by up to " + one.upTo()
+                + " (in about " + Units.fourDigits(Math.rint(one.chance().in("%"))) + " of 100 makings): the last"
+                + " sheets are then left out or thinner. Weigh out a little more, or measure the moisture of the"
+                + " fibre.", "batch", batch.name, "shortBy", one.upTo().si(), "chance", one.chance().si()));
         Assumption oldest = longestBeating(recipe);
         if (oldest != null && batch.beating > oldest.likelySi()) {
             warn("shrinkage.beyond-record", of + "beaten longer than the trial behind the shrinkage of rag ("
@@ -198,6 +191,49 @@ final class PlanNotices {
         }
     }
 
+    /** What is lifted and poured, and what the steps of the tools do to it. */
+    private void vat(PieceJob piece, PieceSettings set, PiecePlan read, String of) {
+        if (job.hasVat && !set.dipped) {
+            warn("vat.lift-above-vat", of + read.vatStage().reason() + ".", "piece", piece.name, "leastVolume",
+                    set.leastVatVolume);
+        } else if (set.leastVatVolume > 0) {
+            warn("vat.too-small", of + "one lift takes more out of the vat than the band of ±"
+                    + percent(job.likely[job.general.vatTolerance])
+                    + " allows, even recharged after every sheet. A vat of at least "
+                    + Units.fourDigits(set.leastVatVolume * 1000) + " L, or a thicker vat, keeps the band.", "piece",
+                    piece.name, "leastVolume", set.leastVatVolume);
+        }
+        if (Math.abs(set.stepShift) > limit("tool.step-shift")) {
+            String tool = set.jugStep ? "jug" : "scale";
+            String step = set.jugStep ? studio.jugStep().toString() : studio.scaleStep().toString();
+            String finer = set.jugStep ? Kinds.VOLUME.ofSi(set.finerStep, "mL").toString()
+                    : Kinds.MASS.ofSi(set.finerStep, "g").toString();
+            warn("tool.step-too-coarse", of + "the step of the " + tool + ", " + step + ", makes the sheet "
+                    + percent(Math.abs(set.stepShift)) + (set.stepShift < 0 ? " light" : " heavy") + ". Measure to "
+                    + finer + ", or " + (set.dipped && set.jugStep
+                            && set.evenConsistency <= job.batches[piece.batch].vatConsistency ? "weigh the stock: "
+                                    + Kinds.MASS.ofSi(set.wantedStock, "kg") + " at most"
+                                    : "thin the " + (set.jugStep ? "stock" : "vat") + " to "
+                                            + percent(set.evenConsistency) + ", where the steps come out even")
+                    + ".", "piece", piece.name, "tool",
+                    tool, "step", step, "shift", set.stepShift, "finer", finer, "consistency", set.evenConsistency);
+        }
+    }
+
+    /** Says which forecasts have a band without an end, and what to time or measure. */
+    private void openBands(String of, String whose, String name, int from, int count) {
+        for (int at = from; at < from + count; at++) {
+            Kind<?> kind = Out.kind(job, at);
+            if (kind != null && (numbers.isOpenAbove(at) || numbers.isOpenBelow(at))) {
+                String words = Out.words(job, at);
+                note("forecast.open-band", of + "at one end of what is assumed, the " + words
+                        + " cannot be told; its band has no end " + (numbers.isOpenAbove(at)
+                        ? numbers.isOpenBelow(at) ? "on either side" : "above" : "below")
+                        + ". Measure it on a first sheet.", whose, name, "forecast", words);
+            }
+        }
+    }
+
     private Assumption longestBeating(Recipe recipe) {
         for (Fibre fibre : recipe.furnish().fibres()) {
             var found = studio.assumptions().find("shrinkage.longest-beating", fibre.scope());
@@ -214,6 +250,8 @@ final class PlanNotices {
         int at = Out.piece(job, p);
         PiecePlan read = plan.pieces().get(p);
         String of = "piece " + piece.name + ": ";
+        openBands(of, "piece", piece.name, at, Out.PIECE);
+        vat(piece, set, read, of);
         if (read.forming().deckleToMake()) {
             note(set.mould == Job.NONE ? "mould.none-large-enough" : "deckle.to-make", of + (set.mould == Job.NONE
                     ? "no mould of the studio is large enough; a mould and deckle of " : "a deckle of ")

@@ -126,10 +126,29 @@ final class PlanReading {
                 numbers.estimate(Kinds.WATER_RETENTION, at + Out.WATER_RETENTION, "g/g"),
                 numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.FREE_SHRINKAGE, "%"),
                 numbers.estimate(Kinds.MASS, at + Out.VAT_FIBRE, "g"),
-                numbers.signedEstimate(Kinds.MASS, at + Out.STOCK_LEFT, "kg"),
+                numbers.surplus(Kinds.MASS, at + Out.STOCK_LEFT, "kg"), shortage(b),
                 numbers.estimate(Kinds.MASS, at + Out.WHITE_WATER, "g"),
                 numbers.estimate(Kinds.TIME, at + Out.BATCH_HOURS, "h"),
                 List.copyOf(balances));
+    }
+
+    /**
+     * Told only where it is likely enough to act on. Some of it never shows: with that much less stock, the vat at the
+     * end is only a little thinner than its tolerance allows.
+     */
+    private Optional<BatchPlan.Shortage> shortage(int b) {
+        int at = Out.batch(b);
+        double left = numbers.likely(at + Out.STOCK_LEFT);
+        double deviation = (left - numbers.low(at + Out.STOCK_LEFT)) / NINE_IN_TEN;
+        if (!(deviation > 0)) {
+            return Optional.empty();
+        }
+        double unseen = job.likely[job.general.vatTolerance] * numbers.likely(at + Out.VAT_FIBRE)
+                / numbers.likely(at + Out.STOCK_CONSISTENCY);
+        double chance = NormalDistribution.of(left + unseen, deviation).cumulativeProbability(0);
+        return chance < studio.assumptions().si("stock.shortage-told", Scope.GENERAL) ? Optional.empty()
+                : Optional.of(new BatchPlan.Shortage(Kinds.SHARE.ofSi(chance, "%"),
+                        Kinds.MASS.ofSi(-numbers.low(at + Out.STOCK_LEFT), "kg")));
     }
 
     private <T> Stage<T> known(int at, String code, String reason, java.util.function.Supplier<T> value) {
@@ -164,7 +183,7 @@ final class PlanReading {
 
         Stage<PiecePlan.VatPlan> vat;
         Stage<PiecePlan.Pour> pour;
-        if (job.hasVat) {
+        if (set.dipped) {
             double density = batchSet.stockDensity;
             List<PiecePlan.Recharge> recharges = new ArrayList<>();
             for (int e = 0; e < set.rechargeStock.length; e++) {
@@ -179,7 +198,11 @@ final class PlanReading {
                     Kinds.NUMBER.ofSi(numbers.likely(at + Out.HEAVIEST), "%")));
             pour = Stage.notDone("has-vat", "the sheets are dipped from the vat");
         } else {
-            vat = Stage.notDone("no-vat", "the studio has no vat: each sheet is poured");
+            vat = !job.hasVat ? Stage.notDone("no-vat", "the studio has no vat: each sheet is poured")
+                    : Stage.notDone("vat-too-small", "one lift takes "
+                            + Kinds.VOLUME.ofSi(set.wantedLift / batchSet.stockDensity, "L") + " of stock, the vat holds "
+                            + studio.vat().orElseThrow().workingVolume() + ": each sheet is poured. A vat of at least "
+                            + Kinds.VOLUME.ofSi(set.leastVatVolume, "L") + " keeps the sheets even");
             pour = Stage.done(new PiecePlan.Pour(Kinds.VOLUME.ofSi(set.lift / batchSet.stockDensity, "L")));
         }
         return new PiecePlan(ordered, batch.name, counts, forming, vat, pour, drainTime(at),

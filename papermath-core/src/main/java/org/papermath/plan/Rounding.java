@@ -19,4 +19,11 @@ final class Rounding {
     static double roundTo(double x, double step) {
         return Math.rint(x / step) * step;
     }
+
+    /** The greatest of 1, 2, 5, 10, 20 … that is no more than a value above zero. */
+    static double niceBelow(double x) {
+        double ten = Math.pow(10, Math.floor(Math.log10(x) + GUARD));
+        double times = x / ten * (1 + GUARD);
+        return times >= 5 ? 5 * ten : times >= 2 ? 2 * ten : ten;
+    }
 }

@@ -7,7 +7,6 @@ import org.papermath.equation.VatBalance;
 final class RunningVat {
     /** The mass at the mark. */
     private final double full;
-    private final double jug;
     private final Stuff stuff;
     /** Fibre over stock, and each additive over stock, of what the vat is charged with. */
     private final double consistency;
@@ -18,21 +17,19 @@ final class RunningVat {
     private double used;
     private double white;
 
-    RunningVat(double full, double jug, Stuff stuff, double consistency, double[] inStock) {
+    RunningVat(double full, Stuff stuff, double consistency, double[] inStock) {
         this.full = full;
-        this.jug = jug;
         this.stuff = stuff;
         this.consistency = consistency;
         this.inStock = inStock;
         this.additive = new double[inStock.length];
     }
 
-    /** Stock to add so that the vat, back at its mark, holds so much fibre; in steps of the jug. */
-    double stockFor(double wantFibre, double stockDensity) {
+    /** Stock to add so that the vat, back at its mark, holds so much fibre. */
+    double stockFor(double wantFibre) {
         // What is bailed to come back to the mark takes some fibre with it; the stock makes up for that too.
         double lost = mass > 0 ? (1 - stuff.retention) * fibre / mass : 0;
-        double stock = Math.max(0, (wantFibre - fibre + lost * (mass - full)) / (consistency - lost));
-        return Rounding.roundTo(stock / stockDensity, jug) * stockDensity;
+        return Math.max(0, (wantFibre - fibre + lost * (mass - full)) / (consistency - lost));
     }
 
     /**
@@ -48,7 +45,7 @@ final class RunningVat {
         used += stock;
         double over = mass - full;
         double bail = Math.max(0, over);
-        double share = bail / mass;
+        double share = bail > 0 ? bail / mass : 0;
         double fibreOut = fibre * share * (1 - stuff.retention);
         double solidsOut = fibreOut;
         fibre -= fibreOut;
@@ -68,15 +65,21 @@ final class RunningVat {
         return -over;
     }
 
-    /** Pulls some sheets; the fibre and the additives of each go to the arrays from the place given. */
+    /**
+     * Pulls some sheets; the fibre and the additives of each go to the arrays from the place given. A vat that runs dry
+     * under a dip gives sheets that are not a number.
+     */
     void pull(int count, double lifted, double couched, double[] sheets, double[][] carried, int from) {
+        if (!(lifted < mass)) {
+            mass = Double.NaN;
+        }
         double[] some = new double[count];
         double[][] someCarried = new double[additive.length][count];
         VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), lifted, stuff.retention,
                 couched, VatBalance.Recharge.NONE, some, additive, stuff.additiveRetention,
                 new double[additive.length], someCarried);
         fibre = after.fibre();
-        mass = after.stock();
+        mass = after.stock() > 0 ? after.stock() : Double.NaN;
         System.arraycopy(some, 0, sheets, from, count);
         for (int a = 0; a < additive.length; a++) {
             System.arraycopy(someCarried[a], 0, carried[a], from, count);
@@ -106,6 +109,10 @@ final class RunningVat {
             }
         }
         used += poured * sheets.length;
+    }
+
+    double retention() {
+        return stuff.retention;
     }
 
     double fibre() {

@@ -37,8 +37,6 @@ final class Settings {
         /** Stock of all loads, before handling losses. */
         double stock;
         double stockDensity;
-        boolean vatTooSmall;
-        double leastVatVolume;
     }
 
     /** Settings of a piece. */
@@ -60,7 +58,23 @@ final class Settings {
         /** Oven-dry solids a sheet must have. */
         double solids;
         double fibre;
+        /** Whether the sheets are dipped from the vat; poured otherwise. */
+        boolean dipped;
+        /** The least vat one lift keeps within its band, where the vat of the studio is smaller, m³; else zero. */
+        double leastVatVolume;
         double lift;
+        /** The lift before it is rounded to the scale, kg. */
+        double wantedLift;
+        /** The most stock measured at a time before it is rounded to the jug, kg. */
+        double wantedStock;
+        /** How far the steps of the tools move the weight of the sheets, as a fraction. */
+        double stepShift;
+        /** Whether that comes of the step of the jug; of the scale otherwise. */
+        boolean jugStep;
+        /** What a step of that tool should be, in its unit: kg or m³. */
+        double finerStep;
+        /** The consistency, of the vat for the scale, of the stock for the jug, at which its own steps come out even. */
+        double evenConsistency;
         /** Stock and water to the vat before the first sheet of this piece. */
         double startStock;
         double startWater;

@@ -85,13 +85,13 @@ final class SheetWay {
                 v[general.thinDensity]) : Density.caliper(grammage, density);
     }
 
-    double drainTime(PieceJob piece, Stuff s, double fibreGrammage, double[] v) {
+    double drainTime(PieceJob piece, PieceSettings ps, Stuff s, double fibreGrammage, double[] v) {
         double sr = s.drainability;
         if (!(sr <= v[general.tellingLimit])) {
             return Double.NaN;
         }
         BatchJob batch = job.batches[piece.batch];
-        double c = job.hasVat ? batch.vatConsistency : Math.min(batch.stockConsistency, v[general.pouredConsistency]);
+        double c = ps.dipped ? batch.vatConsistency : Math.min(batch.stockConsistency, v[general.pouredConsistency]);
         double perVolume = c * WaterProperties.stockDensity(c, v[general.wall], job.waterDensity);
         double depth = Drainage.depth(fibreGrammage, s.retention, perVolume);
         double alpha = Freeness.alphaOfSchopperRiegler(Math.max(sr, v[general.waterReading]),

@@ -31,6 +31,10 @@ final class WorkingHours {
         int loads = settings.batches[index].loads;
         double beat = job.hasBeater ? loads * (batch.beating + v[general.beatingLoad]) : 0;
         double add = batch.dose.length == 0 ? 0 : loads * v[general.additiveLoad];
-        return beat + add + (job.hasVat ? v[general.vatCharge] : 0);
+        boolean dipped = false;
+        for (int p : batch.pieces) {
+            dipped |= settings.pieces[p].dipped;
+        }
+        return beat + add + (dipped ? v[general.vatCharge] : 0);
     }
 }

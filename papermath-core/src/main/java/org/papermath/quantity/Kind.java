@@ -89,6 +89,16 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
+     * Tells whether a value can be one of this kind.
+     *
+     * @param si the value in coherent SI
+     * @return whether it is finite and in range
+     */
+    public boolean holds(double si) {
+        return Double.isFinite(si) && (lowOpen ? si > low : si >= low) && si <= high;
+    }
+
+    /**
      * Returns the unit codes this kind accepts, the usual one first.
      *
      * @return an unmodifiable list of codes

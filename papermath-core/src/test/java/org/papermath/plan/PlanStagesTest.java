@@ -74,7 +74,7 @@ class PlanStagesTest {
         for (int a = 0; a < 3; a++) {
             assertThat(plan.toBuy().get(2 + a).mass()).isEqualTo(batch.additives().get(a).productInAll());
         }
-        assertThat(plan.toBuy().get(0)).hasToString("972 g cotton rag (for fog blue)");
+        assertThat(plan.toBuy().get(0)).hasToString("970 g cotton rag (for fog blue)");
     }
 
     @Test

@@ -130,6 +130,12 @@ final class PlanMapping {
             in.member("likely").figure(estimate.likely());
             in.member("low").figure(estimate.low());
             in.member("high").figure(estimate.high());
+            if (estimate.isOpenBelow()) {
+                in.member("openBelow").flag(true);
+            }
+            if (estimate.isOpenAbove()) {
+                in.member("openAbove").flag(true);
+            }
             estimate.scatter().ifPresent(share -> in.member("scatter").figure(Kinds.NUMBER.ofSi(share, "%")));
         });
     }
@@ -170,6 +176,10 @@ final class PlanMapping {
         forecast(out.member("freeShrinkage"), batch.freeShrinkage());
         forecast(out.member("keptInVat"), batch.keptInVat());
         forecast(out.member("stockPutBy"), batch.stockPutBy());
+        batch.shortage().ifPresent(one -> out.member("shortage").object(in -> {
+            in.member("chance").figure(one.chance());
+            in.member("upTo").figure(one.upTo());
+        }));
         forecast(out.member("whiteWaterFibre"), batch.whiteWaterFibre());
         forecast(out.member("workingHours"), batch.workingHours());
         objects(out, "balances", batch.balances(), PlanMapping::balance);

@@ -27,6 +27,10 @@ final class PlanSchemas {
                     .figure("likely", any(), "The likely value.", "130.3 g/m2")
                     .figure("low", any(), "It is below this in one making of twenty.", "125.6 g/m2")
                     .figure("high", any(), "It is above this in one making of twenty.", "134.7 g/m2")
+                    .figure("openBelow", any(), "Whether the band has no end below: at one end of what is assumed, the"
+                            + " result cannot be told. \"low\" is then the least that could be worked out.", true)
+                    .figure("openAbove", any(), "Whether the band has no end above: at one end of what is assumed, the"
+                            + " result cannot be told. \"high\" is then the most that could be worked out.", true)
                     .figure("scatter", any(), "How far single pieces lie apart, up or down, where it is known.", "8 %");
             case "not-done" -> SchemaObject.figures().meaning("A stage without a result.")
                     .figure("notDone", SchemaObject.figures().meaning("Why there is none.")
@@ -134,6 +138,11 @@ final class PlanSchemas {
                         "How much a sheet shrinks along each side when nothing holds it.")
                 .figure("keptInVat", forecast(Kinds.MASS), "Oven-dry fibre left in the vat at the end, to be strained.")
                 .figure("stockPutBy", forecast(Kinds.MASS), "Stock left in the pails at the end.")
+                .figure("shortage", SchemaObject.figures().meaning("Stock that may be missing at the end.")
+                        .figure("chance", of(Kinds.SHARE), "How likely the last sheets come out thinner than the vat's"
+                                + " tolerance, or are left out.", "30 %")
+                        .figure("upTo", of(Kinds.MASS), "The stock missing in one making of twenty, or more.", "4.3 kg"),
+                        "How much the stock may run short. Stands only where that is likely enough to act on.")
                 .figure("whiteWaterFibre", forecast(Kinds.MASS), "Oven-dry fibre that leaves with bailed white water.")
                 .figure("workingHours", forecast(Kinds.TIME), "Hours at the beater, the scale and the charging.")
                 .figure("balances", list(balance()), "Where the fibre, the water and each additive went.");

@@ -4,6 +4,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Order;
+import org.papermath.plan.Piece;
+import org.papermath.plan.Recipe;
+import org.papermath.plan.Studio;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Grammage;
+import org.papermath.shape.Formats;
+
 /** Documents for tests: an order with every member in it, and a plain one in two systems of units. */
 final class Concert {
     static final String RECIPE = """
@@ -111,6 +122,16 @@ final class Concert {
             }
             return new DocumentResolver.Found(reference, text.getBytes(StandardCharsets.UTF_8), files(texts));
         };
+    }
+
+    /** A plan of stuff so slow that nobody can say how long it may drain. */
+    static String planOfSlowStuff() {
+        OrderDocument concert = read().value();
+        Order order = Order.of("slow").recipe(Recipe.of("slow", Furnish.of(Fibres.ABACA)).beaten(Amounts.hours(6))
+                .build()).piece(Piece.of("sheet", 9, "slow").sized(Formats.ISO_A4).weighing(Grammage.gsm(40)).build())
+                .build();
+        return PapermathDocuments.writePlan(MakingPlan.of(order, Studio.of("slow")
+                .vat(concert.studio().vat().orElseThrow()).build()), "a test", "1");
     }
 
     static Document<OrderDocument> read() {
