@@ -1,0 +1,447 @@
+package org.papermath.guard;
+
+import static org.papermath.quantity.Amounts.celsius;
+import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.kilonewtons;
+import static org.papermath.quantity.Amounts.litres;
+import static org.papermath.quantity.Amounts.mm;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.Supplier;
+
+import javax.measure.Quantity;
+
+import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Source;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.mould.Mould;
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Order;
+import org.papermath.plan.Piece;
+import org.papermath.plan.Recipe;
+import org.papermath.plan.Studio;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Dose;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.RelativeHumidity;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.VolumeFlow;
+import org.papermath.shape.EnvelopeStyle;
+import org.papermath.shape.Format;
+import org.papermath.shape.Formats;
+import org.papermath.shape.MailLimits;
+import org.papermath.vat.Vat;
+
+/**
+ * The orders and studios the guard plans: seeded ones, in which every choice of a builder is made by the seed, and
+ * some written by hand for what a seed seldom meets. All stay well within what a studio may have, so that a new bound
+ * of a builder refuses few of them.
+ */
+final class GuardCases {
+    private static final int SEEDS = 400;
+
+    /** The greatest dose of each purpose in the cases, %. */
+    private static final Map<Additive.Purpose, Double> GREATEST_DOSE = doses();
+
+    private static final List<Format> FORMATS = List.of(Formats.ISO_A5, Formats.ISO_A6, Formats.ISO_A7,
+            Formats.ISO_B6, Formats.ISO_DL, Formats.NA_A6_CARD, Formats.NA_A7_CARD);
+
+    private final Random random;
+    private final List<String> recipeNames = new ArrayList<>();
+    private final List<Furnish> furnishes = new ArrayList<>();
+    private final List<String> dryerNames = new ArrayList<>();
+
+    private GuardCases(long seed) {
+        this.random = new Random(0x9E3779B97F4A7C15L * (seed + 1));
+    }
+
+    /** Every case by its name: the number of the seed, or a word. Each is planned when it is asked for. */
+    static Map<String, Supplier<MakingPlan>> all() {
+        Map<String, Supplier<MakingPlan>> cases = new LinkedHashMap<>();
+        for (int seed = 0; seed < SEEDS; seed++) {
+            long number = seed;
+            cases.put(String.valueOf(seed), () -> new GuardCases(number).plan());
+        }
+        written(cases);
+        return Collections.unmodifiableMap(cases);
+    }
+
+    // ------------------------------------------------------------------------------------------------ seeded
+
+    private MakingPlan plan() {
+        Studio.Builder studio = studio();
+        Order order = order();
+        studio.knowing(known());
+        return MakingPlan.of(order, studio.build());
+    }
+
+    private boolean chance(double share) {
+        return random.nextDouble() < share;
+    }
+
+    private double between(double low, double high) {
+        return low + (high - low) * random.nextDouble();
+    }
+
+    /** Whole numbers and tenths, as a person would write them, turn up as often as any other number. */
+    private double written(double low, double high) {
+        double value = between(low, high);
+        return switch (random.nextInt(3)) {
+            case 0 -> Math.max(low, Math.rint(value));
+            case 1 -> Math.max(low, Math.rint(10 * value) / 10);
+            default -> value;
+        };
+    }
+
+    private int count(int least, int most) {
+        return least + random.nextInt(most - least + 1);
+    }
+
+    private <T> T one(List<T> list) {
+        return list.get(random.nextInt(list.size()));
+    }
+
+    private Order order() {
+        Order.Builder order = Order.of("order");
+        List<Piece> pieces = new ArrayList<>();
+        int recipes = count(1, 2);
+        for (int r = 0; r < recipes; r++) {
+            String name = "recipe " + (r + 1);
+            recipeNames.add(name);
+            order.recipe(recipe(name));
+        }
+        int flat = count(1, 3);
+        for (int p = 0; p < flat; p++) {
+            pieces.add(flat("piece " + (p + 1)));
+        }
+        if (chance(0.4)) {
+            pieces.add(count(0, pieces.size()), envelope("envelope", "piece " + count(1, flat)));
+        }
+        pieces.forEach(order::piece);
+        if (chance(0.6)) {
+            order.due(LocalDate.of(count(2014, 2027), count(1, 12), count(1, 28)));
+        }
+        if (chance(0.2)) {
+            order.weighedIn(Air.of(celsius(written(15, 27)), RelativeHumidity.percent(written(35, 65))));
+        }
+        return order.build();
+    }
+
+    private Furnish furnish() {
+        List<Fibre> fibres = new ArrayList<>(Fibres.all());
+        Collections.shuffle(fibres, random);
+        int kinds = chance(0.5) ? 1 : count(2, 3);
+        Map<Fibre, Quantity<Share>> shares = new LinkedHashMap<>();
+        int left = 100;
+        for (int f = 0; f < kinds; f++) {
+            int share = f == kinds - 1 ? left : count(5, left - 5 * (kinds - f - 1));
+            shares.put(fibres.get(f), Share.percent(share));
+            left -= share;
+        }
+        return Furnish.of(shares);
+    }
+
+    private Recipe recipe(String name) {
+        Furnish furnish = furnish();
+        furnishes.add(furnish);
+        Recipe.Builder recipe = Recipe.of(name, furnish);
+        if (chance(0.85)) {
+            recipe.beaten(hours(written(0.2, 10)));
+        }
+        if (chance(0.15)) {
+            recipe.measuring(Kinds.SCHOPPER_RIEGLER.of(written(14, 96), "SR"));
+        }
+        if (chance(0.25)) {
+            recipe.beaterAt(Consistency.percent(between(1, 5.9)));
+        }
+        if (chance(0.2)) {
+            recipe.keptAt(Consistency.percent(between(1.2, 3)));
+        }
+        if (chance(0.3)) {
+            recipe.vatAt(Consistency.percent(between(0.2, 1.3)));
+        }
+        GREATEST_DOSE.forEach((purpose, most) -> {
+            if (chance(0.25)) {
+                Additive additive = Additive.of(purpose.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        purpose);
+                recipe.adding(chance(0.3) ? additive.active(Share.percent(written(5, 60))) : additive,
+                        Dose.percent(between(most / 50, most)));
+            }
+        });
+        if (chance(0.25)) {
+            recipe.surfaceSized(FibreConcentration.gramsPerLitre(written(5, 60)));
+        }
+        return recipe.build();
+    }
+
+    private Piece.Builder piece(String name) {
+        Piece.Builder piece = Piece.of(name, chance(0.9) ? count(1, 120) : count(121, 300), one(recipeNames));
+        if (chance(0.3)) {
+            piece.spare(Share.percent(written(0, 30)));
+        }
+        if (chance(0.2)) {
+            piece.keeping(count(0, 10));
+        }
+        if (chance(0.4)) {
+            piece.trials(count(0, 10));
+        }
+        if (chance(0.35)) {
+            piece.deckleEdged();
+        } else {
+            if (chance(0.5)) {
+                piece.trimmed(mm(written(0, 10)));
+            }
+            if (chance(0.3)) {
+                piece.apart(mm(written(0, 8)));
+            }
+        }
+        if (chance(0.25)) {
+            piece.mailedIn(one(MailLimits.countries()));
+        }
+        if (!dryerNames.isEmpty() && chance(0.3)) {
+            piece.driedIn(one(dryerNames));
+        }
+        return piece;
+    }
+
+    private Piece flat(String name) {
+        Piece.Builder piece = piece(name).folded(count(0, 2));
+        if (chance(0.15)) {
+            piece.sized(one(FORMATS));
+        } else if (chance(0.8)) {
+            piece.sized(mm(written(40, 220)), mm(written(40, 180)));
+        } else {
+            piece.sized(mm(written(100, 420)), mm(written(100, 300)));
+        }
+        double kind = random.nextDouble();
+        if (kind < 0.7) {
+            piece.weighing(Grammage.gsm(chance(0.8) ? written(30, 320) : written(4, 30)));
+        } else if (kind < 0.85) {
+            piece.thick(mm(between(0.05, 0.7)));
+        } else {
+            double width = between(50, 150);
+            double height = between(50, 150);
+            double grammage = between(30, 300);
+            piece.like(Piece.Sample.of(mm(width), mm(height), grams(width * height * 1e-6 * grammage),
+                    mm(grammage / between(250, 800))));
+        }
+        return piece.build();
+    }
+
+    private Piece envelope(String name, String inside) {
+        EnvelopeStyle style = one(List.of(EnvelopeStyle.values()));
+        Piece.Builder piece = piece(name).weighing(Grammage.gsm(written(40, 140))).envelopeFor(inside, style);
+        if (style == EnvelopeStyle.DIAMOND && chance(0.4)) {
+            double side = written(120, 420);
+            piece.sized(mm(side), mm(side));
+        }
+        if (chance(0.4)) {
+            piece.holding(count(1, 4));
+        }
+        if (chance(0.5)) {
+            piece.clearance(mm(written(0, 12)));
+        }
+        return piece.build();
+    }
+
+    private Studio.Builder studio() {
+        Studio.Builder studio = Studio.of("studio");
+        if (chance(0.9)) {
+            studio.room(Air.of(celsius(written(10, 30)),
+                    RelativeHumidity.percent(chance(0.7) ? written(25, 62) : chance(0.9) ? written(62, 97) : 100)));
+        }
+        int moulds = chance(0.15) ? 0 : count(1, 3);
+        for (int m = 0; m < moulds; m++) {
+            studio.mould(Mould.of("mould " + (m + 1), mm(written(150, 520)), mm(written(180, 700))));
+        }
+        if (chance(0.75)) {
+            studio.beater(Beater.of("beater", litres(written(10, 90)), grams(written(200, 2500))));
+        }
+        if (chance(0.75)) {
+            Vat vat = Vat.of("vat", litres(written(20, 250)));
+            studio.vat(chance(0.3) ? vat.at(celsius(written(8, 30))) : vat);
+        }
+        if (chance(0.75)) {
+            Press press = Press.of("press", kilonewtons(written(10, 400)), mm(written(300, 600)),
+                    mm(written(400, 800)));
+            if (chance(0.3)) {
+                press = press.part("frame", kilonewtons(written(10, 300)));
+            }
+            studio.press(chance(0.3) ? press.daylight(mm(written(15, 400))) : press);
+        }
+        if (chance(0.7)) {
+            studio.felts(Felts.of(mm(written(300, 700)), mm(written(400, 900)), Grammage.gsm(written(250, 900)),
+                    count(2, 60)));
+        }
+        int dryers = count(0, 2);
+        for (int d = 0; d < dryers; d++) {
+            dryerNames.add("dryer " + (d + 1));
+            studio.dryer(dryer("dryer " + (d + 1)));
+        }
+        if (chance(0.3)) {
+            studio.onHand(one(Fibres.all()), grams(written(1, 3000)));
+        }
+        if (chance(0.2)) {
+            studio.scaleStep(grams(one(List.of(1.0, 5.0, 10.0))));
+        }
+        if (chance(0.2)) {
+            studio.fineScaleStep(grams(one(List.of(0.01, 0.1, 1.0))));
+        }
+        if (chance(0.2)) {
+            studio.jugStep(litres(one(List.of(0.1, 0.25, 1.0))));
+        }
+        if (chance(0.3)) {
+            studio.workingDay(hours(written(3, 10)));
+        }
+        if (chance(0.2)) {
+            studio.alsoCustomaryUnits();
+        }
+        return studio;
+    }
+
+    private Dryer dryer(String name) {
+        int capacity = count(1, 200);
+        return switch (random.nextInt(4)) {
+            case 0 -> Dryer.boards(name, capacity);
+            case 1 -> Dryer.loft(name, count(1, 6), capacity);
+            case 2 -> Dryer.blotters(name, capacity);
+            default -> Dryer.fanStack(name, VolumeFlow.cubicMetresPerHour(written(200, 4000)), capacity);
+        };
+    }
+
+    /** Values of the studio's own: of its equipment, measured on its sheets, or under a name that is not here. */
+    private Assumptions known() {
+        Assumptions known = Assumptions.standard();
+        if (chance(0.5)) {
+            return known;
+        }
+        String recipe = one(recipeNames);
+        Furnish furnish = one(furnishes);
+        String dryer = dryerNames.isEmpty() ? "shelf" : one(dryerNames);
+        Scope sheet = Scope.of(recipe).on(dryer);
+        known = given(known, 0.25, "press.factor", one(List.of(Scope.GENERAL, Scope.at("press"))), 0.95, 1.25);
+        known = given(known, 0.2, "press.pressure", Scope.at("press"), 0.1, 3);
+        known = given(known, 0.2, "labour.post-sheets", Scope.at("press"), 4, 40);
+        known = given(known, 0.2, "vat.tolerance", Scope.at("vat"), 0.02, 0.2);
+        known = given(known, 0.2, "vat.lift-factor", Scope.at("vat"), 0.9, 1.1);
+        known = given(known, 0.2, "web.solids-couched", Scope.GENERAL, 0.08, 0.2);
+        known = given(known, 0.15, "order.handling-share", Scope.GENERAL, 0.85, 0.99);
+        known = given(known, 0.15, "beating.rate", Scope.of("kozo").on("beater"), 0.05, 0.6);
+        known = given(known, 0.15, "sheet.density-unbeaten", one(Fibres.all()).scope(), 250, 700);
+        known = given(known, 0.2, "sheet.density-unbeaten", furnish.scope().on("press"), 250, 700);
+        if (chance(0.2)) {
+            known = given(known, 1, "shrinkage.initial", furnish.scope().on("beater"), 0.005, 0.04);
+            known = given(known, 1, "shrinkage.limit", furnish.scope().on("beater"), 0.05, 0.3);
+            known = given(known, 1, "shrinkage.time", furnish.scope().on("beater"), 2, 10);
+        }
+        if (chance(0.2)) {
+            known = given(known, 1, "sorption.monolayer", furnish.scope(), 0.04, 0.08);
+            known = given(known, 1, "sorption.energy", furnish.scope(), 7, 25);
+            known = given(known, 1, "sorption.bulk", furnish.scope(), 0.6, 0.78);
+        }
+        known = given(known, 0.2, "sheet.density-measured", sheet, 120, 1350);
+        known = given(known, 0.2, "shrinkage.measured-along", sheet, 0, 0.06);
+        known = given(known, 0.2, "shrinkage.measured-across", sheet, 0, 0.08);
+        known = given(known, 0.2, "web.solids-pressed", sheet, 0.2, 0.5);
+        known = given(known, 0.2, "sheet.moisture-conditioned", sheet, 0.04, 0.09);
+        known = given(known, 0.1, "restraint.share", Scope.at("nobody's stack"), 0.2, 0.8);
+        return given(known, 0.1, "reject.forming", Scope.of("nobody's recipe"), 0.01, 0.1);
+    }
+
+    private Assumptions given(Assumptions known, double chance, String id, Scope scope, double low, double high) {
+        if (!chance(chance)) {
+            return known;
+        }
+        double value = between(low, high);
+        return chance(0.5) ? known.given(id, scope, value)
+                : known.given(id, scope, value, value - 0.1 * (value - low), value + 0.1 * (high - value),
+                        Basis.MEASURED_HERE, new Source("the guard's own"));
+    }
+
+    private static Map<Additive.Purpose, Double> doses() {
+        Map<Additive.Purpose, Double> doses = new LinkedHashMap<>();
+        doses.put(Additive.Purpose.FILLER, 8.0);
+        doses.put(Additive.Purpose.PIGMENT, 5.0);
+        doses.put(Additive.Purpose.RETENTION_AID, 0.3);
+        doses.put(Additive.Purpose.CARBONATE, 8.0);
+        doses.put(Additive.Purpose.INTERNAL_SIZE, 1.0);
+        doses.put(Additive.Purpose.FORMATION_AID, 0.5);
+        doses.put(Additive.Purpose.BINDER, 1.5);
+        return doses;
+    }
+
+    // ------------------------------------------------------------------------------------------------ by hand
+
+    private static void written(Map<String, Supplier<MakingPlan>> cases) {
+        cases.put("bare", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                Studio.of("bare").build()));
+        cases.put("full", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build(),
+                Piece.of("sleeve", 40, "recipe").weighing(Grammage.gsm(90))
+                        .envelopeFor("cards", EnvelopeStyle.WALLET).mailedIn("Germany").build()), full().build()));
+        for (Dryer dryer : List.of(Dryer.boards("boards", 30), Dryer.fanStack("stack",
+                VolumeFlow.cubicMetresPerHour(1500), 40), Dryer.loft("loft", 3, 60), Dryer.blotters("blotters", 40))) {
+            cases.put("saturated-" + dryer.name(), () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG),
+                    cards().build()), Studio.of("saturated").dryer(dryer)
+                            .room(Air.of(celsius(18), RelativeHumidity.percent(100))).build()));
+        }
+        cases.put("long-letter", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG),
+                Piece.of("cards", 40, "recipe").sized(mm(95), mm(260)).weighing(Grammage.gsm(200))
+                        .mailedIn("United States").build()), full().build()));
+        cases.put("small-square", () -> MakingPlan.of(order(Furnish.of(Fibres.ABACA), cards().build(),
+                Piece.of("sleeve", 40, "recipe").weighing(Grammage.gsm(90)).sized(mm(180), mm(180))
+                        .envelopeFor("cards", EnvelopeStyle.DIAMOND).build()), full().build()));
+        cases.put("heavy-posts", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                Studio.of("heavy").press(Press.of("press", kilonewtons(300), mm(900), mm(1200)))
+                        .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 60))
+                        .knowing(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40)).build()));
+        cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
+                full().build()));
+        cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")
+                .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA)).keptAt(Consistency.percent(1))
+                        .vatAt(Consistency.percent(1.2)).build()).piece(cards().build()).build(), full().build()));
+        cases.put("no-such-dryer", () -> MakingPlan.of(order(Furnish.of(Fibres.ABACA),
+                cards().driedIn("oven").build()), full().build()));
+        cases.put("thick-of-no-density", () -> MakingPlan.of(order(Furnish.of(Fibres.GAMPI),
+                Piece.of("cards", 40, "recipe").sized(mm(100), mm(150)).thick(mm(0.2)).build()), full().build()));
+    }
+
+    private static Piece.Builder cards() {
+        return Piece.of("cards", 40, "recipe").sized(mm(100), mm(150)).weighing(Grammage.gsm(200));
+    }
+
+    private static Order order(Furnish furnish, Piece... pieces) {
+        Order.Builder order = Order.of("order").recipe(Recipe.of("recipe", furnish).beaten(hours(3)).build());
+        for (Piece piece : pieces) {
+            order.piece(piece);
+        }
+        return order.build();
+    }
+
+    private static Studio.Builder full() {
+        return Studio.of("full").mould(Mould.of("folio", mm(320), mm(420)))
+                .beater(Beater.of("beater", litres(40), grams(800))).vat(Vat.of("vat", litres(80)))
+                .press(Press.of("press", kilonewtons(90), mm(400), mm(500)))
+                .felts(Felts.of(mm(440), mm(540), Grammage.gsm(450), 21)).dryer(Dryer.boards("boards", 30))
+                .room(Air.of(celsius(20), RelativeHumidity.percent(50)));
+    }
+}
