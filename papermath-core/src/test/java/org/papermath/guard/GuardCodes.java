@@ -84,7 +84,7 @@ final class GuardCodes {
         }
     }
 
-    /** Splits what stands in the parentheses of a call at its commas; those within strings and brackets do not count. */
+    /** Splits what stands in the parentheses of a call at its commas, but for those in strings and brackets. */
     private static List<String> arguments(String source, int from) {
         List<String> arguments = new ArrayList<>();
         int depth = 0;
