@@ -71,18 +71,13 @@ final class GuardFigures {
         return all;
     }
 
-    /** All estimates of a plan, in the order of the table. */
-    static List<Estimate<?>> estimates(MakingPlan plan) {
-        List<Estimate<?>> list = new ArrayList<>();
-        walk(plan, (work, id, given) -> GuardReadings.estimate(given).ifPresent(list::add));
-        return list;
-    }
-
-    private interface Visitor {
+    /** Is shown what each reader gives. */
+    interface Visitor {
         void visit(Work work, String id, Object given);
     }
 
-    private static void walk(MakingPlan plan, Visitor visitor) {
+    /** Reads every figure of a plan, in the order of the tables. */
+    static void walk(MakingPlan plan, Visitor visitor) {
         visit(GuardReadings.PLAN, "", plan, visitor);
         List<BatchPlan> batches = GuardReadings.batches(plan);
         for (int b = 0; b < batches.size(); b++) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import java.util.function.Function;
 
@@ -71,7 +72,7 @@ final class GuardReadings {
         /** Code and reason of each stage not done. */
         STAGES,
         CARD,
-        /** Names of steps, accounts, drivers, things to buy, cautions, verdicts. */
+        /** Units of the figures; names of steps, accounts, drivers, things to buy; cautions, verdicts. */
         LABELS,
         /** The numbers printed in all of these; the other kinds do not heed them. */
         PRINTED;
@@ -305,8 +306,11 @@ final class GuardReadings {
         for (PiecePlan piece : plan.pieces()) {
             piece.mailStage().optional().ifPresent(mailed -> labels.add(mailed.verdict().toString()));
         }
-        GuardFigures.estimates(plan).forEach(estimate -> estimate.drivers()
-                .forEach(driver -> labels.add(driver.assumption().key())));
+        GuardFigures.walk(plan, (work, id, given) -> {
+            amounts(given, amount -> labels.add(id + " in " + amount.getUnit()));
+            estimate(given).ifPresent(estimate -> estimate.drivers()
+                    .forEach(driver -> labels.add(id + " by " + driver.assumption().key())));
+        });
         labels.add(plan.toString());
         return labels;
     }
@@ -371,6 +375,21 @@ final class GuardReadings {
             list.forEach(element -> numbers(element, to));
         } else {
             throw new IllegalArgumentException("the guard cannot read " + given + " as a number");
+        }
+    }
+
+    /** Hands on every amount within what a reader gave; of an estimate the likely one. */
+    private static void amounts(Object given, Consumer<Amount<?>> to) {
+        if (given instanceof Estimate<?> estimate) {
+            to.accept(estimate.likely());
+        } else if (given instanceof Amount<?> amount) {
+            to.accept(amount);
+        } else if (given instanceof Optional<?> optional) {
+            optional.ifPresent(content -> amounts(content, to));
+        } else if (given instanceof Stage<?> stage) {
+            stage.optional().ifPresent(content -> amounts(content, to));
+        } else if (given instanceof Collection<?> list) {
+            list.forEach(element -> amounts(element, to));
         }
     }
 
