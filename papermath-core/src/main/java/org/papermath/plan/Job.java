@@ -1,7 +1,8 @@
 package org.papermath.plan;
 
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Role;
@@ -181,17 +182,15 @@ final class Job {
         this.likely = new double[n];
         this.low = new double[n];
         this.high = new double[n];
-        int[] vary = new int[n];
-        int count = 0;
         for (int i = 0; i < n; i++) {
             Assumption assumption = assumptions.get(i);
             likely[i] = assumption.likelySi();
             low[i] = assumption.lowSi();
             high[i] = assumption.highSi();
-            if (assumption.role() == Role.PHYSICAL && low[i] < high[i]) {
-                vary[count++] = i;
-            }
         }
-        this.varied = Arrays.copyOf(vary, count);
+        // By key, so that sums over them do not depend on the order they are looked up in.
+        this.varied = IntStream.range(0, n)
+                .filter(i -> assumptions.get(i).role() == Role.PHYSICAL && low[i] < high[i]).boxed()
+                .sorted(Comparator.comparing(i -> assumptions.get(i).key())).mapToInt(Integer::intValue).toArray();
     }
 }

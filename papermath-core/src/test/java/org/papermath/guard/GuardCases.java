@@ -414,6 +414,9 @@ final class GuardCases {
                 Studio.of("heavy").press(Press.of("press", kilonewtons(300), mm(900), mm(1200)))
                         .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 60))
                         .knowing(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40)).build()));
+        cases.put("small-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build(),
+                Piece.of("broadside", 8, "recipe").sized(mm(500), mm(700)).weighing(Grammage.gsm(180)).build()),
+                Studio.of("small").vat(Vat.of("vat", litres(9))).build()));
         cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
                 full().build()));
         cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")
