@@ -1,5 +1,7 @@
 package org.papermath.equation;
 
+import org.papermath.numeric.Roots;
+
 /** Rate and time of drying in a fan stack, on a line, on a board and between blotters. */
 public final class Drying {
     /** Density (kg/m3) and specific heat (J/(kg K)) of room air in the analogy of heat and mass transfer. */

@@ -1,5 +1,7 @@
 package org.papermath.equation;
 
+import org.papermath.numeric.Roots;
+
 /**
  * State of moist air: temperatures in degrees Celsius, pressures in Pa, per mass of dry air where said.
  *

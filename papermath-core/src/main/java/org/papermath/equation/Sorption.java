@@ -1,5 +1,7 @@
 package org.papermath.equation;
 
+import org.papermath.numeric.Roots;
+
 /** Moisture ratio of fibre and paper in equilibrium with air; water activity is relative humidity as a fraction. */
 public final class Sorption {
     /** Specific gas constant of water vapour as rounded in the isotherm of Tryding et al. 2022, kJ/(kg K). */

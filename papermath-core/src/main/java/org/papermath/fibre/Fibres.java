@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.papermath.fibre.Fibre.SourceClass;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Unclear;
+import org.papermath.text.EditDistance;
 
 /** The fibres the library knows by name. A fibre that is not here is made with {@link Fibre#of}. */
 public final class Fibres {
@@ -108,8 +109,8 @@ public final class Fibres {
                     "found", text, "accepted", called.stream().map(Fibre::id).toList());
         }
         Fibre nearest = called.size() == 1 ? called.get(0)
-                : ALL.stream().min(Comparator.comparingInt(fibre -> Math.min(distance(wanted, plain(fibre.id())),
-                        distance(wanted, plain(fibre.name()))))).orElseThrow();
+                : ALL.stream().min(Comparator.comparingInt(fibre -> Math.min(EditDistance.between(wanted, plain(fibre.id())),
+                        EditDistance.between(wanted, plain(fibre.name()))))).orElseThrow();
         throw Refused.of("fibre.unknown",
                 "fibre: \"" + text + "\" is not one the library knows. The nearest is " + nearest.id() + " ("
                 + nearest.name()
@@ -124,23 +125,5 @@ public final class Fibres {
 
     private static List<String> words(Fibre fibre) {
         return List.of(plain(fibre.id() + " " + fibre.name()).split(" "));
-    }
-
-    /** The number of letters to change, add or leave out to turn one word into the other. */
-    private static int distance(String from, String to) {
-        int[] row = new int[to.length() + 1];
-        for (int j = 0; j < row.length; j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= from.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j < row.length; j++) {
-                int change = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
-            }
-        }
-        return row[to.length()];
     }
 }

@@ -7,7 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 
-import org.papermath.equation.Polygons;
+import org.papermath.numeric.Polygons;
 import org.papermath.evidence.Notice;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;

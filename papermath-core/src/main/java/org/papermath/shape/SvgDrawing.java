@@ -13,6 +13,8 @@ import javax.measure.quantity.Length;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
+import org.papermath.text.Wrap;
+import org.papermath.text.Xml;
 
 /**
  * A drawing at true scale as SVG text: print it at 100 % and cut along it. Immutable.
@@ -307,8 +309,8 @@ public final class SvgDrawing {
             }
         }
         double width = wholePixels(right + 2 * MARGIN);
-        List<String> head = wrapped(title, width - 10);
-        List<String> foot = wrapped(remark, width - MARGIN - 5);
+        List<String> head = Wrap.lines(title, letters(width - 10));
+        List<String> foot = Wrap.lines(remark, letters(width - MARGIN - 5));
         double headHeight = LINE_OF_TEXT * head.size();
         double height = wholePixels(headHeight + top + 2 * MARGIN + FOOT + LINE_OF_TEXT * foot.size());
         // The picture counts downward: along becomes base less along.
@@ -319,7 +321,7 @@ public final class SvgDrawing {
                 .append(number(height)).append("mm\" viewBox=\"0 0 ").append(number(width)).append(' ')
                 .append(number(height))
                 .append("\">\n");
-        out.append("<title>").append(escape(title)).append("</title>\n");
+        out.append("<title>").append(Xml.escape(title)).append("</title>\n");
         out.append("<style>text{font-family:sans-serif;font-size:4px;text-anchor:middle;fill:#222}"
                 + "polygon,line{fill:none;stroke:#222;stroke-width:0.25}polygon.sheet{stroke:#888}"
                 + "text.left{text-anchor:start}"
@@ -343,22 +345,9 @@ public final class SvgDrawing {
         return out.append("</svg>\n").toString();
     }
 
-    /** Breaks a text between words into lines that fit a width. */
-    private static List<String> wrapped(String text, double width) {
-        int most = Math.max(1, (int) (width / LETTER));
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > most) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() == 0 ? "" : " ").append(word);
-        }
-        if (line.length() > 0) {
-            lines.add(line.toString());
-        }
-        return lines;
+    /** How many letters fit a width. */
+    private static int letters(double width) {
+        return Math.max(1, (int) (width / LETTER));
     }
 
     private static void draw(StringBuilder out, Shape shape, double base, double right, double top) {
@@ -439,7 +428,7 @@ public final class SvgDrawing {
     private static void text(StringBuilder out, double x, double y, String text, String more) {
         out.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y)).append('"').append(more)
                 .append('>')
-                .append(escape(text)).append("</text>\n");
+                .append(Xml.escape(text)).append("</text>\n");
     }
 
     /** A size for people, to a tenth of a millimetre. */
@@ -455,25 +444,6 @@ public final class SvgDrawing {
     /** A millimetre value to a nanometre, with a decimal point. */
     private static String number(double millimetres) {
         return Units.number(Math.rint(millimetres * 1e6) / 1e6 + 0.0);
-    }
-
-    /** Text that is safe in XML; characters XML does not know become spaces. */
-    private static String escape(String text) {
-        StringBuilder out = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                default -> {
-                    boolean known = c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF
-                            || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
-                    out.appendCodePoint(known ? c : ' ');
-                }
-            }
-        });
-        return out.toString();
     }
 
     /** Returns the title, as {@code drawing "harbour card"}; {@link #svg()} gives the document. */

@@ -11,7 +11,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 
 import org.jspecify.annotations.Nullable;
-import org.papermath.equation.LeastSquares;
+import org.papermath.numeric.LeastSquares;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;

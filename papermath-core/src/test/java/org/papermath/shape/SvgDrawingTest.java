@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.papermath.equation.Polygons;
+import org.papermath.numeric.Polygons;
 
 class SvgDrawingTest {
     private static final EnvelopeAllowances ALLOWANCES =

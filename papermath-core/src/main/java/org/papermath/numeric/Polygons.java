@@ -1,4 +1,4 @@
-package org.papermath.equation;
+package org.papermath.numeric;
 
 import java.math.BigDecimal;
 

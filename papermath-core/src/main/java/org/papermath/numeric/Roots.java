@@ -1,10 +1,10 @@
-package org.papermath.equation;
+package org.papermath.numeric;
 
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 
 /** Root of a function of one variable inside a bracket, with an end to the search. */
-final class Roots {
+public final class Roots {
     private static final double RELATIVE = 1e-14;
     private static final double ABSOLUTE = 1e-14;
     private static final int MOST_EVALUATIONS = 500;
@@ -15,7 +15,7 @@ final class Roots {
      * The root between two bounds at which the function has opposite signs, or is zero; otherwise, or when the
      * function is not finite on the way, an {@link ArithmeticException}.
      */
-    static double between(double low, double high, DoubleUnaryOperator function) {
+    public static double between(double low, double high, DoubleUnaryOperator function) {
         int[] evaluations = {0};
         DoubleUnaryOperator guarded = x -> {
             double y = function.applyAsDouble(x);

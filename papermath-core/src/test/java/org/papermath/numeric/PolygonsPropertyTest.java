@@ -1,4 +1,4 @@
-package org.papermath.equation;
+package org.papermath.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.papermath.testing.CheckValues.relative;
