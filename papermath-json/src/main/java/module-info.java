@@ -8,4 +8,6 @@ module org.papermath.json {
     requires static org.jspecify;
 
     exports org.papermath.json;
+
+    provides tools.jackson.databind.JacksonModule with org.papermath.json.PapermathModule;
 }

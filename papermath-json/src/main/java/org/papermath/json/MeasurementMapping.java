@@ -239,12 +239,14 @@ final class MeasurementMapping {
     }
 
     private static void additive(ObjectOut out, Additive additive, RetentionModel.Circumstance circumstance) {
-        out.member("additive").object(in -> {
-            Common.name(in.member("name"), additive.name());
-            in.member("purpose").text(Common.word(additive.purpose()));
-            additive.activeFraction().ifPresent(active -> in.member("active").quantity(active));
-        });
+        out.member("additive").object(in -> additive(in, additive));
         out.member("circumstance").text(Common.word(circumstance));
+    }
+
+    static void additive(ObjectOut out, Additive additive) {
+        Common.name(out.member("name"), additive.name());
+        out.member("purpose").text(Common.word(additive.purpose()));
+        additive.activeFraction().ifPresent(active -> out.member("active").quantity(active));
     }
 
     private static void what(ObjectOut out, String word) {
@@ -401,7 +403,7 @@ final class MeasurementMapping {
     }
 
     private static Got<Measurement> jarCompared(ObjectAt in) {
-        Got<Additive> additive = additive(in);
+        Got<Additive> additive = in.required("additive").object(MeasurementMapping::additive);
         Got<RetentionModel.Circumstance> circumstance = circumstance(in);
         Got<Reading<Mass>> given = required(in, "given", Kinds.MASS);
         Got<Reading<Volume>> vat = required(in, "volume", Kinds.VOLUME);
@@ -411,7 +413,7 @@ final class MeasurementMapping {
     }
 
     private static Got<Measurement> burnt(ObjectAt in) {
-        Got<Additive> additive = additive(in);
+        Got<Additive> additive = in.required("additive").object(MeasurementMapping::additive);
         Got<RetentionModel.Circumstance> circumstance = circumstance(in);
         Got<Reading<Dose>> dose = required(in, "dose", Kinds.DOSE);
         Got<Reading<Share>> sheet = required(in, "sheetAsh", Kinds.SHARE);
@@ -431,16 +433,14 @@ final class MeasurementMapping {
                 secondAir.get()));
     }
 
-    private static Got<Additive> additive(ObjectAt at) {
-        return at.required("additive").object(in -> {
-            Got<String> name = Common.name(in);
-            Got<Additive.Purpose> purpose = in.required("purpose")
-                    .choice(List.of(Additive.Purpose.values()), Common::word);
-            Got<Amount<Share>> active = Common.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
-            return in.make(() -> {
-                Additive whole = Additive.of(name.get(), purpose.get());
-                return active.optional().map(whole::active).orElse(whole);
-            });
+    static Got<Additive> additive(ObjectAt in) {
+        Got<String> name = Common.name(in);
+        Got<Additive.Purpose> purpose = in.required("purpose")
+                .choice(List.of(Additive.Purpose.values()), Common::word);
+        Got<Amount<Share>> active = Common.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
+        return in.make(() -> {
+            Additive whole = Additive.of(name.get(), purpose.get());
+            return active.optional().map(whole::active).orElse(whole);
         });
     }
 

@@ -1,6 +1,10 @@
 package org.papermath.json;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
@@ -8,9 +12,20 @@ import javax.measure.Quantity;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
+import org.papermath.mould.Mould;
+import org.papermath.plan.Stage;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -18,7 +33,11 @@ import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
+import org.papermath.record.Measurement;
 import org.papermath.shape.Format;
+import org.papermath.shape.MailLimits;
+import org.papermath.shape.Outline;
+import org.papermath.vat.Vat;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
 
@@ -32,23 +51,25 @@ import tools.jackson.databind.BeanDescription;
 import tools.jackson.databind.DeserializationConfig;
 import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.JavaType;
+import tools.jackson.databind.KeyDeserializer;
 import tools.jackson.databind.SerializationConfig;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.ValueDeserializer;
 import tools.jackson.databind.ValueSerializer;
 import tools.jackson.databind.deser.Deserializers;
+import tools.jackson.databind.exc.InvalidDefinitionException;
 import tools.jackson.databind.exc.InvalidFormatException;
 import tools.jackson.databind.module.SimpleModule;
 import tools.jackson.databind.ser.Serializers;
 
 /**
- * Teaches Jackson the quantities of the library, for documents of one's own. Fails at the first fault.
+ * Teaches Jackson 3 the quantities of the library, for documents of one's own. Fails at the first fault.
  *
  * <pre>{@code
  * record Swatch(String name, Amount<Grammage> grammage, Amount<Length> side) {
  * }
  *
- * JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).build();
+ * JsonMapper mapper = JsonMapper.builder().findAndAddModules().build();
  * String text = mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260), Amounts.mm(105)));
  * out.println(text); // {"name":"tide grey","grammage":"260 g/m2","side":"105 mm"}
  * Swatch swatch = mapper.readValue(text.replace("105 mm", "4.5 in"), Swatch.class);
@@ -58,39 +79,108 @@ import tools.jackson.databind.ser.Serializers;
  * <p>An {@code Amount<Q>} or {@code Quantity<Q>} is written as {@code "260 g/m2"} and read from that, from
  * {@code {"value": 260, "unit": "g/m2"}}, and for a grammage from the weight of a ream. The kind is found by the
  * declared type {@code Q}; a plain {@code Pressure} is the pressure of air. A {@code Reading<Q>}, {@code Air},
- * {@code Fibre}, {@code Furnish}, {@code Format} and {@code ReamBasis} are written and read as in the documents of the
- * library. The exception for a bad quantity has the
- * {@link PapermathException} or the {@link DocumentException} as its cause.
+ * {@code Fibre}, {@code Furnish}, {@code Format}, {@code ReamBasis}, a {@code Measurement}, an {@code Additive} and the
+ * equipment of a studio are written and read as in the documents of the library, and so are the words of its enums.
+ *
+ * <p>Of what a plan or a model says, an {@code Estimate<Q>} is written with {@code likely}, {@code low}, {@code high},
+ * {@code scatter} and {@code drivers}, a {@code Notice} with {@code level}, {@code code}, {@code text} and
+ * {@code arguments}, and both are read again, as are an {@code Assumption}, a {@code Scope} and an {@code Outline}. A
+ * {@code Stage} is written as {@code {"done": true, "content": ...}} or
+ * {@code {"done": false, "code": "no-press", "reason": ...}}, and a {@link PapermathException} with {@code code},
+ * {@code text} and {@code arguments}; these are not read. The records of the library are written and read by their
+ * components, none of which may be left out.
+ *
+ * <p>Every other type of the library is refused, on writing and on reading, with a sentence that names the way to go:
+ * an {@code Order} for instance has {@link PapermathDocuments#writeOrder}. The exception for a bad quantity, or for a
+ * type that is refused, has the {@link PapermathException} or the {@link DocumentException} as its cause. To write one
+ * of these types in a way of your own, add a module with it after this one.
+ *
+ * <p>This is a module for Jackson 3 ({@code tools.jackson}), which {@code JsonMapper.builder().findAndAddModules()}
+ * finds; a mapper of Jackson 2 cannot take it.
  */
 public final class PapermathModule extends SimpleModule {
+    /** The version of the library. */
+    static final Version VERSION = new Version(0, 1, 0, "SNAPSHOT", "org.papermath", "papermath-json");
+
     private static final long serialVersionUID = 1L;
     private static final JsonFactory TOKENS = new JsonFactory();
+    private static final String NOT_WRITTEN = "jackson.not-written";
+    private static final String NOT_READ = "jackson.not-read";
 
-    /** Creates the module. */
-    public PapermathModule() {
-        super("papermath", Version.unknownVersion());
+    /** What is written as in documents, by its type or one it implements. */
+    private static final Map<Class<?>, Small<?>> SMALL = new LinkedHashMap<>();
+
+    static {
         add(ReamBasis.class, ValueAt::reamBasis, ValueOut::reamBasis);
-        add(Air.class, at -> at.object(AirMapping::read), (out, air) -> out.object(in -> AirMapping.write(in, air)));
+        members(Air.class, AirMapping::read, AirMapping::write);
         add(Fibre.class, FibreMapping::read, FibreMapping::write);
         add(Furnish.class, RecipeMapping::furnish, RecipeMapping::furnish);
         add(Format.class, PieceMapping::format, PieceMapping::format);
+        members(Beater.class, EquipmentMapping::beater, EquipmentMapping::beater);
+        members(Vat.class, EquipmentMapping::vat, EquipmentMapping::vat);
+        members(Mould.class, in -> EquipmentMapping.mould(in, new Names("mould")), EquipmentMapping::mould);
+        members(Press.class, EquipmentMapping::press, EquipmentMapping::press);
+        members(Felts.class, EquipmentMapping::felts, EquipmentMapping::felts);
+        members(Dryer.class, in -> EquipmentMapping.dryer(in, new Names("dryer")), EquipmentMapping::dryer);
+        members(Additive.class, MeasurementMapping::additive, MeasurementMapping::additive);
+        members(Measurement.class, MeasurementMapping::read, MeasurementMapping::write);
+        members(Assumption.class, EvidenceMapping::assumption, EvidenceMapping::assumption);
+        members(Scope.class, EvidenceMapping::scope, EvidenceMapping::scope);
+        members(Notice.class, EvidenceMapping::notice, EvidenceMapping::notice);
+        members(Outline.class, EvidenceMapping::outline, EvidenceMapping::outline);
     }
 
-    private <T> void add(Class<T> type, Function<ValueAt, Got<T>> reading, BiConsumer<ValueOut, T> writing) {
-        addSerializer(type, new SmallSerializer<>(writing));
-        addDeserializer(type, new SmallDeserializer<>(type, reading));
+    /** How a type is read and written. */
+    private record Small<T>(Class<T> type, Function<ValueAt, Got<T>> reading, BiConsumer<ValueOut, T> writing) {
+        ValueSerializer<T> serializer() {
+            return new SmallSerializer<>(writing);
+        }
+
+        /** Reads one of this type that is declared as the type itself or as one of those that implement it. */
+        ValueDeserializer<?> deserializer(Class<?> declared) {
+            return new SmallDeserializer<>(declared, at -> reading.apply(at).check(value -> {
+                if (!declared.isInstance(value)) {
+                    throw Refused.of("jackson.other-type", declared.getSimpleName() + " is wanted here; "
+                            + value.getClass().getSimpleName() + " is written. Declare the member as "
+                            + type.getSimpleName() + " to take any of them.", "found",
+                            value.getClass().getSimpleName(), "accepted", declared.getSimpleName());
+                }
+            }));
+        }
+    }
+
+    private static <T> void add(Class<T> type, Function<ValueAt, Got<T>> reading, BiConsumer<ValueOut, T> writing) {
+        SMALL.put(type, new Small<>(type, reading, writing));
+    }
+
+    private static <T> void members(Class<T> type, Function<ObjectAt, Got<T>> reading,
+            BiConsumer<ObjectOut, T> writing) {
+        add(type, at -> at.object(reading), (out, value) -> out.object(in -> writing.accept(in, value)));
+    }
+
+    private static Optional<Small<?>> small(Class<?> type) {
+        return SMALL.values().stream().<Small<?>>map(small -> small)
+                .filter(small -> small.type().isAssignableFrom(type)).findFirst();
+    }
+
+    /** Creates the module. */
+    public PapermathModule() {
+        super("papermath", VERSION);
     }
 
     @Override
     public void setupModule(SetupContext context) {
         super.setupModule(context);
-        context.addSerializers(new QuantitySerializers());
-        context.addDeserializers(new QuantityDeserializers());
+        context.addSerializers(new CoreSerializers());
+        context.addDeserializers(new CoreDeserializers());
+        context.addKeySerializers(new NameSerializers());
+        context.addKeyDeserializers((type, config, description) -> nameDeserializer(type.getRawClass()));
+        context.insertAnnotationIntrospector(new CoreRecords());
     }
 
     private static @Nullable Kind<?> kindOf(JavaType type) {
-        JavaType[] parameters = type.findTypeParameters(type.isTypeOrSubTypeOf(Reading.class) ? Reading.class
-                : Quantity.class);
+        JavaType[] parameters = type.findTypeParameters(type.isTypeOrSubTypeOf(Quantity.class) ? Quantity.class
+                : type.getRawClass());
         if (parameters.length == 1) {
             for (Kind<?> kind : Kinds.all()) {
                 if (kind.type() == parameters[0].getRawClass()) {
@@ -101,28 +191,216 @@ public final class PapermathModule extends SimpleModule {
         return null;
     }
 
-    private static final class QuantitySerializers extends Serializers.Base {
+    private static final class CoreSerializers extends Serializers.Base {
         @Override
         public @Nullable ValueSerializer<?> findSerializer(SerializationConfig config, JavaType type,
                 BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
-            return type.isTypeOrSubTypeOf(Quantity.class) ? new QuantitySerializer(kindOf(type))
-                    : type.isTypeOrSubTypeOf(Reading.class)
-                    ? new SmallSerializer<Reading<?>>(PapermathModule::writeReading) : null;
+            return serializer(type);
+        }
+
+        @Override
+        public @Nullable ValueSerializer<?> findEnumSerializer(SerializationConfig config, JavaType type,
+                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
+            return serializer(type);
         }
     }
 
-    private static final class QuantityDeserializers extends Deserializers.Base {
+    private static @Nullable ValueSerializer<?> serializer(JavaType type) {
+        Class<?> raw = type.getRawClass();
+        if (Quantity.class.isAssignableFrom(raw)) {
+            return new QuantitySerializer(kindOf(type));
+        }
+        if (!CoreTypes.isOurs(raw)) {
+            return null;
+        }
+        if (raw == Reading.class) {
+            return new SmallSerializer<Reading<?>>(PapermathModule::writeReading);
+        }
+        if (raw == Estimate.class) {
+            return new SmallSerializer<Estimate<?>>(EvidenceMapping::estimate);
+        }
+        if (raw == Stage.class) {
+            return new StageSerializer();
+        }
+        if (raw == MailLimits.Verdict.class) {
+            return new SmallSerializer<MailLimits.Verdict>(
+                    (out, verdict) -> out.object(in -> EvidenceMapping.verdict(in, verdict)));
+        }
+        if (PapermathException.class.isAssignableFrom(raw)) {
+            return new SmallSerializer<PapermathException>(
+                    (out, refusal) -> out.object(in -> EvidenceMapping.refusal(in, refusal)));
+        }
+        if (raw == DocumentException.class) {
+            return new FaultsSerializer();
+        }
+        if (Enum.class.isAssignableFrom(raw)) {
+            return new SmallSerializer<Enum<?>>((out, constant) -> out.text(CoreTypes.word(constant)));
+        }
+        return small(raw).<ValueSerializer<?>>map(Small::serializer)
+                .orElseGet(() -> CoreTypes.isPlainRecord(raw) ? null : new RefusingSerializer(raw));
+    }
+
+    private static final class CoreDeserializers extends Deserializers.Base {
+        @Override
+        public @Nullable ValueDeserializer<?> findEnumDeserializer(JavaType type, DeserializationConfig config,
+                BeanDescription.Supplier description) {
+            return deserializer(type);
+        }
+
         @Override
         public @Nullable ValueDeserializer<?> findBeanDeserializer(JavaType type, DeserializationConfig config,
                 BeanDescription.Supplier description) {
-            return type.getRawClass() == Reading.class ? readingDeserializer(kindOf(type))
-                    : hasDeserializerFor(config, type.getRawClass()) ? new QuantityDeserializer(type, kindOf(type))
-                    : null;
+            return deserializer(type);
         }
 
         @Override
         public boolean hasDeserializerFor(DeserializationConfig config, Class<?> type) {
-            return type == Quantity.class || type == Amount.class || type == Reading.class;
+            return type == Quantity.class || CoreTypes.isOurs(type) && !CoreTypes.isPlainRecord(type);
+        }
+    }
+
+    private static @Nullable ValueDeserializer<?> deserializer(JavaType type) {
+        Class<?> raw = type.getRawClass();
+        if (raw == Quantity.class || raw == Amount.class) {
+            return new QuantityDeserializer(type, kindOf(type));
+        }
+        if (!CoreTypes.isOurs(raw)) {
+            return null;
+        }
+        if (raw == Reading.class) {
+            return readingDeserializer(kindOf(type));
+        }
+        if (raw == Estimate.class) {
+            return estimateDeserializer(kindOf(type));
+        }
+        if (raw.isEnum()) {
+            List<Enum<?>> constants = constants(raw);
+            return new SmallDeserializer<Enum<?>>(raw, at -> at.choice(constants, CoreTypes::word));
+        }
+        return small(raw).<ValueDeserializer<?>>map(small -> small.deserializer(raw))
+                .orElseGet(() -> CoreTypes.isPlainRecord(raw) ? null : new RefusingDeserializer(type));
+    }
+
+    private static List<Enum<?>> constants(Class<?> type) {
+        List<Enum<?>> constants = new ArrayList<>();
+        for (Object constant : type.getEnumConstants()) {
+            constants.add((Enum<?>) constant);
+        }
+        return constants;
+    }
+
+    /** Writes enums as names of members, and refuses the other types: a text for people would lose digits. */
+    private static final class NameSerializers extends Serializers.Base {
+        @Override
+        public @Nullable ValueSerializer<?> findSerializer(SerializationConfig config, JavaType type,
+                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
+            Class<?> raw = type.getRawClass();
+            return !Quantity.class.isAssignableFrom(raw) && !CoreTypes.isOurs(raw) ? null : new NameSerializer(raw);
+        }
+
+        @Override
+        public @Nullable ValueSerializer<?> findEnumSerializer(SerializationConfig config, JavaType type,
+                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
+            return findSerializer(config, type, description, format);
+        }
+    }
+
+    private static final class NameSerializer extends ValueSerializer<Object> {
+        private final Class<?> type;
+
+        NameSerializer(Class<?> type) {
+            this.type = type;
+        }
+
+        @Override
+        public void serialize(Object value, JsonGenerator out, SerializationContext context) {
+            if (value instanceof Enum<?> constant) {
+                out.writeName(CoreTypes.word(constant));
+            } else {
+                refuse(type, CoreTypes.noName(type), NOT_WRITTEN, context);
+            }
+        }
+    }
+
+    private static @Nullable KeyDeserializer nameDeserializer(Class<?> type) {
+        if (!Quantity.class.isAssignableFrom(type) && !CoreTypes.isOurs(type)) {
+            return null;
+        }
+        List<Enum<?>> constants = type.isEnum() ? constants(type) : List.of();
+        return new KeyDeserializer() {
+            @Override
+            public Object deserializeKey(String name, DeserializationContext context) {
+                for (Enum<?> constant : constants) {
+                    if (CoreTypes.word(constant).equals(name)) {
+                        return constant;
+                    }
+                }
+                String words = ValueAt.listed(constants.stream().map(CoreTypes::word).toList());
+                Refused refusal = Refused.of(NOT_READ, type.isEnum() ? "\"" + JsonValue.shown(name)
+                        + "\" is not one of the words for this. Accepted: " + words + "." : CoreTypes.noName(type),
+                        "found", name);
+                throw context.weirdKeyException(type, name, String.valueOf(refusal.getMessage())).withCause(refusal);
+            }
+        };
+    }
+
+    /** Says that a type is not written, in place of an empty object. */
+    private static final class RefusingSerializer extends ValueSerializer<Object> {
+        private final Class<?> type;
+
+        RefusingSerializer(Class<?> type) {
+            this.type = type;
+        }
+
+        @Override
+        public void serialize(Object value, JsonGenerator out, SerializationContext context) {
+            refuse(type, CoreTypes.notWritten(type), NOT_WRITTEN, context);
+        }
+    }
+
+    private static void refuse(Class<?> type, String text, String code, SerializationContext context) {
+        context.reportBadDefinition(type, text, Refused.of(code, text, "type", type.getName()));
+    }
+
+    /** Says that a type is not read, in place of a value without its parts. */
+    private static final class RefusingDeserializer extends ValueDeserializer<Object> {
+        private final JavaType type;
+
+        RefusingDeserializer(JavaType type) {
+            this.type = type;
+        }
+
+        @Override
+        public Object deserialize(JsonParser parser, DeserializationContext context) {
+            String text = CoreTypes.notRead(type.getRawClass());
+            throw InvalidDefinitionException.from(parser, text, type)
+                    .withCause(Refused.of(NOT_READ, text, "type", type.getRawClass().getName()));
+        }
+    }
+
+    private static final class StageSerializer extends ValueSerializer<Stage<?>> {
+        @Override
+        public void serialize(Stage<?> stage, JsonGenerator out, SerializationContext context) {
+            out.writeStartObject(stage);
+            out.writeBooleanProperty("done", stage.isDone());
+            if (stage.isDone()) {
+                out.writeName("content");
+                context.writeValue(out, stage.get());
+            } else {
+                out.writeStringProperty("code", stage.code());
+                out.writeStringProperty("reason", stage.reason());
+            }
+            out.writeEndObject();
+        }
+    }
+
+    private static final class FaultsSerializer extends ValueSerializer<DocumentException> {
+        @Override
+        public void serialize(DocumentException faults, JsonGenerator out, SerializationContext context) {
+            out.writeStartObject(faults);
+            out.writeName("faults");
+            context.writeValue(out, faults.faults());
+            out.writeEndObject();
         }
     }
 
@@ -173,8 +451,9 @@ public final class PapermathModule extends SimpleModule {
         public Amount<?> deserialize(JsonParser parser, DeserializationContext context) {
             Kind<?> known = kind;
             if (known == null) {
-                return context.reportBadDefinition(type,
-                        "the kind of quantity is not known; declare the type with one, such as Amount<Grammage>");
+                String text = "the kind of quantity is not known; declare the type with one, such as Amount<Grammage>";
+                throw InvalidDefinitionException.from(parser, text, type)
+                        .withCause(Refused.of("quantity.kind-unknown", text));
             }
             if (parser.currentToken() == JsonToken.VALUE_STRING) {
                 String text = parser.getString();
@@ -207,6 +486,16 @@ public final class PapermathModule extends SimpleModule {
                         "the kind of the reading is not known; declare the type with one, such as Reading<Mass>");
             }
             return reading(at, kind);
+        });
+    }
+
+    private static ValueDeserializer<?> estimateDeserializer(@Nullable Kind<?> kind) {
+        return new SmallDeserializer<Estimate<?>>(Estimate.class, at -> {
+            if (kind == null) {
+                throw Refused.of("quantity.kind-unknown",
+                        "the kind of the estimate is not known; declare the type with one, such as Estimate<Mass>");
+            }
+            return at.object(in -> EvidenceMapping.estimate(in, kind));
         });
     }
 

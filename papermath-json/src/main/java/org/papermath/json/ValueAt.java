@@ -303,6 +303,22 @@ public final class ValueAt {
         return isReadable(JsonValue.Type.FLAG) ? Got.of(this, value.text().equals("true")) : unread();
     }
 
+    /** Reads a number or a flag, whichever is written: a whole number is a count, one with a fraction is not. */
+    Got<Object> plain() {
+        if (state == State.GIVEN && value.type() == JsonValue.Type.FLAG) {
+            return flag().map(flag -> flag);
+        }
+        boolean whole = state == State.GIVEN && value.type() == JsonValue.Type.NUMBER
+                && value.text().chars().noneMatch(c -> c == '.' || c == 'e' || c == 'E');
+        return number(whole ? Long.MIN_VALUE : Double.NEGATIVE_INFINITY, whole ? Long.MAX_VALUE
+                : Double.POSITIVE_INFINITY).map(number -> whole ? whole(value.text()) : (Object) number);
+    }
+
+    private static Object whole(String text) {
+        long number = Long.parseLong(text);
+        return number == (int) number ? (Object) (int) number : (Object) number;
+    }
+
     /**
      * Reads a day such as {@code 2026-11-25}.
      *

@@ -153,6 +153,11 @@ public final class ValueOut {
         plain(Units.number(value));
     }
 
+    /** Writes a number, finite, so that it is seen not to be a count: 3 as 3.0. */
+    void fractional(double value) {
+        plain(Double.toString(value));
+    }
+
     /**
      * Writes {@code true} or {@code false}.
      *

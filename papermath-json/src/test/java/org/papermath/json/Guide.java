@@ -13,8 +13,12 @@ import javax.measure.quantity.Mass;
 
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Notice;
 import org.papermath.plan.MakingPlan;
+import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Recipe;
+import org.papermath.plan.Stage;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
@@ -107,7 +111,7 @@ final class Guide {
 
     static Swatch module(PrintStream out) {
         // guide: module
-        JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).build();
+        JsonMapper mapper = JsonMapper.builder().findAndAddModules().build();
         String text = mapper.writeValueAsString(new Swatch("tide grey", Grammage.gsm(260), Amounts.mm(105)));
         out.println(text); // {"name":"tide grey","grammage":"260 g/m2","side":"105 mm"}
         Swatch swatch = mapper.readValue(text.replace("105 mm", "4.5 in"), Swatch.class);
@@ -121,6 +125,21 @@ final class Guide {
         }
         // end
         return swatch;
+    }
+
+    // guide: told
+    record Told(Estimate<Grammage> grammage, Stage<PiecePlan.Pressing> press, List<Notice> notices) {
+    }
+    // end
+
+    static String told(MakingPlan plan) {
+        JsonMapper mapper = JsonMapper.builder().findAndAddModules().build();
+        // guide: forecasts
+        PiecePlan piece = plan.pieces().get(0);
+        String text = mapper.writeValueAsString(
+                new Told(piece.finished().grammage(), piece.pressStage(), plan.notices()));
+        // end
+        return text;
     }
 
     record Felt(String name, Amount<Mass> mass, int count, Optional<String> note) {

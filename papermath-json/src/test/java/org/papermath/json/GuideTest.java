@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.papermath.quantity.Amounts;
+import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kinds;
 
 /** What is shown to whoever embeds the library is compiled, runs, and does what is said beside it. */
@@ -95,6 +96,14 @@ class GuideTest {
         }
         assertThat(said).hasSize(2).isEqualTo(lines.subList(0, 2));
         assertThat(lines.get(2)).contains("has no unit", "g/m2");
+    }
+
+    @Test
+    void forecastsStagesAndNoticesAreWritten() throws IOException {
+        OrderDocument order = PapermathDocuments.readOrder(folder.resolve("order.json")).value();
+        assertThat(Guide.told(MakingPlan.of(order.order(), order.studio())))
+                .startsWith("{\"grammage\":{\"likely\":\"").contains(" g/m2\",\"low\":\"", "\"scatter\":\"",
+                        "\"press\":{\"done\":true,\"content\":{\"press\":{", "\"notices\":[{\"level\":\"");
     }
 
     @Test

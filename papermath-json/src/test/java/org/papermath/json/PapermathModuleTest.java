@@ -4,9 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.io.IOException;
+import java.lang.module.ModuleDescriptor;
+import java.lang.module.ModuleFinder;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -16,10 +31,22 @@ import javax.measure.spi.ServiceProvider;
 
 import org.junit.jupiter.api.Test;
 import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Noted;
+import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
+import org.papermath.evidence.Source;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.Order;
+import org.papermath.plan.Recipe;
+import org.papermath.plan.Stage;
+import org.papermath.press.Press;
+import org.papermath.press.PressingModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Consistency;
@@ -32,14 +59,26 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Unclear;
+import org.papermath.shape.EnvelopeStyle;
 import org.papermath.shape.Format;
 import org.papermath.shape.FormatSystem;
 import org.papermath.shape.Formats;
+import org.papermath.shape.Outline;
+
+import com.fasterxml.jackson.annotation.JsonFormat;
 
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.Version;
 import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.JacksonModule;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.ValueSerializer;
+import tools.jackson.databind.cfg.MapperBuilder;
+import tools.jackson.databind.exc.InvalidDefinitionException;
 import tools.jackson.databind.exc.InvalidFormatException;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
 
 class PapermathModuleTest {
     private static final JsonMapper MAPPER = JsonMapper.builder().addModule(new PapermathModule()).build();
@@ -185,5 +224,251 @@ class PapermathModuleTest {
                 .isInstanceOf(InvalidFormatException.class).hasMessageContaining("reckoned on a sheet");
         assertThatThrownBy(() -> MAPPER.readValue(cover.replace(",\"count\":500", ""), ReamBasis.class))
                 .isInstanceOf(InvalidFormatException.class).hasMessageContaining("count");
+    }
+
+    @Test
+    void isFoundAndSaysItsVersion() throws IOException {
+        JsonMapper found = JsonMapper.builder().findAndAddModules().build();
+        assertThat(found.writeValueAsString(Grammage.gsm(260))).isEqualTo("\"260 g/m2\"");
+        assertThat(found.registeredModules()).filteredOn(PapermathModule.class::isInstance).hasSize(1);
+        assertThat(JsonMapper.builder().findAndAddModules().addModule(new PapermathModule()).build()
+                .registeredModules()).filteredOn(PapermathModule.class::isInstance).hasSize(1);
+
+        String pom = Files.readString(Path.of("pom.xml"));
+        Version version = new PapermathModule().version();
+        assertThat(pom).contains("<version>" + version.getMajorVersion() + "." + version.getMinorVersion() + "."
+                + version.getPatchLevel() + (version.isSnapshot() ? "-SNAPSHOT" : "") + "</version>")
+                .contains("<groupId>" + version.getGroupId() + "</groupId>")
+                .contains("<artifactId>" + version.getArtifactId() + "</artifactId>");
+        assertThat(version.isUnknownVersion()).isFalse();
+    }
+
+    private static Path home(Class<?> type) {
+        try {
+            return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static final List<Path> JARS = Stream.of(PapermathModule.class, Amount.class, JsonMapper.class,
+            JacksonException.class, JsonFormat.class, Quantity.class).map(PapermathModuleTest::home).toList();
+
+    @Test
+    void isFoundOnTheClassPath() throws IOException, ReflectiveOperationException {
+        List<URL> urls = new ArrayList<>();
+        for (Path jar : JARS) {
+            urls.add(jar.toUri().toURL());
+        }
+        try (URLClassLoader path = new URLClassLoader(urls.toArray(URL[]::new), null)) {
+            Object found = path.loadClass(MapperBuilder.class.getName()).getMethod("findModules", ClassLoader.class)
+                    .invoke(null, path);
+            assertThat((List<?>) found).singleElement().satisfies(one -> {
+                assertThat(one.getClass().getName()).isEqualTo(PapermathModule.class.getName());
+                assertThat(one.getClass().getModule().isNamed()).isFalse();
+            });
+        }
+    }
+
+    @Test
+    void isProvidedByItsModule() {
+        ModuleDescriptor module = ModuleFinder.of(home(PapermathModule.class)).find("org.papermath.json").orElseThrow()
+                .descriptor();
+        assertThat(module.provides()).singleElement().satisfies(one -> {
+            assertThat(one.service()).isEqualTo(JacksonModule.class.getName());
+            assertThat(one.providers()).containsExactly(PapermathModule.class.getName());
+        });
+    }
+
+    private static MakingPlan plan() {
+        OrderDocument concert = Concert.read().value();
+        return MakingPlan.of(concert.order(), concert.studio());
+    }
+
+    record Held(Object value) {
+    }
+
+    @Test
+    void refusesWhatHasADocumentOfItsOwn() {
+        MakingPlan plan = plan();
+        Recipe recipe = plan.order().recipes().get(0);
+        Map<Object, String> doors = new LinkedHashMap<>();
+        doors.put(plan.order(), "PapermathDocuments.writeOrder");
+        doors.put(recipe, "PapermathDocuments.writeRecipe");
+        doors.put(plan.studio(), "PapermathDocuments.writeStudio");
+        doors.put(PapermathDocuments.readRecord(Batch.RECORD).value(), "PapermathDocuments.writeRecord");
+        doors.put(plan, "PapermathDocuments.writePlan");
+        doors.put(plan.pieces().get(0), "PapermathDocuments.writePlan");
+        doors.put(Concert.read().value(), "PapermathDocuments.writeOrder");
+        doors.put(Concert.read(), "PapermathDocuments");
+        doors.put(PressingModel.standard(), "Estimate");
+        doors.put(Order.of("menus"), "Build it first");
+        doors.forEach((value, door) -> {
+            for (Object within : List.of(value, List.of(value), Map.of("a", value), Optional.of(value),
+                    new Object[] {value}, new Held(value), Noted.of(value))) {
+                assertThatThrownBy(() -> MAPPER.writeValueAsString(within)).as(door)
+                        .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining(door)
+                        .cause().isInstanceOfSatisfying(Refused.class,
+                                refused -> assertThat(refused.code()).isEqualTo("jackson.not-written"));
+            }
+            for (String text : List.of("{}", "\"midwinter\"", "[]", "{\"name\":\"a\"}")) {
+                assertThatThrownBy(() -> MAPPER.readValue(text, value.getClass())).as(text)
+                        .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining(door)
+                        .cause().isInstanceOfSatisfying(Refused.class,
+                                refused -> assertThat(refused.code()).isEqualTo("jackson.not-read"));
+            }
+        });
+        assertThatThrownBy(() -> MAPPER.writeValueAsString(Map.of("order", plan.order())))
+                .hasMessageStartingWith("the Jackson module does not write Order. Write an order with"
+                        + " PapermathDocuments.writeOrder and read it with readOrder.");
+    }
+
+    @Test
+    void writesAndReadsEstimates() {
+        Estimate<Mass> bare = Estimate.of(Amounts.grams(214), Amounts.grams(203), Amounts.grams(226), List.of())
+                .withScatter(0.08);
+        String text = "{\"likely\":\"214 g\",\"low\":\"203 g\",\"high\":\"226 g\",\"scatter\":\"8 %\"}";
+        TypeReference<Estimate<Mass>> type = new TypeReference<>() {
+        };
+        assertThat(MAPPER.writeValueAsString(bare)).isEqualTo(text);
+        assertThat(MAPPER.readValue(text, type)).isEqualTo(bare);
+        for (double scatter : new double[] {1.0 / 3, 0.07, 0.29, 1e-9}) {
+            assertThat(MAPPER.readValue(MAPPER.writeValueAsString(bare.withScatter(scatter)), type).scatter())
+                    .contains(scatter);
+        }
+        Estimate<Grammage> full = plan().pieces().get(0).finished().grammage();
+        assertThat(full.drivers()).isNotEmpty();
+        Estimate<Grammage> read = MAPPER.readValue(MAPPER.writeValueAsString(full), new TypeReference<>() {
+        });
+        assertThat(read).isEqualTo(full);
+        assertThat(read.drivers().get(0).assumption().source()).isEqualTo(full.drivers().get(0).assumption().source());
+        for (String[] wrong : new String[][] {{"203 g", "215 g"}, {"203 g", "203 mm"}, {"8 %", "-8 %"},
+                {"\"low\":\"203 g\",", ""}, {"scatter", "scater"}}) {
+            assertThatThrownBy(() -> MAPPER.readValue(text.replace(wrong[0], wrong[1]), type)).as(wrong[1])
+                    .isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(DocumentException.class);
+        }
+        assertThatThrownBy(() -> MAPPER.readValue(text, Estimate.class)).hasMessageContaining("declare the type");
+    }
+
+    @Test
+    void writesAndReadsNotices() {
+        Notice notice = Notice.warning("post.heavy", "A post is heavy.", "mass", Amounts.kilograms(31), "people", 2,
+                "ratio", 3.0, "of", List.of("a", 1), "lifted", false, "limit", "23 kg", "far", 5_000_000_000L);
+        String text = "{\"level\":\"warning\",\"code\":\"post.heavy\",\"text\":\"A post is heavy.\",\"arguments\":{"
+                + "\"mass\":{\"kind\":\"mass\",\"amount\":\"31 kg\"},\"people\":2,\"ratio\":3.0,\"of\":[\"a\",1],"
+                + "\"lifted\":false,\"limit\":\"23 kg\",\"far\":5000000000}}";
+        assertThat(MAPPER.writeValueAsString(notice)).isEqualTo(text);
+        assertThat(MAPPER.readValue(text, Notice.class)).isEqualTo(notice);
+        assertThat(MAPPER.writeValueAsString(List.of(Notice.note("a.b", "Look."))))
+                .isEqualTo("[{\"level\":\"note\",\"code\":\"a.b\",\"text\":\"Look.\"}]");
+        assertThatThrownBy(() -> MAPPER.readValue(text.replace("\"warning\"", "\"loud\""), Notice.class))
+                .isInstanceOf(InvalidFormatException.class).hasMessageContaining("Accepted: note, warning");
+        assertThatThrownBy(() -> MAPPER.readValue(text.replace("31 kg", "31 mm"), Notice.class))
+                .isInstanceOf(InvalidFormatException.class);
+        TypeReference<Noted<Amount<Mass>>> noted = new TypeReference<>() {
+        };
+        Noted<Amount<Mass>> pair = Noted.of(Amounts.grams(3), notice);
+        assertThat(MAPPER.readValue(MAPPER.writeValueAsString(pair), noted)).isEqualTo(pair);
+    }
+
+    @Test
+    void writesStagesDoneAndNotDone() {
+        MakingPlan plan = plan();
+        assertThat(MAPPER.writeValueAsString(plan.pieces().get(0).pressStage()))
+                .startsWith("{\"done\":true,\"content\":{\"press\":{\"name\":\"long press\"").contains("\"force\":\"");
+        List<String> stages = plan.pieces().stream()
+                .map(piece -> MAPPER.writeValueAsString(piece.envelopeStage())).toList();
+        assertThat(stages).anySatisfy(text -> assertThat(text).startsWith("{\"done\":false,\"code\":\"")
+                .contains("\"reason\":\""));
+        assertThatThrownBy(() -> MAPPER.readValue(stages.get(0), Stage.class))
+                .hasMessageContaining("Only a plan makes stages").hasMessageContaining("Estimate<Mass>");
+        assertThat(plan.pieces()).anySatisfy(piece -> assertThat(MAPPER.writeValueAsString(piece.mailStage()))
+                .contains("\"verdict\":{\"service\":\""));
+    }
+
+    @Test
+    void writesAndReadsOutlines() {
+        Outline outline = Outline.of(Outline.Point.of(Amounts.mm(0), Amounts.mm(0)),
+                Outline.Point.of(Amounts.mm(105), Amounts.mm(0)), Outline.Point.of(Amounts.mm(52.5), Amounts.mm(148)));
+        String text = "{\"corners\":[{\"across\":\"0 mm\",\"along\":\"0 mm\"},{\"across\":\"105 mm\",\"along\":\"0 mm\"},"
+                + "{\"across\":\"52.5 mm\",\"along\":\"148 mm\"}]}";
+        assertThat(MAPPER.writeValueAsString(outline)).isEqualTo(text);
+        assertThat(MAPPER.readValue(text, Outline.class)).isEqualTo(outline);
+        assertThatThrownBy(() -> MAPPER.readValue(text.replace("148 mm", "0 mm"), Outline.class))
+                .cause().isInstanceOf(DocumentException.class);
+    }
+
+    record Words(Basis basis, Set<EnvelopeStyle> styles, Map<Basis, Integer> counts, EnumMap<Basis, String> notes,
+            FormatSystem[] systems) {
+    }
+
+    @Test
+    void writesAndReadsTheWordsOfDocuments() {
+        Words words = new Words(Basis.COMMON_PRACTICE, EnumSet.of(EnvelopeStyle.SIDE_SEAM),
+                Map.of(Basis.MEASURED_HERE, 2), new EnumMap<>(Map.of(Basis.GIVEN, "a")),
+                new FormatSystem[] {FormatSystem.TRADITIONAL});
+        String text = "{\"basis\":\"common practice\",\"styles\":[\"side seam\"],\"counts\":{\"measured here\":2},"
+                + "\"notes\":{\"given\":\"a\"},\"systems\":[\"" + FormatSystem.TRADITIONAL.words() + "\"]}";
+        assertThat(MAPPER.writeValueAsString(words)).isEqualTo(text);
+        assertThat(MAPPER.readValue(text, Words.class)).usingRecursiveComparison().isEqualTo(words);
+        assertThatThrownBy(() -> MAPPER.readValue(text.replace("common practice", "comon practice"), Words.class))
+                .isInstanceOf(InvalidFormatException.class)
+                .hasMessageContaining("Did you mean \"common practice\"?");
+        assertThatThrownBy(() -> MAPPER.readValue(text.replace("measured here", "measured"), Words.class))
+                .isInstanceOf(JacksonException.class).hasMessageContaining("Accepted: definition");
+    }
+
+    @Test
+    void refusesQuantitiesAndThingsAsNamesOfMembers() {
+        assertThatThrownBy(() -> MAPPER.writeValueAsString(Map.of(Amounts.grams(1.23456789), "a")))
+                .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining("cannot be the name of a member");
+        assertThatThrownBy(() -> MAPPER.writeValueAsString(Map.of(Fibres.KOZO, 1)))
+                .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining("type Fibre cannot be the name");
+        assertThatThrownBy(() -> MAPPER.readValue("{\"kozo\":1}", new TypeReference<Map<Fibre, Integer>>() {
+        })).isInstanceOf(JacksonException.class).hasMessageContaining("type Fibre cannot be the name");
+    }
+
+    @Test
+    void readsRecordsWithAllTheirComponentsOnly() {
+        Press.Part part = new Press.Part("frame", Amounts.kilonewtons(40));
+        String text = "{\"name\":\"frame\",\"rating\":\"40 kN\"}";
+        assertThat(MAPPER.writeValueAsString(part)).isEqualTo(text);
+        assertThat(MAPPER.readValue(text, Press.Part.class)).isEqualTo(part);
+        for (String wrong : List.of("{\"name\":\"frame\"}", "{\"name\":null,\"rating\":\"40 kN\"}")) {
+            assertThatThrownBy(() -> MAPPER.readValue(wrong, Press.Part.class)).as(wrong)
+                    .isInstanceOf(JacksonException.class);
+        }
+        assertThatThrownBy(() -> MAPPER.readValue("{\"text\":\" \"}", Source.class))
+                .isInstanceOf(JacksonException.class).hasRootCauseInstanceOf(Refused.class);
+        assertThatThrownBy(() -> MAPPER.readValue("{\"kind\":\"boards\",\"name\":\"a\",\"capacity\":4}",
+                Dryer.Loft.class)).hasMessageContaining("Loft is wanted here; Boards is written");
+    }
+
+    @Test
+    void writesRefusalsAndFaultsForPrograms() {
+        Refused refused = Refused.of("a.b", "No.", "given", "1 g");
+        assertThat(MAPPER.writeValueAsString(refused))
+                .isEqualTo("{\"code\":\"a.b\",\"text\":\"No.\",\"arguments\":{\"given\":\"1 g\"}}");
+        assertThat(MAPPER.writeValueAsString(catchThrowableOfType(Unclear.class, () -> Kinds.FORCE.read("20 ton"))))
+                .contains("\"candidates\":[{\"meaning\":\"");
+        assertThatThrownBy(() -> MAPPER.readValue("{\"code\":\"a.b\",\"text\":\"No.\"}", Refused.class))
+                .hasMessageContaining("A refusal is thrown, not read");
+        DocumentException faults = catchThrowableOfType(DocumentException.class,
+                () -> PapermathDocuments.readRecipe("{}"));
+        assertThat(MAPPER.writeValueAsString(faults)).startsWith("{\"faults\":[{").contains("\"code\":\"");
+        Fault fault = faults.faults().get(0);
+        assertThat(MAPPER.readValue(MAPPER.writeValueAsString(fault), Fault.class)).isEqualTo(fault);
+    }
+
+    @Test
+    void leavesATypeToAModuleAddedAfterIt() {
+        SimpleModule own = new SimpleModule("own").addSerializer(Order.class, new ValueSerializer<Order>() {
+            @Override
+            public void serialize(Order value, JsonGenerator out, SerializationContext context) {
+                out.writeString(value.name());
+            }
+        });
+        JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).addModule(own).build();
+        assertThat(mapper.writeValueAsString(List.of(plan().order()))).isEqualTo("[\"spring concert\"]");
     }
 }

@@ -1,0 +1,56 @@
+package org.papermath.json;
+
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+
+import tools.jackson.core.Version;
+import tools.jackson.databind.cfg.MapperConfig;
+import tools.jackson.databind.introspect.Annotated;
+import tools.jackson.databind.introspect.AnnotatedMember;
+import tools.jackson.databind.introspect.AnnotatedMethod;
+import tools.jackson.databind.introspect.AnnotatedParameter;
+import tools.jackson.databind.introspect.NopAnnotationIntrospector;
+
+/**
+ * Holds mappers to the components of the records of the library: nothing beside them is written, and none may be left
+ * out or be null when one is read.
+ */
+final class CoreRecords extends NopAnnotationIntrospector {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public boolean hasIgnoreMarker(MapperConfig<?> config, AnnotatedMember member) {
+        // What a record tells of itself by isReal() or the like is worked out of its components.
+        return member instanceof AnnotatedMethod method && CoreTypes.isPlainRecord(method.getDeclaringClass())
+                && (startsWith(method.getName(), "is") || startsWith(method.getName(), "get"));
+    }
+
+    private static boolean startsWith(String name, String prefix) {
+        return name.startsWith(prefix) && name.length() > prefix.length()
+                && Character.isUpperCase(name.charAt(prefix.length()));
+    }
+
+    @Override
+    public @Nullable Boolean hasRequiredMarker(MapperConfig<?> config, AnnotatedMember member) {
+        return isComponent(member) ? Boolean.TRUE : null;
+    }
+
+    @Override
+    public JsonSetter.Value findSetterInfo(MapperConfig<?> config, Annotated member) {
+        return isComponent(member) ? JsonSetter.Value.forValueNulls(Nulls.FAIL, Nulls.FAIL) : JsonSetter.Value.empty();
+    }
+
+    private static boolean isComponent(Annotated member) {
+        return member instanceof AnnotatedParameter parameter && CoreTypes.isPlainRecord(parameter.getDeclaringClass())
+                && parameter.getRawType() != Optional.class;
+    }
+
+    @Override
+    public Version version() {
+        return PapermathModule.VERSION;
+    }
+}
