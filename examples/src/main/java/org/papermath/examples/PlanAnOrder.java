@@ -6,13 +6,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.json.Document;
 import org.papermath.json.DocumentException;
+import org.papermath.json.DocumentFiles;
 import org.papermath.json.DocumentResolver;
 import org.papermath.json.Fault;
 import org.papermath.json.FaultCodes;
@@ -22,15 +24,25 @@ import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Refused;
 
-/** Reads an order from JSON, plans it and prints the making card, or the plan as a document. */
+/** Reads an order from JSON, plans it and prints or saves the making card, or the plan as a document. */
 public final class PlanAnOrder {
     /** What the program exits with when all went well. */
     static final int DONE = 0;
-    /** What the program exits with when the order cannot be read or planned. */
+    /** What the program exits with when the order cannot be read or planned, or the plan cannot be saved. */
     static final int BAD_INPUT = 2;
 
     private static final String SAMPLE = "midwinter-concert";
     private static final int MANY = 12;
+    private static final String USAGE = """
+            usage: PlanAnOrder [--json] [--out FILE] [order.json]
+              --json      gives the plan as a document, in place of the making card
+              --out FILE  saves it in a file, in place of printing it
+              Without an order the sample is planned. A path with a blank stands in quotation marks; behind
+              Maven's exec.args in single ones: "-Dexec.args=--out 'my plan.txt' 'my order.json'\"""";
+
+    /** What is to be done: the file of the order and the one to save in are empty for the sample and for printing. */
+    private record Task(boolean json, String order, String saveIn) {
+    }
 
     private PlanAnOrder() {
     }
@@ -38,7 +50,8 @@ public final class PlanAnOrder {
     /**
      * Plans an order.
      *
-     * @param args {@code --json} for the plan as a document; the path of an order, or none for the sample
+     * @param args {@code --json} for the plan as a document; {@code --out} with the path of a file to save it in; the
+     *     path of an order, or none for the sample
      */
     public static void main(String[] args) {
         PrintStream out = utf8(FileDescriptor.out);
@@ -64,27 +77,95 @@ public final class PlanAnOrder {
      * @return the exit status
      */
     static int run(List<String> args, PrintStream out, PrintStream err) {
-        List<String> paths = new ArrayList<>(args);
-        boolean json = paths.remove("--json");
-        if (paths.size() > 1 || paths.stream().anyMatch(path -> path.startsWith("--"))) {
-            err.println("usage: PlanAnOrder [--json] [order.json]");
+        Task task = task(args, err);
+        if (task == null) {
+            err.println(USAGE);
             return BAD_INPUT;
         }
+        String path = task.order();
+        String text;
         try {
-            Document<OrderDocument> read = paths.isEmpty() ? sample()
-                    : PapermathDocuments.readOrder(Path.of(paths.get(0)));
+            Document<OrderDocument> read = path.isEmpty() ? sample() : PapermathDocuments.readOrder(Path.of(path));
             OrderDocument order = read.value();
             MakingPlan plan = MakingPlan.of(order.order(), order.studio());
-            out.print(json ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
-                    : plan.card().toString());
-            return DONE;
+            text = task.json() ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
+                    : plan.card().toString();
         } catch (DocumentException e) {
-            e.faults().forEach(fault -> print(fault, paths.isEmpty() ? SAMPLE : paths.get(0), err));
+            e.faults().forEach(fault -> print(fault, path.isEmpty() ? SAMPLE : path, err));
+            return BAD_INPUT;
         } catch (PapermathException e) {
             err.println("The order can be read but not planned: " + e.getMessage());
+            return BAD_INPUT;
         } catch (IOException | InvalidPathException e) {
-            err.println(paths.isEmpty() ? "The sample cannot be read: " + e.getMessage()
-                    : paths.get(0) + ": this file cannot be opened.");
+            err.println(path.isEmpty() ? "The sample cannot be read: " + e.getMessage()
+                    : path + ": this file cannot be opened.");
+            return BAD_INPUT;
+        }
+        if (task.saveIn().isEmpty()) {
+            out.print(text);
+            return DONE;
+        }
+        return save(task, text, err);
+    }
+
+    /** Reads the arguments; says what is wrong with them and returns nothing if they cannot be followed. */
+    private static @Nullable Task task(List<String> args, PrintStream err) {
+        boolean json = false;
+        String order = "";
+        String saveIn = "";
+        for (int i = 0; i < args.size(); i++) {
+            String arg = args.get(i);
+            if (arg.equals("--json")) {
+                json = true;
+            } else if (arg.equals("--out")) {
+                if (i + 1 == args.size() || args.get(i + 1).isBlank() || args.get(i + 1).startsWith("-")) {
+                    err.println("--out: the name of a file is wanted behind it, such as --out plan.json.");
+                    return null;
+                }
+                if (!saveIn.isEmpty()) {
+                    err.println("--out is said twice. Say it once.");
+                    return null;
+                }
+                saveIn = args.get(++i);
+            } else if (arg.startsWith("-")) {
+                err.println(arg + ": there is no such option.");
+                return null;
+            } else if (arg.isBlank()) {
+                err.println("The path of the order is empty. Write one, or leave it out for the sample.");
+                return null;
+            } else if (!order.isEmpty()) {
+                err.println("Two orders are given, " + order + " and " + arg + "; one is planned at a time. Is it one"
+                        + " path with a blank in it?");
+                return null;
+            } else {
+                order = arg;
+            }
+        }
+        return new Task(json, order, saveIn);
+    }
+
+    /** Saves the text so that the file is whole or as it was. */
+    private static int save(Task task, String text, PrintStream err) {
+        String name = task.saveIn();
+        String nothing = " Nothing was saved.";
+        try {
+            Path file = Path.of(name).toAbsolutePath();
+            Path folder = file.getParent();
+            if (Files.isDirectory(file)) {
+                err.println(name + ": this is a folder. Give the name of a file in it." + nothing);
+            } else if (folder == null || !Files.isDirectory(folder)) {
+                err.println(name + ": there is no folder " + folder + ". Make it first, or name another." + nothing);
+            } else if (!task.order().isEmpty() && Files.exists(file)
+                    && Files.isSameFile(file, Path.of(task.order()))) {
+                err.println(name + ": this is the order itself. Give another name." + nothing);
+            } else {
+                DocumentFiles.save(file, text);
+                err.println((task.json() ? "The plan" : "The making card") + " is saved in " + file + ".");
+                return DONE;
+            }
+        } catch (IOException | InvalidPathException e) {
+            err.println(name + ": this file cannot be written. Is the folder open to you, and the name a good one?"
+                    + nothing);
         }
         return BAD_INPUT;
     }

@@ -99,6 +99,76 @@ class PlanAnOrderTest {
         assertThat(complained()).contains("not planned").contains("stock");
         assertThat(run(folder.resolve("none.json").toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(complained()).contains("none.json: this file cannot be opened");
-        assertThat(run("--what")).isEqualTo(PlanAnOrder.BAD_INPUT);
+    }
+
+    @Test
+    void theCardOrThePlanIsSavedInAFile(@TempDir Path folder) throws IOException {
+        Path card = folder.resolve("card of the concert.txt");
+        assertThat(run("--out", card.toString())).isEqualTo(PlanAnOrder.DONE);
+        assertThat(Files.readString(card)).isEqualTo(MakingPlan.of(Embed.order(), Embed.studio()).card().toString());
+        assertThat(complained()).isEqualToIgnoringNewLines("The making card is saved in " + card + ".");
+
+        Path plan = Files.writeString(folder.resolve("plan.json"), "an old one");
+        err.reset();
+        assertThat(run("--json", "--out", plan.toString())).isEqualTo(PlanAnOrder.DONE);
+        assertThat(PapermathDocuments.readPlan(plan).value().moved()).isEmpty();
+        assertThat(Files.readString(plan)).startsWith("{").endsWith("}\n");
+        assertThat(complained()).isEqualToIgnoringNewLines("The plan is saved in " + plan + ".");
+        assertThat(printed()).isEmpty();
+        assertThat(folder).isDirectoryContaining(file -> file.equals(card)).isDirectoryNotContaining("glob:**.part");
+    }
+
+    @Test
+    void whatCannotBeSavedIsSaid(@TempDir Path folder) throws IOException {
+        Path order = Files.writeString(folder.resolve("order.json"),
+                PapermathDocuments.writeOrder(PlanAnOrder.sample().inlined()));
+        String[][] cases = {{folder.toString(), "this is a folder"},
+                {folder.resolve("none").resolve("plan.json").toString(), "there is no folder"},
+                {order.resolve("plan.json").toString(), "there is no folder"},
+                {order.toString(), "this is the order itself"},
+                {folder.resolve("n".repeat(400)).toString(), "cannot be written"},
+                {folder + "/a\0b", "cannot be written"}};
+        for (String[] one : cases) {
+            err.reset();
+            assertThat(run("--out", one[0], order.toString())).as(one[0]).isEqualTo(PlanAnOrder.BAD_INPUT);
+            assertThat(complained()).startsWith(one[0] + ": ").contains(one[1], "Nothing was saved.");
+        }
+        assertThat(printed()).isEmpty();
+        try (var files = Files.list(folder)) {
+            assertThat(files).containsExactly(order);
+        }
+        assertThat(run(order.toString())).isEqualTo(PlanAnOrder.DONE);
+    }
+
+    @Test
+    void anOrderWithFaultsLeavesTheOldFile(@TempDir Path folder) throws IOException {
+        Path order = Files.writeString(folder.resolve("order.json"), "{}");
+        Path plan = Files.writeString(folder.resolve("plan.json"), "an old one");
+        assertThat(run(order.toString(), "--out", plan.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(Files.readString(plan)).isEqualTo("an old one");
+    }
+
+    @Test
+    void argumentsThatCannotBeFollowedAreRefusedWithTheUsage() {
+        String[][] cases = {{"--what: there is no such option.", "--what"}, {"-json: there is no such option.", "-json"},
+                {"--out: the name of a file is wanted", "--out"},
+                {"--out: the name of a file is wanted", "--out", "--json"},
+                {"--out is said twice", "--out", "a", "--out", "b"},
+                {"The path of the order is empty", ""},
+                {"Two orders are given, my and order.json", "my", "order.json"}};
+        for (String[] one : cases) {
+            err.reset();
+            assertThat(run(List.of(one).subList(1, one.length).toArray(String[]::new))).as(one[0])
+                    .isEqualTo(PlanAnOrder.BAD_INPUT);
+            assertThat(complained()).startsWith(one[0]).contains("usage: PlanAnOrder [--json] [--out FILE] [order.json]",
+                    "-Dexec.args=--out 'my plan.txt' 'my order.json'");
+        }
+        assertThat(printed()).isEmpty();
+    }
+
+    /** Maven would put the end of a colour behind what the program prints, and a redirected plan were no JSON. */
+    @Test
+    void mavenIsToldToAddNothingToThePlan() throws IOException {
+        assertThat(Files.readString(Pages.file(".mvn/jvm.config")).split("\\s+")).contains("-Djansi.noreset=true");
     }
 }
