@@ -35,6 +35,12 @@ final class EvidenceMapping {
             in.member("likely").quantity(estimate.likely());
             in.member("low").quantity(estimate.low());
             in.member("high").quantity(estimate.high());
+            if (estimate.isOpenBelow()) {
+                in.member("openBelow").flag(true);
+            }
+            if (estimate.isOpenAbove()) {
+                in.member("openAbove").flag(true);
+            }
             estimate.scatter().ifPresent(scatter -> fraction(in.member("scatter"), scatter));
             if (!estimate.drivers().isEmpty()) {
                 in.member("drivers").list(estimate.drivers(), (one, driver) -> one.object(part -> {
@@ -50,9 +56,12 @@ final class EvidenceMapping {
         Got<Amount<Q>> low = in.required("low").quantity(kind);
         Got<Amount<Q>> high = in.required("high").quantity(kind);
         Got<Double> scatter = in.optional("scatter").quantity(Kinds.NUMBER).map(Amount::si);
+        Got<Boolean> openBelow = in.optional("openBelow").flag();
+        Got<Boolean> openAbove = in.optional("openAbove").flag();
         Got<List<Estimate.Driver>> drivers = in.optional("drivers").list(one -> one.object(EvidenceMapping::driver));
         return in.make(() -> {
-            Estimate<Q> bare = Estimate.of(likely.get(), low.get(), high.get(), drivers.orElse(List.of()));
+            Estimate<Q> bare = Estimate.of(likely.get(), low.get(), high.get(), drivers.orElse(List.of()))
+                    .open(openBelow.orElse(false), openAbove.orElse(false));
             return scatter.optional().map(bare::withScatter).orElse(bare);
         });
     }
