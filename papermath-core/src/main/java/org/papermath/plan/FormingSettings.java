@@ -60,8 +60,10 @@ final class FormingSettings {
         set.fibre = set.solids / (1 + s.load);
         set.sheets = (int) Rounding.ceil(piece.wanted / (set.up * pieceYield)) + piece.trials;
 
+        set.felted = job.hasFelts && isFelted(set.openingWidth, set.openingHeight);
         if (job.hasPress) {
-            double loaded = PressForce.loadedArea(wet, job.platenArea);
+            double loaded = Fit.covered(set.openingWidth, set.openingHeight, job.platenWidth, job.platenLength);
+            set.covered = isCovered(set.openingWidth, set.openingHeight);
             double allowed = v[general.pressAllowed] * job.weakest;
             double wish = PressForce.force(v[general.pressPressure], loaded);
             set.pressLimited = wish > allowed * (1 + Rounding.GUARD);
@@ -89,6 +91,7 @@ final class FormingSettings {
         set.turned = false;
         set.mould = Job.NONE;
         double best = Double.POSITIVE_INFINITY;
+        int fewest = Integer.MAX_VALUE;
         for (int m = 0; m < job.mouldWidth.length; m++) {
             double along = Math.max(job.mouldWidth[m], job.mouldHeight[m]);
             double across = Math.min(job.mouldWidth[m], job.mouldHeight[m]);
@@ -99,14 +102,18 @@ final class FormingSettings {
                     && isNear(across, needAcross, tolerance))) {
                 continue;
             }
-            // The mould that takes the least wet area for all the sheets, trials with them; of several, the first.
+            // The mould that takes the least wet area for all the sheets, trials with them; of several, the first. One
+            // whose sheets the felts, the platen and the vat take goes before one whose sheets they do not.
             int up = piece.deckleEdge ? 1 : layout.count();
             double area = along * across * (piece.deckleEdge ? 1
                     : Rounding.ceil(piece.wanted / (up * pieceYield)) + piece.trials);
             boolean fits = piece.deckleEdge && isNear(along, needAlong, tolerance)
                     && isNear(across, needAcross, tolerance);
-            if (fits && !set.ownDeckle || area < best * (1 - Rounding.GUARD) && fits == set.ownDeckle) {
+            int misfits = misfits(across, along);
+            boolean better = misfits < fewest || misfits == fewest && area < best * (1 - Rounding.GUARD);
+            if (fits && !set.ownDeckle || better && fits == set.ownDeckle) {
                 best = area;
+                fewest = misfits;
                 set.mould = m;
                 set.ownDeckle = fits;
                 if (!piece.deckleEdge || fits) {
@@ -123,6 +130,25 @@ final class FormingSettings {
             set.openingHeight = Rounding.roundTo(needAlong, OPENING_STEP);
             set.openingWidth = Rounding.roundTo(needAcross, OPENING_STEP);
         }
+    }
+
+    /** How many of vat, felts and platen a wet sheet is too large for. */
+    private int misfits(double across, double along) {
+        return (job.hasVat && !isInVat(across, along) ? 1 : 0)
+                + (job.hasFelts && !isFelted(across, along) ? 1 : 0)
+                + (job.hasPress && !isCovered(across, along) ? 1 : 0);
+    }
+
+    boolean isInVat(double width, double height) {
+        return Double.isNaN(job.vatWidth) || Fit.within(width, height, job.vatWidth, job.vatLength);
+    }
+
+    private boolean isFelted(double width, double height) {
+        return Fit.within(width, height, job.feltWidth, job.feltLength);
+    }
+
+    private boolean isCovered(double width, double height) {
+        return Fit.within(width, height, job.platenWidth, job.platenLength);
     }
 
     private static boolean isNear(double owned, double needed, double tolerance) {

@@ -121,8 +121,10 @@ final class FurnishSettings {
         double inBand = VatBalance.sheetsInBand(v[general.vatTolerance], full, s.retention, ps.lift * v[general.lift]);
         ps.leastVatVolume = inBand < 1 ? job.vatVolume / inBand : 0;
         ps.every = (int) Math.max(1, Math.floor(inBand + Rounding.GUARD));
-        // A dip that may take more than there is cannot be made.
-        ps.dipped = ps.lift * Math.max(v[general.lift], job.high[general.lift]) < full;
+        // A mould that does not go in, or a dip that may take more than there is, cannot be dipped.
+        ps.tooWide = !Double.isNaN(job.vatWidth)
+                && !Fit.within(ps.openingWidth, ps.openingHeight, job.vatWidth, job.vatLength);
+        ps.dipped = !ps.tooWide && ps.lift * Math.max(v[general.lift], job.high[general.lift]) < full;
     }
 
     /** A lift is told in round figures where they are fine enough, else as finely as the scale can weigh it. */

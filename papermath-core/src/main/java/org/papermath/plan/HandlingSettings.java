@@ -21,7 +21,7 @@ final class HandlingSettings {
 
     /** Posts, dryer loads, blotter changes and the size bath, once the sheets are known. */
     void finish(PieceJob piece, PieceSettings set, Stuff s, double[] v) {
-        if (job.hasFelts) {
+        if (set.felted) {
             int post = Math.min(job.felts - 1, (int) v[general.postSheets]);
             if (!Double.isNaN(job.daylight)) {
                 post = Math.min(post, Math.max(1, (int) Math.floor(job.daylight / v[general.postHeight]

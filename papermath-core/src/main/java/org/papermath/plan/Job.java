@@ -4,8 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Role;
+import org.papermath.shape.EnvelopeStyle;
 
 /**
  * An order and a studio in plain numbers of coherent SI, with every assumption they touch in a slot of one array. Made
@@ -35,6 +37,9 @@ final class Job {
     double ratedLoad;
     boolean hasVat;
     double vatVolume;
+    /** Inside sides of the vat; not a number where they are not known. */
+    double vatWidth = Double.NaN;
+    double vatLength = Double.NaN;
     double vatCelsius;
     double waterDensity;
     double waterViscosity;
@@ -42,10 +47,12 @@ final class Job {
     double[] mouldHeight = {};
     boolean hasPress;
     double weakest;
-    double platenArea;
+    double platenWidth;
+    double platenLength;
     double daylight = Double.NaN;
     boolean hasFelts;
-    double feltArea;
+    double feltWidth;
+    double feltLength;
     double feltDry;
     int felts;
     double roomCelsius;
@@ -131,7 +138,7 @@ final class Job {
         double trim;
         double gap;
         int envelopeFor = NONE;
-        int style;
+        @Nullable EnvelopeStyle style;
         int inserts = 1;
         double clearance;
         double sideFlap;

@@ -26,7 +26,6 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
-import org.papermath.shape.EnvelopeStyle;
 
 /** Reads an order and a studio into plain numbers, and looks up every assumption they touch. */
 final class JobReader {
@@ -218,8 +217,7 @@ final class JobReader {
                     p.envelopeFor = i;
                 }
             }
-            EnvelopeStyle style = piece.style().orElseThrow();
-            p.style = style.ordinal();
+            p.style = piece.style().orElseThrow();
             p.clearance = piece.clearance().map(Amount::si).orElseGet(() -> known.si("envelope.clearance", scope));
             p.sideFlap = known.si("envelope.side-flap", scope);
             p.flapShare = known.si("envelope.square-flap", scope);
@@ -314,6 +312,8 @@ final class JobReader {
         studio.vat().ifPresent(vat -> {
             job.hasVat = true;
             job.vatVolume = vat.workingVolume().si();
+            job.vatWidth = vat.width().map(Amount::si).orElse(Double.NaN);
+            job.vatLength = vat.length().map(Amount::si).orElse(Double.NaN);
             job.vatCelsius = vat.temperature().si() - ZERO_CELSIUS;
         });
         job.waterDensity = WaterProperties.density(job.vatCelsius);
@@ -329,13 +329,15 @@ final class JobReader {
         studio.press().ifPresent(press -> {
             job.hasPress = true;
             job.weakest = press.weakestPart().rating().si();
-            job.platenArea = press.platenWidth().si() * press.platenLength().si();
+            job.platenWidth = press.platenWidth().si();
+            job.platenLength = press.platenLength().si();
             job.daylight = press.daylight().map(Amount::si).orElse(Double.NaN);
         });
         studio.felts().ifPresent(felts -> {
             job.hasFelts = true;
             job.felts = felts.count();
-            job.feltArea = felts.width().si() * felts.length().si();
+            job.feltWidth = felts.width().si();
+            job.feltLength = felts.length().si();
             job.feltDry = felts.dryGrammage().si();
         });
         Air room = studio.room();

@@ -96,8 +96,8 @@ final class PieceForecast {
         out[at + Out.LIGHTEST] = lightest / solids;
         out[at + Out.HEAVIEST] = heaviest / solids;
         out[at + Out.SHEET_FIBRE] = fibre;
-        out[at + Out.POST_MASS] = job.hasFelts
-                ? (ps.sheetsInPost + 1) * job.feltArea * (job.feltDry + v[general.feltWater]) + ps.sheetsInPost
+        out[at + Out.POST_MASS] = ps.felted
+                ? (ps.sheetsInPost + 1) * job.feltWidth * job.feltLength * (job.feltDry + v[general.feltWater]) + ps.sheetsInPost
                 * solids / couched
                 : Double.NaN;
         out[at + Out.POST_HEIGHT] = WetWeb.postHeight(ps.sheetsInPost, v[general.postHeight]);
@@ -156,8 +156,10 @@ final class PieceForecast {
             }
         }
         double filling = out[in + Out.CALIPER] * (1 << held.folds) * piece.inserts;
-        out[at + Out.CLEAR_WIDTH] = ps.envelopeInsideWidth - Math.max(w, h) - filling;
-        out[at + Out.CLEAR_HEIGHT] = ps.envelopeInsideHeight - Math.min(w, h) - filling;
+        // What goes in lies with its long side along the long side of the pocket, wherever its mouth is.
+        boolean upright = ps.envelopeInsideHeight > ps.envelopeInsideWidth;
+        out[at + Out.CLEAR_WIDTH] = ps.envelopeInsideWidth - (upright ? Math.min(w, h) : Math.max(w, h)) - filling;
+        out[at + Out.CLEAR_HEIGHT] = ps.envelopeInsideHeight - (upright ? Math.max(w, h) : Math.min(w, h)) - filling;
         out[at + Out.MAIL_MASS] = out[at + Out.MASS] + piece.inserts * out[in + Out.MASS];
         out[at + Out.MAIL_THICKNESS] = filling + ENVELOPE_LAYERS * out[at + Out.CALIPER];
     }

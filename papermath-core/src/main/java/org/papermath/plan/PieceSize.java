@@ -1,5 +1,7 @@
 package org.papermath.plan;
 
+import java.util.Objects;
+
 import org.papermath.equation.EnvelopeBlanks;
 import org.papermath.plan.Job.PieceJob;
 import org.papermath.plan.Settings.PieceSettings;
@@ -29,13 +31,13 @@ final class PieceSize {
         double filling = heldCaliper * (1 << held.folds) * piece.inserts;
         double long0 = Math.max(inside.foldedWidth, inside.foldedHeight);
         double short0 = Math.min(inside.foldedWidth, inside.foldedHeight);
-        EnvelopeBlanks.Blank blank = switch (piece.style) {
-            case 0 -> EnvelopeBlanks.sideSeam(long0, short0, filling, piece.clearance, paper, piece.sideFlap, 0, 0,
+        EnvelopeBlanks.Blank blank = switch (Objects.requireNonNull(piece.style)) {
+            case SIDE_SEAM -> EnvelopeBlanks.sideSeam(long0, short0, filling, piece.clearance, paper, piece.sideFlap, 0, 0,
                     piece.flapShare * (short0 + filling + piece.clearance), 1);
-            case 1 -> EnvelopeBlanks.diamond(long0, short0, filling, piece.clearance, paper, piece.seam);
-            case 2 -> EnvelopeBlanks.wallet(long0, short0, filling, piece.clearance, paper, piece.sideFlap, 0,
+            case DIAMOND -> EnvelopeBlanks.diamond(long0, short0, filling, piece.clearance, paper, piece.seam);
+            case WALLET -> EnvelopeBlanks.wallet(long0, short0, filling, piece.clearance, paper, piece.sideFlap, 0,
                     piece.flapShare * (short0 + filling + piece.clearance));
-            default -> EnvelopeBlanks.openEnd(long0, short0, filling, piece.clearance, paper, piece.seam, piece.seam,
+            case OPEN_END -> EnvelopeBlanks.openEnd(long0, short0, filling, piece.clearance, paper, piece.seam, piece.seam,
                     piece.flapShare * (short0 + filling + piece.clearance));
         };
         set.filling = filling;

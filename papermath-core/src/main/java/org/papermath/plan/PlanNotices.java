@@ -194,8 +194,14 @@ final class PlanNotices {
     /** What is lifted and poured, and what the steps of the tools do to it. */
     private void vat(PieceJob piece, PieceSettings set, PiecePlan read, String of) {
         if (job.hasVat && !set.dipped) {
-            warn("vat.lift-above-vat", of + read.vatStage().reason() + ".", "piece", piece.name, "leastVolume",
-                    set.leastVatVolume);
+            if (set.tooWide) {
+                warn("vat.too-narrow", of + read.vatStage().reason() + ".", "piece", piece.name, "sheet",
+                        PlanReading.sides(set.openingWidth, set.openingHeight), "vat",
+                        PlanReading.sides(job.vatWidth, job.vatLength));
+            } else {
+                warn("vat.lift-above-vat", of + read.vatStage().reason() + ".", "piece", piece.name, "leastVolume",
+                        set.leastVatVolume);
+            }
         } else if (set.leastVatVolume > 0) {
             warn("vat.too-small", of + "one lift takes more out of the vat than the band of ±"
                     + percent(job.likely[job.general.vatTolerance])
@@ -277,7 +283,21 @@ final class PlanNotices {
                     + " MPa on the sheet is beyond what the model of solids"
                     + " was made for.", "piece", piece.name);
         }
-        if (job.hasPress && !job.hasFelts) {
+        if (job.hasFelts && !set.felted) {
+            warn("felts.too-small", of + read.postsStage().reason() + ".", "piece", piece.name, "sheet",
+                    PlanReading.sides(set.openingWidth, set.openingHeight), "felts",
+                    PlanReading.sides(job.feltWidth, job.feltLength));
+        }
+        if (!set.covered) {
+            warn("press.platen-too-small", of + "the wet sheet of "
+                    + PlanReading.sides(set.openingWidth, set.openingHeight) + " is larger than the platen of "
+                    + PlanReading.sides(job.platenWidth, job.platenLength) + ": what lies outside it is not pressed."
+                    + " Lay stiff boards of the size of the sheet above and below the post, or press no sheet larger"
+                    + " than the platen.", "piece", piece.name, "sheet",
+                    PlanReading.sides(set.openingWidth, set.openingHeight), "platen",
+                    PlanReading.sides(job.platenWidth, job.platenLength));
+        }
+        if (job.hasPress && !set.felted) {
             note("felts.none", of + "a press without felts: the solids after pressing are those of a felted sheet.",
                     "piece",
                     piece.name);

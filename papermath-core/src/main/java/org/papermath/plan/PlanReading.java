@@ -28,6 +28,7 @@ import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Units;
 import org.papermath.shape.MailLimits;
 
 /** Reads the plain numbers of a plan as amounts, estimates and stages. */
@@ -159,6 +160,12 @@ final class PlanReading {
         return Kinds.MASS.ofSi(si, "g");
     }
 
+    /** The sides of a sheet, the shorter first. */
+    static String sides(double one, double other) {
+        return Units.fourDigits(1000 * Math.min(one, other)) + " × " + Units.fourDigits(1000 * Math.max(one, other))
+                + " mm";
+    }
+
     private static Amount<Length> mm(double si) {
         return Kinds.LENGTH.ofSi(si, "mm");
     }
@@ -199,6 +206,10 @@ final class PlanReading {
             pour = Stage.notDone("has-vat", "the sheets are dipped from the vat");
         } else {
             vat = !job.hasVat ? Stage.notDone("no-vat", "the studio has no vat: each sheet is poured")
+                    : set.tooWide ? Stage.notDone("vat-too-narrow", "a mould with a sheet of "
+                            + sides(set.openingWidth, set.openingHeight) + " does not go into the vat of "
+                            + sides(job.vatWidth, job.vatLength) + ": each sheet is poured. The largest sheet it"
+                            + " takes is " + sides(job.vatWidth, job.vatLength) + ", less the rails of the mould")
                     : Stage.notDone("vat-too-small", "one lift takes "
                             + Kinds.VOLUME.ofSi(set.wantedLift / batchSet.stockDensity, "L") + " of stock, the vat holds "
                             + studio.vat().orElseThrow().workingVolume() + ": each sheet is poured. A vat of at least "
@@ -223,6 +234,11 @@ final class PlanReading {
     private Stage<PiecePlan.Posts> posts(PieceSettings set, int at) {
         if (!job.hasFelts) {
             return Stage.notDone("no-felts", "the studio has no felts: couch on cloths or boards as you do");
+        }
+        if (!set.felted) {
+            return Stage.notDone("felts-too-small", "the wet sheet of " + sides(set.openingWidth, set.openingHeight)
+                    + " is larger than the felts of " + sides(job.feltWidth, job.feltLength)
+                    + ", which take no sheet larger than they are: couch on larger cloths, or use a smaller mould");
         }
         return Stage.done(new PiecePlan.Posts(set.sheetsInPost, set.posts, set.sheetsInPost + 1,
                 numbers.estimate(Kinds.MASS, at + Out.POST_MASS, "kg"),

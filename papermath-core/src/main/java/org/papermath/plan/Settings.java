@@ -60,6 +60,8 @@ final class Settings {
         double fibre;
         /** Whether the sheets are dipped from the vat; poured otherwise. */
         boolean dipped;
+        /** Whether the mould is wider than the vat. */
+        boolean tooWide;
         /** The least vat one lift keeps within its band, where the vat of the studio is smaller, m³; else zero. */
         double leastVatVolume;
         double lift;
@@ -84,6 +86,10 @@ final class Settings {
         double[] rechargeStock = {};
         double[] rechargeWater = {};
         double[] rechargeBail = {};
+        /** Whether there are felts, and a wet sheet lies on one. */
+        boolean felted;
+        /** Whether the platen covers a wet sheet. */
+        boolean covered = true;
         int sheetsInPost;
         int posts;
         double force;

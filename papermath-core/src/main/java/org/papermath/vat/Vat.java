@@ -1,27 +1,35 @@
 package org.papermath.vat;
 
 import java.util.Objects;
+import java.util.Optional;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
-/** A vat: its name, the volume it is worked at and the temperature of the stock in it. Immutable. */
+/** A vat: its name, the volume it is worked at, the temperature of the stock in it, its sides inside. Immutable. */
 public final class Vat {
     private static final Amount<Temperature> ROOM = Kinds.TEMPERATURE.of(20, "Cel");
 
     private final String name;
     private final Amount<Volume> volume;
     private final Amount<Temperature> temperature;
+    private final @Nullable Amount<Length> width;
+    private final @Nullable Amount<Length> length;
 
-    private Vat(String name, Amount<Volume> volume, Amount<Temperature> temperature) {
+    private Vat(String name, Amount<Volume> volume, Amount<Temperature> temperature, @Nullable Amount<Length> width,
+            @Nullable Amount<Length> length) {
         this.name = name;
         this.volume = volume;
         this.temperature = temperature;
+        this.width = width;
+        this.length = length;
     }
 
     /**
@@ -36,7 +44,8 @@ public final class Vat {
         if (name.isBlank()) {
             throw Refused.of("equipment.unnamed", "vat: a name is wanted; calibrated values are kept under it.");
         }
-        return new Vat(name, Kinds.VOLUME.checkAboveZero(workingVolume, "working volume of the vat"), ROOM);
+        return new Vat(name, Kinds.VOLUME.checkAboveZero(workingVolume, "working volume of the vat"), ROOM, null,
+                null);
     }
 
     /**
@@ -47,7 +56,21 @@ public final class Vat {
      * @throws Refused if the temperature is out of range
      */
     public Vat at(Quantity<Temperature> temperature) {
-        return new Vat(name, volume, Kinds.TEMPERATURE.checkWithin(temperature, "vat temperature", 278.15, 333.15));
+        return new Vat(name, volume, Kinds.TEMPERATURE.checkWithin(temperature, "vat temperature", 278.15, 333.15),
+                width, length);
+    }
+
+    /**
+     * Returns the vat with the sides it has inside, at the mark, which tell whether a mould goes in.
+     *
+     * @param width one side, above zero
+     * @param length the other side, above zero
+     * @return the vat
+     * @throws Refused if a side is out of range
+     */
+    public Vat inside(Quantity<Length> width, Quantity<Length> length) {
+        return new Vat(name, volume, temperature, Kinds.LENGTH.checkAboveZero(width, "width of the vat inside"),
+                Kinds.LENGTH.checkAboveZero(length, "length of the vat inside"));
     }
 
     /**
@@ -77,15 +100,35 @@ public final class Vat {
         return temperature;
     }
 
+    /**
+     * Returns one of its sides inside, if it is known.
+     *
+     * @return the side, in the unit it was given in
+     */
+    public Optional<Amount<Length>> width() {
+        return Optional.ofNullable(width);
+    }
+
+    /**
+     * Returns the other of its sides inside, if it is known.
+     *
+     * @return the side, in the unit it was given in
+     */
+    public Optional<Amount<Length>> length() {
+        return Optional.ofNullable(length);
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Vat that && name.equals(that.name) && volume.si() == that.volume.si()
-                && temperature.si() == that.temperature.si();
+                && temperature.si() == that.temperature.si()
+                && width().map(Amount::si).equals(that.width().map(Amount::si))
+                && length().map(Amount::si).equals(that.length().map(Amount::si));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, volume.si(), temperature.si());
+        return Objects.hash(name, volume.si(), temperature.si(), width().map(Amount::si), length().map(Amount::si));
     }
 
     @Override

@@ -417,6 +417,9 @@ final class GuardCases {
         cases.put("small-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build(),
                 Piece.of("broadside", 8, "recipe").sized(mm(500), mm(700)).weighing(Grammage.gsm(180)).build()),
                 Studio.of("small").vat(Vat.of("vat", litres(9))).build()));
+        cases.put("narrow-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                Studio.of("narrow").mould(Mould.of("folio", mm(320), mm(420)))
+                        .vat(Vat.of("vat", litres(80)).inside(mm(300), mm(900))).build()));
         cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
                 full().build()));
         cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")

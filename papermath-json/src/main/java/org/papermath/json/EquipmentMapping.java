@@ -56,9 +56,11 @@ final class EquipmentMapping {
                 "working volume of the vat");
         Got<Amount<Temperature>> temperature = in.optional("temperature").quantity(Kinds.TEMPERATURE)
                 .check(value -> Vat.of("vat", Amounts.litres(1)).at(value));
+        Got<List<Amount<Length>>> inside = Common.sides(in.optional("inside"), "vat inside");
         return in.make(() -> {
             Vat vat = Vat.of(name.get(), volume.get());
-            return temperature.optional().map(vat::at).orElse(vat);
+            Vat warm = temperature.optional().map(vat::at).orElse(vat);
+            return inside.optional().map(two -> warm.inside(two.get(0), two.get(1))).orElse(warm);
         });
     }
 
@@ -66,6 +68,7 @@ final class EquipmentMapping {
         Common.name(out.member("name"), vat.name());
         out.member("volume").quantity(vat.workingVolume());
         out.member("temperature").quantity(vat.temperature());
+        vat.width().ifPresent(width -> Common.sides(out.member("inside"), width, vat.length().orElseThrow()));
     }
 
     static Got<Mould> mould(ObjectAt in, Names names) {

@@ -32,7 +32,10 @@ final class StudioSchemas {
                         .required("volume", SchemaText.quantity(Kinds.VOLUME), "What is in it when it is worked.",
                                 "70 L")
                         .optional("temperature", SchemaText.quantity(Kinds.TEMPERATURE),
-                                "The temperature of the stock, 5 to 60 °C.", LeftOut.is("20 Cel", "20 °C"), "24 Cel"),
+                                "The temperature of the stock, 5 to 60 °C.", LeftOut.is("20 Cel", "20 °C"), "24 Cel")
+                        .optional("inside", SchemaText.sides(), "Its two sides inside, at the mark; they tell whether a"
+                                + " mould goes in.", LeftOut.then("every mould is taken to go in"),
+                                List.of("500 mm", "700 mm")),
                         "The vat the sheets are dipped from.",
                                 LeftOut.then("each sheet is poured, with its own measure of stock"))
                 .optional("moulds", many(mould()), "The moulds, each with its deckle; no name twice.",

@@ -52,7 +52,8 @@ final class Concert {
               "version": "1.0",
               "name": "the boat house",
               "beater": {"name": "big beater", "trough": "45 L", "ratedLoad": "900 g", "x-built": 1987},
-              "vat": {"name": "oak vat", "volume": "70 L", "temperature": "24 Cel"},
+              "vat": {"name": "oak vat", "volume": "70 L", "temperature": "24 Cel",
+                      "inside": ["500 mm", "70 cm"]},
               "moulds": [
                 {"name": "half", "opening": ["380 mm", "560 mm"]},
                 {"name": "pair", "opening": ["240 mm", "340 mm"],
