@@ -1,20 +1,11 @@
 package org.papermath.evidence;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 import javax.measure.Quantity;
@@ -31,36 +22,42 @@ import org.papermath.quantity.Refused;
  * documents, so that a plan can be worked again with the same table years later.
  */
 public final class Assumptions {
-    private static final String EDITION = "2026-11";
-
-    private final String edition;
-    private final Map<String, Assumption> table;
-    private final Map<String, Assumption> byKey;
-    private final List<Assumption> own;
-    /**
-     * By id, then by the text of the scope: a look-up asks several scopes and should not glue texts together for each.
-     */
-    private final Map<String, Map<String, Assumption>> byId;
+    private final AssumptionsTable table;
+    /** The rows laid over the table, by id. */
+    private final SharedMap<OfId> over;
+    /** How many rows there are: the place of the next one. */
+    private final int size;
+    private final Lists lists = new Lists();
 
     /** Loads the table on first use only. */
     private static final class Standard {
-        static final Assumptions TABLE = load(EDITION);
+        static final Assumptions TABLE = Editions.SHIPPED.newest();
     }
 
-    private Assumptions(String edition, Map<String, Assumption> table, Map<String, Assumption> byKey) {
-        this.edition = edition;
+    /** The rows of an id that are laid over the table, by the text of their scope; that of the first one is kept. */
+    private record OfId(String first, SharedMap<PlacedRow> rows) {
+    }
+
+    /** What is worked out when it is first asked for. Two threads may both do so; it comes out the same. */
+    private static final class Lists {
+        private volatile @Nullable List<Assumption> all;
+        private volatile @Nullable List<Assumption> own;
+    }
+
+    private Assumptions(AssumptionsTable table, SharedMap<OfId> over, int size) {
         this.table = table;
-        this.byKey = byKey;
-        this.own = byKey == table ? List.of() : beyond(table, byKey);
-        this.byId = new HashMap<>();
-        for (Assumption assumption : byKey.values()) {
-            byId.computeIfAbsent(assumption.id(), id -> new HashMap<>()).put(assumption.scope().own(), assumption);
-        }
+        this.over = over;
+        this.size = size;
+    }
+
+    /** Returns the store of a table. */
+    static Assumptions of(AssumptionsTable table) {
+        return new Assumptions(table, SharedMap.empty(), table.rows().size());
     }
 
     /** Returns a store that holds nothing yet. */
     static Assumptions empty() {
-        return new Assumptions("none", Map.of(), Map.of());
+        return of(new AssumptionsTable("none", List.of()));
     }
 
     /**
@@ -80,13 +77,7 @@ public final class Assumptions {
      * @throws Refused if the library does not hold that edition
      */
     public static Assumptions edition(String edition) {
-        if (!editions().contains(edition)) {
-            throw Refused.of("assumptions.edition",
-                    "assumptions: edition \"" + edition + "\" is not in this version of the library, which holds: "
-                            + String.join(", ", editions()) + ". Use one of these, or a newer version of the library.",
-                    "given", edition, "accepted", editions());
-        }
-        return standard();
+        return Editions.SHIPPED.get(edition);
     }
 
     /**
@@ -95,7 +86,7 @@ public final class Assumptions {
      * @return an unmodifiable list of names
      */
     public static List<String> editions() {
-        return List.of(EDITION);
+        return Editions.SHIPPED.names();
     }
 
     /**
@@ -104,7 +95,7 @@ public final class Assumptions {
      * @return for example {@code 2026-11}
      */
     public String edition() {
-        return edition;
+        return table.edition();
     }
 
     /**
@@ -113,7 +104,14 @@ public final class Assumptions {
      * @return an unmodifiable collection
      */
     public Collection<Assumption> all() {
-        return byKey.values();
+        List<Assumption> all = lists.all;
+        if (all == null) {
+            Assumption[] rows = table.rows().toArray(new Assumption[size]);
+            over.forEach(ofId -> ofId.rows().forEach(placed -> rows[placed.place()] = placed.row()));
+            all = List.of(rows);
+            lists.all = all;
+        }
+        return all;
     }
 
     /**
@@ -124,17 +122,43 @@ public final class Assumptions {
      * @return the assumption, or empty if no scope has one
      */
     public Optional<Assumption> find(String id, Scope scope) {
-        Map<String, Assumption> scopes = byId.get(id);
-        if (scopes == null) {
+        Map<String, PlacedRow> shipped = table.ofId(id);
+        OfId own = over.get(id);
+        if (own == null && shipped.isEmpty()) {
             return Optional.empty();
         }
         for (String text : scope.outwards()) {
-            Assumption found = scopes.get(text);
+            PlacedRow found = at(text, own, shipped);
             if (found != null) {
-                return Optional.of(found);
+                return Optional.of(found.row());
             }
         }
         return Optional.empty();
+    }
+
+    private static @Nullable PlacedRow at(String scope, @Nullable OfId own, Map<String, PlacedRow> shipped) {
+        PlacedRow found = own == null ? null : own.rows().get(scope);
+        return found == null ? shipped.get(scope) : found;
+    }
+
+    private @Nullable PlacedRow at(Assumption row) {
+        return at(row.scope().own(), over.get(row.id()), table.ofId(row.id()));
+    }
+
+    /**
+     * Returns the first row of an id, whatever it holds for. It tells the meaning, the unit, the bounds and the shape,
+     * which all rows of an id have in common; its value may be of no use elsewhere.
+     *
+     * @param id the dotted name
+     * @return the first row in the order of {@link #all()}, or empty if the store has none of that id
+     */
+    public Optional<Assumption> pattern(String id) {
+        Map<String, PlacedRow> shipped = table.ofId(id);
+        OfId own = over.get(id);
+        if (shipped.isEmpty()) {
+            return Optional.ofNullable(own).map(rows -> at(rows.first(), rows, shipped)).map(PlacedRow::row);
+        }
+        return Optional.ofNullable(at(shipped.keySet().iterator().next(), own, shipped)).map(PlacedRow::row);
     }
 
     /**
@@ -186,9 +210,60 @@ public final class Assumptions {
      * @return the new store
      */
     public Assumptions with(Assumption assumption) {
-        Map<String, Assumption> map = new LinkedHashMap<>(byKey);
-        map.put(key(assumption.id(), assumption.scope().own()), assumption);
-        return new Assumptions(edition, table, Collections.unmodifiableMap(map));
+        String id = assumption.id();
+        String scope = assumption.scope().own();
+        OfId own = over.get(id);
+        PlacedRow old = at(scope, own, table.ofId(id));
+        PlacedRow placed = new PlacedRow(assumption, old == null ? size : old.place());
+        OfId more = own == null ? new OfId(scope, SharedMap.<PlacedRow>empty().with(scope, placed))
+                : new OfId(own.first(), own.rows().with(scope, placed));
+        return new Assumptions(table, over.with(id, more), old == null ? size + 1 : size);
+    }
+
+    /**
+     * Returns a store that also holds assumptions, as if they were added one after the other.
+     *
+     * @param assumptions the assumptions to add, in this order
+     * @return the new store
+     */
+    public Assumptions withAll(Iterable<Assumption> assumptions) {
+        Assumptions store = this;
+        for (Assumption one : assumptions) {
+            store = store.with(one);
+        }
+        return store;
+    }
+
+    /**
+     * Returns what this store holds beyond, or instead of, another. That costs time for what differs, not for all that
+     * is held, where one of the two was made from the other.
+     *
+     * @param other the other store
+     * @return an unmodifiable list of the rows the other does not hold or holds otherwise, in the order of
+     *     {@link #all()}
+     */
+    public List<Assumption> beyond(Assumptions other) {
+        if (table != other.table) {
+            return all().stream().filter(row -> !other.holds(row)).toList();
+        }
+        SortedMap<Integer, Assumption> found = new TreeMap<>();
+        SharedMap.differing(over, other.over, (mine, others) ->
+                SharedMap.differing(rows(mine), rows(others), (row, there) -> {
+                    PlacedRow here = row != null ? row : at(there.row());
+                    if (here != null && !other.holds(here.row())) {
+                        found.put(here.place(), here.row());
+                    }
+                }));
+        return List.copyOf(found.values());
+    }
+
+    private static SharedMap<PlacedRow> rows(@Nullable OfId ofId) {
+        return ofId == null ? SharedMap.empty() : ofId.rows();
+    }
+
+    private boolean holds(Assumption row) {
+        PlacedRow there = at(row);
+        return there != null && (there.row() == row || there.row().equals(row));
     }
 
     /**
@@ -243,16 +318,12 @@ public final class Assumptions {
     }
 
     private Assumption pattern(String id, Scope scope) {
-        return find(id, scope).or(() -> all().stream().filter(a -> a.id().equals(id)).findFirst())
+        return find(id, scope).or(() -> pattern(id))
                 .or(() -> DirectMeasurements.find(id))
                 .orElseThrow(() -> Refused.of("assumption.unknown",
                         "assumption: \"" + id
                                 + "\" is not an id of the table. Look at Assumptions.standard().ids() for the ids.",
                         "id", id));
-    }
-
-    private static String key(String id, String scope) {
-        return scope.isEmpty() ? id : id + "[" + scope + "]";
     }
 
     /**
@@ -262,92 +333,18 @@ public final class Assumptions {
      *     addition
      */
     public List<Assumption> own() {
+        List<Assumption> own = lists.own;
+        if (own == null) {
+            own = beyond(of(table));
+            lists.own = own;
+        }
         return own;
-    }
-
-    private static List<Assumption> beyond(Map<String, Assumption> table, Map<String, Assumption> byKey) {
-        List<Assumption> own = new ArrayList<>();
-        byKey.forEach((key, row) -> {
-            Assumption shipped = table.get(key);
-            if (row != shipped && !row.equals(shipped)) {
-                own.add(row);
-            }
-        });
-        return List.copyOf(own);
-    }
-
-    private static Assumptions load(String edition) {
-        Map<String, Assumption> map = new LinkedHashMap<>();
-        String name = "assumptions-" + edition + ".csv";
-        try (InputStream stream = Assumptions.class.getResourceAsStream(name)) {
-            if (stream == null) {
-                throw new IllegalStateException("the library is incomplete: " + name + " is missing");
-            }
-            BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-            boolean header = true;
-            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-                if (line.isBlank() || line.startsWith("#")) {
-                    continue;
-                }
-                if (header) {
-                    header = false;
-                    continue;
-                }
-                Assumption row = row(cells(line), name, line);
-                if (map.put(key(row.id(), row.scope().own()), row) != null) {
-                    throw new IllegalStateException(name + ": " + row.key() + " stands twice");
-                }
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        Map<String, Assumption> table = Collections.unmodifiableMap(map);
-        return new Assumptions(edition, table, table);
-    }
-
-    private static Assumption row(List<String> cell, String name, String line) {
-        if (cell.size() != 13) {
-            throw new IllegalStateException(name + ": a row of " + cell.size() + " cells: " + line);
-        }
-        return new Assumption(cell.get(0), Scope.parse(cell.get(1)), cell.get(2), Double.parseDouble(cell.get(3)),
-                Double.parseDouble(cell.get(4)), Double.parseDouble(cell.get(5)),
-                Shape.valueOf(constant(cell.get(6))),
-                bound(cell.get(7), Double.NEGATIVE_INFINITY), bound(cell.get(8), Double.POSITIVE_INFINITY), cell.get(9),
-                Role.valueOf(constant(cell.get(10))), Basis.valueOf(constant(cell.get(11))), new Source(cell.get(12)));
-    }
-
-    private static String constant(String word) {
-        return word.toUpperCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
-    }
-
-    private static double bound(@Nullable String text, double none) {
-        return text == null || text.isEmpty() ? none : Double.parseDouble(text);
-    }
-
-    /** Splits a row of the library's own table; a cell with a comma stands in quotation marks. */
-    private static List<String> cells(String line) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            if (c == '"') {
-                quoted = !quoted;
-            } else if (c == ',' && !quoted) {
-                cells.add(cell.toString());
-                cell.setLength(0);
-            } else {
-                cell.append(c);
-            }
-        }
-        cells.add(cell.toString());
-        return cells;
     }
 
     @Override
     public String toString() {
         int own = own().size();
-        return "assumptions of edition " + edition + ", " + byKey.size() + " values"
+        return "assumptions of edition " + edition() + ", " + size + " values"
                 + (own == 0 ? "" : ", " + own + " of your own");
     }
 }

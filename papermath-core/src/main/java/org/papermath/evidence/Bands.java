@@ -1,7 +1,6 @@
 package org.papermath.evidence;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -78,29 +77,32 @@ public final class Bands {
     public static <Q extends Quantity<Q>> Estimate<Q> of(Assumptions assumptions, List<Use> uses,
             Function<Assumptions, Amount<Q>> result) {
         Amount<Q> likely = result.apply(assumptions);
-        List<Assumption> varied = new ArrayList<>();
-        List<double[]> ends = new ArrayList<>();
-        boolean factors = likely.si() > 0;
-        for (Assumption one : varied(assumptions, uses)) {
-            double low = result.apply(assumptions.with(one.given(one.scope(), one.low()))).si();
-            double high = result.apply(assumptions.with(one.given(one.scope(), one.high()))).si();
-            factors &= low > 0 && high > 0;
-            varied.add(one);
-            ends.add(new double[] {Math.min(low, high), Math.max(low, high)});
+        List<Assumption> varied = varied(assumptions, uses);
+        int n = varied.size();
+        double at = likely.si();
+        double[] low = new double[n];
+        double[] high = new double[n];
+        boolean factors = at > 0;
+        for (int i = 0; i < n; i++) {
+            Assumption one = varied.get(i);
+            low[i] = result.apply(assumptions.with(one.given(one.scope(), one.low()))).si();
+            high[i] = result.apply(assumptions.with(one.given(one.scope(), one.high()))).si();
+            factors &= low[i] > 0 && high[i] > 0;
         }
         double down = 0;
         double up = 0;
-        double[] widths = new double[varied.size()];
-        for (int i = 0; i < widths.length; i++) {
-            double below = shift(likely.si(), Math.min(likely.si(), ends.get(i)[0]), factors);
-            double above = shift(likely.si(), Math.max(likely.si(), ends.get(i)[1]), factors);
+        double[] widths = new double[n];
+        for (int i = 0; i < n; i++) {
+            // Both ends may lie on the same side.
+            double below = shift(at, Math.min(at, Math.min(low[i], high[i])), factors);
+            double above = shift(at, Math.max(at, Math.max(low[i], high[i])), factors);
             down += below * below;
             up += above * above;
             widths[i] = below * below + above * above;
         }
         double all = down + up;
-        List<Estimate.Driver> drivers = new ArrayList<>();
-        for (int i = 0; i < widths.length; i++) {
+        List<Estimate.Driver> drivers = new ArrayList<>(n);
+        for (int i = 0; i < n; i++) {
             if (widths[i] > 0) {
                 drivers.add(new Estimate.Driver(varied.get(i), widths[i] / all));
             }
@@ -110,7 +112,7 @@ public final class Bands {
                 drivers);
     }
 
-    private static Collection<Assumption> varied(Assumptions assumptions, List<Use> uses) {
+    private static List<Assumption> varied(Assumptions assumptions, List<Use> uses) {
         Map<String, Assumption> byKey = new LinkedHashMap<>();
         for (Use use : uses) {
             for (String id : use.ids()) {
@@ -119,7 +121,7 @@ public final class Bands {
                         .ifPresent(one -> byKey.put(one.key(), one));
             }
         }
-        return byKey.values();
+        return List.copyOf(byKey.values());
     }
 
     private static double shift(double from, double to, boolean factors) {

@@ -233,8 +233,7 @@ public final class BeatingModel {
         if (assumptions.find("beating.rate", scope).isPresent()) {
             return scope;
         }
-        return assumptions.all().stream().filter(row -> row.id().equals("beating.rate")).findFirst().orElseThrow()
-                .scope();
+        return assumptions.pattern("beating.rate").orElseThrow().scope();
     }
 
     /** Rate and exponent; with one reading the exponent stays. */

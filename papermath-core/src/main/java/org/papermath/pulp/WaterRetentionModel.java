@@ -169,9 +169,7 @@ public final class WaterRetentionModel {
 
     private static Assumption pattern(Assumptions assumptions, Scope scope) {
         String id = "fibre.water-retention-well-beaten";
-        return assumptions.find(id, scope)
-                .orElseGet(() -> assumptions.all().stream().filter(row -> row.id().equals(id)).findFirst()
-                .orElseThrow());
+        return assumptions.find(id, scope).or(() -> assumptions.pattern(id)).orElseThrow();
     }
 
     private static Amount<SchopperRiegler> sr(double value) {

@@ -219,15 +219,12 @@ public final class Calibration {
                     rule.key().of(one).ifPresent(key -> groups.computeIfAbsent(key, k -> new ArrayList<>()).add(one));
                 }
             }
-            Map<String, Assumption> standing = new LinkedHashMap<>();
-            store.all().forEach(one -> standing.put(one.key(), one));
             Set<String> moved = new LinkedHashSet<>();
             for (List<ClosedForms.Seen> group : groups.values()) {
                 ClosedForms.Case asked = new ClosedForms.Case(store, group, dryers);
                 try {
-                    for (Assumption one : rule.form().apply(asked).all()) {
-                        if (rule.row().ids().contains(one.id()) && one.role() == Role.PHYSICAL
-                                && !one.equals(standing.get(one.key()))) {
+                    for (Assumption one : rule.form().apply(asked).beyond(store)) {
+                        if (rule.row().ids().contains(one.id()) && one.role() == Role.PHYSICAL) {
                             points.computeIfAbsent(one.key(), key -> new ArrayList<>()).add(new Point(one, group));
                             moved.add(one.key());
                         }
@@ -242,6 +239,8 @@ public final class Calibration {
                 }
             }
             moved.forEach(this::join);
+            // Once for all that is joined; what was rejected again goes with its readings.
+            store = before.withAll(changes.values().stream().map(Change::after).toList());
         }
 
         private static Notice notice(PapermathException refusal) {
@@ -317,7 +316,6 @@ public final class Calibration {
                             "assumption", key, "found", after.likely(), "known", band(known)));
                 }
             }
-            store = store.with(after);
             changes.put(key, new Change(old, after, List.copyOf(from)));
         }
 
@@ -328,11 +326,7 @@ public final class Calibration {
                         List.of(point.value().id()), why)));
             }
             unusedByKey.put(key, list);
-            if (changes.remove(key) != null) {
-                // What an earlier closed form had put there goes with its readings.
-                store = before;
-                changes.values().forEach(change -> store = store.with(change.after()));
-            }
+            changes.remove(key);
         }
 
         private static double spread(Assumption one) {
