@@ -124,8 +124,8 @@ public final class DryingModel {
         }
 
         /**
-         * Makes a batch of like sheets that is called dry a margin ({@code drying.end-margin}) above the moisture of
-         * the room.
+         * Makes a batch of like sheets that is called dry the shipped margin above the moisture of the room;
+         * {@link DryingModel#batch} takes that of a model's own store.
          *
          * @param sheet one of them
          * @param sheets how many, 1 or more
@@ -135,12 +135,30 @@ public final class DryingModel {
          * @throws Refused if the number is below one
          */
         public static Batch of(PressedSheet sheet, int sheets, SorptionModel sorption, Air air) {
+            return of(Assumptions.standard(), Scope.GENERAL, sheet, sheets, sorption, air);
+        }
+
+        /**
+         * Makes a batch of like sheets that is called dry a margin ({@code drying.end-margin}) above the moisture of
+         * the room.
+         *
+         * @param assumptions where the margin is looked up
+         * @param scope the dryer, for example {@code Scope.at(dryer.name())}
+         * @param sheet one of them
+         * @param sheets how many, 1 or more
+         * @param sorption their moisture in air
+         * @param air the air of the room
+         * @return the batch
+         * @throws Refused if the number is below one
+         */
+        public static Batch of(Assumptions assumptions, Scope scope, PressedSheet sheet, int sheets,
+                SorptionModel sorption, Air air) {
             if (sheets < 1) {
                 throw Refused.of("count.below-one", "sheets to dry: " + sheets + " given; 1 or more is wanted.",
                         "given", sheets, "least", 1);
             }
             double equilibrium = sorption.ratio(air).si();
-            double margin = Assumptions.standard().si("drying.end-margin", Scope.GENERAL);
+            double margin = assumptions.si("drying.end-margin", scope);
             return of(Kinds.MASS.ofSi(sheets * sheet.ovenDry().si(), "kg"),
                     Kinds.AREA.ofSi(sheets * sheet.area().si(), "m2"),
                     sheet.ratio(), Kinds.MOISTURE_RATIO.ofSi(equilibrium + margin, "g/g"), sorption.ratio(air));
@@ -243,6 +261,21 @@ public final class DryingModel {
             return neverDries() ? "never dries" : "dry in " + Kinds.TIME.ofSi(seconds, "h") + ", " + water()
                     + " of water";
         }
+    }
+
+    /**
+     * Makes a batch of like sheets that is called dry a margin ({@code drying.end-margin}, of this model's store) above
+     * the moisture of the room.
+     *
+     * @param sheet one of them
+     * @param sheets how many, 1 or more
+     * @param sorption their moisture in air
+     * @param air the air of the room
+     * @return the batch
+     * @throws Refused if the number is below one
+     */
+    public Batch batch(PressedSheet sheet, int sheets, SorptionModel sorption, Air air) {
+        return Batch.of(assumptions, scope, sheet, sheets, sorption, air);
     }
 
     /**

@@ -183,20 +183,30 @@ public final class DryingRoom {
     }
 
     /**
-     * Returns what a room of this air should not be kept without knowing: the levels of mould growth.
+     * Returns what a room of this air should not be kept without knowing: the levels of mould growth, as shipped.
      *
      * @return an unmodifiable list; empty below 60 % relative humidity
+     */
+    public List<Notice> mouldNotices() {
+        return mouldNotices(Assumptions.standard());
+    }
+
+    /**
+     * Returns what a room of this air should not be kept without knowing: the levels of mould growth.
+     *
+     * @param assumptions where {@code room.mould-note}, {@code room.mould-caution} and {@code room.mould-stop} are
+     *     looked up
+     * @return an unmodifiable list; empty below the first of them
      * @source guidance of the Canadian Conservation Institute and others: keep paper below 60 %, growth above 65 %,
      *     fast from 75 to 80 %
      */
-    public List<Notice> mouldNotices() {
-        Assumptions standard = Assumptions.standard();
+    public List<Notice> mouldNotices(Assumptions assumptions) {
         double humidity = air.humidity().si();
-        Amount<RelativeHumidity> stop = standard.amount("room.mould-stop", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+        Amount<RelativeHumidity> stop = assumptions.amount("room.mould-stop", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
                 .to("%");
-        Amount<RelativeHumidity> caution = standard.amount("room.mould-caution", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
-                .to("%");
-        Amount<RelativeHumidity> note = standard.amount("room.mould-note", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+        Amount<RelativeHumidity> caution = assumptions.amount("room.mould-caution", Scope.GENERAL,
+                Kinds.RELATIVE_HUMIDITY).to("%");
+        Amount<RelativeHumidity> note = assumptions.amount("room.mould-note", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
                 .to("%");
         String guidance = "Canadian Conservation Institute";
         if (humidity >= stop.si()) {

@@ -38,7 +38,7 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
     }
 
     /**
-     * Makes a lever with the usual force of a person.
+     * Makes a lever with the usual force of a person, by the shipped assumptions.
      *
      * @param length from the axis of the screw to the hands, above zero
      * @param people how many press, 1 or more
@@ -46,7 +46,20 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      * @throws Refused if a value is out of range
      */
     public static Lever of(Quantity<Length> length, int people) {
-        return of(length, people, Assumptions.standard().amount("press.hand-force", Scope.GENERAL, Kinds.FORCE));
+        return of(Assumptions.standard(), length, people);
+    }
+
+    /**
+     * Makes a lever with the usual force of a person.
+     *
+     * @param assumptions where {@code press.hand-force} is looked up
+     * @param length from the axis of the screw to the hands, above zero
+     * @param people how many press, 1 or more
+     * @return the lever
+     * @throws Refused if a value is out of range
+     */
+    public static Lever of(Assumptions assumptions, Quantity<Length> length, int people) {
+        return of(length, people, assumptions.amount("press.hand-force", Scope.GENERAL, Kinds.FORCE));
     }
 
     /**

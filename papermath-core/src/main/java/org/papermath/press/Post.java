@@ -43,7 +43,7 @@ public final class Post {
     }
 
     /**
-     * Makes a post with the usual water in the felts and the usual height of a layer.
+     * Makes a post with the usual water in the felts and the usual height of a layer, by the shipped assumptions.
      *
      * @param felts the felts of the studio
      * @param sheets the sheets in the post, 1 or more
@@ -52,6 +52,21 @@ public final class Post {
      * @throws Refused if there are not n + 1 felts for n sheets, or a value is out of range
      */
     public static Post of(Felts felts, int sheets, Quantity<Mass> couchedSheet) {
+        return of(Assumptions.standard(), Scope.GENERAL, felts, sheets, couchedSheet);
+    }
+
+    /**
+     * Makes a post with the usual water in the felts and the usual height of a layer.
+     *
+     * @param assumptions where {@code felt.water-before} and {@code press.post-height} are looked up
+     * @param scope the press, for example {@code Scope.at(press.name())}
+     * @param felts the felts of the studio
+     * @param sheets the sheets in the post, 1 or more
+     * @param couchedSheet the mass of one couched sheet, wet
+     * @return the post
+     * @throws Refused if there are not n + 1 felts for n sheets, or a value is out of range
+     */
+    public static Post of(Assumptions assumptions, Scope scope, Felts felts, int sheets, Quantity<Mass> couchedSheet) {
         if (sheets < 1) {
             throw Refused.of("count.below-one", "sheets in the post: " + sheets + " given; 1 or more is wanted.",
                     "given", sheets, "least", 1);
@@ -62,10 +77,9 @@ public final class Post {
                             + ". Make posts of at most " + largest(felts) + " sheets.",
                     "sheets", sheets, "needed", sheets + 1, "given", felts.count());
         }
-        Assumptions standard = Assumptions.standard();
         double area = felts.width().si() * felts.length().si();
-        double water = standard.si("felt.water-before", Scope.GENERAL);
-        double layer = standard.si("press.post-height", Scope.GENERAL);
+        double water = assumptions.si("felt.water-before", scope);
+        double layer = assumptions.si("press.post-height", scope);
         return new Post(felts, sheets, Kinds.MASS.si(couchedSheet, "mass of the couched sheet"),
                 area * (felts.dryGrammage().si() + water), Double.NaN, layer);
     }

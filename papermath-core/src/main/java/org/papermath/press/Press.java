@@ -238,50 +238,89 @@ public final class Press {
     }
 
     /**
-     * Returns the greatest pressure this press is suggested for on a sheet area.
+     * Returns the greatest pressure this press is suggested for on a sheet area, by the shipped assumptions.
      *
      * @param sheets the area of the wet sheets of one layer, above zero
      * @return the pressure on the sheet at the allowed force
      * @throws Refused if the area is not above zero
      */
     public Amount<SheetPressure> greatestPressure(Quantity<Area> sheets) {
-        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(allowed().force().si(), loadedArea(sheets).si()), "kPa");
+        return greatestPressure(Assumptions.standard(), sheets);
+    }
+
+    /**
+     * Returns the greatest pressure this press is suggested for on a sheet area.
+     *
+     * @param assumptions where {@code press.allowed-share} of this press is looked up
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the pressure on the sheet at the allowed force
+     * @throws Refused if the area is not above zero
+     */
+    public Amount<SheetPressure> greatestPressure(Assumptions assumptions, Quantity<Area> sheets) {
+        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(allowed(assumptions).force().si(),
+                loadedArea(sheets).si()), "kPa");
+    }
+
+    /**
+     * Returns the setting for a pressure on the sheet, by the shipped assumptions.
+     *
+     * @param pressure the pressure wanted on the sheet
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the setting
+     * @throws Refused as {@link #forceFor(Assumptions, Quantity, Quantity)}
+     */
+    public Setting forceFor(Quantity<SheetPressure> pressure, Quantity<Area> sheets) {
+        return forceFor(Assumptions.standard(), pressure, sheets);
     }
 
     /**
      * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post wants the same pressure, so a
      * smaller force.
      *
+     * @param assumptions where the share of the weakest part, of this press, and the limits of pressure are looked up
      * @param pressure the pressure wanted on the sheet
      * @param sheets the area of the wet sheets of one layer, above zero
      * @return the setting
      * @throws Refused if a value is out of range, the force is above the allowed one, or the pressure is above the
      *     limit for hand presses ({@code press.pressure-limit})
      */
-    public Setting forceFor(Quantity<SheetPressure> pressure, Quantity<Area> sheets) {
+    public Setting forceFor(Assumptions assumptions, Quantity<SheetPressure> pressure, Quantity<Area> sheets) {
         double p = Kinds.SHEET_PRESSURE.si(pressure, "pressure on the sheet");
-        return setting(PressForce.force(p, loadedArea(sheets).si()), loadedArea(sheets));
+        return setting(assumptions, PressForce.force(p, loadedArea(sheets).si()), loadedArea(sheets));
+    }
+
+    /**
+     * Returns the setting at a force, by the shipped assumptions.
+     *
+     * @param force the force on the post
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the setting
+     * @throws Refused as {@link #forceFor(Assumptions, Quantity, Quantity)}
+     */
+    public Setting setting(Quantity<Force> force, Quantity<Area> sheets) {
+        return setting(Assumptions.standard(), force, sheets);
     }
 
     /**
      * Returns the setting at a force: {@code p = F/A}.
      *
+     * @param assumptions where the share of the weakest part, of this press, and the limits of pressure are looked up
      * @param force the force on the post
      * @param sheets the area of the wet sheets of one layer, above zero
      * @return the setting
-     * @throws Refused as {@link #forceFor}
+     * @throws Refused as {@link #forceFor(Assumptions, Quantity, Quantity)}
      */
-    public Setting setting(Quantity<Force> force, Quantity<Area> sheets) {
-        return setting(Kinds.FORCE.si(force, "force on the post"), loadedArea(sheets));
+    public Setting setting(Assumptions assumptions, Quantity<Force> force, Quantity<Area> sheets) {
+        return setting(assumptions, Kinds.FORCE.si(force, "force on the post"), loadedArea(sheets));
     }
 
     private double platen() {
         return platenWidth.si() * platenLength.si();
     }
 
-    private Setting setting(double newtons, Amount<Area> area) {
+    private Setting setting(Assumptions assumptions, double newtons, Amount<Area> area) {
         Amount<Force> force = Kinds.FORCE.ofSi(newtons, "kN");
-        Allowed allowed = allowed();
+        Allowed allowed = allowed(assumptions);
         // A hair of tolerance, so that the allowed pressure itself is not refused by rounding.
         if (newtons > allowed.force().si() * (1 + 1e-12)) {
             throw Refused.of("press.above-allowed",
@@ -292,7 +331,7 @@ public final class Press {
                     "part", allowed.weakest().name());
         }
         Amount<SheetPressure> pressure = Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(newtons, area.si()), "kPa");
-        List<Notice> notices = new ArrayList<>(PressingModel.pressureNotices(pressure, Assumptions.standard()));
+        List<Notice> notices = new ArrayList<>(PressingModel.pressureNotices(pressure, assumptions));
         if (area.si() < 0.5 * platen()) {
             notices.add(Notice.note("press.small-post",
                     "The sheets cover " + Kinds.SHARE.ofSi(area.si() / (platen()), "%")

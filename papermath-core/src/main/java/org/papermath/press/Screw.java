@@ -65,7 +65,7 @@ public final class Screw {
     }
 
     /**
-     * Makes a steel screw with a square thread; its friction is an assumption with a band.
+     * Makes a steel screw with a square thread; its friction is a shipped assumption with a band.
      *
      * @param lead the advance in one turn, above zero
      * @param meanDiameter the mean diameter of the thread, above zero
@@ -73,11 +73,24 @@ public final class Screw {
      * @throws Refused if a value is out of range
      */
     public static Screw steel(Quantity<Length> lead, Quantity<Length> meanDiameter) {
-        return assumed(lead, meanDiameter, "steel");
+        return steel(Assumptions.standard(), lead, meanDiameter);
     }
 
     /**
-     * Makes a wooden screw with a square thread; its friction is an assumption with a band.
+     * Makes a steel screw with a square thread, its friction from one's own table.
+     *
+     * @param assumptions where {@code press.screw-friction} of steel is looked up
+     * @param lead the advance in one turn, above zero
+     * @param meanDiameter the mean diameter of the thread, above zero
+     * @return the screw
+     * @throws Refused if a value is out of range
+     */
+    public static Screw steel(Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter) {
+        return assumed(assumptions, lead, meanDiameter, "steel");
+    }
+
+    /**
+     * Makes a wooden screw with a square thread; its friction is a shipped assumption with a band.
      *
      * @param lead the advance in one turn, above zero
      * @param meanDiameter the mean diameter of the thread, above zero
@@ -85,11 +98,25 @@ public final class Screw {
      * @throws Refused if a value is out of range
      */
     public static Screw wooden(Quantity<Length> lead, Quantity<Length> meanDiameter) {
-        return assumed(lead, meanDiameter, "wood");
+        return wooden(Assumptions.standard(), lead, meanDiameter);
     }
 
-    private static Screw assumed(Quantity<Length> lead, Quantity<Length> meanDiameter, String material) {
-        Assumption friction = Assumptions.standard().get("press.screw-friction", Scope.of(material));
+    /**
+     * Makes a wooden screw with a square thread, its friction from one's own table.
+     *
+     * @param assumptions where {@code press.screw-friction} of wood is looked up
+     * @param lead the advance in one turn, above zero
+     * @param meanDiameter the mean diameter of the thread, above zero
+     * @return the screw
+     * @throws Refused if a value is out of range
+     */
+    public static Screw wooden(Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter) {
+        return assumed(assumptions, lead, meanDiameter, "wood");
+    }
+
+    private static Screw assumed(Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter,
+            String material) {
+        Assumption friction = assumptions.get("press.screw-friction", Scope.of(material));
         return new Screw(Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
                 Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"), friction.likelySi(),
                 friction.lowSi(),

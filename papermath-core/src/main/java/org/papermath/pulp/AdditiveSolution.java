@@ -55,12 +55,22 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
     }
 
     /**
-     * Returns the active matter over solution and all by mass, taking the volume for that of the water in it.
+     * Returns the active matter over solution and all by mass, by the shipped density of water.
      *
      * @return the share by mass
      */
     public Amount<Share> shareByMass() {
-        double water = Assumptions.standard().si("water.density-in-beater", Scope.GENERAL);
+        return shareByMass(Assumptions.standard());
+    }
+
+    /**
+     * Returns the active matter over solution and all by mass, taking the volume for that of the water in it.
+     *
+     * @param assumptions where {@code water.density-in-beater} is looked up
+     * @return the share by mass
+     */
+    public Amount<Share> shareByMass(Assumptions assumptions) {
+        double water = assumptions.si("water.density-in-beater", Scope.GENERAL);
         return Kinds.SHARE.ofSi(strength.si() / (strength.si() + water), "%");
     }
 

@@ -141,17 +141,30 @@ public final class BeaterGeometry {
     }
 
     /**
+     * Returns the energy on each metre of bar edge crossed, which tells cutting from fibrillating, by the shipped
+     * limit.
+     *
+     * @param netPower the power that reaches the stock
+     * @return the edge load; with a note when it lies where bars mostly cut
+     * @throws Refused if the power is out of range
+     */
+    public Noted<Amount<EdgeLoad>> edgeLoad(Quantity<Power> netPower) {
+        return edgeLoad(Assumptions.standard(), netPower);
+    }
+
+    /**
      * Returns the energy on each metre of bar edge crossed, which tells cutting from fibrillating.
      *
+     * @param assumptions where {@code beating.edge-load-cutting} is looked up
      * @param netPower the power that reaches the stock
      * @return the edge load; with a note when it lies where bars mostly cut
      * @throws Refused if the power is out of range
      * @source specific edge load theory of refining; compare Powder Technology 129, 2003, 122–129
      */
-    public Noted<Amount<EdgeLoad>> edgeLoad(Quantity<Power> netPower) {
+    public Noted<Amount<EdgeLoad>> edgeLoad(Assumptions assumptions, Quantity<Power> netPower) {
         double load = BeaterArithmetic.edgeLoad(Kinds.POWER.si(netPower, "net power"), edgeSi());
         Amount<EdgeLoad> value = Kinds.EDGE_LOAD.ofSi(load, "J/m");
-        double cutting = Assumptions.standard().si("beating.edge-load-cutting", Scope.GENERAL);
+        double cutting = assumptions.si("beating.edge-load-cutting", Scope.GENERAL);
         if (load > cutting) {
             return Noted.of(value, Notice.note("beater.edge-load-cuts",
                     "At " + value + " the bars mostly cut; above about " + Kinds.EDGE_LOAD.ofSi(cutting, "J/m")

@@ -26,21 +26,38 @@ public final class BeatingTime {
     }
 
     /**
-     * Carries a time to another load of the same beater: t₂ = t₁ m₂/m₁.
+     * Carries a time to another load of the same beater, within the shipped range of loads.
      *
      * @param time the time that gave the wanted beating
      * @param load the oven-dry fibre it was given to
      * @param other the oven-dry fibre of the other load
      * @param beater the beater
      * @return the time for the other load
-     * @throws Refused if one of the loads is outside half to 1.2 of the rated load, where the stock turns over
-     *     differently
-     * @source compare Clapperton and Henderson, Modern Paper-Making, p. 98, on thicker charges
+     * @throws Refused as {@link #forLoad(Assumptions, Quantity, Quantity, Quantity, Beater)}
      */
     public static Amount<Time> forLoad(Quantity<Time> time, Quantity<Mass> load, Quantity<Mass> other, Beater beater) {
+        return forLoad(Assumptions.standard(), time, load, other, beater);
+    }
+
+    /**
+     * Carries a time to another load of the same beater: t₂ = t₁ m₂/m₁.
+     *
+     * @param assumptions where {@code beater.load-range-low} and {@code beater.load-range-high} of this beater are
+     *     looked up
+     * @param time the time that gave the wanted beating
+     * @param load the oven-dry fibre it was given to
+     * @param other the oven-dry fibre of the other load
+     * @param beater the beater
+     * @return the time for the other load
+     * @throws Refused if one of the loads is outside that range of the rated load, half to 1.2 as shipped, where the
+     *     stock turns over differently
+     * @source compare Clapperton and Henderson, Modern Paper-Making, p. 98, on thicker charges
+     */
+    public static Amount<Time> forLoad(Assumptions assumptions, Quantity<Time> time, Quantity<Mass> load,
+            Quantity<Mass> other, Beater beater) {
         double hours = Kinds.TIME.siAboveZero(time, "beating time");
-        double first = inRange(load, "load", beater);
-        double second = inRange(other, "other load", beater);
+        double first = inRange(assumptions, load, "load", beater);
+        double second = inRange(assumptions, other, "other load", beater);
         return Kinds.TIME.ofSi(hours * (second / first), "h");
     }
 
@@ -130,11 +147,11 @@ public final class BeatingTime {
                 "time", time.toString()));
     }
 
-    private static double inRange(Quantity<Mass> load, String what, Beater beater) {
+    private static double inRange(Assumptions assumptions, Quantity<Mass> load, String what, Beater beater) {
         double mass = Kinds.MASS.siAboveZero(load, what);
         Scope scope = Scope.at(beater.name());
-        double least = Assumptions.standard().si("beater.load-range-low", scope) * beater.ratedLoad().si();
-        double most = Assumptions.standard().si("beater.load-range-high", scope) * beater.ratedLoad().si();
+        double least = assumptions.si("beater.load-range-low", scope) * beater.ratedLoad().si();
+        double most = assumptions.si("beater.load-range-high", scope) * beater.ratedLoad().si();
         if (mass < least * (1 - 1e-9) || mass > most * (1 + 1e-9)) {
             Amount<Mass> given = Kinds.MASS.ofSi(mass, "g");
             Amount<Mass> low = Kinds.MASS.ofSi(least, "g");

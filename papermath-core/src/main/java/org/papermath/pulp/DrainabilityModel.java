@@ -226,18 +226,33 @@ public final class DrainabilityModel {
     }
 
     /**
+     * Says what is to be borne in mind of a Canadian freeness that was not read at 20 °C and 0.30 %, by the shipped
+     * tolerances.
+     *
+     * @param stock the consistency of the sample
+     * @param temperature its temperature
+     * @return the notices; empty at 0.30 % and 20 °C
+     * @throws Refused if a value is out of range
+     */
+    public static List<Notice> cautions(Quantity<Consistency> stock, Quantity<Temperature> temperature) {
+        return cautions(Assumptions.standard(), stock, temperature);
+    }
+
+    /**
      * Says what is to be borne in mind of a Canadian freeness that was not read at 20 °C and 0.30 %. The correction
      * tables of the standard are for groundwood; chemical pulps need much larger ones, so none is applied.
      *
+     * @param assumptions where {@code freeness.csf-consistency} and {@code freeness.csf-temperature} are looked up
      * @param stock the consistency of the sample
      * @param temperature its temperature
      * @return the notices; empty at 0.30 % and 20 °C
      * @throws Refused if a value is out of range
      * @source TAPPI T 227 on its corrections
      */
-    public static List<Notice> cautions(Quantity<Consistency> stock, Quantity<Temperature> temperature) {
-        Assumption c0 = Assumptions.standard().get("freeness.csf-consistency", Scope.GENERAL);
-        Assumption t0 = Assumptions.standard().get("freeness.csf-temperature", Scope.GENERAL);
+    public static List<Notice> cautions(Assumptions assumptions, Quantity<Consistency> stock,
+            Quantity<Temperature> temperature) {
+        Assumption c0 = assumptions.get("freeness.csf-consistency", Scope.GENERAL);
+        Assumption t0 = assumptions.get("freeness.csf-temperature", Scope.GENERAL);
         Amount<Consistency> c = Kinds.CONSISTENCY.check(stock, "consistency of the sample").to("%");
         Amount<Temperature> t = Kinds.TEMPERATURE.check(temperature, "temperature of the sample").to("Cel");
         List<Notice> notices = new ArrayList<>();

@@ -33,8 +33,8 @@ import org.papermath.quantity.Unclear;
  * (ISO 4119); by volume it is fibre in a litre of stock, or fibre given to a litre of water. The three differ by a few
  * per cent of themselves at the strengths of a beater.
  *
- * <p>Volumes add: V = F/ρ_f + W/ρ_w, with the density of the fibre wall and of water at about 20 °C from the table of
- * assumptions.
+ * <p>Volumes add: V = F/ρ_f + W/ρ_w, with the density of the fibre wall and of water at about 20 °C from the shipped
+ * table of assumptions.
  *
  * <pre>{@code
  * Pulp.ofOvenDry(kilograms(1.2)).at(Consistency.percent(3)).dilutedTo(Consistency.percent(0.6)).volume();

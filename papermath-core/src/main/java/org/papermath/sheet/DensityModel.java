@@ -334,20 +334,32 @@ public final class DensityModel {
     }
 
     /**
-     * Returns the density of laboratory sheets told from one freeness alone, by a straight line fitted within one mill.
-     * It explains two fifths of the scatter there and says nothing of another pulp: only a measured sheet does.
+     * Returns the density of laboratory sheets told from one freeness alone, by the shipped line.
      *
      * @param freeness the Canadian Standard freeness
      * @return the density within ±29 kg/m³, with a warning
      * @throws Refused if the freeness is out of range
-     * @source Lindström et al., Computers and Chemical Engineering 199, 2025, 109143: 46 thermomechanical pulps
      */
     public static Noted<Estimate<ApparentDensity>> ofFreeness(Quantity<CanadianFreeness> freeness) {
-        Assumptions standard = Assumptions.standard();
-        double none = standard.si("sheet.density-at-no-freeness", Scope.GENERAL);
-        double slope = (standard.si("sheet.density-at-freeness-500", Scope.GENERAL) - none) / FREENESS_500;
+        return ofFreeness(Assumptions.standard(), freeness);
+    }
+
+    /**
+     * Returns the density of laboratory sheets told from one freeness alone, by a straight line fitted within one mill.
+     * It explains two fifths of the scatter there and says nothing of another pulp: only a measured sheet does.
+     *
+     * @param assumptions where the line and its scatter are looked up
+     * @param freeness the Canadian Standard freeness
+     * @return the density, within ±29 kg/m³ as shipped, with a warning
+     * @throws Refused if the freeness is out of range
+     * @source Lindström et al., Computers and Chemical Engineering 199, 2025, 109143: 46 thermomechanical pulps
+     */
+    public static Noted<Estimate<ApparentDensity>> ofFreeness(Assumptions assumptions,
+            Quantity<CanadianFreeness> freeness) {
+        double none = assumptions.si("sheet.density-at-no-freeness", Scope.GENERAL);
+        double slope = (assumptions.si("sheet.density-at-freeness-500", Scope.GENERAL) - none) / FREENESS_500;
         double likely = Density.ofFreeness(Kinds.CANADIAN_FREENESS.si(freeness, "freeness"), none, slope);
-        double half = standard.si("sheet.density-freeness-half-band", Scope.GENERAL);
+        double half = assumptions.si("sheet.density-freeness-half-band", Scope.GENERAL);
         return Noted.of(Estimate.of(Kinds.DENSITY.ofSi(likely, "kg/m3"), Kinds.DENSITY.ofSi(likely - half, "kg/m3"),
                 Kinds.DENSITY.ofSi(likely + half, "kg/m3"), List.of()), Notice.warning("density.from-freeness",
                 "Freeness tells density within one mill only, to about ±" + Kinds.DENSITY.ofSi(half, "kg/m3")

@@ -34,7 +34,7 @@ public final class DrySheet extends Sheet {
      */
     public record Weighed(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) {
         /**
-         * Says the air the sheet has lain in; the sheet is taken for finished rag paper.
+         * Says the air the sheet has lain in; the sheet is taken for finished rag paper, by the shipped assumptions.
          *
          * @param air the air, for some hours
          * @return the sheet
@@ -44,7 +44,7 @@ public final class DrySheet extends Sheet {
         }
 
         /**
-         * Says the air the sheet has lain in, and what the sheet is made of.
+         * Says the air the sheet has lain in, and what the sheet is made of, by the shipped assumptions.
          *
          * @param air the air, for some hours
          * @param furnish the fibres

@@ -9,7 +9,6 @@ import org.papermath.equation.Moisture;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.SorptionModel;
-import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -23,7 +22,7 @@ public final class FormedSheet extends Sheet {
     }
 
     /**
-     * Makes a sheet at the usual solids on the mould ({@code web.solids-on-mould}).
+     * Makes a sheet at the usual solids on the mould, by the shipped assumptions.
      *
      * @param ovenDryFibre the oven-dry fibre in it, above zero
      * @param width the deckle opening across, above zero
@@ -32,14 +31,30 @@ public final class FormedSheet extends Sheet {
      * @throws Refused if a value is out of range
      */
     public static FormedSheet of(Quantity<Mass> ovenDryFibre, Quantity<Length> width, Quantity<Length> height) {
+        return of(Assumptions.standard(), Scope.GENERAL, ovenDryFibre, width, height);
+    }
+
+    /**
+     * Makes a sheet at the usual solids on the mould ({@code web.solids-on-mould}).
+     *
+     * @param assumptions where the solids are looked up
+     * @param scope what is formed, for example {@code Scope.at(vat.name())}
+     * @param ovenDryFibre the oven-dry fibre in it, above zero
+     * @param width the deckle opening across, above zero
+     * @param height the deckle opening along, above zero
+     * @return the sheet
+     * @throws Refused if a value is out of range
+     */
+    public static FormedSheet of(Assumptions assumptions, Scope scope, Quantity<Mass> ovenDryFibre,
+            Quantity<Length> width, Quantity<Length> height) {
         double fibre = Kinds.MASS.siAboveZero(ovenDryFibre, "oven-dry fibre of the sheet");
-        double solids = Assumptions.standard().si("web.solids-on-mould", Scope.GENERAL);
+        double solids = assumptions.si("web.solids-on-mould", scope);
         return new FormedSheet(fibre, 0, 0, fibre * Moisture.ratioOfSolids(solids), side(width, "width of the deckle"),
                 side(height, "height of the deckle"));
     }
 
     /**
-     * Makes a sheet from the oven-dry grammage on the mould, at the usual solids there.
+     * Makes a sheet from the oven-dry grammage on the mould, at the usual solids there, by the shipped assumptions.
      *
      * @param ovenDry the oven-dry fibre over the area of the deckle
      * @param width the deckle opening across, above zero
@@ -48,15 +63,30 @@ public final class FormedSheet extends Sheet {
      * @throws Refused if a value is out of range
      */
     public static FormedSheet ofGrammage(Quantity<Grammage> ovenDry, Quantity<Length> width, Quantity<Length> height) {
-        double mass = Kinds.GRAMMAGE.si(ovenDry, "oven-dry grammage on the mould") * side(width, "width of the deckle")
-                * side(height, "height of the deckle");
-        return of(Kinds.MASS.ofSi(mass, "g"), width, height);
+        return ofGrammage(Assumptions.standard(), Scope.GENERAL, ovenDry, width, height);
     }
 
     /**
-     * Makes the sheet to form for a finished one, without additives, at the usual solids on the mould:
-     * {@code deckle = finished/(1 - s)} in each direction, {@code W = W_c (1 - s_along)(1 - s_across)/(1 + M)} oven-dry.
-     * Couching, pressing and drying it with the same shrinkage gives the finished sheet back.
+     * Makes a sheet from the oven-dry grammage on the mould, at the usual solids there.
+     *
+     * @param assumptions where {@code web.solids-on-mould} is looked up
+     * @param scope what is formed, for example {@code Scope.at(vat.name())}
+     * @param ovenDry the oven-dry fibre over the area of the deckle
+     * @param width the deckle opening across, above zero
+     * @param height the deckle opening along, above zero
+     * @return the sheet
+     * @throws Refused if a value is out of range
+     */
+    public static FormedSheet ofGrammage(Assumptions assumptions, Scope scope, Quantity<Grammage> ovenDry,
+            Quantity<Length> width, Quantity<Length> height) {
+        double mass = Kinds.GRAMMAGE.si(ovenDry, "oven-dry grammage on the mould") * side(width, "width of the deckle")
+                * side(height, "height of the deckle");
+        return of(assumptions, scope, Kinds.MASS.ofSi(mass, "g"), width, height);
+    }
+
+    /**
+     * Makes the sheet to form for a finished one, without additives, at the usual solids on the mould, by the shipped
+     * assumptions.
      *
      * @param conditioned the grammage wanted, conditioned at 23 °C and 50 % relative humidity
      * @param width the finished width, across the mould, above zero
@@ -68,11 +98,31 @@ public final class FormedSheet extends Sheet {
      */
     public static FormedSheet toBecome(Quantity<Grammage> conditioned, Quantity<Length> width, Quantity<Length> height,
             Shrinkage shrinkage, SorptionModel sorption) {
+        return toBecome(Assumptions.standard(), Scope.GENERAL, conditioned, width, height, shrinkage, sorption);
+    }
+
+    /**
+     * Makes the sheet to form for a finished one, without additives, at the usual solids on the mould:
+     * {@code deckle = finished/(1 - s)} in each direction, {@code W = W_c (1 - s_along)(1 - s_across)/(1 + M)} oven-dry.
+     * Couching, pressing and drying it with the same shrinkage gives the finished sheet back.
+     *
+     * @param assumptions where {@code web.solids-on-mould} is looked up
+     * @param scope what is formed, for example {@code Scope.at(vat.name())}
+     * @param conditioned the grammage wanted, conditioned at 23 °C and 50 % relative humidity
+     * @param width the finished width, across the mould, above zero
+     * @param height the finished height, along the mould, above zero
+     * @param shrinkage what the sheet shrinks in drying; a {@link ShrinkageModel} foretells it
+     * @param sorption the moisture of its fibre in air
+     * @return the sheet on the mould
+     * @throws Refused if a value is out of range
+     */
+    public static FormedSheet toBecome(Assumptions assumptions, Scope scope, Quantity<Grammage> conditioned,
+            Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage, SorptionModel sorption) {
         double grammage = org.papermath.equation.Shrinkage.formedGrammage(
                 Kinds.GRAMMAGE.si(conditioned, "grammage wanted"), sorption.ratio(Air.reference()).si(),
                 shrinkage.alongFraction(), shrinkage.acrossFraction());
-        return ofGrammage(Kinds.GRAMMAGE.ofSi(grammage, "g/m2"), ShrinkageModel.deckleFor(width, shrinkage.across()),
-                ShrinkageModel.deckleFor(height, shrinkage.along()));
+        return ofGrammage(assumptions, scope, Kinds.GRAMMAGE.ofSi(grammage, "g/m2"),
+                ShrinkageModel.deckleFor(width, shrinkage.across()), ShrinkageModel.deckleFor(height, shrinkage.along()));
     }
 
     /**
@@ -116,14 +166,25 @@ public final class FormedSheet extends Sheet {
     }
 
     /**
-     * Couches the sheet at the usual solids ({@code web.solids-couched}).
+     * Couches the sheet at the usual solids, by the shipped assumptions.
      *
      * @return the couched sheet
      * @throws Refused as {@link #couched(Quantity)}
      */
     public CouchedSheet couched() {
-        Amount<Solids> usual = Assumptions.standard().amount("web.solids-couched", Scope.GENERAL, Kinds.SOLIDS);
-        return couched(usual);
+        return couched(Assumptions.standard(), Scope.GENERAL);
+    }
+
+    /**
+     * Couches the sheet at the usual solids ({@code web.solids-couched}).
+     *
+     * @param assumptions where the solids are looked up
+     * @param scope where it is couched, for example {@code Scope.at(vat.name())}
+     * @return the couched sheet
+     * @throws Refused as {@link #couched(Quantity)}
+     */
+    public CouchedSheet couched(Assumptions assumptions, Scope scope) {
+        return couched(assumptions.amount("web.solids-couched", scope, Kinds.SOLIDS));
     }
 
     /**

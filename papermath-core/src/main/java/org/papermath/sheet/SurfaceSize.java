@@ -92,15 +92,24 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     }
 
     /**
-     * Makes the usual gelatine sizing of the table: its bath, and the pick-up that leaves the usual size on paper. A
-     * litre of the bath is taken for a kilogram.
+     * Makes the usual gelatine sizing of the shipped table.
      *
      * @return the sizing
      */
     public static SurfaceSize gelatine() {
-        Assumptions standard = Assumptions.standard();
-        double strength = standard.si("size.bath-strength", Scope.GENERAL) / 1000;
-        double onPaper = standard.si("size.pick-up", Scope.GENERAL);
+        return gelatine(Assumptions.standard());
+    }
+
+    /**
+     * Makes the usual gelatine sizing of a table: its bath, and the pick-up that leaves the usual size on paper. A
+     * litre of the bath is taken for a kilogram.
+     *
+     * @param assumptions where {@code size.bath-strength} and {@code size.pick-up} are looked up
+     * @return the sizing
+     */
+    public static SurfaceSize gelatine(Assumptions assumptions) {
+        double strength = assumptions.si("size.bath-strength", Scope.GENERAL) / 1000;
+        double onPaper = assumptions.si("size.pick-up", Scope.GENERAL);
         return of(Kinds.SHARE.ofSi(strength, "%"), Kinds.NUMBER.ofSi(onPaper / strength, "%"));
     }
 
@@ -165,7 +174,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     }
 
     /**
-     * Returns what a pick-up weighed on stock of one beating should not be used on stock of another without knowing.
+     * Returns what a pick-up weighed on stock of one beating should not be used on stock of another without knowing, by
+     * the shipped assumptions.
      *
      * @param weighedAfter the beating time of the sheet that was weighed, in the studio's beater
      * @param usedAfter the beating time of the sheets to size
@@ -173,8 +183,22 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @throws Refused if a time is out of range
      */
     public static List<Notice> carriedOver(Quantity<Time> weighedAfter, Quantity<Time> usedAfter) {
-        double first = pickUpAfter(Assumptions.standard(), Kinds.TIME.si(weighedAfter, "beating time of the weighed sheet"));
-        double second = pickUpAfter(Assumptions.standard(), Kinds.TIME.si(usedAfter, "beating time of the stock"));
+        return carriedOver(Assumptions.standard(), weighedAfter, usedAfter);
+    }
+
+    /**
+     * Returns what a pick-up weighed on stock of one beating should not be used on stock of another without knowing.
+     *
+     * @param assumptions the store
+     * @param weighedAfter the beating time of the sheet that was weighed, in the studio's beater
+     * @param usedAfter the beating time of the sheets to size
+     * @return a warning where the line of {@link #gelatine(Assumptions, Quantity)} differs by more than a tenth
+     * @throws Refused if a time is out of range
+     */
+    public static List<Notice> carriedOver(Assumptions assumptions, Quantity<Time> weighedAfter,
+            Quantity<Time> usedAfter) {
+        double first = pickUpAfter(assumptions, Kinds.TIME.si(weighedAfter, "beating time of the weighed sheet"));
+        double second = pickUpAfter(assumptions, Kinds.TIME.si(usedAfter, "beating time of the stock"));
         if (Math.abs(second / first - 1) <= 0.1) {
             return List.of();
         }
@@ -198,15 +222,27 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     }
 
     /**
-     * Returns the alum that goes into a gelatine bath ({@code size.alum}). It makes the paper acid.
+     * Returns the alum that goes into a gelatine bath, by the shipped assumptions. It makes the paper acid.
      *
      * @param dryGelatine the dry gelatine in the bath
      * @return the alum
      * @throws Refused if the mass is out of range
      */
     public static Amount<Mass> alumFor(Quantity<Mass> dryGelatine) {
+        return alumFor(Assumptions.standard(), dryGelatine);
+    }
+
+    /**
+     * Returns the alum that goes into a gelatine bath ({@code size.alum}). It makes the paper acid.
+     *
+     * @param assumptions where the share is looked up
+     * @param dryGelatine the dry gelatine in the bath
+     * @return the alum
+     * @throws Refused if the mass is out of range
+     */
+    public static Amount<Mass> alumFor(Assumptions assumptions, Quantity<Mass> dryGelatine) {
         return Kinds.MASS.ofSi(Kinds.MASS.si(dryGelatine, "dry gelatine")
-                * Assumptions.standard().si("size.alum", Scope.GENERAL), "g");
+                * assumptions.si("size.alum", Scope.GENERAL), "g");
     }
 
     /**
@@ -297,13 +333,23 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     }
 
     /**
+     * Returns what sizing should not be planned without, by the shipped assumptions.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Notice> notices() {
+        return notices(Assumptions.standard());
+    }
+
+    /**
      * Returns what sizing should not be planned without: how the size on paper compares with old writing papers, and
      * that size has to cure.
      *
+     * @param assumptions where {@code size.bath-taken} and {@code schedule.size-cure} are looked up
      * @return an unmodifiable list
      * @source National Bureau of Standards tests of 1943, as quoted, for 2.6 to 5.8 % gelatine in old writing papers
      */
-    public List<Notice> notices() {
+    public List<Notice> notices(Assumptions assumptions) {
         List<Notice> notices = new ArrayList<>();
         double there = onPaper().si();
         if (there < OLD_LOW || there > OLD_HIGH) {
@@ -311,7 +357,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                     "The paper would hold " + onPaper() + " of size; old writing papers hold 2.6 to 5.8 % gelatine.",
                     "given", onPaper().toString(), "least", "2.6 %", "most", "5.8 %"));
         }
-        double most = Assumptions.standard().get("size.bath-taken", Scope.GENERAL).highSi();
+        double most = assumptions.get("size.bath-taken", Scope.GENERAL).highSi();
         if (pickUp.si() > most) {
             notices.add(Notice.warning("size.bath-weak",
                     "The sheet would have to take up " + pickUp + " of its mass of this bath; about "
@@ -321,10 +367,10 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                     "strength", Kinds.SHARE.ofSi(Math.min(1, there / most), "%").toString()));
         }
         notices.add(Notice.note("size.curing",
-                "Size hardens after drying, and no published figure says how long; " + curing(Assumptions.standard())
+                "Size hardens after drying, and no published figure says how long; " + curing(assumptions)
                         + " is common practice. Test with ink before the batch is used, and plan the days from your"
                         + " own records.",
-                "days", curing(Assumptions.standard()).likely().toString()));
+                "days", curing(assumptions).likely().toString()));
         return List.copyOf(notices);
     }
 

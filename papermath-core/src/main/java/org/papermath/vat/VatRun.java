@@ -311,9 +311,7 @@ public final class VatRun {
     }
 
     /**
-     * Corrects a run that goes otherwise than reckoned, from one reading at the vat. A sheet that weighs too much or
-     * too little says the vat is too thick or too thin; a sample of the vat says it outright; white water says how much
-     * the mould lets through.
+     * Corrects a run that goes otherwise than reckoned, from one reading at the vat, by the shipped scatter of sheets.
      *
      * @param afterSheet the sheets pulled when the reading was taken, 1 or more; a weighed sheet is the last of them
      * @param reading what was weighed
@@ -328,6 +326,30 @@ public final class VatRun {
     public VatCorrection correct(int afterSheet, VatReading reading, Quantity<Mass> sheetFibre,
             Quantity<Share> tolerance,
             int further, Quantity<Consistency> stock, Recharge.Level level) {
+        return correct(Assumptions.standard(), Scope.GENERAL, afterSheet, reading, sheetFibre, tolerance, further,
+                stock, level);
+    }
+
+    /**
+     * Corrects a run that goes otherwise than reckoned, from one reading at the vat. A sheet that weighs too much or
+     * too little says the vat is too thick or too thin; a sample of the vat says it outright; white water says how much
+     * the mould lets through.
+     *
+     * @param assumptions where {@code sheet.scatter-grammage} is looked up
+     * @param scope the recipe, for example {@code Scope.of(recipe.name())}
+     * @param afterSheet the sheets pulled when the reading was taken, 1 or more; a weighed sheet is the last of them
+     * @param reading what was weighed
+     * @param sheetFibre the oven-dry fibre a sheet should have
+     * @param tolerance the greatest deviation of a sheet
+     * @param further the sheets still to pull, 1 or more
+     * @param stock the consistency of the stock at hand
+     * @param level what is done about the level
+     * @return what to give now, and a new table for the sheets still to pull
+     * @throws Refused if a value is out of range, or as {@link Recharge#within}
+     */
+    public VatCorrection correct(Assumptions assumptions, Scope scope, int afterSheet, VatReading reading,
+            Quantity<Mass> sheetFibre, Quantity<Share> tolerance, int further, Quantity<Consistency> stock,
+            Recharge.Level level) {
         index(afterSheet);
         VatRun soFar = of(charge, afterSheet, recharge);
         int last = afterSheet - 1;
@@ -336,7 +358,7 @@ public final class VatRun {
         List<Notice> notices = List.of();
         if (reading instanceof VatReading.OfSheet sheet) {
             ratio = sheet.solids().si() / soFar.solidsSi(last);
-            double scatter = Assumptions.standard().si("sheet.scatter-grammage", Scope.GENERAL);
+            double scatter = assumptions.si("sheet.scatter-grammage", scope);
             if (Math.abs(ratio - 1) < scatter) {
                 notices = List.of(Notice.note("vat.within-scatter",
                         "The sheet is " + Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%")

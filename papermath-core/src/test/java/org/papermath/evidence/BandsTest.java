@@ -74,6 +74,10 @@ class BandsTest {
         // Exactly zero at an end has no logarithm either.
         check(band(store -> at(store, "a") - 1, "a"), 1, 0, 7);
         check(band(store -> 8 - at(store, "a"), "a"), 6, 0, 7);
+        check(band(store -> (at(store, "a") - 1) * at(store, "b"), "a", "b"), 3, 3 - Math.hypot(3, 0.3),
+                3 + Math.hypot(18, 0.6));
+        check(band(store -> (8 - at(store, "a")) * at(store, "b") / 3, "a", "b"), 6, 6 - Math.hypot(6, 0.6),
+                6 + Math.hypot(1, 1.2));
     }
 
     @Test
