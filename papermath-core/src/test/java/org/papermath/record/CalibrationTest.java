@@ -13,6 +13,7 @@ import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.seconds;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -94,6 +95,42 @@ class CalibrationTest {
         assertThat(found.scope()).as(id).isEqualTo(scope);
         assertThat(found.basis()).as(id).isEqualTo(Basis.MEASURED_HERE);
         return found;
+    }
+
+    /** Batches that have no scope in common must not mind one another, however many there are. */
+    @Test
+    void batchesOfOtherMachinesTellWhatEachTellsAlone() {
+        List<BatchRecord> records = new ArrayList<>();
+        List<Assumption> alone = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            BatchRecord record = BatchRecord.builder("batch " + i, LocalDate.of(2026, 3, 14))
+                    .recipe("grey " + i, Furnish.of(Fibres.ABACA)).beater("beater " + i).vat("vat " + i)
+                    .press("press " + i).dryer("the boards")
+                    .add(number(3, 35 + i % 7), sheet(80, 33 + 0.2 * (i % 5), 12), pressed()).build();
+            records.add(record);
+            alone.addAll(of(record).assumptions().own());
+        }
+        Calibration all = of(records.toArray(BatchRecord[]::new));
+        assertThat(all.assumptions().own()).containsExactlyInAnyOrderElementsOf(alone);
+        assertThat(all.changes()).extracting(Calibration.Change::after)
+                .containsExactlyElementsOf(all.assumptions().own());
+        assertThat(alone).hasSizeGreaterThan(120);
+    }
+
+    @Test
+    void whatAnEarlierFormFoundGoesWithTheReadingsALaterOneRejects() {
+        Scope beater = Scope.of("abaca").on("big beater");
+        BatchRecord often = batch("often").add(number(1, 22), number(3, 38)).build();
+        assertThat(of(often).assumptions().own()).extracting(Assumption::id).contains("beating.rate",
+                "beating.exponent");
+        Calibration both = of(often, batch("once").add(number(1, 85)).build());
+        assertThat(both.unused()).extracting(one -> one.why().code())
+                .contains("calibration.readings-of-different-things");
+        assertThat(both.assumptions().own()).extracting(Assumption::id).doesNotContain("beating.rate")
+                .contains("beating.exponent");
+        assertThat(both.assumptions().get("beating.rate", beater)).isEqualTo(TABLE.get("beating.rate", beater));
+        assertThat(both.changes()).extracting(Calibration.Change::after)
+                .containsExactlyElementsOf(both.assumptions().own());
     }
 
     @Test

@@ -148,10 +148,6 @@ final class StudioMapping {
     }
 
     private static Assumptions known(Got<Assumptions> table, Got<List<Assumption>> own) {
-        Assumptions known = table.orElse(Assumptions.standard());
-        for (Assumption one : own.orElse(List.of())) {
-            known = known.with(one);
-        }
-        return known;
+        return table.orElse(Assumptions.standard()).withAll(own.orElse(List.of()));
     }
 }
