@@ -70,8 +70,8 @@ class OwnStoreTest {
     private static final Assumptions SHIPPED = Assumptions.standard();
 
     /**
-     * All that may ask for the shipped table: each says in its comment that it does, and has a door beside it that is
-     * given a store. Names may be struck off this list; none may come in.
+     * All that may ask for the shipped table. Each says in its comment that it does and, but for {@link Pulp}, has a
+     * door beside it that is given a store. Names may be struck off this list; none may come in.
      */
     private static final Set<String> MAY_ASK = Set.of(
             "drying.DryingModel$Batch.of(PressedSheet, int, SorptionModel, Air)",

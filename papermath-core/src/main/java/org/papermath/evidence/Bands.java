@@ -10,6 +10,7 @@ import java.util.function.Function;
 import javax.measure.Quantity;
 
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
 import org.papermath.quantity.Refused;
 
 /**
@@ -47,8 +48,9 @@ public final class Bands {
     /**
      * Works out an estimate.
      *
-     * <p>Shifts are added as factors where the result is above zero throughout, else as differences. An assumption the
-     * store does not hold for the scope, one without a band and one that is not physical are left alone.
+     * <p>Shifts are added as factors where the result is above zero throughout, else as differences. A sum of them may
+     * pass the bounds of the kind, such as a length below zero; there the band ends. An assumption the store does not
+     * hold for the scope, one without a band and one that is not physical are left alone.
      *
      * @param <Q> the quantity type
      * @param assumptions the store
@@ -133,6 +135,7 @@ public final class Bands {
             return likely;
         }
         double si = factors ? likely.si() * Math.exp(by) : likely.si() + by;
-        return likely.kind().ofSi(si).to(likely.getUnit());
+        Kind<Q> kind = likely.kind();
+        return kind.ofSi(Math.min(kind.highestSi(), Math.max(kind.lowestSi(), si))).to(likely.getUnit());
     }
 }

@@ -9,11 +9,13 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 
 import org.junit.jupiter.api.Test;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
 
 /** Bands of small functions whose shifts can be told by hand. */
 class BandsTest {
@@ -158,6 +160,18 @@ class BandsTest {
     void theBandIsToldInTheUnitOfTheLikelyValue() {
         assertThat(Bands.of(STORE, Scope.GENERAL, List.of("a"), store -> Kinds.LENGTH.ofSi(at(store, "a"), "mm")))
                 .hasToString("2000 mm, mean 1000–8000");
+    }
+
+    @Test
+    void aBandEndsAtTheBoundsOfItsKind() {
+        // The two falls of 1 m and 0.3 m add up to more than the 1 m there is.
+        Estimate<Length> length = Bands.of(STORE, Scope.GENERAL, List.of("a", "b"),
+                store -> Kinds.LENGTH.ofSi(Math.max(0, at(store, "a") - 1 + (at(store, "b") - 3)), "m"));
+        assertThat(length.low().si()).isZero();
+        assertThat(length.high().si()).isCloseTo(1 + Math.hypot(6, 0.6), within(TINY));
+        Estimate<Share> share = Bands.of(STORE, Scope.GENERAL, List.of("a", "c"),
+                store -> Kinds.SHARE.ofSi(Math.min(1, at(store, "a") * at(store, "c") / 12), "%"));
+        assertThat(share.high().in("%")).isEqualTo(100);
     }
 
     @Test
