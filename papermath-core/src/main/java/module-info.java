@@ -17,6 +17,7 @@ module org.papermath.core {
     exports org.papermath.evidence;
     exports org.papermath.fibre;
     exports org.papermath.mould;
+    exports org.papermath.order;
     exports org.papermath.plan;
     exports org.papermath.press;
     exports org.papermath.pulp;

@@ -79,7 +79,7 @@ class OwnStoreTest {
             "drying.DryingRoom.mouldNotices()",
             "fibre.SorptionModel.standard()",
             "fibre.SorptionModel.standard(Furnish)",
-            "plan.Studio$Builder.<init>(String)",
+            "order.Studio$Builder.<init>(String)",
             "press.Lever.of(Quantity, int)",
             "press.Post.of(Felts, int, Quantity)",
             "press.Press.allowed()",

@@ -9,6 +9,7 @@ import javax.measure.quantity.Volume;
 
 import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibre;
+import org.papermath.order.Recipe;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;

@@ -13,6 +13,7 @@ import javax.measure.Quantity;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.mould.Mould;
+import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;

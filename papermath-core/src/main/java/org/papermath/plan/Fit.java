@@ -1,5 +1,7 @@
 package org.papermath.plan;
 
+import org.papermath.numeric.Rounding;
+
 /** Whether one rectangle lies within another, straight or turned by a right angle. */
 final class Fit {
     private Fit() {

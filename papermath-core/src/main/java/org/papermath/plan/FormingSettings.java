@@ -4,6 +4,7 @@ import org.papermath.equation.Moisture;
 import org.papermath.equation.PieceLayout;
 import org.papermath.equation.PressForce;
 import org.papermath.equation.Shrinkage;
+import org.papermath.numeric.Rounding;
 import org.papermath.plan.Job.PieceJob;
 import org.papermath.plan.Settings.PieceSettings;
 

@@ -3,6 +3,7 @@ package org.papermath.plan;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.VatBalance;
 import org.papermath.equation.WaterProperties;
+import org.papermath.numeric.Rounding;
 import org.papermath.plan.Job.BatchJob;
 import org.papermath.plan.Job.FibreJob;
 import org.papermath.plan.Settings.BatchSettings;

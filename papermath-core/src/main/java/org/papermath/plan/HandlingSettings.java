@@ -1,6 +1,7 @@
 package org.papermath.plan;
 
 import org.papermath.equation.Drying;
+import org.papermath.numeric.Rounding;
 import org.papermath.plan.Job.PieceJob;
 import org.papermath.plan.Settings.PieceSettings;
 

@@ -9,6 +9,8 @@ import javax.measure.quantity.Time;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
+import org.papermath.order.Order;
+import org.papermath.order.Studio;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 

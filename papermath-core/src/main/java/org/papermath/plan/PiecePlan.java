@@ -14,6 +14,7 @@ import org.papermath.drying.Dryer;
 import org.papermath.evidence.Estimate;
 import org.papermath.mould.Mould;
 import org.papermath.mould.Opening;
+import org.papermath.order.Piece;
 import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;

@@ -15,6 +15,9 @@ import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.order.Order;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
 import org.papermath.quantity.Grammage;
 
 /** A band says where it has no end, and does not jump where it loses one. */

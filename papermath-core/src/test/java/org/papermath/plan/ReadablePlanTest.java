@@ -19,6 +19,8 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
+import org.papermath.order.Order;
+import org.papermath.order.Studio;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;

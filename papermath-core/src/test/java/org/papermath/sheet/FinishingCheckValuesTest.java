@@ -14,6 +14,7 @@ import org.papermath.drying.DryingModel;
 import org.papermath.drying.WaterBudget;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Notice;
+import org.papermath.order.OrderTolerance;
 import org.papermath.press.Post;
 import org.papermath.press.Press;
 import org.papermath.press.Felts;
@@ -106,9 +107,9 @@ class FinishingCheckValuesTest {
     private static Amount<?> accepted(String ask, Given given) {
         Amount<org.papermath.quantity.Share> tolerance = given.get("tolerance", Kinds.SHARE);
         String ordered = given.text("ordered");
-        Accepted<?> limits = ordered.endsWith("m2") ? Accepted.around(Kinds.GRAMMAGE.read(ordered), tolerance)
-                : ordered.endsWith("mm") ? Accepted.around(Kinds.LENGTH.read(ordered), tolerance)
-                        : Accepted.around(Kinds.MASS.read(ordered), tolerance);
+        OrderTolerance<?> limits = ordered.endsWith("m2") ? OrderTolerance.around(Kinds.GRAMMAGE.read(ordered), tolerance)
+                : ordered.endsWith("mm") ? OrderTolerance.around(Kinds.LENGTH.read(ordered), tolerance)
+                        : OrderTolerance.around(Kinds.MASS.read(ordered), tolerance);
         return ask.equals("least") ? limits.least() : limits.most();
     }
 

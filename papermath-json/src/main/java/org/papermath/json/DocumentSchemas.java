@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.papermath.fibre.Fibre;
-import org.papermath.plan.Piece;
+import org.papermath.order.Piece;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Kinds;
 import org.papermath.shape.EnvelopeStyle;

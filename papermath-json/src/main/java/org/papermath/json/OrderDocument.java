@@ -1,7 +1,7 @@
 package org.papermath.json;
 
-import org.papermath.plan.Order;
-import org.papermath.plan.Studio;
+import org.papermath.order.Order;
+import org.papermath.order.Studio;
 
 /**
  * What an order document holds: everything a plan is made from.

@@ -6,10 +6,10 @@ import java.util.HashSet;
 import java.util.List;
 
 import org.papermath.air.Air;
-import org.papermath.plan.Order;
-import org.papermath.plan.Piece;
-import org.papermath.plan.Recipe;
-import org.papermath.plan.Studio;
+import org.papermath.order.Order;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
 
 /** An order, with its recipes and its studio. */
 final class OrderMapping {

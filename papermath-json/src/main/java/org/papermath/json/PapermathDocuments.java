@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 import org.papermath.plan.MakingPlan;
-import org.papermath.plan.Recipe;
-import org.papermath.plan.Studio;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
 import org.papermath.record.BatchRecord;
 
 /**

@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 import org.papermath.plan.MakingPlan;
-import org.papermath.plan.Order;
-import org.papermath.plan.Studio;
+import org.papermath.order.Order;
+import org.papermath.order.Studio;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 

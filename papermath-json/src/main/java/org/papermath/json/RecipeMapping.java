@@ -9,7 +9,7 @@ import javax.measure.quantity.Time;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
-import org.papermath.plan.Recipe;
+import org.papermath.order.Recipe;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.quantity.Amount;

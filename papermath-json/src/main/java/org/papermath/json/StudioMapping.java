@@ -15,7 +15,7 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.fibre.Fibre;
 import org.papermath.mould.Mould;
-import org.papermath.plan.Studio;
+import org.papermath.order.Studio;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Beater;

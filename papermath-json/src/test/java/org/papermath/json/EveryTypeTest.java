@@ -225,7 +225,7 @@ class EveryTypeTest {
         assertThat(written.keySet()).contains(Stage.class.getName(), Estimate.class.getName(),
                 "org.papermath.plan.ToBuy", "org.papermath.evidence.Notice", "org.papermath.evidence.Basis");
         assertThat(written).hasSizeGreaterThan(60);
-        assertThat(refused.keySet()).contains("org.papermath.plan.Order", "org.papermath.press.PressingModel")
+        assertThat(refused.keySet()).contains("org.papermath.order.Order", "org.papermath.press.PressingModel")
                 .doesNotContainAnyElementsOf(written.keySet());
     }
 

@@ -17,7 +17,7 @@ import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
-import org.papermath.plan.Recipe;
+import org.papermath.order.Recipe;
 import org.papermath.plan.Stage;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;

@@ -16,7 +16,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
-import org.papermath.plan.Studio;
+import org.papermath.order.Studio;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 

@@ -1,4 +1,4 @@
-package org.papermath.sheet;
+package org.papermath.order;
 
 import javax.measure.Quantity;
 
@@ -15,7 +15,7 @@ import org.papermath.quantity.Share;
  * @param least the least accepted
  * @param most the greatest accepted
  */
-public record Accepted<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> most) {
+public record OrderTolerance<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> most) {
     /**
      * Makes the limits around an order.
      *
@@ -25,10 +25,10 @@ public record Accepted<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> most) {
      * @return the limits
      * @throws Refused if the tolerance is out of range
      */
-    public static <Q extends Quantity<Q>> Accepted<Q> around(Amount<Q> ordered, Quantity<Share> tolerance) {
+    public static <Q extends Quantity<Q>> OrderTolerance<Q> around(Amount<Q> ordered, Quantity<Share> tolerance) {
         double share = Kinds.SHARE.siWithin(tolerance, "tolerance of the order", 0, 0.99);
         Kind<Q> kind = ordered.kind();
-        return new Accepted<>(kind.ofSi(ordered.si() * (1 - share)).to(ordered.getUnit()),
+        return new OrderTolerance<>(kind.ofSi(ordered.si() * (1 - share)).to(ordered.getUnit()),
                 kind.ofSi(ordered.si() * (1 + share)).to(ordered.getUnit()));
     }
 

@@ -1,4 +1,4 @@
-package org.papermath.plan;
+package org.papermath.order;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.papermath.plan;
+package org.papermath.order;
 
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Refused;

@@ -1,4 +1,4 @@
-package org.papermath.plan;
+package org.papermath.order;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
