@@ -6,6 +6,8 @@ import java.util.Map;
 
 import javax.measure.quantity.Mass;
 
+import org.papermath.engine.Account;
+import org.papermath.engine.Book;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 
@@ -17,13 +19,13 @@ import org.papermath.quantity.Kinds;
  * @param out what goes out, by account; {@code stock put by} is below zero where the stock would run short
  */
 public record Balance(String substance, Map<String, Amount<Mass>> in, Map<String, Amount<Mass>> out) {
-    static Balance of(String substance, Ledger.Book book) {
-        return new Balance(substance, amounts(book.in), amounts(book.out));
+    static Balance of(String substance, Book book) {
+        return new Balance(substance, amounts(book.in()), amounts(book.out()));
     }
 
-    private static Map<String, Amount<Mass>> amounts(Map<String, Double> masses) {
+    private static Map<String, Amount<Mass>> amounts(Map<Account, Double> masses) {
         Map<String, Amount<Mass>> map = new LinkedHashMap<>();
-        masses.forEach((account, mass) -> map.put(account, Numbers.signed(Kinds.MASS, mass, "g")));
+        masses.forEach((account, mass) -> map.put(account.words(), Estimates.signed(Kinds.MASS, mass, "g")));
         return Collections.unmodifiableMap(map);
     }
 
@@ -46,7 +48,7 @@ public record Balance(String substance, Map<String, Amount<Mass>> in, Map<String
     }
 
     private static Amount<Mass> sum(Map<String, Amount<Mass>> accounts) {
-        return Numbers.signed(Kinds.MASS, accounts.values().stream().mapToDouble(Amount::si).sum(), "g");
+        return Estimates.signed(Kinds.MASS, accounts.values().stream().mapToDouble(Amount::si).sum(), "g");
     }
 
     @Override

@@ -6,13 +6,22 @@ import java.util.List;
 
 import javax.measure.quantity.Time;
 
+import org.papermath.engine.Accounts;
+import org.papermath.engine.Engine;
+import org.papermath.engine.Figures;
+import org.papermath.engine.Known;
+import org.papermath.engine.PieceFigure;
+import org.papermath.engine.Settings;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.order.Order;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
-import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.uncertainty.FigureBands;
+import org.papermath.uncertainty.FirstOrderBands;
 
 /**
  * The plan of a making: everything that follows from an order and a studio. Immutable, and the same for the same input.
@@ -27,20 +36,21 @@ import org.papermath.quantity.Refused;
 public final class MakingPlan {
     private final Order order;
     private final Studio studio;
-    private final Job job;
-    private final Numbers numbers;
+    private final Engine engine;
+    private final Estimates numbers;
 
     private final Later<PlanReading> reading;
     private final Later<List<Notice>> notices;
     private final Later<List<Sensitivity>> sensitivity;
 
-    private MakingPlan(Order order, Studio studio, Job job, Settings settings, Numbers numbers, Ledger ledger) {
+    private MakingPlan(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
+            Accounts accounts) {
         this.order = order;
         this.studio = studio;
-        this.job = job;
+        this.engine = engine;
         this.numbers = numbers;
-        this.reading = new Later<>(() -> new PlanReading(order, studio, job, settings, numbers, ledger));
-        this.notices = new Later<>(() -> PlanNotices.of(order, studio, job, settings, numbers, this));
+        this.reading = new Later<>(() -> new PlanReading(order, studio, engine, settings, numbers, accounts));
+        this.notices = new Later<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this));
         this.sensitivity = new Later<>(this::findSensitivity);
     }
 
@@ -70,53 +80,61 @@ public final class MakingPlan {
     }
 
     private static MakingPlan plan(Order order, Studio studio, boolean bands) {
-        Job job = new JobReader(order, studio).read();
-        Engine engine = new Engine(job);
-        Settings settings = engine.decide(job.likely);
-        double[] likely = new double[Out.size(job)];
-        Ledger ledger = new Ledger(job);
-        engine.forecast(settings, job.likely, likely, ledger);
-        Numbers numbers = bands ? Numbers.withBands(job, engine, settings, likely) : Numbers.withoutBands(job, likely);
-        return new MakingPlan(order, studio, job, settings, numbers.require(), ledger);
+        Engine engine = Engine.of(order, studio);
+        Settings settings = engine.decide(engine.likely());
+        Accounts accounts = engine.accounts();
+        Figures likely = engine.forecast(settings, engine.likely(), accounts);
+        Estimates numbers = new Estimates(bands ? FirstOrderBands.of(engine, settings) : FigureBands.without(likely));
+        numbers.require(Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
+                order.pieces().stream().map(Piece::name).toList());
+        return new MakingPlan(order, studio, engine, settings, numbers, accounts);
+    }
+
+    /** The forecasts of a piece whose bands a maker is told the drivers of. */
+    private static final List<PieceFigure> HEADLINES = List.of(PieceFigure.GRAMMAGE, PieceFigure.WIDTH,
+            PieceFigure.HEIGHT, PieceFigure.CALIPER, PieceFigure.GOOD, PieceFigure.DRYING);
+
+    /** What one assumption does to the headlines. */
+    private static final class Weight {
+        private double sum;
+        private double strongest;
+        private String of = "";
     }
 
     private List<Sensitivity> findSensitivity() {
-        if (!numbers.hasBands()) {
-            return List.of();
-        }
-        int[] main = {Out.GRAMMAGE, Out.WIDTH, Out.HEIGHT, Out.CALIPER, Out.GOOD, Out.DRYING};
-        String[] words = {"grammage", "width", "height", "thickness", "number of good pieces", "drying time"};
-        int n = job.varied.length;
-        double[] weight = new double[n];
-        double[] best = new double[n];
-        String[] what = new String[n];
+        FigureBands bands = numbers.bands();
+        List<Known.Varied> varied = bands.varied();
+        List<Weight> weights = varied.stream().map(one -> new Weight()).toList();
         int counted = 0;
-        for (int p = 0; p < job.pieces.length; p++) {
-            for (int k = 0; k < main.length; k++) {
-                int at = Out.piece(job, p) + main[k];
+        for (int p = 0; p < engine.pieces(); p++) {
+            for (PieceFigure headline : HEADLINES) {
+                int at = bands.likely().place(headline, p);
                 double sum = 0;
-                for (int i = 0; i < n; i++) {
-                    sum += numbers.move(i, at) * numbers.move(i, at);
+                for (int i = 0; i < varied.size(); i++) {
+                    sum += bands.move(i, at) * bands.move(i, at);
                 }
                 if (!(sum > 0)) {
                     continue;
                 }
                 counted++;
-                for (int i = 0; i < n; i++) {
-                    double share = numbers.move(i, at) * numbers.move(i, at) / sum;
-                    weight[i] += share;
-                    if (share > best[i]) {
-                        best[i] = share;
-                        what[i] = words[k] + " of " + order.pieces().get(p).name();
+                for (int i = 0; i < varied.size(); i++) {
+                    double share = bands.move(i, at) * bands.move(i, at) / sum;
+                    Weight weight = weights.get(i);
+                    weight.sum += share;
+                    if (share > weight.strongest) {
+                        weight.strongest = share;
+                        weight.of = (headline == PieceFigure.DRYING ? "drying time" : headline.words()) + " of "
+                                + order.pieces().get(p).name();
                     }
                 }
             }
         }
         List<Sensitivity> list = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            if (best[i] >= 0.01) {
-                Assumption assumption = job.assumptions.get(job.varied[i]);
-                list.add(new Sensitivity(assumption, what[i], best[i], weight[i] / counted,
+        for (int i = 0; i < varied.size(); i++) {
+            Weight weight = weights.get(i);
+            if (weight.strongest >= 0.01) {
+                Assumption assumption = varied.get(i).row();
+                list.add(new Sensitivity(assumption, weight.of, weight.strongest, weight.sum / counted,
                         Measurements.against(assumption.id())));
             }
         }
@@ -210,7 +228,7 @@ public final class MakingPlan {
      * @return an unmodifiable list
      */
     public List<Assumption> assumptionsUsed() {
-        return job.assumptions;
+        return engine.known().rows();
     }
 
     /**
@@ -246,7 +264,7 @@ public final class MakingPlan {
      * @return the hours
      */
     public Estimate<Time> workingHours() {
-        return numbers.estimate(Kinds.TIME, Out.hours(job), "h");
+        return numbers.hours();
     }
 
     /**

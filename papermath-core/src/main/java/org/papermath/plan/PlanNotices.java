@@ -5,6 +5,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.papermath.engine.BatchFigure;
+import org.papermath.engine.Engine;
+import org.papermath.engine.Figure;
+import org.papermath.engine.FillingVat;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.PieceFigure;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.PreparingStock;
+import org.papermath.engine.Pressing;
+import org.papermath.engine.Settings;
+import org.papermath.engine.Values;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -14,12 +25,9 @@ import org.papermath.fibre.Fibres;
 import org.papermath.order.Order;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
-import org.papermath.plan.Job.BatchJob;
-import org.papermath.plan.Job.PieceJob;
-import org.papermath.plan.Settings.BatchSettings;
-import org.papermath.plan.Settings.PieceSettings;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
-import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 
@@ -29,28 +37,34 @@ final class PlanNotices {
 
     private final Order order;
     private final Studio studio;
-    private final Job job;
+    private final Engine engine;
+    private final Values likely;
     private final Settings settings;
-    private final Numbers numbers;
+    private final Estimates numbers;
+    private final List<Assumption> used;
     private final MakingPlan plan;
     private final List<Notice> warnings = new ArrayList<>();
     private final List<Notice> notes = new ArrayList<>();
 
-    private PlanNotices(Order order, Studio studio, Job job, Settings settings, Numbers numbers, MakingPlan plan) {
+    private PlanNotices(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
+            MakingPlan plan) {
         this.order = order;
         this.studio = studio;
-        this.job = job;
+        this.engine = engine;
+        this.likely = engine.likely();
+        this.used = plan.assumptionsUsed();
         this.settings = settings;
         this.numbers = numbers;
         this.plan = plan;
     }
 
-    static List<Notice> of(Order order, Studio studio, Job job, Settings settings, Numbers numbers, MakingPlan plan) {
-        PlanNotices notices = new PlanNotices(order, studio, job, settings, numbers, plan);
-        for (int b = 0; b < job.batches.length; b++) {
+    static List<Notice> of(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
+            MakingPlan plan) {
+        PlanNotices notices = new PlanNotices(order, studio, engine, settings, numbers, plan);
+        for (int b = 0; b < engine.batches(); b++) {
             notices.batch(b);
         }
-        for (int p = 0; p < job.pieces.length; p++) {
+        for (int p = 0; p < engine.pieces(); p++) {
             notices.piece(p);
         }
         notices.room();
@@ -63,12 +77,12 @@ final class PlanNotices {
 
     /** Notes values of one's own for things that are not here: most often a name is misspelt. */
     private void strangers() {
-        if (job.assumptions.containsAll(studio.assumptions().own())) {
+        if (used.containsAll(studio.assumptions().own())) {
             return;
         }
         Set<String> names = names();
         for (Assumption own : studio.assumptions().own()) {
-            if (!job.assumptions.contains(own)) {
+            if (!used.contains(own)) {
                 own.scope().place().filter(place -> !names.contains(place)).ifPresent(place -> stranger(own, place));
                 own.scope().subject().filter(of -> !names.contains(of)).ifPresent(of -> stranger(own, of));
             }
@@ -121,56 +135,58 @@ final class PlanNotices {
     }
 
     private void batch(int b) {
-        BatchJob batch = job.batches[b];
-        BatchSettings set = settings.batches[b];
+        PreparingStock batch = engine.stock(b);
         Recipe recipe = plan.batches().get(b).recipe();
-        String of = "batch " + batch.name + ": ";
+        String name = recipe.name();
+        String of = "batch " + name + ": ";
         if (recipe.furnish().isBlend()) {
             note("furnish.blend",
                     of + "drainability, shrinkage and density of the blend are means by mass of its fibres; make one"
-                    + " test sheet before the run.", "batch", batch.name);
+                    + " test sheet before the run.", "batch", name);
         }
-        if (!batch.kinetics) {
+        if (!batch.knowsKinetics()) {
             warn("beating.no-rate", of + "there is no default for how fast one of its fibres beats, so it is taken as "
-                    + percent(job.likely[job.general.progress])
+                    + percent(likely.of(batch.progress()))
                     + " of the way to well beaten. Measure the drainability after a known time"
-                    + " and say it in the recipe.", "batch", batch.name);
+                    + " and say it in the recipe.", "batch", name);
         }
-        if (job.hasBeater) {
-            double c = batch.beaterConsistency;
+        if (studio.beater().isPresent()) {
+            double c = batch.beaterConsistency();
             if (c > limit("beater.consistency-limit")) {
                 warn("beater.too-thick", of + percent(c) + " in the beater is more than a studio beater turns ("
                         + percent(limit("beater.consistency-limit")) + "). Take less fibre or more water.", "batch",
-                        batch.name,
+                        name,
                         "consistency", c);
             } else if (c > limit("beater.consistency-warning")) {
                 warn("beater.thick",
                         of + percent(c) + " in the beater may stop turning over if the stock falls back by gravity"
-                        + " (above " + percent(limit("beater.consistency-warning")) + ").", "batch", batch.name,
+                        + " (above " + percent(limit("beater.consistency-warning")) + ").", "batch", name,
                         "consistency", c);
             }
-            double share = set.loadOvenDry / job.ratedLoad;
+            double share = settings.stock(b).loadOvenDry() / studio.beater().get().ratedLoad().si();
             if (share < limit("beater.load-range-low")) {
                 note("beater.small-load", of + "each load is " + percent(share)
                         + " of what the beater is rated for; a small load"
-                        + " beats faster than the hours of the recipe say.", "batch", batch.name, "share", share);
+                        + " beats faster than the hours of the recipe say.", "batch", name, "share", share);
             }
-        } else if (batch.beating > 0) {
+        } else if (recipe.beating().si() > 0) {
             note("beater.none",
                     of + "without a beater the plan takes the stuff as beaten elsewhere the way the recipe says.",
-                    "batch", batch.name);
+                    "batch", name);
         }
-        openBands(of, "batch", batch.name, Out.batch(b), Out.BATCH);
+        for (BatchFigure figure : BatchFigure.values()) {
+            openBand(of, "batch", name, figure, numbers.bands().likely().place(figure, b));
+        }
         plan.batches().get(b).shortage().ifPresent(one -> note("stock.may-run-short", of + "if the fibre is moister or"
                 + " more is lost in handling than usual, the stock runs short by up to " + one.upTo()
                 + " (in about " + Units.fourDigits(Math.rint(one.chance().in("%"))) + " of 100 makings): the last"
                 + " sheets are then left out or thinner. Weigh out a little more, or measure the moisture of the"
-                + " fibre.", "batch", batch.name, "shortBy", one.upTo().si(), "chance", one.chance().si()));
+                + " fibre.", "batch", name, "shortBy", one.upTo().si(), "chance", one.chance().si()));
         Assumption oldest = longestBeating(recipe);
-        if (oldest != null && batch.beating > oldest.likelySi()) {
+        if (oldest != null && recipe.beating().si() > oldest.likelySi()) {
             warn("shrinkage.beyond-record", of + "beaten longer than the trial behind the shrinkage of rag ("
                     + oldest.likely()
-                    + " h): beyond it the sheet shrinks faster than the model says.", "batch", batch.name);
+                    + " h): beyond it the sheet shrinks faster than the model says.", "batch", name);
         }
         boolean aid = recipe.additives().stream()
                 .anyMatch(d -> d.additive().purpose() == Additive.Purpose.RETENTION_AID);
@@ -178,16 +194,16 @@ final class PlanNotices {
         if (particles && !aid) {
             note("additive.no-aid",
                     of + "pigment or filler without a retention aid: about half of it stays in the water and"
-                    + " colours the vat.", "batch", batch.name);
+                    + " colours the vat.", "batch", name);
         }
         for (int a = 0; a < recipe.additives().size(); a++) {
             if (recipe.additives().get(a).additive().purpose() == Additive.Purpose.CARBONATE) {
-                double kept = batch.dose[a] * job.likely[batch.additiveRetention[a]];
+                double kept = batch.dose(a) * likely.of(batch.retention(a));
                 if (kept / (1 + kept) < 0.02) {
                     note("carbonate.below-standard", of + "about " + percent(kept / (1 + kept))
                             + " carbonate stays in the sheet;"
                             + " the standards for permanent paper (ISO 9706, ANSI/NISO Z39.48) ask for 2 %.", "batch",
-                            batch.name,
+                            name,
                             "kept", kept / (1 + kept));
                 }
             }
@@ -195,51 +211,50 @@ final class PlanNotices {
     }
 
     /** What is lifted and poured, and what the steps of the tools do to it. */
-    private void vat(PieceJob piece, PieceSettings set, PiecePlan read, String of) {
-        if (job.hasVat && !set.dipped) {
-            if (set.tooWide) {
-                warn("vat.too-narrow", of + read.vatStage().reason() + ".", "piece", piece.name, "sheet",
-                        PlanReading.sides(set.openingWidth, set.openingHeight), "vat",
-                        PlanReading.sides(job.vatWidth, job.vatLength));
-            } else {
-                warn("vat.lift-above-vat", of + read.vatStage().reason() + ".", "piece", piece.name, "leastVolume",
-                        set.leastVatVolume);
-            }
-        } else if (set.leastVatVolume > 0) {
+    private void vat(int p, PiecePlan read, String of) {
+        FillingVat.Setting set = settings.vat(p);
+        String name = read.name();
+        PreparingStock stock = engine.stock(engine.piece(p).batch());
+        if (studio.vat().isPresent() && set.tooWide()) {
+            FormingSheets.Setting sheet = settings.sheet(p);
+            warn("vat.too-narrow", of + read.vatStage().reason() + ".", "piece", name, "sheet",
+                    PlanReading.sides(sheet.openingWidth(), sheet.openingHeight()), "vat",
+                    PlanReading.sides(engine.workshop().vatWidth(), engine.workshop().vatLength()));
+        } else if (studio.vat().isPresent() && !set.dipped()) {
+            warn("vat.lift-above-vat", of + read.vatStage().reason() + ".", "piece", name, "leastVolume",
+                    set.leastVatVolume());
+        } else if (set.leastVatVolume() > 0) {
             warn("vat.too-small", of + "one lift takes more out of the vat than the band of ±"
-                    + percent(job.likely[job.general.vatTolerance])
+                    + percent(likely.of(engine.vat(engine.piece(p).batch()).tolerance()))
                     + " allows, even recharged after every sheet. A vat of at least "
-                    + Units.fourDigits(set.leastVatVolume * 1000) + " L, or a thicker vat, keeps the band.", "piece",
-                    piece.name, "leastVolume", set.leastVatVolume);
+                    + Units.fourDigits(set.leastVatVolume() * 1000) + " L, or a thicker vat, keeps the band.", "piece",
+                    name, "leastVolume", set.leastVatVolume());
         }
-        if (Math.abs(set.stepShift) > limit("tool.step-shift")) {
-            String tool = set.jugStep ? "jug" : "scale";
-            String step = set.jugStep ? studio.jugStep().toString() : studio.scaleStep().toString();
-            String finer = set.jugStep ? Kinds.VOLUME.ofSi(set.finerStep, "mL").toString()
-                    : Kinds.MASS.ofSi(set.finerStep, "g").toString();
+        FillingVat.Step steps = set.step();
+        if (Math.abs(steps.shift()) > limit("tool.step-shift")) {
+            String tool = steps.ofJug() ? "jug" : "scale";
+            String step = steps.ofJug() ? studio.jugStep().toString() : studio.scaleStep().toString();
+            String finer = steps.ofJug() ? Kinds.VOLUME.ofSi(steps.finer(), "mL").toString()
+                    : Kinds.MASS.ofSi(steps.finer(), "g").toString();
+            boolean weigh = set.dipped() && steps.ofJug() && steps.evenConsistency() <= stock.vatConsistency();
+            String other = weigh ? "weigh the stock: " + Kinds.MASS.ofSi(set.wantedStock(), "kg") + " at most"
+                    : "thin the " + (steps.ofJug() ? "stock" : "vat") + " to " + percent(steps.evenConsistency())
+                            + ", where the steps come out even";
             warn("tool.step-too-coarse", of + "the step of the " + tool + ", " + step + ", makes the sheet "
-                    + percent(Math.abs(set.stepShift)) + (set.stepShift < 0 ? " light" : " heavy") + ". Measure to "
-                    + finer + ", or " + (set.dipped && set.jugStep
-                            && set.evenConsistency <= job.batches[piece.batch].vatConsistency ? "weigh the stock: "
-                                    + Kinds.MASS.ofSi(set.wantedStock, "kg") + " at most"
-                                    : "thin the " + (set.jugStep ? "stock" : "vat") + " to "
-                                            + percent(set.evenConsistency) + ", where the steps come out even")
-                    + ".", "piece", piece.name, "tool",
-                    tool, "step", step, "shift", set.stepShift, "finer", finer, "consistency", set.evenConsistency);
+                    + percent(Math.abs(steps.shift())) + (steps.shift() < 0 ? " light" : " heavy") + ". Measure to "
+                    + finer + ", or " + other + ".", "piece", name, "tool", tool, "step", step, "shift",
+                    steps.shift(), "finer", finer, "consistency", steps.evenConsistency());
         }
     }
 
     /** Says which forecasts have a band without an end, and what to time or measure. */
-    private void openBands(String of, String whose, String name, int from, int count) {
-        for (int at = from; at < from + count; at++) {
-            Kind<?> kind = Out.kind(job, at);
-            if (kind != null && (numbers.isOpenAbove(at) || numbers.isOpenBelow(at))) {
-                String words = Out.words(job, at);
-                note("forecast.open-band", of + "at one end of what is assumed, the " + words
-                        + " cannot be told; its band has no end " + (numbers.isOpenAbove(at)
-                        ? numbers.isOpenBelow(at) ? "on either side" : "above" : "below")
-                        + ". Measure it on a first sheet.", whose, name, "forecast", words);
-            }
+    private void openBand(String of, String whose, String name, Figure figure, int at) {
+        boolean above = numbers.bands().isOpenAbove(at);
+        boolean below = numbers.bands().isOpenBelow(at);
+        if (figure.kind() != null && (above || below)) {
+            note("forecast.open-band", of + "at one end of what is assumed, the " + figure.words()
+                    + " cannot be told; its band has no end " + (above ? below ? "on either side" : "above" : "below")
+                    + ". Measure it on a first sheet.", whose, name, "forecast", figure.words());
         }
     }
 
@@ -254,135 +269,140 @@ final class PlanNotices {
     }
 
     private void piece(int p) {
-        PieceJob piece = job.pieces[p];
-        PieceSettings set = settings.pieces[p];
-        int at = Out.piece(job, p);
+        PieceWork work = engine.piece(p);
+        FormingSheets.Setting sheet = settings.sheet(p);
         PiecePlan read = plan.pieces().get(p);
-        String of = "piece " + piece.name + ": ";
-        openBands(of, "piece", piece.name, at, Out.PIECE);
-        vat(piece, set, read, of);
-        if (read.forming().deckleToMake()) {
-            note(set.mould == Job.NONE ? "mould.none-large-enough" : "deckle.to-make", of + (set.mould == Job.NONE
-                    ? "no mould of the studio is large enough; a mould and deckle of " : "a deckle of ")
-                    + read.forming().opening() + " has to be made or adapted.", "piece", piece.name);
+        String name = read.name();
+        String of = "piece " + name + ": ";
+        for (PieceFigure figure : PieceFigure.values()) {
+            openBand(of, "piece", name, figure, numbers.bands().likely().place(figure, p));
         }
-        if (!job.hasPress) {
+        vat(p, read, of);
+        if (read.forming().deckleToMake()) {
+            note(sheet.mould() < 0 ? "mould.none-large-enough" : "deckle.to-make", of + (sheet.mould() < 0
+                    ? "no mould of the studio is large enough; a mould and deckle of " : "a deckle of ")
+                    + read.forming().opening() + " has to be made or adapted.", "piece", name);
+        }
+        if (!studio.press().isPresent()) {
             note("press.none",
                     of + "without a press its density is taken at the least pressure the model was made for ("
-                    + Units.fourDigits(job.likely[job.general.leastDensityPressure] / 1000)
+                    + Units.fourDigits(likely.of(work.finished().leastPressure()) / 1000)
                     + " kPa, at-model-limit); expect a bulkier sheet.",
-                    "piece", piece.name);
+                    "piece", name);
         }
-        if (set.pressLimited) {
+        Pressing.Setting press = settings.press(p);
+        if (press != null && press.limited()) {
             warn("press.limited", of + "the " + read.press().weakest().name() + " holds the press to "
-                    + read.press().force() + ", " + percent(job.likely[job.general.pressAllowed])
+                    + read.press().force() + ", " + percent(likely.of(work.pressing().allowed()))
                     + " of its rating; the sheet gets "
                     + read.press().pressure() + " instead of "
-                    + Units.fourDigits(job.likely[job.general.pressPressure] / 1000)
-                    + " kPa.", "piece", piece.name, "part", read.press().weakest().name());
+                    + Units.fourDigits(likely.of(work.pressing().wish()) / 1000)
+                    + " kPa.", "piece", name, "part", read.press().weakest().name());
         }
-        if (job.hasPress && set.pressure > limit("press.pressure-warning")) {
-            warn("press.high", of + Units.fourDigits(set.pressure / 1e6)
+        if (press != null && press.pressure() > limit("press.pressure-warning")) {
+            warn("press.high", of + Units.fourDigits(press.pressure() / 1e6)
                     + " MPa on the sheet is beyond what the model of solids"
-                    + " was made for.", "piece", piece.name);
+                    + " was made for.", "piece", name);
         }
-        if (job.hasFelts && !set.felted) {
-            warn("felts.too-small", of + read.postsStage().reason() + ".", "piece", piece.name, "sheet",
-                    PlanReading.sides(set.openingWidth, set.openingHeight), "felts",
-                    PlanReading.sides(job.feltWidth, job.feltLength));
+        String wet = PlanReading.sides(sheet.openingWidth(), sheet.openingHeight());
+        boolean felted = settings.posts(p) != null;
+        if (studio.felts().isPresent() && !felted) {
+            Felts felts = studio.felts().get();
+            warn("felts.too-small", of + read.postsStage().reason() + ".", "piece", name, "sheet", wet, "felts",
+                    PlanReading.sides(felts.width().si(), felts.length().si()));
         }
-        if (!set.covered) {
-            warn("press.platen-too-small", of + "the wet sheet of "
-                    + PlanReading.sides(set.openingWidth, set.openingHeight) + " is larger than the platen of "
-                    + PlanReading.sides(job.platenWidth, job.platenLength) + ": what lies outside it is not pressed."
-                    + " Lay stiff boards of the size of the sheet above and below the post, or press no sheet larger"
-                    + " than the platen.", "piece", piece.name, "sheet",
-                    PlanReading.sides(set.openingWidth, set.openingHeight), "platen",
-                    PlanReading.sides(job.platenWidth, job.platenLength));
+        if (press != null && !press.covered()) {
+            Press owned = studio.press().orElseThrow();
+            String platen = PlanReading.sides(owned.platenWidth().si(), owned.platenLength().si());
+            warn("press.platen-too-small", of + "the wet sheet of " + wet + " is larger than the platen of " + platen
+                    + ": what lies outside it is not pressed. Lay stiff boards of the size of the sheet above and below"
+                    + " the post, or press no sheet larger than the platen.", "piece", name, "sheet", wet, "platen",
+                    platen);
         }
-        if (job.hasPress && !set.felted) {
+        if (press != null && !felted) {
             note("felts.none", of + "a press without felts: the solids after pressing are those of a felted sheet.",
                     "piece",
-                    piece.name);
+                    name);
         }
-        double grammage = numbers.likely(at + Out.GRAMMAGE);
+        double grammage = numbers.likely(PieceFigure.GRAMMAGE, p);
         if (grammage < 0.020) {
             note("sheet.thin", of + "below 20 g/m² thickness is no longer in proportion to grammage.", "piece",
-                    piece.name);
+                    name);
         }
-        double density = numbers.likely(at + Out.DENSITY);
+        double density = numbers.likely(PieceFigure.DENSITY, p);
         if (density < 150 || density > 1200) {
             warn("sheet.density", of + "a density of " + Units.fourDigits(density)
                     + " kg/m³ is unusual for paper; check the"
-                    + " thickness, the unit and the recipe.", "piece", piece.name);
+                    + " thickness, the unit and the recipe.", "piece", name);
         }
         if (Double.isNaN(density)) {
             note("sheet.no-density",
                     of + "the density of one of its fibres has no default; weigh and measure one dry sheet."
-                    + (piece.envelopeFor == Job.NONE ? "" : " The envelope is laid out with "
-                            + Units.fourDigits(job.likely[job.general.standInDensity]) + " kg/m³."), "piece",
-                            piece.name);
+                    + (work.held() < 0 ? "" : " The envelope is laid out with "
+                            + Units.fourDigits(likely.of(work.finished().standIn())) + " kg/m³."), "piece",
+                            name);
         }
         if (!read.drainTimeStage().isDone()) {
-            note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", piece.name);
+            note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", name);
         }
-        if (numbers.isKnown(at + Out.POST_MASS) && numbers.likely(at + Out.POST_MASS) > LIFTING_LIMIT) {
-            warn("post.heavy", of + "a post weighs about " + Units.fourDigits(numbers.likely(at + Out.POST_MASS))
+        if (numbers.isKnown(PieceFigure.POST_MASS, p) && numbers.likely(PieceFigure.POST_MASS, p) > LIFTING_LIMIT) {
+            warn("post.heavy", of + "a post weighs about " + Units.fourDigits(numbers.likely(PieceFigure.POST_MASS, p))
                     + " kg, more than one person should lift (23 kg): two people, a trolley, or smaller posts.",
-                    "piece", piece.name);
+                    "piece", name);
         }
         if (read.dryingStage().code().equals("never-dries")) {
-            warn("drying.never", of + read.dryingStage().reason() + ".", "piece", piece.name);
+            warn("drying.never", of + read.dryingStage().reason() + ".", "piece", name);
         }
         if (read.envelopeStage().isDone()) {
-            envelope(piece, read, of);
+            envelope(read, of);
         }
         if (read.mailStage().isDone() && read.mail().verdict().service().isEmpty()) {
-            warn("mail.refused", of + read.mail().verdict() + ".", "piece", piece.name);
+            warn("mail.refused", of + read.mail().verdict() + ".", "piece", name);
         }
         read.mailStage().optional().ifPresent(mail -> mail.verdict().notices().forEach(notes::add));
-        if (read.piece().sample().isPresent() && numbers.isKnown(at + Out.CALIPER)) {
+        if (read.piece().sample().isPresent() && numbers.isKnown(PieceFigure.CALIPER, p)) {
             double wanted = read.piece().sample().get().thickness().si();
-            double differs = numbers.likely(at + Out.CALIPER) / wanted - 1;
+            double differs = numbers.likely(PieceFigure.CALIPER, p) / wanted - 1;
             if (Math.abs(differs) > 0.1) {
                 note("sample.thickness", of + "at the weight of the sample the sheet comes out "
                         + percent(Math.abs(differs))
                         + (differs > 0 ? " thicker" : " thinner")
                         + " than the sample; press or beat otherwise to match it.",
-                        "piece", piece.name, "differs", differs);
+                        "piece", name, "differs", differs);
             }
         }
-        if (!piece.deckleEdge && set.mould != Job.NONE) {
-            double lost = Math.max(set.width, set.height) - Math.max(numbers.low(at + Out.WIDTH),
-                    numbers.low(at + Out.HEIGHT));
+        if (!work.deckleEdge() && sheet.mould() >= 0) {
+            double lost = Math.max(settings.size(p).width(), settings.size(p).height()) - Math.max(numbers.low(PieceFigure.WIDTH, p),
+                    numbers.low(PieceFigure.HEIGHT, p));
             if (lost > 0.001) {
                 note("sheet.may-be-short", of + "if it shrinks more than likely, the sheet comes out up to "
                         + Units.fourDigits(lost * 1000) + " mm too short for its trim. Measure one dry sheet first.",
                         "piece",
-                        piece.name);
+                        name);
             }
         }
     }
 
-    private void envelope(PieceJob piece, PiecePlan read, String of) {
+    private void envelope(PiecePlan read, String of) {
+        String name = read.name();
         PiecePlan.EnvelopePlan envelope = read.envelope();
         if (envelope.playAlong().likely().si() < 0 || envelope.playAcross().likely().si() < 0) {
             warn("envelope.too-small", of + "what goes in is larger than the inside (play "
                     + envelope.playAlong().likely() + " × "
-                    + envelope.playAcross().likely() + ").", "piece", piece.name);
+                    + envelope.playAcross().likely() + ").", "piece", name);
         } else if (envelope.sharePairsFit().si() < 0.99) {
             warn("envelope.tight", of + "with the usual spread of hand-made sizes only " + envelope.sharePairsFit()
-                    + " of random pairs fit; give it more clearance.", "piece", piece.name);
+                    + " of random pairs fit; give it more clearance.", "piece", name);
         }
         if (envelope.seam().si() < 0.005) {
             warn("envelope.seam", of + "the flaps overlap by " + envelope.seam()
                     + " only; the square has to be larger.", "piece",
-                    piece.name);
+                    name);
         }
     }
 
     private void room() {
-        double rh = job.roomHumidity;
+        double rh = engine.workshop().roomHumidity();
         if (rh >= limit("room.mould-stop")) {
             warn("room.mould",
                     "room: at " + percent(rh) + " relative humidity mould grows within days; dry the air before sheets"

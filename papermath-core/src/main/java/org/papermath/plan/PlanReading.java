@@ -2,20 +2,36 @@ package org.papermath.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.drying.Dryer;
-import org.papermath.evidence.Estimate;
+import org.papermath.engine.Accounts;
+import org.papermath.engine.BatchFigure;
+import org.papermath.engine.CuttingAndFolding;
+import org.papermath.engine.DryingSheets;
+import org.papermath.engine.Engine;
+import org.papermath.engine.FillingVat;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.MakingEnvelopes;
+import org.papermath.engine.PieceFigure;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.Posts;
+import org.papermath.engine.PreparingStock;
+import org.papermath.engine.Pressing;
+import org.papermath.engine.Settings;
+import org.papermath.engine.SizingSheets;
+import org.papermath.engine.Values;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.mould.Opening;
@@ -24,10 +40,7 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
-import org.papermath.plan.Job.BatchJob;
-import org.papermath.plan.Job.PieceJob;
-import org.papermath.plan.Settings.BatchSettings;
-import org.papermath.plan.Settings.PieceSettings;
+import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
@@ -43,25 +56,28 @@ final class PlanReading {
 
     private final Order order;
     private final Studio studio;
-    private final Job job;
+    private final Engine engine;
+    private final Values likely;
     private final Settings settings;
-    private final Numbers numbers;
-    private final Ledger ledger;
+    private final Estimates numbers;
+    private final Accounts accounts;
     private final List<BatchPlan> batches = new ArrayList<>();
     private final List<PiecePlan> pieces = new ArrayList<>();
 
-    PlanReading(Order order, Studio studio, Job job, Settings settings, Numbers numbers, Ledger ledger) {
+    PlanReading(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers, Accounts accounts) {
         this.order = order;
         this.studio = studio;
-        this.job = job;
+        this.engine = engine;
+        this.likely = engine.likely();
         this.settings = settings;
         this.numbers = numbers;
-        this.ledger = ledger;
-        for (int b = 0; b < job.batches.length; b++) {
-            batches.add(batch(b));
+        this.accounts = accounts;
+        List<Recipe> recipes = Engine.usedRecipes(order);
+        for (int b = 0; b < engine.batches(); b++) {
+            batches.add(batch(b, recipes.get(b)));
         }
-        for (int p = 0; p < job.pieces.length; p++) {
-            pieces.add(piece(p));
+        for (int p = 0; p < engine.pieces(); p++) {
+            pieces.add(piece(p, order.pieces().get(p)));
         }
     }
 
@@ -74,67 +90,62 @@ final class PlanReading {
     }
 
     private Amount<Volume> litresOfWater(double mass) {
-        return Kinds.VOLUME.ofSi(mass / job.waterDensity, "L");
+        return Kinds.VOLUME.ofSi(mass / engine.workshop().waterDensity(), "L");
     }
 
     // ------------------------------------------------------------------------------------------------ batches
 
-    private BatchPlan batch(int b) {
-        BatchJob batch = job.batches[b];
-        BatchSettings set = settings.batches[b];
-        Recipe recipe = order.recipes().stream().filter(r -> r.name().equals(batch.name)).findFirst().orElseThrow();
-        int at = Out.batch(b);
-
+    private BatchPlan batch(int b, Recipe recipe) {
+        PreparingStock stage = engine.stock(b);
+        PreparingStock.Setting set = settings.stock(b);
         List<Fibre> fibres = recipe.furnish().fibres();
         List<BatchPlan.FibreLine> lines = new ArrayList<>();
         double asBought = 0;
         for (int f = 0; f < fibres.size(); f++) {
-            asBought += set.asBought[f];
-            lines.add(new BatchPlan.FibreLine(fibres.get(f), grams(batch.fibres[f].share * set.ovenDry),
-                    grams(set.fromHand[f]),
-                    grams(set.asBought[f])));
+            asBought += set.asBought()[f];
+            lines.add(new BatchPlan.FibreLine(fibres.get(f), grams(stage.share(f) * set.ovenDry()),
+                    grams(set.fromHand()[f]), grams(set.asBought()[f])));
         }
         Stage<BatchPlan.Beating> beating;
         if (studio.beater().isEmpty()) {
-            beating = Stage.notDone("no-beater", batch.beating > 0
+            beating = Stage.notDone("no-beater", recipe.beating().si() > 0
                     ? "the studio has no beater: get the stuff beaten as the recipe says, or beat it by hand"
                     : "the studio has no beater, and the recipe wants none");
         } else {
-            beating = Stage.done(new BatchPlan.Beating(studio.beater().get(), set.loads, grams(set.loadOvenDry),
-                    java.util.Arrays.stream(set.asBought).mapToObj(mass -> grams(mass / set.loads)).toList(),
-                    Kinds.VOLUME.ofSi(set.loadWater, "L"), Kinds.CONSISTENCY.ofSi(batch.beaterConsistency, "%"),
+            beating = Stage.done(new BatchPlan.Beating(studio.beater().get(), set.loads(), grams(set.loadOvenDry()),
+                    Arrays.stream(set.asBought()).mapToObj(mass -> grams(mass / set.loads())).toList(),
+                    Kinds.VOLUME.ofSi(set.loadWater(), "L"), Kinds.CONSISTENCY.ofSi(stage.beaterConsistency(), "%"),
                     recipe.beating()));
         }
         List<BatchPlan.AdditiveToWeigh> additives = new ArrayList<>();
         for (int a = 0; a < recipe.additives().size(); a++) {
             AdditiveDose dose = recipe.additives().get(a);
-            additives.add(new BatchPlan.AdditiveToWeigh(dose.additive(), dose.dose(), grams(set.product[a]),
-                    grams(set.product[a] * set.loads), Kinds.TIME.of(5, "min")));
+            additives.add(new BatchPlan.AdditiveToWeigh(dose.additive(), dose.dose(), grams(set.product()[a]),
+                    grams(set.product()[a] * set.loads()), Kinds.TIME.of(5, "min")));
         }
-        double dilution = set.stock / set.loads - set.loadOvenDry / batch.beaterConsistency;
-        BatchPlan.Stock stock = new BatchPlan.Stock(Kinds.MASS.ofSi(set.stock, "kg"),
-                Kinds.VOLUME.ofSi(set.stock / set.stockDensity, "L"),
-                Kinds.CONSISTENCY.ofSi(batch.stockConsistency, "%"),
-                dilution > 1e-3 * set.stock ? Optional.of(litresOfWater(dilution)) : Optional.empty(),
-                numbers.estimate(Kinds.CONSISTENCY, at + Out.STOCK_CONSISTENCY, "%"));
+        double dilution = set.stock() / set.loads() - set.loadOvenDry() / stage.beaterConsistency();
+        BatchPlan.Stock stock = new BatchPlan.Stock(Kinds.MASS.ofSi(set.stock(), "kg"),
+                Kinds.VOLUME.ofSi(set.stock() / set.stockDensity(), "L"),
+                Kinds.CONSISTENCY.ofSi(stage.stockConsistency(), "%"),
+                dilution > 1e-3 * set.stock() ? Optional.of(litresOfWater(dilution)) : Optional.empty(),
+                numbers.of(Kinds.CONSISTENCY, BatchFigure.STOCK_CONSISTENCY, b));
         List<Balance> balances = new ArrayList<>();
-        balances.add(Balance.of("fibre", ledger.fibre[b]));
-        balances.add(Balance.of("water", ledger.water[b]));
+        balances.add(Balance.of("fibre", accounts.fibre(b)));
+        balances.add(Balance.of("water", accounts.water(b)));
         for (int a = 0; a < recipe.additives().size(); a++) {
-            balances.add(Balance.of(recipe.additives().get(a).additive().name(), ledger.additives[b][a]));
+            balances.add(Balance.of(recipe.additives().get(a).additive().name(), accounts.additive(b, a)));
         }
         return new BatchPlan(recipe,
-                new BatchPlan.FibreToWeigh(grams(set.ovenDry), grams(asBought), List.copyOf(lines)),
-                new BatchPlan.Soak(Kinds.VOLUME.ofSi(set.soakWater, "L"),
-                Kinds.TIME.ofSi(job.likely[job.general.soakTime], "h")),
+                new BatchPlan.FibreToWeigh(grams(set.ovenDry()), grams(asBought), List.copyOf(lines)),
+                new BatchPlan.Soak(Kinds.VOLUME.ofSi(set.soakWater(), "L"), Kinds.TIME.ofSi(set.soakTime(), "h")),
                 beating, List.copyOf(additives), stock,
-                numbers.estimate(Kinds.SCHOPPER_RIEGLER, at + Out.DRAINABILITY, "SR"),
-                numbers.estimate(Kinds.WATER_RETENTION, at + Out.WATER_RETENTION, "g/g"),
-                numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.FREE_SHRINKAGE, "%"),
-                numbers.estimate(Kinds.MASS, at + Out.VAT_FIBRE, "g"),
-                numbers.surplus(Kinds.MASS, at + Out.STOCK_LEFT, "kg"), shortage(b),
-                numbers.estimate(Kinds.MASS, at + Out.WHITE_WATER, "g"),
-                numbers.estimate(Kinds.TIME, at + Out.BATCH_HOURS, "h"),
+                numbers.of(Kinds.SCHOPPER_RIEGLER, BatchFigure.DRAINABILITY, b),
+                numbers.of(Kinds.WATER_RETENTION, BatchFigure.WATER_RETENTION, b),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, BatchFigure.FREE_SHRINKAGE, b),
+                numbers.of(Kinds.MASS, BatchFigure.VAT_FIBRE, b),
+                numbers.stockLeft(b), shortage(b),
+                numbers.of(Kinds.MASS, BatchFigure.WHITE_WATER, b),
+                numbers.of(Kinds.TIME, BatchFigure.HOURS, b),
                 List.copyOf(balances));
     }
 
@@ -143,22 +154,21 @@ final class PlanReading {
      * end is only a little thinner than its tolerance allows.
      */
     private Optional<BatchPlan.Shortage> shortage(int b) {
-        int at = Out.batch(b);
-        double left = numbers.likely(at + Out.STOCK_LEFT);
-        double deviation = (left - numbers.low(at + Out.STOCK_LEFT)) / NINE_IN_TEN;
+        double left = numbers.likely(BatchFigure.STOCK_LEFT, b);
+        double low = numbers.low(BatchFigure.STOCK_LEFT, b);
+        double deviation = (left - low) / NINE_IN_TEN;
         if (!(deviation > 0)) {
             return Optional.empty();
         }
-        double unseen = job.likely[job.general.vatTolerance] * numbers.likely(at + Out.VAT_FIBRE)
-                / numbers.likely(at + Out.STOCK_CONSISTENCY);
+        double unseen = likely.of(engine.vat(b).tolerance()) * numbers.likely(BatchFigure.VAT_FIBRE, b)
+                / numbers.likely(BatchFigure.STOCK_CONSISTENCY, b);
         double chance = NormalDistribution.of(left + unseen, deviation).cumulativeProbability(0);
         return chance < studio.assumptions().si("stock.shortage-told", Scope.GENERAL) ? Optional.empty()
-                : Optional.of(new BatchPlan.Shortage(Kinds.SHARE.ofSi(chance, "%"),
-                        Kinds.MASS.ofSi(-numbers.low(at + Out.STOCK_LEFT), "kg")));
+                : Optional.of(new BatchPlan.Shortage(Kinds.SHARE.ofSi(chance, "%"), Kinds.MASS.ofSi(-low, "kg")));
     }
 
-    private <T> Stage<T> known(int at, String code, String reason, java.util.function.Supplier<T> value) {
-        return numbers.isKnown(at) ? Stage.done(value.get()) : Stage.notDone(code, reason);
+    private <T> Stage<T> known(PieceFigure figure, int p, String code, String reason, Supplier<T> value) {
+        return numbers.isKnown(figure, p) ? Stage.done(value.get()) : Stage.notDone(code, reason);
     }
 
     private static Amount<Mass> grams(double si) {
@@ -177,174 +187,172 @@ final class PlanReading {
 
     // ------------------------------------------------------------------------------------------------ pieces
 
-    private PiecePlan piece(int p) {
-        PieceJob piece = job.pieces[p];
-        PieceSettings set = settings.pieces[p];
-        BatchJob batch = job.batches[piece.batch];
-        BatchSettings batchSet = settings.batches[piece.batch];
-        Piece ordered = order.pieces().get(p);
-        int at = Out.piece(job, p);
-
-        PiecePlan.Counts counts = new PiecePlan.Counts(piece.ordered, piece.wanted, set.up, set.sheets, piece.trials,
-                numbers.estimate(Kinds.NUMBER, at + Out.GOOD, "1"));
+    private PiecePlan piece(int p, Piece ordered) {
+        PieceWork work = engine.piece(p);
+        FormingSheets.Setting sheet = settings.sheet(p);
+        FillingVat.Setting vat = settings.vat(p);
+        PiecePlan.Counts counts = new PiecePlan.Counts(work.ordered(), work.wanted(), sheet.perSheet(),
+                sheet.sheets(), work.trials(), numbers.of(Kinds.NUMBER, PieceFigure.GOOD, p));
         PiecePlan.Forming forming = new PiecePlan.Forming(
-                set.mould == Job.NONE ? Optional.empty() : Optional.of(studio.moulds().get(set.mould)),
-                piece.deckleEdge && !set.ownDeckle || set.mould == Job.NONE,
-                new Opening(mm(set.openingWidth), mm(set.openingHeight)), set.up,
-                set.turned, grams(set.fibre), grams(set.solids));
+                sheet.mould() < 0 ? Optional.empty() : Optional.of(studio.moulds().get(sheet.mould())),
+                work.deckleEdge() && !sheet.ownDeckle() || sheet.mould() < 0,
+                new Opening(mm(sheet.openingWidth()), mm(sheet.openingHeight())), sheet.perSheet(), sheet.turned(),
+                grams(sheet.fibre()), grams(sheet.solids()));
+        double density = settings.stock(work.batch()).stockDensity();
+        return new PiecePlan(ordered, ordered.recipe(), counts, forming, vat(p, vat, sheet, density),
+                vat.dipped() ? Stage.notDone("has-vat", "the sheets are dipped from the vat")
+                        : Stage.done(new PiecePlan.Pour(Kinds.VOLUME.ofSi(vat.lift() / density, "L"))),
+                known(PieceFigure.DRAIN, p, "drain-time-by-stopwatch",
+                        "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
+                        () -> numbers.of(Kinds.TIME, PieceFigure.DRAIN, p)),
+                numbers.of(Kinds.LENGTH, PieceFigure.MAT, p), numbers.of(Kinds.MASS, PieceFigure.COUCHED, p),
+                posts(p, sheet), pressing(p), numbers.of(Kinds.SOLIDS, PieceFigure.SOLIDS, p), drying(p, work),
+                sizing(p), finished(p, ordered), envelope(p, ordered), mail(p, ordered),
+                numbers.of(Kinds.TIME, PieceFigure.HOURS, p));
+    }
 
-        Stage<PiecePlan.VatPlan> vat;
-        Stage<PiecePlan.Pour> pour;
-        if (set.dipped) {
-            double density = batchSet.stockDensity;
-            List<PiecePlan.Recharge> recharges = new ArrayList<>();
-            for (int e = 0; e < set.rechargeStock.length; e++) {
-                recharges.add(new PiecePlan.Recharge((e + 1) * set.every,
-                        Kinds.VOLUME.ofSi(set.rechargeStock[e] / density, "L"), litresOfWater(set.rechargeWater[e]),
-                        litresOfWater(set.rechargeBail[e])));
-            }
-            vat = Stage.done(new PiecePlan.VatPlan(Kinds.CONSISTENCY.ofSi(batch.vatConsistency, "%"),
-                    Kinds.VOLUME.ofSi(set.startStock / density, "L"), litresOfWater(set.startWater),
-                    litresOfWater(set.startBail), Kinds.MASS.ofSi(set.lift, "kg"), set.every, List.copyOf(recharges),
-                    Kinds.NUMBER.ofSi(numbers.likely(at + Out.LIGHTEST), "%"),
-                    Kinds.NUMBER.ofSi(numbers.likely(at + Out.HEAVIEST), "%")));
-            pour = Stage.notDone("has-vat", "the sheets are dipped from the vat");
-        } else {
-            vat = !job.hasVat ? Stage.notDone("no-vat", "the studio has no vat: each sheet is poured")
-                    : set.tooWide ? Stage.notDone("vat-too-narrow", "a mould with a sheet of "
-                            + sides(set.openingWidth, set.openingHeight) + " does not go into the vat of "
-                            + sides(job.vatWidth, job.vatLength) + ": each sheet is poured. The largest sheet it"
-                            + " takes is " + sides(job.vatWidth, job.vatLength) + ", less the rails of the mould")
-                    : Stage.notDone("vat-too-small", "one lift takes "
-                            + Kinds.VOLUME.ofSi(set.wantedLift / batchSet.stockDensity, "L") + " of stock, the vat holds "
-                            + studio.vat().orElseThrow().workingVolume() + ": each sheet is poured. A vat of at least "
-                            + Kinds.VOLUME.ofSi(set.leastVatVolume, "L") + " keeps the sheets even");
-            pour = Stage.done(new PiecePlan.Pour(Kinds.VOLUME.ofSi(set.lift / batchSet.stockDensity, "L")));
+    private Stage<PiecePlan.VatPlan> vat(int p, FillingVat.Setting set, FormingSheets.Setting sheet, double density) {
+        if (studio.vat().isEmpty()) {
+            return Stage.notDone("no-vat", "the studio has no vat: each sheet is poured");
         }
-        return new PiecePlan(ordered, batch.name, counts, forming, vat, pour, drainTime(at),
-                numbers.estimate(Kinds.LENGTH, at + Out.MAT, "mm"), numbers.estimate(Kinds.MASS, at + Out.COUCHED, "g"),
-                posts(set, at), pressing(set), numbers.estimate(Kinds.SOLIDS, at + Out.SOLIDS, "%"),
-                drying(ordered, set, at),
-                sizing(batch, set, at), finished(ordered, set, at), envelope(piece, set, ordered, at),
-                mail(piece, set, ordered, at),
-                numbers.estimate(Kinds.TIME, at + Out.HOURS, "h"));
+        if (set.tooWide()) {
+            String vat = sides(engine.workshop().vatWidth(), engine.workshop().vatLength());
+            return Stage.notDone("vat-too-narrow", "a mould with a sheet of "
+                    + sides(sheet.openingWidth(), sheet.openingHeight()) + " does not go into the vat of " + vat
+                    + ": each sheet is poured. The largest sheet it takes is " + vat
+                    + ", less the rails of the mould");
+        }
+        if (!set.dipped()) {
+            return Stage.notDone("vat-too-small", "one lift takes " + Kinds.VOLUME.ofSi(set.wantedLift() / density, "L")
+                    + " of stock, the vat holds " + studio.vat().get().workingVolume()
+                    + ": each sheet is poured. A vat of at least " + Kinds.VOLUME.ofSi(set.leastVatVolume(), "L")
+                    + " keeps the sheets even");
+        }
+        List<PiecePlan.Recharge> recharges = new ArrayList<>();
+        for (FillingVat.Charge one : set.recharges()) {
+            recharges.add(new PiecePlan.Recharge((recharges.size() + 1) * set.every(),
+                    Kinds.VOLUME.ofSi(one.stock() / density, "L"), litresOfWater(one.water()),
+                    litresOfWater(one.bail())));
+        }
+        int batch = engine.piece(p).batch();
+        return Stage.done(new PiecePlan.VatPlan(Kinds.CONSISTENCY.ofSi(engine.stock(batch).vatConsistency(), "%"),
+                Kinds.VOLUME.ofSi(set.start().stock() / density, "L"), litresOfWater(set.start().water()),
+                litresOfWater(set.start().bail()), Kinds.MASS.ofSi(set.lift(), "kg"), set.every(),
+                List.copyOf(recharges),
+                Kinds.NUMBER.ofSi(numbers.likely(PieceFigure.LIGHTEST, p), "%"),
+                Kinds.NUMBER.ofSi(numbers.likely(PieceFigure.HEAVIEST, p), "%")));
     }
 
-    private Stage<Estimate<Time>> drainTime(int at) {
-        return known(at + Out.DRAIN, "drain-time-by-stopwatch",
-                "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
-                () -> numbers.estimate(Kinds.TIME, at + Out.DRAIN, "s"));
-    }
-
-    private Stage<PiecePlan.Posts> posts(PieceSettings set, int at) {
-        if (!job.hasFelts) {
+    private Stage<PiecePlan.Posts> posts(int p, FormingSheets.Setting sheet) {
+        if (studio.felts().isEmpty()) {
             return Stage.notDone("no-felts", "the studio has no felts: couch on cloths or boards as you do");
         }
-        if (!set.felted) {
-            return Stage.notDone("felts-too-small", "the wet sheet of " + sides(set.openingWidth, set.openingHeight)
-                    + " is larger than the felts of " + sides(job.feltWidth, job.feltLength)
+        Posts.Setting set = settings.posts(p);
+        if (set == null) {
+            Felts felts = studio.felts().get();
+            return Stage.notDone("felts-too-small", "the wet sheet of "
+                    + sides(sheet.openingWidth(), sheet.openingHeight()) + " is larger than the felts of "
+                    + sides(felts.width().si(), felts.length().si())
                     + ", which take no sheet larger than they are: couch on larger cloths, or use a smaller mould");
         }
-        return Stage.done(new PiecePlan.Posts(set.sheetsInPost, set.posts, set.sheetsInPost + 1,
-                numbers.estimate(Kinds.MASS, at + Out.POST_MASS, "kg"),
-                numbers.estimate(Kinds.LENGTH, at + Out.POST_HEIGHT, "mm")));
+        return Stage.done(new PiecePlan.Posts(set.sheets(), set.posts(), set.sheets() + 1,
+                numbers.of(Kinds.MASS, PieceFigure.POST_MASS, p),
+                numbers.of(Kinds.LENGTH, PieceFigure.POST_HEIGHT, p)));
     }
 
-    private Stage<PiecePlan.Pressing> pressing(PieceSettings set) {
-        if (studio.press().isEmpty()) {
+    private Stage<PiecePlan.Pressing> pressing(int p) {
+        Pressing.Setting set = settings.press(p);
+        if (studio.press().isEmpty() || set == null) {
             return Stage.notDone("no-press",
                     "the studio has no press: let the sheets drain, or press them between blotters");
         }
         Press press = studio.press().get();
-        return Stage.done(new PiecePlan.Pressing(press, Kinds.FORCE.ofSi(set.force, "kN"),
-                Kinds.SHEET_PRESSURE.ofSi(set.pressure, "kPa"), Kinds.TIME.ofSi(set.pressTime, "min"),
-                press.weakestPart(),
-                set.pressLimited));
+        return Stage.done(new PiecePlan.Pressing(press, Kinds.FORCE.ofSi(set.force(), "kN"),
+                Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"), Kinds.TIME.ofSi(set.time(), "min"),
+                press.weakestPart(), set.limited()));
     }
 
-    private Optional<Dryer> dryer(Piece piece) {
-        return piece.dryer().flatMap(name -> studio.dryers().stream().filter(dryer -> dryer.name().equals(name))
-                .findFirst())
-                .or(() -> studio.dryers().stream().findFirst());
-    }
-
-    private Stage<PiecePlan.Drying> drying(Piece piece, PieceSettings set, int at) {
-        Optional<Dryer> dryer = dryer(piece);
-        if (dryer.isEmpty()) {
+    private Stage<PiecePlan.Drying> drying(int p, PieceWork work) {
+        Dryer dryer = work.drying().dryer();
+        if (dryer == null) {
             return Stage.notDone("no-dryer", "the studio has no dryer: say how the sheets dry");
         }
-        if (!numbers.isKnown(at + Out.DRYING)) {
+        if (!numbers.isKnown(PieceFigure.DRYING, p)) {
             return Stage.notDone("never-dries", "in the air of this room (" + studio.room()
-                    + ") the sheets never dry: bring in"
-                    + " drier air, or warm it");
+                    + ") the sheets never dry: bring in drier air, or warm it");
         }
-        return Stage.done(new PiecePlan.Drying(dryer.get(), set.dryerLoads, set.blotterChanges,
-                numbers.estimate(Kinds.TIME, at + Out.DRYING, "h"),
-                numbers.estimate(Kinds.MASS, at + Out.EVAPORATED, "kg")));
+        DryingSheets.Setting set = settings.drying(p);
+        return Stage.done(new PiecePlan.Drying(dryer, set.loads(), set.blotterChanges(),
+                numbers.of(Kinds.TIME, PieceFigure.DRYING, p), numbers.of(Kinds.MASS, PieceFigure.EVAPORATED, p)));
     }
 
-    private Stage<PiecePlan.Sizing> sizing(BatchJob batch, PieceSettings set, int at) {
-        if (Double.isNaN(batch.sizeBath)) {
+    private Stage<PiecePlan.Sizing> sizing(int p) {
+        if (!engine.piece(p).sizing().isDone()) {
             return Stage.notDone("no-size", "the recipe has no size bath");
         }
-        return Stage.done(new PiecePlan.Sizing(Kinds.VOLUME.ofSi(set.sizeBath, "L"), grams(set.drySize),
-                litresOfWater(set.sizeTaken), numbers.estimate(Kinds.NUMBER, at + Out.SIZE, "%"),
-                known(at + Out.DRYING_AGAIN, "no-drying", "how the sheets dry is not known",
-                        () -> numbers.estimate(Kinds.TIME, at + Out.DRYING_AGAIN, "h"))));
+        SizingSheets.Setting set = settings.sizing(p);
+        return Stage.done(new PiecePlan.Sizing(Kinds.VOLUME.ofSi(set == null ? 0 : set.bath(), "L"),
+                grams(set == null ? 0 : set.drySize()), litresOfWater(set == null ? 0 : set.taken()),
+                numbers.of(Kinds.NUMBER, PieceFigure.SIZE, p),
+                known(PieceFigure.DRYING_AGAIN, p, "no-drying", "how the sheets dry is not known",
+                        () -> numbers.of(Kinds.TIME, PieceFigure.DRYING_AGAIN, p))));
     }
 
-    private PiecePlan.Finished finished(Piece piece, PieceSettings set, int at) {
+    private PiecePlan.Finished finished(int p, Piece piece) {
         double scatter = studio.assumptions().find("sheet.scatter-grammage", Scope.of(piece.name(), piece.recipe()))
                 .map(found -> found.likelySi()).orElse(0.0);
         String noDensity = "there is no default for the density of one of the fibres: weigh and measure one dry sheet";
-        return new PiecePlan.Finished(numbers.estimate(Kinds.LENGTH, at + Out.WIDTH, "mm"),
-                numbers.estimate(Kinds.LENGTH, at + Out.HEIGHT, "mm"), mm(set.foldedWidth), mm(set.foldedHeight),
-                numbers.estimate(Kinds.GRAMMAGE, at + Out.GRAMMAGE, "g/m2").withScatter(scatter),
-                known(at + Out.CALIPER, "no-density", noDensity,
-                () -> numbers.estimate(Kinds.LENGTH, at + Out.CALIPER, "um")),
-                numbers.estimate(Kinds.MASS, at + Out.MASS, "g").withScatter(scatter),
-                known(at + Out.PILE, "no-density", noDensity,
-                () -> numbers.estimate(Kinds.LENGTH, at + Out.PILE, "mm")),
-                numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.SHRINK_ALONG, "%"),
-                numbers.estimate(Kinds.LINEAR_SHRINKAGE, at + Out.SHRINK_ACROSS, "%"),
-                Kinds.NUMBER.ofSi(numbers.likely(at + Out.LOAD), "%"));
+        CuttingAndFolding.Setting size = settings.size(p);
+        return new PiecePlan.Finished(numbers.of(Kinds.LENGTH, PieceFigure.WIDTH, p),
+                numbers.of(Kinds.LENGTH, PieceFigure.HEIGHT, p), mm(size.foldedWidth()), mm(size.foldedHeight()),
+                numbers.of(Kinds.GRAMMAGE, PieceFigure.GRAMMAGE, p).withScatter(scatter),
+                known(PieceFigure.CALIPER, p, "no-density", noDensity,
+                        () -> numbers.of(Kinds.LENGTH, PieceFigure.CALIPER, p)),
+                numbers.of(Kinds.MASS, PieceFigure.MASS, p).withScatter(scatter),
+                known(PieceFigure.PILE, p, "no-density", noDensity,
+                        () -> numbers.of(Kinds.LENGTH, PieceFigure.PILE, p)),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ALONG, p),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ACROSS, p),
+                Kinds.NUMBER.ofSi(numbers.likely(PieceFigure.LOAD, p), "%"));
     }
 
-    private Stage<PiecePlan.EnvelopePlan> envelope(PieceJob piece, PieceSettings set, Piece ordered, int at) {
-        if (piece.envelopeFor == Job.NONE) {
+    private Stage<PiecePlan.EnvelopePlan> envelope(int p, Piece ordered) {
+        MakingEnvelopes.Setting set = settings.envelope(p);
+        if (set == null) {
             return Stage.notDone("no-envelope", "the piece is no envelope");
         }
-        if (!numbers.isKnown(at + Out.CLEAR_WIDTH)) {
+        if (!numbers.isKnown(PieceFigure.CLEAR_WIDTH, p)) {
             return Stage.notDone("no-density", "the thickness of the piece that goes in is not known");
         }
         double spread = studio.assumptions().si("sheet.scatter-size", Scope.of(ordered.name(), ordered.recipe()));
         double deviation = spread / NINE_IN_TEN;
         NormalDistribution play = NormalDistribution.of(0, deviation * Math.sqrt(2));
-        double fits = play.cumulativeProbability(numbers.likely(at + Out.CLEAR_WIDTH))
-                * play.cumulativeProbability(numbers.likely(at + Out.CLEAR_HEIGHT));
-        return Stage.done(new PiecePlan.EnvelopePlan(ordered.style().orElseThrow(), mm(set.width), mm(set.height),
-                mm(set.envelopeInsideWidth), mm(set.envelopeInsideHeight), mm(set.envelopeOutsideWidth),
-                mm(set.envelopeOutsideHeight), Numbers.signed(Kinds.LENGTH, set.envelopeSeam, "mm"),
-                numbers.signedEstimate(Kinds.LENGTH, at + Out.CLEAR_WIDTH, "mm"),
-                numbers.signedEstimate(Kinds.LENGTH, at + Out.CLEAR_HEIGHT, "mm"), Kinds.NUMBER.ofSi(fits, "%")));
+        double fits = play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_WIDTH, p))
+                * play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_HEIGHT, p));
+        return Stage.done(new PiecePlan.EnvelopePlan(ordered.style().orElseThrow(), mm(set.blankWidth()),
+                mm(set.blankHeight()), mm(set.insideWidth()), mm(set.insideHeight()), mm(set.outsideWidth()),
+                mm(set.outsideHeight()), Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
+                numbers.play(PieceFigure.CLEAR_WIDTH, p), numbers.play(PieceFigure.CLEAR_HEIGHT, p),
+                Kinds.NUMBER.ofSi(fits, "%")));
     }
 
-    private Stage<PiecePlan.Mailed> mail(PieceJob piece, PieceSettings set, Piece ordered, int at) {
+    private Stage<PiecePlan.Mailed> mail(int p, Piece ordered) {
         if (ordered.mail().isEmpty()) {
             return Stage.notDone("not-mailed", "the piece is not mailed");
         }
-        if (!numbers.isKnown(at + Out.MAIL_THICKNESS)) {
+        if (!numbers.isKnown(PieceFigure.MAIL_THICKNESS, p)) {
             return Stage.notDone("no-density", "the thickness of what is mailed is not known");
         }
-        boolean envelope = piece.envelopeFor != Job.NONE;
-        double w = envelope ? set.envelopeOutsideWidth : set.foldedWidth;
-        double h = envelope ? set.envelopeOutsideHeight : set.foldedHeight;
+        MakingEnvelopes.Setting envelope = settings.envelope(p);
+        double width = envelope == null ? settings.size(p).foldedWidth() : envelope.outsideWidth();
+        double height = envelope == null ? settings.size(p).foldedHeight() : envelope.outsideHeight();
         MailLimits limits = MailLimits.of(ordered.mail().get());
-        MailLimits.Verdict verdict = limits.check(mm(w), mm(h), mm(numbers.likely(at + Out.MAIL_THICKNESS)),
-                grams(numbers.likely(at + Out.MAIL_MASS)), order.due().orElse(LocalDate.EPOCH));
+        MailLimits.Verdict verdict = limits.check(mm(width), mm(height),
+                mm(numbers.likely(PieceFigure.MAIL_THICKNESS, p)), grams(numbers.likely(PieceFigure.MAIL_MASS, p)),
+                order.due().orElse(LocalDate.EPOCH));
         return Stage.done(new PiecePlan.Mailed(ordered.mail().get(),
-                numbers.estimate(Kinds.MASS, at + Out.MAIL_MASS, "g"),
-                numbers.estimate(Kinds.LENGTH, at + Out.MAIL_THICKNESS, "mm"), verdict));
+                numbers.of(Kinds.MASS, PieceFigure.MAIL_MASS, p),
+                numbers.of(Kinds.LENGTH, PieceFigure.MAIL_THICKNESS, p), verdict));
     }
 
     // ------------------------------------------------------------------------------------------------ the whole
@@ -399,7 +407,7 @@ final class PlanReading {
         List<String> names = new ArrayList<>();
         List<Integer> days = new ArrayList<>();
         step(names, days, "order fibre and have it", days("schedule.delivery"));
-        step(names, days, "soak", (int) Math.max(1, Rounding.ceil(job.likely[job.general.soakTime] / 86400)));
+        step(names, days, "soak", (int) Math.max(1, Rounding.ceil(batches.get(0).soak().time().si() / 86400)));
         step(names, days, "beat and dose", wholeDays(beat, day));
         step(names, days, "form, press, sort and finish", wholeDays(work, day));
         if (dries) {
@@ -428,11 +436,11 @@ final class PlanReading {
 
     List<Caution> cautions() {
         Set<Caution> set = EnumSet.of(Caution.WET_ELECTRICITY, Caution.LIFTING, Caution.MOULD, Caution.DRAIN);
-        if (job.hasBeater) {
+        if (studio.beater().isPresent()) {
             set.add(Caution.BEATER_ROLL);
             set.add(Caution.NOISE);
         }
-        if (job.hasPress) {
+        if (studio.press().isPresent()) {
             set.add(Caution.PRESS);
         }
         for (BatchPlan batch : batches) {

@@ -420,6 +420,8 @@ final class GuardCases {
         cases.put("narrow-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                 Studio.of("narrow").mould(Mould.of("folio", mm(320), mm(420)))
                         .vat(Vat.of("vat", litres(80)).inside(mm(300), mm(900))).build()));
+        cases.put("couched-too-wet", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                full().knowing(Assumptions.standard().given("web.solids-couched", Scope.at("vat"), 0.004)).build()));
         cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
                 full().build()));
         cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")

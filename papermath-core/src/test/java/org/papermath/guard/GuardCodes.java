@@ -28,7 +28,7 @@ final class GuardCodes {
     private static final Pattern STAGE = Pattern.compile("\"([a-z0-9-]+)\"");
 
     /** Where an order is refused while it is planned; what the builders refuse is no matter of the engine. */
-    private static final List<String> REFUSAL_PLACES = List.of("plan/JobReader.java");
+    private static final List<String> REFUSAL_PLACES = List.of("engine");
 
     private GuardCodes() {
     }
@@ -43,7 +43,7 @@ final class GuardCodes {
 
     static Set<String> stages() {
         Set<String> codes = literals(STAGE_PLACES, "notDone", 0, STAGE);
-        codes.addAll(literals(STAGE_PLACES, "known", 1, STAGE));
+        codes.addAll(literals(STAGE_PLACES, "known", 2, STAGE));
         return codes;
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.engine.Scale;
 import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;

@@ -11,6 +11,7 @@ import static org.papermath.quantity.Amounts.micrometres;
 import static org.papermath.quantity.Amounts.mm;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +20,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
+import org.papermath.engine.BatchFigure;
+import org.papermath.engine.Engine;
+import org.papermath.engine.Figures;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.PieceFigure;
+import org.papermath.engine.Pressing;
+import org.papermath.engine.Settings;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
@@ -129,13 +137,11 @@ class PlanAgreesWithModelsTest {
     private static void agrees(Furnish furnish, Dryer dryer, Studio studio, double hours) {
         Order order = order(furnish, hours);
         Assumptions known = studio.assumptions();
-        Job job = new JobReader(order, studio).read();
-        Engine engine = new Engine(job);
-        Settings settings = engine.decide(job.likely);
-        double[] out = new double[Out.size(job)];
-        engine.forecast(settings, job.likely, out, null);
-        int at = Out.piece(job, 0);
-        Settings.PieceSettings set = settings.pieces[0];
+        Engine engine = Engine.of(order, studio);
+        Settings settings = engine.decide(engine.likely());
+        Figures out = engine.forecast(settings, engine.likely());
+        FormingSheets.Setting formed = settings.sheet(0);
+        Pressing.Setting set = Objects.requireNonNull(settings.press(0));
 
         double number = 0;
         double retention = 0;
@@ -145,39 +151,38 @@ class PlanAgreesWithModelsTest {
             retention += part.getValue().si()
                     * WaterRetentionModel.from(known, part.getKey().scope()).at(sr).value().si();
         }
-        close(out[Out.batch(0) + Out.DRAINABILITY], number);
-        close(out[Out.batch(0) + Out.WATER_RETENTION], retention);
+        close(out.of(BatchFigure.DRAINABILITY, 0), number);
+        close(out.of(BatchFigure.WATER_RETENTION, 0), retention);
 
-        CouchedSheet couched = FormedSheet.of(Kinds.MASS.ofSi(out[at + Out.SHEET_FIBRE]),
-                Kinds.LENGTH.ofSi(set.openingWidth), Kinds.LENGTH.ofSi(set.openingHeight)).couched();
-        close(out[at + Out.COUCHED], couched.mass().si());
+        CouchedSheet couched = FormedSheet.of(Kinds.MASS.ofSi(out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.GENERAL)),
+                Kinds.LENGTH.ofSi(formed.openingWidth()), Kinds.LENGTH.ofSi(formed.openingHeight())).couched();
+        close(out.of(PieceFigure.COUCHED, 0), couched.mass().si());
         PressedSheet pressed = PressingModel.from(known, Scope.at(PRESS.name())).press(couched,
-                Kinds.WATER_RETENTION.ofSi(retention), Kinds.SHEET_PRESSURE.ofSi(set.pressure),
-                Kinds.TIME.ofSi(set.pressTime)).sheet();
-        close(out[at + Out.SOLIDS], pressed.solids().si());
+                Kinds.WATER_RETENTION.ofSi(retention), Kinds.SHEET_PRESSURE.ofSi(set.pressure()),
+                Kinds.TIME.ofSi(set.time())).sheet();
+        close(out.of(PieceFigure.SOLIDS, 0), pressed.solids().si());
 
         SorptionModel sorption = SorptionModel.from(known, furnish);
         Amount<MoistureRatio> room = sorption.ratio(ROOM);
         Amount<MoistureRatio> end = Kinds.MOISTURE_RATIO.ofSi(room.si() + known.si("drying.end-margin", Scope.GENERAL));
-        close(out[at + Out.FINAL_RATIO], end.si());
         ShrinkageModel.Result shrinks = ShrinkageModel.from(known, furnish).along(hours(hours),
                 DryingPath.from(pressed).then(Restraint.of(dryer.restraint()), end));
-        close(out[at + Out.SHRINK_ALONG], shrinks.along().likely().si());
-        close(out[at + Out.SHRINK_ACROSS], shrinks.across().likely().si());
+        close(out.of(PieceFigure.SHRINK_ALONG, 0), shrinks.along().likely().si());
+        close(out.of(PieceFigure.SHRINK_ACROSS, 0), shrinks.across().likely().si());
 
         DrySheet dry = pressed.dried(shrinks.shrinkage(), sorption, ROOM);
         DrySheet weighed = dry.conditioned(order.weighedIn());
-        close(out[at + Out.GRAMMAGE], weighed.grammage().si());
+        close(out.of(PieceFigure.GRAMMAGE, 0), weighed.grammage().si());
         DensityModel.Result caliper = DensityModel.from(known, furnish, PRESS.name()).of(weighed.grammage(),
-                Kinds.SHEET_PRESSURE.ofSi(set.pressure), hours(hours));
-        close(out[at + Out.CALIPER], caliper.caliper().likely().si());
-        close(out[at + Out.DENSITY], caliper.density().likely().si());
+                Kinds.SHEET_PRESSURE.ofSi(set.pressure()), hours(hours));
+        close(out.of(PieceFigure.CALIPER, 0), caliper.caliper().likely().si());
+        close(out.of(PieceFigure.DENSITY, 0), caliper.density().likely().si());
 
         DryingModel drying = DryingModel.from(known, Scope.at(dryer.name()));
-        int load = Math.min(set.sheets, dryer.capacity());
+        int load = Math.min(formed.sheets(), dryer.capacity());
         DryingModel.Batch batch = DryingModel.Batch.of(Kinds.MASS.ofSi(load * pressed.ovenDry().si()),
                 Kinds.AREA.ofSi(load * pressed.area().si()), pressed.ratio(), end, room);
-        close(out[at + Out.DRYING], drying.dry(dryer, batch, ROOM).hours().si());
+        close(out.of(PieceFigure.DRYING, 0), drying.dry(dryer, batch, ROOM).hours().si());
     }
 
     private static void close(double planned, double modelled) {

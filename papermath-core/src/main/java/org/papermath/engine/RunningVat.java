@@ -1,4 +1,4 @@
-package org.papermath.plan;
+package org.papermath.engine;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.VatBalance;
@@ -7,7 +7,7 @@ import org.papermath.equation.VatBalance;
 final class RunningVat {
     /** The mass at the mark. */
     private final double full;
-    private final Stuff stuff;
+    private final PreparingStock.Kept kept;
     /** Fibre over stock, and each additive over stock, of what the vat is charged with. */
     private final double consistency;
     private final double[] inStock;
@@ -17,9 +17,9 @@ final class RunningVat {
     private double used;
     private double white;
 
-    RunningVat(double full, Stuff stuff, double consistency, double[] inStock) {
+    RunningVat(double full, PreparingStock.Kept kept, double consistency, double[] inStock) {
         this.full = full;
-        this.stuff = stuff;
+        this.kept = kept;
         this.consistency = consistency;
         this.inStock = inStock;
         this.additive = new double[inStock.length];
@@ -28,7 +28,7 @@ final class RunningVat {
     /** Stock to add so that the vat, back at its mark, holds so much fibre. */
     double stockFor(double wantFibre) {
         // What is bailed to come back to the mark takes some fibre with it; the stock makes up for that too.
-        double lost = mass > 0 ? (1 - stuff.retention) * fibre / mass : 0;
+        double lost = mass > 0 ? (1 - kept.fibre()) * fibre / mass : 0;
         return Math.max(0, (wantFibre - fibre + lost * (mass - full)) / (consistency - lost));
     }
 
@@ -36,7 +36,7 @@ final class RunningVat {
      * Adds stock and brings the level back to the mark with water, or by bailing through the sieve, which keeps back
      * what the mould keeps back. Returns the water added, below zero where water was bailed.
      */
-    double recharge(double stock, @Nullable Ledger ledger, int batch) {
+    double recharge(double stock, @Nullable Accounts accounts, int batch) {
         fibre += stock * consistency;
         for (int a = 0; a < additive.length; a++) {
             additive[a] += stock * inStock[a];
@@ -46,20 +46,20 @@ final class RunningVat {
         double over = mass - full;
         double bail = Math.max(0, over);
         double share = bail > 0 ? bail / mass : 0;
-        double fibreOut = fibre * share * (1 - stuff.retention);
+        double fibreOut = fibre * share * (1 - kept.fibre());
         double solidsOut = fibreOut;
         fibre -= fibreOut;
         white += fibreOut;
         for (int a = 0; a < additive.length; a++) {
-            double gone = additive[a] * share * (1 - stuff.additiveRetention[a]);
+            double gone = additive[a] * share * (1 - kept.additives()[a]);
             additive[a] -= gone;
             solidsOut += gone;
-            if (ledger != null) {
-                ledger.bailedAdditive(batch, a, gone);
+            if (accounts != null) {
+                accounts.bailedAdditive(batch, a, gone);
             }
         }
-        if (ledger != null) {
-            ledger.charge(batch, Math.max(0, -over), bail, fibreOut, solidsOut);
+        if (accounts != null) {
+            accounts.charge(batch, Math.max(0, -over), bail, fibreOut, solidsOut);
         }
         mass = full;
         return -over;
@@ -75,8 +75,8 @@ final class RunningVat {
         }
         double[] some = new double[count];
         double[][] someCarried = new double[additive.length][count];
-        VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), lifted, stuff.retention,
-                couched, VatBalance.Recharge.NONE, some, additive, stuff.additiveRetention,
+        VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), lifted, kept.fibre(),
+                couched, VatBalance.Recharge.NONE, some, additive, kept.additives(),
                 new double[additive.length], someCarried);
         fibre = after.fibre();
         mass = after.stock() > 0 ? after.stock() : Double.NaN;
@@ -87,32 +87,32 @@ final class RunningVat {
     }
 
     /** Pours every sheet by itself, where there is no vat; what the wire does not hold is white water. */
-    void pour(double poured, double couched, double[] sheets, double[][] carried, @Nullable Ledger ledger, int batch) {
+    void pour(double poured, double couched, double[] sheets, double[][] carried, @Nullable Accounts accounts, int batch) {
         for (int i = 0; i < sheets.length; i++) {
-            double fibreOut = poured * consistency * (1 - stuff.retention);
-            sheets[i] = poured * consistency * stuff.retention;
+            double fibreOut = poured * consistency * (1 - kept.fibre());
+            sheets[i] = poured * consistency * kept.fibre();
             white += fibreOut;
             double solids = sheets[i];
             double solidsOut = fibreOut;
             for (int a = 0; a < inStock.length; a++) {
-                carried[a][i] = poured * inStock[a] * stuff.additiveRetention[a];
+                carried[a][i] = poured * inStock[a] * kept.additives()[a];
                 double gone = poured * inStock[a] - carried[a][i];
                 solids += carried[a][i];
                 solidsOut += gone;
-                if (ledger != null) {
-                    ledger.bailedAdditive(batch, a, gone);
+                if (accounts != null) {
+                    accounts.bailedAdditive(batch, a, gone);
                 }
             }
-            if (ledger != null) {
+            if (accounts != null) {
                 // The clear water of the box comes and goes; only the water of the stock is on account.
-                ledger.charge(batch, 0, poured - solids / couched, fibreOut, solidsOut);
+                accounts.charge(batch, 0, poured - solids / couched, fibreOut, solidsOut);
             }
         }
         used += poured * sheets.length;
     }
 
     double retention() {
-        return stuff.retention;
+        return kept.fibre();
     }
 
     double fibre() {

@@ -1,4 +1,4 @@
-package org.papermath.plan;
+package org.papermath.engine;
 
 import org.papermath.numeric.Rounding;
 

@@ -1,0 +1,100 @@
+package org.papermath.engine;
+
+import org.papermath.equation.Shrinkage;
+import org.papermath.order.Piece;
+
+/** From dry sheets to pieces: their size flat and folded, and the hands that sort, trim and fold. */
+public final class CuttingAndFolding {
+    private final boolean deckleEdge;
+    private final double gap;
+    private final int folds;
+    private final boolean envelope;
+    private final Slot sortTime;
+    private final Slot trimTime;
+    private final Slot foldTime;
+
+    /**
+     * The size of a piece.
+     *
+     * @param width width flat, m
+     * @param height height flat, m
+     * @param foldedWidth width folded, m
+     * @param foldedHeight height folded, m
+     */
+    public record Setting(double width, double height, double foldedWidth, double foldedHeight) {
+    }
+
+    CuttingAndFolding(Known known, Piece piece, FormingSheets forming) {
+        deckleEdge = forming.deckleEdge();
+        gap = forming.gap();
+        folds = piece.folds();
+        envelope = piece.envelopeFor().isPresent();
+        sortTime = known.slot("labour.sort");
+        trimTime = known.slot("labour.trim");
+        foldTime = known.slot("labour.fold");
+    }
+
+    int folds() {
+        return folds;
+    }
+
+    /** Layers of paper of a folded piece. */
+    int layers() {
+        return 1 << folds;
+    }
+
+    Setting decide(double width, double height) {
+        double[] folded = folded(width, height);
+        return new Setting(width, height, folded[0], folded[1]);
+    }
+
+    /** Each fold halves the longer side. */
+    double[] folded(double width, double height) {
+        double w = width;
+        double h = height;
+        for (int i = 0; i < folds; i++) {
+            if (w >= h) {
+                w /= 2;
+            } else {
+                h /= 2;
+            }
+        }
+        return new double[] {w, h};
+    }
+
+    /** Width and height of the finished piece, by which of them was ordered the longer. */
+    double[] finished(Setting set, FormingSheets.Setting sheet, double[] shrink) {
+        double width = set.width;
+        double height = set.height;
+        double longSide = Math.max(width, height);
+        double shortSide = Math.min(width, height);
+        double dryAlong = Shrinkage.dryLength(sheet.openingHeight(), shrink[0]);
+        double dryAcross = Shrinkage.dryLength(sheet.openingWidth(), shrink[1]);
+        double finishedLong;
+        double finishedShort;
+        if (deckleEdge) {
+            finishedLong = dryAlong;
+            finishedShort = dryAcross;
+        } else {
+            // Cut to size: as ordered, unless the sheet has shrunk below it.
+            double roomAlong = (dryAlong - (sheet.rowAlong() - 1) * gap * (1 - shrink[0])) / sheet.rowAlong();
+            double roomAcross = (dryAcross - (sheet.rowAcross() - 1) * gap * (1 - shrink[1])) / sheet.rowAcross();
+            finishedLong = Math.min(longSide, sheet.turned() ? roomAcross : roomAlong);
+            finishedShort = Math.min(shortSide, sheet.turned() ? roomAlong : roomAcross);
+        }
+        return width >= height ? new double[] {finishedLong, finishedShort} : new double[] {finishedShort, finishedLong};
+    }
+
+    /** Hands that sort, trim and fold, s. */
+    double sorting(int sheets, Values v) {
+        return sheets * v.of(sortTime);
+    }
+
+    double trimming(FormingSheets.Setting sheet, Values v) {
+        return deckleEdge ? 0 : (double) sheet.sheets() * sheet.perSheet() * v.of(trimTime);
+    }
+
+    double folding(int wanted, Values v) {
+        return envelope ? wanted * v.of(foldTime) : 0;
+    }
+}

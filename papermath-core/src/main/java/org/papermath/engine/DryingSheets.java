@@ -1,0 +1,169 @@
+package org.papermath.engine;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.drying.Dryer;
+import org.papermath.equation.Drying;
+import org.papermath.equation.Shrinkage;
+import org.papermath.equation.WetWeb;
+import org.papermath.evidence.Scope;
+import org.papermath.numeric.Rounding;
+
+/** From wet to dry: how many fillings of the dryer, how long each takes, and how much the sheets shrink on the way. */
+public final class DryingSheets {
+    private final Workshop workshop;
+    private final PreparingStock stock;
+    private final @Nullable Dryer dryer;
+    private final @Nullable Method method;
+    private final @Nullable Slot restraint;
+    private final @Nullable Slot measuredAlong;
+    private final @Nullable Slot measuredAcross;
+    private final Slot endMargin;
+    private final Slot perLoad;
+
+    /**
+     * What to do.
+     *
+     * @param loads fillings of the dryer
+     * @param blotterChanges how often blotters are changed in each; none for other dryers, {@code Integer.MAX_VALUE}
+     *     where they never dry a sheet
+     */
+    public record Setting(int loads, int blotterChanges) {
+    }
+
+    /** How a kind of dryer dries: its time from one moisture ratio to another. */
+    private interface Method {
+        /**
+         * Time to dry, s.
+         *
+         * @param load oven-dry solids of one filling
+         * @param grammage oven-dry solids on the area of a sheet
+         * @param from moisture ratio to begin with
+         * @param end moisture ratio to end with
+         * @param equilibrium moisture ratio in the air of the room
+         */
+        double time(Setting set, double load, double grammage, double from, double end, double equilibrium, Values v);
+
+        default int blotterChanges(double from, double end, Values v) {
+            return 0;
+        }
+    }
+
+    DryingSheets(Known known, Workshop workshop, PreparingStock stock, @Nullable Dryer dryer, Scope measured) {
+        this.workshop = workshop;
+        this.stock = stock;
+        this.dryer = dryer;
+        restraint = dryer == null ? null
+                : known.slot("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
+        method = dryer == null ? null : method(known, workshop, dryer, Scope.at(dryer.name()));
+        measuredAlong = known.maybe("shrinkage.measured-along", measured);
+        measuredAcross = known.maybe("shrinkage.measured-across", measured);
+        endMargin = known.slot("drying.end-margin");
+        perLoad = known.slot("labour.dry-load");
+    }
+
+    /** What the drying time rests on, as measured on this dryer where it was. */
+    private static Method method(Known known, Workshop workshop, Dryer dryer, Scope scope) {
+        if (dryer instanceof Dryer.FanStack stack) {
+            return new Stack(workshop, stack.freeAirFlow().si(), known.slot("drying.fan-efficiency", scope),
+                    known.slot("drying.delivered-share", scope), known.slot("drying.critical-ratio", scope));
+        }
+        if (dryer instanceof Dryer.Blotters) {
+            return new Blotters(known.slot("drying.blotter-kept", scope), known.slot("drying.blotter-hours", scope));
+        }
+        boolean hung = dryer instanceof Dryer.Loft;
+        return new InAir(workshop, hung ? ((Dryer.Loft) dryer).sheetsInSpur() : 1, hung ? 2 : 1,
+                known.slot("drying.film-still", scope), known.slot("drying.radiative", scope),
+                known.slot("drying.lewis", scope), known.slot("drying.loft-tail", scope));
+    }
+
+    private record Stack(Workshop workshop, double freeAir, Slot efficiency, Slot delivered, Slot criticalRatio)
+            implements Method {
+        @Override
+        public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
+                Values v) {
+            double margin = end - equilibrium;
+            double air = Drying.dryAirFlow(freeAir * v.of(delivered), workshop.roomVolume);
+            double rate = Drying.stackEvaporation(v.of(efficiency), air, workshop.roomSaturated, workshop.roomRatio);
+            return Drying.twoPeriodTime(load, rate, from, v.of(criticalRatio), equilibrium, equilibrium + margin);
+        }
+    }
+
+    private record Blotters(Slot kept, Slot hours) implements Method {
+        @Override
+        public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
+                Values v) {
+            return set.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
+                    : set.blotterChanges * v.of(hours);
+        }
+
+        @Override
+        public int blotterChanges(double from, double end, Values v) {
+            double changes = Drying.blotterChanges(from, end, 1 - v.of(kept));
+            return Double.isInfinite(changes) ? Integer.MAX_VALUE : (int) Rounding.ceil(changes);
+        }
+    }
+
+    private record InAir(Workshop workshop, int inSpur, int faces, Slot film, Slot radiative, Slot lewis, Slot tail)
+            implements Method {
+        @Override
+        public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
+                Values v) {
+            double flux = Drying.surfaceFlux(workshop.roomCelsius, workshop.roomHumidity, v.of(film),
+                    v.of(radiative), v.of(lewis), 0);
+            return Drying.hungTime(grammage, from, end, inSpur, faces, flux, v.of(tail));
+        }
+    }
+
+    /** The dryer, if the studio has one. */
+    public @Nullable Dryer dryer() {
+        return dryer;
+    }
+
+    /** Moisture ratio the sheets are dried to. */
+    double endRatio(PreparingStock.State state, Values v) {
+        return state.roomRatio() + v.of(endMargin);
+    }
+
+    // ------------------------------------------------------------------------------------------------ what to do
+
+    Setting decide(FormingSheets.Setting sheet, double pressedRatio, PreparingStock.State state, Values v) {
+        return new Setting(dryer == null ? 0 : (int) Rounding.ceil((double) sheet.sheets() / dryer.capacity()),
+                method == null ? 0 : method.blotterChanges(pressedRatio, endRatio(state, v), v));
+    }
+
+    // ------------------------------------------------------------------------------------------------ what comes of it
+
+    /** Shrinkage along and across, of sheets taken from one moisture ratio to another. */
+    double[] shrinkage(PreparingStock.State state, double pressedRatio, double endRatio, Values v) {
+        double held = restraint == null ? 0 : v.of(restraint);
+        double onset = v.of(stock.shrinkOnset());
+        double start = Math.max(pressedRatio, onset);
+        double half = Shrinkage.halfDifference(state.freeShrinkage(), v.of(stock.direction()));
+        double along = state.freeShrinkage() - half;
+        double across = state.freeShrinkage() + half;
+        double step = (Shrinkage.share(endRatio, onset) - Shrinkage.share(start, onset)) * (1 - held);
+        return new double[] {measuredAlong == null ? along * step : v.of(measuredAlong),
+                measuredAcross == null ? across * step : v.of(measuredAcross)};
+    }
+
+    /** Oven-dry solids of one filling. */
+    double filling(int sheets, double solids) {
+        double inOne = Math.min(sheets, dryer == null ? sheets : dryer.capacity());
+        return inOne * solids;
+    }
+
+    /** Time a filling takes, s; not a number without a dryer, infinite where it never dries. */
+    double time(Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
+        return method == null ? Double.NaN : method.time(set, load, grammage, from, end, equilibrium, v);
+    }
+
+    /** Water to dry out of so many solids, down to a last moisture ratio. */
+    double evaporated(double solids, double pressed, double last) {
+        return Math.max(0, WetWeb.waterOut(solids, pressed, last));
+    }
+
+    /** Hands at the dryer, s. */
+    double hours(Setting set, Values v) {
+        return set.loads * v.of(perLoad);
+    }
+}

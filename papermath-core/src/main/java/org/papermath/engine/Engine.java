@@ -1,0 +1,346 @@
+package org.papermath.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.order.Order;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
+
+/**
+ * The work on an order from weighed fibre to finished card. An order is read once, when every stage looks up what it
+ * needs; then settings are decided from values of the assumptions, and figures forecast from settings and values, as
+ * often as is wished. Pure functions: no text, no amounts.
+ */
+public final class Engine {
+    private final Known known;
+    private final Workshop workshop;
+    private final PreparingStock[] stocks;
+    private final FillingVat[] vats;
+    private final PieceWork[] pieces;
+    /** The pieces of each batch, in the order they are formed in. */
+    private final int[][] ofBatch;
+    private final Values likely;
+    private final List<Known.Varied> varied;
+
+    private Engine(Order order, Studio studio) {
+        known = new Known(studio.assumptions());
+        workshop = new Workshop(order, studio);
+        List<Recipe> recipes = usedRecipes(order);
+        int n = recipes.size();
+        stocks = new PreparingStock[n];
+        vats = new FillingVat[n];
+        SizingSheets[] sizings = new SizingSheets[n];
+        for (int b = 0; b < n; b++) {
+            stocks[b] = new PreparingStock(known, studio, workshop, recipes.get(b));
+            vats[b] = new FillingVat(known, workshop, stocks[b]);
+            sizings[b] = new SizingSheets(known, workshop, recipes.get(b));
+        }
+        List<Piece> ordered = order.pieces();
+        pieces = new PieceWork[ordered.size()];
+        for (boolean envelopes : new boolean[] {false, true}) {
+            for (int p = 0; p < pieces.length; p++) {
+                Piece piece = ordered.get(p);
+                if (piece.envelopeFor().isPresent() == envelopes) {
+                    int batch = IntStream.range(0, n).filter(b -> recipes.get(b).name().equals(piece.recipe()))
+                            .findFirst().orElseThrow();
+                    pieces[p] = new PieceWork(known, workshop, studio, stocks[batch], sizings[batch], piece,
+                            recipes.get(batch), p, batch, held(piece, ordered));
+                }
+            }
+        }
+        ofBatch = new int[n][];
+        for (int b = 0; b < n; b++) {
+            int batch = b;
+            ofBatch[b] = IntStream.range(0, pieces.length).filter(p -> pieces[p].batch() == batch).toArray();
+        }
+        likely = known.likely();
+        varied = known.varied();
+    }
+
+    /** What goes into an envelope; it has been read before. */
+    private @Nullable PieceWork held(Piece piece, List<Piece> ordered) {
+        return piece.envelopeFor().map(inside -> pieces[IntStream.range(0, pieces.length)
+                .filter(i -> ordered.get(i).name().equals(inside)).findFirst().orElseThrow()]).orElse(null);
+    }
+
+    /** Reads an order and a studio; refused where the order cannot be made at all. */
+    public static Engine of(Order order, Studio studio) {
+        return new Engine(order, studio);
+    }
+
+    /** The recipes that a piece is made from, in the order they stand in. */
+    public static List<Recipe> usedRecipes(Order order) {
+        return order.recipes().stream()
+                .filter(recipe -> order.pieces().stream().anyMatch(piece -> piece.recipe().equals(recipe.name())))
+                .toList();
+    }
+
+    /** Every assumption a stage asked for. */
+    public Known known() {
+        return known;
+    }
+
+    /** The likely values. */
+    public Values likely() {
+        return likely;
+    }
+
+    /** What a band varies. */
+    public List<Known.Varied> varied() {
+        return varied;
+    }
+
+    /** The studio in plain numbers. */
+    public Workshop workshop() {
+        return workshop;
+    }
+
+    /** The number of batches. */
+    public int batches() {
+        return stocks.length;
+    }
+
+    /** The stock of a batch. */
+    public PreparingStock stock(int batch) {
+        return stocks[batch];
+    }
+
+    /** The vat of a batch. */
+    public FillingVat vat(int batch) {
+        return vats[batch];
+    }
+
+    /** The work on a piece. */
+    public PieceWork piece(int piece) {
+        return pieces[piece];
+    }
+
+    /** The number of pieces. */
+    public int pieces() {
+        return pieces.length;
+    }
+
+    // ------------------------------------------------------------------------------------------------ what to do
+
+    /** Chooses the settings. Envelopes come after what goes into them, the furnish after all the sheets it is for. */
+    public Settings decide(Values v) {
+        Settings settings = new Settings(stocks.length, pieces.length);
+        PreparingStock.State[] states = new PreparingStock.State[stocks.length];
+        PreparingStock.Kept[] kepts = new PreparingStock.Kept[stocks.length];
+        for (int b = 0; b < stocks.length; b++) {
+            states[b] = stocks[b].state(v);
+            kepts[b] = stocks[b].kept(v);
+        }
+        for (PieceWork piece : pieces) {
+            if (!piece.isEnvelope()) {
+                piece.decide(settings, states, kepts, v);
+            }
+        }
+        for (PieceWork piece : pieces) {
+            if (piece.isEnvelope()) {
+                piece.decide(settings, states, kepts, v);
+            }
+        }
+        for (int b = 0; b < stocks.length; b++) {
+            double density = stocks[b].stockDensity(v);
+            FillingVat.Setting[] formed = new FillingVat.Setting[ofBatch[b].length];
+            double used = vats[b].decide(sheets(settings, b), kepts[b], density, v, formed);
+            for (int i = 0; i < formed.length; i++) {
+                settings.set(ofBatch[b][i], formed[i]);
+            }
+            settings.set(b, stocks[b].decide(v, used, density));
+        }
+        for (PieceWork piece : pieces) {
+            piece.decideHandling(settings, states[piece.batch()], v);
+        }
+        return settings;
+    }
+
+    private FormingSheets.Setting[] sheets(Settings settings, int batch) {
+        FormingSheets.Setting[] sheets = new FormingSheets.Setting[ofBatch[batch].length];
+        for (int i = 0; i < sheets.length; i++) {
+            sheets[i] = settings.sheet(ofBatch[batch][i]);
+        }
+        return sheets;
+    }
+
+    private FillingVat.Setting[] formed(Settings settings, int batch) {
+        FillingVat.Setting[] formed = new FillingVat.Setting[ofBatch[batch].length];
+        for (int i = 0; i < formed.length; i++) {
+            formed[i] = settings.vat(ofBatch[batch][i]);
+        }
+        return formed;
+    }
+
+    // ------------------------------------------------------------------------------------------------ what comes of it
+
+    /** Forecasts what comes out of the settings at these values. */
+    public Figures forecast(Settings settings, Values v) {
+        Figures out = new Figures(stocks.length, pieces.length);
+        forecast(settings, v, out, null);
+        return out;
+    }
+
+    /** The same, and keeps the accounts. */
+    public Figures forecast(Settings settings, Values v, Accounts accounts) {
+        Figures out = new Figures(stocks.length, pieces.length);
+        forecast(settings, v, out, accounts);
+        return out;
+    }
+
+    /** New accounts for a forecast. */
+    public Accounts accounts() {
+        return new Accounts(stocks);
+    }
+
+    /** New figures for a forecast. */
+    public Figures figures() {
+        return new Figures(stocks.length, pieces.length);
+    }
+
+    void forecast(Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
+        for (int b = 0; b < stocks.length; b++) {
+            forecastBatch(b, settings, v, out, accounts);
+        }
+        sum(settings, out);
+    }
+
+    private void forecastBatch(int b, Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
+        PreparingStock.State state = stocks[b].state(v);
+        state(b, state, out);
+        FillingVat.Run run = run(b, settings, v, out, accounts);
+        PreparingStock.Kept kept = stocks[b].kept(v);
+        for (int i = 0; i < ofBatch[b].length; i++) {
+            pieces[ofBatch[b][i]].forecast(settings, state, kept, run.pieces()[i], v, out, accounts);
+        }
+        hours(b, settings, v, out);
+        if (accounts != null) {
+            accounts.close(b, run.tank(), run.stockLeft(), stocks[b].made(settings.stock(b), v));
+        }
+    }
+
+    private static void state(int b, PreparingStock.State state, Figures out) {
+        out.set(BatchFigure.DRAINABILITY, b, state.drainability());
+        out.set(BatchFigure.WATER_RETENTION, b, state.waterRetention());
+        out.set(BatchFigure.FREE_SHRINKAGE, b, state.freeShrinkage());
+    }
+
+    private FillingVat.Run run(int b, Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
+        PreparingStock.Setting set = settings.stock(b);
+        PreparingStock.Made made = stocks[b].made(set, v);
+        if (accounts != null) {
+            accounts.open(b, made, set.stock());
+        }
+        FillingVat.Run run = vats[b].run(sheets(settings, b), formed(settings, b), set.stock(), made,
+                stocks[b].kept(v), v, accounts, b);
+        out.set(BatchFigure.STOCK_CONSISTENCY, b, made.consistency());
+        out.set(BatchFigure.STOCK_LEFT, b, run.stockLeft());
+        out.set(BatchFigure.VAT_FIBRE, b, run.tank().fibre());
+        out.set(BatchFigure.WHITE_WATER, b, run.tank().white());
+        return run;
+    }
+
+    private void hours(int b, Settings settings, Values v, Figures out) {
+        out.set(BatchFigure.HOURS, b, stocks[b].hours(settings.stock(b), vats[b].charging(formed(settings, b), v), v));
+    }
+
+    /** What needs more than one piece: pairs, and the hours of the whole. */
+    private void sum(Settings settings, Figures out) {
+        double hours = 0;
+        for (int b = 0; b < stocks.length; b++) {
+            hours += out.of(BatchFigure.HOURS, b);
+        }
+        for (PieceWork piece : pieces) {
+            piece.together(settings, out);
+            hours += out.of(PieceFigure.HOURS, piece.index());
+        }
+        out.setHours(hours);
+    }
+
+    /** Makes forecasts at values that differ in one assumption, doing again only what that assumption can move. */
+    public Shifts shifts(Settings settings) {
+        return new Shifts(settings);
+    }
+
+    /**
+     * Forecasts at the likely values with one of them changed. What a part of the work reads is marked once, at the
+     * likely values; what a part read decides what it does, so a part none of whose readings changed comes out the
+     * same, to the bit.
+     */
+    public final class Shifts {
+        private final Settings settings;
+        private final Figures base;
+        private final PreparingStock.State[] states = new PreparingStock.State[stocks.length];
+        private final PreparingStock.Kept[] kepts = new PreparingStock.Kept[stocks.length];
+        private final FillingVat.Run[] runs = new FillingVat.Run[stocks.length];
+        private final boolean[][] stateReads = new boolean[stocks.length][likely.size()];
+        private final boolean[][] runReads = new boolean[stocks.length][likely.size()];
+        private final boolean[][] hourReads = new boolean[stocks.length][likely.size()];
+        private final boolean[][] pieceReads = new boolean[pieces.length][likely.size()];
+
+        private Shifts(Settings settings) {
+            this.settings = settings;
+            base = figures();
+            for (int b = 0; b < stocks.length; b++) {
+                states[b] = stocks[b].state(likely.marking(stateReads[b]));
+                state(b, states[b], base);
+                Values marking = likely.marking(runReads[b]);
+                kepts[b] = stocks[b].kept(marking);
+                runs[b] = run(b, settings, marking, base, null);
+                for (int i = 0; i < ofBatch[b].length; i++) {
+                    int p = ofBatch[b][i];
+                    pieces[p].forecast(settings, states[b], kepts[b], runs[b].pieces()[i],
+                            likely.marking(pieceReads[p]), base, null);
+                }
+                hours(b, settings, likely.marking(hourReads[b]), base);
+            }
+            sum(settings, base);
+        }
+
+        /** The figures at the likely values. */
+        public Figures base() {
+            return base;
+        }
+
+        /** Fills in the figures with one assumption at another value. */
+        public void at(Slot slot, double value, Figures out) {
+            Values v = likely.with(slot, value);
+            out.copyFrom(base);
+            boolean any = false;
+            for (int b = 0; b < stocks.length; b++) {
+                boolean moved = stateReads[b][slot.at];
+                PreparingStock.State state = states[b];
+                if (moved) {
+                    state = stocks[b].state(v);
+                    state(b, state, out);
+                }
+                PreparingStock.Kept kept = kepts[b];
+                FillingVat.Run run = runs[b];
+                if (runReads[b][slot.at]) {
+                    moved = true;
+                    kept = stocks[b].kept(v);
+                    run = run(b, settings, v, out, null);
+                }
+                for (int i = 0; i < ofBatch[b].length; i++) {
+                    int p = ofBatch[b][i];
+                    if (moved || pieceReads[p][slot.at]) {
+                        pieces[p].forecast(settings, state, kept, run.pieces()[i], v, out, null);
+                        any = true;
+                    }
+                }
+                if (hourReads[b][slot.at]) {
+                    hours(b, settings, v, out);
+                    any = true;
+                }
+                any |= moved;
+            }
+            if (any) {
+                sum(settings, out);
+            }
+        }
+    }
+}

@@ -1,0 +1,318 @@
+package org.papermath.engine;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.equation.VatBalance;
+import org.papermath.equation.WaterProperties;
+import org.papermath.numeric.Rounding;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
+
+/**
+ * The vat of a batch, or the pours where sheets are not dipped: the lift of a dip, the charge, what to give back after
+ * which sheet, and what every sheet gets.
+ */
+public final class FillingVat {
+    /** The steps in which a lift is told where they are fine enough, kg. */
+    private static final double LIFT_STEP = 0.01;
+
+    /** A step is fine enough up to this share of what is measured with it. */
+    private static final double FINE = 0.01;
+
+    /** The step in which water is measured in, m³. */
+    private static final double WATER_STEP = 1e-4;
+
+    private final Known known;
+    private final Workshop workshop;
+    private final PreparingStock stock;
+
+    private final Slot wall;
+    private final Slot couched;
+    private final Slot tolerance;
+    private final Slot lift;
+    private final Slot charging;
+
+    /**
+     * How the sheets of one piece are formed.
+     *
+     * @param dipped whether they are dipped from the vat; poured otherwise
+     * @param tooWide whether the mould is wider than the vat
+     * @param leastVatVolume the least vat one lift keeps within its band, where the vat is smaller, m³; else zero
+     * @param lift stock taken up by a dip, or poured, kg
+     * @param wantedLift the lift before it is rounded to the scale, kg
+     * @param wantedStock the most stock measured at a time before it is rounded to the jug, kg
+     * @param every sheets between two recharges
+     * @param start what is done before the first sheet
+     * @param recharges what is done after every so many sheets
+     * @param step what the steps of the tools do to the weight
+     */
+    public record Setting(boolean dipped, boolean tooWide, double leastVatVolume, double lift, double wantedLift,
+            double wantedStock, int every, Charge start, Charge[] recharges, Step step) {
+    }
+
+    /**
+     * What is given to the vat at a time, kg.
+     *
+     * @param stock stock to add
+     * @param water about how much water brings the level to the mark
+     * @param bail about how much is bailed to come back to it
+     */
+    public record Charge(double stock, double water, double bail) {
+        static final Charge NONE = new Charge(0, 0, 0);
+    }
+
+    /**
+     * What the steps of scale and jug do to the weight of the sheets.
+     *
+     * @param shift how far they move it, as a fraction
+     * @param ofJug whether that comes of the step of the jug; of the scale otherwise
+     * @param finer what a step of that tool should be, in its unit: kg or m³
+     * @param evenConsistency the consistency, of the vat for the scale, of the stock for the jug, at which its own
+     *     steps come out even
+     */
+    public record Step(double shift, boolean ofJug, double finer, double evenConsistency) {
+    }
+
+    /**
+     * What the sheets of one piece got.
+     *
+     * @param fibre oven-dry fibre of a sheet, the mean of all, kg
+     * @param solids the same with what it carries of additives
+     * @param lightest oven-dry mass of the lightest sheet, kg
+     * @param heaviest oven-dry mass of the heaviest sheet, kg
+     * @param sheets fibre of each sheet
+     * @param carried each additive (first index) of each sheet (second index)
+     */
+    record Sheets(double fibre, double solids, double lightest, double heaviest, double[] sheets,
+            double[][] carried) {
+        static Sheets of(double[] sheets, double[][] carried) {
+            double fibre = 0;
+            double solids = 0;
+            double lightest = Double.POSITIVE_INFINITY;
+            double heaviest = 0;
+            for (int i = 0; i < sheets.length; i++) {
+                double one = sheets[i];
+                for (double[] additive : carried) {
+                    one += additive[i];
+                }
+                fibre += sheets[i];
+                solids += one;
+                lightest = Math.min(lightest, one);
+                heaviest = Math.max(heaviest, one);
+            }
+            return new Sheets(fibre / sheets.length, solids / sheets.length, lightest, heaviest, sheets, carried);
+        }
+    }
+
+    /**
+     * What a whole run comes to.
+     *
+     * @param pieces the sheets of each piece, in the order they are formed in
+     * @param tank the vat at the end
+     * @param stockLeft stock left in the pails; below zero where it runs short
+     */
+    record Run(Sheets[] pieces, RunningVat tank, double stockLeft) {
+    }
+
+    FillingVat(Known known, Workshop workshop, PreparingStock stock) {
+        this.known = known;
+        this.workshop = workshop;
+        this.stock = stock;
+        wall = known.slot("fibre.cell-wall-density");
+        couched = known.slot("web.solids-couched", workshop.vat);
+        tolerance = known.slot("vat.tolerance", workshop.vat);
+        lift = known.slot("vat.lift-factor", workshop.vat);
+        charging = known.slot("labour.vat-charge");
+    }
+
+    /** The deviation of single sheets that recharges keep the run within. */
+    public Slot tolerance() {
+        return tolerance;
+    }
+
+    /** Solids of a sheet as it leaves the vat. */
+    Slot couched() {
+        return couched;
+    }
+
+    /** Time the charging of the vat takes, if anything is dipped. */
+    double charging(Setting[] settings, Values v) {
+        boolean dipped = false;
+        for (Setting one : settings) {
+            dipped |= one.dipped;
+        }
+        return dipped ? v.of(charging) : 0;
+    }
+
+    /** What the vat holds at its mark, kg. */
+    private double full(Values v) {
+        return workshop.vatVolume
+                * WaterProperties.stockDensity(stock.vatConsistency(), v.of(wall), workshop.waterDensity);
+    }
+
+    // ------------------------------------------------------------------------------------------------ what to do
+
+    /**
+     * Decides how the sheets of all pieces are formed.
+     *
+     * @param settings filled with the setting of each piece
+     * @return the stock it takes, kg
+     */
+    double decide(FormingSheets.Setting[] pieces, PreparingStock.Kept kept, double stockDensity, Values v,
+            Setting[] settings) {
+        double c = stock.stockConsistency();
+        double[] inStock = stock.wantedInStock();
+        RunningVat tank = new RunningVat(full(v), kept, c, inStock);
+        for (int p = 0; p < pieces.length; p++) {
+            FormingSheets.Setting piece = pieces[p];
+            double[] sheets = new double[piece.sheets()];
+            double[][] carried = new double[inStock.length][piece.sheets()];
+            Dip dip = workshop.hasVat ? dip(piece, kept, v) : Dip.NONE;
+            requireDrier(dip.possible, kept, c, v);
+            Setting set = dip.possible ? dipped(dip, stockDensity, tank, sheets, carried, v)
+                    : poured(piece, dip, kept, stockDensity, c);
+            if (!set.dipped) {
+                tank.pour(set.lift, v.of(couched), sheets, carried, null, 0);
+            }
+            double all = 0;
+            for (double sheet : sheets) {
+                all += sheet;
+            }
+            settings[p] = steps(set, all / sheets.length / piece.fibre() - 1, stockDensity, c);
+        }
+        return tank.used();
+    }
+
+    /** The lift of a dip, and whether the vat can give it. */
+    private record Dip(boolean possible, boolean tooWide, double lift, double wanted, int every,
+            double leastVatVolume) {
+        static final Dip NONE = new Dip(false, false, 0, 0, 0, 0);
+    }
+
+    private Dip dip(FormingSheets.Setting piece, PreparingStock.Kept kept, Values v) {
+        double full = full(v);
+        double wanted = VatBalance.liftedOfSheet(piece.fibre(), kept.fibre(), stock.vatConsistency()) / v.of(lift);
+        double step = liftStep(wanted);
+        double lifted = Math.max(step, Rounding.roundTo(wanted, step));
+        double inBand = VatBalance.sheetsInBand(v.of(tolerance), full, kept.fibre(), lifted * v.of(lift));
+        boolean tooWide = !workshop.isInVat(piece.openingWidth(), piece.openingHeight());
+        // A mould that does not go in, or a dip that may take more than there is, cannot be dipped.
+        boolean possible = !tooWide && lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
+        return new Dip(possible, tooWide, lifted, wanted, (int) Math.max(1, Math.floor(inBand + Rounding.GUARD)),
+                inBand < 1 ? workshop.vatVolume / inBand : 0);
+    }
+
+    /** A lift is told in round figures where they are fine enough, else as finely as the scale can weigh it. */
+    private double liftStep(double wanted) {
+        return LIFT_STEP <= FINE * wanted ? Math.max(LIFT_STEP, workshop.scale) : workshop.scale;
+    }
+
+    /** A sheet that leaves the vat wetter than what was lifted would take more water away than there is. */
+    private void requireDrier(boolean dips, PreparingStock.Kept kept, double c, Values v) {
+        double lifted = (dips ? stock.vatConsistency() : c) * kept.fibre() * (1 + kept.load());
+        if (v.of(couched) <= lifted) {
+            throw Refused.of("vat.sheet-wetter-than-vat",
+                    "recipe " + stock.name() + ": solids of the couched sheet: " + percent(v.of(couched))
+                            + ", no more than the " + percent(lifted) + " that is lifted with the mould. A sheet drains;"
+                            + " check the value of web.solids-couched and the consistency of the recipe.",
+                    "recipe", stock.name(), "given", v.of(couched), "least", lifted);
+        }
+    }
+
+    /** The charge of the vat, the dips and the recharges between them. */
+    private Setting dipped(Dip dip, double stockDensity, RunningVat tank, double[] sheets, double[][] carried,
+            Values v) {
+        double full = full(v);
+        double actual = dip.lift * v.of(lift);
+        double part = tank.retention() * actual / full;
+        int events = Math.max(0, (sheets.length - 1) / dip.every);
+        Charge start = Charge.NONE;
+        Charge[] recharges = new Charge[events];
+        double most = 0;
+        for (int e = 0; e <= events; e++) {
+            int from = e * dip.every;
+            int count = Math.min(dip.every, sheets.length - from);
+            // The mean of so many sheets, each thinner than the one before by the same factor, is to be the target.
+            double thinned = 1 - Math.pow(1 - part, count);
+            double wanted = tank.stockFor(stock.vatConsistency() * full * part * count / thinned);
+            double given = Rounding.roundTo(wanted / stockDensity, workshop.jug) * stockDensity;
+            Charge charge = level(given, tank.recharge(given, null, 0));
+            most = Math.max(most, wanted);
+            if (e == 0) {
+                start = charge;
+            } else {
+                recharges[e - 1] = charge;
+            }
+            tank.pull(count, actual, v.of(couched), sheets, carried, from);
+        }
+        return new Setting(true, dip.tooWide, dip.leastVatVolume, dip.lift, dip.wanted, most, dip.every, start,
+                recharges, NO_STEP);
+    }
+
+    private static final Step NO_STEP = new Step(0, false, 0, 0);
+
+    /** Says about how much water brings the level to the mark; the mark itself is the setting. */
+    private Charge level(double given, double water) {
+        double step = Math.max(workshop.jug, WATER_STEP) * workshop.waterDensity;
+        return new Charge(given, Rounding.roundTo(Math.max(0, water), step),
+                Rounding.roundTo(Math.max(0, -water), step));
+    }
+
+    /** Where sheets are not dipped each is poured by itself; what the wire does not hold runs away. */
+    private Setting poured(FormingSheets.Setting piece, Dip dip, PreparingStock.Kept kept, double stockDensity,
+            double c) {
+        double wanted = piece.fibre() / kept.fibre() / c;
+        double pour = Math.max(workshop.jug, Rounding.roundTo(wanted / stockDensity, workshop.jug)) * stockDensity;
+        return new Setting(false, dip.tooWide, dip.leastVatVolume, pour, dip.wanted, wanted, dip.every, Charge.NONE,
+                new Charge[0], NO_STEP);
+    }
+
+    /** Works out what would help where a step of the scale or the jug moves the weight. */
+    private Setting steps(Setting set, double shift, double stockDensity, double c) {
+        boolean ofJug = !set.dipped || Math.abs(set.lift / set.wantedLift - 1) < Math.abs(shift) / 2;
+        // A vat that is rich enough from the piece before takes no stock; what moved its weight is the filling.
+        double most = set.wantedStock > 0 ? set.wantedStock
+                : workshop.vatVolume * stockDensity * stock.vatConsistency() / c;
+        double measured = ofJug ? most / stockDensity : set.wantedLift;
+        double step = ofJug ? workshop.jug : liftStep(measured);
+        Step steps = new Step(shift, ofJug, Rounding.niceBelow(2 * FINE * measured),
+                (ofJug ? c : stock.vatConsistency()) * measured / (Rounding.ceil(measured / step) * step));
+        return new Setting(set.dipped, set.tooWide, set.leastVatVolume, set.lift, set.wantedLift, set.wantedStock,
+                set.every, set.start, set.recharges, steps);
+    }
+
+    private static String percent(double fraction) {
+        return Units.fourDigits(100 * fraction) + " %";
+    }
+
+    // ------------------------------------------------------------------------------------------------ what comes of it
+
+    /** Works the vat through, or pours, sheet by sheet. */
+    Run run(FormingSheets.Setting[] pieces, Setting[] settings, double stockMade, PreparingStock.Made made,
+            PreparingStock.Kept kept, Values v, @Nullable Accounts accounts, int batch) {
+        RunningVat tank = new RunningVat(full(v), kept, made.consistency(), made.inStock());
+        double solids = v.of(couched);
+        Sheets[] all = new Sheets[pieces.length];
+        for (int p = 0; p < pieces.length; p++) {
+            Setting set = settings[p];
+            double[] sheets = new double[pieces[p].sheets()];
+            double[][] carried = new double[made.inStock().length][sheets.length];
+            if (set.dipped) {
+                double lifted = set.lift * v.of(lift);
+                for (int e = 0; e <= set.recharges.length; e++) {
+                    int from = e * set.every;
+                    tank.recharge((e == 0 ? set.start : set.recharges[e - 1]).stock, accounts, batch);
+                    tank.pull(Math.min(set.every, sheets.length - from), lifted, solids, sheets, carried, from);
+                }
+            } else {
+                tank.pour(set.lift, solids, sheets, carried, accounts, batch);
+            }
+            all[p] = Sheets.of(sheets, carried);
+        }
+        double left = stockMade * made.handled() - tank.used();
+        // What is weighed for exactly what is used leaves nothing, not a rounding error of it.
+        if (Math.abs(left) < 1e-12 * tank.used()) {
+            left = 0;
+        }
+        return new Run(all, tank, left);
+    }
+}

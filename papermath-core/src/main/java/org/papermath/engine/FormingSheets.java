@@ -1,0 +1,237 @@
+package org.papermath.engine;
+
+import java.util.List;
+
+import org.papermath.equation.Drainage;
+import org.papermath.equation.Freeness;
+import org.papermath.equation.Moisture;
+import org.papermath.equation.PieceLayout;
+import org.papermath.equation.Shrinkage;
+import org.papermath.equation.WaterProperties;
+import org.papermath.equation.WetWeb;
+import org.papermath.evidence.Scope;
+import org.papermath.mould.Mould;
+import org.papermath.numeric.Rounding;
+import org.papermath.order.Piece;
+import org.papermath.order.Studio;
+import org.papermath.quantity.Amount;
+
+/** At the mould: which one and what opening, how many sheets, what each must hold; how it drains and how it looks. */
+public final class FormingSheets {
+    /** The step in which an opening is made, m. */
+    private static final double OPENING_STEP = 1e-4;
+
+    private final Workshop workshop;
+    private final PreparingStock stock;
+    private final double[] mouldWidth;
+    private final double[] mouldHeight;
+    private final boolean deckleEdge;
+    private final double trim;
+    private final double gap;
+    private final int wanted;
+    private final int trials;
+
+    private final Slot sizeTolerance;
+    private final Slot tellingLimit;
+    private final Slot pouredConsistency;
+    private final Slot waterReading;
+    private final Slot resistanceFactor;
+    private final Slot resistanceExponent;
+    private final Slot wireResistance;
+    private final Slot matRetention;
+    private final Slot endShare;
+    private final Slot suction;
+    private final Slot couched;
+    private final Slot wall;
+    private final Slot sheetTimeSmall;
+    private final Slot sheetTimeLarge;
+    private final Slot largeSheet;
+
+    /**
+     * What to form.
+     *
+     * @param mould the place of the mould in the studio; -1 for one that has to be made
+     * @param ownDeckle whether the deckle of that mould already has the opening a rim on every side needs
+     * @param perSheet pieces on a sheet
+     * @param rowAcross pieces in a row across the mould
+     * @param rowAlong pieces in a row along it
+     * @param turned whether they lie with their long side across
+     * @param openingWidth the opening across, m
+     * @param openingHeight the opening along, m
+     * @param sheets sheets to pull
+     * @param solids oven-dry solids a sheet must have, kg
+     * @param fibre the fibre of them, kg
+     */
+    public record Setting(int mould, boolean ownDeckle, int perSheet, int rowAcross, int rowAlong, boolean turned,
+            double openingWidth, double openingHeight, int sheets, double solids, double fibre) {
+        /** The area of the opening. */
+        public double area() {
+            return openingWidth * openingHeight;
+        }
+    }
+
+    /** A mould and how the pieces lie on it. */
+    private record Layout(int mould, boolean ownDeckle, int perSheet, int rowAcross, int rowAlong, boolean turned,
+            double openingWidth, double openingHeight) {
+    }
+
+    FormingSheets(Known known, Workshop workshop, Studio studio, PreparingStock stock, Piece piece, Scope scope) {
+        this.workshop = workshop;
+        this.stock = stock;
+        List<Mould> moulds = studio.moulds();
+        mouldWidth = moulds.stream().mapToDouble(one -> one.deckle().opening().width().si()).toArray();
+        mouldHeight = moulds.stream().mapToDouble(one -> one.deckle().opening().height().si()).toArray();
+        deckleEdge = piece.edge() == Piece.Edge.DECKLE;
+        trim = piece.trim().map(Amount::si).orElseGet(() -> known.fixed("order.trim", scope));
+        gap = piece.gap().map(Amount::si).orElse(0.0);
+        double spare = piece.spare().map(Amount::si).orElseGet(() -> known.fixed("order.spare-share", scope));
+        wanted = (int) Rounding.ceil(piece.count() * (1 + spare)) + piece.kept();
+        trials = piece.trials().orElseGet(() -> (int) Math.rint(known.fixed("order.trial-sheets", scope)));
+        sheetTimeSmall = known.slot("labour.sheet-time", Scope.of(piece.name(), "small"));
+        sheetTimeLarge = known.slot("labour.sheet-time", Scope.of(piece.name(), "large"));
+        sizeTolerance = known.slot("order.size-tolerance");
+        tellingLimit = known.slot("drainage.drainability-limit");
+        pouredConsistency = known.slot("vat.poured-consistency");
+        waterReading = known.slot("freeness.sr-water-reading");
+        resistanceFactor = known.slot("drainage.resistance-factor", workshop.vat);
+        resistanceExponent = known.slot("drainage.resistance-exponent", workshop.vat);
+        wireResistance = known.slot("drainage.wire-resistance", workshop.vat);
+        matRetention = known.slot("drainage.mat-retention", workshop.vat);
+        endShare = known.slot("drainage.end-share", workshop.vat);
+        suction = known.slot("drainage.suction-factor", workshop.vat);
+        couched = known.slot("web.solids-couched", workshop.vat);
+        wall = known.slot("fibre.cell-wall-density");
+        largeSheet = known.slot("labour.large-sheet");
+    }
+
+    boolean deckleEdge() {
+        return deckleEdge;
+    }
+
+    double gap() {
+        return gap;
+    }
+
+    int wanted() {
+        return wanted;
+    }
+
+    int trials() {
+        return trials;
+    }
+
+    /** Moisture ratio of a sheet as it leaves the mould. */
+    double couchedRatio(Values v) {
+        return Moisture.ratioOfSolids(v.of(couched));
+    }
+
+    // ------------------------------------------------------------------------------------------------ what to do
+
+    /**
+     * Chooses the opening and the sheets.
+     *
+     * @param width finished width, flat
+     * @param height finished height, flat
+     * @param shrink shrinkage along and across
+     * @param dryGrammage oven-dry fibre and filler of the finished sheet on its area
+     * @param load additives over fibre
+     */
+    Setting decide(double width, double height, double[] shrink, double dryGrammage, double load, Rejects rejects,
+            Values v) {
+        double pieceYield = rejects.ofSheets(v) * rejects.ofPieces(v);
+        Layout layout = opening(width, height, shrink, pieceYield, v.of(sizeTolerance));
+        double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
+        double wet = layout.openingWidth * layout.openingHeight;
+        double solids = dryGrammage * wet * areaFactor;
+        double fibre = solids / (1 + load);
+        int sheets = (int) Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials;
+        return new Setting(layout.mould, layout.ownDeckle, layout.perSheet, layout.rowAcross, layout.rowAlong,
+                layout.turned, layout.openingWidth, layout.openingHeight, sheets, solids, fibre);
+    }
+
+    /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
+    private Layout opening(double width, double height, double[] shrink, double pieceYield, double tolerance) {
+        double edge = deckleEdge ? 0 : trim;
+        double wide = width + 2 * edge;
+        double high = height + 2 * edge;
+        // Along is the long side of the mould; a piece lies with its long side along, or turned.
+        double longSide = Math.max(wide, high);
+        double shortSide = Math.min(wide, high);
+        double needAlong = Shrinkage.wetLength(longSide, shrink[0]);
+        double needAcross = Shrinkage.wetLength(shortSide, shrink[1]);
+        Layout made = new Layout(-1, false, 1, 1, 1, false, Rounding.roundTo(needAcross, OPENING_STEP),
+                Rounding.roundTo(needAlong, OPENING_STEP));
+        Layout chosen = made;
+        double best = Double.POSITIVE_INFINITY;
+        int fewest = Integer.MAX_VALUE;
+        for (int m = 0; m < mouldWidth.length; m++) {
+            double along = Math.max(mouldWidth[m], mouldHeight[m]);
+            double across = Math.min(mouldWidth[m], mouldHeight[m]);
+            PieceLayout.Layout layout = PieceLayout.best(across, along, needAcross, needAlong,
+                    Shrinkage.wetLength(longSide, shrink[1]), Shrinkage.wetLength(shortSide, shrink[0]), gap, gap);
+            boolean own = deckleEdge && isNear(along, needAlong, tolerance) && isNear(across, needAcross, tolerance);
+            if (layout.count() == 0 && !own) {
+                continue;
+            }
+            // The mould that takes the least wet area for all the sheets, trials with them; of several, the first. One
+            // whose sheets the felts, the platen and the vat take goes before one whose sheets they do not.
+            int perSheet = deckleEdge ? 1 : layout.count();
+            double area = along * across * (deckleEdge ? 1
+                    : Rounding.ceil(wanted / (perSheet * pieceYield)) + trials);
+            int misfits = workshop.misfits(across, along);
+            boolean better = misfits < fewest || misfits == fewest && area < best * (1 - Rounding.GUARD);
+            if (own && !chosen.ownDeckle || better && own == chosen.ownDeckle) {
+                best = area;
+                fewest = misfits;
+                chosen = deckleEdge && !own
+                        // The mould takes a smaller deckle, which has to be made.
+                        ? new Layout(m, false, 1, 1, 1, false, made.openingWidth, made.openingHeight)
+                        : new Layout(m, own, perSheet, deckleEdge ? 1 : layout.across(), deckleEdge ? 1 : layout.along(),
+                                !deckleEdge && layout.turned(), across, along);
+            }
+        }
+        return chosen;
+    }
+
+    private static boolean isNear(double owned, double needed, double tolerance) {
+        return Math.abs(owned - needed) <= tolerance * needed;
+    }
+
+    // ------------------------------------------------------------------------------------------------ what comes of it
+
+    /** Thickness of the wet mat, m, of oven-dry solids on its area. */
+    double mat(double formed, double couchedRatio, Values v) {
+        return WetWeb.thickness(formed, couchedRatio, v.of(wall), workshop.waterDensity);
+    }
+
+    /** Solids of a sheet as it leaves the mould. */
+    double couchedSolids(Values v) {
+        return v.of(couched);
+    }
+
+    /** Mass of a sheet as it leaves the mould. */
+    double couchedMass(double solids, Values v) {
+        return solids / v.of(couched);
+    }
+
+    /** Time to drain, s; not a number where the stuff is too slow to tell. */
+    double drainTime(boolean dipped, PreparingStock.State state, PreparingStock.Kept kept, double fibreGrammage,
+            Values v) {
+        double sr = state.drainability();
+        if (!(sr <= v.of(tellingLimit))) {
+            return Double.NaN;
+        }
+        double c = dipped ? stock.vatConsistency() : Math.min(stock.stockConsistency(), v.of(pouredConsistency));
+        double perVolume = c * WaterProperties.stockDensity(c, v.of(wall), workshop.waterDensity);
+        double depth = Drainage.depth(fibreGrammage, kept.fibre(), perVolume);
+        double alpha = Freeness.alphaOfSchopperRiegler(Math.max(sr, v.of(waterReading)), v.of(resistanceFactor),
+                v.of(waterReading), v.of(resistanceExponent));
+        return v.of(suction) * Drainage.time(v.of(endShare) * depth, depth, alpha, v.of(matRetention), perVolume,
+                v.of(wireResistance), workshop.waterViscosity, workshop.waterDensity);
+    }
+
+    /** Hands at the vat, s. */
+    double hours(Setting set, Values v) {
+        return v.of(set.area() > v.of(largeSheet) ? sheetTimeLarge : sheetTimeSmall) * set.sheets;
+    }
+}

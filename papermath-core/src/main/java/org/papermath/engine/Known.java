@@ -1,0 +1,83 @@
+package org.papermath.engine;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Role;
+import org.papermath.evidence.Scope;
+
+/** What is known for a job: gives every assumption a stage asks for a slot, once. */
+public final class Known {
+    private final Assumptions store;
+    private final List<Assumption> rows = new ArrayList<>();
+    private final Map<Assumption, Slot> slots = new IdentityHashMap<>();
+
+    Known(Assumptions store) {
+        this.store = store;
+    }
+
+    /** The store the slots are looked up in. */
+    Assumptions store() {
+        return store;
+    }
+
+    /** The slot of an assumption; refused by the store where there is no default. */
+    Slot slot(String id, Scope scope) {
+        return slot(store.get(id, scope));
+    }
+
+    Slot slot(String id) {
+        return slot(id, Scope.GENERAL);
+    }
+
+    /** The slot of an assumption there may be no default for. */
+    @Nullable Slot maybe(String id, Scope scope) {
+        Optional<Assumption> found = store.find(id, scope);
+        return found.isPresent() ? slot(found.get()) : null;
+    }
+
+    /** A default that is taken as it is, in coherent SI: it gets no slot. */
+    double fixed(String id, Scope scope) {
+        return store.si(id, scope);
+    }
+
+    private Slot slot(Assumption assumption) {
+        return slots.computeIfAbsent(assumption, one -> {
+            rows.add(one);
+            return new Slot(rows.size() - 1);
+        });
+    }
+
+    /** Every assumption that has a slot, in the order of the slots. */
+    public List<Assumption> rows() {
+        return List.copyOf(rows);
+    }
+
+    /** The likely values. */
+    Values likely() {
+        return new Values(rows.stream().mapToDouble(Assumption::likelySi).toArray());
+    }
+
+    /** One assumption that a band varies. */
+    public record Varied(Assumption row, Slot slot) {
+    }
+
+    /** What a band varies, by key, so that sums do not depend on the order of the look-ups. */
+    List<Varied> varied() {
+        return rows.stream().filter(one -> one.role() == Role.PHYSICAL && one.lowSi() < one.highSi())
+                .map(one -> new Varied(one, slots.get(one))).sorted(Comparator.comparing(one -> one.row().key()))
+                .toList();
+    }
+
+    /** The greatest value an assumption may have, in coherent SI: its 95 % point. */
+    double greatest(Slot slot) {
+        return rows.get(slot.at).highSi();
+    }
+}

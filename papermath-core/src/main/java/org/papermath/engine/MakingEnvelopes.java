@@ -1,0 +1,99 @@
+package org.papermath.engine;
+
+import org.papermath.equation.EnvelopeBlanks;
+import org.papermath.evidence.Scope;
+import org.papermath.order.Piece;
+import org.papermath.quantity.Amount;
+import org.papermath.shape.EnvelopeStyle;
+
+/** An envelope laid out round what goes in: its blank, its pocket, and the play in it. */
+public final class MakingEnvelopes {
+    /** Layers of paper an envelope adds to what is in it: front, back and a seam. */
+    static final int LAYERS = 3;
+
+    private final EnvelopeStyle style;
+    private final int inserts;
+    private final double clearance;
+    private final double sideFlap;
+    private final double flapShare;
+    private final double seam;
+    private final double orderedWidth;
+    private final double orderedHeight;
+
+    /**
+     * The envelope.
+     *
+     * @param blankWidth width of the blank, m
+     * @param blankHeight height of the blank, m
+     * @param areaShare area of the blank over that of the rectangle it is cut from
+     * @param insideWidth width of the pocket inside, m
+     * @param insideHeight height of the pocket inside, m
+     * @param outsideWidth width of the closed envelope, m
+     * @param outsideHeight height of the closed envelope, m
+     * @param seam overlap of the glued seams, m
+     */
+    public record Setting(double blankWidth, double blankHeight, double areaShare, double insideWidth,
+            double insideHeight, double outsideWidth, double outsideHeight, double seam) {
+    }
+
+    MakingEnvelopes(Known known, Piece piece, EnvelopeStyle style, Scope scope) {
+        this.style = style;
+        inserts = piece.inserts();
+        clearance = piece.clearance().map(Amount::si).orElseGet(() -> known.fixed("envelope.clearance", scope));
+        sideFlap = known.fixed("envelope.side-flap", scope);
+        flapShare = known.fixed("envelope.square-flap", scope);
+        seam = known.fixed("envelope.seam", scope);
+        orderedWidth = piece.width().map(Amount::si).orElse(Double.NaN);
+        orderedHeight = piece.height().map(Amount::si).orElse(Double.NaN);
+    }
+
+    int inserts() {
+        return inserts;
+    }
+
+    /**
+     * Lays the envelope out.
+     *
+     * @param held size of what goes in, folded
+     * @param layers layers of paper of one of them
+     * @param heldCaliper thickness of its paper
+     * @param paper thickness of the paper of the envelope
+     */
+    Setting decide(CuttingAndFolding.Setting held, int layers, double heldCaliper, double paper) {
+        double filling = heldCaliper * layers * inserts;
+        double longSide = Math.max(held.foldedWidth(), held.foldedHeight());
+        double shortSide = Math.min(held.foldedWidth(), held.foldedHeight());
+        double flap = flapShare * (shortSide + filling + clearance);
+        EnvelopeBlanks.Blank blank = switch (style) {
+            case SIDE_SEAM -> EnvelopeBlanks.sideSeam(longSide, shortSide, filling, clearance, paper, sideFlap, 0, 0,
+                    flap, 1);
+            case DIAMOND -> EnvelopeBlanks.diamond(longSide, shortSide, filling, clearance, paper, seam);
+            case WALLET -> EnvelopeBlanks.wallet(longSide, shortSide, filling, clearance, paper, sideFlap, 0, flap);
+            case OPEN_END -> EnvelopeBlanks.openEnd(longSide, shortSide, filling, clearance, paper, seam, seam, flap);
+        };
+        boolean ordered = !Double.isNaN(orderedWidth);
+        return new Setting(ordered ? orderedWidth : blank.width(), ordered ? orderedHeight : blank.height(),
+                ordered ? 1 : blank.area() / (blank.width() * blank.height()), blank.insideWidth(),
+                blank.insideHeight(), blank.outsideWidth(), blank.outsideHeight(),
+                ordered ? EnvelopeBlanks.diamondSeam(Math.min(orderedWidth, orderedHeight),
+                        EnvelopeBlanks.panel(blank.insideWidth(), paper),
+                        EnvelopeBlanks.panel(blank.insideHeight(), paper)) : blank.seam());
+    }
+
+    /** Thickness of what goes in. */
+    double filling(double heldCaliper, int layers) {
+        return heldCaliper * layers * inserts;
+    }
+
+    /**
+     * The play along the width and the height of the pocket. What goes in lies with its long side along the long side
+     * of the pocket, wherever its mouth is.
+     */
+    static double[] play(Setting set, double[] held, double filling) {
+        double longSide = Math.max(held[0], held[1]);
+        double shortSide = Math.min(held[0], held[1]);
+        boolean upright = set.insideHeight > set.insideWidth;
+        return new double[] {set.insideWidth - (upright ? shortSide : longSide) - filling,
+                set.insideHeight - (upright ? longSide : shortSide) - filling};
+    }
+}

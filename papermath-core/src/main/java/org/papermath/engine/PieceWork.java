@@ -1,0 +1,290 @@
+package org.papermath.engine;
+
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Scope;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Refused;
+
+/** One piece of the order on its way through the stages. */
+public final class PieceWork {
+    private final Piece piece;
+    private final int index;
+    private final int batch;
+    private final PreparingStock stock;
+    private final FormingSheets forming;
+    private final Pressing pressing;
+    private final Posts posts;
+    private final DryingSheets drying;
+    private final FinishedSheet finished;
+    private final SizingSheets sizing;
+    private final CuttingAndFolding cutting;
+    private final @Nullable MakingEnvelopes envelope;
+    private final Rejects rejects;
+    /** The piece that goes into this envelope; null for no envelope. */
+    private final @Nullable PieceWork held;
+
+    /** What is decided for a piece after its sheets and before they are formed. */
+    record Sheet(CuttingAndFolding.Setting size, MakingEnvelopes.@Nullable Setting envelope,
+            FormingSheets.Setting forming, Pressing.@Nullable Setting press) {
+    }
+
+    PieceWork(Known known, Workshop workshop, Studio studio, PreparingStock stock, SizingSheets sizing, Piece piece,
+            Recipe recipe, int index, int batch, @Nullable PieceWork held) {
+        this.held = held;
+        this.piece = piece;
+        this.index = index;
+        this.batch = batch;
+        this.stock = stock;
+        this.sizing = sizing;
+        boolean isEnvelope = piece.envelopeFor().isPresent();
+        Scope scope = Scope.of(piece.name(), piece.recipe(), isEnvelope ? "envelope" : "card");
+        @Nullable Dryer dryer = dryer(piece, studio);
+        Scope sheet = Scope.of(piece.name(), piece.recipe());
+        Scope measured = dryer == null ? sheet : sheet.on(dryer.name());
+        forming = new FormingSheets(known, workshop, studio, stock, piece, scope);
+        rejects = new Rejects(known, workshop, piece, scope, dryer != null, recipe.sizeBath().isPresent());
+        pressing = new Pressing(known, workshop, studio, measured, dryer instanceof Dryer.Blotters);
+        posts = new Posts(known, workshop, studio);
+        drying = new DryingSheets(known, workshop, stock, dryer, measured);
+        finished = new FinishedSheet(known, workshop, piece, measured);
+        cutting = new CuttingAndFolding(known, piece, forming);
+        envelope = isEnvelope ? new MakingEnvelopes(known, piece, piece.style().orElseThrow(), scope) : null;
+        requireDensity();
+    }
+
+    private static @Nullable Dryer dryer(Piece piece, Studio studio) {
+        Optional<String> wanted = piece.dryer();
+        if (wanted.isPresent()) {
+            return studio.dryers().stream().filter(dryer -> dryer.name().equals(wanted.get())).findFirst()
+                    .orElseThrow(() -> Refused.of("piece.no-dryer",
+                            "piece " + piece.name() + ": the dryer \"" + wanted.get() + "\" is not in the studio, which"
+                                    + " has: " + studio.dryers().stream().map(Dryer::name).toList() + ".",
+                            "piece", piece.name(), "dryer", wanted.get()));
+        }
+        return studio.dryers().isEmpty() ? null : studio.dryers().get(0);
+    }
+
+    /** What a sheet of a wanted thickness is to weigh cannot be said without its density. */
+    private void requireDensity() {
+        Optional<? extends Amount<?>> ordered = piece.caliper();
+        if (ordered.isPresent() && !finished.hasMeasuredDensity() && !stock.hasDensity()) {
+            throw Refused.of("piece.no-density", "piece " + piece.name() + ": a thickness of " + ordered.get()
+                    + " is ordered, but for the density of one of the fibres of \"" + piece.recipe()
+                    + "\" there is no default. Weigh and measure one dry sheet and give its density, or order a"
+                    + " grammage.", "piece", piece.name(), "recipe", piece.recipe(), "member", "caliper");
+        }
+    }
+
+    boolean isEnvelope() {
+        return envelope != null;
+    }
+
+    /** The place of the piece in the order. */
+    public int index() {
+        return index;
+    }
+
+    /** The place of its batch. */
+    public int batch() {
+        return batch;
+    }
+
+    /** Pieces ordered. */
+    public int ordered() {
+        return piece.count();
+    }
+
+    /** Pieces to make, spare and kept ones with them. */
+    public int wanted() {
+        return forming.wanted();
+    }
+
+    /** Trial sheets. */
+    public int trials() {
+        return forming.trials();
+    }
+
+    /** Whether its edge is that of the deckle. */
+    public boolean deckleEdge() {
+        return forming.deckleEdge();
+    }
+
+    /** The place of what goes into this envelope; -1 for no envelope. */
+    public int held() {
+        return held == null ? -1 : held.index;
+    }
+
+    /** The press. */
+    public Pressing pressing() {
+        return pressing;
+    }
+
+    /** The dryer. */
+    public DryingSheets drying() {
+        return drying;
+    }
+
+    /** The dry sheet. */
+    public FinishedSheet finished() {
+        return finished;
+    }
+
+    /** The size bath. */
+    public SizingSheets sizing() {
+        return sizing;
+    }
+
+    Rejects rejects() {
+        return rejects;
+    }
+
+    // ------------------------------------------------------------------------------------------------ what to do
+
+    /** Size, opening, sheets to pull, oven-dry solids of a sheet, press. Envelopes come after what goes into them. */
+    void decide(Settings settings, PreparingStock.State[] states, PreparingStock.Kept[] kepts, Values v) {
+        PreparingStock.State state = states[batch];
+        PreparingStock.Kept kept = kepts[batch];
+        double density = finished.density(state, pressing.wish(v), v);
+        double target = finished.target(state, kept, density, v);
+        MakingEnvelopes.Setting enveloped = null;
+        double width;
+        double height;
+        if (envelope == null || held == null) {
+            width = piece.width().map(Amount::si).orElse(Double.NaN);
+            height = piece.height().map(Amount::si).orElse(Double.NaN);
+        } else {
+            PreparingStock.State heldState = states[held.batch];
+            double heldDensity = held.finished.density(heldState, Pressing.pressure(settings.press(held.index)), v);
+            double heldCaliper = held.finished.target(heldState, kepts[held.batch], heldDensity, v)
+                    / held.finished.known(heldDensity, v);
+            enveloped = envelope.decide(settings.size(held.index), held.cutting.layers(), heldCaliper,
+                    target / finished.known(density, v));
+            width = enveloped.blankWidth();
+            height = enveloped.blankHeight();
+        }
+        // Only sheets taken out of the press below the onset of shrinkage would shrink less, so the couched ratio will
+        // do here.
+        double[] shrink = drying.shrinkage(state, forming.couchedRatio(v), drying.endRatio(state, v), v);
+        double dryGrammage = target / finished.conditioned(state, kept.load(), kept.particleLoad(), v)
+                / (1 + sizing.gain(v));
+        FormingSheets.Setting sheet = forming.decide(width, height, shrink, dryGrammage, kept.load(), rejects, v);
+        settings.set(index, cutting.decide(width, height), enveloped, sheet, pressing.decide(sheet, v));
+    }
+
+    /** Posts, dryer loads, blotter changes and the size bath, once the sheets are known. */
+    void decideHandling(Settings settings, PreparingStock.State state, Values v) {
+        FormingSheets.Setting sheet = settings.sheet(index);
+        double pressed = pressing.ratioAfter(settings.press(index), forming.couchedRatio(v), state,
+                sheet.solids() / sheet.area(), v);
+        settings.set(index, posts.decide(sheet, v), drying.decide(sheet, pressed, state, v),
+                sizing.decide(sheet, sizing.gain(v), v));
+    }
+
+    // ------------------------------------------------------------------------------------------------ what comes of it
+
+    /** What comes of the sheets of the piece: size, grammage, thickness, mass, count and times. */
+    void forecast(Settings settings, PreparingStock.State state, PreparingStock.Kept kept, FillingVat.Sheets run,
+            Values v, Figures out, @Nullable Accounts accounts) {
+        FormingSheets.Setting sheet = settings.sheet(index);
+        Pressing.Setting press = settings.press(index);
+        DryingSheets.Setting dry = settings.drying(index);
+        int n = run.sheets().length;
+        double fibre = run.fibre();
+        double solids = run.solids();
+        double load = solids / fibre - 1;
+        double particles = kept.load() > 0 ? load * kept.particleLoad() / kept.load() : 0;
+        double wet = sheet.area();
+        double formed = solids / wet;
+        double couchedRatio = forming.couchedRatio(v);
+        double pressed = pressing.ratioAfter(press, couchedRatio, state, formed, v);
+        double equilibrium = state.roomRatio();
+        double end = drying.endRatio(state, v);
+        double[] shrink = drying.shrinkage(state, pressed, end, v);
+        double dryArea = wet * (1 - shrink[0]) * (1 - shrink[1]);
+        double gain = sizing.gain(v);
+        double moist = finished.conditioned(state, load, particles, v);
+        double grammage = solids * (1 + gain) * moist / dryArea;
+        double density = finished.density(state, Pressing.pressure(press), v);
+        double caliper = Double.isNaN(density) ? Double.NaN : finished.caliper(grammage, density, v);
+        double[] size = cutting.finished(settings.size(index), sheet, shrink);
+        double area = Math.max(size[0], size[1]) * Math.min(size[0], size[1]);
+        MakingEnvelopes.Setting enveloped = settings.envelope(index);
+
+        out.set(PieceFigure.WIDTH, index, size[0]);
+        out.set(PieceFigure.HEIGHT, index, size[1]);
+        out.set(PieceFigure.GRAMMAGE, index, grammage);
+        out.set(PieceFigure.CALIPER, index, caliper);
+        out.set(PieceFigure.DENSITY, index, density);
+        out.set(PieceFigure.MASS, index, grammage * (area * (enveloped == null ? 1 : enveloped.areaShare())));
+        out.set(PieceFigure.PILE, index, caliper * (envelope == null ? cutting.layers() : MakingEnvelopes.LAYERS)
+                * forming.wanted());
+        out.set(PieceFigure.GOOD, index, (n - forming.trials()) * (double) sheet.perSheet() * rejects.ofSheets(v)
+                * rejects.ofPieces(v));
+        out.set(PieceFigure.MAT, index, forming.mat(formed, couchedRatio, v));
+        out.set(PieceFigure.COUCHED, index, forming.couchedMass(solids, v));
+        out.set(PieceFigure.DRAIN, index,
+                forming.drainTime(settings.vat(index).dipped(), state, kept, fibre / wet, v));
+        out.set(PieceFigure.SOLIDS, index, org.papermath.equation.Moisture.solidsOfRatio(pressed));
+        double filling = drying.filling(n, solids);
+        // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
+        out.set(PieceFigure.DRYING, index, drying.time(dry, filling, formed, pressed, end, equilibrium, v));
+        out.set(PieceFigure.DRYING_AGAIN, index, gain == 0 ? 0
+                : drying.time(dry, filling, solids / dryArea, equilibrium + sizing.taken(v) - gain, end, equilibrium,
+                        v));
+        out.set(PieceFigure.EVAPORATED, index,
+                drying.evaporated(n * solids, pressed, finished.lastRatio(end, moist)));
+        out.set(PieceFigure.LOAD, index, load);
+        out.set(PieceFigure.SIZE, index, gain);
+        out.set(PieceFigure.SHRINK_ALONG, index, shrink[0]);
+        out.set(PieceFigure.SHRINK_ACROSS, index, shrink[1]);
+        out.set(PieceFigure.LIGHTEST, index, run.lightest() / solids);
+        out.set(PieceFigure.HEAVIEST, index, run.heaviest() / solids);
+        out.set(PieceFigure.POST_MASS, index,
+                posts.mass(settings.posts(index), solids, forming.couchedSolids(v), v));
+        out.set(PieceFigure.POST_HEIGHT, index, posts.height(settings.posts(index), v));
+        out.set(PieceFigure.HOURS, index, hours(settings, v));
+        if (accounts != null) {
+            accounts.piece(batch, this, sheet.perSheet(), run, area * sheet.perSheet() / dryArea, couchedRatio,
+                    pressed, finished.bookedRatio(end, v), v);
+        }
+    }
+
+    /** Hands on the piece, s. */
+    private double hours(Settings settings, Values v) {
+        FormingSheets.Setting sheet = settings.sheet(index);
+        Posts.Setting post = settings.posts(index);
+        return forming.hours(sheet, v)
+                + pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.sheets(), v)
+                + drying.hours(settings.drying(index), v) + sizing.hours(sheet.sheets(), v)
+                + cutting.sorting(sheet.sheets(), v) + cutting.trimming(sheet, v) + cutting.folding(forming.wanted(), v);
+    }
+
+    /** What needs two pieces: the card in its envelope, and both in the mail. */
+    void together(Settings settings, Figures out) {
+        double mass = out.of(PieceFigure.MASS, index);
+        double caliper = out.of(PieceFigure.CALIPER, index);
+        MakingEnvelopes.Setting enveloped = settings.envelope(index);
+        if (envelope == null || held == null || enveloped == null) {
+            out.set(PieceFigure.CLEAR_WIDTH, index, Double.NaN);
+            out.set(PieceFigure.CLEAR_HEIGHT, index, Double.NaN);
+            out.set(PieceFigure.MAIL_MASS, index, mass);
+            out.set(PieceFigure.MAIL_THICKNESS, index, caliper * cutting.layers());
+            return;
+        }
+        double[] folded = held.cutting.folded(out.of(PieceFigure.WIDTH, held.index),
+                out.of(PieceFigure.HEIGHT, held.index));
+        double filling = envelope.filling(out.of(PieceFigure.CALIPER, held.index), held.cutting.layers());
+        double[] play = MakingEnvelopes.play(enveloped, folded, filling);
+        out.set(PieceFigure.CLEAR_WIDTH, index, play[0]);
+        out.set(PieceFigure.CLEAR_HEIGHT, index, play[1]);
+        out.set(PieceFigure.MAIL_MASS, index,
+                Mailing.mass(mass, envelope.inserts(), out.of(PieceFigure.MASS, held.index)));
+        out.set(PieceFigure.MAIL_THICKNESS, index, Mailing.thickness(filling, caliper));
+    }
+}

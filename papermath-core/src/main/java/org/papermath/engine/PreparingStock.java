@@ -1,0 +1,504 @@
+package org.papermath.engine;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.equation.Beating;
+import org.papermath.equation.Density;
+import org.papermath.equation.Moisture;
+import org.papermath.equation.Shrinkage;
+import org.papermath.equation.Sorption;
+import org.papermath.equation.WaterProperties;
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Furnish;
+import org.papermath.numeric.Rounding;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
+import org.papermath.press.Press;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.AdditiveDose;
+import org.papermath.pulp.Beater;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.Units;
+
+/** From fibre as it lies to stock: soaking, beater loads, what goes into each, and what the stuff is then. */
+public final class PreparingStock {
+    /** The step in which water is measured in, m³. */
+    private static final double WATER_STEP = 1e-4;
+
+    /** The temperature the sorption sets are stated at, °C. */
+    private static final double SORPTION_CELSIUS = 23;
+
+    /** The relative humidity at which the change of sorption with temperature is taken. */
+    private static final double MIDDLE_HUMIDITY = 0.5;
+
+    /** No sheet shrinks more than this along a side, whatever the straight line through water retention says. */
+    private static final double MOST_SHRINKAGE = 0.35;
+
+    /** Below so many steps of the fine scale an additive is weighed to a tenth of a step. */
+    private static final double FEW_STEPS = 20;
+
+    private final Workshop workshop;
+    private final String name;
+    private final double beating;
+    /** As measured, °SR; not a number where it is not. */
+    private final double drainability;
+    private final boolean hasBeater;
+    private final double trough;
+    private final double ratedLoad;
+    private final double beaterConsistency;
+    private final double stockConsistency;
+    private final double vatConsistency;
+    private final FibreLine[] fibres;
+    private final AdditiveLine[] additives;
+
+    private final Slot handling;
+    private final Slot soakRatio;
+    private final Slot soakTime;
+    private final Slot wall;
+    private final Slot drainabilityUnbeaten;
+    private final Slot drainabilityLimit;
+    private final Slot progress;
+    private final Slot sorptionSlope;
+    private final Slot shrinkSlope;
+    private final Slot shrinkIntercept;
+    private final Slot shrinkOnset;
+    private final Slot direction;
+    private final Slot densityTime;
+    private final Slot beatingLoad;
+    private final Slot additiveLoad;
+
+    /** One fibre: its share, and what is known of it. */
+    private static final class FibreLine {
+        final double share;
+        final double onHand;
+        final Slot moisture;
+        final @Nullable Slot rate;
+        final @Nullable Slot exponent;
+        final Slot retentionUnbeaten;
+        final Slot retentionWell;
+        final @Nullable Slot retentionLong;
+        final Slot drainabilityWell;
+        final Slot drainabilityLong;
+        final @Nullable Slot densityUnbeaten;
+        final @Nullable Slot densityLong;
+        final @Nullable Slot densityLight;
+        final @Nullable Slot shrinkInitial;
+        final @Nullable Slot shrinkLimit;
+        final @Nullable Slot shrinkTime;
+        final Slot monolayer;
+        final Slot energy;
+        final Slot bulk;
+        final Slot firstPass;
+
+        FibreLine(Known known, Studio studio, Furnish furnish, Fibre fibre, double share, boolean beats) {
+            String press = studio.press().map(Press::name).orElse("");
+            String beater = studio.beater().map(Beater::name).orElse("");
+            Scope plain = fibre.scope();
+            Scope beaten = on(plain, beater);
+            Scope shrinking = measured(known, furnish, beater, beaten, "shrinkage.time");
+            Scope dense = measured(known, furnish, press, on(plain, press), "sheet.density-unbeaten");
+            Scope sorbing = measured(known, furnish, "", plain, "sorption.monolayer", "sorption.energy",
+                    "sorption.bulk");
+            this.share = share;
+            onHand = studio.onHand().containsKey(fibre) ? studio.onHand().get(fibre).si() : 0;
+            moisture = known.slot("fibre.moisture-as-bought", plain);
+            rate = beats ? known.maybe("beating.rate", beaten) : null;
+            exponent = rate == null ? null : known.slot("beating.exponent", beaten);
+            retentionUnbeaten = known.slot("fibre.water-retention-unbeaten", plain);
+            retentionWell = known.slot("fibre.water-retention-well-beaten", plain);
+            retentionLong = known.maybe("fibre.water-retention-long-beaten", plain);
+            drainabilityWell = known.slot("fibre.drainability-well-beaten", plain);
+            drainabilityLong = known.slot("fibre.drainability-long-beaten", plain);
+            densityUnbeaten = known.maybe("sheet.density-unbeaten", dense);
+            densityLong = known.maybe("sheet.density-long-beaten", dense);
+            densityLight = known.maybe("sheet.density-lightly-pressed", dense);
+            Slot initial = known.maybe("shrinkage.initial", shrinking);
+            shrinkLimit = known.maybe("shrinkage.limit", shrinking);
+            shrinkTime = known.maybe("shrinkage.time", shrinking);
+            shrinkInitial = shrinkLimit == null || shrinkTime == null ? null : initial;
+            monolayer = known.slot("sorption.monolayer", sorbing);
+            energy = known.slot("sorption.energy", sorbing);
+            bulk = known.slot("sorption.bulk", sorbing);
+            firstPass = known.slot("vat.retention", studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
+        }
+
+        boolean hasBeatenDensity() {
+            return densityUnbeaten != null && densityLong != null;
+        }
+
+        boolean hasDensity() {
+            return hasBeatenDensity() || densityLight != null;
+        }
+    }
+
+    /** One additive: its dose on the fibre, its active share, and what stays of it. */
+    private record AdditiveLine(double dose, double active, Slot retention, boolean particle) {
+    }
+
+    /**
+     * What the stuff is after beating.
+     *
+     * @param drainability °SR
+     * @param waterRetention water retention value
+     * @param freeShrinkage linear, without restraint
+     * @param density of the sheet before pressing is counted in, kg/m³; not a number where a fibre has none
+     * @param referenceRatio moisture ratio of the fibre in the air of the order
+     * @param roomRatio moisture ratio of the fibre in the air of the room
+     */
+    record State(double drainability, double waterRetention, double freeShrinkage, double density,
+            double referenceRatio, double roomRatio) {
+    }
+
+    /**
+     * What a sheet keeps of what is lifted.
+     *
+     * @param fibre share of the fibre
+     * @param additives share of each additive
+     * @param load additives that stay in the sheet, over fibre
+     * @param particleLoad those of them that are mineral and hold no water
+     */
+    record Kept(double fibre, double[] additives, double load, double particleLoad) {
+    }
+
+    /**
+     * What to weigh and to make.
+     *
+     * @param ovenDry oven-dry fibre wanted at the scale, before rounding
+     * @param fromHand oven-dry fibre of each kind from what is on hand
+     * @param asBought mass to weigh of each kind, as bought
+     * @param soakWater water to soak in, m³
+     * @param soakTime time to soak
+     * @param loads beater loads
+     * @param loadOvenDry oven-dry fibre of a load
+     * @param loadWater water to each load, what the fibre brings with it taken off, m³
+     * @param product product to weigh of each additive, for one load
+     * @param stock stock of all loads, before handling losses
+     * @param stockDensity its density
+     */
+    public record Setting(double ovenDry, double[] fromHand, double[] asBought, double soakWater, double soakTime,
+            int loads, double loadOvenDry, double loadWater, double[] product, double stock, double stockDensity) {
+    }
+
+    /**
+     * The stock as it really is.
+     *
+     * @param weighed oven-dry fibre weighed
+     * @param consistency fibre over stock
+     * @param inStock each additive over stock
+     * @param handled share of it that reaches the vat
+     */
+    record Made(double weighed, double consistency, double[] inStock, double handled) {
+    }
+
+    PreparingStock(Known known, Studio studio, Workshop workshop, Recipe recipe) {
+        this.workshop = workshop;
+        name = recipe.name();
+        beating = recipe.beating().si();
+        drainability = recipe.drainability().map(Amount::si).orElse(Double.NaN);
+        hasBeater = studio.beater().isPresent();
+        trough = studio.beater().map(one -> one.trough().si()).orElse(0.0);
+        ratedLoad = studio.beater().map(one -> one.ratedLoad().si()).orElse(Double.POSITIVE_INFINITY);
+
+        Furnish furnish = recipe.furnish();
+        Scope whole = on(furnish.scope(), studio.beater().map(Beater::name).orElse(""));
+        shrinkSlope = known.slot("shrinkage.per-water-retention", whole);
+        shrinkIntercept = known.slot("shrinkage.water-retention-intercept", whole);
+        shrinkOnset = known.slot("shrinkage.onset", whole);
+        direction = known.slot("shrinkage.direction-difference", whole);
+        densityTime = known.slot("sheet.density-beating-time",
+                on(furnish.scope(), studio.press().map(Press::name).orElse("")));
+        List<Fibre> kinds = furnish.fibres();
+        Map<Fibre, Amount<Share>> shares = furnish.shares();
+        boolean beats = beating > 0 && Double.isNaN(drainability);
+        fibres = kinds.stream().map(fibre -> new FibreLine(known, studio, furnish, fibre, shares.get(fibre).si(), beats))
+                .toArray(FibreLine[]::new);
+        boolean aided = recipe.additives().stream()
+                .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.RETENTION_AID);
+        additives = recipe.additives().stream().map(dose -> line(known, dose, aided)).toArray(AdditiveLine[]::new);
+
+        boolean rawBast = beating > 0
+                && kinds.stream().anyMatch(fibre -> fibre.sourceClass() == Fibre.SourceClass.BAST);
+        double usual = known.fixed("beater.consistency", rawBast ? Scope.of("raw-bast") : Scope.GENERAL);
+        double inBeater = recipe.beaterConsistency().map(Amount::si).orElse(usual);
+        stockConsistency = recipe.stockConsistency().map(Amount::si).orElse(inBeater);
+        vatConsistency = recipe.vatConsistency().map(Amount::si)
+                .orElseGet(() -> known.fixed("vat.consistency", Scope.GENERAL));
+        if (workshop.hasVat && vatConsistency >= stockConsistency) {
+            throw Refused.of("recipe.vat-thicker-than-stock",
+                    "recipe " + name + ": the vat at " + percent(vatConsistency) + " is to be charged from stock at "
+                            + percent(stockConsistency) + "; the stock has to be the thicker of the two.",
+                    "recipe", name, "vat", vatConsistency, "stock", stockConsistency);
+        }
+        boolean thicker = stockConsistency > inBeater * 1.000001 && recipe.stockConsistency().isPresent()
+                && recipe.beaterConsistency().isEmpty();
+        beaterConsistency = thicker ? Math.min(stockConsistency, usual) : inBeater;
+
+        handling = known.slot("order.handling-share");
+        soakRatio = known.slot("beater.soak-liquor-ratio");
+        soakTime = known.slot("beater.soak-time");
+        wall = known.slot("fibre.cell-wall-density");
+        drainabilityUnbeaten = known.slot("beating.drainability-unbeaten");
+        drainabilityLimit = known.slot("beating.drainability-limit");
+        progress = known.slot("beating.progress");
+        sorptionSlope = known.slot("sorption.temperature-slope");
+        beatingLoad = known.slot("labour.beating-load");
+        additiveLoad = known.slot("labour.additive-load");
+    }
+
+    private static AdditiveLine line(Known known, AdditiveDose dose, boolean aided) {
+        Additive additive = dose.additive();
+        return new AdditiveLine(dose.dose().si(), additive.activeFraction().map(Amount::si).orElse(1.0),
+                known.slot("additive.retention", RetentionModel.scope(additive,
+                        aided ? RetentionModel.Circumstance.WITH_AID : RetentionModel.Circumstance.PLAIN)),
+                additive.purpose().isParticle());
+    }
+
+    private static Scope on(Scope scope, String place) {
+        return place.isEmpty() ? scope : scope.on(place);
+    }
+
+    /**
+     * What was measured on a blend itself stands in for what is known of its fibres, where all that it takes is there.
+     */
+    private static Scope measured(Known known, Furnish furnish, String place, Scope otherwise, String... ids) {
+        Scope whole = on(furnish.scope(), place);
+        return furnish.isBlend() && Arrays.stream(ids).allMatch(id -> known.store().find(id, whole).isPresent())
+                ? whole : otherwise;
+    }
+
+    private static String percent(double fraction) {
+        return Units.fourDigits(100 * fraction) + " %";
+    }
+
+    String name() {
+        return name;
+    }
+
+    int additives() {
+        return additives.length;
+    }
+
+    /** Consistency the vat is worked at. */
+    public double vatConsistency() {
+        return vatConsistency;
+    }
+
+    /** Consistency the stock is kept at. */
+    public double stockConsistency() {
+        return stockConsistency;
+    }
+
+    Slot shrinkOnset() {
+        return shrinkOnset;
+    }
+
+    Slot direction() {
+        return direction;
+    }
+
+    boolean hasDensity() {
+        return Arrays.stream(fibres).allMatch(FibreLine::hasDensity);
+    }
+
+    /** Oven-dry fibre over stock in the beater. */
+    public double beaterConsistency() {
+        return beaterConsistency;
+    }
+
+    /** The part of a fibre in the furnish. */
+    public double share(int fibre) {
+        return fibres[fibre].share;
+    }
+
+    /** Whether it is known how fast every fibre beats, or beating does not matter. */
+    public boolean knowsKinetics() {
+        return beating == 0 || !Double.isNaN(drainability)
+                || Arrays.stream(fibres).allMatch(fibre -> fibre.rate != null);
+    }
+
+    /** How far stuff whose beating nobody knows is taken to be on the way to well beaten. */
+    public Slot progress() {
+        return progress;
+    }
+
+    /** Active matter of an additive over fibre, and the share of it that stays in a sheet. */
+    public double dose(int additive) {
+        return additives[additive].dose;
+    }
+
+    /** The share of an additive that stays in a sheet. */
+    public Slot retention(int additive) {
+        return additives[additive].retention;
+    }
+
+    // ------------------------------------------------------------------------------------------------ the stuff
+
+    /** Every property of a blend is the mean by mass of its fibres; of density it is the volumes that add up. */
+    State state(Values v) {
+        double sr = 0;
+        double waterRetention = 0;
+        double freeShrinkage = 0;
+        double specific = 0;
+        double middle = 0;
+        double reference = 0;
+        double room = 0;
+        for (FibreLine fibre : fibres) {
+            double share = fibre.share;
+            double own = drainability(fibre, v);
+            double held = waterRetention(fibre, own, v);
+            sr += share * own;
+            waterRetention += share * held;
+            freeShrinkage += share * freeShrinkage(fibre, held, v);
+            specific += share / density(fibre, v);
+            middle += share * moistureRatio(fibre, MIDDLE_HUMIDITY, v);
+            reference += share * moistureRatio(fibre, workshop.referenceHumidity, v);
+            room += share * moistureRatio(fibre, workshop.roomHumidity, v);
+        }
+        double slope = v.of(sorptionSlope);
+        return new State(sr, waterRetention, freeShrinkage, 1 / specific,
+                Sorption.atTemperatureInProportion(reference, middle, slope, workshop.referenceCelsius,
+                        SORPTION_CELSIUS),
+                Sorption.atTemperatureInProportion(room, middle, slope, workshop.roomCelsius, SORPTION_CELSIUS));
+    }
+
+    private double drainability(FibreLine fibre, Values v) {
+        double start = v.of(drainabilityUnbeaten);
+        if (!Double.isNaN(drainability)) {
+            return drainability;
+        }
+        if (fibre.rate != null && fibre.exponent != null) {
+            return Beating.schopperRiegler(beating, start, v.of(drainabilityLimit), v.of(fibre.rate),
+                    v.of(fibre.exponent));
+        }
+        return beating == 0 ? start : start + v.of(progress) * (v.of(fibre.drainabilityWell) - start);
+    }
+
+    private double waterRetention(FibreLine fibre, double sr, Values v) {
+        Slot longBeaten = fibre.retentionLong;
+        return Beating.waterRetention(sr, v.of(drainabilityUnbeaten), v.of(fibre.retentionUnbeaten),
+                v.of(fibre.drainabilityWell), v.of(fibre.retentionWell),
+                longBeaten == null ? Double.NaN : v.of(fibre.drainabilityLong),
+                longBeaten == null ? Double.NaN : v.of(longBeaten));
+    }
+
+    /** By hours of beating where a trial is known for the fibre, else by the water it holds. */
+    private double freeShrinkage(FibreLine fibre, double held, Values v) {
+        if (fibre.shrinkInitial != null && fibre.shrinkLimit != null && fibre.shrinkTime != null) {
+            return Shrinkage.freeByTime(v.of(fibre.shrinkInitial), v.of(fibre.shrinkLimit), v.of(fibre.shrinkTime),
+                    beating);
+        }
+        return Shrinkage.freeByRetention(held, v.of(shrinkSlope), v.of(shrinkIntercept), 0, MOST_SHRINKAGE);
+    }
+
+    private double density(FibreLine fibre, Values v) {
+        if (fibre.densityUnbeaten != null && fibre.densityLong != null) {
+            return Density.ofBeating(v.of(fibre.densityUnbeaten), v.of(fibre.densityLong), beating, v.of(densityTime));
+        }
+        return fibre.densityLight != null ? v.of(fibre.densityLight) : Double.NaN;
+    }
+
+    private static double moistureRatio(FibreLine fibre, double humidity, Values v) {
+        return Sorption.gab(humidity, v.of(fibre.monolayer), v.of(fibre.energy), v.of(fibre.bulk));
+    }
+
+    /** An additive is dosed on the fibre weighed, and kept in the sheet on the fibre kept. */
+    Kept kept(Values v) {
+        double retention = 0;
+        for (FibreLine fibre : fibres) {
+            retention += fibre.share * v.of(fibre.firstPass);
+        }
+        double[] shares = new double[additives.length];
+        double load = 0;
+        double particleLoad = 0;
+        for (int a = 0; a < additives.length; a++) {
+            shares[a] = v.of(additives[a].retention);
+            double kept = additives[a].dose * shares[a] / retention;
+            load += kept;
+            if (additives[a].particle) {
+                particleLoad += kept;
+            }
+        }
+        return new Kept(retention, shares, load, particleLoad);
+    }
+
+    // ------------------------------------------------------------------------------------------------ what to do
+
+    double stockDensity(Values v) {
+        return WaterProperties.stockDensity(stockConsistency, v.of(wall), workshop.waterDensity);
+    }
+
+    /** Each additive over stock, as planned. */
+    double[] wantedInStock() {
+        return Arrays.stream(additives).mapToDouble(one -> stockConsistency * one.dose).toArray();
+    }
+
+    /** Fibre, loads and doses for the stock that the vat and the pours take. */
+    Setting decide(Values v, double used, double stockDensity) {
+        double c = stockConsistency;
+        double ovenDry = used * c / v.of(handling);
+        double capacity = hasBeater ? Math.min(ratedLoad, beaterConsistency * trough
+                * WaterProperties.stockDensity(beaterConsistency, v.of(wall), workshop.waterDensity))
+                : Double.POSITIVE_INFINITY;
+        int loads = Math.max(1, (int) Rounding.ceil(ovenDry / capacity));
+        int n = fibres.length;
+        double[] fromHand = new double[n];
+        double[] asBought = new double[n];
+        double weighed = 0;
+        double bought = 0;
+        for (int f = 0; f < n; f++) {
+            FibreLine fibre = fibres[f];
+            double need = fibre.share * ovenDry;
+            fromHand[f] = Math.min(fibre.onHand, need);
+            double rest = Moisture.massAtWetBasis(need - fromHand[f], v.of(fibre.moisture));
+            // Weighed load by load, each rounded up to the scale.
+            asBought[f] = loads * Rounding.ceilTo(rest / loads, workshop.scale);
+            weighed += fromHand[f] + Moisture.ovenDryOfWetBasis(asBought[f], v.of(fibre.moisture));
+            bought += fromHand[f] + asBought[f];
+        }
+        double loadOvenDry = weighed / loads;
+        double loadWater = Math.max(0, Rounding.roundTo((weighed / beaterConsistency - bought) / loads
+                / workshop.waterDensity, WATER_STEP));
+        double soakWater = Rounding.roundTo(v.of(soakRatio) * weighed, WATER_STEP);
+        double[] product = new double[additives.length];
+        double dosed = 0;
+        for (int a = 0; a < product.length; a++) {
+            double wanted = additives[a].dose * loadOvenDry / additives[a].active;
+            double step = wanted < FEW_STEPS * workshop.fineScale ? workshop.fineScale / 10 : workshop.fineScale;
+            product[a] = Math.max(step, Rounding.roundTo(wanted, step));
+            dosed += product[a] * loads;
+        }
+        // The water that makes up the stock is measured in, so its mass is a setting; what the fibre really holds is
+        // not.
+        double stock = Math.max(weighed / c, bought + dosed);
+        return new Setting(ovenDry, fromHand, asBought, soakWater, v.of(soakTime), loads, loadOvenDry, loadWater,
+                product, stock, stockDensity);
+    }
+
+    // ------------------------------------------------------------------------------------------------ what comes of it
+
+    Made made(Setting set, Values v) {
+        double weighed = 0;
+        for (int f = 0; f < fibres.length; f++) {
+            weighed += set.fromHand[f] + Moisture.ovenDryOfWetBasis(set.asBought[f], v.of(fibres[f].moisture));
+        }
+        double[] inStock = new double[additives.length];
+        for (int a = 0; a < inStock.length; a++) {
+            inStock[a] = set.product[a] * set.loads * additives[a].active / set.stock;
+        }
+        return new Made(weighed, weighed / set.stock, inStock, v.of(handling));
+    }
+
+    /** Hours at the beater, at the scale and at the charging of the vat. */
+    double hours(Setting set, double charging, Values v) {
+        double beat = hasBeater ? set.loads * (beating + v.of(beatingLoad)) : 0;
+        double add = additives.length == 0 ? 0 : set.loads * v.of(additiveLoad);
+        return beat + add + charging;
+    }
+}

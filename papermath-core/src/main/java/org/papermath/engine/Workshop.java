@@ -1,0 +1,132 @@
+package org.papermath.engine;
+
+import org.papermath.air.Air;
+import org.papermath.equation.Psychrometrics;
+import org.papermath.equation.WaterProperties;
+import org.papermath.evidence.Scope;
+import org.papermath.order.Order;
+import org.papermath.order.Studio;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.quantity.Amount;
+import org.papermath.vat.Vat;
+
+/** The studio in plain numbers: the steps of its tools, its water and its air, what more than one stage has to know. */
+public final class Workshop {
+    private static final double ZERO_CELSIUS = 273.15;
+
+    /** Without a vat the stuff is poured from water of the usual room. */
+    private static final double USUAL_CELSIUS = 20;
+
+    /** The step of the scale for fibre, kg. */
+    final double scale;
+    /** The step of the scale for additives, kg. */
+    final double fineScale;
+    /** The step of the jug, m³. */
+    final double jug;
+
+    final boolean hasVat;
+    final double vatVolume;
+    /** Inside sides of the vat; not a number where they are not known. */
+    final double vatWidth;
+    final double vatLength;
+    final double waterDensity;
+    final double waterViscosity;
+
+    final boolean hasPress;
+    final double platenWidth;
+    final double platenLength;
+    final boolean hasFelts;
+    final double feltWidth;
+    final double feltLength;
+
+    final double roomCelsius;
+    final double roomHumidity;
+    final double roomRatio;
+    final double roomVolume;
+    final double roomSaturated;
+    final double referenceCelsius;
+    final double referenceHumidity;
+
+    /** Where values measured at the vat and at the press are kept. */
+    final Scope vat;
+    final Scope press;
+
+    Workshop(Order order, Studio studio) {
+        scale = studio.scaleStep().si();
+        fineScale = studio.fineScaleStep().si();
+        jug = studio.jugStep().si();
+
+        hasVat = studio.vat().isPresent();
+        vatVolume = studio.vat().map(one -> one.workingVolume().si()).orElse(0.0);
+        vatWidth = studio.vat().flatMap(Vat::width).map(Amount::si).orElse(Double.NaN);
+        vatLength = studio.vat().flatMap(Vat::length).map(Amount::si).orElse(Double.NaN);
+        double vatCelsius = studio.vat().map(one -> one.temperature().si() - ZERO_CELSIUS).orElse(USUAL_CELSIUS);
+        waterDensity = WaterProperties.density(vatCelsius);
+        waterViscosity = WaterProperties.viscosity(vatCelsius);
+
+        hasPress = studio.press().isPresent();
+        platenWidth = studio.press().map(one -> one.platenWidth().si()).orElse(0.0);
+        platenLength = studio.press().map(one -> one.platenLength().si()).orElse(0.0);
+        hasFelts = studio.felts().isPresent();
+        feltWidth = studio.felts().map(Felts::width).map(Amount::si).orElse(0.0);
+        feltLength = studio.felts().map(Felts::length).map(Amount::si).orElse(0.0);
+
+        Air room = studio.room();
+        double pressure = room.pressure().si();
+        roomCelsius = room.temperature().si() - ZERO_CELSIUS;
+        roomHumidity = room.humidity().si();
+        roomRatio = Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(roomCelsius, roomHumidity), pressure);
+        roomVolume = Psychrometrics.volume(roomCelsius, roomRatio, pressure);
+        roomSaturated = Psychrometrics.saturatedHumidityRatio(
+                Psychrometrics.wetBulb(roomCelsius, roomRatio, pressure), pressure);
+        Air reference = order.weighedIn();
+        referenceCelsius = reference.temperature().si() - ZERO_CELSIUS;
+        referenceHumidity = reference.humidity().si();
+
+        vat = studio.vat().map(one -> Scope.at(one.name())).orElse(Scope.GENERAL);
+        press = studio.press().map(Press::name).map(Scope::at).orElse(Scope.GENERAL);
+    }
+
+    /** Whether a mould with such a sheet goes into the vat. */
+    boolean isInVat(double width, double height) {
+        return Double.isNaN(vatWidth) || Fit.within(width, height, vatWidth, vatLength);
+    }
+
+    /** Whether such a wet sheet lies on a felt. */
+    boolean isFelted(double width, double height) {
+        return Fit.within(width, height, feltWidth, feltLength);
+    }
+
+    /** Whether the platen covers such a wet sheet. */
+    boolean isCovered(double width, double height) {
+        return Fit.within(width, height, platenWidth, platenLength);
+    }
+
+    /** How many of vat, felts and platen a wet sheet is too large for. */
+    int misfits(double width, double height) {
+        return (hasVat && !isInVat(width, height) ? 1 : 0)
+                + (hasFelts && !isFelted(width, height) ? 1 : 0)
+                + (hasPress && !isCovered(width, height) ? 1 : 0);
+    }
+
+    /** Density of the water the sheets are formed in, kg/m³. */
+    public double waterDensity() {
+        return waterDensity;
+    }
+
+    /** Relative humidity of the room. */
+    public double roomHumidity() {
+        return roomHumidity;
+    }
+
+    /** Sides of the vat inside, m; not a number where they are not known. */
+    public double vatWidth() {
+        return vatWidth;
+    }
+
+    /** The other side of the vat inside, m. */
+    public double vatLength() {
+        return vatLength;
+    }
+}

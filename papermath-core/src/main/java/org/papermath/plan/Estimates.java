@@ -1,0 +1,161 @@
+package org.papermath.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.engine.BatchFigure;
+import org.papermath.engine.Figure;
+import org.papermath.engine.Figures;
+import org.papermath.engine.PieceFigure;
+import org.papermath.evidence.Estimate;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
+import org.papermath.uncertainty.FigureBands;
+
+/** Reads figures and their bands as estimates. */
+final class Estimates {
+    /** Drivers weaker than this share of a band are left out. */
+    private static final double LEAST_SHARE = 0.01;
+
+    private final FigureBands bands;
+    private final Figures likely;
+
+    Estimates(FigureBands bands) {
+        this.bands = bands;
+        this.likely = bands.likely();
+    }
+
+    FigureBands bands() {
+        return bands;
+    }
+
+    double likely(BatchFigure figure, int batch) {
+        return likely.of(figure, batch);
+    }
+
+    double likely(PieceFigure figure, int piece) {
+        return likely.of(figure, piece);
+    }
+
+    double low(BatchFigure figure, int batch) {
+        return bands.low(likely.place(figure, batch));
+    }
+
+    double low(PieceFigure figure, int piece) {
+        return bands.low(likely.place(figure, piece));
+    }
+
+    boolean isKnown(PieceFigure figure, int piece) {
+        return Double.isFinite(likely.of(figure, piece));
+    }
+
+    /** The kind a figure is read as stands with the figure; the caller says it again for the compiler. */
+    <Q extends Quantity<Q>> Estimate<Q> of(Kind<Q> kind, BatchFigure figure, int batch) {
+        return estimate(kind, figure, likely.place(figure, batch));
+    }
+
+    <Q extends Quantity<Q>> Estimate<Q> of(Kind<Q> kind, PieceFigure figure, int piece) {
+        return estimate(kind, figure, likely.place(figure, piece));
+    }
+
+    private <Q extends Quantity<Q>> Estimate<Q> estimate(Kind<Q> kind, Figure figure, int at) {
+        if (figure.kind() != (Kind<?>) kind) {
+            throw new IllegalStateException(figure + " is no " + kind.name());
+        }
+        return estimate(kind, at, figure.unit());
+    }
+
+    private <Q extends Quantity<Q>> Estimate<Q> estimate(Kind<Q> kind, int at, String unit) {
+        return Estimate.of(kind.ofSi(likely.at(at), unit), kind.ofSi(bands.low(at), unit),
+                kind.ofSi(bands.high(at), unit), drivers(at)).open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+    }
+
+    /** The hours of the whole. */
+    Estimate<Time> hours() {
+        return estimate(Kinds.TIME, likely.hoursPlace(), "h");
+    }
+
+    /** The play of a card in its envelope, along the width or the height; below zero where it does not go in. */
+    Estimate<Length> play(PieceFigure figure, int piece) {
+        int at = likely.place(figure, piece);
+        return Estimate.of(signed(Kinds.LENGTH, likely.at(at), figure.unit()),
+                signed(Kinds.LENGTH, bands.low(at), figure.unit()), signed(Kinds.LENGTH, bands.high(at), figure.unit()),
+                drivers(at)).open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+    }
+
+    /** What is there of the stock at the end: nothing, where it runs short. */
+    Estimate<Mass> stockLeft(int batch) {
+        int at = likely.place(BatchFigure.STOCK_LEFT, batch);
+        double low = bands.low(at);
+        double high = bands.high(at);
+        String unit = BatchFigure.STOCK_LEFT.unit();
+        return Estimate.of(Kinds.MASS.ofSi(Math.max(0, likely.at(at)), unit), Kinds.MASS.ofSi(Math.max(0, low), unit),
+                Kinds.MASS.ofSi(Math.max(0, high), unit), drivers(at))
+                .open(bands.isOpenBelow(at) || low <= 0 && low < high, bands.isOpenAbove(at));
+    }
+
+    static <Q extends Quantity<Q>> Amount<Q> signed(Kind<Q> kind, double si, String code) {
+        return si >= 0 ? kind.ofSi(si, code) : kind.ofSi(-si, code).negate();
+    }
+
+    private List<Estimate.Driver> drivers(int at) {
+        int n = bands.varied().size();
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += bands.move(i, at) * bands.move(i, at);
+        }
+        if (sum == 0) {
+            return List.of();
+        }
+        List<Estimate.Driver> drivers = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            double share = bands.move(i, at) * bands.move(i, at) / sum;
+            if (share >= LEAST_SHARE) {
+                drivers.add(new Estimate.Driver(bands.varied().get(i).row(), share));
+            }
+        }
+        drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
+        return drivers;
+    }
+
+    /**
+     * Refuses a plan with a figure that is nothing in nature, so that what is planned can be read to its last figure.
+     * Values of a studio's own far from usual can make such figures, each by itself allowed.
+     */
+    Estimates require(List<String> batches, List<String> pieces) {
+        for (int at = 0; at < likely.size(); at++) {
+            Figure figure = likely.figure(at);
+            @Nullable Kind<?> kind = figure == null ? Kinds.TIME : figure.kind();
+            boolean known = Double.isFinite(likely.at(at));
+            if (kind != null && (known || figure == null || !figure.mayBeUnknown())) {
+                String whose = figure == null ? "order" : likely.batchAt(at) >= 0
+                        ? "batch " + batches.get(likely.batchAt(at)) : "piece " + pieces.get(likely.pieceAt(at));
+                require(whose, Objects.requireNonNull(kind), likely.at(at));
+                require(whose, kind, bands.low(at));
+                require(whose, kind, bands.high(at));
+            }
+        }
+        return this;
+    }
+
+    private static void require(String whose, Kind<?> kind, double si) {
+        if (!kind.holds(si)) {
+            throw Refused.of("plan.figure-beyond-nature", whose + ": " + (Double.isFinite(si) ? kind.name()
+                    + " comes out as " + Units.fourDigits(si) + " " + kind.siUnit() + ", which no " + kind.name()
+                    + " can be." : "nothing comes out that has a " + kind.name() + ".") + " Check the order, the"
+                    + " recipe, the steps of scale and jug, and the values of the studio's own.",
+                    "of", whose, "quantity", kind.name(), "value", String.valueOf(si));
+        }
+    }
+}

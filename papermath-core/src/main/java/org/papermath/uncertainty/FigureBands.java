@@ -1,0 +1,82 @@
+package org.papermath.uncertainty;
+
+import java.util.List;
+
+import org.papermath.engine.Figures;
+import org.papermath.engine.Known;
+
+/**
+ * The figures of a job at their likely values, the ends of their bands, and how far each varied assumption moves each
+ * of them, on the scale of the figure. By the places of {@link Figures}.
+ */
+public final class FigureBands {
+    private final Figures likely;
+    private final double[] low;
+    private final double[] high;
+    private final boolean[] openBelow;
+    private final boolean[] openAbove;
+    private final List<Known.Varied> varied;
+    /** By assumption, then by place; empty without bands. */
+    private final double[][] moves;
+
+    FigureBands(Figures likely, double[] low, double[] high, boolean[] openBelow, boolean[] openAbove,
+            List<Known.Varied> varied, double[][] moves) {
+        this.likely = likely;
+        this.low = low;
+        this.high = high;
+        this.openBelow = openBelow;
+        this.openAbove = openAbove;
+        this.varied = varied;
+        this.moves = moves;
+    }
+
+    /** Likely values only. */
+    public static FigureBands without(Figures likely) {
+        double[] same = new double[likely.size()];
+        for (int at = 0; at < same.length; at++) {
+            same[at] = likely.at(at);
+        }
+        boolean[] open = new boolean[same.length];
+        return new FigureBands(likely, same, same, open, open, List.of(), new double[0][]);
+    }
+
+    /** The figures at the likely values; they also tell the places. */
+    public Figures likely() {
+        return likely;
+    }
+
+    /** The 5 % point of a figure, or the farthest that could be worked out. */
+    public double low(int at) {
+        return low[at];
+    }
+
+    /** The 95 % point of a figure, or the farthest that could be worked out. */
+    public double high(int at) {
+        return high[at];
+    }
+
+    /** Whether the band has no end below. */
+    public boolean isOpenBelow(int at) {
+        return openBelow[at];
+    }
+
+    /** Whether the band has no end above. */
+    public boolean isOpenAbove(int at) {
+        return openAbove[at];
+    }
+
+    /** Whether there are bands at all. */
+    public boolean hasBands() {
+        return moves.length > 0;
+    }
+
+    /** What was varied. */
+    public List<Known.Varied> varied() {
+        return varied;
+    }
+
+    /** How far an assumption, by its place among the varied, moves a figure at most. */
+    public double move(int varied, int at) {
+        return moves[varied][at];
+    }
+}

@@ -1,0 +1,169 @@
+package org.papermath.uncertainty;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+import org.papermath.engine.Engine;
+import org.papermath.engine.Figure;
+import org.papermath.engine.Figures;
+import org.papermath.engine.Known;
+import org.papermath.engine.Scale;
+import org.papermath.engine.Settings;
+import org.papermath.engine.Slot;
+import org.papermath.quantity.Kind;
+
+/**
+ * First-order bands: every varied assumption is set to its 5 % and its 95 % point, one at a time, with the settings held
+ * fixed; what a figure moves up and what it moves down is summed in squares, on the scale of the figure.
+ *
+ * <p>Where a figure cannot be told at one end of an assumption, the band is open on that side. The shift counted is the
+ * one at the farthest point where the figure still can be told, so that the rest of the band does not jump.
+ */
+public final class FirstOrderBands {
+    /** How closely the farthest point of a figure is looked for, as a share of the way to the end. */
+    private static final double CLOSE = 1e-3;
+
+    private final Engine.Shifts shifts;
+    private final List<Known.Varied> varied;
+    private final Figures likely;
+    private final int n;
+    private final Scale[] scales;
+    private final double[] most;
+    private final double[] middle;
+    private final double[] up;
+    private final double[] down;
+    private final boolean[] openAbove;
+    private final boolean[] openBelow;
+    private final Figures out;
+
+    private FirstOrderBands(Engine engine, Settings settings) {
+        shifts = engine.shifts(settings);
+        varied = engine.varied();
+        likely = shifts.base();
+        n = likely.size();
+        scales = new Scale[n];
+        most = new double[n];
+        middle = new double[n];
+        up = new double[n];
+        down = new double[n];
+        openAbove = new boolean[n];
+        openBelow = new boolean[n];
+        out = engine.figures();
+        for (int at = 0; at < n; at++) {
+            Figure figure = likely.figure(at);
+            double x = likely.at(at);
+            most[at] = figure == null ? 1 : figure.most();
+            Scale scale = figure == null ? Scale.FACTOR : figure.scale();
+            // What is nothing, or all there can be, has no place on its scale.
+            scales[at] = Double.isFinite(scale.of(x, most[at])) && x != 0 ? scale : Scale.DIFFERENCE;
+            middle[at] = scales[at].of(x, most[at]);
+        }
+    }
+
+    /** Works out the bands of a job with its settings. */
+    public static FigureBands of(Engine engine, Settings settings) {
+        return new FirstOrderBands(engine, settings).make();
+    }
+
+    private FigureBands make() {
+        double[][] moves = new double[varied.size()][n];
+        double[] below = new double[n];
+        double[] above = new double[n];
+        for (int i = 0; i < moves.length; i++) {
+            Known.Varied one = varied.get(i);
+            shift(one, one.row().lowSi(), below);
+            shift(one, one.row().highSi(), above);
+            for (int at = 0; at < n; at++) {
+                double rise = Math.max(0, Math.max(below[at], above[at]));
+                double fall = Math.min(0, Math.min(below[at], above[at]));
+                up[at] += rise * rise;
+                down[at] += fall * fall;
+                moves[i][at] = Math.max(rise, -fall);
+            }
+        }
+        double[] low = new double[n];
+        double[] high = new double[n];
+        for (int at = 0; at < n; at++) {
+            double x = likely.at(at);
+            low[at] = down[at] == 0 ? x : scales[at].back(middle[at] - Math.sqrt(down[at]), most[at]);
+            high[at] = up[at] == 0 ? x : scales[at].back(middle[at] + Math.sqrt(up[at]), most[at]);
+            end(at, high);
+        }
+        return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves);
+    }
+
+    /** A band that reaches beyond what its kind can be has no end there that could be told. */
+    private void end(int at, double[] high) {
+        Figure figure = likely.figure(at);
+        @Nullable Kind<?> kind = figure == null ? null : figure.kind();
+        if (kind != null && high[at] > kind.highestSi() && likely.at(at) <= kind.highestSi()) {
+            high[at] = kind.highestSi();
+            openAbove[at] = true;
+        }
+    }
+
+    /** How far each figure moves, on its scale, with one assumption at one end. */
+    private void shift(Known.Varied one, double end, double[] moved) {
+        shifts.at(one.slot(), end, out);
+        boolean anyUnknown = false;
+        for (int at = 0; at < n; at++) {
+            moved[at] = shift(at, out.at(at));
+            anyUnknown |= Double.isNaN(moved[at]) && isKnown(at);
+        }
+        if (anyUnknown) {
+            farthest(one.slot(), one.row().likelySi(), end, moved);
+        }
+        for (int at = 0; at < n; at++) {
+            moved[at] = isKnown(at) ? moved[at] : 0;
+        }
+    }
+
+    private boolean isKnown(int at) {
+        return Double.isFinite(likely.at(at));
+    }
+
+    /** Not a number where the figure cannot be told. */
+    private double shift(int at, double x) {
+        if (x == likely.at(at)) {
+            return 0;
+        }
+        double shift = scales[at].of(x, most[at]) - middle[at];
+        return Double.isFinite(shift) ? shift : Double.NaN;
+    }
+
+    /** Puts in place of each unknown shift the one at the farthest point where it is known, and opens that side. */
+    private void farthest(Slot slot, double from, double end, double[] moved) {
+        double[] known = new double[n];
+        double[] unknown = new double[n];
+        double[] last = new double[n];
+        boolean[] wanted = new boolean[n];
+        for (int at = 0; at < n; at++) {
+            wanted[at] = Double.isNaN(moved[at]) && isKnown(at);
+            unknown[at] = 1;
+        }
+        for (int of = 0; of < n; of++) {
+            while (wanted[of] && unknown[of] - known[of] > CLOSE) {
+                double part = (known[of] + unknown[of]) / 2;
+                shifts.at(slot, from + part * (end - from), out);
+                for (int at = 0; at < n; at++) {
+                    if (wanted[at] && part > known[at] && part < unknown[at]) {
+                        double shift = shift(at, out.at(at));
+                        if (Double.isNaN(shift)) {
+                            unknown[at] = part;
+                        } else {
+                            known[at] = part;
+                            last[at] = shift;
+                        }
+                    }
+                }
+            }
+        }
+        for (int at = 0; at < n; at++) {
+            if (wanted[at]) {
+                moved[at] = last[at];
+                openAbove[at] |= last[at] >= 0;
+                openBelow[at] |= last[at] <= 0;
+            }
+        }
+    }
+}
