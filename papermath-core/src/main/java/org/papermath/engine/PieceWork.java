@@ -248,21 +248,38 @@ public final class PieceWork {
         out.set(PieceFigure.POST_MASS, index,
                 posts.mass(settings.posts(index), solids, forming.couchedSolids(v), v));
         out.set(PieceFigure.POST_HEIGHT, index, posts.height(settings.posts(index), v));
-        out.set(PieceFigure.HOURS, index, hours(settings, v));
+        out.set(PieceFigure.HOURS, index, hours(settings, v).all());
         if (accounts != null) {
             accounts.piece(batch, this, sheet.perSheet(), run, area * sheet.perSheet() / dryArea, couchedRatio,
                     pressed, finished.bookedRatio(end, v), v);
         }
     }
 
-    /** Hands on the piece, s. */
-    private double hours(Settings settings, Values v) {
+    /** Hands on the piece by the step they are on, s. */
+    public record Hours(double form, double press, double dry, double size, double sort, double trim, double fold) {
+        double all() {
+            return form + press + dry + size + sort + trim + fold;
+        }
+
+        /** What is done with wet sheets, up to laying them to dry. */
+        public double wet() {
+            return form + press + dry;
+        }
+
+        /** What is done with dry sheets, but for the size bath. */
+        public double finish() {
+            return sort + trim + fold;
+        }
+    }
+
+    /** The hours of hands on the piece. */
+    public Hours hours(Settings settings, Values v) {
         FormingSheets.Setting sheet = settings.sheet(index);
         Posts.Setting post = settings.posts(index);
-        return forming.hours(sheet, v)
-                + pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.sheets(), v)
-                + drying.hours(settings.drying(index), v) + sizing.hours(sheet.sheets(), v)
-                + cutting.sorting(sheet.sheets(), v) + cutting.trimming(sheet, v) + cutting.folding(forming.wanted(), v);
+        return new Hours(forming.hours(sheet, v),
+                pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.sheets(), v),
+                drying.hours(settings.drying(index), v), sizing.hours(sheet.sheets(), v),
+                cutting.sorting(sheet.sheets(), v), cutting.trimming(sheet, v), cutting.folding(forming.wanted(), v));
     }
 
     /** What needs two pieces: the card in its envelope, and both in the mail. */

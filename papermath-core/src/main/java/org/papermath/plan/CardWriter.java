@@ -43,7 +43,6 @@ final class CardWriter {
         comeOut();
         days();
         lookOut();
-        cautions();
         foot();
     }
 
@@ -53,7 +52,6 @@ final class CardWriter {
                 VAT("Vat"),
         POUR("Pour"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
         COME_OUT("What will come out"), DAYS("Days and hours"), LOOK_OUT("Look out"), MEASURE("Measure first"),
-        CAUTIONS("Cautions"),
         READY("have ready"), SOAK("soak"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
         SHEETS("sheets to pull"), TRIALS("of them trials"), CHARGE("charge: stock"), WATER("water to the mark"),
         LIFT("lift a sheet"),
@@ -126,6 +124,7 @@ final class CardWriter {
             }
             row(Label.SOAK, set(batch.soak().water(), "gal_us") + " of water, " + plain(batch.soak().time(), "h"));
         }
+        cautions(Label.WEIGH);
     }
 
     private void beat() {
@@ -154,6 +153,7 @@ final class CardWriter {
                     + batch.stock().dilutionEach().map(water -> ", thinned with " + set(water, "gal_us")
                     + " of water a load").orElse(""));
         }
+        cautions(Label.BEAT);
     }
 
     private void form() {
@@ -168,6 +168,7 @@ final class CardWriter {
         pieces(Label.UP, piece -> piece.forming().perSheet() + (piece.forming().turned() ? ", turned" : ""));
         pieces(Label.SHEETS, piece -> piece.counts().sheets() + " for " + piece.counts().wanted() + " good");
         pieces(Label.TRIALS, piece -> Integer.toString(piece.counts().trials()));
+        cautions(Label.FORM);
     }
 
     private void vat() {
@@ -193,6 +194,7 @@ final class CardWriter {
         pieces(Label.DRAIN, piece -> piece.drainTimeStage().map(this::band).orElse("by stopwatch"));
         pieces(Label.MAT, piece -> band(piece.matThickness()));
         pieces(Label.COUCHED, piece -> band(piece.couchedMass()));
+        cautions(Label.VAT);
     }
 
     private void press() {
@@ -215,12 +217,14 @@ final class CardWriter {
             row(Label.LOAD, plan.pieces().get(0).pressStage().reason());
         }
         pieces(Label.SOLIDS, piece -> band(piece.solids()));
+        cautions(Label.PRESS);
     }
 
     private void dry() {
         head(Label.DRY);
         if (plan.pieces().stream().noneMatch(piece -> piece.dryingStage().isDone())) {
             row("", plan.pieces().get(0).dryingStage().reason());
+            cautions(Label.DRY);
             return;
         }
         pieces(Label.DRYER, piece -> piece.dryingStage().map(drying -> drying.dryer().name()).orElse("not done"));
@@ -233,6 +237,7 @@ final class CardWriter {
                     .orElse("-"));
         }
         pieces(Label.RELEASED, piece -> piece.dryingStage().map(drying -> band(drying.water())).orElse("-"));
+        cautions(Label.DRY);
     }
 
     private void finish() {
@@ -260,6 +265,7 @@ final class CardWriter {
                     .map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
                     .orElse("-"));
         }
+        cautions(Label.FINISH);
     }
 
     private void comeOut() {
@@ -301,18 +307,20 @@ final class CardWriter {
                     + batch.shortage().map(one -> "; it may also run short by up to " + three(one.upTo().in("kg"))
                             + " kg").orElse(""));
         }
+        cautions(Label.COME_OUT);
     }
 
     private void days() {
         head(Label.DAYS);
         StringBuilder steps = new StringBuilder();
         for (Schedule.Step step : plan.schedule().steps()) {
-            steps.append(steps.length() == 0 ? "" : "; ").append(step.name()).append(' ')
-                    .append(count(step.days(), "day"))
+            steps.append(steps.length() == 0 ? "" : "; ").append(step.name()).append(' ').append(step.inDays())
                     .append(step.start().map(day -> " from " + day).orElse(""));
         }
         wrap("", steps + ".");
+        wrap("", "In all: " + plan.schedule().inDays() + ".");
         wrap("", "Hands on: " + band(plan.workingHours()) + " in all.");
+        cautions(Label.DAYS);
     }
 
     private void lookOut() {
@@ -337,16 +345,33 @@ final class CardWriter {
         }
     }
 
-    private void cautions() {
-        head(Label.CAUTIONS);
-        for (Caution caution : plan.cautions()) {
-            wrap("- ", caution.text());
+    /** Writes the cautions of the steps of a section. */
+    private void cautions(Label section) {
+        for (StepCaution caution : plan.cautions()) {
+            if (section(caution.step()) == section) {
+                wrap("! ", caution.text());
+            }
         }
-        wrap("  ", "Local codes and licensed practice come before this card.");
+    }
+
+    /** The section a step is told in; that of the vat is also that of pouring. */
+    private static Label section(WorkStep step) {
+        return switch (step) {
+            case WEIGH, SOAK, COOK -> Label.WEIGH;
+            case BEAT, DOSE, WET_POWDER -> Label.BEAT;
+            case DRY_TRIALS -> Label.FORM;
+            case FORM -> Label.VAT;
+            case LAY_POSTS, PRESS -> Label.PRESS;
+            case DRY_UNDER_WEIGHT, DRY_IN_AIR, DRY_ON_BOARDS -> Label.DRY;
+            case SIZE, SORT, TRIM, FOLD -> Label.FINISH;
+            case CLEAR_UP -> Label.COME_OUT;
+            case CONDITION, PACK -> Label.DAYS;
+        };
     }
 
     private void foot() {
         lines.add("");
+        lines.add("Local codes and licensed practice come before this card.");
         long weak = plan.assumptionsUsed().stream().filter(a -> a.basis().isUncalibrated()).count();
         lines.add("papermath, assumptions of edition " + plan.studio().assumptions().edition() + ", "
                 + plan.studio().assumptions().own().size() + " of the studio's own; " + weak + " of "
@@ -461,7 +486,7 @@ final class CardWriter {
         return new BigDecimal(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
-    private static String three(double value) {
+    static String three(double value) {
         if (value == 0) {
             return "0";
         }

@@ -1,57 +1,90 @@
 package org.papermath.plan;
 
 /**
- * A caution that goes with a stage of the work: what can hurt and what to do, in one line. Local codes and licensed
- * practice come first.
+ * A caution that goes with a step of the work: what can hurt and what to do. Which step has which is said by
+ * {@link WorkStep}. Local codes and licensed practice come first.
  */
 public enum Caution {
+    /** Pails of water and fibre. */
+    SOAKING_PAILS("Pails", "none filled over 23 kg (51 lb); lids on, no child near.",
+            "NIOSH 94-110, revised lifting equation; common practice"),
+    /** Cooking with alkali. */
+    ALKALI("Alkali",
+            "into cold water, never water into it; hot liquor burns: goggles, gloves, air; steel or enamel, never"
+                    + " aluminium.",
+            "common practice; 29 CFR 1910.151(c) for eye wash, recalled"),
     /** The roll of the beater. */
-    BEATER_ROLL("Beater: guard roll, belts and feed point; no hand, hair or sleeve near it while it turns.",
+    BEATER_ROLL("Beater", "guard roll, belts and feed point; no hand, hair or sleeve near it while it turns.",
             "29 CFR 1910.212 (guards)"),
     /** The noise of the beater. */
-    NOISE("Noise: wear ear protection at the beater.", "29 CFR 1910.95 (90 dBA over 8 h)"),
+    NOISE("Noise", "wear ear protection at the beater.", "29 CFR 1910.95 (90 dBA over 8 h)"),
+    /** What the safety data sheets of the additives say. */
+    SAFETY_SHEETS("Additives", "read each safety data sheet before dosing; spilt polymer is slippery.",
+            "29 CFR 1910.1200, recalled"),
+    /** Dust of dry pigment and filler. */
+    DRY_POWDER("Dry pigment and filler", "raise no dust: respirator, wet it first, no food vessels.",
+            "29 CFR 1910.134, recalled"),
+    /** A warm plate, an iron or heated boards. */
+    WARM_PLATE("Warm plate, iron or heated boards", "burns; dry hands, cord away from water, off when left.",
+            "common practice"),
     /** Water on the floor and electricity. */
-    WET_ELECTRICITY("Wet room: outlets high and residual-current protected, no cord near splashes, rubber soles.",
+    WET_ELECTRICITY("Wet room", "outlets high and residual-current protected, no cord near splashes, rubber soles.",
             "29 CFR 1910.334; NFPA 70, 210.8"),
-    /** Lifting. */
-    LIFTING("Lifting: over 23 kg (51 lb) takes two people, a trolley or smaller posts and pails.",
+    /** Lifting the full mould. */
+    LIFTING_MOULD("Lifting the mould",
+            "close to the body, without a twist, with rests; over 23 kg (51 lb) takes two people.",
+            "NIOSH 94-110, revised lifting equation"),
+    /** Lifting the post. */
+    LIFTING("Lifting", "over 23 kg (51 lb) takes two people, a trolley or smaller posts and pails.",
             "NIOSH 94-110, revised lifting equation"),
     /** The press. */
-    PRESS("Press: never above this load, load slowly, out of the line of force, no longer handle.",
+    PRESS("Press", "load slowly, out of the line of force, no longer handle.",
             "common practice; ASME B30.1 for jacks"),
-    /** Cooking with alkali. */
-    ALKALI("Alkali: into cold water, never water into it; goggles, gloves, air; steel or enamel, never aluminium.",
-            "common practice; 29 CFR 1910.151(c) for eye wash, recalled"),
-    /** Dry pigment and filler. */
-    DRY_POWDER("Dry pigment and filler: wear a respirator, wet them first, keep food vessels out of it.",
-            "29 CFR 1910.134, recalled"),
-    /** Additives. */
-    SAFETY_SHEETS("Additives: read each safety data sheet before dosing; spilt polymer is slippery.",
-            "29 CFR 1910.1200, recalled"),
-    /** The size bath. */
-    SIZE_BATH("Size bath: about 40 °C; keep it clean and use it the same day.", "common practice"),
-    /** Mould in pulp, paper and room. */
-    MOULD("Mould: use pulp within 1 to 2 weeks, kept cool; hold the room below 65 % RH while sheets dry.",
-            "published guidance for collections"),
+    /** A stack under weight. */
+    STACK("Stack under weight", "level and low, weights clear of the edge; keep feet from under it.",
+            "common practice"),
+    /** A fan or a heater beside water. */
+    FAN_HEATER("Fan or heater beside water",
+            "residual-current protected, off the floor, guarded; no heater near paper or left alone.",
+            "29 CFR 1910.334; common practice"),
+    /** The hot size bath. */
+    SIZE_BATH("Size bath",
+            "about 40 °C, hotter while it melts: ladle it, carry no full pan; keep it clean, use it the same day.",
+            "common practice"),
+    /** Knife and guillotine. */
+    BLADE("Knife and guillotine", "cut along a steel rule, away from the hand; guard on, blade covered.",
+            "common practice; 29 CFR 1910.212 (guards)"),
     /** What goes down the drain. */
-    DRAIN("Drain: strain everything; no fibre into a sink; nothing below pH 5 or above the local limit.",
-            "40 CFR 403.5(b) (pH, solids, heat)");
+    DRAIN("Drain",
+            "strain everything; no fibre, alkali or pigment into a sink; nothing below pH 5 or above the local limit.",
+            "40 CFR 403.5(b) (pH, solids, heat)"),
+    /** Mould that grows in pulp, on felts, paper and in the room. */
+    MOULD("Mould growth",
+            "use stock within 1 to 2 weeks, kept cool; dry the felts; room below 65 % RH while sheets dry.",
+            "published guidance for collections; common practice");
 
-    private final String text;
+    private final String what;
+    private final String advice;
     private final String basis;
 
-    Caution(String text, String basis) {
-        this.text = text;
+    Caution(String what, String advice, String basis) {
+        this.what = what;
+        this.advice = advice;
         this.basis = basis;
     }
 
     /**
-     * Returns the caution.
+     * Returns the caution in general; that of a plan, with its figure, is in {@link MakingPlan#cautions()}.
      *
-     * @return one line
+     * @return one or two short lines
      */
     public String text() {
-        return text;
+        return what + ": " + advice;
+    }
+
+    /** Returns the caution with a figure of a plan, or in general if the figure is empty. */
+    String text(String figure) {
+        return figure.isEmpty() ? text() : what + ": " + figure + "; " + advice;
     }
 
     /**

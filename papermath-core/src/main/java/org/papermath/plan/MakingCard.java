@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * A plan as text to pin to the wall: the work in its order, pieces side by side, settings rounded to the tool,
- * forecasts with their bands, one line for each caution. Immutable, and the same in every locale.
+ * forecasts with their bands, each caution in the section of its step. Immutable, and the same in every locale.
  */
 public final class MakingCard {
     private final List<String> lines;

@@ -250,11 +250,12 @@ public final class MakingPlan {
     }
 
     /**
-     * Returns the cautions that go with the stages of this plan.
+     * Returns the cautions that go with the steps of this plan, each once, with the figure of the plan where there is
+     * one. Local codes and licensed practice come first.
      *
-     * @return an unmodifiable list
+     * @return an unmodifiable list, in the order of the work
      */
-    public List<Caution> cautions() {
+    public List<StepCaution> cautions() {
         return reading.get().cautions();
     }
 

@@ -68,6 +68,7 @@ final class PlanNotices {
             notices.piece(p);
         }
         notices.room();
+        notices.schedule();
         notices.basis();
         notices.strangers();
         List<Notice> all = new ArrayList<>(notices.warnings);
@@ -422,6 +423,29 @@ final class PlanNotices {
         if (order.due().isEmpty()) {
             note("order.no-date", "order: it has no date, so the days are counted but not dated.");
         }
+    }
+
+    /** Says what the days leave out where nobody knows how long sheets dry. */
+    private void schedule() {
+        Schedule schedule = plan.schedule();
+        if (schedule.days().isPresent()) {
+            return;
+        }
+        List<PiecePlan> unknown = plan.pieces().stream().filter(piece -> !piece.dryingStage().isDone()
+                || piece.sizingStage().map(sizing -> !sizing.dryAgain().isDone()).orElse(false)).toList();
+        List<String> names = unknown.stream().map(PiecePlan::name).toList();
+        boolean dryer = unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("no-dryer"));
+        warn("schedule.no-drying", "schedule: nobody knows how long " + listed(names)
+                + (names.size() == 1 ? " dries" : " dry") + ", so the work takes " + schedule.inDays()
+                + "; what comes before drying has no date. " + (dryer ? "Give the studio its dryer"
+                : "Bring in drier air, or warm it")
+                + ", or time the drying of one sheet and begin that much earlier.", "pieces", names, "leastDays",
+                schedule.leastDays());
+    }
+
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     private void basis() {

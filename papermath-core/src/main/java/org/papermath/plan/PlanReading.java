@@ -3,10 +3,10 @@ package org.papermath.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -53,6 +53,8 @@ import org.papermath.shape.MailLimits;
 final class PlanReading {
     /** Normal quantile of the 95 % point: a band of nine in ten is this many standard deviations to each side. */
     private static final double NINE_IN_TEN = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.95);
+
+    private static final double DAY = 86_400;
 
     private final Order order;
     private final Studio studio;
@@ -388,72 +390,64 @@ final class PlanReading {
         for (BatchPlan batch : batches) {
             beat += batch.workingHours().likely().si();
         }
-        double work = 0;
+        double wet = 0;
+        double size = 0;
+        double finish = 0;
         double dry = 0;
-        boolean dries = true;
-        for (PiecePlan piece : pieces) {
-            work += piece.workingHours().likely().si();
-            if (piece.dryingStage().isDone()) {
-                double again = piece.sizingStage().map(sizing -> sizing.dryAgain().map(time -> time.likely().si())
-                        .orElse(0.0)).orElse(0.0);
-                dry += (piece.drying().time().likely().si() + again) * piece.drying().loads();
-            } else {
-                dries = false;
+        double again = 0;
+        boolean bath = false;
+        for (int p = 0; p < engine.pieces(); p++) {
+            PieceWork.Hours of = engine.piece(p).hours(settings, likely);
+            wet += of.wet();
+            size += of.size();
+            finish += of.finish();
+            PiecePlan piece = pieces.get(p);
+            // What nobody knows makes the sum unknown as well.
+            dry += piece.dryingStage().map(drying -> drying.time().likely().si() * drying.loads()).orElse(Double.NaN);
+            if (piece.sizingStage().isDone()) {
+                bath = true;
+                again += settings.drying(p).loads() * piece.sizing().dryAgain().map(time -> time.likely().si()).orElse(Double.NaN);
             }
         }
         boolean sized = order.recipes().stream().anyMatch(recipe -> recipe.sizeBath().isPresent()
                 || recipe.additives().stream()
                 .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
         List<String> names = new ArrayList<>();
-        List<Integer> days = new ArrayList<>();
+        List<OptionalInt> days = new ArrayList<>();
         step(names, days, "order fibre and have it", days("schedule.delivery"));
-        step(names, days, "soak", (int) Math.max(1, Rounding.ceil(batches.get(0).soak().time().si() / 86400)));
+        step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
         step(names, days, "beat and dose", wholeDays(beat, day));
-        step(names, days, "form, press, sort and finish", wholeDays(work, day));
-        if (dries) {
-            step(names, days, "dry", wholeDays(dry, 86400));
+        step(names, days, studio.press().isPresent() ? "form and press" : "form", wholeDays(wet, day));
+        step(names, days, "dry", wholeDays(dry, DAY));
+        if (bath) {
+            step(names, days, "size in the bath", wholeDays(size, day));
+            step(names, days, "dry again", wholeDays(again, DAY));
         }
         if (sized) {
             step(names, days, "let the size cure", days("schedule.size-cure"));
         }
+        step(names, days, "sort and finish", wholeDays(finish, day));
         step(names, days, "condition under weight", days("schedule.condition"));
         step(names, days, "count and pack", days("schedule.finish"));
         return Schedule.backwards(names, days, order.due().orElse(null));
     }
 
-    private static void step(List<String> names, List<Integer> days, String name, int count) {
+    private static void step(List<String> names, List<OptionalInt> days, String name, OptionalInt count) {
         names.add(name);
         days.add(count);
     }
 
-    private int days(String id) {
-        return (int) Math.max(1, Rounding.ceil(studio.assumptions().si(id, Scope.GENERAL) / 86400));
+    private OptionalInt days(String id) {
+        return wholeDays(studio.assumptions().si(id, Scope.GENERAL), DAY);
     }
 
-    private static int wholeDays(double time, double day) {
-        return (int) Math.max(1, Rounding.ceil(time / day));
+    /** Rounds up to whole days, at least one; a time that nobody knows has none. */
+    private static OptionalInt wholeDays(double time, double day) {
+        return Double.isNaN(time) ? OptionalInt.empty()
+                : OptionalInt.of((int) Math.max(1, Rounding.ceil(time / day)));
     }
 
-    List<Caution> cautions() {
-        Set<Caution> set = EnumSet.of(Caution.WET_ELECTRICITY, Caution.LIFTING, Caution.MOULD, Caution.DRAIN);
-        if (studio.beater().isPresent()) {
-            set.add(Caution.BEATER_ROLL);
-            set.add(Caution.NOISE);
-        }
-        if (studio.press().isPresent()) {
-            set.add(Caution.PRESS);
-        }
-        for (BatchPlan batch : batches) {
-            for (BatchPlan.AdditiveToWeigh additive : batch.additives()) {
-                set.add(Caution.SAFETY_SHEETS);
-                if (additive.additive().purpose().isParticle()) {
-                    set.add(Caution.DRY_POWDER);
-                }
-            }
-            if (batch.recipe().sizeBath().isPresent()) {
-                set.add(Caution.SIZE_BATH);
-            }
-        }
-        return List.copyOf(set);
+    List<StepCaution> cautions() {
+        return new PlanCautions(studio, engine, settings, batches, pieces).all();
     }
 }

@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 import org.jspecify.annotations.Nullable;
 
 /**
  * The days of the work, counted backwards from the date of the order. Immutable.
  *
- * <p>Drying, curing and conditioning always have their days; working time is rounded up to whole working days.
+ * <p>Drying, curing and conditioning always have their step; working time is rounded up to whole working days. Where
+ * nobody knows how long the sheets dry, that step has no number of days: what comes after it is dated, what comes before
+ * is not.
  */
 public final class Schedule {
     private final List<Step> steps;
@@ -20,13 +23,18 @@ public final class Schedule {
      * One step.
      *
      * @param name the step
-     * @param days calendar days it takes
-     * @param start the day it begins, if the order has a date
+     * @param days calendar days it takes, if they are known
+     * @param start the day it begins, if the order has a date and the days from here on are known
      */
-    public record Step(String name, int days, Optional<LocalDate> start) {
+    public record Step(String name, OptionalInt days, Optional<LocalDate> start) {
         @Override
         public String toString() {
-            return name + ", " + days + (days == 1 ? " day" : " days") + start.map(day -> ", from " + day).orElse("");
+            return name + ", " + inDays() + start.map(day -> ", from " + day).orElse("");
+        }
+
+        /** Returns the days in words. */
+        String inDays() {
+            return days.isPresent() ? count(days.getAsInt()) : "days not known";
         }
     }
 
@@ -35,12 +43,13 @@ public final class Schedule {
     }
 
     /** Counts backwards; the steps come in the order of the work. */
-    static Schedule backwards(List<String> names, List<Integer> days, @Nullable LocalDate due) {
+    static Schedule backwards(List<String> names, List<OptionalInt> days, @Nullable LocalDate due) {
         List<Step> steps = new ArrayList<>();
         LocalDate end = due;
         for (int i = names.size() - 1; i >= 0; i--) {
-            LocalDate start = end == null ? null : end.minusDays(days.get(i));
-            steps.add(new Step(names.get(i), days.get(i), Optional.ofNullable(start)));
+            OptionalInt count = days.get(i);
+            LocalDate start = end == null || count.isEmpty() ? null : end.minusDays(count.getAsInt());
+            steps.add(new Step(names.get(i), count, Optional.ofNullable(start)));
             end = start;
         }
         Collections.reverse(steps);
@@ -57,16 +66,27 @@ public final class Schedule {
     }
 
     /**
-     * Returns the calendar days from the first step to the parcel.
+     * Returns the calendar days from the first step to the parcel, if those of every step are known.
      *
-     * @return the days
+     * @return the days; empty if nobody knows how long the sheets dry, see {@link #leastDays()}
      */
-    public int days() {
-        return steps.stream().mapToInt(Step::days).sum();
+    public OptionalInt days() {
+        return steps.stream().allMatch(step -> step.days().isPresent()) ? OptionalInt.of(leastDays())
+                : OptionalInt.empty();
     }
 
     /**
-     * Returns the day by which the work has to begin, if the order has a date.
+     * Returns the calendar days of the steps whose days are known. Where {@link #days()} is empty, the drying comes on
+     * top of them.
+     *
+     * @return the days
+     */
+    public int leastDays() {
+        return steps.stream().mapToInt(step -> step.days().orElse(0)).sum();
+    }
+
+    /**
+     * Returns the day by which the work has to begin, if the order has a date and the days of every step are known.
      *
      * @return the day
      */
@@ -74,8 +94,17 @@ public final class Schedule {
         return steps.isEmpty() ? Optional.empty() : steps.get(0).start();
     }
 
+    /** Returns the days of all steps in words. */
+    String inDays() {
+        return days().isPresent() ? count(leastDays()) : "at least " + count(leastDays()) + ", and the drying";
+    }
+
     @Override
     public String toString() {
-        return days() + " days" + start().map(day -> ", from " + day).orElse("");
+        return inDays() + start().map(day -> ", from " + day).orElse("");
+    }
+
+    private static String count(int days) {
+        return days + (days == 1 ? " day" : " days");
     }
 }

@@ -98,6 +98,7 @@ final class GuardReadings {
             of("buy.mass", Work.FIBRE, each(MakingPlan::toBuy, ToBuy::mass)),
             of("hours.all", Work.HOURS, MakingPlan::workingHours),
             of("schedule.days", Work.SCHEDULE, plan -> plan.schedule().days()),
+            of("schedule.least-days", Work.SCHEDULE, plan -> plan.schedule().leastDays()),
             of("schedule.step.days", Work.SCHEDULE, each(plan -> plan.schedule().steps(), Schedule.Step::days)),
             of("schedule.step.start", Work.SCHEDULE, each(plan -> plan.schedule().steps(), Schedule.Step::start)),
             of("schedule.start", Work.SCHEDULE, plan -> plan.schedule().start()),
@@ -294,7 +295,7 @@ final class GuardReadings {
         List<String> labels = new ArrayList<>();
         plan.toBuy().forEach(thing -> labels.add(thing.what() + " " + thing.why()));
         plan.schedule().steps().forEach(step -> labels.add(step.name()));
-        plan.cautions().forEach(caution -> labels.add(caution.toString()));
+        plan.cautions().forEach(caution -> labels.add(caution.code() + " " + caution));
         plan.sensitivity().forEach(one -> labels.add(one.assumption().key() + " " + one.widens() + " "
                 + one.measurement()));
         plan.assumptionsUsed().stream().map(Assumption::key).sorted().forEach(labels::add);

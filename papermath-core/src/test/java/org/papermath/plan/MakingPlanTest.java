@@ -312,8 +312,8 @@ class MakingPlanTest {
     void scheduleEndsOnTheDayAndAlwaysHasDrying() {
         Schedule schedule = MakingPlan.of(Sample.order(), Sample.studio()).schedule();
         assertThat(schedule.steps()).extracting(Schedule.Step::name).contains("dry", "condition under weight");
-        assertThat(schedule.start().orElseThrow().plusDays(schedule.days())).isEqualTo("2027-03-05");
-        assertThat(schedule.steps()).allSatisfy(step -> assertThat(step.days()).isPositive());
+        assertThat(schedule.start().orElseThrow().plusDays(schedule.days().orElseThrow())).isEqualTo("2027-03-05");
+        assertThat(schedule.steps()).allSatisfy(step -> assertThat(step.days().orElseThrow()).isPositive());
     }
 
     @Test

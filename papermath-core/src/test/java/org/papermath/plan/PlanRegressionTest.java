@@ -92,7 +92,7 @@ class PlanRegressionTest {
             piece(of + " / " + piece.name() + " / ", piece);
         }
         put(of + " / working hours", plan.workingHours());
-        put(of + " / calendar days", plan.schedule().days());
+        put(of + " / calendar days known", plan.schedule().leastDays());
         put(of + " / notices", plan.notices().size());
         put(of + " / assumptions", plan.assumptionsUsed().size());
         plan.sensitivity().stream().limit(5)

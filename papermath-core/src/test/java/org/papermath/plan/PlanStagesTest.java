@@ -2,6 +2,7 @@ package org.papermath.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.litres;
@@ -9,13 +10,19 @@ import static org.papermath.quantity.Amounts.mm;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.engine.Engine;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.Settings;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
@@ -25,6 +32,7 @@ import org.papermath.pulp.Additive;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.shape.EnvelopeStyle;
 import org.papermath.vat.Vat;
@@ -126,11 +134,11 @@ class PlanStagesTest {
         MakingPlan plan = plan(plain(), card());
         List<Schedule.Step> steps = plan.schedule().steps();
         assertThat(steps(plan)).containsExactly("order fibre and have it", "soak", "beat and dose",
-                "form, press, sort and finish", "dry", "condition under weight", "count and pack");
+                "form and press", "dry", "sort and finish", "condition under weight", "count and pack");
         LocalDate day = plan.schedule().start().orElseThrow();
         for (Schedule.Step step : steps) {
             assertThat(step.start()).contains(day);
-            day = day.plusDays(step.days());
+            day = day.plusDays(step.days().orElseThrow());
         }
         assertThat(day).isEqualTo(DUE);
         assertThat(steps.get(0)).hasToString("order fibre and have it, 10 days, from " + plan.schedule().start().get());
@@ -145,23 +153,76 @@ class PlanStagesTest {
         int cure = (int) Math.ceil(Sample.studio().assumptions().si("schedule.size-cure", Scope.GENERAL) / 86_400);
         assertThat(steps(inPulp)).contains("let the size cure").containsSubsequence("dry", "let the size cure");
         assertThat(steps(inBath)).contains("let the size cure");
-        assertThat(inPulp.schedule().days()).isEqualTo(plain.days() + cure);
+        assertThat(inPulp.schedule().days()).hasValue(plain.leastDays() + cure);
         assertThat(inBath.schedule().start().orElseThrow()).isBefore(plain.start().orElseThrow());
     }
 
     @Test
-    void cautionsGoWithTheStagesThatAreThere() {
-        assertThat(MakingPlan.of(order(plain().build(), card().build()), Sample.bare().build()).cautions())
-                .containsExactly(Caution.WET_ELECTRICITY, Caution.LIFTING, Caution.MOULD, Caution.DRAIN);
-        assertThat(plan(plain(), card()).cautions())
-                .contains(Caution.BEATER_ROLL, Caution.NOISE, Caution.PRESS)
-                .doesNotContain(Caution.SAFETY_SHEETS, Caution.DRY_POWDER, Caution.SIZE_BATH);
-        assertThat(plan(plain().adding(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1)), card())
-                .cautions()).contains(Caution.SAFETY_SHEETS).doesNotContain(Caution.DRY_POWDER);
-        assertThat(plan(plain().adding(Additive.of("blue", Additive.Purpose.PIGMENT), Dose.percent(1)), card())
-                .cautions()).contains(Caution.SAFETY_SHEETS, Caution.DRY_POWDER);
-        assertThat(plan(plain().surfaceSized(FibreConcentration.gramsPerLitre(26)), card()).cautions())
-                .contains(Caution.SIZE_BATH);
+    void sizeBathComesAfterDryingAndDriesAgain() {
+        MakingPlan plan = plan(plain().surfaceSized(FibreConcentration.gramsPerLitre(26)), card());
+        assertThat(steps(plan)).containsExactly("order fibre and have it", "soak", "beat and dose", "form and press",
+                "dry", "size in the bath", "dry again", "let the size cure", "sort and finish",
+                "condition under weight", "count and pack");
+        assertThat(plan.schedule().days()).hasValue(plan.schedule().leastDays());
+    }
+
+    @Test
+    void hoursOfAPieceAreThoseOfItsRooms() {
+        Order order = Sample.order();
+        Engine engine = Engine.of(order, Sample.studio());
+        Settings settings = engine.decide(engine.likely());
+        MakingPlan plan = MakingPlan.withoutBands(order, Sample.studio());
+        for (int p = 0; p < engine.pieces(); p++) {
+            PieceWork.Hours hours = engine.piece(p).hours(settings, engine.likely());
+            assertThat(hours.wet() + hours.size() + hours.finish())
+                    .isCloseTo(plan.pieces().get(p).workingHours().likely().si(), within(1e-6));
+            assertThat(hours.finish()).isPositive();
+        }
+    }
+
+    @Test
+    void dryingNobodyKnowsKeepsItsStepAndDatesOnlyWhatComesAfterIt() {
+        Order order = order(plain().build(), card().build());
+        MakingPlan known = MakingPlan.of(order, Sample.bare().dryer(Dryer.boards("boards", 30)).build());
+        MakingPlan plan = MakingPlan.of(order, Sample.bare().build());
+        Schedule schedule = plan.schedule();
+        assertThat(steps(plan)).isEqualTo(steps(known));
+        int dry = steps(plan).indexOf("dry");
+        assertThat(schedule.steps().get(dry)).hasToString("dry, days not known");
+        assertThat(schedule.days()).isEmpty();
+        assertThat(schedule.start()).isEmpty();
+        for (int i = 0; i < schedule.steps().size(); i++) {
+            Schedule.Step step = schedule.steps().get(i);
+            assertThat(step.days().isPresent()).isEqualTo(i != dry);
+            assertThat(step.start()).isEqualTo(i > dry ? known.schedule().steps().get(i).start() : Optional.empty());
+        }
+        assertThat(schedule).hasToString("at least " + schedule.leastDays() + " days, and the drying");
+        Notice notice = notice(plan, "schedule.no-drying");
+        assertThat(notice.level()).isEqualTo(Notice.Level.WARNING);
+        assertThat(notice.text()).contains("how long card dries").contains(schedule.toString())
+                .contains("no date").contains("Give the studio its dryer");
+        MakingPlan three = MakingPlan.of(Sample.order(), Sample.bare().build());
+        assertThat(notice(three, "schedule.no-drying").text()).contains("how long leaflet, place card and cover dry,");
+        assertThat(notice.arguments()).containsEntry("leastDays", schedule.leastDays());
+        assertThat(String.join(" ", plan.card().lines()).replaceAll(" +", " ")).contains("dry days not known;")
+                .contains("In all: " + schedule + ".");
+        assertThat(known.notices()).extracting(Notice::code).doesNotContain("schedule.no-drying");
+    }
+
+    @Test
+    void oneDryingNobodyKnowsLeavesTheWholeUnknown() {
+        Studio damp = Studio.of("damp").mould(Mould.of("folio", mm(320), mm(420)))
+                .room(Air.of(celsius(19), RelativeHumidity.percent(100))).dryer(Dryer.blotters("blotters", 30)).dryer(Dryer.loft("loft", 4, 100)).build();
+        Piece.Builder other = Piece.of("other", 20, "plain").sized(mm(100), mm(150)).weighing(Grammage.gsm(120))
+                .driedIn("loft");
+        MakingPlan plan = MakingPlan.of(order(plain().surfaceSized(FibreConcentration.gramsPerLitre(26)).build(),
+                card().build(), other.build()), damp);
+        assertThat(plan.piece("card").dryingStage().isDone()).isTrue();
+        assertThat(plan.piece("other").dryingStage().code()).isEqualTo("never-dries");
+        assertThat(plan.schedule().steps()).filteredOn(step -> step.days().isEmpty())
+                .extracting(Schedule.Step::name).containsExactly("dry", "dry again");
+        assertThat(notice(plan, "schedule.no-drying").text()).contains("how long other dries")
+                .contains("Bring in drier air");
     }
 
     @Test

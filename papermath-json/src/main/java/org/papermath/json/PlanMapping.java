@@ -112,7 +112,8 @@ final class PlanMapping {
         forecast(out.member("workingHours"), plan.workingHours());
         objects(out, "notices", plan.notices(), PlanMapping::notice);
         objects(out, "cautions", plan.cautions(), (in, one) -> {
-            in.member("code").text(Common.word(one));
+            in.member("code").text(Common.word(one.code()));
+            in.member("step").text(Common.word(one.step()));
             in.member("text").text(one.text());
             in.member("basis").text(one.basis());
         });
@@ -229,10 +230,11 @@ final class PlanMapping {
     }
 
     private static void schedule(ObjectOut out, Schedule schedule) {
-        out.member("days").count(schedule.days());
+        schedule.days().ifPresentOrElse(days -> out.member("days").count(days),
+                () -> out.member("leastDays").count(schedule.leastDays()));
         objects(out, "steps", schedule.steps(), (in, step) -> {
             in.member("name").text(step.name());
-            in.member("days").count(step.days());
+            step.days().ifPresent(days -> in.member("days").count(days));
             step.start().ifPresent(day -> in.member("start").date(day));
         });
     }

@@ -60,11 +60,13 @@ final class PlanSchemas {
                 .figure("notices", items(SchemaText.ref(NOTICE)), "What the plan should not be read without.")
                 .figure("cautions", items(SchemaObject.figures().meaning("A caution.")
                         .figure("code", any(), "A fixed word for programs.", "beater roll")
+                        .figure("step", any(), "The step of the work it stands beside.", "beat")
                         .figure("text", any(), "A sentence for people.",
                                 "Beater: guard roll, belts and feed point; no hand,"
                                 + " hair or sleeve near it while it turns.")
                         .figure("basis", any(), "The rule it rests on.", "29 CFR 1910.212 (guards)")),
-                        "Cautions that go with the work.")
+                        "Cautions that go with the steps of the work, each once. Local codes and licensed practice come"
+                        + " first.")
                 .figure("sensitivity", items(sensitivity()), "What widens the bands, the widest first.")
                 .figure("assumptionsUsed", items(assumption()), "Every value of the table the plan rests on.");
     }
@@ -210,11 +212,15 @@ final class PlanSchemas {
 
     private static SchemaObject schedule() {
         return SchemaObject.figures().meaning("The days.")
-                .figure("days", count(), "Days in all.", 33)
+                .figure("days", count(), "Days in all. Only if it is known how long the sheets dry.", 33)
+                .figure("leastDays", count(), "Days of all but the drying, where nobody knows how long the sheets dry."
+                        + " Stands in place of \"days\".", 30)
                 .figure("steps", list(SchemaObject.figures().meaning("A step.")
                         .figure("name", any(), "What is done.", "soak")
-                        .figure("days", count(), "How many days it takes.", 1)
-                        .figure("start", any(), "Its first day. Only if the order says when it is due.", "2026-12-30")),
+                        .figure("days", count(), "How many days it takes. Only if it is known; drying may"
+                                + " not be.", 1)
+                        .figure("start", any(), "Its first day. Only if the order says when it is due, and the days"
+                                + " from here on are known.", "2026-12-30")),
                         "The steps, one after the other.");
     }
 

@@ -7,7 +7,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
@@ -17,6 +19,7 @@ import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.order.Studio;
+import org.papermath.plan.StepCaution;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 
@@ -203,6 +206,44 @@ class PlanDocumentTest {
             assertThat(why.get("reason").asString()).as(stage).isNotBlank();
         }
         assertThat(piece.get("pour").get("stock").asString()).matches("[0-9.]+ L");
+    }
+
+    @Test
+    void eachCautionStandsWithItsStepOnce() {
+        MakingPlan plan = plan(METRIC.replace("GRAMMAGE", "200 g/m2"));
+        JsonNode cautions = parsed(plan).get("cautions");
+        assertThat(cautions).hasSize(plan.cautions().size()).isNotEmpty();
+        Set<String> codes = new TreeSet<>();
+        for (int i = 0; i < plan.cautions().size(); i++) {
+            StepCaution one = plan.cautions().get(i);
+            JsonNode json = cautions.get(i);
+            assertThat(json.propertyNames()).containsExactlyInAnyOrder("code", "step", "text", "basis");
+            assertThat(json.get("code").asString()).isEqualTo(Common.word(one.code()));
+            assertThat(json.get("step").asString()).isEqualTo(Common.word(one.step()));
+            assertThat(json.get("text").asString()).isEqualTo(one.text());
+            assertThat(codes.add(json.get("code").asString())).as(one.text()).isTrue();
+        }
+        assertThat(codes).contains("press", "lifting mould", "drain");
+    }
+
+    @Test
+    void daysNobodyKnowsAreLeftOutAndTheOthersAreCounted() {
+        OrderDocument order = PapermathDocuments.readOrder(METRIC.replace("GRAMMAGE", "200 g/m2")).value();
+        MakingPlan plan = MakingPlan.of(order.order(), Studio.of("bare").build());
+        JsonNode schedule = parsed(plan).get("schedule");
+        assertThat(schedule.has("days")).isFalse();
+        assertThat(schedule.get("leastDays").asInt()).isEqualTo(plan.schedule().leastDays());
+        int counted = 0;
+        for (JsonNode step : schedule.get("steps")) {
+            assertThat(step.has("days")).as(step.get("name").asString())
+                    .isEqualTo(!step.get("name").asString().startsWith("dry"));
+            counted += step.has("days") ? step.get("days").asInt() : 0;
+        }
+        assertThat(counted).isEqualTo(plan.schedule().leastDays());
+        MakingPlan having = plan(METRIC.replace("GRAMMAGE", "200 g/m2"));
+        JsonNode known = parsed(having).get("schedule");
+        assertThat(known.has("leastDays")).isFalse();
+        assertThat(known.get("days").asInt()).isEqualTo(having.schedule().days().orElseThrow());
     }
 
     @Test

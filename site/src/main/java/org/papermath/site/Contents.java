@@ -29,6 +29,7 @@ import org.papermath.plan.Caution;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
+import org.papermath.plan.WorkStep;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -173,7 +174,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put("play", text(envelope.envelopeStage(), one -> one.playAlong() + " along, " + one.playAcross() + " across"));
         out.put("mailed", text(envelope.mailStage(), one -> one.mass() + ", " + one.thickness()));
         out.put("start", plan.schedule().start().map(Object::toString).orElse("no date given"));
-        out.put("days", Integer.toString(plan.schedule().days()));
+        out.put("days", Integer.toString(plan.schedule().days().orElseThrow()));
         out.put("hours", plan.workingHours().toString());
         return out;
     }
@@ -271,10 +272,12 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
 
     private static String cautions() {
         List<List<String>> rows = new ArrayList<>();
-        for (Caution caution : Caution.values()) {
-            rows.add(List.of(caution.text(), caution.basis()));
+        for (WorkStep step : WorkStep.values()) {
+            for (Caution caution : step.cautions()) {
+                rows.add(List.of(step.words(), caution.text(), caution.basis()));
+            }
         }
-        return table(List.of("caution", "rests on"), rows);
+        return table(List.of("step", "caution", "rests on"), rows);
     }
 
     private static String words(Path list, List<String> kinds) throws IOException {

@@ -1,0 +1,174 @@
+package org.papermath.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+import org.papermath.drying.Dryer;
+import org.papermath.engine.Engine;
+import org.papermath.engine.FillingVat;
+import org.papermath.engine.Settings;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibre.SourceClass;
+import org.papermath.fibre.Fibres;
+import org.papermath.order.Piece;
+import org.papermath.order.Studio;
+import org.papermath.press.Press;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+
+/** The cautions of a plan: which steps it has, and the figure that makes each caution its own. */
+final class PlanCautions {
+    /** Bast and grass that is sold cooked; all other has to be cooked before it is beaten. */
+    private static final Set<Fibre> SOLD_COOKED = Set.of(Fibres.JUTE, Fibres.STRAW);
+
+    private final Studio studio;
+    private final Engine engine;
+    private final Settings settings;
+    private final List<BatchPlan> batches;
+    private final List<PiecePlan> pieces;
+
+    PlanCautions(Studio studio, Engine engine, Settings settings, List<BatchPlan> batches,
+            List<PiecePlan> pieces) {
+        this.studio = studio;
+        this.engine = engine;
+        this.settings = settings;
+        this.batches = batches;
+        this.pieces = pieces;
+    }
+
+    List<StepCaution> all() {
+        List<StepCaution> all = new ArrayList<>();
+        for (WorkStep step : WorkStep.values()) {
+            if (has(step)) {
+                for (Caution caution : step.cautions()) {
+                    all.add(new StepCaution(caution, step, caution.text(figure(caution)), caution.basis()));
+                }
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private boolean has(WorkStep step) {
+        return switch (step) {
+            case WEIGH, SOAK, FORM, SORT, CLEAR_UP, CONDITION, PACK -> true;
+            case COOK -> !raw().isEmpty();
+            case BEAT -> studio.beater().isPresent();
+            case DOSE -> batches.stream().anyMatch(batch -> !batch.additives().isEmpty());
+            case WET_POWDER -> powder() > 0;
+            // Where there are boards, trials dry on them, and the caution stands there.
+            case DRY_TRIALS -> !driesOn(Dryer.Boards.class)
+                    && pieces.stream().anyMatch(piece -> piece.counts().trials() > 0);
+            case LAY_POSTS -> pieces.stream().anyMatch(piece -> piece.postsStage().isDone());
+            case PRESS -> studio.press().isPresent();
+            case DRY_UNDER_WEIGHT -> driesOn(Dryer.FanStack.class) || driesOn(Dryer.Blotters.class);
+            // How the rest dries is not known: most likely in air that has to be moved or warmed.
+            case DRY_IN_AIR -> driesOn(Dryer.FanStack.class) || driesOn(Dryer.Loft.class)
+                    || pieces.stream().anyMatch(piece -> !piece.dryingStage().isDone());
+            case DRY_ON_BOARDS -> driesOn(Dryer.Boards.class);
+            case SIZE -> pieces.stream().anyMatch(piece -> piece.sizingStage().isDone());
+            case TRIM -> pieces.stream().anyMatch(piece -> piece.piece().edge() == Piece.Edge.CUT);
+            case FOLD -> pieces.stream().anyMatch(piece -> piece.piece().folds() > 0
+                    || piece.envelopeStage().isDone());
+        };
+    }
+
+    private String figure(Caution caution) {
+        return switch (caution) {
+            case SOAKING_PAILS -> soaking();
+            case ALKALI -> String.join(" and ", raw()) + " has to be cooked";
+            case NOISE -> beating();
+            case DRY_POWDER -> Kinds.MASS.ofSi(powder(), "g") + " of it";
+            case LIFTING_MOULD -> lift();
+            case LIFTING -> "a post weighs about " + kilograms(pieces.stream()
+                    .mapToDouble(piece -> piece.postsStage().map(post -> post.mass().likely().si()).orElse(0.0)).max()
+                    .orElseThrow())
+                    + ", its boards more";
+            case PRESS -> press();
+            case SIZE_BATH -> litres(pieces.stream()
+                    .mapToDouble(piece -> piece.sizingStage().map(sizing -> sizing.bath().si()).orElse(0.0)).sum())
+                    + " in all";
+            case DRAIN -> left();
+            case MOULD -> "the room is at " + Kinds.RELATIVE_HUMIDITY.ofSi(engine.workshop().roomHumidity(), "%") + " RH";
+            case BEATER_ROLL, SAFETY_SHEETS, WARM_PLATE, WET_ELECTRICITY, STACK, FAN_HEATER, BLADE -> "";
+        };
+    }
+
+    // ------------------------------------------------------------------------------------------------ figures
+
+    private String soaking() {
+        double water = 0;
+        double fibre = 0;
+        for (BatchPlan batch : batches) {
+            water += batch.soak().water().si();
+            for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
+                fibre += line.asBought().si() + line.fromHand().si();
+            }
+        }
+        return litres(water) + " and the fibre weigh " + kilograms(water * engine.workshop().waterDensity() + fibre);
+    }
+
+    /** Returns the names of the fibres that come raw. */
+    private List<String> raw() {
+        return batches.stream().flatMap(batch -> batch.fibre().kinds().stream()).map(BatchPlan.FibreLine::fibre)
+                .filter(fibre -> fibre.sourceClass() == SourceClass.BAST || fibre.sourceClass() == SourceClass.GRASS)
+                .filter(fibre -> !SOLD_COOKED.contains(fibre)).map(Fibre::name).distinct().toList();
+    }
+
+    private String beating() {
+        double time = 0;
+        for (BatchPlan batch : batches) {
+            time += batch.beatingStage().map(beating -> beating.loads() * beating.timeEach().si()).orElse(0.0);
+        }
+        return time > 0 ? "the roll runs " + Kinds.TIME.ofSi(time, "h") + " in all" : "";
+    }
+
+    private double powder() {
+        return batches.stream().flatMap(batch -> batch.additives().stream())
+                .filter(additive -> additive.additive().purpose().isParticle())
+                .mapToDouble(additive -> additive.productInAll().si()).sum();
+    }
+
+    /** What is poured has water of its own in the deckle, as much as the maker likes. */
+    private String lift() {
+        FillingVat.Setting heaviest = IntStream.range(0, engine.pieces()).mapToObj(settings::vat)
+                .max(Comparator.comparingDouble(FillingVat.Setting::lift)).orElseThrow();
+        return "a full lift is " + kilograms(heaviest.lift())
+                + (heaviest.dipped() ? " and the mould" : " of stock, its water and the mould");
+    }
+
+    private String press() {
+        PiecePlan.Pressing hardest = pieces.stream().map(PiecePlan::press)
+                .reduce((one, other) -> other.force().si() > one.force().si() ? other : one).orElseThrow();
+        Press.Allowed allowed = hardest.press().allowed(studio.assumptions());
+        return "up to " + hardest.force() + " is set, never over " + allowed.force() + ", what the "
+                + allowed.weakest().name() + " as weakest part allows";
+    }
+
+    private String left() {
+        double left = batches.stream().mapToDouble(batch -> batch.keptInVat().likely().si()).sum();
+        return left > 0 ? "about " + CardWriter.three(left * 1000) + " g of fibre is left in the vat" : "";
+    }
+
+    private boolean driesOn(Class<? extends Dryer> kind) {
+        return pieces.stream().anyMatch(piece -> piece.dryingStage().map(drying -> kind.isInstance(drying.dryer()))
+                .orElse(false));
+    }
+
+    private String kilograms(double mass) {
+        Amount<Mass> amount = Kinds.MASS.ofSi(mass, "kg");
+        return CardWriter.three(mass) + " kg"
+                + (studio.alsoCustomaryUnits() ? " (" + CardWriter.three(amount.in("lb")) + " lb)" : "");
+    }
+
+    private String litres(double volume) {
+        Amount<Volume> amount = Kinds.VOLUME.ofSi(volume, "L");
+        return CardWriter.three(amount.in("L")) + " L"
+                + (studio.alsoCustomaryUnits() ? " (" + CardWriter.three(amount.in("gal_us")) + " US gal)" : "");
+    }
+}
