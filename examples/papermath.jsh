@@ -21,6 +21,7 @@ import org.papermath.vat.*;
 import org.papermath.press.*;
 import org.papermath.drying.*;
 import org.papermath.order.*;
+import org.papermath.card.*;
 import org.papermath.plan.*;
 import org.papermath.json.*;
 import org.papermath.examples.*;

@@ -13,6 +13,7 @@ module org.papermath.core {
     requires org.apache.commons.statistics.distribution;
 
     exports org.papermath.air;
+    exports org.papermath.card;
     exports org.papermath.drying;
     exports org.papermath.evidence;
     exports org.papermath.fibre;

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.jspecify.annotations.Nullable;
+import org.papermath.card.MakingCard;
 import org.papermath.json.Document;
 import org.papermath.json.DocumentException;
 import org.papermath.json.DocumentFiles;
@@ -89,7 +90,7 @@ public final class PlanAnOrder {
             OrderDocument order = read.value();
             MakingPlan plan = MakingPlan.of(order.order(), order.studio());
             text = task.json() ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
-                    : plan.card().toString();
+                    : MakingCard.of(plan).toString();
         } catch (DocumentException e) {
             e.faults().forEach(fault -> print(fault, path.isEmpty() ? SAMPLE : path, err));
             return BAD_INPUT;

@@ -12,6 +12,7 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.papermath.card.MakingCard;
 import org.papermath.json.OrderDocument;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.plan.MakingPlan;
@@ -43,7 +44,7 @@ class PlanAnOrderTest {
     @Test
     void withoutArgumentsTheSampleIsPlanned() {
         assertThat(run()).isEqualTo(PlanAnOrder.DONE);
-        assertThat(printed()).isEqualTo(MakingPlan.of(Embed.order(), Embed.studio()).card().toString())
+        assertThat(printed()).isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio())).toString())
                 .contains("midwinter concert");
         assertThat(complained()).isEmpty();
     }
@@ -105,7 +106,7 @@ class PlanAnOrderTest {
     void theCardOrThePlanIsSavedInAFile(@TempDir Path folder) throws IOException {
         Path card = folder.resolve("card of the concert.txt");
         assertThat(run("--out", card.toString())).isEqualTo(PlanAnOrder.DONE);
-        assertThat(Files.readString(card)).isEqualTo(MakingPlan.of(Embed.order(), Embed.studio()).card().toString());
+        assertThat(Files.readString(card)).isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio())).toString());
         assertThat(complained()).isEqualToIgnoringNewLines("The making card is saved in " + card + ".");
 
         Path plan = Files.writeString(folder.resolve("plan.json"), "an old one");

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
 import org.papermath.json.PapermathDocuments;
-import org.papermath.plan.MakingCard;
+import org.papermath.card.MakingCard;
 import org.papermath.plan.MakingPlan;
 import org.papermath.shape.CutLayout;
 import org.papermath.shape.Envelope;

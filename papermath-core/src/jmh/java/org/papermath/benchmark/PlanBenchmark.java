@@ -19,6 +19,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.papermath.air.Air;
+import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
@@ -69,7 +70,7 @@ public class PlanBenchmark {
     /** Plans with bands and reads every notice and the card. */
     @Benchmark
     public String withBandsAndCard() {
-        return MakingPlan.of(order, studio).card().toString();
+        return MakingCard.of(MakingPlan.of(order, studio)).toString();
     }
 
     private static Order order() {

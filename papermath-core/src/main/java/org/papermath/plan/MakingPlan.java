@@ -268,15 +268,6 @@ public final class MakingPlan {
         return numbers.hours();
     }
 
-    /**
-     * Returns the plan as a card to pin to the wall.
-     *
-     * @return the card
-     */
-    public MakingCard card() {
-        return MakingCard.of(this);
-    }
-
     @Override
     public String toString() {
         return "plan of " + order.name() + ": " + pieces().stream().map(PiecePlan::toString).toList();

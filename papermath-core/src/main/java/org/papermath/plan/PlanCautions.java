@@ -21,6 +21,7 @@ import org.papermath.order.Studio;
 import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.text.Digits;
 
 /** The cautions of a plan: which steps it has, and the figure that makes each caution its own. */
 final class PlanCautions {
@@ -152,7 +153,7 @@ final class PlanCautions {
 
     private String left() {
         double left = batches.stream().mapToDouble(batch -> batch.keptInVat().likely().si()).sum();
-        return left > 0 ? "about " + CardWriter.three(left * 1000) + " g of fibre is left in the vat" : "";
+        return left > 0 ? "about " + Digits.three(left * 1000) + " g of fibre is left in the vat" : "";
     }
 
     private boolean driesOn(Class<? extends Dryer> kind) {
@@ -162,13 +163,13 @@ final class PlanCautions {
 
     private String kilograms(double mass) {
         Amount<Mass> amount = Kinds.MASS.ofSi(mass, "kg");
-        return CardWriter.three(mass) + " kg"
-                + (studio.alsoCustomaryUnits() ? " (" + CardWriter.three(amount.in("lb")) + " lb)" : "");
+        return Digits.three(mass) + " kg"
+                + (studio.alsoCustomaryUnits() ? " (" + Digits.three(amount.in("lb")) + " lb)" : "");
     }
 
     private String litres(double volume) {
         Amount<Volume> amount = Kinds.VOLUME.ofSi(volume, "L");
-        return CardWriter.three(amount.in("L")) + " L"
-                + (studio.alsoCustomaryUnits() ? " (" + CardWriter.three(amount.in("gal_us")) + " US gal)" : "");
+        return Digits.three(amount.in("L")) + " L"
+                + (studio.alsoCustomaryUnits() ? " (" + Digits.three(amount.in("gal_us")) + " US gal)" : "");
     }
 }

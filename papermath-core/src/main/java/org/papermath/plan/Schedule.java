@@ -32,8 +32,12 @@ public final class Schedule {
             return name + ", " + inDays() + start.map(day -> ", from " + day).orElse("");
         }
 
-        /** Returns the days in words. */
-        String inDays() {
+        /**
+         * Returns the days in words.
+         *
+         * @return for example {@code 2 days}, or that they are not known
+         */
+        public String inDays() {
             return days.isPresent() ? count(days.getAsInt()) : "days not known";
         }
     }
@@ -94,8 +98,12 @@ public final class Schedule {
         return steps.isEmpty() ? Optional.empty() : steps.get(0).start();
     }
 
-    /** Returns the days of all steps in words. */
-    String inDays() {
+    /**
+     * Returns the days of all steps in words.
+     *
+     * @return for example {@code 33 days}, or how many there are at least
+     */
+    public String inDays() {
         return days().isPresent() ? count(leastDays()) : "at least " + count(leastDays()) + ", and the drying";
     }
 

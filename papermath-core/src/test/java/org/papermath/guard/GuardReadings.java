@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import java.util.function.Function;
 
+import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
@@ -275,7 +276,7 @@ final class GuardReadings {
     }
 
     static List<String> card(MakingPlan plan) {
-        return plan.card().lines();
+        return MakingCard.of(plan).lines();
     }
 
     /** Every stage that may be missing, those within another with it. */

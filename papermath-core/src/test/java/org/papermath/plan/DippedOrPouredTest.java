@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.card.MakingCard;
 import org.papermath.evidence.Notice;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
@@ -73,7 +74,7 @@ class DippedOrPouredTest {
         assertThat(sheet.finished().grammage().likely().in("g/m2")).isCloseTo(200, within(0.02 * 200));
         assertThat(plan.batch("rag").keptInVat().likely().si()).isZero();
         assertThat(notice(plan, "vat.lift-above-vat").level()).isEqualTo(Notice.Level.WARNING);
-        assertThat(plan.card().toString()).contains("one lift takes");
+        assertThat(MakingCard.of(plan).toString()).contains("one lift takes");
     }
 
     @Test

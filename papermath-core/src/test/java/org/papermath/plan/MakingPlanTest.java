@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.TimeZone;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
@@ -181,7 +182,7 @@ class MakingPlanTest {
         MakingPlan plan = MakingPlan.of(tissue(Recipe.of("bark", Furnish.of(Fibres.STRAW)).beaten(hours(0.4)).build()),
                 Sample.studio());
         assertThat(plan.piece("sheet").finished().caliperStage().code()).isEqualTo("no-density");
-        assertThat(plan.card().toString()).contains("not known");
+        assertThat(MakingCard.of(plan).toString()).contains("not known");
     }
 
     @Test
@@ -285,14 +286,14 @@ class MakingPlanTest {
 
     @Test
     void planIsTheSameInEveryLocaleAndTimeZone() {
-        String expected = MakingPlan.of(Sample.order(), Sample.studio()).card().toString();
+        String expected = MakingCard.of(MakingPlan.of(Sample.order(), Sample.studio())).toString();
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {
             for (String tag : List.of("de-DE", "tr-TR", "ar-EG")) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
                 TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
-                assertThat(MakingPlan.of(Sample.order(), Sample.studio()).card().toString()).isEqualTo(expected);
+                assertThat(MakingCard.of(MakingPlan.of(Sample.order(), Sample.studio())).toString()).isEqualTo(expected);
             }
         } finally {
             Locale.setDefault(locale);
@@ -302,7 +303,7 @@ class MakingPlanTest {
 
     @Test
     void cardFitsTwoPagesAndKeepsItsWidth() {
-        List<String> lines = MakingPlan.of(Sample.order(), Sample.studio()).card().lines();
+        List<String> lines = MakingCard.of(MakingPlan.of(Sample.order(), Sample.studio())).lines();
         assertThat(lines.size()).isLessThanOrEqualTo(2 * 66);
         assertThat(lines).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(101));
         assertThat(lines.get(0)).isEqualTo("MAKING CARD  reading evening");

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.card.MakingCard;
 import org.papermath.engine.Scale;
 import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibre;
@@ -57,7 +58,7 @@ class OpenBandTest {
                 && one.arguments().get("forecast").equals("time to drain"))).isEqualTo(drain.isOpenAbove());
         assertThat(drain.isOpenAbove()).isEqualTo(hours > 5);
         if (drain.isOpenAbove()) {
-            assertThat(plan.card().toString()).contains("or more) s");
+            assertThat(MakingCard.of(plan).toString()).contains("or more) s");
         }
     }
 

@@ -16,6 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.papermath.air.Air;
+import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibre;
@@ -165,6 +166,6 @@ class PlanBalancePropertyTest {
             assertThat(piece.counts().good().likely().si()).isGreaterThanOrEqualTo(piece.counts()
                     .wanted() * (1 - 1e-9));
         }
-        assertThat(plan.card().toString()).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("null");
+        assertThat(MakingCard.of(plan).toString()).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("null");
     }
 }

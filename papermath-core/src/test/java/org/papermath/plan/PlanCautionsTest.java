@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
@@ -45,6 +46,7 @@ import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.VolumeFlow;
+import org.papermath.text.Digits;
 
 /** Each step that can hurt has its caution beside it, once, and no caution stands without its step. */
 class PlanCautionsTest {
@@ -124,7 +126,7 @@ class PlanCautionsTest {
         List<String> found = new ArrayList<>();
         String section = "";
         StringBuilder body = new StringBuilder();
-        List<String> lines = new ArrayList<>(plan.card().lines());
+        List<String> lines = new ArrayList<>(MakingCard.of(plan).lines());
         lines.add("99 END -");
         for (String line : lines) {
             if (line.matches("\\d+ [A-Z ,]+ -+")) {
@@ -207,8 +209,8 @@ class PlanCautionsTest {
     void cautionsCarryTheFiguresOfThePlan() {
         BatchPlan batch = FULL.batches().get(0);
         assertThat(of(FULL, SOAKING_PAILS).text())
-                .contains(CardWriter.three(batch.soak().water().in("L")) + " L and the fibre weigh ")
-                .contains(CardWriter.three(batch.soak().water().in("L") * 0.9984 + batch.fibre().asBought().in("kg"))
+                .contains(Digits.three(batch.soak().water().in("L")) + " L and the fibre weigh ")
+                .contains(Digits.three(batch.soak().water().in("L") * 0.9984 + batch.fibre().asBought().in("kg"))
                         + " kg");
         double force = FULL.pieces().stream().mapToDouble(one -> one.press().force().in("kN")).max().orElseThrow();
         assertThat(force).isPositive();
@@ -217,14 +219,14 @@ class PlanCautionsTest {
                 .contains(", what the jack as weakest part allows");
         double post = FULL.pieces().stream().mapToDouble(one -> one.posts().mass().likely().in("kg")).max()
                 .orElseThrow();
-        assertThat(of(FULL, LIFTING).text()).contains("about " + CardWriter.three(post) + " kg").contains("23 kg");
+        assertThat(of(FULL, LIFTING).text()).contains("about " + Digits.three(post) + " kg").contains("23 kg");
         double lift = FULL.pieces().stream().mapToDouble(one -> one.vat().lift().in("kg")).max().orElseThrow();
-        assertThat(of(FULL, LIFTING_MOULD).text()).contains("a full lift is " + CardWriter.three(lift) + " kg");
+        assertThat(of(FULL, LIFTING_MOULD).text()).contains("a full lift is " + Digits.three(lift) + " kg");
         assertThat(of(BARE, LIFTING_MOULD).text()).contains(" kg of stock, its water and the mould;");
         assertThat(of(SIZED, SIZE_BATH).text())
-                .contains(CardWriter.three(SIZED.piece("card").sizing().bath().in("L")) + " L in all");
+                .contains(Digits.three(SIZED.piece("card").sizing().bath().in("L")) + " L in all");
         assertThat(of(FULL, NOISE).text()).contains("the roll runs "
-                + CardWriter.three(batch.beating().loads() * 2.5) + " h in all");
+                + Digits.three(batch.beating().loads() * 2.5) + " h in all");
         assertThat(of(FULL, MOULD).text()).contains("at 52 % RH");
     }
 
@@ -238,7 +240,7 @@ class PlanCautionsTest {
     @Test
     void cautionsOfACardAreShortAndLocalCodesComeFirst() {
         for (MakingPlan plan : plans()) {
-            List<String> lines = plan.card().lines();
+            List<String> lines = MakingCard.of(plan).lines();
             assertThat(lines).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(WIDTH));
             assertThat(plan.cautions()).allSatisfy(one -> assertThat(one.text().length())
                     .isLessThanOrEqualTo(2 * WIDTH - 12));

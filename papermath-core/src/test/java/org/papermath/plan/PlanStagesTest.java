@@ -14,6 +14,7 @@ import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 import org.papermath.air.Air;
+import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
 import org.papermath.engine.Engine;
 import org.papermath.engine.PieceWork;
@@ -204,7 +205,7 @@ class PlanStagesTest {
         MakingPlan three = MakingPlan.of(Sample.order(), Sample.bare().build());
         assertThat(notice(three, "schedule.no-drying").text()).contains("how long leaflet, place card and cover dry,");
         assertThat(notice.arguments()).containsEntry("leastDays", schedule.leastDays());
-        assertThat(String.join(" ", plan.card().lines()).replaceAll(" +", " ")).contains("dry days not known;")
+        assertThat(String.join(" ", MakingCard.of(plan).lines()).replaceAll(" +", " ")).contains("dry days not known;")
                 .contains("In all: " + schedule + ".");
         assertThat(known.notices()).extracting(Notice::code).doesNotContain("schedule.no-drying");
     }

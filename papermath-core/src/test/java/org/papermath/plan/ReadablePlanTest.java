@@ -17,6 +17,7 @@ import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.order.Order;
@@ -69,7 +70,7 @@ class ReadablePlanTest {
             List<String> faults = new ArrayList<>();
             read(plan, "plan", new TreeSet<>(), faults);
             assertThat(faults).as("seed %d: %s", seed, job.order()).isEmpty();
-            assertThat(plan.card().toString()).as("seed %d", seed).doesNotContain("NaN", "Infinity", "null");
+            assertThat(MakingCard.of(plan).toString()).as("seed %d", seed).doesNotContain("NaN", "Infinity", "null");
             for (BatchPlan batch : plan.batches()) {
                 for (Balance balance : batch.balances()) {
                     double in = balance.totalIn().si();

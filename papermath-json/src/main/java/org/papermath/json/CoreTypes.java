@@ -7,7 +7,7 @@ import javax.measure.Quantity;
 
 import org.papermath.evidence.Assumptions;
 import org.papermath.plan.BatchPlan;
-import org.papermath.plan.MakingCard;
+import org.papermath.card.MakingCard;
 import org.papermath.plan.MakingPlan;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
+import org.papermath.card.MakingCard;
 import org.papermath.plan.MakingPlan;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
@@ -21,7 +22,7 @@ import org.papermath.record.BatchRecord;
  * <pre>{@code
  * Document<OrderDocument> read = PapermathDocuments.readOrder(folder.resolve("order.json"));
  * MakingPlan plan = MakingPlan.of(read.value().order(), read.value().studio());
- * out.println(plan.card());
+ * out.println(MakingCard.of(plan));
  * String text = PapermathDocuments.writePlan(plan, "studio notebook", "2.1");
  * DocumentFiles.save(folder.resolve("plan.json"), text);
  * }</pre>

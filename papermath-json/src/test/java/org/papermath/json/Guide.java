@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
+import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
@@ -40,7 +41,7 @@ final class Guide {
         // guide: plan
         Document<OrderDocument> read = PapermathDocuments.readOrder(folder.resolve("order.json"));
         MakingPlan plan = MakingPlan.of(read.value().order(), read.value().studio());
-        out.println(plan.card());
+        out.println(MakingCard.of(plan));
         String text = PapermathDocuments.writePlan(plan, "studio notebook", "2.1");
         DocumentFiles.save(folder.resolve("plan.json"), text);
         // end

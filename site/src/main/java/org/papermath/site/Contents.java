@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
@@ -60,7 +61,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         OrderDocument sample = PapermathDocuments.readOrder(top.resolve(SAMPLE + "order.json")).value();
         MakingPlan plan = MakingPlan.of(sample.order(), sample.studio());
         Map<String, String> blocks = new LinkedHashMap<>();
-        blocks.put("card", "<pre><code>" + escape(plan.card().toString()) + "</code></pre>");
+        blocks.put("card", "<pre><code>" + escape(MakingCard.of(plan).toString()) + "</code></pre>");
         blocks.put("order-json", code(Files.readString(top.resolve(SAMPLE + "order.json"))));
         blocks.put("recipe-json", code(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))));
         blocks.put("studio-json", code(Files.readString(top.resolve(SAMPLE + "studio.json"))));

@@ -20,7 +20,7 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
-import org.papermath.plan.MakingCard;
+import org.papermath.card.MakingCard;
 
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;

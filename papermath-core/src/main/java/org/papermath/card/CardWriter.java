@@ -1,4 +1,4 @@
-package org.papermath.plan;
+package org.papermath.card;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -14,9 +14,18 @@ import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.mould.Mould;
 import org.papermath.order.Piece;
+import org.papermath.plan.BatchPlan;
+import org.papermath.plan.MakingPlan;
+import org.papermath.plan.PiecePlan;
+import org.papermath.plan.Schedule;
+import org.papermath.plan.Sensitivity;
+import org.papermath.plan.StepCaution;
+import org.papermath.plan.WorkStep;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.text.Digits;
+import org.papermath.text.Wrap;
 
 /** Writes a {@link MakingCard}, section by section. */
 final class CardWriter {
@@ -187,7 +196,7 @@ final class CardWriter {
                     : range(vat.recharges().stream().mapToDouble(recharge -> recharge.stock().in("L")).toArray())
                     + " L").orElse("-"));
             pieces(Label.BAIL, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "-"
-                    : "about " + three(vat.recharges().stream().mapToDouble(recharge -> recharge.bail().in("L"))
+                    : "about " + Digits.three(vat.recharges().stream().mapToDouble(recharge -> recharge.bail().in("L"))
                     .average().orElse(0))
                             + " L").orElse("-"));
         }
@@ -260,7 +269,7 @@ final class CardWriter {
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
             pieces(Label.BLANK, piece -> piece.envelopeStage().map(envelope -> envelope.style().words() + ", "
-                    + three(envelope.seam().in("mm")) + " mm seam").orElse("-"));
+                    + Digits.three(envelope.seam().in("mm")) + " mm seam").orElse("-"));
             pieces(Label.INSIDE, piece -> piece.envelopeStage()
                     .map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
                     .orElse("-"));
@@ -273,7 +282,7 @@ final class CardWriter {
         pieces("", PiecePlan::name);
         pieces(Label.GRAMMAGE, piece -> band(piece.finished().grammage()));
         pieces("", piece -> piece.finished().grammage().scatter().filter(scatter -> scatter > 0)
-                .map(scatter -> "single sheets ±" + three(100 * scatter) + " %").orElse(""));
+                .map(scatter -> "single sheets ±" + Digits.three(100 * scatter) + " %").orElse(""));
         pieces(Label.WIDTH, piece -> band(piece.finished().width()));
         pieces(Label.HEIGHT, piece -> band(piece.finished().height()));
         pieces(Label.CALIPER, piece -> piece.finished().caliperStage().map(caliper -> band(caliper.in("mm")))
@@ -283,14 +292,14 @@ final class CardWriter {
         pieces(Label.PILE, piece -> piece.finished().pileStage().map(this::band).orElse("-"));
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
             pieces(Label.PLAY, piece -> piece.envelopeStage()
-                    .map(envelope -> three(envelope.playAlong().likely().in("mm")) + " × "
-                    + three(envelope.playAcross().likely().in("mm")) + " mm").orElse("-"));
+                    .map(envelope -> Digits.three(envelope.playAlong().likely().in("mm")) + " × "
+                    + Digits.three(envelope.playAcross().likely().in("mm")) + " mm").orElse("-"));
             pieces(Label.PAIRS, piece -> piece.envelopeStage()
-                    .map(envelope -> three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
+                    .map(envelope -> Digits.three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.mailStage().isDone())) {
-            pieces(Label.MAILED, piece -> piece.mailStage().map(mail -> three(mail.mass().likely().in("g")) + " g, "
-                    + three(mail.thickness().likely().in("mm")) + " mm").orElse("-"));
+            pieces(Label.MAILED, piece -> piece.mailStage().map(mail -> Digits.three(mail.mass().likely().in("g")) + " g, "
+                    + Digits.three(mail.thickness().likely().in("mm")) + " mm").orElse("-"));
             for (PiecePlan piece : plan.pieces()) {
                 piece.mailStage().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict().service()
                         .map(service -> "goes as " + service + " in " + mail.country()
@@ -304,7 +313,7 @@ final class CardWriter {
                 row(Label.KEPT, batch.name() + ": " + band(batch.keptInVat()) + " of fibre; strain it and put it by");
             }
             row(Label.PUT_BY, batch.name() + ": " + band(batch.stockPutBy())
-                    + batch.shortage().map(one -> "; it may also run short by up to " + three(one.upTo().in("kg"))
+                    + batch.shortage().map(one -> "; it may also run short by up to " + Digits.three(one.upTo().in("kg"))
                             + " kg").orElse(""));
         }
         cautions(Label.COME_OUT);
@@ -385,7 +394,7 @@ final class CardWriter {
     }
 
     private void row(String label, String text) {
-        List<String> parts = wrapped(text, WIDTH - LABEL);
+        List<String> parts = Wrap.lines(text, WIDTH - LABEL);
         for (int i = 0; i < parts.size(); i++) {
             lines.add((pad(i == 0 ? label : "", LABEL) + parts.get(i)).stripTrailing());
         }
@@ -417,24 +426,10 @@ final class CardWriter {
     }
 
     private void wrap(String bullet, String text) {
-        List<String> parts = wrapped(text, WIDTH - 2);
+        List<String> parts = Wrap.lines(text, WIDTH - 2);
         for (int i = 0; i < parts.size(); i++) {
             lines.add((i == 0 && !bullet.isEmpty() ? bullet : "  ") + parts.get(i));
         }
-    }
-
-    private static List<String> wrapped(String text, int width) {
-        List<String> parts = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
-                parts.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() == 0 ? "" : " ").append(word);
-        }
-        parts.add(line.toString());
-        return parts;
     }
 
     private static String pad(String text, int width) {
@@ -451,7 +446,7 @@ final class CardWriter {
     private <Q extends Quantity<Q>> String set(Amount<Q> amount, String customaryCode) {
         Amount<Q> shown = shown(amount);
         String text = shown.toString();
-        return customary ? text + " (" + three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode)
+        return customary ? text + " (" + Digits.three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode)
                 + ")" : text;
     }
 
@@ -479,25 +474,17 @@ final class CardWriter {
     }
 
     private static <Q extends Quantity<Q>> String inches(Amount<Q> width, Amount<Q> height) {
-        return "(" + three(width.in("in")) + " × " + three(height.in("in")) + " in)";
+        return "(" + Digits.three(width.in("in")) + " × " + Digits.three(height.in("in")) + " in)";
     }
 
     private static String oneTenth(double value) {
         return new BigDecimal(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
-    static String three(double value) {
-        if (value == 0) {
-            return "0";
-        }
-        BigDecimal rounded = new BigDecimal(value).round(new MathContext(3, RoundingMode.HALF_UP)).stripTrailingZeros();
-        return rounded.toPlainString();
-    }
-
     private static String range(double[] values) {
         double low = Arrays.stream(values).min().orElse(0);
         double high = Arrays.stream(values).max().orElse(0);
-        return three(low).equals(three(high)) ? three(low) : three(low) + "–" + three(high);
+        return Digits.three(low).equals(Digits.three(high)) ? Digits.three(low) : Digits.three(low) + "–" + Digits.three(high);
     }
 
     /** A forecast: likely value and band, three digits each. */
@@ -505,9 +492,9 @@ final class CardWriter {
         Amount<Q> likely = estimate.likely();
         String text = likely.toString();
         String unit = text.indexOf(' ') < 0 ? "" : text.substring(text.indexOf(' '));
-        String low = three(estimate.low().value());
-        String high = three(estimate.high().value());
-        String middle = three(likely.value());
+        String low = Digits.three(estimate.low().value());
+        String high = Digits.three(estimate.high().value());
+        String middle = Digits.three(likely.value());
         if (estimate.isOpenBelow() || estimate.isOpenAbove()) {
             return middle + (!estimate.isOpenAbove() ? " (" + high + " or less)"
                     : !estimate.isOpenBelow() ? " (" + low + " or more)" : "") + unit;

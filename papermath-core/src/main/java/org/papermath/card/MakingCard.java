@@ -1,6 +1,7 @@
-package org.papermath.plan;
+package org.papermath.card;
 
 import java.util.List;
+import org.papermath.plan.MakingPlan;
 
 /**
  * A plan as text to pin to the wall: the work in its order, pieces side by side, settings rounded to the tool,
@@ -13,7 +14,13 @@ public final class MakingCard {
         this.lines = lines;
     }
 
-    static MakingCard of(MakingPlan plan) {
+    /**
+     * Returns the card of a plan.
+     *
+     * @param plan the plan
+     * @return its card
+     */
+    public static MakingCard of(MakingPlan plan) {
         return new MakingCard(new CardWriter(plan).lines());
     }
 
