@@ -14,9 +14,13 @@ module org.papermath.core {
 
     exports org.papermath.air;
     exports org.papermath.card;
+    exports org.papermath.drawing;
     exports org.papermath.drying;
+    exports org.papermath.envelope;
     exports org.papermath.evidence;
     exports org.papermath.fibre;
+    exports org.papermath.format;
+    exports org.papermath.mail;
     exports org.papermath.mould;
     exports org.papermath.order;
     exports org.papermath.plan;

@@ -30,9 +30,9 @@ import org.papermath.json.PapermathDocuments;
 import org.papermath.card.MakingCard;
 import org.papermath.plan.MakingPlan;
 import org.papermath.shape.CutLayout;
-import org.papermath.shape.Envelope;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.SvgDrawing;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.drawing.SvgDrawing;
 
 /** Every word that people meet stands in the list of words with its origin, and none that they no longer meet. */
 class WordsTest {

@@ -4,7 +4,7 @@ import org.papermath.equation.EnvelopeBlanks;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
-import org.papermath.shape.EnvelopeStyle;
+import org.papermath.envelope.EnvelopeStyle;
 
 /** An envelope laid out round what goes in: its blank, its pocket, and the play in it. */
 public final class MakingEnvelopes {

@@ -17,7 +17,7 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
-import org.papermath.shape.SvgDrawing;
+import org.papermath.drawing.SvgDrawing;
 
 /**
  * How pieces are formed on a mould: how many at a time, which way round, and in what opening each. Immutable.

@@ -8,7 +8,7 @@ import javax.measure.quantity.Length;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
-import org.papermath.shape.Format;
+import org.papermath.format.Format;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
 

@@ -15,9 +15,9 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Format;
-import org.papermath.shape.MailLimits;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.mail.MailLimits;
 
 /**
  * One kind of thing in an order: so many sheets, cards or envelopes of a size and a weight, from a recipe. Immutable.

@@ -22,8 +22,8 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Solids;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.MailLimits;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.mail.MailLimits;
 
 /**
  * What one piece of an order comes to: sheets to pull, vat, cues, posts, press, drying, and what will come out.

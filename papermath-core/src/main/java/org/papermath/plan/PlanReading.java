@@ -47,7 +47,7 @@ import org.papermath.pulp.AdditiveDose;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
-import org.papermath.shape.MailLimits;
+import org.papermath.mail.MailLimits;
 
 /** Reads the plain numbers of a plan as amounts, estimates and stages. */
 final class PlanReading {

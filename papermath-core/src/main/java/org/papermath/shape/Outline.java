@@ -56,7 +56,7 @@ public final class Outline {
     }
 
     /** Makes an outline of coordinates in metres, wherever they lie and whichever way they run. */
-    static Outline ofMetres(double[] x, double[] y) {
+    private static Outline ofMetres(double[] x, double[] y) {
         for (int i = 0; i < x.length; i++) {
             if (!Double.isFinite(x[i]) || !Double.isFinite(y[i])) {
                 throw Refused.of("outline.not-a-number", "outline: corner " + (i + 1) + " is not a number.", "corner",
@@ -134,16 +134,6 @@ public final class Outline {
             points.add(new Point(Kinds.LENGTH.ofSi(x[i], "mm"), Kinds.LENGTH.ofSi(y[i], "mm")));
         }
         return List.copyOf(points);
-    }
-
-    /** Returns the distances of the corners from the left, in metres; a copy. */
-    double[] xMetres() {
-        return x.clone();
-    }
-
-    /** Returns the distances of the corners from below, in metres; a copy. */
-    double[] yMetres() {
-        return y.clone();
     }
 
     /**

@@ -46,10 +46,10 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Format;
-import org.papermath.shape.Formats;
-import org.papermath.shape.MailLimits;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.format.Formats;
+import org.papermath.mail.MailLimits;
 import org.papermath.vat.Vat;
 
 /**

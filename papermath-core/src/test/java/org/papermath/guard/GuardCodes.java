@@ -20,7 +20,7 @@ final class GuardCodes {
     private static final Path SOURCES = GuardFile.module().resolve("src/main/java/org/papermath");
 
     /** Where the notices of a plan are worded; a folder stands for all its files. */
-    private static final List<String> NOTICE_PLACES = List.of("plan", "shape/MailLimits.java");
+    private static final List<String> NOTICE_PLACES = List.of("plan", "mail/MailLimits.java");
     private static final List<String> NOTICE_CALLS = List.of("warn", "note", "Notice.warning", "Notice.note");
     private static final Pattern NOTICE = Pattern.compile("\"([a-z0-9-]+\\.[a-z0-9-]+)\"");
 

@@ -29,7 +29,7 @@ import org.papermath.plan.Sensitivity;
 import org.papermath.plan.Stage;
 import org.papermath.plan.ToBuy;
 import org.papermath.quantity.Amount;
-import org.papermath.shape.MailLimits;
+import org.papermath.mail.MailLimits;
 
 /**
  * What the guard reads of a plan, and by which accessor: the one place to follow when an accessor is renamed.

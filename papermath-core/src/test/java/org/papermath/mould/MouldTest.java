@@ -16,10 +16,10 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.papermath.quantity.Refused;
-import org.papermath.shape.Envelope;
-import org.papermath.shape.EnvelopeAllowances;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Formats;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeAllowances;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Formats;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
 

@@ -35,8 +35,8 @@ import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.MailLimits;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.mail.MailLimits;
 import org.papermath.vat.Vat;
 
 /** Orders and studios drawn at random from a seed: plausible ones, and such as only a slip of the pen makes. */

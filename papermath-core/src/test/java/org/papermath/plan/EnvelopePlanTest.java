@@ -24,8 +24,8 @@ import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Grammage;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.MailLimits;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.mail.MailLimits;
 import org.papermath.vat.Vat;
 
 /**

@@ -33,7 +33,7 @@ import org.papermath.pulp.Beater;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
-import org.papermath.shape.EnvelopeStyle;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 class MakingPlanTest {

@@ -37,7 +37,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.shape.EnvelopeStyle;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 /** Whatever the order and whatever the studio lacks: every account closes and no figure is lost. */

@@ -35,7 +35,7 @@ import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.shape.EnvelopeStyle;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 /** What single stages of a plan hold to. */

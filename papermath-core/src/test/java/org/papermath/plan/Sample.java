@@ -26,8 +26,8 @@ import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Formats;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Formats;
 import org.papermath.vat.Vat;
 
 /** An invented order and studio for the tests of the plan. */

@@ -33,7 +33,7 @@ import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.shape.EnvelopeStyle;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 /**

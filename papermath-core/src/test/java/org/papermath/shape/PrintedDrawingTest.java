@@ -25,6 +25,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.papermath.drawing.SvgDrawing;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeAllowances;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.envelope.Line;
 
 /** Drawings printed by a real browser and measured on the printed page. */
 @Tag("browser")

@@ -19,10 +19,10 @@ import org.papermath.order.Studio;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.PapermathException;
 import org.papermath.record.BatchRecord;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.FormatSystem;
-import org.papermath.shape.MailLimits;
-import org.papermath.shape.SvgDrawing;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.FormatSystem;
+import org.papermath.mail.MailLimits;
+import org.papermath.drawing.SvgDrawing;
 
 /** Which types the Jackson module answers for, and what it says of those it neither writes nor reads. */
 final class CoreTypes {

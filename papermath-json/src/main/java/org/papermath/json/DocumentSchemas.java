@@ -8,9 +8,9 @@ import org.papermath.fibre.Fibre;
 import org.papermath.order.Piece;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Kinds;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Format;
-import org.papermath.shape.FormatSystem;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
 
 /** The schemas of orders, recipes and plans. */
 final class DocumentSchemas {

@@ -21,7 +21,7 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Unclear;
-import org.papermath.shape.MailLimits;
+import org.papermath.mail.MailLimits;
 import org.papermath.shape.Outline;
 
 /** Estimates, assumptions, notices and the like by themselves, with all their parts: the same value comes back. */

@@ -34,8 +34,8 @@ import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 import org.papermath.record.Measurement;
-import org.papermath.shape.Format;
-import org.papermath.shape.MailLimits;
+import org.papermath.format.Format;
+import org.papermath.mail.MailLimits;
 import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
 

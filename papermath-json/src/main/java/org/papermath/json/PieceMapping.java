@@ -15,10 +15,10 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Share;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Format;
-import org.papermath.shape.FormatSystem;
-import org.papermath.shape.Formats;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
+import org.papermath.format.Formats;
 
 /** A piece of an order. */
 final class PieceMapping {

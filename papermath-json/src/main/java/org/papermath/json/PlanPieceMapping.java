@@ -1,7 +1,7 @@
 package org.papermath.json;
 
 import org.papermath.plan.PiecePlan;
-import org.papermath.shape.MailLimits;
+import org.papermath.mail.MailLimits;
 
 /** What a plan says of a piece. Only written. */
 final class PlanPieceMapping {

@@ -13,7 +13,7 @@ import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
-import org.papermath.shape.Formats;
+import org.papermath.format.Formats;
 
 /** Documents for tests: an order with every member in it, and a plain one in two systems of units. */
 final class Concert {

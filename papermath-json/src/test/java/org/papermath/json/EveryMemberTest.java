@@ -36,9 +36,9 @@ import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
 import org.papermath.record.BatchRecord;
 import org.papermath.record.Measurement;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Format;
-import org.papermath.shape.FormatSystem;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
 
 /** Whatever an order, a recipe, a studio or a record can say has its member: what is new in them is missed here. */
 class EveryMemberTest {

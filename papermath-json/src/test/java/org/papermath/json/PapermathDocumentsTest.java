@@ -23,8 +23,8 @@ import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Formats;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Formats;
 
 class PapermathDocumentsTest {
     @Test

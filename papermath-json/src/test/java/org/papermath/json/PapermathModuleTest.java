@@ -59,10 +59,10 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Unclear;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Format;
-import org.papermath.shape.FormatSystem;
-import org.papermath.shape.Formats;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
+import org.papermath.format.Formats;
 import org.papermath.shape.Outline;
 
 import com.fasterxml.jackson.annotation.JsonFormat;

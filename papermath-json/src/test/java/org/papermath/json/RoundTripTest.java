@@ -32,8 +32,8 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 import org.papermath.record.BatchRecord;
-import org.papermath.shape.Format;
-import org.papermath.shape.FormatSystem;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
 
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;

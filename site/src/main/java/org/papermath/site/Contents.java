@@ -36,13 +36,13 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Units;
-import org.papermath.shape.Envelope;
-import org.papermath.shape.EnvelopeStyle;
-import org.papermath.shape.Format;
-import org.papermath.shape.Formats;
-import org.papermath.shape.MailLimits;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.format.Formats;
+import org.papermath.mail.MailLimits;
 import org.papermath.shape.Shrinkage;
-import org.papermath.shape.SvgDrawing;
+import org.papermath.drawing.SvgDrawing;
 
 /**
  * What the pages show of the library.

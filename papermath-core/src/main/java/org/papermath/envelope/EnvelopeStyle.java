@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.envelope;
 
 /** How an envelope is cut, folded and glued. */
 public enum EnvelopeStyle {

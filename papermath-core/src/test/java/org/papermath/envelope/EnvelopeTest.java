@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.envelope;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -22,6 +22,7 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Moisture;
 import org.papermath.quantity.Refused;
+import org.papermath.shape.Outline;
 
 /** Blanks are folded here by geometry: cut along the folds, the parts turned over, laid on the front. */
 class EnvelopeTest {

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.envelope;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -12,9 +12,13 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.papermath.format.Formats;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
+import org.papermath.shape.MeasuredSize;
+import org.papermath.shape.Outline;
+import org.papermath.shape.Shrinkage;
 
 class EnvelopeFitTest {
     private static EnvelopeFit fit(double cardDeviation, double envelopeDeviation, double thicknessDeviation) {

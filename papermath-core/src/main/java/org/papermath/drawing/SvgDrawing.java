@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.drawing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,9 +10,14 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
+import org.papermath.shape.CutLayout;
+import org.papermath.envelope.Line;
+import org.papermath.shape.Outline;
 import org.papermath.text.Wrap;
 import org.papermath.text.Xml;
 
@@ -240,12 +245,8 @@ public final class SvgDrawing {
     }
 
     private SvgDrawing withOutline(Outline outline, double left, double below, String style) {
-        double[] x = outline.xMetres();
-        double[] y = outline.yMetres();
-        for (int i = 0; i < x.length; i++) {
-            x[i] = left + 1000 * x[i];
-            y[i] = below + 1000 * y[i];
-        }
+        double[] x = outline.corners().stream().mapToDouble(corner -> left + corner.across().in("mm")).toArray();
+        double[] y = outline.corners().stream().mapToDouble(corner -> below + corner.along().in("mm")).toArray();
         return with(new Shape(Form.POLYGON, style, x, y, ""));
     }
 

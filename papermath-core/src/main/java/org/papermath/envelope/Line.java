@@ -1,8 +1,9 @@
-package org.papermath.shape;
+package org.papermath.envelope;
 
 import java.util.Locale;
 
 import org.papermath.quantity.Kinds;
+import org.papermath.shape.Outline;
 
 /**
  * A straight line on a blank or a layout.

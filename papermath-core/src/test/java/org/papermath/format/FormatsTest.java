@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

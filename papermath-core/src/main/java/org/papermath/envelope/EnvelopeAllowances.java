@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.envelope;
 
 import java.util.Objects;
 

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.mail;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.evidence.Notice;
+import org.papermath.format.Formats;
 import org.papermath.quantity.Refused;
 import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.format;
 
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.shape.Outline;
 
 /**
  * A named size: what it is the size of, by which standard, and for an old name in what use, country and year. The width

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,11 +11,13 @@ import javax.measure.quantity.Length;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.evidence.Notice;
+import org.papermath.format.Format;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
+import org.papermath.shape.MeasuredSize;
 
 /**
  * Whether cards go into envelopes, with the scatter of both: the play each way, the share of random pairs that fit and

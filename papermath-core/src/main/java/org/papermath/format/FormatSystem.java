@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.format;
 
 /** The standard or custom a format belongs to. */
 public enum FormatSystem {

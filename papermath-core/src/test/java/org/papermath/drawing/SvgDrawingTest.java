@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -15,7 +15,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeAllowances;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.numeric.Polygons;
+import org.papermath.shape.CutLayout;
+import org.papermath.shape.Outline;
 
 class SvgDrawingTest {
     private static final EnvelopeAllowances ALLOWANCES =

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.mail;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +16,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Moisture;
 import org.papermath.quantity.Refused;
+import org.papermath.shape.Outline;
 
 /**
  * An envelope for a card: the blank to cut, where to score and fold it, and what it measures when made. Immutable.
@@ -425,8 +426,8 @@ public final class Envelope {
                 kept.add(c);
             }
         }
-        return Outline.ofMetres(kept.stream().mapToDouble(c -> c[0]).toArray(),
-                kept.stream().mapToDouble(c -> c[1]).toArray());
+        return Outline.of(kept.stream().map(c -> Outline.Point.of(Kinds.LENGTH.ofSi(c[0]), Kinds.LENGTH.ofSi(c[1])))
+                .toList());
     }
 
     /**

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.envelope.EnvelopeFit;
+import org.papermath.shape.MeasuredSize;
 import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;
 

@@ -1,4 +1,4 @@
-package org.papermath.shape;
+package org.papermath.format;
 
 import java.io.BufferedReader;
 import java.io.IOException;
