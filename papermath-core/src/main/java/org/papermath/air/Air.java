@@ -13,6 +13,7 @@ import org.papermath.equation.Psychrometrics;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.HumidityRatio;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 
@@ -56,8 +57,8 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public static Air of(Quantity<Temperature> temperature, Quantity<RelativeHumidity> humidity) {
-        return new Air(Kinds.TEMPERATURE.checkWithin(temperature, "air temperature", 273.15, 333.15),
-                Kinds.RELATIVE_HUMIDITY.checkWithin(humidity, "relative humidity", 0.01, 1), REFERENCE.pressure);
+        return new Air(Limits.AIR_TEMPERATURE.check(temperature, "air temperature"),
+                Limits.AIR_HUMIDITY.check(humidity, "relative humidity"), REFERENCE.pressure);
     }
 
     /**
@@ -79,7 +80,7 @@ public final class Air {
      */
     public Air at(Quantity<Pressure> pressure) {
         return new Air(temperature, moist,
-                Kinds.AIR_PRESSURE.checkWithin(pressure, "pressure of the atmosphere", 50e3, 110e3));
+                Limits.AIR_PRESSURE.check(pressure, "pressure of the atmosphere"));
     }
 
     /**

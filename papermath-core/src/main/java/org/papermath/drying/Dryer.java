@@ -3,7 +3,8 @@ package org.papermath.drying;
 import javax.measure.Quantity;
 
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.VolumeFlow;
 
@@ -38,6 +39,20 @@ public sealed interface Dryer {
      * @param capacity sheets that dry at once
      */
     record FanStack(String name, Amount<VolumeFlow> freeAirFlow, int capacity) implements Dryer {
+        /**
+         * Makes the dryer.
+         *
+         * @param name its name, not empty
+         * @param freeAirFlow the free-air flow on the label of the fan, 1 to 1 000 000 m³/h
+         * @param capacity sheets that dry at once, 1 to 100 000
+         * @throws Refused if the name cannot be one or a value is out of range
+         */
+        public FanStack {
+            name = named(name);
+            freeAirFlow = Limits.FREE_AIR_FLOW.check(freeAirFlow, "free-air flow of the fan");
+            Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
+        }
+
         @Override
         public String restraint() {
             return "stack";
@@ -56,6 +71,18 @@ public sealed interface Dryer {
      * @param capacity sheets that dry at once
      */
     record Boards(String name, int capacity) implements Dryer {
+        /**
+         * Makes the dryer.
+         *
+         * @param name its name, not empty
+         * @param capacity sheets that dry at once, 1 to 100 000
+         * @throws Refused if the name cannot be one or a value is out of range
+         */
+        public Boards {
+            name = named(name);
+            Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
+        }
+
         @Override
         public String restraint() {
             return "board";
@@ -75,6 +102,20 @@ public sealed interface Dryer {
      * @param capacity sheets that dry at once
      */
     record Loft(String name, int sheetsInSpur, int capacity) implements Dryer {
+        /**
+         * Makes the dryer.
+         *
+         * @param name its name, not empty
+         * @param sheetsInSpur sheets that hang together, 1 to 100
+         * @param capacity sheets that dry at once, 1 to 100 000
+         * @throws Refused if the name cannot be one or a value is out of range
+         */
+        public Loft {
+            name = named(name);
+            Limits.SPUR.check(sheetsInSpur, "sheets in a spur");
+            Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
+        }
+
         @Override
         public String restraint() {
             return sheetsInSpur > 1 ? "spur" : "hung";
@@ -93,6 +134,18 @@ public sealed interface Dryer {
      * @param capacity sheets that dry at once
      */
     record Blotters(String name, int capacity) implements Dryer {
+        /**
+         * Makes the dryer.
+         *
+         * @param name its name, not empty
+         * @param capacity sheets that dry at once, 1 to 100 000
+         * @throws Refused if the name cannot be one or a value is out of range
+         */
+        public Blotters {
+            name = named(name);
+            Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
+        }
+
         @Override
         public String restraint() {
             return "blotters";
@@ -108,66 +161,57 @@ public sealed interface Dryer {
      * Makes a fan stack.
      *
      * @param name its name, not empty
-     * @param freeAirFlow the free-air flow on the label of the fan, above zero
-     * @param capacity sheets that dry at once, 1 or more
+     * @param freeAirFlow the free-air flow on the label of the fan, 1 to 1 000 000 m³/h
+     * @param capacity sheets that dry at once, 1 to 100 000
      * @return the dryer
      * @throws Refused if a value is out of range
      */
     static Dryer fanStack(String name, Quantity<VolumeFlow> freeAirFlow, int capacity) {
-        Amount<VolumeFlow> flow = Kinds.VOLUME_FLOW.checkAboveZero(freeAirFlow, "free-air flow of the fan");
-        return new FanStack(named(name), flow, atLeastOne(capacity, "sheets at once"));
+        return new FanStack(name, Limits.FREE_AIR_FLOW.check(freeAirFlow, "free-air flow of the fan"), capacity);
     }
 
     /**
      * Makes boards.
      *
      * @param name its name, not empty
-     * @param capacity sheets that dry at once, 1 or more
+     * @param capacity sheets that dry at once, 1 to 100 000
      * @return the dryer
      * @throws Refused if a value is out of range
      */
     static Dryer boards(String name, int capacity) {
-        return new Boards(named(name), atLeastOne(capacity, "sheets at once"));
+        return new Boards(name, capacity);
     }
 
     /**
      * Makes a loft.
      *
      * @param name its name, not empty
-     * @param sheetsInSpur sheets that hang together, 1 or more
-     * @param capacity sheets that dry at once, 1 or more
+     * @param sheetsInSpur sheets that hang together, 1 to 100
+     * @param capacity sheets that dry at once, 1 to 100 000
      * @return the dryer
      * @throws Refused if a value is out of range
      */
     static Dryer loft(String name, int sheetsInSpur, int capacity) {
-        return new Loft(named(name), atLeastOne(sheetsInSpur, "sheets in a spur"),
-                atLeastOne(capacity, "sheets at once"));
+        return new Loft(name, sheetsInSpur, capacity);
     }
 
     /**
      * Makes blotters changed by hand.
      *
      * @param name its name, not empty
-     * @param capacity sheets that dry at once, 1 or more
+     * @param capacity sheets that dry at once, 1 to 100 000
      * @return the dryer
      * @throws Refused if a value is out of range
      */
     static Dryer blotters(String name, int capacity) {
-        return new Blotters(named(name), atLeastOne(capacity, "sheets at once"));
+        return new Blotters(name, capacity);
     }
 
     private static String named(String name) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "dryer");
+        if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "dryer: a name is wanted; calibrated values are kept under it.");
         }
-        return name;
-    }
-
-    private static int atLeastOne(int count, String what) {
-        if (count < 1) {
-            throw Refused.of("count.below-one", what + ": " + count + " given; 1 or more is wanted.", "given", count,
-                    "least", 1);
-        }
-        return count;
+        return called;
     }
 }

@@ -145,6 +145,7 @@ public final class Engine {
                 piece.decide(settings, states, kepts, v);
             }
         }
+        requireFew(settings);
         for (int b = 0; b < stocks.length; b++) {
             double density = stocks[b].stockDensity(v);
             FillingVat.Setting[] formed = new FillingVat.Setting[ofBatch[b].length];
@@ -158,6 +159,14 @@ public final class Engine {
             piece.decideHandling(settings, states[piece.batch()], v);
         }
         return settings;
+    }
+
+    private void requireFew(Settings settings) {
+        double all = 0;
+        for (PieceWork piece : pieces) {
+            all += settings.sheet(piece.index()).sheets();
+            Few.sheets(all, piece.name());
+        }
     }
 
     private FormingSheets.Setting[] sheets(Settings settings, int batch) {

@@ -25,6 +25,7 @@ public final class FormingSheets {
     private final PreparingStock stock;
     private final double[] mouldWidth;
     private final double[] mouldHeight;
+    private final String name;
     private final boolean deckleEdge;
     private final double trim;
     private final double gap;
@@ -85,8 +86,10 @@ public final class FormingSheets {
         trim = piece.trim().map(Amount::si).orElseGet(() -> known.fixed("order.trim", scope));
         gap = piece.gap().map(Amount::si).orElse(0.0);
         double spare = piece.spare().map(Amount::si).orElseGet(() -> known.fixed("order.spare-share", scope));
-        wanted = (int) Rounding.ceil(piece.count() * (1 + spare)) + piece.kept();
-        trials = piece.trials().orElseGet(() -> (int) Math.rint(known.fixed("order.trial-sheets", scope)));
+        name = piece.name();
+        wanted = Few.sheets(Rounding.ceil(piece.count() * (1 + spare)) + piece.kept(), name);
+        trials = piece.trials()
+                .orElseGet(() -> Few.sheets(Math.rint(known.fixed("order.trial-sheets", scope)), name));
         sheetTimeSmall = known.slot("labour.sheet-time", Scope.of(piece.name(), "small"));
         sheetTimeLarge = known.slot("labour.sheet-time", Scope.of(piece.name(), "large"));
         sizeTolerance = known.slot("order.size-tolerance");
@@ -144,7 +147,7 @@ public final class FormingSheets {
         double wet = layout.openingWidth * layout.openingHeight;
         double solids = dryGrammage * wet * areaFactor;
         double fibre = solids / (1 + load);
-        int sheets = (int) Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials;
+        int sheets = Few.sheets(Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials, name);
         return new Setting(layout.mould, layout.ownDeckle, layout.perSheet, layout.rowAcross, layout.rowAlong,
                 layout.turned, layout.openingWidth, layout.openingHeight, sheets, solids, fibre);
     }

@@ -85,6 +85,10 @@ public final class PieceWork {
         return envelope != null;
     }
 
+    String name() {
+        return piece.name();
+    }
+
     /** The place of the piece in the order. */
     public int index() {
         return index;

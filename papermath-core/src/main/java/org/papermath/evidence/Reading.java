@@ -9,6 +9,7 @@ import javax.measure.quantity.Temperature;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 
 /**
@@ -56,11 +57,12 @@ public final class Reading<Q extends Quantity<Q>> {
     /**
      * Returns the reading with the day it was taken.
      *
-     * @param taken the day
+     * @param taken the day, of the years 1800 to 2999
      * @return the reading
+     * @throws Refused if the day is out of range
      */
     public Reading<Q> on(LocalDate taken) {
-        return new Reading<>(value, error, taken);
+        return new Reading<>(value, error, Limits.day(taken, "day of the reading"));
     }
 
     /**

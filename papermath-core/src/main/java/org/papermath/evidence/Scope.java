@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /**
@@ -86,7 +87,7 @@ public final class Scope {
     private static String requireName(String name) {
         if (name.isBlank() || hasSign(name)) {
             throw Refused.of("scope.name",
-                    "scope: \"" + name
+                    "scope: \"" + Name.shown(name)
                     + "\" cannot be the name of a scope. Use a name that is not empty and has none of [ ] @.",
                     "given", name);
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 import org.papermath.evidence.Scope;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /**
@@ -54,13 +55,17 @@ public final class Fibre {
      * @throws Refused if the id, a kin or the name is empty, or an id holds one of {@code [ ] @}
      */
     public static Fibre of(String id, String name, SourceClass sourceClass, String... kin) {
-        if (name.isBlank()) {
-            throw Refused.of("fibre.unnamed", "fibre " + id + ": a name is wanted.", "id", id);
+        String called = Name.check(name, "fibre");
+        if (called.isEmpty()) {
+            throw Refused.of("fibre.unnamed", "fibre " + Name.shown(id) + ": a name is wanted.", "id", id);
         }
         String[] subjects = new String[kin.length + 1];
-        subjects[0] = id;
-        System.arraycopy(kin, 0, subjects, 1, kin.length);
-        return new Fibre(id, name, sourceClass, List.of(kin), Scope.of(subjects));
+        subjects[0] = Name.check(id, "id of the fibre");
+        for (int k = 0; k < kin.length; k++) {
+            subjects[k + 1] = Name.check(kin[k], "kin of the fibre");
+        }
+        return new Fibre(subjects[0], called, sourceClass, List.of(subjects).subList(1, subjects.length),
+                Scope.of(subjects));
     }
 
     /**

@@ -11,6 +11,8 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
 
@@ -58,10 +60,10 @@ public final class Format {
      * @param name its full name, not blank
      * @param system the standard or custom
      * @param use what it is the size of
-     * @param side one side, above zero
-     * @param otherSide the other side, above zero
+     * @param side one side, 1 mm to 10 m
+     * @param otherSide the other side, 1 mm to 10 m
      * @return the format, without purpose, country and year
-     * @throws Refused if the name is blank or a side is not above zero
+     * @throws Refused if the name cannot be one or a side is out of range
      */
     public static Format of(String name, FormatSystem system, Use use, Quantity<Length> side,
             Quantity<Length> otherSide) {
@@ -70,14 +72,15 @@ public final class Format {
 
     static Format of(String name, FormatSystem system, Use use, Quantity<Length> side, Quantity<Length> otherSide,
             @Nullable String purpose, @Nullable String country, int year) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "format");
+        if (called.isEmpty()) {
             throw Refused.of("format.unnamed", "format: a name is wanted.", "given", name);
         }
-        double a = Kinds.LENGTH.siAboveZero(side, "side of " + name);
-        double b = Kinds.LENGTH.siAboveZero(otherSide, "side of " + name);
-        Amount<Length> first = Kinds.LENGTH.check(side, name);
-        Amount<Length> second = Kinds.LENGTH.check(otherSide, name);
-        return new Format(name, system, use, a <= b ? first : second, a <= b ? second : first,
+        Amount<Length> first = Limits.FORMAT_SIDE.check(side, "side of ", called);
+        Amount<Length> second = Limits.FORMAT_SIDE.check(otherSide, "side of ", called);
+        double a = first.si();
+        double b = second.si();
+        return new Format(called, system, use, a <= b ? first : second, a <= b ? second : first,
                 purpose == null ? "" : purpose, country == null ? "" : country, year);
     }
 

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 
 /**
@@ -32,32 +33,30 @@ public final class Deckle {
     /**
      * Makes a deckle with one opening.
      *
-     * @param width the opening across, above zero
-     * @param height the opening along, above zero
+     * @param width the opening across, 5 mm to 5 m
+     * @param height the opening along, 5 mm to 5 m
      * @return the deckle
-     * @throws Refused if a side is not above zero
+     * @throws Refused if a side is out of range
      */
     public static Deckle of(Quantity<Length> width, Quantity<Length> height) {
-        return new Deckle(Kinds.LENGTH.checkAboveZero(width, "deckle opening across"),
-                Kinds.LENGTH.checkAboveZero(height, "deckle opening along"), 1, 1, NONE);
+        return new Deckle(Limits.MOULD_SIDE.check(width, "deckle opening across"),
+                Limits.MOULD_SIDE.check(height, "deckle opening along"), 1, 1, NONE);
     }
 
     /**
      * Returns the deckle split into equal openings by strips.
      *
-     * @param across openings in the width, 1 or more
-     * @param along openings in the height, 1 or more
+     * @param across openings in the width, 1 to 100
+     * @param along openings in the height, 1 to 100
      * @param strip the width of a strip, zero or more
      * @return the split deckle
-     * @throws Refused if a count is below 1 or the strips leave no opening
+     * @throws Refused if a count is out of range or the strips leave no opening
      */
     public Deckle split(int across, int along, Quantity<Length> strip) {
         Amount<Length> between = Kinds.LENGTH.check(strip, "width of a deckle strip");
         double s = between.si();
-        if (across < 1 || along < 1) {
-            throw Refused.of("deckle.split", "deckle: split " + across + " × " + along
-                    + " given; 1 × 1 or more is wanted.", "across", across, "along", along);
-        }
+        Limits.DECKLE_SPLIT.check(across, "openings across the deckle");
+        Limits.DECKLE_SPLIT.check(along, "openings along the deckle");
         if (!((across - 1) * s < width.si() && (along - 1) * s < height.si())) {
             throw Refused.of("deckle.strips",
                     "deckle: the strips of " + between + " leave no opening in " + this

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 import org.papermath.format.Format;
 import org.papermath.shape.Outline;
@@ -28,10 +29,10 @@ public final class Mould {
      * Makes a mould with a plain deckle.
      *
      * @param name what it is called in the studio, not blank
-     * @param width the deckle opening across, above zero
-     * @param height the deckle opening along, above zero
+     * @param width the deckle opening across, 5 mm to 5 m
+     * @param height the deckle opening along, 5 mm to 5 m
      * @return the mould
-     * @throws Refused if the name is blank or a side is not above zero
+     * @throws Refused if the name cannot be one or a side is out of range
      */
     public static Mould of(String name, Quantity<Length> width, Quantity<Length> height) {
         return of(name, Deckle.of(width, height));
@@ -46,10 +47,11 @@ public final class Mould {
      * @throws Refused if the name is blank
      */
     public static Mould of(String name, Deckle deckle) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "mould");
+        if (called.isEmpty()) {
             throw Refused.of("mould.unnamed", "mould: a name is wanted.", "given", name);
         }
-        return new Mould(name, deckle);
+        return new Mould(called, deckle);
     }
 
     /**

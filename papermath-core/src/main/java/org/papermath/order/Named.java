@@ -1,6 +1,7 @@
 package org.papermath.order;
 
 import org.papermath.evidence.Scope;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /** The two questions every builder of this package asks: is there a name, and was it said before. */
@@ -14,16 +15,17 @@ final class Named {
 
     /** Checks a name that belongs to a thing of another name; the two are put together only for a refusal. */
     static String require(String what, String whose, String name) {
-        if (name.isBlank()) {
+        String called = Name.check(name, what + whose);
+        if (called.isEmpty()) {
             throw Refused.of("name.empty", what + whose + ": a name is wanted; the plan speaks of it by its name.",
                     "of", what + whose);
         }
-        if (Scope.hasSign(name)) {
-            throw Refused.of("name.sign", what + whose + ": \"" + name
+        if (Scope.hasSign(called)) {
+            throw Refused.of("name.sign", what + whose + ": \"" + Name.shown(called)
                     + "\" has one of [ ] @, which stand for scopes. Use another name.",
-                    "of", what + whose, "given", name);
+                    "of", what + whose, "given", called);
         }
-        return name;
+        return called;
     }
 
     static void once(boolean saidBefore, String of, String what) {

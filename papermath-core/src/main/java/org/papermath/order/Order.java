@@ -9,7 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
+import org.papermath.numeric.Rounding;
+import org.papermath.quantity.Units;
 import org.papermath.air.Air;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 
 /** What a customer wants: pieces, from recipes, by a date. Immutable. */
@@ -86,13 +89,13 @@ public final class Order {
         /**
          * Says by when the parcel leaves.
          *
-         * @param date the day
+         * @param date the day, of the years 1800 to 2999
          * @return this builder
-         * @throws Refused if it was said before
+         * @throws Refused if it is out of range or was said before
          */
         public Builder due(LocalDate date) {
             Named.once(due != null, "order " + name, "the date");
-            due = date;
+            due = Limits.day(date, "date of the order");
             return this;
         }
 
@@ -113,8 +116,8 @@ public final class Order {
          * Ends the order.
          *
          * @return the order
-         * @throws Refused if there is no piece, a piece names a recipe or a piece that is not there, or an envelope is
-         *     made for an envelope
+         * @throws Refused if there is no piece, a piece names a recipe or a piece that is not there, an envelope is
+         *     made for an envelope, or all pieces and trial sheets together are more than {@link Limits#IN_ORDER}
          */
         public Order build() {
             if (pieces.isEmpty()) {
@@ -145,7 +148,24 @@ public final class Order {
                     }
                 });
             }
+            requireFew();
             return new Order(this);
+        }
+
+        /** Checks how many there are in all; the spare pieces of the studio's habit are none of the order. */
+        private void requireFew() {
+            double all = 0;
+            for (Piece piece : pieces) {
+                double spare = piece.spare().isPresent() ? piece.spare().get().si() : 0;
+                all += Rounding.ceil(piece.count() * (1 + spare)) + piece.kept() + piece.trials().orElse(0);
+            }
+            if (all > Limits.IN_ORDER.most()) {
+                throw Refused.of("order.too-many-pieces", "pieces and trial sheets of order " + name + ": "
+                        + Units.number(all) + " given, with those kept and spare; at most " + Limits.IN_ORDER.most()
+                        + " are possible. Check the counts, or make several orders of it.",
+                        "quantity", "pieces and trial sheets", "order", name, "given", all, "most",
+                        Limits.IN_ORDER.most(), "member", "pieces");
+            }
         }
     }
 

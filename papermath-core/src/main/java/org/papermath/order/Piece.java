@@ -11,8 +11,7 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
-import org.papermath.quantity.Kind;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.envelope.EnvelopeStyle;
@@ -69,19 +68,35 @@ public final class Piece {
         /**
          * Makes a sample.
          *
-         * @param width one side, above zero
-         * @param height the other side, above zero
-         * @param mass its mass as weighed in the air of the studio, above zero
-         * @param thickness its thickness, above zero
+         * @param width one side, 1 mm to 5 m
+         * @param height the other side, 1 mm to 5 m
+         * @param mass its mass as weighed in the air of the studio, 0.1 mg to 100 kg
+         * @param thickness its thickness, 1 µm to 50 mm
+         * @throws Refused if a value is out of range
+         */
+        public Sample {
+            width = Limits.SAMPLE_SIDE.check(width, "sample width");
+            height = Limits.SAMPLE_SIDE.check(height, "sample height");
+            mass = Limits.SAMPLE_MASS.check(mass, "sample mass");
+            thickness = Limits.SAMPLE_THICKNESS.check(thickness, "sample thickness");
+        }
+
+        /**
+         * Makes a sample.
+         *
+         * @param width one side, 1 mm to 5 m
+         * @param height the other side, 1 mm to 5 m
+         * @param mass its mass as weighed in the air of the studio, 0.1 mg to 100 kg
+         * @param thickness its thickness, 1 µm to 50 mm
          * @return the sample
-         * @throws Refused if a value is not above zero
+         * @throws Refused if a value is out of range
          */
         public static Sample of(Quantity<Length> width, Quantity<Length> height, Quantity<Mass> mass,
                 Quantity<Length> thickness) {
-            return new Sample(Kinds.LENGTH.checkAboveZero(width, "sample width"),
-                    Kinds.LENGTH.checkAboveZero(height, "sample height"),
-                    Kinds.MASS.checkAboveZero(mass, "sample mass"),
-                    Kinds.LENGTH.checkAboveZero(thickness, "sample thickness"));
+            return new Sample(Limits.SAMPLE_SIDE.check(width, "sample width"),
+                    Limits.SAMPLE_SIDE.check(height, "sample height"),
+                    Limits.SAMPLE_MASS.check(mass, "sample mass"),
+                    Limits.SAMPLE_THICKNESS.check(thickness, "sample thickness"));
         }
     }
 
@@ -120,11 +135,9 @@ public final class Piece {
      * @throws Refused if a name is empty or the count is out of range
      */
     public static Builder of(String name, int count, String recipe) {
-        if (count < 1 || count > 100_000) {
-            throw Refused.of("piece.count", "piece " + name + ": " + count + " ordered; a count is from 1 to 100000.",
-                    "piece", name, "given", count, "least", 1, "most", 100_000);
-        }
-        return new Builder(Named.require("piece", name), count, Named.require("recipe of piece ", name, recipe));
+        String called = Named.require("piece", name);
+        return new Builder(called, Limits.PIECES.check(count, "number ordered of piece ", called),
+                Named.require("recipe of piece ", called, recipe));
     }
 
     /** Gathers a piece; refuses what is said twice and what clashes. */
@@ -168,8 +181,8 @@ public final class Piece {
          */
         public Builder sized(Quantity<Length> one, Quantity<Length> other) {
             once(width, "the size");
-            Amount<Length> first = within(one, Kinds.LENGTH, 0.005, 5, "width of piece ");
-            height = within(other, Kinds.LENGTH, 0.005, 5, "height of piece ");
+            Amount<Length> first = Limits.PIECE_SIDE.check(one, "width of piece ", name);
+            height = Limits.PIECE_SIDE.check(other, "height of piece ", name);
             width = first;
             return this;
         }
@@ -196,7 +209,7 @@ public final class Piece {
          */
         public Builder weighing(Quantity<Grammage> wanted) {
             targetOnce();
-            grammage = within(wanted, Kinds.GRAMMAGE, 0.002, 2, "grammage of piece ");
+            grammage = Limits.PIECE_GRAMMAGE.check(wanted, "grammage of piece ", name);
             return this;
         }
 
@@ -209,7 +222,7 @@ public final class Piece {
          */
         public Builder thick(Quantity<Length> wanted) {
             targetOnce();
-            caliper = Kinds.LENGTH.checkWithin(wanted, "caliper of piece " + name, 10e-6, 5e-3);
+            caliper = Limits.PIECE_CALIPER.check(wanted, "caliper of piece ", name);
             return this;
         }
 
@@ -232,21 +245,6 @@ public final class Piece {
             }
         }
 
-        /** Checks a value; the words for a refusal are put together only for one. */
-        private <Q extends Quantity<Q>> Amount<Q> within(Quantity<Q> value, Kind<Q> kind, double least, double most,
-                String what) {
-            if (value instanceof Amount<Q> amount && amount.kind() == kind && amount.si() > 0 && amount.si() >= least
-                    && amount.si() <= most) {
-                return amount;
-            }
-            String named = what + name;
-            if (least > 0) {
-                kind.siAboveZero(value, named);
-            }
-            kind.siWithin(value, named, least, most);
-            return kind.check(value, named);
-        }
-
         private void targetOnce() {
             once(grammage, "what it is to weigh or measure");
             once(caliper, "what it is to weigh or measure");
@@ -262,41 +260,32 @@ public final class Piece {
          */
         public Builder spare(Quantity<Share> share) {
             once(spare, "the spare share");
-            spare = within(share, Kinds.SHARE, 0, 1, "spare share of piece ");
+            spare = Limits.SPARE.check(share, "spare share of piece ", name);
             return this;
         }
 
         /**
          * Says how many pieces the studio keeps for itself.
          *
-         * @param pieces the count, 0 or more
+         * @param pieces the count, 0 to 100 000
          * @return this builder
-         * @throws Refused if it is below zero
+         * @throws Refused if it is out of range
          */
         public Builder keeping(int pieces) {
-            kept = atLeastZero(pieces, "pieces kept");
+            kept = Limits.KEPT.check(pieces, "pieces kept of piece ", name);
             return this;
         }
 
         /**
          * Says how many trial sheets are pulled before the run.
          *
-         * @param sheets the count, 0 or more
+         * @param sheets the count, 0 to 10 000
          * @return this builder
-         * @throws Refused if it is below zero
+         * @throws Refused if it is out of range
          */
         public Builder trials(int sheets) {
-            trials = atLeastZero(sheets, "trial sheets");
+            trials = Limits.TRIALS.check(sheets, "trial sheets of piece ", name);
             return this;
-        }
-
-        private int atLeastZero(int value, String what) {
-            if (value < 0) {
-                throw Refused.of("count.below-zero", what + " of piece " + name + ": " + value
-                        + " given; 0 or more is wanted.",
-                        "piece", name, "given", value, "least", 0);
-            }
-            return value;
         }
 
         /**
@@ -307,12 +296,7 @@ public final class Piece {
          * @throws Refused if it is out of range
          */
         public Builder folded(int times) {
-            if (times < 0 || times > 4) {
-                throw Refused.of("piece.folds", "piece " + name + ": " + times
-                        + " folds given; from 0 to 4 are possible.",
-                        "piece", name, "given", times, "least", 0, "most", 4);
-            }
-            folds = times;
+            folds = Limits.FOLDS.check(times, "folds of piece ", name);
             return this;
         }
 
@@ -335,7 +319,7 @@ public final class Piece {
          */
         public Builder trimmed(Quantity<Length> width) {
             once(trim, "the trim");
-            trim = within(width, Kinds.LENGTH, 0, 0.1, "trim of piece ");
+            trim = Limits.TRIM.check(width, "trim of piece ", name);
             return this;
         }
 
@@ -348,7 +332,7 @@ public final class Piece {
          */
         public Builder apart(Quantity<Length> gap) {
             once(sheetGap, "the gap between pieces");
-            sheetGap = within(gap, Kinds.LENGTH, 0, 0.1, "gap beside piece ");
+            sheetGap = Limits.GAP.check(gap, "gap beside piece ", name);
             return this;
         }
 
@@ -375,12 +359,7 @@ public final class Piece {
          * @throws Refused if it is out of range
          */
         public Builder holding(int pieces) {
-            if (pieces < 1 || pieces > 50) {
-                throw Refused.of("piece.inserts", "piece " + name + ": " + pieces
-                        + " inserts given; from 1 to 50 are possible.",
-                        "piece", name, "given", pieces, "least", 1, "most", 50);
-            }
-            inserts = pieces;
+            inserts = Limits.INSERTS.check(pieces, "inserts of piece ", name);
             return this;
         }
 
@@ -393,7 +372,7 @@ public final class Piece {
          */
         public Builder clearance(Quantity<Length> total) {
             once(clearance, "the clearance");
-            clearance = Kinds.LENGTH.checkWithin(total, "clearance of envelope " + name, 0, 0.1);
+            clearance = Limits.CLEARANCE.check(total, "clearance of envelope ", name);
             return this;
         }
 

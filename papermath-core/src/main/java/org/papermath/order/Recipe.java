@@ -17,6 +17,7 @@ import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
 
@@ -87,7 +88,7 @@ public final class Recipe {
          */
         public Builder beaten(Quantity<Time> time) {
             Named.once(beatingSaid, "recipe " + name, "beating time");
-            beating = Kinds.TIME.checkWithin(time, "beating time", 0, 48 * 3600);
+            beating = Limits.BEATING.check(time, "beating time");
             beatingSaid = true;
             return this;
         }
@@ -101,7 +102,7 @@ public final class Recipe {
          */
         public Builder measuring(Quantity<SchopperRiegler> number) {
             Named.once(drainability != null, "recipe " + name, "drainability");
-            drainability = Kinds.SCHOPPER_RIEGLER.checkWithin(number, "drainability", 5, 98);
+            drainability = Limits.DRAINABILITY.check(number, "drainability");
             return this;
         }
 
@@ -130,7 +131,7 @@ public final class Recipe {
          */
         public Builder beaterAt(Quantity<Consistency> consistency) {
             Named.once(beaterConsistency != null, "recipe " + name, "beater consistency");
-            beaterConsistency = Kinds.CONSISTENCY.checkWithin(consistency, "beater consistency", 0.002, 0.06);
+            beaterConsistency = Limits.BEATER_CONSISTENCY.check(consistency, "beater consistency");
             return this;
         }
 
@@ -143,7 +144,7 @@ public final class Recipe {
          */
         public Builder keptAt(Quantity<Consistency> consistency) {
             Named.once(stockConsistency != null, "recipe " + name, "stock consistency");
-            stockConsistency = Kinds.CONSISTENCY.checkWithin(consistency, "stock consistency", 0.002, 0.2);
+            stockConsistency = Limits.STOCK_CONSISTENCY.check(consistency, "stock consistency");
             return this;
         }
 
@@ -156,7 +157,7 @@ public final class Recipe {
          */
         public Builder vatAt(Quantity<Consistency> consistency) {
             Named.once(vatConsistency != null, "recipe " + name, "vat consistency");
-            vatConsistency = Kinds.CONSISTENCY.checkWithin(consistency, "vat consistency", 0.0005, 0.03);
+            vatConsistency = Limits.VAT_CONSISTENCY.check(consistency, "vat consistency");
             return this;
         }
 
@@ -169,7 +170,7 @@ public final class Recipe {
          */
         public Builder surfaceSized(Quantity<FibreConcentration> strength) {
             Named.once(sizeBath != null, "recipe " + name, "surface size");
-            sizeBath = Kinds.FIBRE_CONCENTRATION.checkWithin(strength, "strength of the size bath", 1, 200);
+            sizeBath = Limits.SIZE_BATH.check(strength, "strength of the size bath");
             return this;
         }
 

@@ -23,7 +23,7 @@ import org.papermath.press.Press;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.vat.Vat;
@@ -199,14 +199,13 @@ public final class Studio {
          * Adds fibre on hand, ready to be used before any is bought.
          *
          * @param fibre the fibre
-         * @param ovenDry its oven-dry mass, above zero
+         * @param ovenDry its oven-dry mass, 1 mg to 100 t
          * @return this builder
-         * @throws Refused if the mass is not above zero or the fibre was added before
+         * @throws Refused if the mass is out of range or the fibre was added before
          */
         public Builder onHand(Fibre fibre, Quantity<Mass> ovenDry) {
             Named.once(onHand.containsKey(fibre), "studio " + name, fibre.name() + " on hand");
-            Kinds.MASS.siAboveZero(ovenDry, fibre.name() + " on hand");
-            onHand.put(fibre, Kinds.MASS.check(ovenDry, fibre.name() + " on hand"));
+            onHand.put(fibre, Limits.ON_HAND.check(ovenDry, "on hand of ", fibre.name()));
             return this;
         }
 
@@ -218,7 +217,7 @@ public final class Studio {
          * @throws Refused if it is out of range
          */
         public Builder scaleStep(Quantity<Mass> step) {
-            scaleStep = Kinds.MASS.checkWithin(step, "step of the scale", 1e-6, 1);
+            scaleStep = Limits.SCALE_STEP.check(step, "step of the scale");
             return this;
         }
 
@@ -230,7 +229,7 @@ public final class Studio {
          * @throws Refused if it is out of range
          */
         public Builder fineScaleStep(Quantity<Mass> step) {
-            fineScaleStep = Kinds.MASS.checkWithin(step, "step of the fine scale", 1e-6, 1);
+            fineScaleStep = Limits.SCALE_STEP.check(step, "step of the fine scale");
             return this;
         }
 
@@ -242,7 +241,7 @@ public final class Studio {
          * @throws Refused if it is out of range
          */
         public Builder jugStep(Quantity<Volume> step) {
-            jugStep = Kinds.VOLUME.checkWithin(step, "step of the jug", 1e-7, 1e-2);
+            jugStep = Limits.JUG_STEP.check(step, "step of the jug");
             return this;
         }
 
@@ -254,7 +253,7 @@ public final class Studio {
          * @throws Refused if they are out of range
          */
         public Builder workingDay(Quantity<Time> hours) {
-            workingDay = Kinds.TIME.checkWithin(hours, "working day", 1800, 86400);
+            workingDay = Limits.WORKING_DAY.check(hours, "working day");
             return this;
         }
 

@@ -19,6 +19,8 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
@@ -42,6 +44,21 @@ public final class Press {
      * @param rating the greatest load the maker allows
      */
     public record Part(String name, Amount<Force> rating) {
+        /**
+         * Makes a part.
+         *
+         * @param name the part, not empty
+         * @param rating the greatest load the maker allows, 10 N to 20 000 kN
+         * @throws Refused if the name cannot be one or the rating is out of range
+         */
+        public Part {
+            name = Name.check(name, "part of the press");
+            if (name.isEmpty()) {
+                throw Refused.of("equipment.unnamed", "part of the press: a name is wanted.");
+            }
+            rating = Limits.PRESS_RATING.check(rating, "rating of the ", name);
+        }
+
         @Override
         public String toString() {
             return name + ", " + rating.to("kN");
@@ -107,20 +124,21 @@ public final class Press {
      * Makes a press with one rated part, usually its jack; add the others with {@link #part}.
      *
      * @param name its name, not empty; calibrated values are kept under it
-     * @param jack the rating of the jack or the screw, above zero; a "ton" must say which
-     * @param platenWidth one side of the platen, above zero
-     * @param platenLength the other side, above zero
+     * @param jack the rating of the jack or the screw, 10 N to 20 000 kN; a "ton" must say which
+     * @param platenWidth one side of the platen, 5 mm to 10 m
+     * @param platenLength the other side, 5 mm to 10 m
      * @return the press
      * @throws Refused if a value is out of range
      */
     public static Press of(String name, Quantity<Force> jack, Quantity<Length> platenWidth,
             Quantity<Length> platenLength) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "press");
+        if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");
         }
-        return new Press(name, List.of(new Part("jack", Kinds.FORCE.checkAboveZero(jack, "rating of the jack"))),
-                Kinds.LENGTH.checkAboveZero(platenWidth, "platen width"),
-                Kinds.LENGTH.checkAboveZero(platenLength, "platen length"), null);
+        return new Press(called, List.of(new Part("jack", Limits.PRESS_RATING.check(jack, "rating of the jack"))),
+                Limits.PLATEN_SIDE.check(platenWidth, "platen width"),
+                Limits.PLATEN_SIDE.check(platenLength, "platen length"), null);
     }
 
     /**
@@ -148,14 +166,14 @@ public final class Press {
      * Returns the press with the rating of a further part, or another rating of one it has.
      *
      * @param part the part, for example {@code frame} or {@code boards}
-     * @param rating the greatest load its maker allows, above zero
+     * @param rating the greatest load its maker allows, 10 N to 20 000 kN
      * @return the press
-     * @throws Refused if the rating is not above zero
+     * @throws Refused if the name cannot be one or the rating is out of range
      */
     public Press part(String part, Quantity<Force> rating) {
-        Part rated = new Part(part, Kinds.FORCE.checkAboveZero(rating, "rating of the " + part));
+        Part rated = new Part(part, Limits.PRESS_RATING.check(rating, "rating of the ", Name.shown(part)));
         List<Part> more = new ArrayList<>(parts);
-        more.replaceAll(old -> old.name().equals(part) ? rated : old);
+        more.replaceAll(old -> old.name().equals(rated.name()) ? rated : old);
         if (!more.contains(rated)) {
             more.add(rated);
         }
@@ -165,13 +183,13 @@ public final class Press {
     /**
      * Returns the press with its daylight, the clear height for a post.
      *
-     * @param height the daylight, above zero
+     * @param height the daylight, 1 mm to 10 m
      * @return the press
-     * @throws Refused if the height is not above zero
+     * @throws Refused if the height is out of range
      */
     public Press daylight(Quantity<Length> height) {
         return new Press(name, parts, platenWidth, platenLength,
-                Kinds.LENGTH.checkAboveZero(height, "daylight of the press"));
+                Limits.DAYLIGHT.check(height, "daylight of the press"));
     }
 
     /**

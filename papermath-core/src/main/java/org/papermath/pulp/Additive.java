@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 
@@ -79,10 +80,11 @@ public final class Additive {
      * @throws Refused if the name is empty
      */
     public static Additive of(String name, Purpose purpose) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "additive");
+        if (called.isEmpty()) {
             throw Refused.of("additive.unnamed", "additive: a name is wanted.");
         }
-        return new Additive(name, purpose, null);
+        return new Additive(called, purpose, null);
     }
 
     /**

@@ -16,6 +16,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Unclear;
 
@@ -32,11 +33,22 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      *
      * @param additive the additive
      * @param dose active matter over oven-dry fibre, 0 to 50 %
+     * @throws Refused if the dose is out of range
+     */
+    public AdditiveDose {
+        dose = Limits.DOSE.check(dose, "dose of ", additive.name());
+    }
+
+    /**
+     * Makes a dose.
+     *
+     * @param additive the additive
+     * @param dose active matter over oven-dry fibre, 0 to 50 %
      * @return the dose
      * @throws org.papermath.quantity.Refused if the dose is out of range
      */
     public static AdditiveDose of(Additive additive, Quantity<Dose> dose) {
-        return new AdditiveDose(additive, Kinds.DOSE.check(dose, "dose of " + additive.name()));
+        return new AdditiveDose(additive, Limits.DOSE.check(dose, "dose of ", additive.name()));
     }
 
     /**

@@ -7,7 +7,8 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /**
@@ -30,17 +31,18 @@ public final class Beater {
      * Makes a beater.
      *
      * @param name its name, not empty; calibrated values are kept under it
-     * @param trough the volume of stock it turns, above zero
-     * @param ratedLoad the oven-dry fibre it takes at most, above zero
+     * @param trough the volume of stock it turns, 0.1 L to 20 m³
+     * @param ratedLoad the oven-dry fibre it takes at most, 0.1 g to 2 t
      * @return the beater
      * @throws Refused if a value is out of range
      */
     public static Beater of(String name, Quantity<Volume> trough, Quantity<Mass> ratedLoad) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "beater");
+        if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");
         }
-        return new Beater(name, Kinds.VOLUME.checkAboveZero(trough, "trough volume"),
-                Kinds.MASS.checkAboveZero(ratedLoad, "rated load of the beater"));
+        return new Beater(called, Limits.TROUGH.check(trough, "trough volume"),
+                Limits.RATED_LOAD.check(ratedLoad, "rated load of the beater"));
     }
 
     /**

@@ -11,6 +11,12 @@ import java.util.Map;
 public abstract sealed class PapermathException extends RuntimeException permits Refused, Unclear {
     private static final long serialVersionUID = 1L;
 
+    /** The most characters of a message. */
+    private static final int MOST = 2000;
+
+    /** So many of them from the beginning of a longer one. */
+    private static final int HEAD = 1200;
+
     /** The code, a stable dotted name. */
     private final String code;
 
@@ -25,9 +31,24 @@ public abstract sealed class PapermathException extends RuntimeException permits
      * @param arguments the values in the sentence, by name
      */
     PapermathException(String code, String message, Map<String, ?> arguments) {
-        super(message);
+        super(cut(message, arguments));
         this.code = code;
         this.arguments = Collections.unmodifiableMap(new LinkedHashMap<>(arguments));
+    }
+
+    /** Returns a message for people: long texts in it are cut, and what to do at its end stays. */
+    private static String cut(String message, Map<String, ?> arguments) {
+        if (message.length() <= MOST) {
+            return message;
+        }
+        String cut = message;
+        for (Object argument : arguments.values()) {
+            if (argument instanceof String text && text.length() > Name.MOST) {
+                cut = cut.replace(text, Name.shown(text));
+            }
+        }
+        return cut.length() <= MOST ? cut
+                : cut.substring(0, HEAD) + " ... " + cut.substring(cut.length() - (MOST - HEAD - 5));
     }
 
     /**

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Furnish;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /**
@@ -43,15 +45,16 @@ public final class BatchRecord {
      * Begins a record.
      *
      * @param name its name, not empty
-     * @param date the day of making
+     * @param date the day of making, of the years 1800 to 2999
      * @return an empty builder
-     * @throws Refused if the name is empty
+     * @throws Refused if the name cannot be one or the day is out of range
      */
     public static Builder builder(String name, LocalDate date) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "batch record");
+        if (called.isEmpty()) {
             throw Refused.of("record.unnamed", "batch record: no name given. Give the batch a name.");
         }
-        return new Builder(name, date);
+        return new Builder(called, Limits.day(date, "date of the batch record"));
     }
 
     /** Puts a record together. Each method returns this builder. */

@@ -11,6 +11,8 @@ import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /** A vat: its name, the volume it is worked at, the temperature of the stock in it, its sides inside. Immutable. */
@@ -36,16 +38,16 @@ public final class Vat {
      * Makes a vat worked at 20 °C.
      *
      * @param name its name, not empty; calibrated values are kept under it
-     * @param workingVolume the volume at the mark it is worked at, above zero
+     * @param workingVolume the volume at the mark it is worked at, 0.05 L to 20 m³
      * @return the vat
      * @throws Refused if a value is out of range
      */
     public static Vat of(String name, Quantity<Volume> workingVolume) {
-        if (name.isBlank()) {
+        String called = Name.check(name, "vat");
+        if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "vat: a name is wanted; calibrated values are kept under it.");
         }
-        return new Vat(name, Kinds.VOLUME.checkAboveZero(workingVolume, "working volume of the vat"), ROOM, null,
-                null);
+        return new Vat(called, Limits.VAT_VOLUME.check(workingVolume, "working volume of the vat"), ROOM, null, null);
     }
 
     /**
@@ -56,21 +58,20 @@ public final class Vat {
      * @throws Refused if the temperature is out of range
      */
     public Vat at(Quantity<Temperature> temperature) {
-        return new Vat(name, volume, Kinds.TEMPERATURE.checkWithin(temperature, "vat temperature", 278.15, 333.15),
-                width, length);
+        return new Vat(name, volume, Limits.VAT_TEMPERATURE.check(temperature, "vat temperature"), width, length);
     }
 
     /**
      * Returns the vat with the sides it has inside, at the mark, which tell whether a mould goes in.
      *
-     * @param width one side, above zero
-     * @param length the other side, above zero
+     * @param width one side, within {@link Limits#VAT_SIDE}
+     * @param length the other side, within {@link Limits#VAT_SIDE}
      * @return the vat
      * @throws Refused if a side is out of range
      */
     public Vat inside(Quantity<Length> width, Quantity<Length> length) {
-        return new Vat(name, volume, temperature, Kinds.LENGTH.checkAboveZero(width, "width of the vat inside"),
-                Kinds.LENGTH.checkAboveZero(length, "length of the vat inside"));
+        return new Vat(name, volume, temperature, Limits.VAT_SIDE.check(width, "width of the vat inside"),
+                Limits.VAT_SIDE.check(length, "length of the vat inside"));
     }
 
     /**

@@ -333,7 +333,8 @@ class MakingPlanTest {
     @Test
     void whatClashesIsRefusedWhereItIsSaid() {
         assertThatThrownBy(() -> Piece.of("card", 0, "plain")).isInstanceOf(Refused.class)
-                .hasMessage("piece card: 0 ordered; a count is from 1 to 100000.");
+                .hasMessage("number ordered of piece card: 0 given; a whole number from 1 to 100000 is wanted."
+                        + " Check the count.");
         assertThatThrownBy(() -> Piece.of("card", 5, "plain").sized(mm(0), mm(100))).isInstanceOf(Refused.class)
                 .hasMessage("width of piece card: 0 mm given; it must be above zero. "
                         + "Give what was measured or ordered.");
