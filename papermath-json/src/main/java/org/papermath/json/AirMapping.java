@@ -5,7 +5,7 @@ import javax.measure.quantity.Temperature;
 
 import org.papermath.air.Air;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.RelativeHumidity;
 
 /** Air by its temperature and humidity. */
@@ -14,12 +14,12 @@ final class AirMapping {
     }
 
     static Got<Air> read(ObjectAt in) {
-        Got<Amount<Temperature>> temperature = in.required("temperature").quantity(Kinds.TEMPERATURE)
-                .check(value -> Air.of(value, Air.reference().humidity()));
-        Got<Amount<RelativeHumidity>> humidity = in.required("humidity").quantity(Kinds.RELATIVE_HUMIDITY)
-                .check(value -> Air.of(Air.reference().temperature(), value));
-        Got<Amount<Pressure>> pressure = in.optional("pressure").quantity(Kinds.AIR_PRESSURE)
-                .check(value -> Air.reference().at(value));
+        Got<Amount<Temperature>> temperature = Common.within(in.required("temperature"), Limits.AIR_TEMPERATURE,
+                "air temperature");
+        Got<Amount<RelativeHumidity>> humidity = Common.within(in.required("humidity"), Limits.AIR_HUMIDITY,
+                "relative humidity");
+        Got<Amount<Pressure>> pressure = Common.within(in.optional("pressure"), Limits.AIR_PRESSURE,
+                "pressure of the atmosphere");
         return in.make(() -> {
             Air air = Air.of(temperature.get(), humidity.get());
             return pressure.optional().map(air::at).orElse(air);

@@ -10,7 +10,8 @@ import javax.measure.quantity.Length;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /** What several mappings share. */
@@ -68,8 +69,10 @@ final class Common {
             throw unreadable(FaultCodes.LONG_TEXT, text, "it has " + text.length() + " characters; at most " + most
                     + " are read. Shorten it");
         }
-        if (Json.controlIn(text, lines) >= 0) {
-            throw unreadable(FaultCodes.CHARACTER, text, "it has a control character in it. Take it away");
+        int hidden = Name.hiddenIn(text, lines);
+        if (hidden >= 0) {
+            throw Refused.of(FaultCodes.CHARACTER, "a document with \"" + JsonValue.shown(text)
+                    + "\" could not be read again: " + Name.hidden(text, hidden), "given", text);
         }
         return text;
     }
@@ -98,8 +101,18 @@ final class Common {
     }
 
     /** Reads two sides, {@code ["148 mm", "210 mm"]}. */
-    static Got<List<Amount<Length>>> sides(ValueAt at, String what) {
-        return at.list(2, 2, side -> aboveZero(side, Kinds.LENGTH, what));
+    static Got<List<Amount<Length>>> sides(ValueAt at, Limits.Range<Length> limits, String what) {
+        return at.list(2, 2, side -> within(side, limits, what));
+    }
+
+    /** Reads a quantity within limits. */
+    static <Q extends Quantity<Q>> Got<Amount<Q>> within(ValueAt at, Limits.Range<Q> limits, String what) {
+        return at.quantity(limits.kind()).check(amount -> limits.check(amount, what));
+    }
+
+    /** Reads a count within limits. */
+    static Got<Integer> count(ValueAt at, Limits.Count limits) {
+        return at.count(limits.least(), limits.most());
     }
 
     static void sides(ValueOut out, Amount<Length> width, Amount<Length> height) {

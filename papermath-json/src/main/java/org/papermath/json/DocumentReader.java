@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -42,9 +43,11 @@ public final class DocumentReader<T> {
     private final DocumentFormat format;
     private final Function<? super ObjectAt, Got<T>> mapping;
     private final DocumentResolver resolver;
+    private final Predicate<String> shortLists;
 
     private DocumentReader(DocumentFormat format, Function<? super ObjectAt, Got<T>> mapping,
-            DocumentResolver resolver) {
+            DocumentResolver resolver, Predicate<String> shortLists) {
+        this.shortLists = shortLists;
         this.format = format;
         this.mapping = mapping;
         this.resolver = resolver;
@@ -59,7 +62,7 @@ public final class DocumentReader<T> {
      * @return the reader
      */
     public static <T> DocumentReader<T> of(DocumentFormat format, Function<? super ObjectAt, Got<T>> mapping) {
-        return new DocumentReader<>(format, mapping, NONE);
+        return new DocumentReader<>(format, mapping, NONE, list -> false);
     }
 
     /**
@@ -69,7 +72,12 @@ public final class DocumentReader<T> {
      * @return the reader
      */
     public DocumentReader<T> following(DocumentResolver documents) {
-        return new DocumentReader<>(format, mapping, documents);
+        return new DocumentReader<>(format, mapping, documents, shortLists);
+    }
+
+    /** Returns a reader that only counts what is more than {@link Common#MANY} items in lists at such pointers. */
+    DocumentReader<T> withShortLists(Predicate<String> lists) {
+        return new DocumentReader<>(format, mapping, resolver, lists);
     }
 
     /**
@@ -119,7 +127,7 @@ public final class DocumentReader<T> {
      * @throws DocumentException if it has faults
      */
     public Document<T> read(byte[] bytes, String name) {
-        Session session = new Session();
+        Session session = new Session(shortLists);
         Source source = new Source(name, session, resolver, 0);
         Got<T> got = value(source, bytes, format, mapping).orElse(null);
         if (session.hasFaults()) {

@@ -11,6 +11,7 @@ import org.papermath.quantity.Kinds;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
+import org.papermath.quantity.Limits;
 
 /** The schemas of orders, recipes and plans. */
 final class DocumentSchemas {
@@ -77,39 +78,45 @@ final class DocumentSchemas {
     private static void wanted(SchemaObject piece) {
         LeftOut another = LeftOut.then("one of the other two says what to meet");
         piece.required("name", SchemaText.text(), "What it is called; without the signs [ ] and @.", "programme")
-                .required("count", SchemaText.count(1, 100_000), "How many are ordered.", 70)
+                .required("count", SchemaText.count(Limits.PIECES), "How many are ordered.", 70)
                 .required("recipe", SchemaText.text(), "The name of its recipe.", "tide grey")
                 .optional("size", SchemaText.anyOf(SchemaText.text(), SchemaText.sides(), format()),
-                        "The finished flat size, before folding: the full name of a format, two sides of 5 mm to 5 m,"
+                        "The finished flat size, before folding: the full name of a format, two sides of "
+                                + Limits.PIECE_SIDE + ","
                                 + " or a format of your own. Of envelopes only a diamond may have one: the side of"
                                 + " its square.",
                         LeftOut.then("an envelope takes its size from what goes in; every other piece needs it"),
                         "ISO A5", List.of("55 mm", "90 mm"))
                 .optional("grammage", SchemaText.quantity(Kinds.GRAMMAGE),
-                        "The grammage wanted, 2 to 2000 g/m2. Say exactly one of grammage, caliper and sample.",
+                        "The grammage wanted, " + Limits.PIECE_GRAMMAGE + ". Say exactly one of grammage, caliper and sample.",
                         another, "130 g/m2", ordered("weight", "60 lb", "sheet", List.of("25 in", "38 in"),
                                 "count", 500))
                 .optional("caliper", SchemaText.quantity(Kinds.LENGTH),
-                        "The thickness wanted of one layer, 10 um to 5 mm.", another, "0.25 mm", "250 um")
+                        "The thickness wanted of one layer, " + Limits.PIECE_CALIPER + ".", another, "0.25 mm", "250 um")
                 .optional("sample", SchemaObject.object()
                         .meaning("A sheet to be matched, weighed in the air of the room.")
-                        .required("size", SchemaText.sides(), "Its two sides.", List.of("100 mm", "100 mm"))
-                        .required("mass", SchemaText.quantity(Kinds.MASS), "What it weighs.", "1.3 g")
-                        .required("thickness", SchemaText.quantity(Kinds.LENGTH), "How thick it is.", "0.25 mm"),
+                        .required("size", SchemaText.sides(), "Its two sides, each " + Limits.SAMPLE_SIDE + ".",
+                                List.of("100 mm", "100 mm"))
+                        .required("mass", SchemaText.quantity(Kinds.MASS), "What it weighs, " + Limits.SAMPLE_MASS + ".",
+                                "1.3 g")
+                        .required("thickness", SchemaText.quantity(Kinds.LENGTH),
+                                "How thick it is, " + Limits.SAMPLE_THICKNESS + ".", "0.25 mm"),
                         "A sheet to be matched instead.", another);
     }
 
     private static void making(SchemaObject piece) {
         Object length = SchemaText.quantity(Kinds.LENGTH);
         piece.optional("spare", SchemaText.quantity(Kinds.SHARE),
-                        "How many more than ordered are to come out good, as a share of those ordered.",
+                        "How many more than ordered are to come out good, as a share of those ordered, " + Limits.SPARE
+                                + ". An order has " + Limits.IN_ORDER + " pieces, with those kept, the spare ones and"
+                                + " the trial sheets.",
                         LeftOut.then("the habit of the studio, order.spare-share of the assumptions"), "12 %")
-                .optional("kept", SchemaText.count(0, Integer.MAX_VALUE), "How many more the studio keeps for itself.",
+                .optional("kept", SchemaText.count(Limits.KEPT), "How many more the studio keeps for itself.",
                         LeftOut.is(0, "none"), 2)
-                .optional("trials", SchemaText.count(0, Integer.MAX_VALUE),
+                .optional("trials", SchemaText.count(Limits.TRIALS),
                         "How many trial sheets are pulled before the run.",
                         LeftOut.then("the habit of the studio, order.trial-sheets of the assumptions"), 3)
-                .optional("folds", SchemaText.count(0, 4),
+                .optional("folds", SchemaText.count(Limits.FOLDS),
                         "How often it is folded in half, each time across its longer side. Not of envelopes.",
                         LeftOut.is(0, "it stays flat"), 1)
                 .optional("edge", SchemaText.words(List.of(Piece.Edge.values()), Common::word),
@@ -117,9 +124,9 @@ final class DocumentSchemas {
                                 + " from a larger sheet.",
                         LeftOut.is("cut", "cut"), "deckle")
                 .optional("trim", length,
-                        "What is cut off each edge of the sheet, 0 to 100 mm. Not with a deckle edge.",
+                        "What is cut off each edge of the sheet, " + Limits.TRIM + ". Not with a deckle edge.",
                         LeftOut.then("the habit of the studio, order.trim of the assumptions"), "4 mm")
-                .optional("gap", length, "How far pieces lie apart on one sheet, 0 to 100 mm.",
+                .optional("gap", length, "How far pieces lie apart on one sheet, " + Limits.GAP + ".",
                         LeftOut.is("0 mm", "they touch"), "3 mm")
                 .optional("dryer", SchemaText.text(), "The name of the dryer of the studio it dries in.",
                         LeftOut.then("the first dryer of the studio"), "the boards")
@@ -134,11 +141,11 @@ final class DocumentSchemas {
                 .optional("style", SchemaText.words(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
                         "How the envelope is folded. An envelope has to say it, another piece must not.",
                         LeftOut.then("it is no envelope"), "side seam")
-                .optional("inserts", SchemaText.count(1, 50), "How many go into one envelope. Of envelopes only.",
+                .optional("inserts", SchemaText.count(Limits.INSERTS), "How many go into one envelope. Of envelopes only.",
                         LeftOut.is(1, "one"), 2)
                 .optional("clearance", SchemaText.quantity(Kinds.LENGTH),
                         "How much longer and wider the envelope is inside"
-                        + " than what goes in, both edges together, 0 to 100 mm. Of envelopes only.",
+                        + " than what goes in, both edges together, " + Limits.CLEARANCE + ". Of envelopes only.",
                         LeftOut.then("the habit of the studio, envelope.clearance of the assumptions"), "6 mm");
     }
 
@@ -149,7 +156,8 @@ final class DocumentSchemas {
                         "The standard or custom it belongs to.", FormatSystem.TRADITIONAL.words())
                 .required("use", SchemaText.words(List.of(Format.Use.values()), Common::word), "What it is for.",
                         "card")
-                .required("sides", SchemaText.sides(), "Its two sides.", List.of("80 mm", "110 mm"));
+                .required("sides", SchemaText.sides(), "Its two sides, each " + Limits.FORMAT_SIDE + ".",
+                        List.of("80 mm", "110 mm"));
     }
 
     private static Object has(String member) {
@@ -163,25 +171,26 @@ final class DocumentSchemas {
                         "tide grey")
                 .required("furnish", SchemaText.ref("furnish"), "The fibres and their shares, which add up to 100 %.")
                 .optional("beating", SchemaText.quantity(Kinds.TIME),
-                        "How long the fibre is beaten on the beater of the studio, 0 to 48 h.",
+                        "How long the fibre is beaten on the beater of the studio, " + Limits.BEATING + ".",
                         LeftOut.is("0 h", "not at all"), "3 h")
                 .optional("drainability", SchemaText.quantity(Kinds.SCHOPPER_RIEGLER),
-                        "What the tester read after that beating, 5 to 98 SR, where it was measured.",
+                        "What the tester read after that beating, " + Limits.DRAINABILITY + ", where it was measured.",
                         LeftOut.then("it is worked out from the beating"), "38 SR")
                 .optional("additives", SchemaText.list(0, Common.MANY, additive()),
                         "What is given to the pulp, in the order in which it goes in; no name twice.",
                         LeftOut.is(List.of(), "nothing"))
                 .optional("beaterConsistency", SchemaText.quantity(Kinds.CONSISTENCY),
-                        "Oven-dry fibre over all that is in the beater, 0.2 to 6 %.",
+                        "Oven-dry fibre over all that is in the beater, " + Limits.BEATER_CONSISTENCY + ".",
                         LeftOut.then("the habit of the studio, beater.consistency of the assumptions"), "1.8 %")
                 .optional("stockConsistency", SchemaText.quantity(Kinds.CONSISTENCY),
-                        "The consistency at which the beaten stock is kept in pails, 0.2 to 20 %.",
+                        "The consistency at which the beaten stock is kept in pails, " + Limits.STOCK_CONSISTENCY + ".",
                         LeftOut.then("as it leaves the beater"), "1.6 %")
                 .optional("vatConsistency", SchemaText.quantity(Kinds.CONSISTENCY),
-                        "The consistency the vat is held at, 0.05 to 3 %.",
+                        "The consistency the vat is held at, " + Limits.VAT_CONSISTENCY + ".",
                         LeftOut.then("the habit of the studio, vat.consistency of the assumptions"), "0.5 %")
                 .optional("sizeBath", SchemaText.quantity(Kinds.FIBRE_CONCENTRATION),
-                        "Dry size in a litre of the bath the dry sheets are drawn through, 1 to 200 g/L.",
+                        "Dry size in a litre of the bath the dry sheets are drawn through, "
+                                + Limits.SIZE_BATH + ".",
                         LeftOut.then("the sheets are not surface sized"), "30 g/L");
     }
 
@@ -192,7 +201,7 @@ final class DocumentSchemas {
                 .required("purpose", SchemaText.words(List.of(Additive.Purpose.values()), Common::word),
                         "What it is for.", "internal size")
                 .required("dose", SchemaText.quantity(Kinds.DOSE),
-                        "Active matter on oven-dry fibre, 0 to 50 %; all doses of a recipe come to 100 % at most.",
+                        "Active matter on oven-dry fibre, " + Limits.DOSE + "; all doses of a recipe come to 100 % at most.",
                         "0.3 %", "3 g/kg")
                 .optional("active", SchemaText.quantity(Kinds.SHARE),
                         "Active matter in the product as it is bought.",
@@ -221,10 +230,12 @@ final class DocumentSchemas {
 
     static Object air() {
         return SchemaObject.object().meaning("Air, by its temperature and its humidity.")
-                .required("temperature", SchemaText.quantity(Kinds.TEMPERATURE), "Its temperature.", "18 Cel",
+                .required("temperature", SchemaText.quantity(Kinds.TEMPERATURE),
+                        "Its temperature, " + Limits.AIR_TEMPERATURE + ".", "18 Cel",
                         "64 degF")
-                .required("humidity", SchemaText.quantity(Kinds.RELATIVE_HUMIDITY), "Its relative humidity.", "58 %")
-                .optional("pressure", SchemaText.quantity(Kinds.AIR_PRESSURE), "Its pressure.",
+                .required("humidity", SchemaText.quantity(Kinds.RELATIVE_HUMIDITY), 
+                        "Its relative humidity, " + Limits.AIR_HUMIDITY + ".", "58 %")
+                .optional("pressure", SchemaText.quantity(Kinds.AIR_PRESSURE), "Its pressure, " + Limits.AIR_PRESSURE + ".",
                         LeftOut.is("101.325 kPa", "that of the standard atmosphere, 101.325 kPa"), "98 kPa");
     }
 }

@@ -15,9 +15,9 @@ import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.vat.Vat;
 
@@ -29,7 +29,6 @@ final class EquipmentMapping {
     static final String BOARDS = "boards";
     static final String LOFT = "loft";
     static final String BLOTTERS = "blotters";
-    static final int MANY = 100_000;
 
     private record Split(int across, int along, Amount<Length> strip) {
     }
@@ -39,8 +38,8 @@ final class EquipmentMapping {
 
     static Got<Beater> beater(ObjectAt in) {
         Got<String> name = Common.name(in);
-        Got<Amount<Volume>> trough = Common.aboveZero(in.required("trough"), Kinds.VOLUME, "trough volume");
-        Got<Amount<Mass>> load = Common.aboveZero(in.required("ratedLoad"), Kinds.MASS, "rated load of the beater");
+        Got<Amount<Volume>> trough = Common.within(in.required("trough"), Limits.TROUGH, "trough volume");
+        Got<Amount<Mass>> load = Common.within(in.required("ratedLoad"), Limits.RATED_LOAD, "rated load of the beater");
         return in.make(() -> Beater.of(name.get(), trough.get(), load.get()));
     }
 
@@ -52,11 +51,11 @@ final class EquipmentMapping {
 
     static Got<Vat> vat(ObjectAt in) {
         Got<String> name = Common.name(in);
-        Got<Amount<Volume>> volume = Common.aboveZero(in.required("volume"), Kinds.VOLUME,
+        Got<Amount<Volume>> volume = Common.within(in.required("volume"), Limits.VAT_VOLUME,
                 "working volume of the vat");
-        Got<Amount<Temperature>> temperature = in.optional("temperature").quantity(Kinds.TEMPERATURE)
-                .check(value -> Vat.of("vat", Amounts.litres(1)).at(value));
-        Got<List<Amount<Length>>> inside = Common.sides(in.optional("inside"), "vat inside");
+        Got<Amount<Temperature>> temperature = Common.within(in.optional("temperature"), Limits.VAT_TEMPERATURE,
+                "vat temperature");
+        Got<List<Amount<Length>>> inside = Common.sides(in.optional("inside"), Limits.VAT_SIDE, "vat inside");
         return in.make(() -> {
             Vat vat = Vat.of(name.get(), volume.get());
             Vat warm = temperature.optional().map(vat::at).orElse(vat);
@@ -73,7 +72,7 @@ final class EquipmentMapping {
 
     static Got<Mould> mould(ObjectAt in, Names names) {
         Got<String> name = names.add(in.required("name").text());
-        Got<List<Amount<Length>>> opening = Common.sides(in.required("opening"), "deckle opening");
+        Got<List<Amount<Length>>> opening = Common.sides(in.required("opening"), Limits.MOULD_SIDE, "deckle opening");
         Got<Split> split = in.optional("split").object(EquipmentMapping::split);
         return in.make(() -> {
             Deckle whole = Deckle.of(opening.get().get(0), opening.get().get(1));
@@ -83,8 +82,8 @@ final class EquipmentMapping {
     }
 
     private static Got<Split> split(ObjectAt in) {
-        Got<Integer> across = in.required("across").count(1, 100);
-        Got<Integer> along = in.required("along").count(1, 100);
+        Got<Integer> across = Common.count(in.required("across"), Limits.DECKLE_SPLIT);
+        Got<Integer> along = Common.count(in.required("along"), Limits.DECKLE_SPLIT);
         Got<Amount<Length>> strip = in.required("strip").quantity(Kinds.LENGTH);
         return in.make(() -> new Split(across.get(), along.get(), strip.get()));
     }
@@ -105,13 +104,13 @@ final class EquipmentMapping {
 
     static Got<Press> press(ObjectAt in) {
         Got<String> name = Common.name(in);
-        Got<Amount<Force>> jack = Common.aboveZero(in.required(JACK), Kinds.FORCE, "rating of the jack");
-        Got<List<Amount<Length>>> platen = Common.sides(in.required("platen"), "side of the platen");
+        Got<Amount<Force>> jack = Common.within(in.required(JACK), Limits.PRESS_RATING, "rating of the jack");
+        Got<List<Amount<Length>>> platen = Common.sides(in.required("platen"), Limits.PLATEN_SIDE, "side of the platen");
         Names names = new Names("part of the press");
         names.add(Got.of(in.optional(JACK), JACK));
         Got<List<Press.Part>> parts = in.optional("parts")
                 .list(0, Common.MANY, one -> one.object(part -> part(part, names)));
-        Got<Amount<Length>> daylight = Common.aboveZero(in.optional("daylight"), Kinds.LENGTH, "daylight of the press");
+        Got<Amount<Length>> daylight = Common.within(in.optional("daylight"), Limits.DAYLIGHT, "daylight of the press");
         return in.make(() -> {
             Press press = Press.of(name.get(), jack.get(), platen.get().get(0), platen.get().get(1));
             for (Press.Part part : parts.orElse(List.of())) {
@@ -124,7 +123,7 @@ final class EquipmentMapping {
 
     private static Got<Press.Part> part(ObjectAt in, Names names) {
         Got<String> name = names.add(in.required("name").text());
-        Got<Amount<Force>> rating = Common.aboveZero(in.required("rating"), Kinds.FORCE, "rating of the part");
+        Got<Amount<Force>> rating = Common.within(in.required("rating"), Limits.PRESS_RATING, "rating of the part");
         return in.make(() -> new Press.Part(name.get(), rating.get()));
     }
 
@@ -145,9 +144,10 @@ final class EquipmentMapping {
     }
 
     static Got<Felts> felts(ObjectAt in) {
-        Got<List<Amount<Length>>> size = Common.sides(in.required("size"), "side of the felts");
-        Got<Amount<Grammage>> grammage = in.required("grammage").quantity(Kinds.GRAMMAGE);
-        Got<Integer> count = in.required("count").count(2, MANY);
+        Got<List<Amount<Length>>> size = Common.sides(in.required("size"), Limits.FELT_SIDE, "side of the felts");
+        Got<Amount<Grammage>> grammage = Common.within(in.required("grammage"), Limits.FELT_GRAMMAGE,
+                "dry grammage of the felt");
+        Got<Integer> count = Common.count(in.required("count"), Limits.FELTS);
         return in.make(() -> Felts.of(size.get().get(0), size.get().get(1), grammage.get(), count.get()));
     }
 
@@ -160,12 +160,12 @@ final class EquipmentMapping {
     static Got<Dryer> dryer(ObjectAt in, Names names) {
         Got<String> kind = in.required("kind").choice(List.of(FAN_STACK, BOARDS, LOFT, BLOTTERS), word -> word);
         Got<String> name = names.add(Common.name(in));
-        Got<Integer> capacity = in.required("capacity").count(1, MANY);
+        Got<Integer> capacity = Common.count(in.required("capacity"), Limits.DRYER_CAPACITY);
         String word = kind.isFaulty() || !kind.isGiven() ? "" : kind.get();
         // Of a dryer of no known kind nobody can say which members it has.
-        Got<Amount<VolumeFlow>> flow = Common.aboveZero(member(in, "freeAirFlow", word.equals(FAN_STACK),
-                word.isEmpty()), Kinds.VOLUME_FLOW, "free-air flow of the fan");
-        Got<Integer> spur = member(in, "sheetsInSpur", word.equals(LOFT), word.isEmpty()).count(1, MANY);
+        Got<Amount<VolumeFlow>> flow = Common.within(member(in, "freeAirFlow", word.equals(FAN_STACK),
+                word.isEmpty()), Limits.FREE_AIR_FLOW, "free-air flow of the fan");
+        Got<Integer> spur = Common.count(member(in, "sheetsInSpur", word.equals(LOFT), word.isEmpty()), Limits.SPUR);
         return in.make(() -> switch (word) {
             case FAN_STACK -> Dryer.fanStack(name.get(), flow.get(), capacity.get());
             case LOFT -> Dryer.loft(name.get(), spur.get(), capacity.get());

@@ -117,7 +117,7 @@ public final class FaultCodes {
             DUPLICATE, CHARACTER, LONG_TEXT, NUMBER, NAME, NO_DAY, REFERENCE_NONE, REFERENCE_FORM, REFERENCE_OUTSIDE,
             REFERENCE_MISSING, REFERENCE_UNREADABLE, REFERENCE_DEPTH,
             // names that are said elsewhere, or stand in a table of the library
-            "order.no-recipe", "order.no-piece", "order.envelope-in-envelope", "piece.no-dryer", "builder.twice",
+            "order.no-recipe", "order.no-piece", "order.too-many-pieces", "order.envelope-in-envelope", "piece.no-dryer", "builder.twice",
             "fibre.unknown", "fibre.unclear", "format.unknown", "format.unclear", "mail.country", "restraint.unknown",
             "scope.name", "assumption.unknown", "assumptions.edition", "plan.edition",
             // values outside what the kind or the thing can have

@@ -56,6 +56,7 @@ final class FaultTable {
         all.put(FaultCodes.LENGTH, "A list with too few or too many items.");
         all.put(FaultCodes.CHOICE, "A word that is none of those accepted.");
         all.put(FaultCodes.DATE, "A day that is not written as year, month and day.");
+        all.put("date.range", "A day outside its limits.");
         all.put(FaultCodes.NO_DAY, "A day no calendar has, such as the 30th of February.");
     }
 
@@ -86,6 +87,7 @@ final class FaultTable {
         all.put("builder.twice", "A name that stands twice where each may stand once.");
         all.put("order.no-recipe", "A piece of a recipe the order has not got.");
         all.put("order.no-piece", "An envelope for a piece the order has not got.");
+        all.put("order.too-many-pieces", "More pieces and trial sheets in all than an order may have.");
         all.put("order.envelope-in-envelope", "An envelope for an envelope.");
         all.put("piece.no-dryer", "A dryer the studio has not got.");
         all.put("fibre.unknown", "A fibre the library does not know; describe it in full.");

@@ -13,17 +13,6 @@ final class Json {
         return HEX.toHexDigits(c);
     }
 
-    /** Returns where a character stands that cannot be shown, line breaks and tabs perhaps excepted; -1 for none. */
-    static int controlIn(String text, boolean lines) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (Character.isISOControl(c) && !(lines && (c == '\n' || c == '\r' || c == '\t'))) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
     static void quote(StringBuilder out, String text) {
         if (isPlain(text)) {
             out.append('"').append(text).append('"');

@@ -287,8 +287,32 @@ final class JsonTree {
 
     private void items(JsonValue list, int level, boolean ofOthers) {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
+            if (!ofOthers && list.size() >= Common.MANY && source.session().isShort(pattern(list))) {
+                countTheRest(list);
+                return;
+            }
             list.addItem(value(list, null, null, level, ofOthers));
         }
+    }
+
+    /** Goes on to the end of a list without holding what stands in it. The parser stands at an item. */
+    private void countTheRest(JsonValue list) {
+        int deep = 0;
+        int more = 0;
+        for (JsonToken token = parser.currentToken(); deep > 0 || token != JsonToken.END_ARRAY;
+                token = parser.nextToken()) {
+            if (token == JsonToken.END_ARRAY || token == JsonToken.END_OBJECT) {
+                deep--;
+                continue;
+            }
+            if (token == JsonToken.PROPERTY_NAME) {
+                continue;
+            }
+            more += deep == 0 ? 1 : 0;
+            numbered++;
+            deep += token == JsonToken.START_ARRAY || token == JsonToken.START_OBJECT ? 1 : 0;
+        }
+        list.addUnheld(more);
     }
 
     private static boolean hasHalfCharacter(String text) {

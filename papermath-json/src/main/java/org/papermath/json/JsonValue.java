@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
+import org.papermath.quantity.Name;
 
 /** A JSON value that knows its place. Filled once while reading; later only asked for. */
 final class JsonValue {
@@ -105,6 +106,8 @@ final class JsonValue {
     private final String text;
     private final Inside inside;
     private boolean asked;
+    /** Items of a list that were only counted. */
+    private int unheld;
 
     private JsonValue(Type type, @Nullable JsonValue parent, @Nullable String name, int index, Places places,
             int number, String text) {
@@ -171,6 +174,15 @@ final class JsonValue {
     /** Returns how many members or items there are. */
     int size() {
         return inside.count;
+    }
+
+    /** Returns how many items there are behind those that are held. */
+    int unheld() {
+        return unheld;
+    }
+
+    void addUnheld(int items) {
+        unheld += items;
     }
 
     JsonValue at(int place) {
@@ -260,19 +272,6 @@ final class JsonValue {
     }
 
     static String shown(String text) {
-        StringBuilder shown = new StringBuilder();
-        int shownChars = Math.min(text.length(), 60);
-        for (int i = 0; i < shownChars; i++) {
-            char c = text.charAt(i);
-            boolean pair = i + 1 < shownChars && Character.isSurrogatePair(c, text.charAt(i + 1));
-            if (pair) {
-                shown.append(c).append(text.charAt(++i));
-            } else if (Character.isSurrogate(c) || Character.isISOControl(c)) {
-                shown.append("\\u").append(Json.hex(c));
-            } else {
-                shown.append(c);
-            }
-        }
-        return text.length() > shownChars ? shown.append("...").toString() : shown.toString();
+        return Name.shown(text);
     }
 }

@@ -38,6 +38,9 @@ final class OrderMapping {
         if (recipes.isFaulty()) {
             known.recipes().loseIfEmpty();
         }
+        if (in.optional("recipes").isCut()) {
+            known.recipes().lose();
+        }
         return recipes;
     }
 
@@ -48,6 +51,9 @@ final class OrderMapping {
         Got<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
         Got<List<Piece>> pieces = in.required("pieces")
                 .list(1, Common.MANY, one -> one.object(piece -> PieceMapping.read(piece, known)));
+        if (in.optional("pieces").isCut()) {
+            known.pieces().lose();
+        }
         known.insides().forEach(inside -> requirePiece(inside, known));
         return in.make(() -> {
             Order.Builder order = Order.of(name.get());

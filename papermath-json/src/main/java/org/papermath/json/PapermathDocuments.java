@@ -29,12 +29,16 @@ import org.papermath.record.BatchRecord;
  */
 public final class PapermathDocuments {
     private static final DocumentReader<OrderDocument> ORDERS =
-            DocumentReader.of(OrderMapping.ORDER, OrderMapping::read);
-    private static final DocumentReader<Recipe> RECIPES = DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read);
-    private static final DocumentReader<Studio> STUDIOS = DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read);
+            DocumentReader.of(OrderMapping.ORDER, OrderMapping::read).withShortLists(list -> true);
+    private static final DocumentReader<Recipe> RECIPES =
+            DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read).withShortLists(list -> true);
+    private static final DocumentReader<Studio> STUDIOS =
+            DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read).withShortLists(list -> true);
     private static final DocumentReader<BatchRecord> RECORDS =
-            DocumentReader.of(RecordMapping.RECORD, RecordMapping::read);
-    private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read);
+            DocumentReader.of(RecordMapping.RECORD, RecordMapping::read)
+                    .withShortLists(list -> !list.startsWith("/measured"));
+    private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read)
+            .withShortLists(list -> list.startsWith("/order/") || list.startsWith("/studio/"));
 
     private PapermathDocuments() {
     }

@@ -3,22 +3,21 @@ package org.papermath.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 
-import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Share;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
 import org.papermath.format.Formats;
+import org.papermath.mail.MailLimits;
 
 /** A piece of an order. */
 final class PieceMapping {
@@ -39,8 +38,7 @@ final class PieceMapping {
             }
             Got<Format> format = at.isText() || at.isObject() ? PieceMapping.format(at) : Got.nothing(at);
             Got<List<Amount<Length>>> sides = at.isText() || at.isObject() ? Got.nothing(at)
-                    : at.list(2, 2, side -> side.quantity(Kinds.LENGTH)
-                            .check(q -> look(q, 0.005, 5, one -> scratch(piece).sized(one, one))));
+                    : Common.sides(at, Limits.PIECE_SIDE, "side of piece " + piece);
             return new Size(format, sides);
         }
 
@@ -55,9 +53,8 @@ final class PieceMapping {
         static Target read(ObjectAt in, String piece) {
             in.exactlyOne("grammage", "caliper", "sample");
             return new Target(
-                    in.optional("grammage").quantity(Kinds.GRAMMAGE)
-                            .check(q -> look(q, 0.002, 2, one -> scratch(piece).weighing(one))),
-                    in.optional("caliper").quantity(Kinds.LENGTH).check(q -> scratch(piece).thick(q)),
+                    Common.within(in.optional("grammage"), Limits.PIECE_GRAMMAGE, "grammage of piece " + piece),
+                    Common.within(in.optional("caliper"), Limits.PIECE_CALIPER, "caliper of piece " + piece),
                     in.optional("sample").object(PieceMapping::sample));
         }
 
@@ -72,15 +69,13 @@ final class PieceMapping {
     private record Making(Got<Amount<Share>> spare, Got<Integer> kept, Got<Integer> trials, Got<Integer> folds,
             Got<Piece.Edge> edge, Got<Amount<Length>> trim, Got<Amount<Length>> gap, Got<String> dryer) {
         static Making read(ObjectAt in, String piece, Names dryers) {
-            return new Making(in.optional("spare").quantity(Kinds.SHARE),
-                    in.optional("kept").count(0, Integer.MAX_VALUE),
-                    in.optional("trials").count(0, Integer.MAX_VALUE),
-                    in.optional("folds").count(0, 4),
+            return new Making(Common.within(in.optional("spare"), Limits.SPARE, "spare share of piece " + piece),
+                    Common.count(in.optional("kept"), Limits.KEPT),
+                    Common.count(in.optional("trials"), Limits.TRIALS),
+                    Common.count(in.optional("folds"), Limits.FOLDS),
                     in.optional("edge").choice(EDGES, Common::word),
-                    in.optional("trim").quantity(Kinds.LENGTH)
-                            .check(q -> look(q, 0, 0.1, one -> scratch(piece).trimmed(one))),
-                    in.optional("gap").quantity(Kinds.LENGTH)
-                            .check(q -> look(q, 0, 0.1, one -> scratch(piece).apart(one))),
+                    Common.within(in.optional("trim"), Limits.TRIM, "trim of piece " + piece),
+                    Common.within(in.optional("gap"), Limits.GAP, "gap beside piece " + piece),
                     dryers.require(Common.sayable(in.optional("dryer").text()), "piece.no-dryer"));
         }
 
@@ -106,9 +101,9 @@ final class PieceMapping {
             ValueAt style = envelope ? in.required("style") : in.optional("style");
             return new Envelope(Common.sayable(in.optional("envelopeFor").text()),
                     style.choice(STYLES, EnvelopeStyle::words),
-                    in.optional("inserts").count(1, 50),
-                    in.optional("clearance").quantity(Kinds.LENGTH).check(q -> scratch(piece).clearance(q)),
-                    in.optional("mailedIn").text().check(country -> scratch(piece).mailedIn(country)));
+                    Common.count(in.optional("inserts"), Limits.INSERTS),
+                    Common.within(in.optional("clearance"), Limits.CLEARANCE, "clearance of envelope " + piece),
+                    in.optional("mailedIn").text().check(MailLimits::of));
         }
 
         Envelope checked() {
@@ -137,7 +132,7 @@ final class PieceMapping {
         Got<String> said = Common.name(in);
         String label = Common.label(said);
         Got<String> name = known.pieces().add(said);
-        Got<Integer> count = in.required("count").count(1, 100_000);
+        Got<Integer> count = Common.count(in.required("count"), Limits.PIECES);
         Got<String> recipe = known.recipes().require(Common.sayable(in.required("recipe").text()), "order.no-recipe");
         Size size = Size.read(in.has("envelopeFor") ? in.optional("size") : in.required("size"), label);
         Target target = Target.read(in, label);
@@ -218,7 +213,7 @@ final class PieceMapping {
         Got<String> name = in.required("name").text();
         Got<FormatSystem> system = in.required("system").choice(List.of(FormatSystem.values()), FormatSystem::words);
         Got<Format.Use> use = in.required("use").choice(List.of(Format.Use.values()), Common::word);
-        Got<List<Amount<Length>>> sides = Common.sides(in.required("sides"), "side of the format");
+        Got<List<Amount<Length>>> sides = Common.sides(in.required("sides"), Limits.FORMAT_SIDE, "side of the format");
         return in.make(() -> Format.of(name.get(), system.get(), use.get(), sides.get().get(0), sides.get().get(1)));
     }
 
@@ -238,9 +233,9 @@ final class PieceMapping {
     }
 
     private static Got<Piece.Sample> sample(ObjectAt in) {
-        Got<List<Amount<Length>>> size = Common.sides(in.required("size"), "side of the sample");
-        Got<Amount<Mass>> mass = Common.aboveZero(in.required("mass"), Kinds.MASS, "sample mass");
-        Got<Amount<Length>> thickness = Common.aboveZero(in.required("thickness"), Kinds.LENGTH, "sample thickness");
+        Got<List<Amount<Length>>> size = Common.sides(in.required("size"), Limits.SAMPLE_SIDE, "side of the sample");
+        Got<Amount<Mass>> mass = Common.within(in.required("mass"), Limits.SAMPLE_MASS, "sample mass");
+        Got<Amount<Length>> thickness = Common.within(in.required("thickness"), Limits.SAMPLE_THICKNESS, "sample thickness");
         return in.make(() -> Piece.Sample.of(size.get().get(0), size.get().get(1), mass.get(), thickness.get()));
     }
 
@@ -255,18 +250,5 @@ final class PieceMapping {
             member.refuse("piece.clash", "\"" + name + "\" is only said of an envelope. Say with \"envelopeFor\" which"
                     + " piece it is for, or leave \"" + name + "\" out.", List.of());
         }
-    }
-
-    /** Leaves a value that is plainly well alone; any other is left to the rules of the builder. */
-    private static <Q extends Quantity<Q>> void look(Amount<Q> value, double least, double most,
-            Consumer<? super Amount<Q>> rules) {
-        if (!(value.si() >= least && value.si() <= most)) {
-            rules.accept(value);
-        }
-    }
-
-    /** A piece that is only there to check one value by the rules of the builder. */
-    private static Piece.Builder scratch(String name) {
-        return Piece.of(name, 1, "recipe");
     }
 }

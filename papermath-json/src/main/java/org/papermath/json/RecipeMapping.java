@@ -7,7 +7,6 @@ import java.util.Map;
 import javax.measure.quantity.Time;
 
 import org.papermath.fibre.Fibre;
-import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.order.Recipe;
 import org.papermath.pulp.Additive;
@@ -17,13 +16,13 @@ import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Share;
 
 /** A recipe. */
 final class RecipeMapping {
-    private static final Furnish ANY = Furnish.of(Fibres.ABACA);
     private static final List<Additive.Purpose> PURPOSES = List.of(Additive.Purpose.values());
 
     private record Part(Fibre fibre, Amount<Share> share) {
@@ -41,22 +40,20 @@ final class RecipeMapping {
     /** Reads a recipe of an order, whose names must differ. */
     static Got<Recipe> read(ObjectAt in, Names names) {
         Got<String> said = Common.name(in);
-        String label = Common.label(said);
         Got<String> name = names.add(said);
         Got<Furnish> furnish = furnish(in.required("furnish"));
-        Got<Amount<Time>> beating = in.optional("beating").quantity(Kinds.TIME)
-                .check(time -> scratch(label).beaten(time));
-        Got<Amount<SchopperRiegler>> drainability = in.optional("drainability").quantity(Kinds.SCHOPPER_RIEGLER)
-                .check(number -> scratch(label).measuring(number));
+        Got<Amount<Time>> beating = Common.within(in.optional("beating"), Limits.BEATING, "beating time");
+        Got<Amount<SchopperRiegler>> drainability = Common.within(in.optional("drainability"), Limits.DRAINABILITY,
+                "drainability");
         Got<List<AdditiveDose>> additives = additives(in.optional("additives"));
-        Got<Amount<Consistency>> beater = in.optional("beaterConsistency").quantity(Kinds.CONSISTENCY)
-                .check(consistency -> scratch(label).beaterAt(consistency));
-        Got<Amount<Consistency>> stock = in.optional("stockConsistency").quantity(Kinds.CONSISTENCY)
-                .check(consistency -> scratch(label).keptAt(consistency));
-        Got<Amount<Consistency>> vat = in.optional("vatConsistency").quantity(Kinds.CONSISTENCY)
-                .check(consistency -> scratch(label).vatAt(consistency));
-        Got<Amount<FibreConcentration>> sizeBath = in.optional("sizeBath").quantity(Kinds.FIBRE_CONCENTRATION)
-                .check(strength -> scratch(label).surfaceSized(strength));
+        Got<Amount<Consistency>> beater = Common.within(in.optional("beaterConsistency"), Limits.BEATER_CONSISTENCY,
+                "beater consistency");
+        Got<Amount<Consistency>> stock = Common.within(in.optional("stockConsistency"), Limits.STOCK_CONSISTENCY,
+                "stock consistency");
+        Got<Amount<Consistency>> vat = Common.within(in.optional("vatConsistency"), Limits.VAT_CONSISTENCY,
+                "vat consistency");
+        Got<Amount<FibreConcentration>> sizeBath = Common.within(in.optional("sizeBath"), Limits.SIZE_BATH,
+                "strength of the size bath");
         return in.make(() -> {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
             beating.ifGiven(recipe::beaten);
@@ -99,11 +96,6 @@ final class RecipeMapping {
                 }));
     }
 
-    /** A recipe that is only there to check one value by the rules of the builder. */
-    private static Recipe.Builder scratch(String name) {
-        return Recipe.of(name, ANY);
-    }
-
     private static Got<Part> part(ObjectAt in) {
         Got<Fibre> fibre = FibreMapping.read(in.required("fibre"));
         Got<Amount<Share>> share = Common.aboveZero(in.required("share"), Kinds.SHARE, "share of the fibre");
@@ -140,7 +132,7 @@ final class RecipeMapping {
         Got<String> name = names.add(Common.name(in));
         Got<Additive.Purpose> purpose = in.required("purpose")
                 .choice(PURPOSES, Common::word);
-        Got<Amount<Dose>> dose = in.required("dose").quantity(Kinds.DOSE);
+        Got<Amount<Dose>> dose = Common.within(in.required("dose"), Limits.DOSE, "dose");
         Got<Amount<Share>> active = Common.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
         return in.make(() -> {
             Additive whole = Additive.of(name.get(), purpose.get());

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 
 /** The words schemas are made of, and their text. */
 final class SchemaText {
@@ -109,8 +110,16 @@ final class SchemaText {
 
     private static Object day() {
         // The length keeps out a line break at the end, before which some engines find the end too.
-        return plain("A day of the calendar: year, month and day.", Map.of("type", "string", "maxLength", 10, "pattern",
-                "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"));
+        return plain("A day of the calendar, from " + Limits.FIRST_DAY + " to " + Limits.LAST_DAY
+                + ": year, month and day.", Map.of("type", "string", "maxLength", 10, "pattern",
+                "^" + years() + "-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"));
+    }
+
+    /** Whole centuries: the days begin with one and end with one. */
+    private static String years() {
+        List<String> centuries = IntStream.rangeClosed(Limits.FIRST_DAY.getYear() / 100,
+                Limits.LAST_DAY.getYear() / 100).mapToObj(Integer::toString).toList();
+        return "(" + String.join("|", centuries) + ")[0-9]{2}";
     }
 
     private static Object plain(String description, Map<String, Object> schema) {
@@ -148,6 +157,10 @@ final class SchemaText {
         schema.put("minimum", least);
         schema.put("maximum", most);
         return schema;
+    }
+
+    static Object count(Limits.Count limits) {
+        return count(limits.least(), limits.most());
     }
 
     static Object list(int least, int most, Object item) {

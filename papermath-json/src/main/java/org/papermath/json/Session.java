@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.PapermathException;
@@ -26,8 +27,28 @@ final class Session {
     /** Every value with a fault in it. */
     private final Set<JsonValue> faulty = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Fault> notes = new ArrayList<>();
+    private final Predicate<String> shortLists;
     private boolean full;
     private boolean good = true;
+
+    /** Begins a reading of which no list is known to be short. */
+    Session() {
+        this(list -> false);
+    }
+
+    /**
+     * Begins a reading.
+     *
+     * @param shortLists tells by the pointer of a list, with * for an item, whether it has at most
+     *     {@link Common#MANY} items; more of them are only counted
+     */
+    Session(Predicate<String> shortLists) {
+        this.shortLists = shortLists;
+    }
+
+    boolean isShort(String list) {
+        return shortLists.test(list);
+    }
 
     void opened(String document) {
         documents.add(document);

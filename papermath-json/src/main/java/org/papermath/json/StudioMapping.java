@@ -20,7 +20,7 @@ import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.vat.Vat;
 
 /** A studio. */
@@ -120,10 +120,10 @@ final class StudioMapping {
 
     private static Steps steps(ObjectAt in) {
         return new Steps(
-                in.optional("scaleStep").quantity(Kinds.MASS).check(step -> Studio.of("s").scaleStep(step)),
-                in.optional("fineScaleStep").quantity(Kinds.MASS).check(step -> Studio.of("s").fineScaleStep(step)),
-                in.optional("jugStep").quantity(Kinds.VOLUME).check(step -> Studio.of("s").jugStep(step)),
-                in.optional("workingDay").quantity(Kinds.TIME).check(day -> Studio.of("s").workingDay(day)));
+                Common.within(in.optional("scaleStep"), Limits.SCALE_STEP, "step of the scale"),
+                Common.within(in.optional("fineScaleStep"), Limits.SCALE_STEP, "step of the fine scale"),
+                Common.within(in.optional("jugStep"), Limits.JUG_STEP, "step of the jug"),
+                Common.within(in.optional("workingDay"), Limits.WORKING_DAY, "working day"));
     }
 
     private static Got<List<InHand>> onHand(ValueAt at) {
@@ -131,7 +131,7 @@ final class StudioMapping {
         return list(at, in -> {
             Got<Fibre> fibre = FibreMapping.read(in.required("fibre"));
             names.add(fibre.map(Fibre::id));
-            Got<Amount<Mass>> ovenDry = Common.aboveZero(in.required("ovenDry"), Kinds.MASS, "fibre on hand");
+            Got<Amount<Mass>> ovenDry = Common.within(in.required("ovenDry"), Limits.ON_HAND, "fibre on hand");
             return in.make(() -> new InHand(fibre.get(), ovenDry.get()));
         });
     }

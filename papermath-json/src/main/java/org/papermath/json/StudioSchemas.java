@@ -6,6 +6,7 @@ import java.util.Map;
 
 import org.papermath.evidence.Basis;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 
 /** The schema of a studio. */
 final class StudioSchemas {
@@ -23,17 +24,20 @@ final class StudioSchemas {
 
     private static void equipment(SchemaObject studio) {
         studio.optional("beater", named("the big beater").meaning("The beater.")
-                        .required("trough", SchemaText.quantity(Kinds.VOLUME), "What its trough holds.", "45 L")
-                        .required("ratedLoad", SchemaText.quantity(Kinds.MASS), "The oven-dry fibre it is built for.",
+                        .required("trough", SchemaText.quantity(Kinds.VOLUME), 
+                                "What its trough holds, " + Limits.TROUGH + ".", "45 L")
+                        .required("ratedLoad", SchemaText.quantity(Kinds.MASS), 
+                                "The oven-dry fibre it is built for, " + Limits.RATED_LOAD + ".",
                                 "900 g"),
                         "The beater, with a trough its stock turns over in.",
                                 LeftOut.then("a recipe with a beating time has that stage not done"))
                 .optional("vat", named("the oak vat").meaning("The vat.")
-                        .required("volume", SchemaText.quantity(Kinds.VOLUME), "What is in it when it is worked.",
+                        .required("volume", SchemaText.quantity(Kinds.VOLUME), 
+                                "What is in it when it is worked, " + Limits.VAT_VOLUME + ".",
                                 "70 L")
                         .optional("temperature", SchemaText.quantity(Kinds.TEMPERATURE),
-                                "The temperature of the stock, 5 to 60 °C.", LeftOut.is("20 Cel", "20 °C"), "24 Cel")
-                        .optional("inside", SchemaText.sides(), "Its two sides inside, at the mark; they tell whether a"
+                                "The temperature of the stock, " + Limits.VAT_TEMPERATURE + ".", LeftOut.is("20 Cel", "20 °C"), "24 Cel")
+                        .optional("inside", SchemaText.sides(), "Its two sides inside, at the mark, each " + Limits.VAT_SIDE + "; they tell whether a"
                                 + " mould goes in.", LeftOut.then("every mould is taken to go in"),
                                 List.of("500 mm", "700 mm")),
                         "The vat the sheets are dipped from.",
@@ -43,11 +47,11 @@ final class StudioSchemas {
                 .optional("press", press(), "The press the posts are pressed in.",
                         LeftOut.then("no load is planned, and the plan says how to do without"))
                 .optional("felts", SchemaObject.object().meaning("The felts, all alike.")
-                        .required("size", SchemaText.sides(), "The two sides of a felt.", List.of("450 mm", "620 mm"))
+                        .required("size", SchemaText.sides(), "The two sides of a felt, each " + Limits.FELT_SIDE + ".", List.of("450 mm", "620 mm"))
                         .required("grammage", SchemaText.quantity(Kinds.GRAMMAGE),
-                                "What a dry felt weighs on its area.",
+                                "What a dry felt weighs on its area, " + Limits.FELT_GRAMMAGE + ".",
                                 "500 g/m2")
-                        .required("count", SchemaText.count(2, EquipmentMapping.MANY), "How many there are.", 25),
+                        .required("count", SchemaText.count(Limits.FELTS), "How many there are.", 25),
                         "The felts sheets are couched on, all alike.", LeftOut.then("posts are not planned"))
                 .optional("dryers", many(dryer()), "What it dries with, the usual one first; no name twice.",
                         LeftOut.is(List.of(), "drying is not planned"))
@@ -55,7 +59,8 @@ final class StudioSchemas {
                         LeftOut.is(air(), "20 °C and 55 %"))
                 .optional("onHand", many(SchemaObject.object().meaning("Fibre in store.")
                         .required("fibre", SchemaText.ref("fibre"), "The fibre, each once.", "abaca")
-                        .required("ovenDry", SchemaText.quantity(Kinds.MASS), "How much there is, oven-dry.", "400 g")),
+                        .required("ovenDry", SchemaText.quantity(Kinds.MASS), 
+                                "How much there is, oven-dry, " + Limits.ON_HAND + ".", "400 g")),
                         "Fibre in store, which is used before any is bought.", LeftOut.is(List.of(), "none"));
     }
 
@@ -67,14 +72,16 @@ final class StudioSchemas {
     }
 
     private static void habits(SchemaObject studio) {
-        studio.optional("scaleStep", SchemaText.quantity(Kinds.MASS), "The step of the scale for fibre, 1 mg to 1 kg.",
+        studio.optional("scaleStep", SchemaText.quantity(Kinds.MASS), 
+                        "The step of the scale for fibre, " + Limits.SCALE_STEP + ".",
                         LeftOut.is("1 g", "1 g"), "5 g")
                 .optional("fineScaleStep", SchemaText.quantity(Kinds.MASS),
-                        "The step of the scale for additives, 1 mg to 1 kg.", LeftOut.is("0.1 g", "0.1 g"), "0.01 g")
+                        "The step of the scale for additives, " + Limits.SCALE_STEP + ".", LeftOut.is("0.1 g", "0.1 g"), "0.01 g")
                 .optional("jugStep", SchemaText.quantity(Kinds.VOLUME),
-                        "The step of the measuring jug, 0.1 mL to 10 L.",
+                        "The step of the measuring jug, " + Limits.JUG_STEP + ".",
                         LeftOut.is("10 mL", "10 mL"), "50 mL")
-                .optional("workingDay", SchemaText.quantity(Kinds.TIME), "The working hours of a day, 0.5 to 24 h.",
+                .optional("workingDay", SchemaText.quantity(Kinds.TIME), 
+                        "The working hours of a day, " + Limits.WORKING_DAY + ".",
                         LeftOut.is("6 h", "6 h"), "7 h")
                 .optional("customaryUnits", SchemaText.flag(),
                         "Whether the making card shows US customary units beside the metric ones.",
@@ -97,27 +104,30 @@ final class StudioSchemas {
     private static SchemaObject mould() {
         return SchemaObject.object().meaning("A mould with its deckle.")
                 .required("name", SchemaText.text(), "What it is called.", "octavo")
-                .required("opening", SchemaText.sides(), "The two sides inside the deckle.", List.of("240 mm",
+                .required("opening", SchemaText.sides(), 
+                        "The two sides inside the deckle, each " + Limits.MOULD_SIDE + ".", List.of("240 mm",
                         "310 mm"))
                 .optional("split", SchemaObject.object().meaning("How strips split the deckle into several openings.")
-                        .required("across", SchemaText.count(1, 100), "How many openings lie side by side.", 1)
-                        .required("along", SchemaText.count(1, 100), "How many lie one behind the other.", 2)
+                        .required("across", SchemaText.count(Limits.DECKLE_SPLIT), "How many openings lie side by side.", 1)
+                        .required("along", SchemaText.count(Limits.DECKLE_SPLIT), "How many lie one behind the other.", 2)
                         .required("strip", SchemaText.quantity(Kinds.LENGTH), "How wide a strip is.", "12 mm"),
                         "How the deckle is split, for several sheets at one dip.", LeftOut.then("one opening"));
     }
 
     private static SchemaObject press() {
         return named("the long press").meaning("The press.")
-                .required("jack", SchemaText.quantity(Kinds.FORCE), "The rated force of its jack or screw.",
+                .required("jack", SchemaText.quantity(Kinds.FORCE), 
+                        "The rated force of its jack or screw, " + Limits.PRESS_RATING + ".",
                         "20 tonf_us", "180 kN")
-                .required("platen", SchemaText.sides(), "The two sides of the platen.", List.of("450 mm", "600 mm"))
+                .required("platen", SchemaText.sides(), "The two sides of the platen, each " + Limits.PLATEN_SIDE + ".", List.of("450 mm", "600 mm"))
                 .optional("parts", many(SchemaObject.object().meaning("A part that bears the load.")
                         .required("name", SchemaText.text(), "What it is called; \"jack\" is taken.", "frame")
-                        .required("rating", SchemaText.quantity(Kinds.FORCE), "The force it is rated for.",
+                        .required("rating", SchemaText.quantity(Kinds.FORCE), 
+                                "The force it is rated for, " + Limits.PRESS_RATING + ".",
                                 "15 tonf_us")),
                         "Other parts with a rating; the weakest one sets the limit.",
                         LeftOut.is(List.of(), "the jack alone sets the limit"))
-                .optional("daylight", SchemaText.quantity(Kinds.LENGTH), "The height a post may have.",
+                .optional("daylight", SchemaText.quantity(Kinds.LENGTH), "The height a post may have, " + Limits.DAYLIGHT + ".",
                         LeftOut.then("the height of a post is not looked at"), "300 mm");
     }
 
@@ -126,11 +136,11 @@ final class StudioSchemas {
         kinds.put(EquipmentMapping.FAN_STACK, holding("drying box")
                 .meaning("Sheets between blotters and fluted boards, with a fan that blows through.")
                 .required("freeAirFlow", SchemaText.quantity(Kinds.VOLUME_FLOW), "The air the fan moves with no stack"
-                        + " before it.", "400 m3/h"));
+                        + " before it, " + Limits.FREE_AIR_FLOW + ".", "400 m3/h"));
         kinds.put(EquipmentMapping.BOARDS, holding("the boards")
                 .meaning("Boards, panes or walls the wet sheets are brushed on."));
         kinds.put(EquipmentMapping.LOFT, holding("the loft").meaning("Lines or ropes the sheets hang on.")
-                .required("sheetsInSpur", SchemaText.count(1, EquipmentMapping.MANY),
+                .required("sheetsInSpur", SchemaText.count(Limits.SPUR),
                         "How many sheets hang together, as one spur.", 4));
         kinds.put(EquipmentMapping.BLOTTERS, holding("the blotters")
                 .meaning("Sheets between blotters that are changed by hand."));
@@ -138,7 +148,7 @@ final class StudioSchemas {
     }
 
     private static SchemaObject holding(String example) {
-        return named(example).required("capacity", SchemaText.count(1, EquipmentMapping.MANY),
+        return named(example).required("capacity", SchemaText.count(Limits.DRYER_CAPACITY),
                 "How many sheets it takes at once.", 24);
     }
 

@@ -22,6 +22,8 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.Name;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
@@ -34,7 +36,7 @@ import org.papermath.quantity.Units;
  * <p>An optional member that is not there gives an empty {@link Got} whatever it is asked to be.
  */
 public final class ValueAt {
-    static final int MOST_NAME = 200;
+    static final int MOST_NAME = Name.MOST;
     static final int MOST_QUANTITY = 100;
     private static final int MOST_LISTED = 20;
     /** What is no number any more in the unit it is reckoned in. */
@@ -164,8 +166,7 @@ public final class ValueAt {
         if (text.isEmpty()) {
             fault(FaultCodes.BLANK, List.of(), "the text is empty. Write something, or leave the member out.");
         } else if (text.length() > MOST_NAME) {
-            fault(FaultCodes.LONG_TEXT, List.of(), "the text has " + text.length() + " characters; at most " + MOST_NAME
-                    + " fit here.", "most", MOST_NAME);
+            fault(FaultCodes.LONG_TEXT, List.of(), Name.longer(text), "most", MOST_NAME);
         } else if (isShowable(text, false)) {
             return Got.of(this, text);
         }
@@ -199,10 +200,9 @@ public final class ValueAt {
     }
 
     private boolean isShowable(String text, boolean lines) {
-        int at = Json.controlIn(text, lines);
+        int at = Name.hiddenIn(text, lines);
         if (at >= 0) {
-            fault(FaultCodes.CHARACTER, List.of(), "the text has the control character \\u" + Json.hex(text.charAt(at))
-                    + ", which cannot be shown. Take it away.");
+            fault(FaultCodes.CHARACTER, List.of(), Name.hidden(text, at));
         }
         return at < 0;
     }
@@ -320,7 +320,7 @@ public final class ValueAt {
     }
 
     /**
-     * Reads a day such as {@code 2026-11-25}.
+     * Reads a day such as {@code 2026-11-25}, from {@link Limits#FIRST_DAY} to {@link Limits#LAST_DAY}.
      *
      * @return the day
      */
@@ -332,7 +332,8 @@ public final class ValueAt {
         if (form) {
             try {
                 return Got.of(this, LocalDate.of(digits(value.text().substring(0, 4)),
-                        digits(value.text().substring(5, 7)), digits(value.text().substring(8))));
+                        digits(value.text().substring(5, 7)), digits(value.text().substring(8))))
+                        .check(day -> Limits.day(day, "day"));
             } catch (DateTimeException e) {
                 // falls to the fault below
             }
@@ -566,7 +567,8 @@ public final class ValueAt {
         if (!isReadable(JsonValue.Type.LIST)) {
             return unread();
         }
-        int size = value.size();
+        int held = value.size();
+        int size = held + value.unheld();
         boolean good = true;
         if (size < least || size > most) {
             String rule = least == most ? String.valueOf(least) : most == Integer.MAX_VALUE ? least + " or more"
@@ -576,8 +578,8 @@ public final class ValueAt {
                     "least", least, "most", most);
             good = false;
         }
-        List<T> all = new ArrayList<>(size);
-        for (int i = 0; i < size; i++) {
+        List<T> all = new ArrayList<>(held);
+        for (int i = 0; i < held; i++) {
             ValueAt at = of(source, value.at(i));
             Got<T> got = at.guarded(item, at);
             if (got.isFaulty() || !got.isGiven()) {
@@ -587,6 +589,11 @@ public final class ValueAt {
             }
         }
         return good ? Got.of(this, Collections.unmodifiableList(all)) : Got.faulty(this);
+    }
+
+    /** Tells whether a list was so long that not all of it is held. */
+    boolean isCut() {
+        return state == State.GIVEN && value.unheld() > 0;
     }
 
     /**

@@ -88,6 +88,8 @@ class FaultCodesTest {
             number.unreadable          | order  | "4 mm"                           | "1e306 km"
             number.unreadable          | order  | "4 mm"                           | {"value": 1e306, "unit": "km"}
             date.none                  | order  | 2027-04-09                       | 2027-04-31
+            date.range                 | order  | 2027-04-09                       | 1066-10-14
+            order.too-many-pieces      | order  | "count": 5, "recipe": "reed"     | "count": 100000, "spare": "100 %", "kept": 5, "recipe": "reed"
             order.no-recipe            | order  | "count": 70, "recipe": "reed"    | "count": 70, "recipe": "rush"
             order.no-piece             | order  | "envelopeFor": "programme"       | "envelopeFor": "program"
             order.envelope-in-envelope | order  | "envelopeFor": "programme"       | "envelopeFor": "envelope"

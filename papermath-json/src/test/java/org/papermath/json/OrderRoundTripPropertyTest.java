@@ -56,7 +56,7 @@ class OrderRoundTripPropertyTest {
 
     @Provide
     Arbitrary<Studio> studios() {
-        Arbitrary<Double> numbers = Arbitraries.doubles().between(0.3, 900);
+        Arbitrary<Double> numbers = Arbitraries.doubles().between(0.6, 110);
         Arbitrary<Double> fractions = Arbitraries.doubles().between(0, 1);
         return Combinators.combine(numbers, numbers, numbers, numbers, fractions, fractions)
                 .as((gallons, pounds, tons, side, part, other) -> Studio.of("s")
