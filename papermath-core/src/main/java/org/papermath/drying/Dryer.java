@@ -208,7 +208,7 @@ public sealed interface Dryer {
     }
 
     private static String named(String name) {
-        String called = Name.check(name, "dryer");
+        String called = Name.checkKey(name, "dryer");
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "dryer: a name is wanted; calibrated values are kept under it.");
         }

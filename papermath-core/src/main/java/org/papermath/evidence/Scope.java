@@ -75,13 +75,7 @@ public final class Scope {
      * @return whether one of {@code [ ] @} is in it
      */
     public static boolean hasSign(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '[' || c == ']' || c == '@') {
-                return true;
-            }
-        }
-        return false;
+        return Name.hasSign(text);
     }
 
     private static String requireName(String name) {

@@ -132,7 +132,7 @@ public final class Press {
      */
     public static Press of(String name, Quantity<Force> jack, Quantity<Length> platenWidth,
             Quantity<Length> platenLength) {
-        String called = Name.check(name, "press");
+        String called = Name.checkKey(name, "press");
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");
         }

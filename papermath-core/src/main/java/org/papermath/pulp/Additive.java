@@ -80,7 +80,7 @@ public final class Additive {
      * @throws Refused if the name is empty
      */
     public static Additive of(String name, Purpose purpose) {
-        String called = Name.check(name, "additive");
+        String called = Name.checkKey(name, "additive");
         if (called.isEmpty()) {
             throw Refused.of("additive.unnamed", "additive: a name is wanted.");
         }

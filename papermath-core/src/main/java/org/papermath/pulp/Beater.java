@@ -37,7 +37,7 @@ public final class Beater {
      * @throws Refused if a value is out of range
      */
     public static Beater of(String name, Quantity<Volume> trough, Quantity<Mass> ratedLoad) {
-        String called = Name.check(name, "beater");
+        String called = Name.checkKey(name, "beater");
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");
         }

@@ -38,6 +38,40 @@ public final class Name {
         return bare;
     }
 
+    /**
+     * Checks a name under which values of one's own are kept, and takes the blanks around it away.
+     *
+     * @param name the name
+     * @param what what is called so, for the message
+     * @return the name without the blanks around it; empty if there is nothing else
+     * @throws Refused as {@link #check}, and if it has one of the signs by which places of values are written
+     */
+    public static String checkKey(String name, String what) {
+        String bare = check(name, what);
+        if (hasSign(bare)) {
+            throw Refused.of("scope.name", what + ": \"" + shown(bare) + "\" has one of the signs [ ] @ in it, by which"
+                    + " the places of measured values are written. Use a name without them.", "of", what, "given",
+                    bare);
+        }
+        return bare;
+    }
+
+    /**
+     * Tells whether a text has one of the signs by which places of values are written.
+     *
+     * @param text the text
+     * @return whether one of {@code [ ] @} is in it
+     */
+    public static boolean hasSign(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '[' || c == ']' || c == '@') {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static boolean isPlain(String text) {
         int length = text.length();
         if (length > MOST || length > 0 && (text.charAt(0) == ' ' || text.charAt(length - 1) == ' ')) {

@@ -47,8 +47,13 @@ public abstract sealed class PapermathException extends RuntimeException permits
                 cut = cut.replace(text, Name.shown(text));
             }
         }
-        return cut.length() <= MOST ? cut
-                : cut.substring(0, HEAD) + " ... " + cut.substring(cut.length() - (MOST - HEAD - 5));
+        if (cut.length() <= MOST) {
+            return cut;
+        }
+        int head = Character.isHighSurrogate(cut.charAt(HEAD - 1)) ? HEAD - 1 : HEAD;
+        int tail = cut.length() - (MOST - HEAD - 5);
+        return cut.substring(0, head) + " ... "
+                + cut.substring(Character.isLowSurrogate(cut.charAt(tail)) ? tail + 1 : tail);
     }
 
     /**
