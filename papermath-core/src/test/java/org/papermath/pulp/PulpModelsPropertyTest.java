@@ -102,7 +102,7 @@ class PulpModelsPropertyTest {
             @ForAll Circumstance circumstance,
             @ForAll @IntRange(min = 0, max = 16) int which) {
         RetentionModel model = RetentionModel.from(Assumptions.standard(), Fibres.all().get(which).scope());
-        Additive additive = Additive.of("anything [at all]", purpose);
+        Additive additive = Additive.of("anything at all", purpose);
         try {
             AdditiveDose dose = model.doseForShare(additive, Kinds.SHARE.of(share, "1"), circumstance);
             assertThat(model.shareOfSheet(dose, circumstance).si()).isCloseTo(share, relative(share + 1e-12, 1e-9));
