@@ -5,11 +5,11 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
+import org.papermath.format.Format;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
-import org.papermath.format.Format;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
 

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
-import org.papermath.numeric.Rounding;
-import org.papermath.quantity.Units;
 import org.papermath.air.Air;
+import org.papermath.numeric.Rounding;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
 
 /** What a customer wants: pieces, from recipes, by a date. Immutable. */
 public final class Order {

@@ -9,14 +9,14 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
 import org.jspecify.annotations.Nullable;
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.mail.MailLimits;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Format;
-import org.papermath.mail.MailLimits;
 
 /**
  * One kind of thing in an order: so many sheets, cards or envelopes of a size and a weight, from a recipe. Immutable.

@@ -422,6 +422,8 @@ final class GuardCases {
                         .vat(Vat.of("vat", litres(80)).inside(mm(300), mm(900))).build()));
         cases.put("couched-too-wet", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                 full().knowing(Assumptions.standard().given("web.solids-couched", Scope.at("vat"), 0.004)).build()));
+        cases.put("too-many-sheets", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                full().knowing(Assumptions.standard().given("reject.forming", Scope.of("cards"), 0.9999999)).build()));
         cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
                 full().build()));
         cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")

@@ -19,6 +19,7 @@ import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
 import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
@@ -33,7 +34,6 @@ import org.papermath.pulp.Beater;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
-import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 class MakingPlanTest {

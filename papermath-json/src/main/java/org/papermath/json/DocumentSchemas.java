@@ -4,13 +4,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.fibre.Fibre;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
 import org.papermath.order.Piece;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Kinds;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Format;
-import org.papermath.format.FormatSystem;
 import org.papermath.quantity.Limits;
 
 /** The schemas of orders, recipes and plans. */

@@ -5,9 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 import org.papermath.card.MakingCard;
-import org.papermath.plan.MakingPlan;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
 import org.papermath.record.BatchRecord;
 
 /**

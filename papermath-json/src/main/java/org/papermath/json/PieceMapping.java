@@ -7,17 +7,17 @@ import java.util.Set;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
+import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
+import org.papermath.format.Formats;
+import org.papermath.mail.MailLimits;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Share;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Format;
-import org.papermath.format.FormatSystem;
-import org.papermath.format.Formats;
-import org.papermath.mail.MailLimits;
 
 /** A piece of an order. */
 final class PieceMapping {
