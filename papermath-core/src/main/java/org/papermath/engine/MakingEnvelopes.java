@@ -63,13 +63,14 @@ public final class MakingEnvelopes {
         double filling = heldCaliper * layers * inserts;
         double longSide = Math.max(held.foldedWidth(), held.foldedHeight());
         double shortSide = Math.min(held.foldedWidth(), held.foldedHeight());
-        double flap = flapShare * (shortSide + filling + clearance);
+        double flap = flapShare * EnvelopeBlanks.panel(EnvelopeBlanks.inside(shortSide, filling, clearance), paper);
         EnvelopeBlanks.Blank blank = switch (style) {
             case SIDE_SEAM -> EnvelopeBlanks.sideSeam(longSide, shortSide, filling, clearance, paper, sideFlap, 0, 0,
                     flap, 1);
             case DIAMOND -> EnvelopeBlanks.diamond(longSide, shortSide, filling, clearance, paper, seam);
             case WALLET -> EnvelopeBlanks.wallet(longSide, shortSide, filling, clearance, paper, sideFlap, 0, flap);
-            case OPEN_END -> EnvelopeBlanks.openEnd(longSide, shortSide, filling, clearance, paper, seam, seam, flap);
+            case OPEN_END -> EnvelopeBlanks.openEnd(longSide, shortSide, filling, clearance, paper, seam, sideFlap,
+                    flap);
         };
         boolean ordered = !Double.isNaN(orderedWidth);
         return new Setting(ordered ? orderedWidth : blank.width(), ordered ? orderedHeight : blank.height(),

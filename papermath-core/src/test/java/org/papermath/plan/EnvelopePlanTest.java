@@ -24,6 +24,8 @@ import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Grammage;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeAllowances;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.mail.MailLimits;
 import org.papermath.vat.Vat;
@@ -110,7 +112,7 @@ class EnvelopePlanTest {
         double front = envelope.insideWidth().in("mm") + paper;
         double tall = envelope.insideHeight().in("mm") + paper;
         double shorter = Math.min(envelope.insideWidth().in("mm"), envelope.insideHeight().in("mm"));
-        double flap = KNOWN.si("envelope.square-flap", scope) * shorter;
+        double flap = KNOWN.si("envelope.square-flap", scope) * (shorter + paper);
         double width = switch (one.style) {
             case SIDE_SEAM, WALLET -> side + front + side;
             case DIAMOND -> (front + tall) / Math.sqrt(2) + seam;
@@ -119,13 +121,35 @@ class EnvelopePlanTest {
         double height = switch (one.style) {
             case SIDE_SEAM, WALLET -> tall + tall + flap;
             case DIAMOND -> width;
-            case OPEN_END -> seam + tall + flap;
+            case OPEN_END -> side + tall + flap;
         };
         assertThat(envelope.blankWidth().in("mm")).isCloseTo(width, within(0.1));
         assertThat(envelope.blankHeight().in("mm")).isCloseTo(height, within(0.1));
         assertThat(envelope.outsideWidth().in("mm")).isCloseTo(envelope.insideWidth().in("mm") + 2 * paper, within(0.02));
         assertThat(envelope.outsideHeight().in("mm"))
                 .isCloseTo(envelope.insideHeight().in("mm") + 2 * paper, within(0.02));
+    }
+
+    /** Whoever draws the envelope of the same card and paper cuts the blank that was planned. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void blankIsThatOfTheEnvelopeThatIsDrawn(Case one) {
+        MakingPlan plan = plan(one);
+        PiecePlan.Finished card = plan.piece("card").finished();
+        PiecePlan made = plan.piece("envelope");
+        PiecePlan.EnvelopePlan envelope = made.envelope();
+        double longSide = one.folds == 0 ? 210 : one.folds == 1 ? 148 : 105;
+        double shortSide = one.folds == 0 ? 148 : one.folds == 1 ? 105 : 74;
+        Envelope drawn = Envelope.forCard(one.style, mm(longSide), mm(shortSide),
+                mm(Math.pow(2, one.folds) * card.caliper().likely().in("mm")),
+                EnvelopeAllowances.from(KNOWN).withClearance(mm(CLEARANCE))).inserts(one.inserts)
+                .ofPaper(mm(made.finished().caliper().likely().in("mm")));
+        double root = one.style == EnvelopeStyle.DIAMOND ? Math.sqrt(2) : 1;
+        assertThat(envelope.blankWidth().in("mm")).isCloseTo(drawn.blank().width().in("mm") / root, within(0.1));
+        assertThat(envelope.blankHeight().in("mm")).isCloseTo(drawn.blank().height().in("mm") / root, within(0.1));
+        assertThat(made.finished().mass().likely().si() / made.finished().grammage().likely().si())
+                .isCloseTo(drawn.blank().area().si(), within(1e-4));
+        assertThat(envelope.seam().in("mm")).isCloseTo(drawn.seamOverlap().in("mm"), within(1e-9));
     }
 
     @ParameterizedTest
