@@ -19,6 +19,7 @@ import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
+import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
 import org.papermath.plan.WorkStep;
 import org.papermath.quantity.Amount;
@@ -216,14 +217,14 @@ final class CardWriter {
             pieces(Label.POST_MASS, piece -> piece.postsStage().map(posts -> band(posts.mass())).orElse("-"));
             pieces(Label.POST_HEIGHT, piece -> piece.postsStage().map(posts -> band(posts.height())).orElse("-"));
         } else {
-            row(Label.POSTS, plan.pieces().get(0).postsStage().reason());
+            reasons(Label.POSTS, PiecePlan::postsStage);
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.pressStage().isDone())) {
             pieces(Label.LOAD, piece -> piece.pressStage().map(press -> set(press.force(), "lbf")).orElse("-"));
             pieces(Label.PRESSURE, piece -> piece.pressStage().map(press -> set(press.pressure(), "psi")).orElse("-"));
             pieces(Label.HOLD, piece -> piece.pressStage().map(press -> plain(press.time(), "min")).orElse("-"));
         } else {
-            row(Label.LOAD, plan.pieces().get(0).pressStage().reason());
+            reasons(Label.LOAD, PiecePlan::pressStage);
         }
         pieces(Label.SOLIDS, piece -> band(piece.solids()));
         cautions(Label.PRESS);
@@ -402,6 +403,15 @@ final class CardWriter {
 
     private void pieces(Label label, Function<PiecePlan, String> cell) {
         pieces(label.text, cell);
+    }
+
+    /** Why a stage of no piece is done: once where it is the same for all, else piece by piece. */
+    private void reasons(Label label, Function<PiecePlan, Stage<?>> stage) {
+        boolean same = plan.pieces().stream().map(piece -> stage.apply(piece).reason()).distinct().count() == 1;
+        for (PiecePlan piece : same ? plan.pieces().subList(0, 1) : plan.pieces()) {
+            row(piece == plan.pieces().get(0) ? label.text : "", (same ? "" : piece.name() + ": ")
+                    + stage.apply(piece).reason());
+        }
     }
 
     /** Pieces side by side; more than three go on below. */

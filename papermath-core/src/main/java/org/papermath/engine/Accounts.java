@@ -68,17 +68,18 @@ public final class Accounts {
     /**
      * Books the sheets of a piece.
      *
+     * @param isPressed whether they go to the press
      * @param usedShare share of a dry sheet that its pieces take up
      * @param couched moisture ratio as the sheets leave the vat
      * @param pressed moisture ratio as they leave the press
      * @param last moisture ratio they are dried to
      */
-    void piece(int batch, PieceWork piece, int perSheet, FillingVat.Sheets run, double usedShare, double couched,
-            double pressed, double last, Values v) {
+    void piece(int batch, PieceWork piece, boolean isPressed, int perSheet, FillingVat.Sheets run, double usedShare,
+            double couched, double pressed, double last, Values v) {
         Rejects rejects = piece.rejects();
-        double solids = share(piece, perSheet, run.sheets(), usedShare, v, fibre[batch]);
+        double solids = share(piece, isPressed, perSheet, run.sheets(), usedShare, v, fibre[batch]);
         for (int a = 0; a < run.carried().length; a++) {
-            solids += share(piece, perSheet, run.carried()[a], usedShare, v, additives[batch][a]);
+            solids += share(piece, isPressed, perSheet, run.carried()[a], usedShare, v, additives[batch][a]);
         }
         double trialSolids = trials(piece, run.sheets());
         for (double[] additive : run.carried()) {
@@ -87,7 +88,7 @@ public final class Accounts {
         // Sheets that fail before they are dry leave with the water they hold then; all others are dried.
         double good = solids - trialSolids;
         double formedBad = good * rejects.forming(v);
-        double pressedBad = rejects.presses() ? (good - formedBad) * rejects.pressing(v) : 0;
+        double pressedBad = isPressed ? (good - formedBad) * rejects.pressing(v) : 0;
         boolean dries = rejects.dries();
         double dried = dries ? solids - formedBad - pressedBad : 0;
         double stillWet = solids - formedBad - dried;
@@ -100,7 +101,8 @@ public final class Accounts {
     }
 
     /** Shares the substance in the sheets of a piece among its accounts and returns how much there is of it. */
-    private static double share(PieceWork piece, int perSheet, double[] sheets, double usedShare, Values v, Book book) {
+    private static double share(PieceWork piece, boolean isPressed, int perSheet, double[] sheets, double usedShare,
+            Values v, Book book) {
         Rejects rejects = piece.rejects();
         double trial = trials(piece, sheets);
         double run = 0;
@@ -111,7 +113,7 @@ public final class Accounts {
         run -= trial;
         book.out(Account.TRIALS, trial);
         run = reject(book, Account.REJECTED_FORMING, run, rejects.forming(v));
-        if (rejects.presses()) {
+        if (isPressed) {
             run = reject(book, Account.REJECTED_PRESSING, run, rejects.pressing(v));
         }
         if (rejects.dries()) {
@@ -129,7 +131,7 @@ public final class Accounts {
         if (rejects.folds()) {
             run = reject(book, Account.REJECTED_FOLDING, run, rejects.folding(v));
         }
-        double good = (sheets.length - piece.trials()) * (double) perSheet * rejects.ofSheets(v)
+        double good = (sheets.length - piece.trials()) * (double) perSheet * rejects.ofSheets(isPressed, v)
                 * rejects.ofPieces(v);
         double wanted = good > piece.ordered() ? run * piece.ordered() / good : run;
         book.out(Account.GOOD, wanted);

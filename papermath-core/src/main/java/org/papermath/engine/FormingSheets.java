@@ -138,10 +138,11 @@ public final class FormingSheets {
      * @param shrink shrinkage along and across
      * @param dryGrammage oven-dry fibre and filler of the finished sheet on its area
      * @param load additives over fibre
+     * @param pressed whether the sheets go to the press
      */
     Setting decide(double width, double height, double[] shrink, double dryGrammage, double load, Rejects rejects,
-            Values v) {
-        double pieceYield = rejects.ofSheets(v) * rejects.ofPieces(v);
+            boolean pressed, Values v) {
+        double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
         Layout layout = opening(width, height, shrink, pieceYield, v.of(sizeTolerance));
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
         double wet = layout.openingWidth * layout.openingHeight;

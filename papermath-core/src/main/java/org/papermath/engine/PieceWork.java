@@ -16,6 +16,7 @@ public final class PieceWork {
     private final Piece piece;
     private final int index;
     private final int batch;
+    private final Workshop workshop;
     private final PreparingStock stock;
     private final FormingSheets forming;
     private final Pressing pressing;
@@ -29,8 +30,8 @@ public final class PieceWork {
     /** The piece that goes into this envelope; null for no envelope. */
     private final @Nullable PieceWork held;
 
-    /** What is decided for a piece after its sheets and before they are formed. */
-    record Sheet(CuttingAndFolding.Setting size, MakingEnvelopes.@Nullable Setting envelope,
+    /** What is decided for a piece before its sheets are formed. */
+    private record Sheet(CuttingAndFolding.Setting size, MakingEnvelopes.@Nullable Setting envelope,
             FormingSheets.Setting forming, Pressing.@Nullable Setting press) {
     }
 
@@ -40,6 +41,7 @@ public final class PieceWork {
         this.piece = piece;
         this.index = index;
         this.batch = batch;
+        this.workshop = workshop;
         this.stock = stock;
         this.sizing = sizing;
         boolean isEnvelope = piece.envelopeFor().isPresent();
@@ -48,7 +50,7 @@ public final class PieceWork {
         Scope sheet = Scope.of(piece.name(), piece.recipe());
         Scope measured = dryer == null ? sheet : sheet.on(dryer.name());
         forming = new FormingSheets(known, workshop, studio, stock, piece, scope);
-        rejects = new Rejects(known, workshop, piece, scope, dryer != null, recipe.sizeBath().isPresent());
+        rejects = new Rejects(known, piece, scope, dryer != null, recipe.sizeBath().isPresent());
         pressing = new Pressing(known, workshop, studio, measured, dryer instanceof Dryer.Blotters);
         posts = new Posts(known, workshop, studio);
         drying = new DryingSheets(known, workshop, stock, dryer, measured);
@@ -152,10 +154,34 @@ public final class PieceWork {
 
     /** Size, opening, sheets to pull, oven-dry solids of a sheet, press. Envelopes come after what goes into them. */
     void decide(Settings settings, PreparingStock.State[] states, PreparingStock.Kept[] kepts, Values v) {
+        boolean pressed = workshop.hasPress;
+        Sheet sheet = sheet(settings, states, kepts, pressed, pressed, v);
+        if (pressed && !isPressed(sheet)) {
+            // Unpressed paper is bulkier, and an envelope of it takes a larger blank. That may be too large for a mould
+            // whose sheets lie on no felt, and lie on the felts in a deckle to be made.
+            sheet = sheet(settings, states, kepts, false, false, v);
+            if (isPressed(sheet)) {
+                sheet = sheet(settings, states, kepts, true, false, v);
+            }
+        }
+        settings.set(index, sheet.size, sheet.envelope, sheet.forming, sheet.press);
+    }
+
+    private boolean isPressed(Sheet sheet) {
+        return workshop.isPressed(sheet.forming.openingWidth(), sheet.forming.openingHeight());
+    }
+
+    /**
+     * Decides what is to be formed.
+     *
+     * @param pressed whether it goes to the press
+     * @param dense whether an envelope is laid out for paper that was pressed
+     */
+    private Sheet sheet(Settings settings, PreparingStock.State[] states, PreparingStock.Kept[] kepts, boolean pressed,
+            boolean dense, Values v) {
         PreparingStock.State state = states[batch];
         PreparingStock.Kept kept = kepts[batch];
-        double density = finished.density(state, pressing.wish(v), v);
-        double target = finished.target(state, kept, density, v);
+        double target = target(state, kept, pressed, v);
         MakingEnvelopes.Setting enveloped = null;
         double width;
         double height;
@@ -168,7 +194,7 @@ public final class PieceWork {
             double heldCaliper = held.finished.target(heldState, kepts[held.batch], heldDensity, v)
                     / held.finished.known(heldDensity, v);
             enveloped = envelope.decide(settings.size(held.index), held.cutting.layers(), heldCaliper,
-                    target / finished.known(density, v));
+                    target(state, kept, dense, v) / finished.known(density(state, dense, v), v));
             width = enveloped.blankWidth();
             height = enveloped.blankHeight();
         }
@@ -177,8 +203,17 @@ public final class PieceWork {
         double[] shrink = drying.shrinkage(state, forming.couchedRatio(v), drying.endRatio(state, v), v);
         double dryGrammage = target / finished.conditioned(state, kept.load(), kept.particleLoad(), v)
                 / (1 + sizing.gain(v));
-        FormingSheets.Setting sheet = forming.decide(width, height, shrink, dryGrammage, kept.load(), rejects, v);
-        settings.set(index, cutting.decide(width, height), enveloped, sheet, pressing.decide(sheet, v));
+        FormingSheets.Setting sheet = forming.decide(width, height, shrink, dryGrammage, kept.load(), rejects, pressed,
+                v);
+        return new Sheet(cutting.decide(width, height), enveloped, sheet, pressed ? pressing.decide(sheet, v) : null);
+    }
+
+    private double density(PreparingStock.State state, boolean pressed, Values v) {
+        return finished.density(state, pressed ? v.of(pressing.wish()) : 0, v);
+    }
+
+    private double target(PreparingStock.State state, PreparingStock.Kept kept, boolean pressed, Values v) {
+        return finished.target(state, kept, density(state, pressed, v), v);
     }
 
     /** Posts, dryer loads, blotter changes and the size bath, once the sheets are known. */
@@ -228,8 +263,8 @@ public final class PieceWork {
         out.set(PieceFigure.MASS, index, grammage * (area * (enveloped == null ? 1 : enveloped.areaShare())));
         out.set(PieceFigure.PILE, index, caliper * (envelope == null ? cutting.layers() : MakingEnvelopes.LAYERS)
                 * forming.wanted());
-        out.set(PieceFigure.GOOD, index, (n - forming.trials()) * (double) sheet.perSheet() * rejects.ofSheets(v)
-                * rejects.ofPieces(v));
+        out.set(PieceFigure.GOOD, index, (n - forming.trials()) * (double) sheet.perSheet()
+                * rejects.ofSheets(press != null, v) * rejects.ofPieces(v));
         out.set(PieceFigure.MAT, index, forming.mat(formed, couchedRatio, v));
         out.set(PieceFigure.COUCHED, index, forming.couchedMass(solids, v));
         out.set(PieceFigure.DRAIN, index,
@@ -254,8 +289,8 @@ public final class PieceWork {
         out.set(PieceFigure.POST_HEIGHT, index, posts.height(settings.posts(index), v));
         out.set(PieceFigure.HOURS, index, hours(settings, v).all());
         if (accounts != null) {
-            accounts.piece(batch, this, sheet.perSheet(), run, area * sheet.perSheet() / dryArea, couchedRatio,
-                    pressed, finished.bookedRatio(end, v), v);
+            accounts.piece(batch, this, press != null, sheet.perSheet(), run, area * sheet.perSheet() / dryArea,
+                    couchedRatio, pressed, finished.bookedRatio(end, v), v);
         }
     }
 

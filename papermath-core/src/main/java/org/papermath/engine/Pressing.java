@@ -34,9 +34,8 @@ public final class Pressing {
      * @param pressure pressure on the sheet, Pa
      * @param time how long to hold it, s
      * @param limited whether a part of the press holds the force below what is wished
-     * @param covered whether the platen covers the sheet
      */
-    public record Setting(double force, double pressure, double time, boolean limited, boolean covered) {
+    public record Setting(double force, double pressure, double time, boolean limited) {
     }
 
     Pressing(Known known, Workshop workshop, Studio studio, Scope measured, boolean blotters) {
@@ -66,15 +65,8 @@ public final class Pressing {
         return wish;
     }
 
-    /** The pressure on the sheet that is wished for; none without a press. */
-    double wish(Values v) {
-        return workshop.hasPress ? v.of(wish) : 0;
-    }
-
-    @Nullable Setting decide(FormingSheets.Setting sheet, Values v) {
-        if (!workshop.hasPress) {
-            return null;
-        }
+    /** Decides the force on a post of such sheets. */
+    Setting decide(FormingSheets.Setting sheet, Values v) {
         double loaded = Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth,
                 workshop.platenLength);
         double most = v.of(allowed) * weakest;
@@ -82,8 +74,7 @@ public final class Pressing {
         double force = Math.min(wished, most);
         double stepped = Math.floor(force / FORCE_STEP + Rounding.GUARD) * FORCE_STEP;
         double set = stepped > 0 ? stepped : force;
-        return new Setting(set, PressForce.pressure(set, loaded), v.of(hold), wished > most * (1 + Rounding.GUARD),
-                workshop.isCovered(sheet.openingWidth(), sheet.openingHeight()));
+        return new Setting(set, PressForce.pressure(set, loaded), v.of(hold), wished > most * (1 + Rounding.GUARD));
     }
 
     /** The pressure a sheet gets. */

@@ -12,26 +12,20 @@ final class Rejects {
     private final Slot sizing;
     private final Slot cutting;
     private final @Nullable Slot folding;
-    private final boolean presses;
     private final boolean dries;
     private final boolean sizes;
     private final boolean cuts;
 
-    Rejects(Known known, Workshop workshop, Piece piece, Scope scope, boolean dries, boolean sizes) {
+    Rejects(Known known, Piece piece, Scope scope, boolean dries, boolean sizes) {
         folding = piece.envelopeFor().isPresent() || piece.folds() > 0 ? known.slot("reject.folding", scope) : null;
         forming = known.slot("reject.forming", scope);
         pressing = known.slot("reject.pressing", scope);
         drying = known.slot("reject.drying", scope);
         sizing = known.slot("reject.sizing", scope);
         cutting = known.slot("reject.cutting", scope);
-        presses = workshop.hasPress;
         this.dries = dries;
         this.sizes = sizes;
         cuts = piece.edge() == Piece.Edge.CUT;
-    }
-
-    boolean presses() {
-        return presses;
     }
 
     boolean dries() {
@@ -75,9 +69,9 @@ final class Rejects {
     }
 
     /** The share of the sheets formed that can be cut or counted. */
-    double ofSheets(Values v) {
+    double ofSheets(boolean pressed, Values v) {
         double yield = 1 - v.of(forming);
-        if (presses) {
+        if (pressed) {
             yield *= 1 - v.of(pressing);
         }
         if (dries) {

@@ -74,7 +74,7 @@ public final class Settings {
         return vats[piece];
     }
 
-    /** The press; null without one. */
+    /** The press; null without one, or where the sheets lie on no felt. */
     public Pressing.@Nullable Setting press(int piece) {
         return presses[piece];
     }

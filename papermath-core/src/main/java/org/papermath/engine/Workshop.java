@@ -99,8 +99,13 @@ public final class Workshop {
     }
 
     /** Whether the platen covers such a wet sheet. */
-    boolean isCovered(double width, double height) {
+    public boolean isCovered(double width, double height) {
         return Fit.within(width, height, platenWidth, platenLength);
+    }
+
+    /** Whether such a wet sheet goes to the press; where there are felts and it lies on none, there is no post. */
+    boolean isPressed(double width, double height) {
+        return hasPress && (!hasFelts || isFelted(width, height));
     }
 
     /** How many of vat, felts and platen a wet sheet is too large for. */

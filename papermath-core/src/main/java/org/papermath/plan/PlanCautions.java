@@ -3,6 +3,7 @@ package org.papermath.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -144,8 +145,12 @@ final class PlanCautions {
     }
 
     private String press() {
-        PiecePlan.Pressing hardest = pieces.stream().map(PiecePlan::press)
-                .reduce((one, other) -> other.force().si() > one.force().si() ? other : one).orElseThrow();
+        Optional<PiecePlan.Pressing> most = pieces.stream().flatMap(piece -> piece.pressStage().optional().stream())
+                .reduce((one, other) -> other.force().si() > one.force().si() ? other : one);
+        if (most.isEmpty()) {
+            return "";
+        }
+        PiecePlan.Pressing hardest = most.get();
         Press.Allowed allowed = hardest.press().allowed(studio.assumptions());
         return "up to " + hardest.force() + " is set, never over " + allowed.force() + ", what the "
                 + allowed.weakest().name() + " as weakest part allows";

@@ -284,14 +284,15 @@ final class PlanNotices {
                     ? "no mould of the studio is large enough; a mould and deckle of " : "a deckle of ")
                     + read.forming().opening() + " has to be made or adapted.", "piece", name);
         }
-        if (!studio.press().isPresent()) {
+        Pressing.Setting press = settings.press(p);
+        if (press == null) {
             note("press.none",
-                    of + "without a press its density is taken at the least pressure the model was made for ("
+                    of + (studio.press().isPresent() ? "unpressed," : "without a press")
+                    + " its density is taken at the least pressure the model was made for ("
                     + Units.fourDigits(likely.of(work.finished().leastPressure()) / 1000)
                     + " kPa, at-model-limit); expect a bulkier sheet.",
                     "piece", name);
         }
-        Pressing.Setting press = settings.press(p);
         if (press != null && press.limited()) {
             warn("press.limited", of + "the " + read.press().weakest().name() + " holds the press to "
                     + read.press().force() + ", " + percent(likely.of(work.pressing().allowed()))
@@ -312,7 +313,8 @@ final class PlanNotices {
             warn("felts.too-small", of + read.postsStage().reason() + ".", "piece", name, "sheet", wet, "felts",
                     PlanReading.sides(felts.width().si(), felts.length().si()));
         }
-        if (press != null && !press.covered()) {
+        if (studio.press().isPresent()
+                && !engine.workshop().isCovered(sheet.openingWidth(), sheet.openingHeight())) {
             Press owned = studio.press().orElseThrow();
             String platen = PlanReading.sides(owned.platenWidth().si(), owned.platenLength().si());
             warn("press.platen-too-small", of + "the wet sheet of " + wet + " is larger than the platen of " + platen
@@ -320,7 +322,7 @@ final class PlanNotices {
                     + " the post, or press no sheet larger than the platen.", "piece", name, "sheet", wet, "platen",
                     platen);
         }
-        if (press != null && !felted) {
+        if (press != null && studio.felts().isEmpty()) {
             note("felts.none", of + "a press without felts: the solids after pressing are those of a felted sheet.",
                     "piece",
                     name);

@@ -264,9 +264,13 @@ final class PlanReading {
 
     private Stage<PiecePlan.Pressing> pressing(int p) {
         Pressing.Setting set = settings.press(p);
-        if (studio.press().isEmpty() || set == null) {
+        if (studio.press().isEmpty()) {
             return Stage.notDone("no-press",
                     "the studio has no press: let the sheets drain, or press them between blotters");
+        }
+        if (set == null) {
+            return Stage.notDone("no-post", "the wet sheet does not lie on the felts, so there is no post to press: let"
+                    + " it drain, or press it between blotters");
         }
         Press press = studio.press().get();
         return Stage.done(new PiecePlan.Pressing(press, Kinds.FORCE.ofSi(set.force(), "kN"),
@@ -417,7 +421,8 @@ final class PlanReading {
         step(names, days, "order fibre and have it", days("schedule.delivery"));
         step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
         step(names, days, "beat and dose", wholeDays(beat, day));
-        step(names, days, studio.press().isPresent() ? "form and press" : "form", wholeDays(wet, day));
+        boolean presses = pieces.stream().anyMatch(piece -> piece.pressStage().isDone());
+        step(names, days, presses ? "form and press" : "form", wholeDays(wet, day));
         step(names, days, "dry", wholeDays(dry, DAY));
         if (bath) {
             step(names, days, "size in the bath", wholeDays(size, day));

@@ -12,6 +12,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.card.MakingCard;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.mould.Mould;
@@ -22,6 +26,7 @@ import org.papermath.order.Studio;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.quantity.Grammage;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 /** Whether the wet sheet lies on the felts and under the platen, and its mould goes into the vat. */
@@ -65,10 +70,92 @@ class WetSheetFitsTest {
                 assertThat(sheet.postsStage().reason()).contains("300 × 400 mm")
                         .contains(Math.round(Math.min(width, length)) + " × " + Math.round(Math.max(width, length)));
             }
-            // A press without felts that fit is a press without felts.
-            assertThat(codes(plan).contains("felts.none")).isEqualTo(pressed && !fits);
-            assertThat(sheet.pressStage().isDone()).isEqualTo(pressed);
+            // Sheets that do not lie on the felts make no post, and what is in no post is not pressed.
+            assertThat(codes(plan)).doesNotContain("felts.none");
+            assertThat(sheet.pressStage().isDone()).isEqualTo(pressed && fits);
+            assertThat(sheet.pressStage().code()).isEqualTo(!pressed ? "no-press" : fits ? "" : "no-post");
+            assertThat(codes(plan).contains("press.none")).isEqualTo(!pressed || !fits);
         }
+    }
+
+    /** Sheets that make no post come out as those of a studio that has no press, and are accounted for like them. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void whatMakesNoPostComesOutUnpressed(boolean thick) {
+        Piece.Builder card = Piece.of("card", 40, "rag").sized(mm(280), mm(380));
+        Order order = Order.of("any").recipe(RAG)
+                .piece((thick ? card.thick(mm(0.4)) : card.weighing(Grammage.gsm(150))).folded(1).build())
+                .piece(Piece.of("envelope", 20, "rag").weighing(Grammage.gsm(100))
+                        .envelopeFor("card", EnvelopeStyle.WALLET).build()).build();
+        Studio.Builder bare = Studio.of("any").mould(Mould.of("m", mm(420), mm(600))).vat(Vat.of("vat", litres(120)))
+                .dryer(Dryer.boards("boards", 20));
+        MakingPlan unpressed = MakingPlan.of(order, bare.build());
+        MakingPlan small = MakingPlan.of(order, bare.felts(felts(200, 300)).press(press(700, 800)).build());
+        for (PiecePlan one : unpressed.pieces()) {
+            PiecePlan other = small.piece(one.name());
+            assertThat(other.postsStage().code()).isEqualTo("felts-too-small");
+            assertThat(other.pressStage().code()).isEqualTo("no-post");
+            same(other.solids(), one.solids());
+            same(other.finished().caliper(), one.finished().caliper());
+            same(other.finished().grammage(), one.finished().grammage());
+            same(other.counts().good(), one.counts().good());
+            same(other.workingHours(), one.workingHours());
+            same(other.drying().time(), one.drying().time());
+            assertThat(other.counts().sheets()).isEqualTo(one.counts().sheets());
+            assertThat(other.forming().solids()).isEqualTo(one.forming().solids());
+        }
+        assertThat(small.piece("envelope").envelope().blankWidth())
+                .isEqualTo(unpressed.piece("envelope").envelope().blankWidth());
+        same(small.workingHours(), unpressed.workingHours());
+        assertThat(small.batch("rag").balances()).hasToString(unpressed.batch("rag").balances().toString());
+        assertThat(small.batch("rag").balances().toString()).doesNotContain("rejected in pressing");
+    }
+
+    private static void same(Estimate<?> one, Estimate<?> other) {
+        assertThat(one.likely().si()).isEqualTo(other.likely().si());
+        assertThat(one.low().si()).isEqualTo(other.low().si());
+        assertThat(one.high().si()).isEqualTo(other.high().si());
+    }
+
+    /** The blank of unpressed paper is larger, so that the deckle to be made for it is too. */
+    @Test
+    void anEnvelopeIsLaidOutForThePaperItIsMadeOf() {
+        Order order = Order.of("any").recipe(RAG)
+                .piece(Piece.of("card", 40, "rag").sized(mm(120), mm(170)).weighing(Grammage.gsm(150)).build())
+                .piece(Piece.of("envelope", 20, "rag").weighing(Grammage.gsm(120)).deckleEdged()
+                        .envelopeFor("card", EnvelopeStyle.SIDE_SEAM).build()).build();
+        PiecePlan small = MakingPlan.withoutBands(order, Studio.of("any").felts(felts(200, 300))
+                .press(press(700, 800)).build()).piece("envelope");
+        PiecePlan large = MakingPlan.withoutBands(order, Studio.of("any").felts(felts(500, 500))
+                .press(press(700, 800)).build()).piece("envelope");
+        assertThat(small.pressStage().isDone()).isFalse();
+        assertThat(large.pressStage().isDone()).isTrue();
+        double bulkier = small.finished().caliper().likely().si() - large.finished().caliper().likely().si();
+        assertThat(bulkier).isGreaterThan(20e-6);
+        assertThat(small.envelope().insideWidth().si()).isCloseTo(large.envelope().insideWidth().si(), within(1e-9));
+        assertThat(small.envelope().blankWidth().si() - large.envelope().blankWidth().si())
+                .isCloseTo(bulkier, within(5e-6));
+        assertThat(small.envelope().outsideWidth().si() - large.envelope().outsideWidth().si())
+                .isCloseTo(2 * bulkier, within(1e-5));
+    }
+
+    @Test
+    void cardSaysOfEachPieceWhyItIsNotPressed() {
+        Order.Builder order = Order.of("any").recipe(RAG)
+                .piece(Piece.of("sheet", 40, "rag").sized(mm(280), mm(380)).weighing(Grammage.gsm(150)).build());
+        Studio studio = Studio.of("any").mould(Mould.of("m", mm(300), mm(400))).mould(Mould.of("n", mm(600), mm(700)))
+                .felts(felts(200, 300)).press(press(700, 800)).build();
+        List<String> one = MakingCard.of(MakingPlan.of(order.build(), studio)).lines();
+        assertThat(one).filteredOn(line -> line.startsWith("posts")).singleElement().asString()
+                .contains("the wet sheet of 300 × 400 mm is larger");
+        assertThat(one).filteredOn(line -> line.startsWith("press load")).singleElement().asString()
+                .contains("the wet sheet does not lie on the felts");
+        List<String> two = MakingCard.of(MakingPlan.of(order.piece(Piece.of("plate", 10, "rag")
+                .sized(mm(560), mm(650)).weighing(Grammage.gsm(150)).build()).build(), studio)).lines();
+        assertThat(String.join("\n", two)).contains("sheet: the wet sheet of 300 × 400 mm is larger")
+                .contains("plate: the wet sheet of 600 × 700 mm is larger");
+        assertThat(two).filteredOn(line -> line.startsWith("press load")).hasSize(1);
+        assertThat(two).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(101));
     }
 
     @ParameterizedTest
