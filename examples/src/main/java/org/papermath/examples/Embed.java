@@ -67,18 +67,18 @@ public final class Embed {
     public static Order order() {
         Recipe grey = Recipe.of("tide grey",
                         Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW))
-                .beaten(hours(3))
-                .adding(Additive.of("slate pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
-                .adding(Additive.of("retention aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
-                .adding(Additive.of("calcium carbonate", Additive.Purpose.CARBONATE), Dose.percent(3))
-                .adding(Additive.of("ketene dimer size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)),
+                .beating(hours(3))
+                .additive(Additive.of("slate pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
+                .additive(Additive.of("retention aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
+                .additive(Additive.of("calcium carbonate", Additive.Purpose.CARBONATE), Dose.percent(3))
+                .additive(Additive.of("ketene dimer size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)),
                         Dose.percent(0.3))
                 .build();
         return Order.of("midwinter concert").recipe(grey)
-                .piece(Piece.of("programme", 70, "tide grey").sized(Formats.ISO_A5).weighing(Grammage.gsm(130))
-                        .folded(1).build())
-                .piece(Piece.of("seat card", 96, "tide grey").sized(mm(55), mm(90)).weighing(Grammage.gsm(240)).build())
-                .piece(Piece.of("envelope", 40, "tide grey").weighing(Grammage.gsm(95))
+                .piece(Piece.of("programme", 70, "tide grey").size(Formats.ISO_A5).grammage(Grammage.gsm(130))
+                        .folds(1).build())
+                .piece(Piece.of("seat card", 96, "tide grey").size(mm(55), mm(90)).grammage(Grammage.gsm(240)).build())
+                .piece(Piece.of("envelope", 40, "tide grey").grammage(Grammage.gsm(95))
                         .envelopeFor("programme", EnvelopeStyle.SIDE_SEAM).mailedIn("United States").build())
                 .due(LocalDate.of(2027, 1, 22)).build();
     }

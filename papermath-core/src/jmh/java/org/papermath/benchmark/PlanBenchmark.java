@@ -76,14 +76,14 @@ public class PlanBenchmark {
     private static Order order() {
         Recipe recipe = Recipe.of("grey", Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30),
                 Fibres.FLAX_RAW))
-                .beaten(hours(3)).adding(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
-                .adding(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
-                .adding(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3)).build();
+                .beating(hours(3)).additive(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
+                .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
+                .additive(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3)).build();
         return Order.of("benchmark").recipe(recipe)
-                .piece(Piece.of("leaflet", 70, "grey").sized(Formats.ISO_A5).weighing(Grammage.gsm(130)).folded(1)
+                .piece(Piece.of("leaflet", 70, "grey").size(Formats.ISO_A5).grammage(Grammage.gsm(130)).folds(1)
                 .build())
-                .piece(Piece.of("card", 96, "grey").sized(mm(55), mm(90)).weighing(Grammage.gsm(240)).build())
-                .piece(Piece.of("envelope", 40, "grey").weighing(Grammage.gsm(95))
+                .piece(Piece.of("card", 96, "grey").size(mm(55), mm(90)).grammage(Grammage.gsm(240)).build())
+                .piece(Piece.of("envelope", 40, "grey").grammage(Grammage.gsm(95))
                         .envelopeFor("leaflet", EnvelopeStyle.SIDE_SEAM).build())
                 .build();
     }

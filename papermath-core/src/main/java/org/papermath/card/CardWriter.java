@@ -73,7 +73,7 @@ final class CardWriter {
         SOLIDS("solids then"), DRYER("in"), FILLINGS("fillings"), TIME("time a filling"), RELEASED("water given off"),
         CHANGES("blotter changes"), BATH("size bath to make"), DRY_SIZE("dry size in it"),
         DRY_AGAIN("dry again, a filling"), SIZE("finished flat"), FOLDED("folded"), BLANK("envelope blank"),
-        INSIDE("envelope inside"), GRAMMAGE("grammage"), WIDTH("width"), HEIGHT("height"), CALIPER("thickness"),
+        INSIDE("envelope inside"), GRAMMAGE("grammage"), WIDTH("width"), HEIGHT("height"), CALIPER("caliper"),
         MASS("weight of one"),
         GOOD("good pieces"), PILE("all in a pile"), PLAY("play in the envelope"), PAIRS("pairs that fit"),
         MAILED("in the mail"),

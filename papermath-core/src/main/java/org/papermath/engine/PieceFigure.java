@@ -9,7 +9,7 @@ public enum PieceFigure implements Figure {
     GRAMMAGE("grammage", Kinds.GRAMMAGE, "g/m2", Scale.FACTOR),
     WIDTH("width", Kinds.LENGTH, "mm", Scale.FACTOR),
     HEIGHT("height", Kinds.LENGTH, "mm", Scale.FACTOR),
-    CALIPER("thickness", Kinds.LENGTH, "um", Scale.FACTOR, true),
+    CALIPER("caliper", Kinds.LENGTH, "um", Scale.FACTOR, true),
     DENSITY("density", null, "kg/m3", Scale.FACTOR, true),
     MASS("mass", Kinds.MASS, "g", Scale.FACTOR),
     PILE("height of the pile", Kinds.LENGTH, "mm", Scale.FACTOR, true),

@@ -2,11 +2,9 @@ package org.papermath.order;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
@@ -47,13 +45,13 @@ public final class Order {
         private final String name;
         private final List<Recipe> recipes = new ArrayList<>();
         private final List<Piece> pieces = new ArrayList<>();
-        private final Set<String> recipeNames = new HashSet<>();
-        private final Set<String> pieceNames = new HashSet<>();
+        private final Said said;
         private @Nullable LocalDate due;
         private @Nullable Air weighedIn;
 
         private Builder(String name) {
             this.name = name;
+            this.said = new Said("order " + name);
         }
 
         /**
@@ -64,10 +62,7 @@ public final class Order {
          * @throws Refused if one of that name was added before
          */
         public Builder recipe(Recipe recipe) {
-            if (!recipeNames.add(recipe.name())) {
-                Named.once(true, "order " + name, "the recipe " + recipe.name());
-            }
-            recipes.add(recipe);
+            said.once("the recipe " + recipe.name(), recipes, recipe, Recipe::name);
             return this;
         }
 
@@ -79,10 +74,7 @@ public final class Order {
          * @throws Refused if one of that name was added before
          */
         public Builder piece(Piece piece) {
-            if (!pieceNames.add(piece.name())) {
-                Named.once(true, "order " + name, "the piece " + piece.name());
-            }
-            pieces.add(piece);
+            said.once("the piece " + piece.name(), pieces, piece, Piece::name);
             return this;
         }
 
@@ -94,7 +86,7 @@ public final class Order {
          * @throws Refused if it is out of range or was said before
          */
         public Builder due(LocalDate date) {
-            Named.once(due != null, "order " + name, "the date");
+            said.once("the date");
             due = Limits.day(date, "date of the order");
             return this;
         }
@@ -107,7 +99,7 @@ public final class Order {
          * @throws Refused if it was said before
          */
         public Builder weighedIn(Air air) {
-            Named.once(weighedIn != null, "order " + name, "the air of weighing");
+            said.once("the air of weighing");
             weighedIn = air;
             return this;
         }
@@ -125,7 +117,7 @@ public final class Order {
                         "order", name);
             }
             for (Piece piece : pieces) {
-                if (!recipeNames.contains(piece.recipe())) {
+                if (recipes.stream().noneMatch(recipe -> recipe.name().equals(piece.recipe()))) {
                     throw Refused.of("order.no-recipe",
                             "piece " + piece.name() + ": the recipe \"" + piece.recipe()
                             + "\" is not in the order, which has: "
@@ -212,6 +204,68 @@ public final class Order {
      */
     public Air weighedIn() {
         return weighedIn;
+    }
+
+    /**
+     * Returns a builder that begins with all this order holds; what it is given then replaces that of the same name.
+     *
+     * @return a builder
+     */
+    public Builder toBuilder() {
+        Builder b = new Builder(name);
+        b.recipes.addAll(recipes);
+        b.pieces.addAll(pieces);
+        b.due = due;
+        b.weighedIn = weighedIn;
+        return b;
+    }
+
+    /**
+     * Returns the same order with a piece in the place of that of its name, or beside the others.
+     *
+     * @param piece the piece
+     * @return the order
+     * @throws Refused if the order does not hang together with it
+     */
+    public Order withPiece(Piece piece) {
+        return toBuilder().piece(piece).build();
+    }
+
+    /**
+     * Returns the same order without a piece.
+     *
+     * @param piece the name of the piece
+     * @return the order
+     * @throws Refused if there is no such piece, or the order does not hang together without it
+     */
+    public Order withoutPiece(String piece) {
+        Builder b = toBuilder();
+        if (!b.pieces.removeIf(one -> one.name().equals(piece))) {
+            throw Refused.of("order.no-piece", "order " + name + ": there is no piece \"" + piece + "\"; it has: "
+                    + pieces.stream().map(Piece::name).toList() + ".", "order", name, "given", piece);
+        }
+        return b.build();
+    }
+
+    /**
+     * Returns the same order with a recipe in the place of that of its name, or beside the others.
+     *
+     * @param recipe the recipe
+     * @return the order
+     */
+    public Order withRecipe(Recipe recipe) {
+        return toBuilder().recipe(recipe).build();
+    }
+
+    /**
+     * Returns the same order for another day.
+     *
+     * @param date the day
+     * @return the order
+     * @throws Refused if the day is out of range
+     */
+    public Order withDue(LocalDate date) {
+        return toBuilder().due(date).build();
     }
 
     @Override

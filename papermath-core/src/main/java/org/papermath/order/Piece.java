@@ -62,23 +62,23 @@ public final class Piece {
      * @param width one side
      * @param height the other side
      * @param mass its mass as weighed
-     * @param thickness its thickness
+     * @param caliper its caliper
      */
-    public record Sample(Amount<Length> width, Amount<Length> height, Amount<Mass> mass, Amount<Length> thickness) {
+    public record Sample(Amount<Length> width, Amount<Length> height, Amount<Mass> mass, Amount<Length> caliper) {
         /**
          * Makes a sample.
          *
          * @param width one side, 1 mm to 5 m
          * @param height the other side, 1 mm to 5 m
          * @param mass its mass as weighed in the air of the studio, 0.1 mg to 100 kg
-         * @param thickness its thickness, 1 µm to 50 mm
+         * @param caliper its caliper, 1 µm to 50 mm
          * @throws Refused if a value is out of range
          */
         public Sample {
             width = Limits.SAMPLE_SIDE.check(width, "sample width");
             height = Limits.SAMPLE_SIDE.check(height, "sample height");
             mass = Limits.SAMPLE_MASS.check(mass, "sample mass");
-            thickness = Limits.SAMPLE_THICKNESS.check(thickness, "sample thickness");
+            caliper = Limits.SAMPLE_CALIPER.check(caliper, "sample caliper");
         }
 
         /**
@@ -87,16 +87,16 @@ public final class Piece {
          * @param width one side, 1 mm to 5 m
          * @param height the other side, 1 mm to 5 m
          * @param mass its mass as weighed in the air of the studio, 0.1 mg to 100 kg
-         * @param thickness its thickness, 1 µm to 50 mm
+         * @param caliper its caliper, 1 µm to 50 mm
          * @return the sample
          * @throws Refused if a value is out of range
          */
         public static Sample of(Quantity<Length> width, Quantity<Length> height, Quantity<Mass> mass,
-                Quantity<Length> thickness) {
+                Quantity<Length> caliper) {
             return new Sample(Limits.SAMPLE_SIDE.check(width, "sample width"),
                     Limits.SAMPLE_SIDE.check(height, "sample height"),
                     Limits.SAMPLE_MASS.check(mass, "sample mass"),
-                    Limits.SAMPLE_THICKNESS.check(thickness, "sample thickness"));
+                    Limits.SAMPLE_CALIPER.check(caliper, "sample caliper"));
         }
     }
 
@@ -144,7 +144,8 @@ public final class Piece {
     public static final class Builder {
         private final String name;
         private final String recipe;
-        private final int count;
+        private final Said said;
+        private int count;
         private @Nullable Amount<Length> width;
         private @Nullable Amount<Length> height;
         private @Nullable Format format;
@@ -169,6 +170,7 @@ public final class Piece {
             this.name = name;
             this.count = count;
             this.recipe = recipe;
+            this.said = new Said("piece " + name);
         }
 
         /**
@@ -179,11 +181,12 @@ public final class Piece {
          * @return this builder
          * @throws Refused if a side is out of range or the size was said before
          */
-        public Builder sized(Quantity<Length> one, Quantity<Length> other) {
-            once(width, "the size");
+        public Builder size(Quantity<Length> one, Quantity<Length> other) {
+            said.once("the size");
             Amount<Length> first = Limits.PIECE_SIDE.check(one, "width of piece ", name);
             height = Limits.PIECE_SIDE.check(other, "height of piece ", name);
             width = first;
+            format = null;
             return this;
         }
 
@@ -194,8 +197,8 @@ public final class Piece {
          * @return this builder
          * @throws Refused if the size was said before
          */
-        public Builder sized(Format size) {
-            sized(size.width(), size.height());
+        public Builder size(Format size) {
+            size(size.width(), size.height());
             format = size;
             return this;
         }
@@ -207,7 +210,7 @@ public final class Piece {
          * @return this builder
          * @throws Refused if it is out of range, or a target was said before
          */
-        public Builder weighing(Quantity<Grammage> wanted) {
+        public Builder grammage(Quantity<Grammage> wanted) {
             targetOnce();
             grammage = Limits.PIECE_GRAMMAGE.check(wanted, "grammage of piece ", name);
             return this;
@@ -220,7 +223,7 @@ public final class Piece {
          * @return this builder
          * @throws Refused if it is out of range, or a target was said before
          */
-        public Builder thick(Quantity<Length> wanted) {
+        public Builder caliper(Quantity<Length> wanted) {
             targetOnce();
             caliper = Limits.PIECE_CALIPER.check(wanted, "caliper of piece ", name);
             return this;
@@ -233,22 +236,30 @@ public final class Piece {
          * @return this builder
          * @throws Refused if a target was said before
          */
-        public Builder like(Sample pattern) {
+        public Builder sample(Sample pattern) {
             targetOnce();
             sample = pattern;
             return this;
         }
 
-        private void once(@Nullable Object before, String what) {
-            if (before != null) {
-                Named.once(true, "piece " + name, what);
-            }
+        /** Only one of grammage, caliper and sample is the target. */
+        private void targetOnce() {
+            said.once("what it is to weigh or measure");
+            grammage = null;
+            caliper = null;
+            sample = null;
         }
 
-        private void targetOnce() {
-            once(grammage, "what it is to weigh or measure");
-            once(caliper, "what it is to weigh or measure");
-            once(sample, "what it is to weigh or measure");
+        /**
+         * Says another number ordered.
+         *
+         * @param ordered how many are ordered, 1 to 100 000
+         * @return this builder
+         * @throws Refused if it is out of range
+         */
+        public Builder count(int ordered) {
+            count = Limits.PIECES.check(ordered, "number ordered of piece ", name);
+            return this;
         }
 
         /**
@@ -259,7 +270,7 @@ public final class Piece {
          * @throws Refused if it is out of range or was said before
          */
         public Builder spare(Quantity<Share> share) {
-            once(spare, "the spare share");
+            said.once("the spare share");
             spare = Limits.SPARE.check(share, "spare share of piece ", name);
             return this;
         }
@@ -271,7 +282,7 @@ public final class Piece {
          * @return this builder
          * @throws Refused if it is out of range
          */
-        public Builder keeping(int pieces) {
+        public Builder kept(int pieces) {
             kept = Limits.KEPT.check(pieces, "pieces kept of piece ", name);
             return this;
         }
@@ -295,18 +306,20 @@ public final class Piece {
          * @return this builder
          * @throws Refused if it is out of range
          */
-        public Builder folded(int times) {
+        public Builder folds(int times) {
             folds = Limits.FOLDS.check(times, "folds of piece ", name);
             return this;
         }
 
         /**
-         * Says that the natural rim of the deckle stays on every side: one piece a sheet.
+         * Says how the edge is made; cut without it. The natural rim of the deckle stays on every side of a piece that
+         * is formed one to a sheet.
          *
+         * @param how the edge
          * @return this builder
          */
-        public Builder deckleEdged() {
-            edge = Edge.DECKLE;
+        public Builder edge(Edge how) {
+            edge = how;
             return this;
         }
 
@@ -317,8 +330,8 @@ public final class Piece {
          * @return this builder
          * @throws Refused if it is out of range or was said before
          */
-        public Builder trimmed(Quantity<Length> width) {
-            once(trim, "the trim");
+        public Builder trim(Quantity<Length> width) {
+            said.once("the trim");
             trim = Limits.TRIM.check(width, "trim of piece ", name);
             return this;
         }
@@ -330,8 +343,8 @@ public final class Piece {
          * @return this builder
          * @throws Refused if it is out of range or was said before
          */
-        public Builder apart(Quantity<Length> gap) {
-            once(sheetGap, "the gap between pieces");
+        public Builder gap(Quantity<Length> gap) {
+            said.once("the gap between pieces");
             sheetGap = Limits.GAP.check(gap, "gap beside piece ", name);
             return this;
         }
@@ -345,7 +358,7 @@ public final class Piece {
          * @throws Refused if it was said before
          */
         public Builder envelopeFor(String piece, EnvelopeStyle how) {
-            once(envelopeFor, "what the envelope is for");
+            said.once("what the envelope is for");
             envelopeFor = Named.require("piece in the envelope ", name, piece);
             style = how;
             return this;
@@ -358,7 +371,7 @@ public final class Piece {
          * @return this builder
          * @throws Refused if it is out of range
          */
-        public Builder holding(int pieces) {
+        public Builder inserts(int pieces) {
             inserts = Limits.INSERTS.check(pieces, "inserts of piece ", name);
             return this;
         }
@@ -371,7 +384,7 @@ public final class Piece {
          * @throws Refused if it is out of range or was said before
          */
         public Builder clearance(Quantity<Length> total) {
-            once(clearance, "the clearance");
+            said.once("the clearance");
             clearance = Limits.CLEARANCE.check(total, "clearance of envelope ", name);
             return this;
         }
@@ -384,7 +397,7 @@ public final class Piece {
          * @throws Refused if the table has no such country, or it was said before
          */
         public Builder mailedIn(String country) {
-            once(mail, "the country of mailing");
+            said.once("the country of mailing");
             mail = MailLimits.of(country).country();
             return this;
         }
@@ -395,7 +408,7 @@ public final class Piece {
          * @param dryerName the name of the dryer
          * @return this builder
          */
-        public Builder driedIn(String dryerName) {
+        public Builder dryer(String dryerName) {
             dryer = Named.require("dryer of piece ", name, dryerName);
             return this;
         }
@@ -627,7 +640,7 @@ public final class Piece {
      *
      * @return a country of the table of mail limits
      */
-    public Optional<String> mail() {
+    public Optional<String> mailedIn() {
         return Optional.ofNullable(mail);
     }
 
@@ -638,6 +651,57 @@ public final class Piece {
      */
     public Optional<String> dryer() {
         return Optional.ofNullable(dryer);
+    }
+
+    /**
+     * Returns a builder that begins with all this piece is; what it is given then replaces that.
+     *
+     * @return a builder
+     */
+    public Builder toBuilder() {
+        Builder b = new Builder(name, count, recipe);
+        b.width = width;
+        b.height = height;
+        b.format = format;
+        b.grammage = grammage;
+        b.caliper = caliper;
+        b.sample = sample;
+        b.spare = spare;
+        b.kept = kept;
+        b.trials = trials;
+        b.folds = folds;
+        b.edge = edge;
+        b.trim = trim;
+        b.envelopeFor = envelopeFor;
+        b.style = style;
+        b.inserts = inserts;
+        b.clearance = clearance;
+        b.mail = mail;
+        b.dryer = dryer;
+        b.sheetGap = sheetGap;
+        return b;
+    }
+
+    /**
+     * Returns the same piece in another number.
+     *
+     * @param ordered how many are ordered
+     * @return the piece
+     * @throws Refused if it is out of range
+     */
+    public Piece withCount(int ordered) {
+        return toBuilder().count(ordered).build();
+    }
+
+    /**
+     * Returns the same piece of another weight.
+     *
+     * @param wanted the grammage
+     * @return the piece
+     * @throws Refused if it is out of range
+     */
+    public Piece withGrammage(Quantity<Grammage> wanted) {
+        return toBuilder().grammage(wanted).build();
     }
 
     @Override

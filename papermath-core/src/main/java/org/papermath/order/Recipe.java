@@ -64,10 +64,10 @@ public final class Recipe {
     /** Gathers a recipe; refuses what is said twice. */
     public static final class Builder {
         private final String name;
-        private final Furnish furnish;
+        private final Said said;
+        private Furnish furnish;
         private final List<AdditiveDose> additives = new ArrayList<>();
         private Amount<Time> beating = Kinds.TIME.of(0, "h");
-        private boolean beatingSaid;
         private @Nullable Amount<SchopperRiegler> drainability;
         private @Nullable Amount<Consistency> beaterConsistency;
         private @Nullable Amount<Consistency> stockConsistency;
@@ -77,6 +77,7 @@ public final class Recipe {
         private Builder(String name, Furnish furnish) {
             this.name = name;
             this.furnish = furnish;
+            this.said = new Said("recipe " + name);
         }
 
         /**
@@ -86,10 +87,9 @@ public final class Recipe {
          * @return this builder
          * @throws Refused if the time is out of range or was said before
          */
-        public Builder beaten(Quantity<Time> time) {
-            Named.once(beatingSaid, "recipe " + name, "beating time");
+        public Builder beating(Quantity<Time> time) {
+            said.once("beating time");
             beating = Limits.BEATING.check(time, "beating time");
-            beatingSaid = true;
             return this;
         }
 
@@ -100,8 +100,8 @@ public final class Recipe {
          * @return this builder
          * @throws Refused if the number is out of range or was said before
          */
-        public Builder measuring(Quantity<SchopperRiegler> number) {
-            Named.once(drainability != null, "recipe " + name, "drainability");
+        public Builder drainability(Quantity<SchopperRiegler> number) {
+            said.once("drainability");
             drainability = Limits.DRAINABILITY.check(number, "drainability");
             return this;
         }
@@ -114,11 +114,8 @@ public final class Recipe {
          * @return this builder
          * @throws Refused if the dose is out of range or the additive was added before
          */
-        public Builder adding(Additive additive, Quantity<Dose> dose) {
-            for (AdditiveDose before : additives) {
-                Named.once(before.additive().name().equals(additive.name()), "recipe " + name, additive.name());
-            }
-            additives.add(AdditiveDose.of(additive, dose));
+        public Builder additive(Additive additive, Quantity<Dose> dose) {
+            said.once(additive.name(), additives, AdditiveDose.of(additive, dose), one -> one.additive().name());
             return this;
         }
 
@@ -129,8 +126,8 @@ public final class Recipe {
          * @return this builder
          * @throws Refused if it is out of range or was said before
          */
-        public Builder beaterAt(Quantity<Consistency> consistency) {
-            Named.once(beaterConsistency != null, "recipe " + name, "beater consistency");
+        public Builder beaterConsistency(Quantity<Consistency> consistency) {
+            said.once("beater consistency");
             beaterConsistency = Limits.BEATER_CONSISTENCY.check(consistency, "beater consistency");
             return this;
         }
@@ -142,8 +139,8 @@ public final class Recipe {
          * @return this builder
          * @throws Refused if it is out of range or was said before
          */
-        public Builder keptAt(Quantity<Consistency> consistency) {
-            Named.once(stockConsistency != null, "recipe " + name, "stock consistency");
+        public Builder stockConsistency(Quantity<Consistency> consistency) {
+            said.once("stock consistency");
             stockConsistency = Limits.STOCK_CONSISTENCY.check(consistency, "stock consistency");
             return this;
         }
@@ -155,8 +152,8 @@ public final class Recipe {
          * @return this builder
          * @throws Refused if it is out of range or was said before
          */
-        public Builder vatAt(Quantity<Consistency> consistency) {
-            Named.once(vatConsistency != null, "recipe " + name, "vat consistency");
+        public Builder vatConsistency(Quantity<Consistency> consistency) {
+            said.once("vat consistency");
             vatConsistency = Limits.VAT_CONSISTENCY.check(consistency, "vat consistency");
             return this;
         }
@@ -168,8 +165,8 @@ public final class Recipe {
          * @return this builder
          * @throws Refused if it is out of range or was said before
          */
-        public Builder surfaceSized(Quantity<FibreConcentration> strength) {
-            Named.once(sizeBath != null, "recipe " + name, "surface size");
+        public Builder sizeBath(Quantity<FibreConcentration> strength) {
+            said.once("surface size");
             sizeBath = Limits.SIZE_BATH.check(strength, "strength of the size bath");
             return this;
         }
@@ -273,6 +270,46 @@ public final class Recipe {
      */
     public Optional<Amount<FibreConcentration>> sizeBath() {
         return Optional.ofNullable(sizeBath);
+    }
+
+    /**
+     * Returns a builder that begins with all this recipe says; what it is given then replaces that.
+     *
+     * @return a builder
+     */
+    public Builder toBuilder() {
+        Builder b = new Builder(name, furnish);
+        b.additives.addAll(additives);
+        b.beating = beating;
+        b.drainability = drainability;
+        b.beaterConsistency = beaterConsistency;
+        b.stockConsistency = stockConsistency;
+        b.vatConsistency = vatConsistency;
+        b.sizeBath = sizeBath;
+        return b;
+    }
+
+    /**
+     * Returns the same recipe from other fibres.
+     *
+     * @param other the furnish
+     * @return the recipe
+     */
+    public Recipe withFurnish(Furnish other) {
+        Builder b = toBuilder();
+        b.furnish = other;
+        return b.build();
+    }
+
+    /**
+     * Returns the same recipe beaten for another time.
+     *
+     * @param time the beating time of a load
+     * @return the recipe
+     * @throws Refused if it is out of range
+     */
+    public Recipe withBeating(Quantity<Time> time) {
+        return toBuilder().beating(time).build();
     }
 
     @Override

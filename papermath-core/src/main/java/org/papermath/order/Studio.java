@@ -83,6 +83,7 @@ public final class Studio {
     /** Gathers a studio; refuses what is said twice. */
     public static final class Builder {
         private final String name;
+        private final Said said;
         private final List<Mould> moulds = new ArrayList<>();
         private final List<Dryer> dryers = new ArrayList<>();
         private final Map<Fibre, Amount<Mass>> onHand = new LinkedHashMap<>();
@@ -100,6 +101,7 @@ public final class Studio {
 
         private Builder(String name) {
             this.name = name;
+            this.said = new Said("studio " + name);
         }
 
         /**
@@ -110,7 +112,7 @@ public final class Studio {
          * @throws Refused if one was said before
          */
         public Builder beater(Beater machine) {
-            Named.once(beater != null, "studio " + name, "the beater");
+            said.once("the beater");
             beater = machine;
             return this;
         }
@@ -123,7 +125,7 @@ public final class Studio {
          * @throws Refused if one was said before
          */
         public Builder vat(Vat tank) {
-            Named.once(vat != null, "studio " + name, "the vat");
+            said.once("the vat");
             vat = tank;
             return this;
         }
@@ -136,9 +138,7 @@ public final class Studio {
          * @throws Refused if one of that name was added before
          */
         public Builder mould(Mould mould) {
-            Named.once(moulds.stream().anyMatch(old -> old.name().equals(mould.name())), "studio " + name,
-                    "the mould " + mould.name());
-            moulds.add(mould);
+            said.once("the mould " + mould.name(), moulds, mould, Mould::name);
             return this;
         }
 
@@ -150,7 +150,7 @@ public final class Studio {
          * @throws Refused if one was said before
          */
         public Builder press(Press machine) {
-            Named.once(press != null, "studio " + name, "the press");
+            said.once("the press");
             press = machine;
             return this;
         }
@@ -163,7 +163,7 @@ public final class Studio {
          * @throws Refused if they were said before
          */
         public Builder felts(Felts set) {
-            Named.once(felts != null, "studio " + name, "the felts");
+            said.once("the felts");
             felts = set;
             return this;
         }
@@ -176,9 +176,7 @@ public final class Studio {
          * @throws Refused if one of that name was added before
          */
         public Builder dryer(Dryer dryer) {
-            Named.once(dryers.stream().anyMatch(old -> old.name().equals(dryer.name())), "studio " + name,
-                    "the dryer " + dryer.name());
-            dryers.add(dryer);
+            said.once("the dryer " + dryer.name(), dryers, dryer, Dryer::name);
             return this;
         }
 
@@ -190,7 +188,7 @@ public final class Studio {
          * @throws Refused if it was said before
          */
         public Builder room(Air air) {
-            Named.once(room != null, "studio " + name, "the air of the room");
+            said.once("the air of the room");
             room = air;
             return this;
         }
@@ -204,7 +202,7 @@ public final class Studio {
          * @throws Refused if the mass is out of range or the fibre was added before
          */
         public Builder onHand(Fibre fibre, Quantity<Mass> ovenDry) {
-            Named.once(onHand.containsKey(fibre), "studio " + name, fibre.name() + " on hand");
+            said.once(fibre.name() + " on hand");
             onHand.put(fibre, Limits.ON_HAND.check(ovenDry, "on hand of ", fibre.name()));
             return this;
         }
@@ -273,7 +271,7 @@ public final class Studio {
          * @param known the assumptions
          * @return this builder
          */
-        public Builder knowing(Assumptions known) {
+        public Builder assumptions(Assumptions known) {
             assumptions = known;
             return this;
         }
@@ -424,12 +422,11 @@ public final class Studio {
     }
 
     /**
-     * Returns the same studio with other assumptions, for a what-if.
+     * Returns a builder that begins with all this studio has; what it is given then replaces that.
      *
-     * @param known the assumptions
-     * @return the studio
+     * @return a builder
      */
-    public Studio knowing(Assumptions known) {
+    public Builder toBuilder() {
         Builder b = new Builder(name);
         b.beater = beater;
         b.vat = vat;
@@ -444,8 +441,28 @@ public final class Studio {
         b.jugStep = jugStep;
         b.workingDay = workingDay;
         b.customaryUnits = customaryUnits;
-        b.assumptions = known;
-        return new Studio(b);
+        b.assumptions = assumptions;
+        return b;
+    }
+
+    /**
+     * Returns the same studio with other assumptions, such as those its records give.
+     *
+     * @param known the assumptions
+     * @return the studio
+     */
+    public Studio withAssumptions(Assumptions known) {
+        return toBuilder().assumptions(known).build();
+    }
+
+    /**
+     * Returns the same studio with the air of its room on another day.
+     *
+     * @param air the air
+     * @return the studio
+     */
+    public Studio withRoom(Air air) {
+        return toBuilder().room(air).build();
     }
 
     @Override

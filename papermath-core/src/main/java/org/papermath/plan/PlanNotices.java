@@ -364,7 +364,7 @@ final class PlanNotices {
         }
         read.mailStage().optional().ifPresent(mail -> mail.verdict().notices().forEach(notes::add));
         if (read.piece().sample().isPresent() && numbers.isKnown(PieceFigure.CALIPER, p)) {
-            double wanted = read.piece().sample().get().thickness().si();
+            double wanted = read.piece().sample().get().caliper().si();
             double differs = numbers.likely(PieceFigure.CALIPER, p) / wanted - 1;
             if (Math.abs(differs) > 0.1) {
                 note("sample.thickness", of + "at the weight of the sample the sheet comes out "

@@ -343,7 +343,7 @@ final class PlanReading {
     }
 
     private Stage<PiecePlan.Mailed> mail(int p, Piece ordered) {
-        if (ordered.mail().isEmpty()) {
+        if (ordered.mailedIn().isEmpty()) {
             return Stage.notDone("not-mailed", "the piece is not mailed");
         }
         if (!numbers.isKnown(PieceFigure.MAIL_THICKNESS, p)) {
@@ -352,11 +352,11 @@ final class PlanReading {
         MakingEnvelopes.Setting envelope = settings.envelope(p);
         double width = envelope == null ? settings.size(p).foldedWidth() : envelope.outsideWidth();
         double height = envelope == null ? settings.size(p).foldedHeight() : envelope.outsideHeight();
-        MailLimits limits = MailLimits.of(ordered.mail().get());
+        MailLimits limits = MailLimits.of(ordered.mailedIn().get());
         MailLimits.Verdict verdict = limits.check(mm(width), mm(height),
                 mm(numbers.likely(PieceFigure.MAIL_THICKNESS, p)), grams(numbers.likely(PieceFigure.MAIL_MASS, p)),
                 order.due().orElse(LocalDate.EPOCH));
-        return Stage.done(new PiecePlan.Mailed(ordered.mail().get(),
+        return Stage.done(new PiecePlan.Mailed(ordered.mailedIn().get(),
                 numbers.of(Kinds.MASS, PieceFigure.MAIL_MASS, p),
                 numbers.of(Kinds.LENGTH, PieceFigure.MAIL_THICKNESS, p), verdict));
     }

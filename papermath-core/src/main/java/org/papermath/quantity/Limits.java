@@ -80,7 +80,7 @@ public final class Limits {
     public static final Range<Mass> SAMPLE_MASS = range(Kinds.MASS, 0.1, "mg", 100, "kg");
 
     /** The thickness of a sheet to be matched. */
-    public static final Range<Length> SAMPLE_THICKNESS = range(Kinds.LENGTH, 1, "um", 50, "mm");
+    public static final Range<Length> SAMPLE_CALIPER = range(Kinds.LENGTH, 1, "um", 50, "mm");
 
     /** A side of a format. */
     public static final Range<Length> FORMAT_SIDE = range(Kinds.LENGTH, 1, "mm", 10, "m");

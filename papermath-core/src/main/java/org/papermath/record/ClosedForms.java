@@ -238,7 +238,7 @@ final class ClosedForms {
     }
 
     private static Optional<Object> measuredThick(Seen seen) {
-        return ((Measurement.Finished) seen.reading()).thickness().map(thickness -> seen);
+        return ((Measurement.Finished) seen.reading()).caliper().map(caliper -> seen);
     }
 
     private static Optional<Measurement.Marks> free(Seen seen) {
@@ -491,14 +491,14 @@ final class ClosedForms {
         Assumptions density() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
             Measurement.Pressed way = companion(Measurement.Pressed.class, "how the sheets were pressed");
-            return DensityModel.calibrate(store, furnish().scope(), grammage(sheet), sheet.thickness().orElseThrow(),
+            return DensityModel.calibrate(store, furnish().scope(), grammage(sheet), sheet.caliper().orElseThrow(),
                     way.pressure().value(), beatingTime());
         }
 
         Assumptions densityMeasured() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
             Reading<Grammage> grammage = grammage(sheet);
-            Reading<Length> thickness = sheet.thickness().orElseThrow();
+            Reading<Length> thickness = sheet.caliper().orElseThrow();
             double density = Kinds.DENSITY.ofSi(grammage.value().si()
                     / Kinds.LENGTH.siAboveZero(thickness.value(), "thickness of the sheet")).si();
             return factor("sheet.density-measured", store, recipeDryer(), density,

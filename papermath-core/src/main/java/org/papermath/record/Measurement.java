@@ -180,12 +180,12 @@ public sealed interface Measurement {
      * @param width its width, across
      * @param height its height, along
      * @param mass its mass in the air
-     * @param thickness its thickness, if it was measured
+     * @param caliper its caliper, if it was measured
      * @param ovenDry its mass out of the oven, if it was dried once more
      * @param air the air it had lain in
      */
     record Finished(Reading<Length> width, Reading<Length> height, Reading<Mass> mass,
-            Optional<Reading<Length>> thickness, Optional<Reading<Mass>> ovenDry, Air air) implements Measurement {
+            Optional<Reading<Length>> caliper, Optional<Reading<Mass>> ovenDry, Air air) implements Measurement {
     }
 
     /**

@@ -91,7 +91,7 @@ final class GuardCases {
     private MakingPlan plan() {
         Studio.Builder studio = studio();
         Order order = order();
-        studio.knowing(known());
+        studio.assumptions(known());
         return MakingPlan.of(order, studio.build());
     }
 
@@ -166,30 +166,30 @@ final class GuardCases {
         furnishes.add(furnish);
         Recipe.Builder recipe = Recipe.of(name, furnish);
         if (chance(0.85)) {
-            recipe.beaten(hours(written(0.2, 10)));
+            recipe.beating(hours(written(0.2, 10)));
         }
         if (chance(0.15)) {
-            recipe.measuring(Kinds.SCHOPPER_RIEGLER.of(written(14, 96), "SR"));
+            recipe.drainability(Kinds.SCHOPPER_RIEGLER.of(written(14, 96), "SR"));
         }
         if (chance(0.25)) {
-            recipe.beaterAt(Consistency.percent(between(1, 5.9)));
+            recipe.beaterConsistency(Consistency.percent(between(1, 5.9)));
         }
         if (chance(0.2)) {
-            recipe.keptAt(Consistency.percent(between(1.2, 3)));
+            recipe.stockConsistency(Consistency.percent(between(1.2, 3)));
         }
         if (chance(0.3)) {
-            recipe.vatAt(Consistency.percent(between(0.2, 1.3)));
+            recipe.vatConsistency(Consistency.percent(between(0.2, 1.3)));
         }
         GREATEST_DOSE.forEach((purpose, most) -> {
             if (chance(0.25)) {
                 Additive additive = Additive.of(purpose.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                         purpose);
-                recipe.adding(chance(0.3) ? additive.active(Share.percent(written(5, 60))) : additive,
+                recipe.additive(chance(0.3) ? additive.active(Share.percent(written(5, 60))) : additive,
                         Dose.percent(between(most / 50, most)));
             }
         });
         if (chance(0.25)) {
-            recipe.surfaceSized(FibreConcentration.gramsPerLitre(written(5, 60)));
+            recipe.sizeBath(FibreConcentration.gramsPerLitre(written(5, 60)));
         }
         return recipe.build();
     }
@@ -200,49 +200,49 @@ final class GuardCases {
             piece.spare(Share.percent(written(0, 30)));
         }
         if (chance(0.2)) {
-            piece.keeping(count(0, 10));
+            piece.kept(count(0, 10));
         }
         if (chance(0.4)) {
             piece.trials(count(0, 10));
         }
         if (chance(0.35)) {
-            piece.deckleEdged();
+            piece.edge(Piece.Edge.DECKLE);
         } else {
             if (chance(0.5)) {
-                piece.trimmed(mm(written(0, 10)));
+                piece.trim(mm(written(0, 10)));
             }
             if (chance(0.3)) {
-                piece.apart(mm(written(0, 8)));
+                piece.gap(mm(written(0, 8)));
             }
         }
         if (chance(0.25)) {
             piece.mailedIn(one(MailLimits.countries()));
         }
         if (!dryerNames.isEmpty() && chance(0.3)) {
-            piece.driedIn(one(dryerNames));
+            piece.dryer(one(dryerNames));
         }
         return piece;
     }
 
     private Piece flat(String name) {
-        Piece.Builder piece = piece(name).folded(count(0, 2));
+        Piece.Builder piece = piece(name).folds(count(0, 2));
         if (chance(0.15)) {
-            piece.sized(one(FORMATS));
+            piece.size(one(FORMATS));
         } else if (chance(0.8)) {
-            piece.sized(mm(written(40, 220)), mm(written(40, 180)));
+            piece.size(mm(written(40, 220)), mm(written(40, 180)));
         } else {
-            piece.sized(mm(written(100, 420)), mm(written(100, 300)));
+            piece.size(mm(written(100, 420)), mm(written(100, 300)));
         }
         double kind = random.nextDouble();
         if (kind < 0.7) {
-            piece.weighing(Grammage.gsm(chance(0.8) ? written(30, 320) : written(4, 30)));
+            piece.grammage(Grammage.gsm(chance(0.8) ? written(30, 320) : written(4, 30)));
         } else if (kind < 0.85) {
-            piece.thick(mm(between(0.05, 0.7)));
+            piece.caliper(mm(between(0.05, 0.7)));
         } else {
             double width = between(50, 150);
             double height = between(50, 150);
             double grammage = between(30, 300);
-            piece.like(Piece.Sample.of(mm(width), mm(height), grams(width * height * 1e-6 * grammage),
+            piece.sample(Piece.Sample.of(mm(width), mm(height), grams(width * height * 1e-6 * grammage),
                     mm(grammage / between(250, 800))));
         }
         return piece.build();
@@ -250,13 +250,13 @@ final class GuardCases {
 
     private Piece envelope(String name, String inside) {
         EnvelopeStyle style = one(List.of(EnvelopeStyle.values()));
-        Piece.Builder piece = piece(name).weighing(Grammage.gsm(written(40, 140))).envelopeFor(inside, style);
+        Piece.Builder piece = piece(name).grammage(Grammage.gsm(written(40, 140))).envelopeFor(inside, style);
         if (style == EnvelopeStyle.DIAMOND && chance(0.4)) {
             double side = written(120, 420);
-            piece.sized(mm(side), mm(side));
+            piece.size(mm(side), mm(side));
         }
         if (chance(0.4)) {
-            piece.holding(count(1, 4));
+            piece.inserts(count(1, 4));
         }
         if (chance(0.5)) {
             piece.clearance(mm(written(0, 12)));
@@ -396,7 +396,7 @@ final class GuardCases {
         cases.put("bare", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                 Studio.of("bare").build()));
         cases.put("full", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build(),
-                Piece.of("sleeve", 40, "recipe").weighing(Grammage.gsm(90))
+                Piece.of("sleeve", 40, "recipe").grammage(Grammage.gsm(90))
                         .envelopeFor("cards", EnvelopeStyle.WALLET).mailedIn("Germany").build()), full().build()));
         for (Dryer dryer : List.of(Dryer.boards("boards", 30), Dryer.fanStack("stack",
                 VolumeFlow.cubicMetresPerHour(1500), 40), Dryer.loft("loft", 3, 60), Dryer.blotters("blotters", 40))) {
@@ -405,42 +405,42 @@ final class GuardCases {
                             .room(Air.of(celsius(18), RelativeHumidity.percent(100))).build()));
         }
         cases.put("long-letter", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG),
-                Piece.of("cards", 40, "recipe").sized(mm(95), mm(260)).weighing(Grammage.gsm(200))
+                Piece.of("cards", 40, "recipe").size(mm(95), mm(260)).grammage(Grammage.gsm(200))
                         .mailedIn("United States").build()), full().build()));
         cases.put("small-square", () -> MakingPlan.of(order(Furnish.of(Fibres.ABACA), cards().build(),
-                Piece.of("sleeve", 40, "recipe").weighing(Grammage.gsm(90)).sized(mm(180), mm(180))
+                Piece.of("sleeve", 40, "recipe").grammage(Grammage.gsm(90)).size(mm(180), mm(180))
                         .envelopeFor("cards", EnvelopeStyle.DIAMOND).build()), full().build()));
         cases.put("heavy-posts", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                 Studio.of("heavy").press(Press.of("press", kilonewtons(300), mm(900), mm(1200)))
                         .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 60))
-                        .knowing(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40)).build()));
+                        .assumptions(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40)).build()));
         cases.put("small-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build(),
-                Piece.of("broadside", 8, "recipe").sized(mm(500), mm(700)).weighing(Grammage.gsm(180)).build()),
+                Piece.of("broadside", 8, "recipe").size(mm(500), mm(700)).grammage(Grammage.gsm(180)).build()),
                 Studio.of("small").vat(Vat.of("vat", litres(9))).build()));
         cases.put("narrow-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                 Studio.of("narrow").mould(Mould.of("folio", mm(320), mm(420)))
                         .vat(Vat.of("vat", litres(80)).inside(mm(300), mm(900))).build()));
         cases.put("couched-too-wet", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                full().knowing(Assumptions.standard().given("web.solids-couched", Scope.at("vat"), 0.004)).build()));
+                full().assumptions(Assumptions.standard().given("web.solids-couched", Scope.at("vat"), 0.004)).build()));
         cases.put("too-many-sheets", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                full().knowing(Assumptions.standard().given("reject.forming", Scope.of("cards"), 0.9999999)).build()));
+                full().assumptions(Assumptions.standard().given("reject.forming", Scope.of("cards"), 0.9999999)).build()));
         cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
                 full().build()));
         cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")
-                .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA)).keptAt(Consistency.percent(1))
-                        .vatAt(Consistency.percent(1.2)).build()).piece(cards().build()).build(), full().build()));
+                .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA)).stockConsistency(Consistency.percent(1))
+                        .vatConsistency(Consistency.percent(1.2)).build()).piece(cards().build()).build(), full().build()));
         cases.put("no-such-dryer", () -> MakingPlan.of(order(Furnish.of(Fibres.ABACA),
-                cards().driedIn("oven").build()), full().build()));
+                cards().dryer("oven").build()), full().build()));
         cases.put("thick-of-no-density", () -> MakingPlan.of(order(Furnish.of(Fibres.GAMPI),
-                Piece.of("cards", 40, "recipe").sized(mm(100), mm(150)).thick(mm(0.2)).build()), full().build()));
+                Piece.of("cards", 40, "recipe").size(mm(100), mm(150)).caliper(mm(0.2)).build()), full().build()));
     }
 
     private static Piece.Builder cards() {
-        return Piece.of("cards", 40, "recipe").sized(mm(100), mm(150)).weighing(Grammage.gsm(200));
+        return Piece.of("cards", 40, "recipe").size(mm(100), mm(150)).grammage(Grammage.gsm(200));
     }
 
     private static Order order(Furnish furnish, Piece... pieces) {
-        Order.Builder order = Order.of("order").recipe(Recipe.of("recipe", furnish).beaten(hours(3)).build());
+        Order.Builder order = Order.of("order").recipe(Recipe.of("recipe", furnish).beating(hours(3)).build());
         for (Piece piece : pieces) {
             order.piece(piece);
         }

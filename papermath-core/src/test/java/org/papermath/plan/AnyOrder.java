@@ -93,24 +93,24 @@ final class AnyOrder {
     private Recipe recipe(String name) {
         Recipe.Builder recipe = Recipe.of(name, furnish());
         if (chance(5)) {
-            recipe.measuring(SchopperRiegler.degrees(15 + random.nextInt(75)));
+            recipe.drainability(SchopperRiegler.degrees(15 + random.nextInt(75)));
         }
-        recipe.beaten(hours(Math.min(48, Math.max(0, Math.rint(10 * between(0.1, 9)) / 10 - 0.1))));
+        recipe.beating(hours(Math.min(48, Math.max(0, Math.rint(10 * between(0.1, 9)) / 10 - 0.1))));
         if (chance(4)) {
-            recipe.vatAt(Consistency.percent(Math.max(0.06, Math.min(1.2, between(0.2, 1.1)))));
+            recipe.vatConsistency(Consistency.percent(Math.max(0.06, Math.min(1.2, between(0.2, 1.1)))));
         }
         if (chance(3)) {
-            recipe.adding(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(Math.max(0.02, Math.min(30, between(0.1, 9)))));
+            recipe.additive(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(Math.max(0.02, Math.min(30, between(0.1, 9)))));
         }
         if (chance(3)) {
-            recipe.adding(Additive.of("aid", Additive.Purpose.RETENTION_AID),
+            recipe.additive(Additive.of("aid", Additive.Purpose.RETENTION_AID),
                     Dose.percent(0.05 + 0.2 * random.nextDouble()));
         }
         if (chance(3)) {
-            recipe.adding(Additive.of("chalk", Additive.Purpose.CARBONATE), Dose.percent(1 + 20 * random.nextDouble()));
+            recipe.additive(Additive.of("chalk", Additive.Purpose.CARBONATE), Dose.percent(1 + 20 * random.nextDouble()));
         }
         if (chance(4)) {
-            recipe.surfaceSized(FibreConcentration.gramsPerLitre(20 + random.nextInt(30)));
+            recipe.sizeBath(FibreConcentration.gramsPerLitre(20 + random.nextInt(30)));
         }
         return recipe.build();
     }
@@ -129,7 +129,7 @@ final class AnyOrder {
                 if (chance(3)) {
                     EnvelopeStyle[] styles = EnvelopeStyle.values();
                     Piece.Builder envelope = Piece.of("e" + r + p, 1 + random.nextInt(60), "r" + r)
-                            .weighing(Grammage.gsm(60 + random.nextInt(80)))
+                            .grammage(Grammage.gsm(60 + random.nextInt(80)))
                             .envelopeFor(name, styles[random.nextInt(styles.length)]);
                     if (chance(2)) {
                         envelope.mailedIn(MailLimits.countries().get(random.nextInt(MailLimits.countries().size())));
@@ -143,20 +143,20 @@ final class AnyOrder {
 
     private Piece piece(String name, String recipe, Studio studio) {
         Piece.Builder piece = Piece.of(name, 1 + random.nextInt(200), recipe)
-                .sized(mm(side(40, 700)), mm(side(40, 700)));
+                .size(mm(side(40, 700)), mm(side(40, 700)));
         if (chance(2)) {
-            piece.deckleEdged();
+            piece.edge(Piece.Edge.DECKLE);
         } else {
-            piece.trimmed(mm(random.nextInt(6))).apart(mm(random.nextInt(4)));
+            piece.trim(mm(random.nextInt(6))).gap(mm(random.nextInt(4)));
         }
         switch (random.nextInt(8)) {
-            case 0 -> piece.thick(micrometres(Math.max(11, Math.min(4999, between(40, 600)))));
-            case 1 -> piece.like(Piece.Sample.of(mm(100), mm(150), grams(between(0.3, 5)), micrometres(between(40, 600))));
-            default -> piece.weighing(Grammage.gsm(Math.max(2, Math.min(1900, between(12, 500)))));
+            case 0 -> piece.caliper(micrometres(Math.max(11, Math.min(4999, between(40, 600)))));
+            case 1 -> piece.sample(Piece.Sample.of(mm(100), mm(150), grams(between(0.3, 5)), micrometres(between(40, 600))));
+            default -> piece.grammage(Grammage.gsm(Math.max(2, Math.min(1900, between(12, 500)))));
         }
-        piece.folded(random.nextInt(3)).trials(random.nextInt(8)).keeping(random.nextInt(3));
+        piece.folds(random.nextInt(3)).trials(random.nextInt(8)).kept(random.nextInt(3));
         if (!studio.dryers().isEmpty() && chance(2)) {
-            piece.driedIn(studio.dryers().get(random.nextInt(studio.dryers().size())).name());
+            piece.dryer(studio.dryers().get(random.nextInt(studio.dryers().size())).name());
         }
         return piece.build();
     }

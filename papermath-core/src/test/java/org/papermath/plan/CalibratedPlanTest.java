@@ -51,7 +51,7 @@ class CalibratedPlanTest {
     void planTakesUpWhatWasMeasured() {
         Calibration calibration = Calibration.of(STUDIO.assumptions(), List.of(RECORD), STUDIO.dryers());
         MakingPlan before = MakingPlan.of(Sample.order(), STUDIO);
-        MakingPlan after = MakingPlan.of(Sample.order(), STUDIO.knowing(calibration.assumptions()));
+        MakingPlan after = MakingPlan.of(Sample.order(), STUDIO.withAssumptions(calibration.assumptions()));
         List<String> used = after.assumptionsUsed().stream().map(Assumption::key).toList();
         assertThat(calibration.changes()).extracting(change -> change.after().key()).containsExactlyInAnyOrder(
                 "web.solids-couched[@tub]", "web.solids-pressed[fog blue@boards]",
@@ -71,10 +71,10 @@ class CalibratedPlanTest {
                 new Measurement.JarCompared(blue, RetentionModel.Circumstance.PLAIN, Reading.of(grams(20), grams(0.1)),
                         Reading.of(litres(80), litres(1)), Reading.of(Kinds.SOLUTION_STRENGTH.of(0.1, "g/L"),
                                 Kinds.SOLUTION_STRENGTH.of(0.01, "g/L")))).build();
-        Studio knowing = STUDIO.knowing(Calibration.of(STUDIO.assumptions(), List.of(record), List.of()).assumptions());
+        Studio knowing = STUDIO.withAssumptions(Calibration.of(STUDIO.assumptions(), List.of(record), List.of()).assumptions());
         Order order = Order.of("reading evening").recipe(Recipe.of("fog blue", Furnish.of(Fibres.ABACA))
-                .beaten(hours(2.5)).adding(blue, Dose.percent(2)).build())
-                .piece(Piece.of("place card", 40, "fog blue").sized(mm(60), mm(90)).weighing(Grammage.gsm(220)).build())
+                .beating(hours(2.5)).additive(blue, Dose.percent(2)).build())
+                .piece(Piece.of("place card", 40, "fog blue").size(mm(60), mm(90)).grammage(Grammage.gsm(220)).build())
                 .build();
         assertThat(MakingPlan.of(order, knowing).assumptionsUsed())
                 .filteredOn(one -> one.id().equals("additive.retention")).singleElement().satisfies(one -> {

@@ -35,12 +35,12 @@ import org.papermath.vat.Vat;
 
 /** A sheet is dipped where the vat can give the lift, else poured; what the tools cannot measure is told. */
 class DippedOrPouredTest {
-    private static final Recipe RAG = Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(2)).build();
+    private static final Recipe RAG = Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build();
 
     private static Order order(int count, double width, double height, double grammage) {
         return Order.of("any").recipe(RAG)
-                .piece(Piece.of("sheet", count, "rag").sized(mm(width), mm(height)).deckleEdged()
-                        .weighing(Grammage.gsm(grammage)).trials(0).spare(Share.percent(0)).build())
+                .piece(Piece.of("sheet", count, "rag").size(mm(width), mm(height)).edge(Piece.Edge.DECKLE)
+                        .grammage(Grammage.gsm(grammage)).trials(0).spare(Share.percent(0)).build())
                 .build();
     }
 
@@ -99,9 +99,9 @@ class DippedOrPouredTest {
     @Test
     void onlyThePieceThatIsTooLargeIsPoured() {
         Order order = Order.of("any").recipe(RAG)
-                .piece(Piece.of("small", 20, "rag").sized(mm(105), mm(148)).deckleEdged().weighing(Grammage.gsm(100))
+                .piece(Piece.of("small", 20, "rag").size(mm(105), mm(148)).edge(Piece.Edge.DECKLE).grammage(Grammage.gsm(100))
                         .build())
-                .piece(Piece.of("large", 5, "rag").sized(mm(500), mm(700)).deckleEdged().weighing(Grammage.gsm(150))
+                .piece(Piece.of("large", 5, "rag").size(mm(500), mm(700)).edge(Piece.Edge.DECKLE).grammage(Grammage.gsm(150))
                         .build())
                 .build();
         MakingPlan plan = MakingPlan.of(order, withVat(litres(9)));
@@ -153,8 +153,8 @@ class DippedOrPouredTest {
         assertThat(has(MakingPlan.withoutBands(order, finer), "tool.step-too-coarse")).isFalse();
 
         double even = (double) notice.arguments().get("consistency");
-        Order thinned = Order.of("any").recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(2))
-                .keptAt(Consistency.percent(100 * even)).build())
+        Order thinned = Order.of("any").recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2))
+                .stockConsistency(Consistency.percent(100 * even)).build())
                 .piece(order.pieces().get(0)).build();
         MakingPlan other = MakingPlan.withoutBands(thinned, studio);
         assertThat(has(other, "tool.step-too-coarse")).isFalse();

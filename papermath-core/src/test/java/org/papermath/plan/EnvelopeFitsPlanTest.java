@@ -40,12 +40,12 @@ class EnvelopeFitsPlanTest {
     @ParameterizedTest
     @MethodSource("cases")
     void playAndShareAreThoseOfTheCardInThePocket(EnvelopeStyle style, double clearance, boolean deckle) {
-        Piece.Builder card = Piece.of("card", 40, "rag").sized(mm(105), mm(148)).weighing(Grammage.gsm(240));
+        Piece.Builder card = Piece.of("card", 40, "rag").size(mm(105), mm(148)).grammage(Grammage.gsm(240));
         MakingPlan plan = MakingPlan.withoutBands(Order.of("any")
-                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(2)).build())
-                .piece((deckle ? card.deckleEdged() : card).build())
-                .piece(Piece.of("envelope", 30, "rag").weighing(Grammage.gsm(100)).envelopeFor("card", style)
-                        .holding(2).clearance(mm(clearance)).build()).build(),
+                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build())
+                .piece((deckle ? card.edge(Piece.Edge.DECKLE) : card).build())
+                .piece(Piece.of("envelope", 30, "rag").grammage(Grammage.gsm(100)).envelopeFor("card", style)
+                        .inserts(2).clearance(mm(clearance)).build()).build(),
                 Studio.of("any").mould(Mould.of("mould", mm(420), mm(600))).build());
         PiecePlan.Finished made = plan.piece("card").finished();
         PiecePlan.EnvelopePlan envelope = plan.piece("envelope").envelope();

@@ -61,17 +61,17 @@ class EnvelopePlanTest {
     private static MakingPlan plan(Case one) {
         double width = one.upright ? 148 : 210;
         double height = one.upright ? 210 : 148;
-        Piece.Builder card = Piece.of("card", 40, "rag").sized(mm(width), mm(height)).weighing(Grammage.gsm(160))
-                .folded(one.folds);
+        Piece.Builder card = Piece.of("card", 40, "rag").size(mm(width), mm(height)).grammage(Grammage.gsm(160))
+                .folds(one.folds);
         if (one.edge == Piece.Edge.DECKLE) {
-            card.deckleEdged();
+            card.edge(Piece.Edge.DECKLE);
         } else if (one.gap > 0) {
-            card.apart(mm(one.gap));
+            card.gap(mm(one.gap));
         }
         return MakingPlan.withoutBands(Order.of("any")
-                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(2)).build()).piece(card.build())
-                .piece(Piece.of("envelope", 30, "rag").weighing(Grammage.gsm(100)).envelopeFor("card", one.style)
-                        .holding(one.inserts).clearance(mm(CLEARANCE)).mailedIn(MailLimits.countries().get(0)).build())
+                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build()).piece(card.build())
+                .piece(Piece.of("envelope", 30, "rag").grammage(Grammage.gsm(100)).envelopeFor("card", one.style)
+                        .inserts(one.inserts).clearance(mm(CLEARANCE)).mailedIn(MailLimits.countries().get(0)).build())
                 .build(), Studio.of("any").vat(Vat.of("vat", litres(120))).mould(Mould.of("big", mm(480), mm(640)))
                         .build());
     }
@@ -188,10 +188,10 @@ class EnvelopePlanTest {
     void piecesSeveralUpAreShortWhereTheSheetIs(int gap) {
         Mould mould = Mould.of("tight", mm(220), mm(330));
         Order order = Order.of("any").recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).build())
-                .piece(Piece.of("card", 40, "rag").sized(mm(100), mm(210)).trimmed(mm(0)).apart(mm(gap))
-                        .weighing(Grammage.gsm(160)).build()).build();
+                .piece(Piece.of("card", 40, "rag").size(mm(100), mm(210)).trim(mm(0)).gap(mm(gap))
+                        .grammage(Grammage.gsm(160)).build()).build();
         Studio planned = Studio.of("any").mould(mould)
-                .knowing(KNOWN.given("shrinkage.measured-along", Scope.of("rag"), 0.02, 0.001, 0.08,
+                .assumptions(KNOWN.given("shrinkage.measured-along", Scope.of("rag"), 0.02, 0.001, 0.08,
                         Basis.MEASURED_HERE, new Source("a test"))
                         .given("shrinkage.measured-across", Scope.of("rag"), 0.02, 0.001, 0.08,
                                 Basis.MEASURED_HERE,

@@ -91,12 +91,12 @@ class MakingPlanTest {
     void sameOrderInPoundsAndInchesGivesTheSamePlan() {
         double lb = 0.45359237;
         double in = 0.0254;
-        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beating(hours(3)).build();
         Order metric = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain")
-                .sized(mm(5 * 25.4), mm(7 * 25.4))
-                .weighing(Grammage.gsm(80 * lb * 1000 / (20 * 26 * in * in * 500))).build()).build();
-        Order customary = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain").sized(inches(5), inches(7))
-                .weighing(Grammage.pounds(80, ReamBasis.COVER)).build()).build();
+                .size(mm(5 * 25.4), mm(7 * 25.4))
+                .grammage(Grammage.gsm(80 * lb * 1000 / (20 * 26 * in * in * 500))).build()).build();
+        Order customary = Order.of("x").recipe(recipe).piece(Piece.of("card", 50, "plain").size(inches(5), inches(7))
+                .grammage(Grammage.pounds(80, ReamBasis.COVER)).build()).build();
         Studio one = Studio.of("s").beater(Beater.of("b", litres(12 * 3.785411784), grams(2 * lb * 1000)))
                 .vat(Vat.of("v", litres(20 * 3.785411784))).mould(Mould.of("m", mm(12 * 25.4), mm(18 * 25.4)))
                 .press(Press.of("p", kilonewtons(90), mm(14 * 25.4), mm(20 * 25.4))).dryer(Dryer.boards("d", 20))
@@ -124,11 +124,11 @@ class MakingPlanTest {
 
     @Test
     void moreWeightTakesMoreFibreAndMoreRejectsMoreSheets() {
-        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beating(hours(3)).build();
         MakingPlan light = MakingPlan.withoutBands(card(recipe, 100), Sample.studio());
         MakingPlan heavy = MakingPlan.withoutBands(card(recipe, 200), Sample.studio());
         assertThat(heavy.batch("plain").fibre().ovenDry()).isGreaterThan(light.batch("plain").fibre().ovenDry());
-        Studio clumsy = Sample.studio().knowing(Sample.studio().assumptions()
+        Studio clumsy = Sample.studio().withAssumptions(Sample.studio().assumptions()
                 .given("reject.forming", org.papermath.evidence.Scope.GENERAL, 0.4));
         assertThat(MakingPlan.withoutBands(card(recipe, 100), clumsy).piece("card").counts().sheets())
                 .isGreaterThan(light.piece("card").counts().sheets());
@@ -136,7 +136,7 @@ class MakingPlanTest {
 
     private static Order card(Recipe recipe, double gsm) {
         return Order.of("cards").recipe(recipe)
-                .piece(Piece.of("card", 40, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(gsm)).build())
+                .piece(Piece.of("card", 40, "plain").size(mm(120), mm(170)).grammage(Grammage.gsm(gsm)).build())
                 .build();
     }
 
@@ -166,12 +166,12 @@ class MakingPlanTest {
 
     @Test
     void fibreThatHasNoRateIsWarnedOfAndKeepsAWideBand() {
-        MakingPlan plan = MakingPlan.of(tissue(Recipe.of("bark", Furnish.of(Fibres.KOZO)).beaten(hours(0.4)).build()),
+        MakingPlan plan = MakingPlan.of(tissue(Recipe.of("bark", Furnish.of(Fibres.KOZO)).beating(hours(0.4)).build()),
                 Sample.studio());
         assertThat(codes(plan)).contains("beating.no-rate");
         assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2")).isCloseTo(30, within(1.0));
-        Recipe measured = Recipe.of("bark", Furnish.of(Fibres.KOZO)).beaten(hours(0.4))
-                .measuring(org.papermath.quantity.SchopperRiegler.degrees(15)).build();
+        Recipe measured = Recipe.of("bark", Furnish.of(Fibres.KOZO)).beating(hours(0.4))
+                .drainability(org.papermath.quantity.SchopperRiegler.degrees(15)).build();
         MakingPlan known = MakingPlan.of(tissue(measured), Sample.studio());
         assertThat(codes(known)).doesNotContain("beating.no-rate");
         assertThat(known.batch("bark").drainability().likely().in("SR")).isEqualTo(15);
@@ -179,7 +179,7 @@ class MakingPlanTest {
 
     @Test
     void thicknessOfAFibreWithoutADensityIsNotDone() {
-        MakingPlan plan = MakingPlan.of(tissue(Recipe.of("bark", Furnish.of(Fibres.STRAW)).beaten(hours(0.4)).build()),
+        MakingPlan plan = MakingPlan.of(tissue(Recipe.of("bark", Furnish.of(Fibres.STRAW)).beating(hours(0.4)).build()),
                 Sample.studio());
         assertThat(plan.piece("sheet").finished().caliperStage().code()).isEqualTo("no-density");
         assertThat(MakingCard.of(plan).toString()).contains("not known");
@@ -187,12 +187,12 @@ class MakingPlanTest {
 
     @Test
     void aThicknessOrderedOfAFibreWithoutADensityIsRefusedUntilASheetWasMeasured() {
-        Recipe straw = Recipe.of("bark", Furnish.of(Fibres.STRAW)).beaten(hours(0.4)).build();
+        Recipe straw = Recipe.of("bark", Furnish.of(Fibres.STRAW)).beating(hours(0.4)).build();
         Order order = Order.of("thick").recipe(straw)
-                .piece(Piece.of("sheet", 20, "bark").sized(mm(120), mm(170)).thick(mm(0.2)).build()).build();
+                .piece(Piece.of("sheet", 20, "bark").size(mm(120), mm(170)).caliper(mm(0.2)).build()).build();
         assertThatThrownBy(() -> MakingPlan.of(order, Sample.studio())).isInstanceOf(Refused.class)
                 .hasMessageContaining("a thickness of 0.2 mm is ordered").hasMessageContaining("Weigh and measure one");
-        Studio measured = Sample.studio().knowing(Sample.studio().assumptions()
+        Studio measured = Sample.studio().withAssumptions(Sample.studio().assumptions()
                 .given("sheet.density-measured", Scope.of("sheet", "bark"), 450));
         assertThat(MakingPlan.of(order, measured).piece("sheet").finished().caliper().likely().in("mm"))
                 .isCloseTo(0.2, within(0.01));
@@ -200,9 +200,9 @@ class MakingPlanTest {
 
     @Test
     void deckleOfTheRightOpeningIsUsedAndAnyOtherIsMade() {
-        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beating(hours(3)).build();
         Order order = Order.of("rims").recipe(recipe)
-                .piece(Piece.of("card", 20, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(200)).deckleEdged()
+                .piece(Piece.of("card", 20, "plain").size(mm(120), mm(170)).grammage(Grammage.gsm(200)).edge(Piece.Edge.DECKLE)
                 .build()).build();
         PiecePlan.Forming made = MakingPlan.withoutBands(order, Sample.studio()).piece("card").forming();
         assertThat(made.deckleToMake()).isTrue();
@@ -217,7 +217,7 @@ class MakingPlanTest {
 
     private static Order tissue(Recipe recipe) {
         return Order.of("tissue").recipe(recipe)
-                .piece(Piece.of("sheet", 20, "bark").sized(mm(200), mm(300)).weighing(Grammage.gsm(30)).build())
+                .piece(Piece.of("sheet", 20, "bark").size(mm(200), mm(300)).grammage(Grammage.gsm(30)).build())
                 .build();
     }
 
@@ -271,7 +271,7 @@ class MakingPlanTest {
     @Test
     void measuringNarrowsTheBand() {
         MakingPlan before = MakingPlan.of(Sample.order(), Sample.studio());
-        Studio known = Sample.studio().knowing(Sample.studio().assumptions()
+        Studio known = Sample.studio().withAssumptions(Sample.studio().assumptions()
                 .given("fibre.moisture-as-bought", Fibres.COTTON_RAG.scope(), 0.08)
                 .given("fibre.moisture-as-bought", Fibres.ABACA.scope(), 0.09)
                 .given("vat.lift-factor", org.papermath.evidence.Scope.at("tub"), 1));
@@ -319,11 +319,11 @@ class MakingPlanTest {
 
     @Test
     void targetsByThicknessAndBySampleMeetTheirMark() {
-        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3)).build();
+        Recipe recipe = Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beating(hours(3)).build();
         Order order = Order.of("targets").recipe(recipe)
-                .piece(Piece.of("thick", 20, "plain").sized(mm(120), mm(170)).thick(mm(0.4)).build())
-                .piece(Piece.of("match", 20, "plain").sized(mm(120), mm(170))
-                        .like(Piece.Sample.of(mm(100), mm(100), grams(1.5), mm(0.3))).build()).build();
+                .piece(Piece.of("thick", 20, "plain").size(mm(120), mm(170)).caliper(mm(0.4)).build())
+                .piece(Piece.of("match", 20, "plain").size(mm(120), mm(170))
+                        .sample(Piece.Sample.of(mm(100), mm(100), grams(1.5), mm(0.3))).build()).build();
         MakingPlan plan = MakingPlan.of(order, Sample.studio());
         assertThat(plan.piece("thick").finished().caliper().likely().in("mm")).isCloseTo(0.4, within(0.01));
         // 1.5 g on 0.01 m2 in the room at 52 % RH is a little less in the reference air at 50 %.
@@ -335,22 +335,22 @@ class MakingPlanTest {
         assertThatThrownBy(() -> Piece.of("card", 0, "plain")).isInstanceOf(Refused.class)
                 .hasMessage("number ordered of piece card: 0 given; a whole number from 1 to 100000 is wanted."
                         + " Check the count.");
-        assertThatThrownBy(() -> Piece.of("card", 5, "plain").sized(mm(0), mm(100))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Piece.of("card", 5, "plain").size(mm(0), mm(100))).isInstanceOf(Refused.class)
                 .hasMessage("width of piece card: 0 mm given; it must be above zero. "
                         + "Give what was measured or ordered.");
-        assertThatThrownBy(() -> Piece.of("card", 5, "plain").weighing(Grammage.gsm(100)).thick(mm(0.2)))
+        assertThatThrownBy(() -> Piece.of("card", 5, "plain").grammage(Grammage.gsm(100)).caliper(mm(0.2)))
                 .hasMessage("piece card: what it is to weigh or measure is said twice. Say it once.");
-        assertThatThrownBy(() -> Piece.of("card", 5, "plain").sized(mm(50), mm(90)).build())
+        assertThatThrownBy(() -> Piece.of("card", 5, "plain").size(mm(50), mm(90)).build())
                 .hasMessage("piece card: it is not said what it is to weigh. "
                         + "Give a grammage, a thickness, or a sample.");
         assertThatThrownBy(() -> Order.of("x").build())
                 .hasMessage("order x: there is no piece in it. Add at least one.");
-        assertThatThrownBy(() -> Order.of("x").piece(Piece.of("card", 5, "plain").sized(mm(50), mm(90))
-                .weighing(Grammage.gsm(100)).build()).build()).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Order.of("x").piece(Piece.of("card", 5, "plain").size(mm(50), mm(90))
+                .grammage(Grammage.gsm(100)).build()).build()).isInstanceOf(Refused.class)
                 .hasMessage("piece card: the recipe \"plain\" is not in the order, which has: [].");
-        assertThatThrownBy(() -> Piece.of("e", 5, "plain").weighing(Grammage.gsm(90))
+        assertThatThrownBy(() -> Piece.of("e", 5, "plain").grammage(Grammage.gsm(90))
                 .envelopeFor("card", EnvelopeStyle.WALLET)
-                .folded(1).build())
+                .folds(1).build())
                 .hasMessage("piece e: an envelope is folded by its style; leave the number of folds out.");
     }
 }

@@ -25,8 +25,8 @@ import org.papermath.quantity.Grammage;
 /** A band says where it has no end, and does not jump where it loses one. */
 class OpenBandTest {
     private static MakingPlan plan(Fibre fibre, double hours) {
-        return MakingPlan.of(Order.of("any").recipe(Recipe.of("any", Furnish.of(fibre)).beaten(hours(hours)).build())
-                .piece(Piece.of("sheet", 50, "any").sized(mm(210), mm(297)).weighing(Grammage.gsm(40)).build())
+        return MakingPlan.of(Order.of("any").recipe(Recipe.of("any", Furnish.of(fibre)).beating(hours(hours)).build())
+                .piece(Piece.of("sheet", 50, "any").size(mm(210), mm(297)).grammage(Grammage.gsm(40)).build())
                 .build(), Sample.studio());
     }
 
@@ -89,8 +89,8 @@ class OpenBandTest {
         assertThat(shortage.upTo().si()).isPositive();
         // Much stays in the vat of this order: what is missing hardly shows.
         MakingPlan few = MakingPlan.of(Order.of("few").recipe(Sample.order().recipes().get(0))
-                .piece(Piece.of("card", 6, Sample.order().recipes().get(0).name()).sized(mm(105), mm(148))
-                        .weighing(Grammage.gsm(120)).build()).build(), Sample.studio());
+                .piece(Piece.of("card", 6, Sample.order().recipes().get(0).name()).size(mm(105), mm(148))
+                        .grammage(Grammage.gsm(120)).build()).build(), Sample.studio());
         assertThat(few.batches().get(0).shortage()).isEmpty();
         assertThat(few.notices()).noneMatch(one -> one.code().equals("stock.may-run-short"));
     }

@@ -36,11 +36,11 @@ class PieceTest {
     }
 
     private static Piece.Builder card() {
-        return piece().sized(mm(100), mm(150)).weighing(Grammage.gsm(120));
+        return piece().size(mm(100), mm(150)).grammage(Grammage.gsm(120));
     }
 
     private static Piece.Builder envelope() {
-        return piece().weighing(Grammage.gsm(90)).envelopeFor("invitation", EnvelopeStyle.WALLET);
+        return piece().grammage(Grammage.gsm(90)).envelopeFor("invitation", EnvelopeStyle.WALLET);
     }
 
     private static Refused refused(ThrowingCallable door) {
@@ -58,24 +58,24 @@ class PieceTest {
 
     static List<Door> doors() {
         return List.of(
-                new Door("width of piece card", p -> p.sized(mm(5), mm(5000)),
-                        List.of(p -> p.sized(mm(4.9), mm(100)), p -> p.sized(mm(5001), mm(100)))),
-                new Door("height of piece card", p -> p.sized(mm(5000), mm(5)),
-                        List.of(p -> p.sized(mm(100), mm(4.9)), p -> p.sized(mm(100), mm(5001)))),
-                new Door("grammage of piece card", p -> p.weighing(Grammage.gsm(2)),
-                        List.of(p -> p.weighing(Grammage.gsm(1.9)), p -> p.weighing(Grammage.gsm(2001)))),
-                new Door("caliper of piece card", p -> p.thick(micrometres(10)),
-                        List.of(p -> p.thick(micrometres(9.9)), p -> p.thick(mm(5.1)))),
-                new Door("trim of piece card", p -> p.trimmed(mm(100)), List.of(p -> p.trimmed(mm(100.1)))),
-                new Door("gap beside piece card", p -> p.apart(mm(100)), List.of(p -> p.apart(mm(100.1)))),
+                new Door("width of piece card", p -> p.size(mm(5), mm(5000)),
+                        List.of(p -> p.size(mm(4.9), mm(100)), p -> p.size(mm(5001), mm(100)))),
+                new Door("height of piece card", p -> p.size(mm(5000), mm(5)),
+                        List.of(p -> p.size(mm(100), mm(4.9)), p -> p.size(mm(100), mm(5001)))),
+                new Door("grammage of piece card", p -> p.grammage(Grammage.gsm(2)),
+                        List.of(p -> p.grammage(Grammage.gsm(1.9)), p -> p.grammage(Grammage.gsm(2001)))),
+                new Door("caliper of piece card", p -> p.caliper(micrometres(10)),
+                        List.of(p -> p.caliper(micrometres(9.9)), p -> p.caliper(mm(5.1)))),
+                new Door("trim of piece card", p -> p.trim(mm(100)), List.of(p -> p.trim(mm(100.1)))),
+                new Door("gap beside piece card", p -> p.gap(mm(100)), List.of(p -> p.gap(mm(100.1)))),
                 new Door("clearance of envelope card", p -> p.clearance(mm(100)),
                         List.of(p -> p.clearance(mm(100.1)))),
-                new Door("pieces kept of piece card", p -> p.keeping(100_000), List.of(p -> p.keeping(-1),
-                        p -> p.keeping(100_001), p -> p.keeping(Integer.MAX_VALUE))),
+                new Door("pieces kept of piece card", p -> p.kept(100_000), List.of(p -> p.kept(-1),
+                        p -> p.kept(100_001), p -> p.kept(Integer.MAX_VALUE))),
                 new Door("trial sheets of piece card", p -> p.trials(10_000), List.of(p -> p.trials(-1),
                         p -> p.trials(10_001), p -> p.trials(Integer.MAX_VALUE))),
-                new Door("folds of piece card", p -> p.folded(4), List.of(p -> p.folded(-1), p -> p.folded(5))),
-                new Door("inserts of piece card", p -> p.holding(50), List.of(p -> p.holding(0), p -> p.holding(51))));
+                new Door("folds of piece card", p -> p.folds(4), List.of(p -> p.folds(-1), p -> p.folds(5))),
+                new Door("inserts of piece card", p -> p.inserts(50), List.of(p -> p.inserts(0), p -> p.inserts(51))));
     }
 
     @ParameterizedTest
@@ -103,28 +103,28 @@ class PieceTest {
     void namesAreWanted() {
         assertThat(refused(() -> Piece.of(" ", 1, "plain")).code()).isEqualTo("name.empty");
         assertThat(refused(() -> Piece.of("card", 1, "")).code()).isEqualTo("name.empty");
-        assertThat(refused(() -> piece().driedIn("")).code()).isEqualTo("name.empty");
+        assertThat(refused(() -> piece().dryer("")).code()).isEqualTo("name.empty");
         assertThat(refused(() -> piece().envelopeFor("", EnvelopeStyle.WALLET)).code()).isEqualTo("name.empty");
         assertThat(refused(() -> Piece.of("a[b", 1, "plain")).code()).isEqualTo("name.sign");
         assertThat(refused(() -> Order.of(" ")).code()).isEqualTo("name.empty");
         assertThat(refused(() -> Order.of("a\nb")).code()).isEqualTo("text.character");
         assertThat(refused(() -> Studio.of("")).code()).isEqualTo("name.empty");
         assertThat(refused(() -> Recipe.of("", Furnish.of(Fibres.ABACA))).code()).isEqualTo("name.empty");
-        assertThat(Piece.of(" card ", 1, " plain ").sized(mm(50), mm(50)).weighing(Grammage.gsm(90)).build())
-                .isEqualTo(Piece.of("card", 1, "plain").sized(mm(50), mm(50)).weighing(Grammage.gsm(90)).build());
+        assertThat(Piece.of(" card ", 1, " plain ").size(mm(50), mm(50)).grammage(Grammage.gsm(90)).build())
+                .isEqualTo(Piece.of("card", 1, "plain").size(mm(50), mm(50)).grammage(Grammage.gsm(90)).build());
     }
 
     @Test
     void nothingIsSaidTwice() {
-        for (Consumer<Piece.Builder> again : List.<Consumer<Piece.Builder>>of(p -> p.sized(mm(50), mm(60)),
-                p -> p.weighing(Grammage.gsm(90)), p -> p.thick(mm(0.2)),
-                p -> p.like(Piece.Sample.of(mm(100), mm(100), grams(1), mm(0.2))))) {
+        for (Consumer<Piece.Builder> again : List.<Consumer<Piece.Builder>>of(p -> p.size(mm(50), mm(60)),
+                p -> p.grammage(Grammage.gsm(90)), p -> p.caliper(mm(0.2)),
+                p -> p.sample(Piece.Sample.of(mm(100), mm(100), grams(1), mm(0.2))))) {
             assertThat(refused(() -> again.accept(card())).code()).isEqualTo("builder.twice");
         }
         for (Consumer<Piece.Builder> twice : List.<Consumer<Piece.Builder>>of(p -> p.spare(Share.percent(5)),
-                p -> p.trimmed(mm(3)), p -> p.apart(mm(3)), p -> p.clearance(mm(3)), p -> p.mailedIn("United States"),
-                p -> p.envelopeFor("x", EnvelopeStyle.WALLET), p -> p.thick(mm(0.2)),
-                p -> p.like(Piece.Sample.of(mm(100), mm(100), grams(1), mm(0.2))))) {
+                p -> p.trim(mm(3)), p -> p.gap(mm(3)), p -> p.clearance(mm(3)), p -> p.mailedIn("United States"),
+                p -> p.envelopeFor("x", EnvelopeStyle.WALLET), p -> p.caliper(mm(0.2)),
+                p -> p.sample(Piece.Sample.of(mm(100), mm(100), grams(1), mm(0.2))))) {
             Piece.Builder once = piece();
             twice.accept(once);
             assertThat(refused(() -> twice.accept(once)).code()).isEqualTo("builder.twice");
@@ -133,21 +133,21 @@ class PieceTest {
 
     @Test
     void whatClashesIsRefusedAtTheEnd() {
-        assertThat(refused(() -> piece().weighing(Grammage.gsm(90)).build()).code()).isEqualTo("piece.no-size");
-        assertThat(refused(() -> piece().sized(mm(90), mm(90)).build()).code()).isEqualTo("piece.no-target");
-        assertThat(refused(() -> envelope().sized(mm(90), mm(90)).build()).arguments()).containsEntry("member", "size");
-        assertThat(refused(() -> envelope().folded(1).build()).arguments()).containsEntry("member", "folds");
-        assertThat(refused(() -> card().deckleEdged().trimmed(mm(1)).build()).arguments())
+        assertThat(refused(() -> piece().grammage(Grammage.gsm(90)).build()).code()).isEqualTo("piece.no-size");
+        assertThat(refused(() -> piece().size(mm(90), mm(90)).build()).code()).isEqualTo("piece.no-target");
+        assertThat(refused(() -> envelope().size(mm(90), mm(90)).build()).arguments()).containsEntry("member", "size");
+        assertThat(refused(() -> envelope().folds(1).build()).arguments()).containsEntry("member", "folds");
+        assertThat(refused(() -> card().edge(Piece.Edge.DECKLE).trim(mm(1)).build()).arguments())
                 .containsEntry("member", "trim");
-        assertThat(card().deckleEdged().trimmed(mm(0)).build().edge()).isEqualTo(Piece.Edge.DECKLE);
-        assertThat(piece().weighing(Grammage.gsm(90)).sized(mm(90), mm(90)).envelopeFor("x", EnvelopeStyle.DIAMOND)
+        assertThat(card().edge(Piece.Edge.DECKLE).trim(mm(0)).build().edge()).isEqualTo(Piece.Edge.DECKLE);
+        assertThat(piece().grammage(Grammage.gsm(90)).size(mm(90), mm(90)).envelopeFor("x", EnvelopeStyle.DIAMOND)
                 .build().width()).isPresent();
     }
 
     @Test
     void whatWasSaidIsThere() {
-        Piece said = card().spare(Share.percent(7)).keeping(3).trials(4).folded(2).trimmed(mm(5)).apart(mm(6))
-                .driedIn("loft").mailedIn("United States").build();
+        Piece said = card().spare(Share.percent(7)).kept(3).trials(4).folds(2).trim(mm(5)).gap(mm(6))
+                .dryer("loft").mailedIn("United States").build();
         assertThat(said.spare()).contains(Share.percent(7));
         assertThat(said.kept()).isEqualTo(3);
         assertThat(said.trials()).hasValue(4);
@@ -155,9 +155,9 @@ class PieceTest {
         assertThat(said.trim()).contains(mm(5));
         assertThat(said.gap()).contains(mm(6));
         assertThat(said.dryer()).contains("loft");
-        assertThat(said.mail()).contains("United States");
+        assertThat(said.mailedIn()).contains("United States");
         assertThat(card().build().trials()).isEmpty();
-        assertThat(envelope().holding(2).clearance(mm(4)).build().clearance()).contains(mm(4));
+        assertThat(envelope().inserts(2).clearance(mm(4)).build().clearance()).contains(mm(4));
     }
 
     @Test
@@ -165,7 +165,7 @@ class PieceTest {
         assertThat(refused(() -> new Piece.Sample(mm(0), mm(1), grams(1), mm(1)))).hasMessageStartingWith("sample w");
         assertThat(refused(() -> new Piece.Sample(mm(1), mm(5001), grams(1), mm(1)))).hasMessageStartingWith("sample h");
         assertThat(refused(() -> new Piece.Sample(mm(1), mm(1), grams(0), mm(1)))).hasMessageStartingWith("sample m");
-        assertThat(refused(() -> new Piece.Sample(mm(1), mm(1), grams(1), mm(51)))).hasMessageStartingWith("sample t");
+        assertThat(refused(() -> new Piece.Sample(mm(1), mm(1), grams(1), mm(51)))).hasMessageStartingWith("sample c");
     }
 
     private static Order.Builder order(Piece... pieces) {
@@ -177,8 +177,8 @@ class PieceTest {
     }
 
     private static Piece many(String name, int count, int kept, int trials) {
-        return Piece.of(name, count, "plain").sized(mm(100), mm(150)).weighing(Grammage.gsm(120))
-                .spare(Share.percent(10)).keeping(kept).trials(trials).build();
+        return Piece.of(name, count, "plain").size(mm(100), mm(150)).grammage(Grammage.gsm(120))
+                .spare(Share.percent(10)).kept(kept).trials(trials).build();
     }
 
     @Test
@@ -193,7 +193,7 @@ class PieceTest {
 
     private static Studio knowing(String id, double value) {
         Assumptions all = Assumptions.standard();
-        return Studio.of("s").knowing(all.with(all.all().stream().filter(one -> one.id().equals(id)).findFirst()
+        return Studio.of("s").assumptions(all.with(all.all().stream().filter(one -> one.id().equals(id)).findFirst()
                 .orElseThrow().with(Scope.GENERAL, value, value, value, Basis.GIVEN, new Source("a test")))).build();
     }
 

@@ -52,39 +52,39 @@ class PlanBalancePropertyTest {
             int share = 5 + random.nextInt(90);
             Furnish furnish = one.equals(other) ? Furnish.of(one)
                     : Furnish.of(Share.percent(share), one, Share.percent(100 - share), other);
-            Recipe.Builder recipe = Recipe.of("r" + r, furnish).beaten(hours(random.nextInt(9)));
+            Recipe.Builder recipe = Recipe.of("r" + r, furnish).beating(hours(random.nextInt(9)));
             if (random.nextBoolean()) {
-                recipe.adding(Additive.of("pigment", Additive.Purpose.PIGMENT),
+                recipe.additive(Additive.of("pigment", Additive.Purpose.PIGMENT),
                         Dose.percent(0.1 + 5 * random.nextDouble()));
             }
             if (random.nextBoolean()) {
-                recipe.adding(Additive.of("aid", Additive.Purpose.RETENTION_AID),
+                recipe.additive(Additive.of("aid", Additive.Purpose.RETENTION_AID),
                         Dose.percent(0.05 + 0.2 * random.nextDouble()));
             }
             if (random.nextBoolean()) {
-                recipe.adding(Additive.of("size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)),
+                recipe.additive(Additive.of("size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)),
                         Dose.percent(0.3));
             }
             if (random.nextInt(3) == 0) {
-                recipe.surfaceSized(FibreConcentration.gramsPerLitre(20 + random.nextInt(30)));
+                recipe.sizeBath(FibreConcentration.gramsPerLitre(20 + random.nextInt(30)));
             }
             order.recipe(recipe.build());
             for (int p = 0; p < 1 + random.nextInt(2); p++) {
                 String name = "p" + r + p;
                 Piece.Builder piece = Piece.of(name, 1 + random.nextInt(150), "r" + r)
-                        .sized(mm(40 + random.nextInt(260)), mm(40 + random.nextInt(260)));
+                        .size(mm(40 + random.nextInt(260)), mm(40 + random.nextInt(260)));
                 if (random.nextBoolean()) {
-                    piece.deckleEdged();
+                    piece.edge(Piece.Edge.DECKLE);
                 } else {
-                    piece.trimmed(mm(random.nextInt(6))).apart(mm(random.nextInt(4)));
+                    piece.trim(mm(random.nextInt(6))).gap(mm(random.nextInt(4)));
                 }
-                piece.weighing(Grammage.gsm(15 + random.nextInt(300))).folded(random.nextInt(3))
+                piece.grammage(Grammage.gsm(15 + random.nextInt(300))).folds(random.nextInt(3))
                         .trials(random.nextInt(8));
                 order.piece(piece.build());
                 if (random.nextInt(3) == 0) {
                     EnvelopeStyle[] styles = EnvelopeStyle.values();
                     order.piece(Piece.of("e" + r + p, 1 + random.nextInt(60), "r" + r)
-                            .weighing(Grammage.gsm(60 + random.nextInt(80)))
+                            .grammage(Grammage.gsm(60 + random.nextInt(80)))
                             .envelopeFor(name, styles[random.nextInt(styles.length)]).build());
                 }
             }

@@ -68,10 +68,10 @@ class PlanCautionsTest {
     private static final MakingPlan FULL = MakingPlan.of(Sample.order(), Sample.studio());
     private static final MakingPlan FLAX = MakingPlan.of(order(Fibres.FLAX_RAW), Sample.bare().build());
     private static final MakingPlan SIZED = MakingPlan.of(order(recipe(Fibres.COTTON_RAG)
-            .surfaceSized(FibreConcentration.gramsPerLitre(26)), piece()), Sample.bare()
+            .sizeBath(FibreConcentration.gramsPerLitre(26)), piece()), Sample.bare()
                     .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 40)).build());
     private static final MakingPlan EDGE = MakingPlan.of(order(recipe(Fibres.COTTON_RAG),
-            Piece.of("sheet", 20, "plain").sized(mm(200), mm(280)).weighing(Grammage.gsm(120)).deckleEdged()),
+            Piece.of("sheet", 20, "plain").size(mm(200), mm(280)).grammage(Grammage.gsm(120)).edge(Piece.Edge.DECKLE)),
             Sample.bare().dryer(Dryer.boards("boards", 30)).build());
 
     /** A new step has to be given its row here: whether it can hurt, and by what. */
@@ -98,11 +98,11 @@ class PlanCautionsTest {
     }
 
     private static Recipe.Builder recipe(Fibre fibre) {
-        return Recipe.of("plain", Furnish.of(fibre)).beaten(hours(3));
+        return Recipe.of("plain", Furnish.of(fibre)).beating(hours(3));
     }
 
     private static Piece.Builder piece() {
-        return Piece.of("card", 40, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(150));
+        return Piece.of("card", 40, "plain").size(mm(120), mm(170)).grammage(Grammage.gsm(150));
     }
 
     private static Order order(Fibre fibre) {
@@ -185,7 +185,7 @@ class PlanCautionsTest {
         assertThat(BARE.cautions()).extracting(StepCaution::code).containsExactly(SOAKING_PAILS, WARM_PLATE,
                 WET_ELECTRICITY, LIFTING_MOULD, FAN_HEATER, BLADE, DRAIN, MOULD);
         MakingPlan aid = MakingPlan.of(order(recipe(Fibres.COTTON_RAG)
-                .adding(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1)), piece()),
+                .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1)), piece()),
                 Sample.studio());
         assertThat(aid.cautions()).extracting(StepCaution::code).contains(SAFETY_SHEETS).doesNotContain(DRY_POWDER);
         assertThat(EDGE.cautions()).extracting(StepCaution::step).contains(WorkStep.DRY_ON_BOARDS)

@@ -43,11 +43,11 @@ class PlanStagesTest {
     private static final LocalDate DUE = LocalDate.of(2027, 6, 30);
 
     private static Recipe.Builder plain() {
-        return Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3));
+        return Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG)).beating(hours(3));
     }
 
     private static Piece.Builder card() {
-        return Piece.of("card", 40, "plain").sized(mm(120), mm(170)).weighing(Grammage.gsm(150));
+        return Piece.of("card", 40, "plain").size(mm(120), mm(170)).grammage(Grammage.gsm(150));
     }
 
     private static Order order(Recipe recipe, Piece... pieces) {
@@ -92,11 +92,11 @@ class PlanStagesTest {
 
     @Test
     void batchesOfOneStudioAreBoughtForTogether() {
-        Recipe white = Recipe.of("white", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(2)).build();
-        Recipe cream = Recipe.of("cream", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(4)).build();
+        Recipe white = Recipe.of("white", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build();
+        Recipe cream = Recipe.of("cream", Furnish.of(Fibres.COTTON_RAG)).beating(hours(4)).build();
         Order order = Order.of("two").recipe(white).recipe(cream)
-                .piece(Piece.of("a", 20, "white").sized(mm(100), mm(150)).weighing(Grammage.gsm(120)).build())
-                .piece(Piece.of("b", 30, "cream").sized(mm(100), mm(150)).weighing(Grammage.gsm(120)).build()).build();
+                .piece(Piece.of("a", 20, "white").size(mm(100), mm(150)).grammage(Grammage.gsm(120)).build())
+                .piece(Piece.of("b", 30, "cream").size(mm(100), mm(150)).grammage(Grammage.gsm(120)).build()).build();
         MakingPlan plan = MakingPlan.of(order, Sample.studio());
         assertThat(plan.batches()).extracting(BatchPlan::name).containsExactly("white", "cream");
         assertThat(plan.toBuy()).hasSize(1);
@@ -148,9 +148,9 @@ class PlanStagesTest {
     @Test
     void sizingOfEitherKindAddsItsDays() {
         Schedule plain = plan(plain(), card()).schedule();
-        MakingPlan inPulp = plan(plain().adding(Additive.of("size", Additive.Purpose.INTERNAL_SIZE),
+        MakingPlan inPulp = plan(plain().additive(Additive.of("size", Additive.Purpose.INTERNAL_SIZE),
                 Dose.percent(1)), card());
-        MakingPlan inBath = plan(plain().surfaceSized(FibreConcentration.gramsPerLitre(26)), card());
+        MakingPlan inBath = plan(plain().sizeBath(FibreConcentration.gramsPerLitre(26)), card());
         int cure = (int) Math.ceil(Sample.studio().assumptions().si("schedule.size-cure", Scope.GENERAL) / 86_400);
         assertThat(steps(inPulp)).contains("let the size cure").containsSubsequence("dry", "let the size cure");
         assertThat(steps(inBath)).contains("let the size cure");
@@ -160,7 +160,7 @@ class PlanStagesTest {
 
     @Test
     void sizeBathComesAfterDryingAndDriesAgain() {
-        MakingPlan plan = plan(plain().surfaceSized(FibreConcentration.gramsPerLitre(26)), card());
+        MakingPlan plan = plan(plain().sizeBath(FibreConcentration.gramsPerLitre(26)), card());
         assertThat(steps(plan)).containsExactly("order fibre and have it", "soak", "beat and dose", "form and press",
                 "dry", "size in the bath", "dry again", "let the size cure", "sort and finish",
                 "condition under weight", "count and pack");
@@ -214,9 +214,9 @@ class PlanStagesTest {
     void oneDryingNobodyKnowsLeavesTheWholeUnknown() {
         Studio damp = Studio.of("damp").mould(Mould.of("folio", mm(320), mm(420)))
                 .room(Air.of(celsius(19), RelativeHumidity.percent(100))).dryer(Dryer.blotters("blotters", 30)).dryer(Dryer.loft("loft", 4, 100)).build();
-        Piece.Builder other = Piece.of("other", 20, "plain").sized(mm(100), mm(150)).weighing(Grammage.gsm(120))
-                .driedIn("loft");
-        MakingPlan plan = MakingPlan.of(order(plain().surfaceSized(FibreConcentration.gramsPerLitre(26)).build(),
+        Piece.Builder other = Piece.of("other", 20, "plain").size(mm(100), mm(150)).grammage(Grammage.gsm(120))
+                .dryer("loft");
+        MakingPlan plan = MakingPlan.of(order(plain().sizeBath(FibreConcentration.gramsPerLitre(26)).build(),
                 card().build(), other.build()), damp);
         assertThat(plan.piece("card").dryingStage().isDone()).isTrue();
         assertThat(plan.piece("other").dryingStage().code()).isEqualTo("never-dries");
@@ -228,7 +228,7 @@ class PlanStagesTest {
 
     @Test
     void surfaceSizeIsMadeTakenUpAndDriedAgain() {
-        MakingPlan plan = plan(plain().surfaceSized(FibreConcentration.gramsPerLitre(26)), card());
+        MakingPlan plan = plan(plain().sizeBath(FibreConcentration.gramsPerLitre(26)), card());
         PiecePlan piece = plan.piece("card");
         PiecePlan.Sizing sizing = piece.sizing();
         double taken = Sample.studio().assumptions().si("size.bath-taken", Scope.GENERAL);
@@ -276,7 +276,7 @@ class PlanStagesTest {
     @Test
     void foldingHalvesTheLongerSideAndDoublesThePile() {
         PiecePlan flat = plan(plain(), card()).piece("card");
-        PiecePlan folded = plan(plain(), card().folded(2)).piece("card");
+        PiecePlan folded = plan(plain(), card().folds(2)).piece("card");
         assertThat(flat.finished().foldedWidth().in("mm")).isEqualTo(120);
         assertThat(folded.finished().foldedHeight().in("mm")).isEqualTo(85);
         assertThat(folded.finished().foldedWidth().in("mm")).isEqualTo(60);
@@ -290,8 +290,8 @@ class PlanStagesTest {
 
     @Test
     void whatNoServiceTakesIsRefusedByTheMail() {
-        MakingPlan plan = plan(plain(), Piece.of("card", 10, "plain").sized(mm(280), mm(360))
-                .weighing(Grammage.gsm(150)).mailedIn("Germany"));
+        MakingPlan plan = plan(plain(), Piece.of("card", 10, "plain").size(mm(280), mm(360))
+                .grammage(Grammage.gsm(150)).mailedIn("Germany"));
         Notice refused = notice(plan, "mail.refused");
         assertThat(plan.piece("card").mail().verdict().service()).isEmpty();
         assertThat(refused.level()).isEqualTo(Notice.Level.WARNING);
@@ -301,14 +301,14 @@ class PlanStagesTest {
 
     @Test
     void tightEnvelopeIsSaid() {
-        Piece.Builder inside = Piece.of("note", 20, "plain").sized(mm(90), mm(130)).weighing(Grammage.gsm(120));
-        MakingPlan tight = plan(plain(), inside, Piece.of("cover", 20, "plain").weighing(Grammage.gsm(90))
+        Piece.Builder inside = Piece.of("note", 20, "plain").size(mm(90), mm(130)).grammage(Grammage.gsm(120));
+        MakingPlan tight = plan(plain(), inside, Piece.of("cover", 20, "plain").grammage(Grammage.gsm(90))
                 .envelopeFor("note", EnvelopeStyle.SIDE_SEAM).clearance(mm(0.5)));
         PiecePlan.EnvelopePlan envelope = tight.piece("cover").envelope();
         assertThat(envelope.sharePairsFit().si()).isLessThan(0.99);
         assertThat(notice(tight, "envelope.tight").text()).isEqualTo("piece cover: with the usual spread of hand-made "
                 + "sizes only " + envelope.sharePairsFit() + " of random pairs fit; give it more clearance.");
-        MakingPlan roomy = plan(plain(), inside, Piece.of("cover", 20, "plain").weighing(Grammage.gsm(90))
+        MakingPlan roomy = plan(plain(), inside, Piece.of("cover", 20, "plain").grammage(Grammage.gsm(90))
                 .envelopeFor("note", EnvelopeStyle.SIDE_SEAM).clearance(mm(12)));
         assertThat(roomy.notices()).extracting(Notice::code).doesNotContain("envelope.tight", "envelope.too-small");
     }
@@ -334,7 +334,7 @@ class PlanStagesTest {
         for (Sensitivity one : plan.sensitivity()) {
             assertThat(one.share()).isBetween(0.01, 1.0);
             assertThat(one.weight()).isBetween(0.0, 1.0);
-            assertThat(one.widens()).matches("(grammage|width|height|thickness|number of good pieces|drying time) of "
+            assertThat(one.widens()).matches("(grammage|width|height|caliper|number of good pieces|drying time) of "
                     + "(leaflet|place card|cover)");
             assertThat(one.measurement()).isEqualTo(Measurements.against(one.assumption().id()))
                     .isNotEqualTo("look for a better source");
@@ -346,7 +346,7 @@ class PlanStagesTest {
 
     @Test
     void measuredValuesTakeThePlaceOfTheModels() {
-        Studio known = Sample.studio().knowing(Sample.studio().assumptions()
+        Studio known = Sample.studio().withAssumptions(Sample.studio().assumptions()
                 .given("shrinkage.measured-along", Scope.of("plain"), 0.04)
                 .given("shrinkage.measured-across", Scope.of("plain"), 0.05)
                 .given("web.solids-pressed", Scope.of("plain"), 0.41)

@@ -37,18 +37,18 @@ final class Sample {
 
     static Recipe.Builder recipe() {
         return Recipe.of("fog blue", Furnish.of(Share.percent(60), Fibres.COTTON_RAG, Share.percent(40), Fibres.ABACA))
-                .beaten(hours(2.5))
-                .adding(Additive.of("blue pigment", Additive.Purpose.PIGMENT), Dose.percent(2))
-                .adding(Additive.of("retention aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
-                .adding(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3));
+                .beating(hours(2.5))
+                .additive(Additive.of("blue pigment", Additive.Purpose.PIGMENT), Dose.percent(2))
+                .additive(Additive.of("retention aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
+                .additive(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3));
     }
 
     static Order order() {
         return Order.of("reading evening").recipe(recipe().build())
-                .piece(Piece.of("leaflet", 60, "fog blue").sized(Formats.ISO_A5).weighing(Grammage.gsm(120)).folded(1)
+                .piece(Piece.of("leaflet", 60, "fog blue").size(Formats.ISO_A5).grammage(Grammage.gsm(120)).folds(1)
                 .build())
-                .piece(Piece.of("place card", 40, "fog blue").sized(mm(60), mm(90)).weighing(Grammage.gsm(220)).build())
-                .piece(Piece.of("cover", 30, "fog blue").weighing(Grammage.gsm(90))
+                .piece(Piece.of("place card", 40, "fog blue").size(mm(60), mm(90)).grammage(Grammage.gsm(220)).build())
+                .piece(Piece.of("cover", 30, "fog blue").grammage(Grammage.gsm(90))
                         .envelopeFor("leaflet", EnvelopeStyle.SIDE_SEAM).mailedIn("Germany").build())
                 .due(LocalDate.of(2027, 3, 5)).build();
     }

@@ -33,12 +33,12 @@ class SeveralUpTest {
         Assumptions known = Assumptions.standard()
                 .given("shrinkage.measured-along", Scope.of("rag"), 0.02, 0.01, ALONG, Basis.MEASURED_HERE, source)
                 .given("shrinkage.measured-across", Scope.of("rag"), 0.03, 0.01, ACROSS, Basis.MEASURED_HERE, source);
-        return Studio.of("any").mould(Mould.of("mould", mm(mouldWidth), mm(mouldHeight))).knowing(known).build();
+        return Studio.of("any").mould(Mould.of("mould", mm(mouldWidth), mm(mouldHeight))).assumptions(known).build();
     }
 
     private static PiecePlan plan(Piece.Builder piece, Studio studio) {
         Order order = Order.of("any").recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).build())
-                .piece(piece.weighing(Grammage.gsm(160)).build()).build();
+                .piece(piece.grammage(Grammage.gsm(160)).build()).build();
         return MakingPlan.of(order, studio).piece("card");
     }
 
@@ -52,7 +52,7 @@ class SeveralUpTest {
             "294, 316, true, 2, 3, 0, 100, 140", "294, 316, true, 2, 3, 4, 100, 140"})
     void eachGetsItsPartOfWhatTheSheetShrinksTo(double mouldWidth, double mouldHeight, boolean turned, int across,
             int along, double gap, double width, double height) {
-        PiecePlan card = plan(Piece.of("card", 40, "rag").sized(mm(width), mm(height)).trimmed(mm(0)).apart(mm(gap)),
+        PiecePlan card = plan(Piece.of("card", 40, "rag").size(mm(width), mm(height)).trim(mm(0)).gap(mm(gap)),
                 studio(mouldWidth, mouldHeight));
         assertThat(card.forming().perSheet()).isEqualTo(across * along);
         assertThat(card.forming().turned()).isEqualTo(turned);
@@ -77,8 +77,8 @@ class SeveralUpTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void aRimShrinksWithItsSheet(boolean upright) {
-        PiecePlan card = plan(Piece.of("card", 40, "rag").sized(mm(upright ? 100 : 140), mm(upright ? 140 : 100))
-                .deckleEdged(), studio(200, 300));
+        PiecePlan card = plan(Piece.of("card", 40, "rag").size(mm(upright ? 100 : 140), mm(upright ? 140 : 100))
+                .edge(Piece.Edge.DECKLE), studio(200, 300));
         double longSide = card.forming().opening().height().in("mm");
         double shortSide = card.forming().opening().width().in("mm");
         assertThat(longSide).isCloseTo(140 / 0.98, within(0.051));
@@ -97,8 +97,8 @@ class SeveralUpTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void onePieceWeighsItsOwnArea(boolean deckle) {
-        Piece.Builder piece = Piece.of("card", 40, "rag").sized(mm(100), mm(140));
-        PiecePlan.Finished finished = plan(deckle ? piece.deckleEdged() : piece.trimmed(mm(3)), studio(294, 316))
+        Piece.Builder piece = Piece.of("card", 40, "rag").size(mm(100), mm(140));
+        PiecePlan.Finished finished = plan(deckle ? piece.edge(Piece.Edge.DECKLE) : piece.trim(mm(3)), studio(294, 316))
                 .finished();
         assertThat(finished.mass().likely().si()).isCloseTo(finished.grammage().likely().si()
                 * finished.width().likely().si() * finished.height().likely().si(), within(1e-12));

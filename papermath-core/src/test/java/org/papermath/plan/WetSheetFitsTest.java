@@ -31,11 +31,11 @@ import org.papermath.vat.Vat;
 
 /** Whether the wet sheet lies on the felts and under the platen, and its mould goes into the vat. */
 class WetSheetFitsTest {
-    private static final Recipe RAG = Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(2)).build();
+    private static final Recipe RAG = Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build();
 
     private static Order order(double width, double height) {
-        return Order.of("any").recipe(RAG).piece(Piece.of("sheet", 40, "rag").sized(mm(width), mm(height))
-                .weighing(Grammage.gsm(150)).build()).build();
+        return Order.of("any").recipe(RAG).piece(Piece.of("sheet", 40, "rag").size(mm(width), mm(height))
+                .grammage(Grammage.gsm(150)).build()).build();
     }
 
     private static Felts felts(double width, double length) {
@@ -82,10 +82,10 @@ class WetSheetFitsTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void whatMakesNoPostComesOutUnpressed(boolean thick) {
-        Piece.Builder card = Piece.of("card", 40, "rag").sized(mm(280), mm(380));
+        Piece.Builder card = Piece.of("card", 40, "rag").size(mm(280), mm(380));
         Order order = Order.of("any").recipe(RAG)
-                .piece((thick ? card.thick(mm(0.4)) : card.weighing(Grammage.gsm(150))).folded(1).build())
-                .piece(Piece.of("envelope", 20, "rag").weighing(Grammage.gsm(100))
+                .piece((thick ? card.caliper(mm(0.4)) : card.grammage(Grammage.gsm(150))).folds(1).build())
+                .piece(Piece.of("envelope", 20, "rag").grammage(Grammage.gsm(100))
                         .envelopeFor("card", EnvelopeStyle.WALLET).build()).build();
         Studio.Builder bare = Studio.of("any").mould(Mould.of("m", mm(420), mm(600))).vat(Vat.of("vat", litres(120)))
                 .dryer(Dryer.boards("boards", 20));
@@ -121,8 +121,8 @@ class WetSheetFitsTest {
     @Test
     void anEnvelopeIsLaidOutForThePaperItIsMadeOf() {
         Order order = Order.of("any").recipe(RAG)
-                .piece(Piece.of("card", 40, "rag").sized(mm(120), mm(170)).weighing(Grammage.gsm(150)).build())
-                .piece(Piece.of("envelope", 20, "rag").weighing(Grammage.gsm(120)).deckleEdged()
+                .piece(Piece.of("card", 40, "rag").size(mm(120), mm(170)).grammage(Grammage.gsm(150)).build())
+                .piece(Piece.of("envelope", 20, "rag").grammage(Grammage.gsm(120)).edge(Piece.Edge.DECKLE)
                         .envelopeFor("card", EnvelopeStyle.SIDE_SEAM).build()).build();
         PiecePlan small = MakingPlan.withoutBands(order, Studio.of("any").felts(felts(200, 300))
                 .press(press(700, 800)).build()).piece("envelope");
@@ -142,7 +142,7 @@ class WetSheetFitsTest {
     @Test
     void cardSaysOfEachPieceWhyItIsNotPressed() {
         Order.Builder order = Order.of("any").recipe(RAG)
-                .piece(Piece.of("sheet", 40, "rag").sized(mm(280), mm(380)).weighing(Grammage.gsm(150)).build());
+                .piece(Piece.of("sheet", 40, "rag").size(mm(280), mm(380)).grammage(Grammage.gsm(150)).build());
         Studio studio = Studio.of("any").mould(Mould.of("m", mm(300), mm(400))).mould(Mould.of("n", mm(600), mm(700)))
                 .felts(felts(200, 300)).press(press(700, 800)).build();
         List<String> one = MakingCard.of(MakingPlan.of(order.build(), studio)).lines();
@@ -151,7 +151,7 @@ class WetSheetFitsTest {
         assertThat(one).filteredOn(line -> line.startsWith("press load")).singleElement().asString()
                 .contains("the wet sheet does not lie on the felts");
         List<String> two = MakingCard.of(MakingPlan.of(order.piece(Piece.of("plate", 10, "rag")
-                .sized(mm(560), mm(650)).weighing(Grammage.gsm(150)).build()).build(), studio)).lines();
+                .size(mm(560), mm(650)).grammage(Grammage.gsm(150)).build()).build(), studio)).lines();
         assertThat(String.join("\n", two)).contains("sheet: the wet sheet of 300 × 400 mm is larger")
                 .contains("plate: the wet sheet of 600 × 700 mm is larger");
         assertThat(two).filteredOn(line -> line.startsWith("press load")).hasSize(1);

@@ -69,22 +69,22 @@ class WorkedOrderTest {
                 .with(measured("sheet.moisture-conditioned", "grey", 0.07))
                 .with(measured("sheet.density-measured", "card", 550))
                 .with(measured("sheet.density-measured", "envelope", 600));
-        Recipe grey = Recipe.of("grey", Furnish.of(Fibres.COTTON_RAG)).beaten(hours(3))
-                .beaterAt(Consistency.percent(2.2))
-                .vatAt(Consistency.percent(0.6))
-                .adding(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(100 * 0.04 / 0.96)).build();
+        Recipe grey = Recipe.of("grey", Furnish.of(Fibres.COTTON_RAG)).beating(hours(3))
+                .beaterConsistency(Consistency.percent(2.2))
+                .vatConsistency(Consistency.percent(0.6))
+                .additive(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(100 * 0.04 / 0.96)).build();
         Order order = Order.of("eighty sets").recipe(grey)
-                .piece(Piece.of("card", 80, "grey").sized(mm(120), mm(170)).weighing(Grammage.gsm(250))
-                        .spare(Share.percent(12)).keeping(3).trials(5).deckleEdged().build())
-                .piece(Piece.of("envelope", 93, "grey").sized(mm(230), mm(230)).weighing(Grammage.gsm(105))
-                        .envelopeFor("card", EnvelopeStyle.DIAMOND).spare(Share.percent(12)).trials(5).deckleEdged()
+                .piece(Piece.of("card", 80, "grey").size(mm(120), mm(170)).grammage(Grammage.gsm(250))
+                        .spare(Share.percent(12)).kept(3).trials(5).edge(Piece.Edge.DECKLE).build())
+                .piece(Piece.of("envelope", 93, "grey").size(mm(230), mm(230)).grammage(Grammage.gsm(105))
+                        .envelopeFor("card", EnvelopeStyle.DIAMOND).spare(Share.percent(12)).trials(5).edge(Piece.Edge.DECKLE)
                         .build())
                 .build();
         Studio studio = Studio.of("worked by hand").beater(Beater.of("small beater", litres(45), grams(900)))
                 .vat(Vat.of("vat", litres(50)))
                 .press(Press.of("press", kilonewtons(100), mm(400), mm(400)))
                 .felts(Felts.of(mm(300), mm(300), Grammage.gsm(500), 30))
-                .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(3000), 60)).knowing(known).build();
+                .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(3000), 60)).assumptions(known).build();
         return MakingPlan.of(order, studio);
     }
 

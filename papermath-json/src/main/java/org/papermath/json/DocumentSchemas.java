@@ -99,8 +99,8 @@ final class DocumentSchemas {
                                 List.of("100 mm", "100 mm"))
                         .required("mass", SchemaText.quantity(Kinds.MASS), "What it weighs, " + Limits.SAMPLE_MASS + ".",
                                 "1.3 g")
-                        .required("thickness", SchemaText.quantity(Kinds.LENGTH),
-                                "How thick it is, " + Limits.SAMPLE_THICKNESS + ".", "0.25 mm"),
+                        .required("caliper", SchemaText.quantity(Kinds.LENGTH),
+                                "How thick it is, " + Limits.SAMPLE_CALIPER + ".", "0.25 mm"),
                         "A sheet to be matched instead.", another);
     }
 

@@ -178,7 +178,7 @@ final class MeasurementMapping {
             reading(out, "width", one.width());
             reading(out, "height", one.height());
             reading(out, "mass", one.mass());
-            ReadingMapping.write(out, "thickness", one.thickness());
+            ReadingMapping.write(out, "caliper", one.caliper());
             ReadingMapping.write(out, "ovenDry", one.ovenDry());
             out.member("air").object(in -> AirMapping.write(in, one.air()));
         } else if (measurement instanceof Measurement.Marks one) {
@@ -356,7 +356,7 @@ final class MeasurementMapping {
         Got<Reading<Length>> width = required(in, "width", Kinds.LENGTH);
         Got<Reading<Length>> height = required(in, "height", Kinds.LENGTH);
         Got<Reading<Mass>> mass = required(in, "mass", Kinds.MASS);
-        Got<Reading<Length>> thickness = optional(in, "thickness", Kinds.LENGTH);
+        Got<Reading<Length>> thickness = optional(in, "caliper", Kinds.LENGTH);
         Got<Reading<Mass>> ovenDry = optional(in, "ovenDry", Kinds.MASS);
         Got<Air> air = in.required("air").object(AirMapping::read);
         return in.make(() -> new Measurement.Finished(width.get(), height.get(), mass.get(), thickness.optional(),

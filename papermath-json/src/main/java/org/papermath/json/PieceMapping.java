@@ -43,8 +43,8 @@ final class PieceMapping {
         }
 
         void into(Piece.Builder piece) {
-            format.ifGiven(piece::sized);
-            sides.ifGiven(two -> piece.sized(two.get(0), two.get(1)));
+            format.ifGiven(piece::size);
+            sides.ifGiven(two -> piece.size(two.get(0), two.get(1)));
         }
     }
 
@@ -59,9 +59,9 @@ final class PieceMapping {
         }
 
         void into(Piece.Builder piece) {
-            grammage.ifGiven(piece::weighing);
-            caliper.ifGiven(piece::thick);
-            sample.ifGiven(piece::like);
+            grammage.ifGiven(piece::grammage);
+            caliper.ifGiven(piece::caliper);
+            sample.ifGiven(piece::sample);
         }
     }
 
@@ -81,15 +81,15 @@ final class PieceMapping {
 
         void into(Piece.Builder piece) {
             spare.ifGiven(piece::spare);
-            kept.ifGiven(piece::keeping);
+            kept.ifGiven(piece::kept);
             trials.ifGiven(piece::trials);
-            folds.ifGiven(piece::folded);
+            folds.ifGiven(piece::folds);
             if (edge.orElse(Piece.Edge.CUT) == Piece.Edge.DECKLE) {
-                piece.deckleEdged();
+                piece.edge(Piece.Edge.DECKLE);
             }
-            trim.ifGiven(piece::trimmed);
-            gap.ifGiven(piece::apart);
-            dryer.ifGiven(piece::driedIn);
+            trim.ifGiven(piece::trim);
+            gap.ifGiven(piece::gap);
+            dryer.ifGiven(piece::dryer);
         }
     }
 
@@ -118,7 +118,7 @@ final class PieceMapping {
 
         void into(Piece.Builder piece) {
             inside.ifGiven(held -> piece.envelopeFor(held, style.get()));
-            inserts.ifGiven(piece::holding);
+            inserts.ifGiven(piece::inserts);
             clearance.ifGiven(piece::clearance);
             mailedIn.ifGiven(piece::mailedIn);
         }
@@ -167,7 +167,7 @@ final class PieceMapping {
             out.member("inserts").count(piece.inserts());
         }
         piece.clearance().ifPresent(value -> out.member("clearance").quantity(value));
-        piece.mail().ifPresent(country -> out.member("mailedIn").text(country));
+        piece.mailedIn().ifPresent(country -> out.member("mailedIn").text(country));
         piece.dryer().ifPresent(dryer -> Common.name(out.member("dryer"), dryer));
     }
 
@@ -235,14 +235,14 @@ final class PieceMapping {
     private static Got<Piece.Sample> sample(ObjectAt in) {
         Got<List<Amount<Length>>> size = Common.sides(in.required("size"), Limits.SAMPLE_SIDE, "side of the sample");
         Got<Amount<Mass>> mass = Common.within(in.required("mass"), Limits.SAMPLE_MASS, "sample mass");
-        Got<Amount<Length>> thickness = Common.within(in.required("thickness"), Limits.SAMPLE_THICKNESS, "sample thickness");
+        Got<Amount<Length>> thickness = Common.within(in.required("caliper"), Limits.SAMPLE_CALIPER, "sample thickness");
         return in.make(() -> Piece.Sample.of(size.get().get(0), size.get().get(1), mass.get(), thickness.get()));
     }
 
     private static void sample(ObjectOut out, Piece.Sample sample) {
         Common.sides(out.member("size"), sample.width(), sample.height());
         out.member("mass").quantity(sample.mass());
-        out.member("thickness").quantity(sample.thickness());
+        out.member("caliper").quantity(sample.caliper());
     }
 
     private static void onlyOfEnvelopes(Got<?> member, String name) {

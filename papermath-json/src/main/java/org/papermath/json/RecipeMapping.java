@@ -56,13 +56,13 @@ final class RecipeMapping {
                 "strength of the size bath");
         return in.make(() -> {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
-            beating.ifGiven(recipe::beaten);
-            drainability.ifGiven(recipe::measuring);
-            additives.orElse(List.of()).forEach(dose -> recipe.adding(dose.additive(), dose.dose()));
-            beater.ifGiven(recipe::beaterAt);
-            stock.ifGiven(recipe::keptAt);
-            vat.ifGiven(recipe::vatAt);
-            sizeBath.ifGiven(recipe::surfaceSized);
+            beating.ifGiven(recipe::beating);
+            drainability.ifGiven(recipe::drainability);
+            additives.orElse(List.of()).forEach(dose -> recipe.additive(dose.additive(), dose.dose()));
+            beater.ifGiven(recipe::beaterConsistency);
+            stock.ifGiven(recipe::stockConsistency);
+            vat.ifGiven(recipe::vatConsistency);
+            sizeBath.ifGiven(recipe::sizeBath);
             return recipe.build();
         });
     }

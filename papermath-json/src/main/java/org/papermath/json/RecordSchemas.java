@@ -149,7 +149,7 @@ final class RecordSchemas {
                 .required("width", LENGTH, "Its width, across the mould.", reading("148 mm", "0.5 mm"))
                 .required("height", LENGTH, "Its height, along the mould.", reading("210 mm", "0.5 mm"))
                 .required("mass", MASS, "Its mass in that air.", reading("4.06 g", "0.01 g"))
-                .optional("thickness", LENGTH, "Its thickness.", LeftOut.then("nothing is learnt of the density"),
+                .optional("caliper", LENGTH, "Its thickness.", LeftOut.then("nothing is learnt of the density"),
                         reading("240 um", "4 um"))
                 .optional("ovenDry", MASS, "Its mass out of the oven, if it was dried once more.",
                         LeftOut.then("its moisture is worked out from the air"), reading("3.75 g", "0.01 g"))

@@ -79,7 +79,7 @@ final class StudioMapping {
             }
             Assumptions known = known(table, own);
             ownAt.writtenAs(own.orElse(List.of()), known.own());
-            return studio.knowing(known).build();
+            return studio.assumptions(known).build();
         });
     }
 

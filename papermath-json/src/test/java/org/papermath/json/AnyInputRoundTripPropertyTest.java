@@ -123,27 +123,27 @@ class AnyInputRoundTripPropertyTest {
         Recipe recipe(String called) {
             Recipe.Builder recipe = Recipe.of(called, furnish());
             if (maybe()) {
-                recipe.beaten(amount(Limits.BEATING));
+                recipe.beating(amount(Limits.BEATING));
             }
             if (maybe()) {
-                recipe.measuring(amount(Limits.DRAINABILITY));
+                recipe.drainability(amount(Limits.DRAINABILITY));
             }
             for (int a = 0; a < random.nextInt(3); a++) {
                 Additive additive = Additive.of(name("additive " + a), of(List.of(Additive.Purpose.values())));
-                recipe.adding(maybe() ? additive.active(Kinds.SHARE.ofSi(1e-6 + random.nextDouble() * 0.9, "%"))
+                recipe.additive(maybe() ? additive.active(Kinds.SHARE.ofSi(1e-6 + random.nextDouble() * 0.9, "%"))
                         : additive, amount(Limits.DOSE));
             }
             if (maybe()) {
-                recipe.beaterAt(amount(Limits.BEATER_CONSISTENCY));
+                recipe.beaterConsistency(amount(Limits.BEATER_CONSISTENCY));
             }
             if (maybe()) {
-                recipe.keptAt(amount(Limits.STOCK_CONSISTENCY));
+                recipe.stockConsistency(amount(Limits.STOCK_CONSISTENCY));
             }
             if (maybe()) {
-                recipe.vatAt(amount(Limits.VAT_CONSISTENCY));
+                recipe.vatConsistency(amount(Limits.VAT_CONSISTENCY));
             }
             if (maybe()) {
-                recipe.surfaceSized(amount(Limits.SIZE_BATH));
+                recipe.sizeBath(amount(Limits.SIZE_BATH));
             }
             return recipe.build();
         }
@@ -195,38 +195,38 @@ class AnyInputRoundTripPropertyTest {
         Piece piece(String called, String recipe) {
             Piece.Builder piece = Piece.of(called, count(Limits.PIECES), recipe);
             switch (random.nextInt(3)) {
-                case 0 -> piece.sized(of(List.of(Formats.ISO_A4, Formats.ISO_A5)));
-                case 1 -> piece.sized(Format.of(name("bookplate"), of(List.of(FormatSystem.values())),
+                case 0 -> piece.size(of(List.of(Formats.ISO_A4, Formats.ISO_A5)));
+                case 1 -> piece.size(Format.of(name("bookplate"), of(List.of(FormatSystem.values())),
                         of(List.of(Format.Use.values())), amount(Limits.FORMAT_SIDE), amount(Limits.FORMAT_SIDE)));
-                default -> piece.sized(amount(Limits.PIECE_SIDE), amount(Limits.PIECE_SIDE));
+                default -> piece.size(amount(Limits.PIECE_SIDE), amount(Limits.PIECE_SIDE));
             }
             how(piece);
             if (maybe()) {
-                piece.folded(count(Limits.FOLDS));
+                piece.folds(count(Limits.FOLDS));
             }
             if (maybe()) {
-                piece.trimmed(amount(Limits.TRIM)).apart(amount(Limits.GAP));
+                piece.trim(amount(Limits.TRIM)).gap(amount(Limits.GAP));
             } else {
-                piece.deckleEdged();
+                piece.edge(Piece.Edge.DECKLE);
             }
             if (maybe()) {
-                piece.driedIn("the dryer");
+                piece.dryer("the dryer");
             }
             return piece.build();
         }
 
         private void how(Piece.Builder piece) {
             switch (random.nextInt(3)) {
-                case 0 -> piece.weighing(amount(Limits.PIECE_GRAMMAGE));
-                case 1 -> piece.thick(amount(Limits.PIECE_CALIPER));
-                default -> piece.like(Piece.Sample.of(amount(Limits.SAMPLE_SIDE), amount(Limits.SAMPLE_SIDE),
-                        amount(Limits.SAMPLE_MASS), amount(Limits.SAMPLE_THICKNESS)));
+                case 0 -> piece.grammage(amount(Limits.PIECE_GRAMMAGE));
+                case 1 -> piece.caliper(amount(Limits.PIECE_CALIPER));
+                default -> piece.sample(Piece.Sample.of(amount(Limits.SAMPLE_SIDE), amount(Limits.SAMPLE_SIDE),
+                        amount(Limits.SAMPLE_MASS), amount(Limits.SAMPLE_CALIPER)));
             }
             if (maybe()) {
                 piece.spare(amount(Limits.SPARE));
             }
             if (maybe()) {
-                piece.keeping(count(Limits.KEPT));
+                piece.kept(count(Limits.KEPT));
             }
             if (maybe()) {
                 piece.trials(count(Limits.TRIALS));
@@ -235,7 +235,7 @@ class AnyInputRoundTripPropertyTest {
 
         Piece envelope(String inside, String recipe) {
             Piece.Builder piece = Piece.of(name("envelope"), count(Limits.PIECES), recipe)
-                    .envelopeFor(inside, of(List.of(EnvelopeStyle.values()))).holding(count(Limits.INSERTS))
+                    .envelopeFor(inside, of(List.of(EnvelopeStyle.values()))).inserts(count(Limits.INSERTS))
                     .clearance(amount(Limits.CLEARANCE)).mailedIn(of(MailLimits.countries()));
             how(piece);
             return piece.build();

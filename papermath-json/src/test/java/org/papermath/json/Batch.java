@@ -45,7 +45,7 @@ final class Batch {
                  "faces": "1.25 m2", "changes": 2, "air": {"temperature": "17 Cel", "humidity": "61 %"}},
                 {"what": "finished", "width": {"read": "201 mm", "error": "0.5 mm"},
                  "height": {"read": "286 mm", "error": "0.5 mm"}, "mass": {"read": "4.4 g", "error": "0.01 g"},
-                 "thickness": {"read": "180 um", "error": "4 um"}, "ovenDry": {"read": "4.1 g", "error": "0.01 g"},
+                 "caliper": {"read": "180 um", "error": "4 um"}, "ovenDry": {"read": "4.1 g", "error": "0.01 g"},
                  "air": {"temperature": "18 Cel", "humidity": "58 %", "pressure": "98 kPa"}},
                 {"what": "marks", "restraint": "blotters", "wetAlong": {"read": "200 mm", "error": "0.5 mm"},
                  "dryAlong": {"read": "193 mm", "error": "0.5 mm"}, "wetAcross": {"read": "200 mm", "error": "0.5 mm"},

@@ -105,7 +105,7 @@ final class Concert {
                 {"name": "envelope", "count": 40, "recipe": "reed", "grammage": "95 g/m2", "envelopeFor": "programme",
                  "style": "side seam", "inserts": 2, "clearance": "6 mm", "mailedIn": "United States"},
                 {"name": "poster", "count": 5, "recipe": "reed", "size": ["300 mm", "400 mm"],
-                 "sample": {"size": ["100 mm", "100 mm"], "mass": "1.3 g", "thickness": "0.25 mm"}}
+                 "sample": {"size": ["100 mm", "100 mm"], "mass": "1.3 g", "caliper": "0.25 mm"}}
               ]
             }
             """;
@@ -128,8 +128,8 @@ final class Concert {
     /** A plan of stuff so slow that nobody can say how long it may drain. */
     static String planOfSlowStuff() {
         OrderDocument concert = read().value();
-        Order order = Order.of("slow").recipe(Recipe.of("slow", Furnish.of(Fibres.ABACA)).beaten(Amounts.hours(6))
-                .build()).piece(Piece.of("sheet", 9, "slow").sized(Formats.ISO_A4).weighing(Grammage.gsm(40)).build())
+        Order order = Order.of("slow").recipe(Recipe.of("slow", Furnish.of(Fibres.ABACA)).beating(Amounts.hours(6))
+                .build()).piece(Piece.of("sheet", 9, "slow").size(Formats.ISO_A4).grammage(Grammage.gsm(40)).build())
                 .build();
         return PapermathDocuments.writePlan(MakingPlan.of(order, Studio.of("slow")
                 .vat(concert.studio().vat().orElseThrow()).build()), "a test", "1");

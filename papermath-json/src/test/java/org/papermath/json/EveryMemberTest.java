@@ -44,8 +44,8 @@ import org.papermath.format.FormatSystem;
 class EveryMemberTest {
     private static final Set<String> NOT_SAID = Set.of("toString", "hashCode", "toBuilder");
     private static final Recipe BARE_RECIPE = Recipe.of("bare", Furnish.of(Fibres.ABACA)).build();
-    private static final Piece BARE_PIECE = Piece.of("card", 1, "bare").sized(Amounts.mm(100), Amounts.mm(100))
-            .weighing(Grammage.gsm(100)).build();
+    private static final Piece BARE_PIECE = Piece.of("card", 1, "bare").size(Amounts.mm(100), Amounts.mm(100))
+            .grammage(Grammage.gsm(100)).build();
     private static final BatchRecord BARE_RECORD = BatchRecord.builder("bare", LocalDate.of(2027, 1, 1)).build();
 
     private static Object said(Method accessor, Object by) {

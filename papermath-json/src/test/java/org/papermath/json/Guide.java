@@ -61,7 +61,7 @@ final class Guide {
         for (Assumption own : then.studio().assumptions().own()) {
             newest = newest.with(own);
         }
-        MakingPlan now = MakingPlan.of(then.order(), then.studio().knowing(newest));
+        MakingPlan now = MakingPlan.of(then.order(), then.studio().withAssumptions(newest));
         List<PlanDocument.Moved> moved = then.moved(now);
         // end
         return moved;
@@ -84,7 +84,7 @@ final class Guide {
     static void change(Path folder) throws IOException {
         // guide: change
         Document<Recipe> read = PapermathDocuments.readRecipe(folder.resolve("tide-grey.json"));
-        Recipe longer = Recipe.of(read.value().name(), read.value().furnish()).beaten(Amounts.hours(4)).build();
+        Recipe longer = Recipe.of(read.value().name(), read.value().furnish()).beating(Amounts.hours(4)).build();
         DocumentFiles.save(folder.resolve("tide-grey.json"), PapermathDocuments.writeRecipe(read.with(longer)));
         // end
     }

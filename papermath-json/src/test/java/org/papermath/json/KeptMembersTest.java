@@ -173,7 +173,7 @@ class KeptMembersTest {
         for (int i = 0; i < count; i++) {
             text.append(i == 0 ? "" : ", ").append("""
                     {"name": "p%d", "x-own": "p%d", "count": %d, "recipe": "r", "size": "ISO A5",
-                     "sample": {"size": ["1 cm", "1 cm"], "mass": "1 g", "thickness": "1 mm", "x-in": "p%d"}}
+                     "sample": {"size": ["1 cm", "1 cm"], "mass": "1 g", "caliper": "1 mm", "x-in": "p%d"}}
                     """.formatted(i, i, 1 + i % 2, i));
         }
         return PapermathDocuments.readOrder("""
@@ -183,7 +183,7 @@ class KeptMembersTest {
     }
 
     private static Piece piece(String name, int count, Piece like) {
-        return Piece.of(name, count, "r").sized(like.format().orElseThrow()).like(like.sample().orElseThrow()).build();
+        return Piece.of(name, count, "r").size(like.format().orElseThrow()).sample(like.sample().orElseThrow()).build();
     }
 
     private static JsonNode written(Document<OrderDocument> read, List<Piece> pieces) {
@@ -313,10 +313,10 @@ class KeptMembersTest {
     void aReferenceStaysOnlyWithThePartItLeadsTo() {
         Document<OrderDocument> read = Concert.read();
         Recipe old = read.value().order().recipes().get(0);
-        Recipe other = Recipe.of("plain", old.furnish()).beaten(old.beating()).build();
+        Recipe other = Recipe.of("plain", old.furnish()).beating(old.beating()).build();
         Order.Builder order = Order.of("o").recipe(other);
         read.value().order().pieces().forEach(one -> order.piece(Piece.of(one.name(), one.count(), "plain")
-                .sized(Kinds.LENGTH.of(10, "cm"), Kinds.LENGTH.of(12, "cm")).weighing(Kinds.GRAMMAGE.of(90, "g/m2"))
+                .size(Kinds.LENGTH.of(10, "cm"), Kinds.LENGTH.of(12, "cm")).grammage(Kinds.GRAMMAGE.of(90, "g/m2"))
                 .build()));
         String written = PapermathDocuments.writeOrder(read.with(new OrderDocument(order.build(),
                 read.value().studio())));

@@ -36,8 +36,8 @@ class OrderRoundTripPropertyTest {
         return Combinators.combine(fibres, Arbitraries.doubles().between(1, 99),
                 Arbitraries.doubles().between(0.1, 20), Arbitraries.of("1", "%"))
                 .as((two, share, hours, unit) -> Recipe.of("paper", Furnish.of(Kinds.SHARE.ofSi(share / 100, unit),
-                        two.get(0), Share.percent(100 - share), two.get(1))).beaten(Kinds.TIME.of(hours, "h"))
-                        .adding(Additive.of("size", Additive.Purpose.INTERNAL_SIZE)
+                        two.get(0), Share.percent(100 - share), two.get(1))).beating(Kinds.TIME.of(hours, "h"))
+                        .additive(Additive.of("size", Additive.Purpose.INTERNAL_SIZE)
                                 .active(Kinds.SHARE.ofSi(share / 100, unit)), Kinds.DOSE.of(1, "g/kg")).build());
     }
 
@@ -50,8 +50,8 @@ class OrderRoundTripPropertyTest {
         return Combinators.combine(names, sides, sides, units, Arbitraries.doubles().between(3, 1900),
                 Arbitraries.integers().between(1, 100_000), Arbitraries.integers().between(0, 4))
                 .as((name, width, height, unit, gsm, count, folds) -> Piece.of(name, count, "paper")
-                        .sized(Kinds.LENGTH.ofSi(width, unit), Kinds.LENGTH.ofSi(height, unit))
-                        .weighing(Grammage.gsm(gsm)).folded(folds).build());
+                        .size(Kinds.LENGTH.ofSi(width, unit), Kinds.LENGTH.ofSi(height, unit))
+                        .grammage(Grammage.gsm(gsm)).folds(folds).build());
     }
 
     @Provide

@@ -58,7 +58,7 @@ class PapermathDocumentsTest {
         assertThat(envelope.style()).contains(EnvelopeStyle.SIDE_SEAM);
         assertThat(envelope.inserts()).isEqualTo(2);
         assertThat(envelope.clearance()).contains(Amounts.mm(6));
-        assertThat(envelope.mail()).contains("United States");
+        assertThat(envelope.mailedIn()).contains("United States");
         assertThat(order.pieces().get(3).sample().orElseThrow().mass()).isEqualTo(Amounts.grams(1.3));
     }
 

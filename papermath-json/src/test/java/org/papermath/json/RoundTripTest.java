@@ -50,7 +50,7 @@ class RoundTripTest {
                {"name": "two", "count": 2, "recipe": "plain", "size": "ISO A5", "grammage": "130 g/m2", "x-n": "two",
                 "x-m": {"deep": [1, {"x-deeper": null}]}},
                {"name": "three", "x-first": true, "count": 3, "recipe": "plain", "size": "ISO A5",
-                "sample": {"size": ["1 cm", "1 cm"], "mass": "1 g", "thickness": "1 mm", "x-s": "three"}}]}
+                "sample": {"size": ["1 cm", "1 cm"], "mass": "1 g", "caliper": "1 mm", "x-s": "three"}}]}
             """;
 
     private static <T> void sameTwice(Document<T> read, Function<Document<T>, String> write,
@@ -195,7 +195,7 @@ class RoundTripTest {
                     row.likely(), Basis.GIVEN, new Source("a guess")));
             count++;
         }
-        Studio studio = Studio.of("s").knowing(known).build();
+        Studio studio = Studio.of("s").assumptions(known).build();
         Studio again = PapermathDocuments.readStudio(PapermathDocuments.writeStudio(Document.of(studio))).value();
         assertThat(again.assumptions().own()).isEqualTo(known.own()).hasSizeGreaterThan(count);
         assertThat(again).isEqualTo(studio);
@@ -214,7 +214,7 @@ class RoundTripTest {
         List<Piece> pieces = read.value().order().pieces();
         Order.Builder edited = Order.of("o");
         edited.piece(pieces.get(2)).piece(pieces.get(0)).piece(Piece.of("new", 5, "plain")
-                .sized(pieces.get(0).format().orElseThrow()).weighing(Kinds.GRAMMAGE.of(90, "g/m2")).build());
+                .size(pieces.get(0).format().orElseThrow()).grammage(Kinds.GRAMMAGE.of(90, "g/m2")).build());
         edited.recipe(read.value().order().recipes().get(1)).recipe(read.value().order().recipes().get(0));
         Document<OrderDocument> now = read.with(new OrderDocument(edited.build(), read.value().studio()));
         String written = PapermathDocuments.writeOrder(now);
@@ -236,7 +236,7 @@ class RoundTripTest {
         Order.Builder edited = Order.of("o");
         order.recipes().forEach(edited::recipe);
         edited.piece(order.pieces().get(0)).piece(Piece.of("second", 2, "plain")
-                .sized(order.pieces().get(1).format().orElseThrow()).weighing(Kinds.GRAMMAGE.of(90, "g/m2")).build())
+                .size(order.pieces().get(1).format().orElseThrow()).grammage(Kinds.GRAMMAGE.of(90, "g/m2")).build())
                 .piece(order.pieces().get(2));
         Document<OrderDocument> again = PapermathDocuments.readOrder(PapermathDocuments.writeOrder(
                 read.with(new OrderDocument(edited.build(), read.value().studio()))), Concert.FILES);
@@ -293,7 +293,7 @@ class RoundTripTest {
                 Kinds.LENGTH.of(2, "in"));
         Document<OrderDocument> read = PapermathDocuments.readOrder(EDITED, Concert.FILES);
         Order.Builder order = Order.of("o").recipe(read.value().order().recipes().get(1)).piece(Piece.of("a", 1, "plain")
-                .sized(own).weighing(Kinds.GRAMMAGE.of(90, "g/m2")).build());
+                .size(own).grammage(Kinds.GRAMMAGE.of(90, "g/m2")).build());
         Document<OrderDocument> document = Document.of(new OrderDocument(order.build(), read.value().studio()));
         OrderDocument again = PapermathDocuments.readOrder(PapermathDocuments.writeOrder(document)).value();
         assertThat(again).isEqualTo(document.value());
@@ -315,7 +315,7 @@ class RoundTripTest {
         Assumption known = Assumptions.standard().all().iterator().next();
         Assumption own = new Assumption("house.luck", known.scope(), "luck", 1, 1, 1, known.shape(), 0, 2, "1",
                 known.role(), known.basis(), known.source());
-        Studio studio = Studio.of("s").knowing(Assumptions.standard().with(own)).build();
+        Studio studio = Studio.of("s").assumptions(Assumptions.standard().with(own)).build();
         assertThatThrownBy(() -> PapermathDocuments.writeStudio(Document.of(studio))).isInstanceOf(Refused.class)
                 .hasMessageContaining("there is no assumption \"house.luck\" in edition 2026-11");
     }

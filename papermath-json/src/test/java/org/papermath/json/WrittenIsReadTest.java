@@ -43,7 +43,7 @@ class WrittenIsReadTest {
                     Amounts.mm(200)).part(name, Kinds.FORCE.of(1, "kN")))),
             name -> studio(Studio.of("s").dryer(Dryer.boards(name, 20))),
             name -> PapermathDocuments.writeRecipe(Document.of(recipe(name).build())),
-            name -> PapermathDocuments.writeRecipe(Document.of(recipe("r").adding(
+            name -> PapermathDocuments.writeRecipe(Document.of(recipe("r").additive(
                     Additive.of(name, Additive.Purpose.FILLER), Kinds.DOSE.of(1, "%")).build())),
             name -> PapermathDocuments.writeRecipe(Document.of(Recipe.of("r", Furnish.of(Fibre.of("my-reed", name,
                     Fibre.SourceClass.GRASS))).build())),
@@ -67,7 +67,7 @@ class WrittenIsReadTest {
     }
 
     private static Piece piece(String name) {
-        return Piece.of(name, 1, "r").sized(Amounts.mm(100), Amounts.mm(100)).weighing(Grammage.gsm(100)).build();
+        return Piece.of(name, 1, "r").size(Amounts.mm(100), Amounts.mm(100)).grammage(Grammage.gsm(100)).build();
     }
 
     private static BatchRecord.Builder record(String name) {

@@ -1,0 +1,34 @@
+package org.papermath.order;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/** What a builder was given itself, apart from what it began with: given twice is refused, begun with is replaced. */
+final class Said {
+    private final String of;
+    private final Set<String> said = new HashSet<>();
+
+    Said(String of) {
+        this.of = of;
+    }
+
+    void once(String what) {
+        if (!said.add(what)) {
+            Named.once(true, of, what);
+        }
+    }
+
+    /** Puts a thing in the place of the one of its name that the builder began with, else at the end. */
+    <T> void once(String what, List<T> list, T thing, Function<T, String> name) {
+        once(what);
+        for (int i = 0; i < list.size(); i++) {
+            if (name.apply(list.get(i)).equals(name.apply(thing))) {
+                list.set(i, thing);
+                return;
+            }
+        }
+        list.add(thing);
+    }
+}
