@@ -1,6 +1,7 @@
 package org.papermath.engine;
 
 import org.jspecify.annotations.Nullable;
+import org.papermath.equation.CaliperLaw;
 import org.papermath.equation.Density;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Scope;
@@ -9,32 +10,25 @@ import org.papermath.quantity.Amount;
 
 /** The dry sheet: how dense, how thick, how heavy; and what it has to weigh to be what was ordered. */
 public final class FinishedSheet {
-    /** Below this grammage, kg/m², the surfaces of the sheet count for its thickness. */
-    private static final double THIN_SHEET = 0.010;
-
     private final double grammage;
     private final double caliper;
     private final double sampleMass;
     private final double sampleArea;
-    private final Slot leastPressure;
-    private final Slot reference;
-    private final Slot saturation;
-    private final Slot exponent;
+    private final double densest;
+    private final double thinBelow;
     private final Slot thinOffset;
     private final Slot thinDensity;
     private final Slot standIn;
     private final @Nullable Slot measuredDensity;
     private final @Nullable Slot measuredMoisture;
 
-    FinishedSheet(Known known, Workshop workshop, Piece piece, Scope measured) {
+    FinishedSheet(Known known, Piece piece, Scope dense, Scope measured) {
         grammage = piece.grammage().map(Amount::si).orElse(Double.NaN);
         caliper = piece.caliper().map(Amount::si).orElse(Double.NaN);
         sampleMass = piece.sample().map(one -> one.mass().si()).orElse(Double.NaN);
         sampleArea = piece.sample().map(one -> one.width().si() * one.height().si()).orElse(Double.NaN);
-        leastPressure = known.slot("sheet.density-least-pressure");
-        reference = known.slot("press.reference-pressure", workshop.press);
-        saturation = known.slot("sheet.density-saturation-pressure", workshop.press);
-        exponent = known.slot("sheet.density-exponent", workshop.press);
+        densest = known.fixed("sheet.density-most", dense);
+        thinBelow = known.fixed("sheet.thin-grammage", Scope.GENERAL);
         thinOffset = known.slot("sheet.thin-offset");
         thinDensity = known.slot("sheet.density-lightly-pressed", Scope.of("kozo"));
         standIn = known.slot("sheet.density-stand-in");
@@ -42,17 +36,13 @@ public final class FinishedSheet {
         measuredMoisture = known.maybe("sheet.moisture-conditioned", measured);
     }
 
-    /** The least pressure the model of density is made for. */
-    public Slot leastPressure() {
-        return leastPressure;
-    }
-
     /** The density an envelope is laid out with where nobody knows it. */
     public Slot standIn() {
         return standIn;
     }
 
-    boolean hasMeasuredDensity() {
+    /** Whether the density was measured on such sheets. */
+    public boolean hasMeasuredDensity() {
         return measuredDensity != null;
     }
 
@@ -79,8 +69,7 @@ public final class FinishedSheet {
         if (measuredDensity != null) {
             return v.of(measuredDensity);
         }
-        return Density.ofPressure(state.density(), Math.max(pressure, v.of(leastPressure)), v.of(reference),
-                v.of(saturation), v.of(exponent));
+        return state.density().density(pressure, state.beating(), densest);
     }
 
     /** Where the density of a fibre is not known an envelope still has to be laid out. */
@@ -88,9 +77,15 @@ public final class FinishedSheet {
         return Double.isNaN(density) ? v.of(standIn) : density;
     }
 
+    /** What was measured of these very sheets has what single fibres do in it. */
     double caliper(double grammage, double density, Values v) {
-        return grammage < THIN_SHEET ? Density.thinSheetCaliper(grammage, v.of(thinOffset), v.of(thinDensity))
-                : Density.caliper(grammage, density);
+        return measuredDensity != null ? Density.caliper(grammage, density)
+                : new CaliperLaw(thinBelow, v.of(thinOffset), v.of(thinDensity)).caliper(grammage, density);
+    }
+
+    /** The density that scale and micrometer give. */
+    double apparent(double grammage, double density, double caliper) {
+        return measuredDensity != null || grammage >= thinBelow ? density : Density.of(grammage, caliper);
     }
 
     /** The conditioned grammage that was ordered, or that a thickness or a sample asks for. */

@@ -54,7 +54,7 @@ public final class PieceWork {
         pressing = new Pressing(known, workshop, studio, measured, dryer instanceof Dryer.Blotters);
         posts = new Posts(known, workshop, studio);
         drying = new DryingSheets(known, workshop, stock, dryer, measured);
-        finished = new FinishedSheet(known, workshop, piece, measured);
+        finished = new FinishedSheet(known, piece, stock.dense(), measured);
         cutting = new CuttingAndFolding(known, piece, forming);
         envelope = isEnvelope ? new MakingEnvelopes(known, piece, piece.style().orElseThrow(), scope) : null;
         requireDensity();
@@ -251,6 +251,8 @@ public final class PieceWork {
         double grammage = solids * (1 + gain) * moist / dryArea;
         double density = finished.density(state, Pressing.pressure(press), v);
         double caliper = Double.isNaN(density) ? Double.NaN : finished.caliper(grammage, density, v);
+        // What scale and micrometer would give, with what single fibres do in a thin sheet.
+        double apparent = Double.isNaN(density) ? Double.NaN : finished.apparent(grammage, density, caliper);
         double[] size = cutting.finished(settings.size(index), sheet, shrink);
         double area = Math.max(size[0], size[1]) * Math.min(size[0], size[1]);
         MakingEnvelopes.Setting enveloped = settings.envelope(index);
@@ -259,7 +261,7 @@ public final class PieceWork {
         out.set(PieceFigure.HEIGHT, index, size[1]);
         out.set(PieceFigure.GRAMMAGE, index, grammage);
         out.set(PieceFigure.CALIPER, index, caliper);
-        out.set(PieceFigure.DENSITY, index, density);
+        out.set(PieceFigure.DENSITY, index, apparent);
         out.set(PieceFigure.MASS, index, grammage * (area * (enveloped == null ? 1 : enveloped.areaShare())));
         out.set(PieceFigure.PILE, index, caliper * (envelope == null ? cutting.layers() : MakingEnvelopes.LAYERS)
                 * forming.wanted());

@@ -6,7 +6,7 @@ import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
-import org.papermath.equation.Density;
+import org.papermath.equation.DensityLaw;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.Shrinkage;
 import org.papermath.equation.Sorption;
@@ -70,7 +70,10 @@ public final class PreparingStock {
     private final Slot shrinkIntercept;
     private final Slot shrinkOnset;
     private final Slot direction;
-    private final Slot densityTime;
+    private final Scope dense;
+    private final boolean hasDensity;
+    private final Dense density;
+    private final @Nullable Slot leastPressure;
     private final Slot beatingLoad;
     private final Slot additiveLoad;
 
@@ -86,9 +89,6 @@ public final class PreparingStock {
         final @Nullable Slot retentionLong;
         final Slot drainabilityWell;
         final Slot drainabilityLong;
-        final @Nullable Slot densityUnbeaten;
-        final @Nullable Slot densityLong;
-        final @Nullable Slot densityLight;
         final @Nullable Slot shrinkInitial;
         final @Nullable Slot shrinkLimit;
         final @Nullable Slot shrinkTime;
@@ -98,12 +98,10 @@ public final class PreparingStock {
         final Slot firstPass;
 
         FibreLine(Known known, Studio studio, Furnish furnish, Fibre fibre, double share, boolean beats) {
-            String press = studio.press().map(Press::name).orElse("");
             String beater = studio.beater().map(Beater::name).orElse("");
             Scope plain = fibre.scope();
             Scope beaten = on(plain, beater);
             Scope shrinking = measured(known, furnish, beater, beaten, "shrinkage.time");
-            Scope dense = measured(known, furnish, press, on(plain, press), "sheet.density-unbeaten");
             Scope sorbing = measured(known, furnish, "", plain, "sorption.monolayer", "sorption.energy",
                     "sorption.bulk");
             this.share = share;
@@ -116,9 +114,6 @@ public final class PreparingStock {
             retentionLong = known.maybe("fibre.water-retention-long-beaten", plain);
             drainabilityWell = known.slot("fibre.drainability-well-beaten", plain);
             drainabilityLong = known.slot("fibre.drainability-long-beaten", plain);
-            densityUnbeaten = known.maybe("sheet.density-unbeaten", dense);
-            densityLong = known.maybe("sheet.density-long-beaten", dense);
-            densityLight = known.maybe("sheet.density-lightly-pressed", dense);
             Slot initial = known.maybe("shrinkage.initial", shrinking);
             shrinkLimit = known.maybe("shrinkage.limit", shrinking);
             shrinkTime = known.maybe("shrinkage.time", shrinking);
@@ -128,14 +123,46 @@ public final class PreparingStock {
             bulk = known.slot("sorption.bulk", sorbing);
             firstPass = known.slot("vat.retention", studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
         }
+    }
 
-        boolean hasBeatenDensity() {
-            return densityUnbeaten != null && densityLong != null;
-        }
+    /** What is known of the density of the sheet. */
+    private interface Dense {
+        DensityLaw law(Values v);
+    }
 
-        boolean hasDensity() {
-            return hasBeatenDensity() || densityLight != null;
+    private static boolean isBeaten(Known known, Scope scope) {
+        return known.store().find("sheet.density-unbeaten", scope).isPresent()
+                && known.store().find("sheet.density-long-beaten", scope).isPresent();
+    }
+
+    private static boolean hasDensity(Known known, Scope scope) {
+        return isBeaten(known, scope) || known.store().find("sheet.density-lightly-pressed", scope).isPresent();
+    }
+
+    private static Dense dense(Known known, Furnish furnish, List<Scope> scopes) {
+        if (scopes.size() == 1) {
+            return dense(known, scopes.get(0));
         }
+        double[] shares = furnish.fibres().stream().mapToDouble(fibre -> furnish.share(fibre).si()).toArray();
+        Dense[] fibres = scopes.stream().map(scope -> dense(known, scope)).toArray(Dense[]::new);
+        return v -> new DensityLaw.Blend(shares,
+                Arrays.stream(fibres).map(fibre -> fibre.law(v)).toArray(DensityLaw[]::new));
+    }
+
+    private static Dense dense(Known known, Scope scope) {
+        if (!isBeaten(known, scope)) {
+            Slot lightly = known.maybe("sheet.density-lightly-pressed", scope);
+            return v -> lightly == null ? DensityLaw.UNKNOWN : new DensityLaw.LightlyPressed(v.of(lightly));
+        }
+        Slot unbeaten = known.slot("sheet.density-unbeaten", scope);
+        Slot longBeaten = known.slot("sheet.density-long-beaten", scope);
+        Slot time = known.slot("sheet.density-beating-time", scope);
+        Slot exponent = known.slot("sheet.density-exponent", scope);
+        Slot reference = known.slot("sheet.density-reference-pressure", scope);
+        Slot least = known.slot("sheet.density-least-pressure", scope);
+        Slot saturation = known.slot("sheet.density-saturation-pressure", scope);
+        return v -> new DensityLaw.Beaten(v.of(unbeaten), v.of(longBeaten), v.of(time),
+                new DensityLaw.Pressing(v.of(exponent), v.of(reference), v.of(least), v.of(saturation)));
     }
 
     /** One additive: its dose on the fibre, its active share, and what stays of it. */
@@ -148,12 +175,13 @@ public final class PreparingStock {
      * @param drainability °SR
      * @param waterRetention water retention value
      * @param freeShrinkage linear, without restraint
-     * @param density of the sheet before pressing is counted in, kg/m³; not a number where a fibre has none
+     * @param density of the sheet by the pressure on it; of not a number where a fibre has none
+     * @param beating beating time, s
      * @param referenceRatio moisture ratio of the fibre in the air of the order
      * @param roomRatio moisture ratio of the fibre in the air of the room
      */
-    record State(double drainability, double waterRetention, double freeShrinkage, double density,
-            double referenceRatio, double roomRatio) {
+    record State(double drainability, double waterRetention, double freeShrinkage, DensityLaw density,
+            double beating, double referenceRatio, double roomRatio) {
     }
 
     /**
@@ -212,13 +240,19 @@ public final class PreparingStock {
         shrinkIntercept = known.slot("shrinkage.water-retention-intercept", whole);
         shrinkOnset = known.slot("shrinkage.onset", whole);
         direction = known.slot("shrinkage.direction-difference", whole);
-        densityTime = known.slot("sheet.density-beating-time",
-                on(furnish.scope(), studio.press().map(Press::name).orElse("")));
         List<Fibre> kinds = furnish.fibres();
         Map<Fibre, Amount<Share>> shares = furnish.shares();
         boolean beats = beating > 0 && Double.isNaN(drainability);
         fibres = kinds.stream().map(fibre -> new FibreLine(known, studio, furnish, fibre, shares.get(fibre).si(), beats))
                 .toArray(FibreLine[]::new);
+        String press = studio.press().map(Press::name).orElse("");
+        dense = on(furnish.scope(), press);
+        List<Scope> densities = !furnish.isBlend() || hasDensity(known, dense) ? List.of(dense)
+                : kinds.stream().map(fibre -> on(fibre.scope(), press)).toList();
+        hasDensity = densities.stream().allMatch(scope -> hasDensity(known, scope));
+        density = dense(known, furnish, densities);
+        leastPressure = densities.stream().filter(scope -> isBeaten(known, scope)).findFirst()
+                .map(scope -> known.slot("sheet.density-least-pressure", scope)).orElse(null);
         boolean aided = recipe.additives().stream()
                 .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.RETENTION_AID);
         additives = recipe.additives().stream().map(dose -> line(known, dose, aided)).toArray(AdditiveLine[]::new);
@@ -304,7 +338,17 @@ public final class PreparingStock {
     }
 
     boolean hasDensity() {
-        return Arrays.stream(fibres).allMatch(FibreLine::hasDensity);
+        return hasDensity;
+    }
+
+    /** Where what is known of the density of the sheet is kept. */
+    public Scope dense() {
+        return dense;
+    }
+
+    /** The least pressure the law of density was made for; null where pressing does not enter. */
+    public @Nullable Slot leastPressure() {
+        return leastPressure;
     }
 
     /** Oven-dry fibre over stock in the beater. */
@@ -345,7 +389,6 @@ public final class PreparingStock {
         double sr = 0;
         double waterRetention = 0;
         double freeShrinkage = 0;
-        double specific = 0;
         double middle = 0;
         double reference = 0;
         double room = 0;
@@ -356,13 +399,12 @@ public final class PreparingStock {
             sr += share * own;
             waterRetention += share * held;
             freeShrinkage += share * freeShrinkage(fibre, held, v);
-            specific += share / density(fibre, v);
             middle += share * moistureRatio(fibre, MIDDLE_HUMIDITY, v);
             reference += share * moistureRatio(fibre, workshop.referenceHumidity, v);
             room += share * moistureRatio(fibre, workshop.roomHumidity, v);
         }
         double slope = v.of(sorptionSlope);
-        return new State(sr, waterRetention, freeShrinkage, 1 / specific,
+        return new State(sr, waterRetention, freeShrinkage, density.law(v), beating,
                 Sorption.atTemperatureInProportion(reference, middle, slope, workshop.referenceCelsius,
                         SORPTION_CELSIUS),
                 Sorption.atTemperatureInProportion(room, middle, slope, workshop.roomCelsius, SORPTION_CELSIUS));
@@ -395,13 +437,6 @@ public final class PreparingStock {
                     beating);
         }
         return Shrinkage.freeByRetention(held, v.of(shrinkSlope), v.of(shrinkIntercept), 0, MOST_SHRINKAGE);
-    }
-
-    private double density(FibreLine fibre, Values v) {
-        if (fibre.densityUnbeaten != null && fibre.densityLong != null) {
-            return Density.ofBeating(v.of(fibre.densityUnbeaten), v.of(fibre.densityLong), beating, v.of(densityTime));
-        }
-        return fibre.densityLight != null ? v.of(fibre.densityLight) : Double.NaN;
     }
 
     private static double moistureRatio(FibreLine fibre, double humidity, Values v) {

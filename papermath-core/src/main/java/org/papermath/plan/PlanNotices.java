@@ -15,6 +15,7 @@ import org.papermath.engine.PieceWork;
 import org.papermath.engine.PreparingStock;
 import org.papermath.engine.Pressing;
 import org.papermath.engine.Settings;
+import org.papermath.engine.Slot;
 import org.papermath.engine.Values;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -125,6 +126,10 @@ final class PlanNotices {
 
     private void note(String code, String text, Object... arguments) {
         notes.add(Notice.note(code, text, arguments));
+    }
+
+    private double limit(String id, Scope scope) {
+        return studio.assumptions().si(id, scope);
     }
 
     private double limit(String id) {
@@ -285,13 +290,19 @@ final class PlanNotices {
                     + read.forming().opening() + " has to be made or adapted.", "piece", name);
         }
         Pressing.Setting press = settings.press(p);
-        if (press == null) {
+        Slot least = work.finished().hasMeasuredDensity() ? null : engine.stock(work.batch()).leastPressure();
+        if (press == null && least != null) {
             note("press.none",
                     of + (studio.press().isPresent() ? "unpressed," : "without a press")
                     + " its density is taken at the least pressure the model was made for ("
-                    + Units.fourDigits(likely.of(work.finished().leastPressure()) / 1000)
-                    + " kPa, at-model-limit); expect a bulkier sheet.",
+                    + Units.fourDigits(likely.of(least) / 1000) + " kPa, at-model-limit); expect a bulkier sheet.",
                     "piece", name);
+        } else if (least != null && press.pressure() < likely.of(least)) {
+            warn("density.pressure-low", of + "pressed at " + read.press().pressure() + ": below "
+                    + Units.fourDigits(likely.of(least) / 1000) + " kPa the density is taken as of that pressure"
+                    + " (at-model-limit); expect a bulkier sheet.", "piece", name, "given",
+                    read.press().pressure().toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(likely.of(least), "kPa")
+                    .toString());
         }
         if (press != null && press.limited()) {
             warn("press.limited", of + "the " + read.press().weakest().name() + " holds the press to "
@@ -333,7 +344,8 @@ final class PlanNotices {
                     name);
         }
         double density = numbers.likely(PieceFigure.DENSITY, p);
-        if (density < 150 || density > 1200) {
+        Scope dense = engine.stock(work.batch()).dense();
+        if (density < limit("sheet.density-doubtful-low", dense) || density > limit("sheet.density-doubtful-high", dense)) {
             warn("sheet.density", of + "a density of " + Units.fourDigits(density)
                     + " kg/m³ is unusual for paper; check the"
                     + " thickness, the unit and the recipe.", "piece", name);

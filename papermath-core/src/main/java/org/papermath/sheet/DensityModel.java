@@ -2,13 +2,14 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 
+import org.papermath.equation.CaliperLaw;
 import org.papermath.equation.Density;
+import org.papermath.equation.DensityLaw;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
@@ -27,14 +28,17 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SheetPressure;
+import org.papermath.quantity.Units;
 import org.papermath.shape.Caliper;
 
 /**
  * Apparent density and caliper of the dry sheet from furnish, beating, pressing and finish. Immutable.
  *
  * <p>Beating: {@code 1/rho = 1/rho_i + (1/rho_0 - 1/rho_i) exp(-t/tau)}; pressing: {@code rho (min(p, p_sat)/p0)^k},
- * from 0.05 to 4 MPa. The densities of the table are those of sheets dried under restraint. About ±20 %, ±7 % after one
- * sheet by scale and micrometer. Caliper is that of a single sheet between flat feet at 100 kPa.
+ * from 0.05 to 4 MPa; below that the sheet is taken as pressed at 0.05 MPa. A fibre of which only the density of lightly
+ * pressed sheets is known has that one, however it is pressed and beaten. The densities of the table are those of sheets
+ * dried under restraint. About ±20 %, ±7 % after one sheet by scale and micrometer. Caliper is that of a single sheet
+ * between flat feet at 100 kPa.
  *
  * @source ISO 534 for the pressure of the caliper; densities by fibre as stated at {@code sheet.density-unbeaten};
  *     beaten rag and the finishes from Sindall, The Manufacture of Paper, 1908, ch. IX, and Cross and Bevan, A
@@ -49,11 +53,6 @@ public final class DensityModel {
     private static final String LIGHTLY = "sheet.density-lightly-pressed";
     private static final List<String> IDS = List.of(UNBEATEN, BEATEN, LIGHTLY, "sheet.density-exponent",
             "sheet.density-saturation-pressure", "sheet.density-beating-time");
-    /** A dry sheet without fillers cannot be denser than this, kg/m3. */
-    private static final double CAP = 1500;
-    private static final double DOUBTFUL_LOW = 150;
-    private static final double DOUBTFUL_HIGH = 1300;
-    private static final double THIN = 0.010;
     private static final double NEARLY_THIN_LOW = 0.008;
     private static final double NEARLY_THIN_HIGH = 0.012;
     private static final double LIGHT = 0.020;
@@ -145,7 +144,7 @@ public final class DensityModel {
      */
     public static DensityModel from(Assumptions assumptions, Furnish furnish, String press) {
         Scope whole = on(furnish.scope(), press);
-        if (!furnish.isBlend() || assumptions.find(UNBEATEN, whole).isPresent()) {
+        if (!furnish.isBlend() || isBeaten(assumptions, whole) || assumptions.find(LIGHTLY, whole).isPresent()) {
             return from(assumptions, whole);
         }
         List<Part> parts = new ArrayList<>();
@@ -182,25 +181,43 @@ public final class DensityModel {
     }
 
     private double density(Assumptions store, double pressure, double time) {
-        double bulk = 0;
-        for (Part part : parts) {
-            bulk += part.share() / ofPart(store, part.scope(), pressure, time);
-        }
-        return Math.min(CAP, 1 / bulk);
+        return law(store).density(pressure, time, store.si("sheet.density-most", scope));
     }
 
-    private static double ofPart(Assumptions store, Scope scope, double pressure, double time) {
-        if (isLightlyPressed(store, scope)) {
-            return store.si(LIGHTLY, scope);
+    private DensityLaw law(Assumptions store) {
+        if (parts.size() == 1) {
+            return ofPart(store, parts.get(0).scope());
         }
-        double reference = Density.ofBeating(store.si(UNBEATEN, scope), store.si(BEATEN, scope), time,
-                store.si("sheet.density-beating-time", scope));
-        return Density.ofPressure(reference, pressure, store.si("sheet.density-reference-pressure", scope),
-                store.si("sheet.density-saturation-pressure", scope), store.si("sheet.density-exponent", scope));
+        return new DensityLaw.Blend(parts.stream().mapToDouble(Part::share).toArray(),
+                parts.stream().map(part -> ofPart(store, part.scope())).toArray(DensityLaw[]::new));
+    }
+
+    private static DensityLaw ofPart(Assumptions store, Scope scope) {
+        return isLightlyPressed(store, scope) ? new DensityLaw.LightlyPressed(store.si(LIGHTLY, scope))
+                : beaten(store, scope);
+    }
+
+    private static DensityLaw.Beaten beaten(Assumptions store, Scope scope) {
+        return new DensityLaw.Beaten(store.si(UNBEATEN, scope), store.si(BEATEN, scope),
+                store.si("sheet.density-beating-time", scope),
+                new DensityLaw.Pressing(store.si("sheet.density-exponent", scope),
+                        store.si("sheet.density-reference-pressure", scope),
+                        store.si("sheet.density-least-pressure", scope),
+                        store.si("sheet.density-saturation-pressure", scope)));
     }
 
     private static boolean isLightlyPressed(Assumptions store, Scope scope) {
-        return store.find(UNBEATEN, scope).isEmpty() && store.find(LIGHTLY, scope).isPresent();
+        return !isBeaten(store, scope) && store.find(LIGHTLY, scope).isPresent();
+    }
+
+    private static boolean isBeaten(Assumptions store, Scope scope) {
+        return store.find(UNBEATEN, scope).isPresent() && store.find(BEATEN, scope).isPresent();
+    }
+
+    /** The density in a thin sheet is that of lightly pressed kozo. */
+    private static CaliperLaw calipers(Assumptions store) {
+        return new CaliperLaw(store.si("sheet.thin-grammage", Scope.GENERAL),
+                store.si("sheet.thin-offset", Scope.GENERAL), store.si(LIGHTLY, Scope.of("kozo")));
     }
 
     /**
@@ -265,23 +282,17 @@ public final class DensityModel {
 
     private double caliper(Assumptions store, double grammage, double pressure, double time, Finish finish) {
         double finished = finish == Finish.NONE ? 1 : store.si("sheet.thickness-factor", Scope.of(finish.subject));
-        if (grammage < THIN) {
-            return finished * thin(store, grammage);
-        }
-        return finished * Density.caliper(grammage, density(store, pressure, time));
-    }
-
-    /** Caliper of a sheet so thin that single fibres set it; the density in it is that of lightly pressed kozo. */
-    private static double thin(Assumptions store, double grammage) {
-        return Density.thinSheetCaliper(grammage, store.si("sheet.thin-offset", Scope.GENERAL),
-                store.si(LIGHTLY, Scope.of("kozo")));
+        CaliperLaw law = calipers(store);
+        // A thin sheet does not ask for the density of its furnish.
+        return finished * (law.isThin(grammage) ? law.thin(grammage)
+                : law.caliper(grammage, density(store, pressure, time)));
     }
 
     private List<Notice> notices(double w, double p, double t, Restraint restraint, Finish finish,
             Amount<ApparentDensity> density, Amount<Grammage> finished) {
         List<Notice> notices = new ArrayList<>();
         if (w >= NEARLY_THIN_LOW && w <= NEARLY_THIN_HIGH) {
-            Amount<Length> one = Kinds.LENGTH.ofSi(thin(assumptions, w), "mm");
+            Amount<Length> one = Kinds.LENGTH.ofSi(calipers(assumptions).thin(w), "mm");
             Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, p, t)), "mm");
             notices.add(Notice.note("density.thin-step",
                     "Around 10 g/m² the rule for thin sheets gives " + one + " and the density " + other
@@ -291,10 +302,23 @@ public final class DensityModel {
                     "Below 20 g/m² caliper no longer goes with grammage; measure a sheet.",
                     "grammage", Kinds.GRAMMAGE.ofSi(w, "g/m2").toString()));
         }
-        if (density.si() < DOUBTFUL_LOW || density.si() > DOUBTFUL_HIGH) {
+        double low = assumptions.si("sheet.density-doubtful-low", scope);
+        double high = assumptions.si("sheet.density-doubtful-high", scope);
+        if (density.si() < low || density.si() > high) {
             notices.add(Notice.warning("density.doubtful",
-                    "An apparent density of " + density + " is outside 150 to 1300 kg/m³, where paper lies.",
-                    "given", density.toString(), "least", "150 kg/m³", "most", "1300 kg/m³"));
+                    "An apparent density of " + density + " is outside " + Units.fourDigits(low) + " to "
+                            + Units.fourDigits(high) + " kg/m³, where paper lies.",
+                    "given", density.toString(), "least", Units.fourDigits(low) + " kg/m³",
+                    "most", Units.fourDigits(high) + " kg/m³"));
+        }
+        double least = assumptions.si("sheet.density-least-pressure", scope);
+        if (p < least && law(assumptions).answersToPressing()) {
+            notices.add(Notice.warning("density.pressure-low",
+                    "Pressed at " + Kinds.SHEET_PRESSURE.ofSi(p, "kPa") + ": below "
+                            + Kinds.SHEET_PRESSURE.ofSi(least, "kPa") + " the density is taken as of that pressure"
+                            + " (at-model-limit); expect a bulkier sheet.",
+                    "given", Kinds.SHEET_PRESSURE.ofSi(p, "kPa").toString(),
+                    "limit", Kinds.SHEET_PRESSURE.ofSi(least, "kPa").toString()));
         }
         double warning = assumptions.si("press.pressure-warning", Scope.GENERAL);
         double saturation = assumptions.si("sheet.density-saturation-pressure", scope);
@@ -386,30 +410,42 @@ public final class DensityModel {
         double w = Kinds.GRAMMAGE.siWithin(conditioned.value(), "grammage of the measured sheet", LIGHT, 2);
         double t = Kinds.LENGTH.siAboveZero(caliper.value(), "caliper of the measured sheet");
         double measured = Density.of(w, t);
-        if (measured < DOUBTFUL_LOW / 2 || measured > CAP) {
+        double least = assumptions.si("sheet.density-doubtful-low", scope) / 2;
+        double most = assumptions.si("sheet.density-most", scope);
+        if (measured < least || measured > most) {
             throw Refused.of("density.calibration",
                     "density of the measured sheet: " + Kinds.DENSITY.ofSi(Math.min(measured, 25000), "kg/m3")
-                            + "; a sheet without fillers lies from 75 to 1500 kg/m³. Check mil against micrometre.",
-                    "given", measured, "least", "75 kg/m³", "most", "1500 kg/m³");
+                            + "; a sheet without fillers lies from " + Units.fourDigits(least) + " to "
+                            + Units.fourDigits(most) + " kg/m³. Check mil against micrometre.",
+                    "given", measured, "least", Units.fourDigits(least) + " kg/m³",
+                    "most", Units.fourDigits(most) + " kg/m³");
         }
-        double foretold = from(assumptions, scope)
-                .density(assumptions, Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet"),
-                Kinds.TIME.si(beating, "beating time"));
-        double scale = measured / foretold;
         double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
         // What one sheet leaves: 7 %, beside the errors of scale and micrometer.
         double half = Math.hypot(1.645 * error, 0.07);
-        Assumptions store = assumptions;
+        double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
+        double hours = Kinds.TIME.si(beating, "beating time");
         Source source = new Source("one dry sheet by scale and micrometer, pressed at " + pressure);
-        for (String id : List.of(UNBEATEN, BEATEN, LIGHTLY)) {
-            Optional<Assumption> old = assumptions.find(id, scope);
-            if (old.isPresent()) {
-                double likely = Math.min(old.get().likely() * scale, old.get().most());
-                store = store.with(old.get().with(scope, likely, likely / (1 + half),
-                        Math.min(likely * (1 + half), old.get().most()), Basis.MEASURED_HERE, source));
-            }
+        if (isLightlyPressed(assumptions, scope)) {
+            return assumptions.with(measured(assumptions.get(LIGHTLY, scope), scope, measured, half, source));
         }
-        return store;
+        DensityLaw.Beaten law = beaten(assumptions, scope).measured(measured, p, hours,
+                Math.min(most, assumptions.get(BEATEN, scope).most()));
+        if (!(law.unbeaten() > 0 && law.unbeaten() <= assumptions.get(UNBEATEN, scope).most())) {
+            throw Refused.of("density.calibration-beyond",
+                    "density of the measured sheet: " + Kinds.DENSITY.ofSi(measured, "kg/m3") + " pressed at " + pressure
+                            + "; pressed at the reference pressure it would be denser than "
+                            + Units.fourDigits(most) + " kg/m³, which no sheet without fillers is. Check the thickness,"
+                            + " the grammage and the pressure.",
+                    "given", measured, "pressure", pressure.toString(), "most", Units.fourDigits(most) + " kg/m³");
+        }
+        return assumptions.with(measured(assumptions.get(UNBEATEN, scope), scope, law.unbeaten(), half, source))
+                .with(measured(assumptions.get(BEATEN, scope), scope, law.longBeaten(), half, source));
+    }
+
+    private static Assumption measured(Assumption old, Scope scope, double density, double half, Source source) {
+        return old.with(scope, density, density / (1 + half), Math.min(density * (1 + half), old.most()),
+                Basis.MEASURED_HERE, source);
     }
 
     /**

@@ -424,6 +424,9 @@ final class GuardCases {
                 full().assumptions(Assumptions.standard().given("web.solids-couched", Scope.at("vat"), 0.004)).build()));
         cases.put("too-many-sheets", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                 full().assumptions(Assumptions.standard().given("reject.forming", Scope.of("cards"), 0.9999999)).build()));
+        cases.put("weak-press", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                Studio.of("weak").press(Press.of("press", kilonewtons(0.6), mm(400), mm(500))).build()));
+        cases.put("kozo", () -> MakingPlan.of(order(Furnish.of(Fibres.KOZO), cards().build()), full().build()));
         cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
                 full().build()));
         cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")

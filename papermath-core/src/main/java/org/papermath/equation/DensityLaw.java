@@ -1,0 +1,134 @@
+package org.papermath.equation;
+
+/**
+ * How dense a dry sheet is, from the beating of its stuff and the last pressure on it. The models and the plans both
+ * answer by it, so what a calibration inverts is what a plan applies.
+ *
+ * <p>Densities in kg/m3, pressures in Pa, times in the unit of the time constant.
+ */
+public sealed interface DensityLaw {
+    /** The law of stuff nobody knows a density of. */
+    DensityLaw UNKNOWN = new LightlyPressed(Double.NaN);
+
+    /** The density; not a number where nobody knows it. Not yet held below that of the densest sheet. */
+    double uncapped(double pressure, double time);
+
+    /** The density, at most that of the densest sheet. */
+    default double density(double pressure, double time, double densest) {
+        return Math.min(densest, uncapped(pressure, time));
+    }
+
+    /** Whether beating and pressing move the density at all. */
+    boolean answersToPressing();
+
+    /**
+     * How density answers to pressing: {@code (min(max(p, p_least), p_sat)/p0)^k}.
+     *
+     * @param exponent k
+     * @param reference p0, the pressure the densities belong to
+     * @param least the least pressure the law was made for; below it nothing is known
+     * @param saturation p_sat, above which more pressing adds nothing
+     */
+    record Pressing(double exponent, double reference, double least, double saturation) {
+        /** Density over that at the reference pressure. */
+        public double factor(double pressure) {
+            return Density.ofPressure(1, Math.max(pressure, least), reference, saturation, exponent);
+        }
+    }
+
+    /**
+     * A fibre or furnish of which the density is known unbeaten and beaten long, both pressed at the reference
+     * pressure.
+     *
+     * @param unbeaten not beaten
+     * @param longBeaten beaten so long that more beating adds nothing
+     * @param timeConstant of the growth in beating
+     * @param pressing how it answers to pressing
+     */
+    record Beaten(double unbeaten, double longBeaten, double timeConstant, Pressing pressing) implements DensityLaw {
+        @Override
+        public double uncapped(double pressure, double time) {
+            return Density.ofBeating(unbeaten, longBeaten, time, timeConstant) * pressing.factor(pressure);
+        }
+
+        @Override
+        public boolean answersToPressing() {
+            return true;
+        }
+
+        /**
+         * The law that gives a measured density. Both densities grow in proportion; where that took the long-beaten one
+         * above a bound it stands at the bound and the unbeaten one takes the rest.
+         *
+         * @param density as measured
+         * @param pressure the last pressure on the sheet
+         * @param time the beating time
+         * @param most what no density of the table may pass
+         * @return the law; its unbeaten density is not between zero and the bound where no law gives the measured one
+         */
+        public Beaten measured(double density, double pressure, double time, double most) {
+            double scale = density / uncapped(pressure, time);
+            double longest = longBeaten * scale;
+            if (longest <= most) {
+                return new Beaten(unbeaten * scale, longest, timeConstant, pressing);
+            }
+            double left = Math.exp(-time / timeConstant);
+            double bulk = (pressing.factor(pressure) / density - (1 - left) / most) / left;
+            return new Beaten(1 / bulk, most, timeConstant, pressing);
+        }
+    }
+
+    /**
+     * A fibre of which only the density of sheets is known that were pressed lightly, as is usual for it. That states no
+     * pressure, so neither pressing nor beating enters.
+     *
+     * @param usual the density
+     */
+    record LightlyPressed(double usual) implements DensityLaw {
+        @Override
+        public double uncapped(double pressure, double time) {
+            return usual;
+        }
+
+        @Override
+        public boolean answersToPressing() {
+            return false;
+        }
+    }
+
+    /** A blend: the volumes of its fibres add up, each at the density it comes to by itself. */
+    final class Blend implements DensityLaw {
+        private final double[] shares;
+        private final DensityLaw[] fibres;
+
+        /**
+         * Makes the law of a blend.
+         *
+         * @param shares of each fibre in the oven-dry mass
+         * @param fibres the law of each
+         */
+        public Blend(double[] shares, DensityLaw[] fibres) {
+            this.shares = shares.clone();
+            this.fibres = fibres.clone();
+        }
+
+        @Override
+        public double uncapped(double pressure, double time) {
+            double bulk = 0;
+            for (int i = 0; i < fibres.length; i++) {
+                bulk += shares[i] / fibres[i].uncapped(pressure, time);
+            }
+            return 1 / bulk;
+        }
+
+        @Override
+        public boolean answersToPressing() {
+            for (DensityLaw fibre : fibres) {
+                if (fibre.answersToPressing()) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+}
