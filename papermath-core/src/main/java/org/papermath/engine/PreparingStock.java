@@ -62,8 +62,6 @@ public final class PreparingStock {
     private final Slot soakRatio;
     private final Slot soakTime;
     private final Slot wall;
-    private final Slot drainabilityUnbeaten;
-    private final Slot drainabilityLimit;
     private final Slot progress;
     private final Slot sorptionSlope;
     private final Slot shrinkSlope;
@@ -84,7 +82,11 @@ public final class PreparingStock {
         final Slot moisture;
         final @Nullable Slot rate;
         final @Nullable Slot exponent;
+        final Slot drainabilityUnbeaten;
+        final Slot drainabilityLimit;
         final Slot retentionUnbeaten;
+        /** The drainability the retention of the unbeaten fibre belongs to. */
+        final Slot retentionStart;
         final Slot retentionWell;
         final @Nullable Slot retentionLong;
         final Slot drainabilityWell;
@@ -109,6 +111,9 @@ public final class PreparingStock {
             moisture = known.slot("fibre.moisture-as-bought", plain);
             rate = beats ? known.maybe("beating.rate", beaten) : null;
             exponent = rate == null ? null : known.slot("beating.exponent", beaten);
+            drainabilityUnbeaten = known.slot("beating.drainability-unbeaten", beaten);
+            drainabilityLimit = known.slot("beating.drainability-limit", beaten);
+            retentionStart = known.slot("beating.drainability-unbeaten", plain);
             retentionUnbeaten = known.slot("fibre.water-retention-unbeaten", plain);
             retentionWell = known.slot("fibre.water-retention-well-beaten", plain);
             retentionLong = known.maybe("fibre.water-retention-long-beaten", plain);
@@ -278,8 +283,6 @@ public final class PreparingStock {
         soakRatio = known.slot("beater.soak-liquor-ratio");
         soakTime = known.slot("beater.soak-time");
         wall = known.slot("fibre.cell-wall-density");
-        drainabilityUnbeaten = known.slot("beating.drainability-unbeaten");
-        drainabilityLimit = known.slot("beating.drainability-limit");
         progress = known.slot("beating.progress");
         sorptionSlope = known.slot("sorption.temperature-slope");
         beatingLoad = known.slot("labour.beating-load");
@@ -411,12 +414,12 @@ public final class PreparingStock {
     }
 
     private double drainability(FibreLine fibre, Values v) {
-        double start = v.of(drainabilityUnbeaten);
+        double start = v.of(fibre.drainabilityUnbeaten);
         if (!Double.isNaN(drainability)) {
             return drainability;
         }
         if (fibre.rate != null && fibre.exponent != null) {
-            return Beating.schopperRiegler(beating, start, v.of(drainabilityLimit), v.of(fibre.rate),
+            return Beating.schopperRiegler(beating, start, v.of(fibre.drainabilityLimit), v.of(fibre.rate),
                     v.of(fibre.exponent));
         }
         return beating == 0 ? start : start + v.of(progress) * (v.of(fibre.drainabilityWell) - start);
@@ -424,7 +427,7 @@ public final class PreparingStock {
 
     private double waterRetention(FibreLine fibre, double sr, Values v) {
         Slot longBeaten = fibre.retentionLong;
-        return Beating.waterRetention(sr, v.of(drainabilityUnbeaten), v.of(fibre.retentionUnbeaten),
+        return Beating.waterRetention(sr, v.of(fibre.retentionStart), v.of(fibre.retentionUnbeaten),
                 v.of(fibre.drainabilityWell), v.of(fibre.retentionWell),
                 longBeaten == null ? Double.NaN : v.of(fibre.drainabilityLong),
                 longBeaten == null ? Double.NaN : v.of(longBeaten));

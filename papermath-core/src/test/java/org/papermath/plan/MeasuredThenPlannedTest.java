@@ -294,6 +294,20 @@ class MeasuredThenPlannedTest {
     }
 
     @Test
+    void drainabilityBeforeBeatingAndTheCurveComeBack() {
+        Scope scope = Fibres.ABACA.scope().on("beater");
+        Assumptions truth = SHIPPED.given("beating.drainability-unbeaten", scope, 19)
+                .given("beating.rate", scope, 1.3 * SHIPPED.get("beating.rate", scope).likely())
+                .given("beating.exponent", scope, 1.1 * SHIPPED.get("beating.exponent", scope).likely());
+        BatchRecord.Builder record = record(ABACA, BOARDS);
+        for (double time : new double[] {0, 1, 2.5}) {
+            record.add(new Measurement.NumberRead(Reading.of(hours(time), minutes(0)),
+                    exactly(Kinds.SCHOPPER_RIEGLER, BeatingModel.from(truth, scope).after(hours(time)).si())));
+        }
+        plansAsTruth(truth, measured(record, BOARDS), ABACA, BOARDS, "another", BatchFigure.DRAINABILITY);
+    }
+
+    @Test
     void waterRetentionComesBack() {
         var number = BeatingModel.from(SHIPPED, Fibres.ABACA.scope().on("beater")).after(hours(2));
         Assumptions found = measured(record(ABACA, BOARDS).add(new Measurement.WaterSpun(

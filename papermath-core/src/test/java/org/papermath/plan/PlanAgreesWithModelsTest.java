@@ -1,7 +1,7 @@
 package org.papermath.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.assertj.core.api.Assertions.within;
 import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
@@ -11,7 +11,7 @@ import static org.papermath.quantity.Amounts.micrometres;
 import static org.papermath.quantity.Amounts.mm;
 
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,8 +53,10 @@ import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
+import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.quantity.WaterRetention;
+import org.papermath.shape.Shrinkage;
 import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.DensityModel;
 import org.papermath.sheet.DrySheet;
@@ -63,7 +65,6 @@ import org.papermath.sheet.FormedSheet;
 import org.papermath.sheet.PressedSheet;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
-import org.papermath.shape.Shrinkage;
 import org.papermath.vat.Vat;
 
 /** The plan works in plain numbers; what it forecasts is what the typed models answer for the same sheet. */
@@ -71,32 +72,113 @@ class PlanAgreesWithModelsTest {
     private static final Air ROOM = Air.of(celsius(20), RelativeHumidity.percent(55));
     private static final Press PRESS = Press.of("bench press", kilonewtons(90), mm(400), mm(500));
     private static final Beater BEATER = Beater.of("trough", litres(40), grams(800));
-    private static final double SAME = 1e-7;
+    private static final double SAME = 1e-12;
+    private static final List<Dryer> DRYERS = List.of(
+            Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30), Dryer.boards("boards", 30),
+            Dryer.loft("loft", 1, 60), Dryer.loft("spurs", 4, 60), Dryer.blotters("blotters", 20));
 
     private static Studio.Builder studio(Dryer dryer) {
+        return bare(dryer).press(PRESS);
+    }
+
+    private static Studio.Builder bare(Dryer dryer) {
         return Studio.of("bench").mould(Mould.of("folio", mm(300), mm(400))).room(ROOM).beater(BEATER)
-                .vat(Vat.of("tub", litres(80))).press(PRESS)
+                .vat(Vat.of("tub", litres(80)))
                 .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21)).dryer(dryer);
     }
 
-    private static Order order(Furnish furnish, double hours) {
-        return Order.of("one piece").recipe(Recipe.of("plain", furnish).beating(hours(hours)).build())
-                .piece(Piece.of("sheet", 20, "plain").size(mm(200), mm(280)).grammage(Grammage.gsm(160)).build())
+    private static Order order(Furnish furnish, double hours, double grammage) {
+        return Order.of("one piece").recipe(Recipe.of("plain", furnish).beaten(hours(hours)).build())
+                .piece(Piece.of("sheet", 20, "plain").sized(mm(200), mm(280)).weighing(Grammage.gsm(grammage)).build())
                 .build();
     }
 
     static Stream<Arguments> cases() {
-        List<Dryer> dryers = List.of(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30),
-                Dryer.boards("boards", 30), Dryer.loft("loft", 1, 60), Dryer.loft("spurs", 4, 60),
-                Dryer.blotters("blotters", 20));
-        return Stream.of(Fibres.COTTON_RAG, Fibres.ABACA, Fibres.FLAX_RAW)
-                .flatMap(fibre -> dryers.stream().map(dryer -> Arguments.of(fibre, dryer)));
+        return Fibres.all().stream().flatMap(fibre -> DRYERS.stream().map(dryer -> Arguments.of(fibre, dryer)));
     }
 
     @ParameterizedTest
     @MethodSource("cases")
     void oneFibre(Fibre fibre, Dryer dryer) {
         agrees(Furnish.of(fibre), dryer, studio(dryer).build(), 3);
+        agrees(Furnish.of(fibre), dryer, bare(dryer).build(), 3);
+    }
+
+    static Stream<Furnish> blends() {
+        return Stream.of(Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.ABACA),
+                Furnish.of(Share.percent(50), Fibres.KOZO, Share.percent(50), Fibres.ABACA),
+                Furnish.of(Share.percent(20), Fibres.KOZO, Share.percent(80), Fibres.ESPARTO),
+                Furnish.of(Share.percent(60), Fibres.SOFTWOOD_KRAFT, Share.percent(40), Fibres.FLAX_RAW));
+    }
+
+    @ParameterizedTest
+    @MethodSource("blends")
+    void blend(Furnish furnish) {
+        for (Dryer dryer : DRYERS) {
+            agrees(furnish, dryer, studio(dryer).build(), 2.5);
+            agrees(furnish, dryer, bare(dryer).build(), 2.5);
+        }
+    }
+
+    /** Every value of a law, given for all and for the place it is looked up at. */
+    static Stream<Arguments> ownValues() {
+        Scope press = Scope.at(PRESS.name());
+        return Stream.of(Arguments.of("sheet.density-reference-pressure", Scope.GENERAL, 0.2),
+                Arguments.of("sheet.density-reference-pressure", Scope.of("kozo"), 0.2),
+                Arguments.of("sheet.density-exponent", Scope.GENERAL, 0.15),
+                Arguments.of("sheet.density-exponent", Scope.of("abaca"), 0.14),
+                Arguments.of("sheet.density-exponent", press, 0.13),
+                Arguments.of("sheet.density-saturation-pressure", Scope.of("abaca"), 120000),
+                Arguments.of("sheet.density-beating-time", Scope.of("abaca"), 2),
+                Arguments.of("sheet.density-beating-time", press, 3),
+                Arguments.of("sheet.density-least-pressure", Scope.GENERAL, 700),
+                Arguments.of("sheet.density-most", Scope.GENERAL, 400),
+                Arguments.of("sheet.thin-grammage", Scope.GENERAL, 300),
+                Arguments.of("sheet.thin-offset", Scope.GENERAL, 0.005),
+                Arguments.of("sheet.density-unbeaten", Scope.of("kozo"), 280),
+                Arguments.of("sheet.density-lightly-pressed", Scope.of("kozo").on(PRESS.name()), 350),
+                Arguments.of("press.reference-pressure", Scope.GENERAL, 350000),
+                Arguments.of("press.exponent", press, 0.25), Arguments.of("press.factor", press, 1.3),
+                Arguments.of("press.time-constant", Scope.GENERAL, 80), Arguments.of("press.floor", press, 0.9),
+                Arguments.of("beating.drainability-unbeaten", Scope.GENERAL, 15.5),
+                Arguments.of("beating.drainability-unbeaten", Scope.of("abaca").on(BEATER.name()), 20),
+                Arguments.of("beating.drainability-unbeaten", Scope.of("abaca"), 18),
+                Arguments.of("beating.drainability-limit", Scope.of("abaca"), 90),
+                Arguments.of("beating.drainability-limit", Scope.at(BEATER.name()), 92),
+                Arguments.of("shrinkage.onset", Scope.of("abaca"), 0.9),
+                Arguments.of("shrinkage.direction-difference", Scope.GENERAL, 0.03),
+                Arguments.of("restraint.share", Scope.of(DRYERS.get(1).restraint()), 0.8),
+                Arguments.of("sorption.temperature-slope", Scope.GENERAL, -0.0008),
+                Arguments.of("drying.end-margin", Scope.GENERAL, 0.03),
+                Arguments.of("drying.critical-ratio", Scope.at("stack"), 0.8),
+                Arguments.of("drying.delivered-share", Scope.GENERAL, 0.3),
+                Arguments.of("drying.film-still", Scope.at("loft"), 8),
+                Arguments.of("drying.radiative", Scope.GENERAL, 5), Arguments.of("drying.lewis", Scope.GENERAL, 0.9),
+                Arguments.of("drying.loft-tail", Scope.at("boards"), 1.9),
+                Arguments.of("drying.blotter-kept", Scope.at("blotters"), 0.6),
+                Arguments.of("drying.blotter-hours", Scope.at("blotters"), 6));
+    }
+
+    @ParameterizedTest
+    @MethodSource("ownValues")
+    void ownValue(String id, Scope scope, double value) {
+        Assumptions own = Assumptions.standard().given(id, scope, value);
+        for (Furnish furnish : List.of(Furnish.of(Fibres.KOZO), Furnish.of(Fibres.ABACA),
+                Furnish.of(Share.percent(40), Fibres.KOZO, Share.percent(60), Fibres.ABACA))) {
+            for (Dryer dryer : DRYERS) {
+                agrees(furnish, dryer, studio(dryer).knowing(own).build(), 3);
+            }
+        }
+    }
+
+    /** So thin that single fibres set the thickness, and as light a press as there is. */
+    @Test
+    void thinSheetAndWeakPress() {
+        for (double grammage : new double[] {6, 9.5, 14}) {
+            agrees(Furnish.of(Fibres.KOZO), DRYERS.get(1), studio(DRYERS.get(1)).build(), 1, grammage);
+        }
+        Press weak = Press.of(PRESS.name(), kilonewtons(5), mm(400), mm(500));
+        agrees(Furnish.of(Fibres.ABACA), DRYERS.get(1), bare(DRYERS.get(1)).press(weak).build(), 3);
     }
 
     @Test
@@ -121,7 +203,7 @@ class PlanAgreesWithModelsTest {
         own = ShrinkageModel.calibrateDirections(own, Scope.of("abaca"),
                 Shrinkage.of(LinearShrinkage.percent(9), LinearShrinkage.percent(11)));
         for (Dryer one : List.of(dryer, loft)) {
-            agrees(Furnish.of(Fibres.ABACA), one, studio(one).assumptions(own).build(), 3);
+            agrees(Furnish.of(Fibres.ABACA), one, studio(one).knowing(own).build(), 3);
         }
         Assumptions mixed = own;
         for (String id : List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time", "sorption.monolayer",
@@ -130,53 +212,79 @@ class PlanAgreesWithModelsTest {
                     1.1 * own.get(id, Fibres.COTTON_RAG.scope()).likely()));
         }
         mixed = mixed.with(own.get("shrinkage.direction-difference", blend.scope()).given(blend.scope(), 0.015));
-        agrees(blend, loft, studio(loft).assumptions(mixed).build(), 3);
-        agrees(blend, loft, studio(loft).assumptions(own).build(), 3);
+        agrees(blend, loft, studio(loft).knowing(mixed).build(), 3);
+        agrees(blend, loft, studio(loft).knowing(own).build(), 3);
     }
 
     private static void agrees(Furnish furnish, Dryer dryer, Studio studio, double hours) {
-        Order order = order(furnish, hours);
+        agrees(furnish, dryer, studio, hours, 160);
+    }
+
+    private static void agrees(Furnish furnish, Dryer dryer, Studio studio, double hours, double grammage) {
+        Order order = order(furnish, hours, grammage);
         Assumptions known = studio.assumptions();
         Engine engine = Engine.of(order, studio);
         Settings settings = engine.decide(engine.likely());
         Figures out = engine.forecast(settings, engine.likely());
         FormingSheets.Setting formed = settings.sheet(0);
-        Pressing.Setting set = Objects.requireNonNull(settings.press(0));
+        Pressing.Setting set = settings.press(0);
+        String press = studio.press().map(Press::name).orElse("");
 
-        double number = 0;
+        double sr = out.of(BatchFigure.DRAINABILITY, 0);
         double retention = 0;
+        double number = 0;
+        boolean beats = true;
         for (var part : furnish.shares().entrySet()) {
-            var sr = BeatingModel.from(known, part.getKey().scope().on(BEATER.name())).after(hours(hours));
-            number += part.getValue().si() * sr.si();
-            retention += part.getValue().si()
-                    * WaterRetentionModel.from(known, part.getKey().scope()).at(sr).value().si();
+            Scope fibre = part.getKey().scope();
+            if (known.find("beating.rate", fibre.on(BEATER.name())).isEmpty()) {
+                beats = false;
+            } else {
+                var beaten = BeatingModel.from(known, fibre.on(BEATER.name())).after(hours(hours));
+                number += part.getValue().si() * beaten.si();
+                retention += part.getValue().si() * WaterRetentionModel.from(known, fibre).at(beaten).value().si();
+            }
         }
-        close(out.of(BatchFigure.DRAINABILITY, 0), number);
+        if (beats) {
+            close(sr, number);
+        } else if (!furnish.isBlend()) {
+            retention = WaterRetentionModel.from(known, furnish.scope()).at(Kinds.SCHOPPER_RIEGLER.ofSi(sr)).value().si();
+        } else {
+            retention = out.of(BatchFigure.WATER_RETENTION, 0);
+        }
         close(out.of(BatchFigure.WATER_RETENTION, 0), retention);
 
-        CouchedSheet couched = FormedSheet.of(Kinds.MASS.ofSi(out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.GENERAL)),
+        CouchedSheet couched = FormedSheet.of(Kinds.MASS.ofSi(
+                out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.GENERAL)),
                 Kinds.LENGTH.ofSi(formed.openingWidth()), Kinds.LENGTH.ofSi(formed.openingHeight())).couched();
         close(out.of(PieceFigure.COUCHED, 0), couched.mass().si());
-        PressedSheet pressed = PressingModel.from(known, Scope.at(PRESS.name())).press(couched,
-                Kinds.WATER_RETENTION.ofSi(retention), Kinds.SHEET_PRESSURE.ofSi(set.pressure()),
-                Kinds.TIME.ofSi(set.time())).sheet();
+        PressingModel pressing = PressingModel.from(known, press.isEmpty() ? Scope.GENERAL : Scope.at(press));
+        PressedSheet pressed = set != null
+                ? pressing.press(couched, Kinds.WATER_RETENTION.ofSi(retention),
+                        Kinds.SHEET_PRESSURE.ofSi(set.pressure()), Kinds.TIME.ofSi(set.time())).sheet()
+                : couched.pressed(dryer instanceof Dryer.Blotters ? pressing.afterBlotterExchange() : couched.solids());
         close(out.of(PieceFigure.SOLIDS, 0), pressed.solids().si());
 
         SorptionModel sorption = SorptionModel.from(known, furnish);
         Amount<MoistureRatio> room = sorption.ratio(ROOM);
         Amount<MoistureRatio> end = Kinds.MOISTURE_RATIO.ofSi(room.si() + known.si("drying.end-margin", Scope.GENERAL));
-        ShrinkageModel.Result shrinks = ShrinkageModel.from(known, furnish).along(hours(hours),
-                DryingPath.from(pressed).then(Restraint.of(dryer.restraint()), end));
-        close(out.of(PieceFigure.SHRINK_ALONG, 0), shrinks.along().likely().si());
-        close(out.of(PieceFigure.SHRINK_ACROSS, 0), shrinks.across().likely().si());
+        DryingPath path = DryingPath.from(pressed).then(Restraint.of(dryer.restraint()), end);
+        Shrinkage shrinks = shrinkage(known, furnish, hours, retention, path)
+                .orElseGet(() -> Shrinkage.of(Kinds.LINEAR_SHRINKAGE.ofSi(out.of(PieceFigure.SHRINK_ALONG, 0)),
+                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(PieceFigure.SHRINK_ACROSS, 0))));
+        close(out.of(PieceFigure.SHRINK_ALONG, 0), shrinks.alongFraction());
+        close(out.of(PieceFigure.SHRINK_ACROSS, 0), shrinks.acrossFraction());
 
-        DrySheet dry = pressed.dried(shrinks.shrinkage(), sorption, ROOM);
-        DrySheet weighed = dry.conditioned(order.weighedIn());
+        DrySheet weighed = pressed.dried(shrinks, sorption, ROOM).conditioned(order.weighedIn());
         close(out.of(PieceFigure.GRAMMAGE, 0), weighed.grammage().si());
-        DensityModel.Result caliper = DensityModel.from(known, furnish, PRESS.name()).of(weighed.grammage(),
-                Kinds.SHEET_PRESSURE.ofSi(set.pressure()), hours(hours));
-        close(out.of(PieceFigure.CALIPER, 0), caliper.caliper().likely().si());
-        close(out.of(PieceFigure.DENSITY, 0), caliper.density().likely().si());
+        if (hasDensity(known, furnish, press)) {
+            Amount<SheetPressure> last = Kinds.SHEET_PRESSURE.ofSi(set == null ? 1 : set.pressure());
+            DensityModel.Result caliper = DensityModel.from(known, furnish, press).of(weighed.grammage(), last,
+                    hours(hours));
+            close(out.of(PieceFigure.CALIPER, 0), caliper.caliper().likely().si());
+            close(out.of(PieceFigure.DENSITY, 0), caliper.density().likely().si());
+        } else {
+            assertThat(out.of(PieceFigure.CALIPER, 0)).isNaN();
+        }
 
         DryingModel drying = DryingModel.from(known, Scope.at(dryer.name()));
         int load = Math.min(formed.sheets(), dryer.capacity());
@@ -185,7 +293,30 @@ class PlanAgreesWithModelsTest {
         close(out.of(PieceFigure.DRYING, 0), drying.dry(dryer, batch, ROOM).hours().si());
     }
 
+    /** By a trial where every fibre has one, by the water it holds for a single fibre without; a mixed blend neither. */
+    private static Optional<Shrinkage> shrinkage(Assumptions known, Furnish furnish, double hours, double retention,
+            DryingPath path) {
+        ShrinkageModel model = ShrinkageModel.from(known, furnish);
+        boolean whole = known.find("shrinkage.time", furnish.scope()).isPresent();
+        long tried = furnish.fibres().stream()
+                .filter(fibre -> known.find("shrinkage.time", fibre.scope()).isPresent()).count();
+        if (whole || tried == furnish.fibres().size()) {
+            return Optional.of(model.along(hours(hours), path).shrinkage());
+        }
+        return tried > 0 || furnish.isBlend() ? Optional.empty()
+                : Optional.of(model.alongByRetention(Kinds.WATER_RETENTION.ofSi(retention), path).shrinkage());
+    }
+
+    private static boolean hasDensity(Assumptions known, Furnish furnish, String press) {
+        return furnish.fibres().stream().allMatch(fibre -> {
+            Scope scope = press.isEmpty() ? fibre.scope() : fibre.scope().on(press);
+            return known.find("sheet.density-unbeaten", scope).isPresent()
+                    && known.find("sheet.density-long-beaten", scope).isPresent()
+                    || known.find("sheet.density-lightly-pressed", scope).isPresent();
+        });
+    }
+
     private static void close(double planned, double modelled) {
-        assertThat(planned).isCloseTo(modelled, withinPercentage(SAME));
+        assertThat(planned).isCloseTo(modelled, within(SAME * Math.max(Math.abs(modelled), 1e-9)));
     }
 }
