@@ -11,8 +11,11 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 
 import org.papermath.air.Air;
+import org.papermath.equation.BlotterDrying;
 import org.papermath.equation.Drying;
+import org.papermath.equation.HungDrying;
 import org.papermath.equation.Psychrometrics;
+import org.papermath.equation.StackDrying;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
@@ -342,8 +345,8 @@ public final class DryingModel {
         double flow = Kinds.VOLUME_FLOW.siAboveZero(delivered, "air delivered into the stack");
         double evaporation = evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
                 air.pressure().si());
-        double time = Drying.twoPeriodTime(batch.ovenDry().si(), evaporation, batch.start().si(),
-                assumptions.si("drying.critical-ratio", scope), batch.equilibrium().si(), batch.end().si());
+        double time = stackLaw().time(batch.ovenDry().si(), evaporation, batch.start().si(), batch.end().si(),
+                batch.equilibrium().si());
         List<Notice> notices = rangeNotices(air);
         if (assumptions.get("drying.fan-efficiency", scope).basis() != Basis.MEASURED_HERE) {
             notices.add(Notice.note("drying.uncalibrated",
@@ -355,11 +358,12 @@ public final class DryingModel {
     }
 
     private double evaporation(double flow, double celsius, double humidity, double pressure) {
-        double ratio = Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(celsius, humidity), pressure);
-        double wet = Psychrometrics.wetBulb(celsius, ratio, pressure);
-        return Drying.stackEvaporation(assumptions.si("drying.fan-efficiency", scope),
-                Drying.dryAirFlow(flow, Psychrometrics.volume(celsius, ratio, pressure)),
-                Psychrometrics.saturatedHumidityRatio(wet, pressure), ratio);
+        return stackLaw().evaporation(flow, StackDrying.Inlet.of(celsius, humidity, pressure));
+    }
+
+    private StackDrying stackLaw() {
+        return new StackDrying(assumptions.si("drying.fan-efficiency", scope),
+                assumptions.si("drying.critical-ratio", scope));
     }
 
     /**
@@ -436,9 +440,8 @@ public final class DryingModel {
                     "given", sheetsInSpur, "least", 1);
         }
         double flux = flux(air, draught, 0);
-        double time = Drying.hungTime(batch.grammage(), batch.start().si(), batch.end().si(), sheetsInSpur, 2, flux,
-                assumptions.si("drying.loft-tail", scope));
-        return hung(time, flux * 2 / sheetsInSpur, batch, air);
+        return hung(hungLaw(draught).time(batch.grammage(), batch.start().si(), batch.end().si(),
+                batch.equilibrium().si(), sheetsInSpur, 2, flux), flux * 2 / sheetsInSpur, batch, air);
     }
 
     /**
@@ -454,15 +457,12 @@ public final class DryingModel {
     public Result boards(Batch batch, Air air, Quantity<Irradiance> sun) {
         double watts = Kinds.IRRADIANCE.siWithin(sun, "sun on the boards", 0, 1200);
         double flux = flux(air, false, Drying.boardSun(assumptions.si("drying.sun-share", scope), watts));
-        double time = Drying.hungTime(batch.grammage(), batch.start().si(), batch.end().si(), 1, 1, flux,
-                assumptions.si("drying.loft-tail", scope));
-        return hung(time, flux, batch, air);
+        return hung(hungLaw(false).time(batch.grammage(), batch.start().si(), batch.end().si(),
+                batch.equilibrium().si(), 1, 1, flux), flux, batch, air);
     }
 
     private Result hung(double time, double flux, Batch batch, Air air) {
-        double endless = batch.end().si() <= batch.equilibrium().si() && batch.start().si() > batch.end().si()
-                ? Double.POSITIVE_INFINITY : time;
-        return result(endless, Math.max(0, flux) * batch.faceArea().si(), batch, air, rangeNotices(air));
+        return result(time, Math.max(0, flux) * batch.faceArea().si(), batch, air, rangeNotices(air));
     }
 
     /**
@@ -477,11 +477,13 @@ public final class DryingModel {
     }
 
     private double flux(Air air, boolean draught, double sun) {
-        double flux = Drying.surfaceFlux(air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
-                assumptions.si(draught ? "drying.film-draught" : "drying.film-still", scope),
-                assumptions.si("drying.radiative", scope), assumptions.si("drying.lewis", scope), sun);
-        // In saturated air without sun the root leaves a trace of rounding, which is no drying.
-        return flux < 1e-12 ? 0 : flux;
+        return hungLaw(draught).flux(air.temperature().si() - ZERO_CELSIUS, air.humidity().si(), sun);
+    }
+
+    private HungDrying hungLaw(boolean draught) {
+        return new HungDrying(assumptions.si(draught ? "drying.film-draught" : "drying.film-still", scope),
+                assumptions.si("drying.radiative", scope), assumptions.si("drying.lewis", scope),
+                assumptions.si("drying.loft-tail", scope));
     }
 
     /**
@@ -493,7 +495,7 @@ public final class DryingModel {
      */
     public Result blotters(Batch batch) {
         int changes = blotterChanges(batch);
-        double time = changes * assumptions.si("drying.blotter-hours", scope);
+        double time = blotterLaw().time(changes);
         double rate = time > 0 ? batch.water().si() / time : 0;
         return new Result(time, rate, batch.water().si(), List.of(Notice.note("drying.blotter-changes",
                 changes + " changes of blotters; wet blotters have to dry somewhere too.", "changes", changes)));
@@ -507,14 +509,18 @@ public final class DryingModel {
      * @throws Refused if it is to come down to nothing, which blotters never do
      */
     public int blotterChanges(Batch batch) {
-        double kept = assumptions.si("drying.blotter-kept", scope);
-        double changes = Drying.blotterChanges(batch.start().si(), batch.end().si(), 1 - kept);
+        double changes = blotterLaw().changes(batch.start().si(), batch.end().si());
         if (Double.isInfinite(changes)) {
             throw Refused.of("drying.never-blotters",
                     "blotters: they leave a share of the water at each change and never come to " + batch.end() + ".",
                     "given", batch.end().toString());
         }
-        return (int) Math.ceil(changes - 1e-9);
+        return (int) changes;
+    }
+
+    private BlotterDrying blotterLaw() {
+        return new BlotterDrying(assumptions.si("drying.blotter-kept", scope),
+                assumptions.si("drying.blotter-hours", scope));
     }
 
     /**
@@ -857,7 +863,7 @@ public final class DryingModel {
         }
         Scope scope = Scope.at(dryer.name());
         Assumption old = assumptions.get("drying.blotter-kept", scope);
-        double likely = 1 - Drying.blotterShare(first, last, changes);
+        double likely = BlotterDrying.keptOf(first, last, changes);
         return assumptions.with(old.with(scope, likely, likely * 0.85, Math.min(0.999, likely * 1.15),
                 Basis.MEASURED_HERE,
                 new Source(changes + " changes of blotters weighed")));

@@ -2,8 +2,10 @@ package org.papermath.engine;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
-import org.papermath.equation.Drying;
-import org.papermath.equation.Shrinkage;
+import org.papermath.equation.BlotterDrying;
+import org.papermath.equation.HungDrying;
+import org.papermath.equation.ShrinkageLaw;
+import org.papermath.equation.StackDrying;
 import org.papermath.equation.WetWeb;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
@@ -81,10 +83,8 @@ public final class DryingSheets {
         @Override
         public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
                 Values v) {
-            double margin = end - equilibrium;
-            double air = Drying.dryAirFlow(freeAir * v.of(delivered), workshop.roomVolume);
-            double rate = Drying.stackEvaporation(v.of(efficiency), air, workshop.roomSaturated, workshop.roomRatio);
-            return Drying.twoPeriodTime(load, rate, from, v.of(criticalRatio), equilibrium, equilibrium + margin);
+            StackDrying law = new StackDrying(v.of(efficiency), v.of(criticalRatio));
+            return law.time(load, law.evaporation(freeAir * v.of(delivered), workshop.roomAir), from, end, equilibrium);
         }
     }
 
@@ -92,14 +92,18 @@ public final class DryingSheets {
         @Override
         public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
                 Values v) {
-            return set.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
-                    : set.blotterChanges * v.of(hours);
+            return law(v).time(set.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
+                    : set.blotterChanges);
         }
 
         @Override
         public int blotterChanges(double from, double end, Values v) {
-            double changes = Drying.blotterChanges(from, end, 1 - v.of(kept));
-            return Double.isInfinite(changes) ? Integer.MAX_VALUE : (int) Rounding.ceil(changes);
+            double changes = law(v).changes(from, end);
+            return Double.isInfinite(changes) ? Integer.MAX_VALUE : (int) changes;
+        }
+
+        private BlotterDrying law(Values v) {
+            return new BlotterDrying(v.of(kept), v.of(hours));
         }
     }
 
@@ -108,9 +112,9 @@ public final class DryingSheets {
         @Override
         public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
                 Values v) {
-            double flux = Drying.surfaceFlux(workshop.roomCelsius, workshop.roomHumidity, v.of(film),
-                    v.of(radiative), v.of(lewis), 0);
-            return Drying.hungTime(grammage, from, end, inSpur, faces, flux, v.of(tail));
+            HungDrying law = new HungDrying(v.of(film), v.of(radiative), v.of(lewis), v.of(tail));
+            return law.time(grammage, from, end, equilibrium, inSpur, faces,
+                    law.flux(workshop.roomCelsius, workshop.roomHumidity, 0));
         }
     }
 
@@ -135,15 +139,13 @@ public final class DryingSheets {
 
     /** Shrinkage along and across, of sheets taken from one moisture ratio to another. */
     double[] shrinkage(PreparingStock.State state, double pressedRatio, double endRatio, Values v) {
-        double held = restraint == null ? 0 : v.of(restraint);
-        double onset = v.of(stock.shrinkOnset());
-        double start = Math.max(pressedRatio, onset);
-        double half = Shrinkage.halfDifference(state.freeShrinkage(), v.of(stock.direction()));
-        double along = state.freeShrinkage() - half;
-        double across = state.freeShrinkage() + half;
-        double step = (Shrinkage.share(endRatio, onset) - Shrinkage.share(start, onset)) * (1 - held);
-        return new double[] {measuredAlong == null ? along * step : v.of(measuredAlong),
-                measuredAcross == null ? across * step : v.of(measuredAcross)};
+        ShrinkageLaw law = new ShrinkageLaw(v.of(stock.shrinkOnset()), v.of(stock.direction()));
+        double[] free = law.directions(state.freeShrinkage());
+        double[] to = {endRatio};
+        double[] held = {restraint == null ? 0 : v.of(restraint)};
+        return new double[] {
+            measuredAlong == null ? law.held(free[0], pressedRatio, to, held) : v.of(measuredAlong),
+            measuredAcross == null ? law.held(free[1], pressedRatio, to, held) : v.of(measuredAcross)};
     }
 
     /** Oven-dry solids of one filling. */

@@ -3,6 +3,7 @@ package org.papermath.engine;
 import java.util.List;
 
 import org.papermath.equation.Drainage;
+import org.papermath.equation.DrainageLaw;
 import org.papermath.equation.Freeness;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.PieceLayout;
@@ -230,8 +231,8 @@ public final class FormingSheets {
         double depth = Drainage.depth(fibreGrammage, kept.fibre(), perVolume);
         double alpha = Freeness.alphaOfSchopperRiegler(Math.max(sr, v.of(waterReading)), v.of(resistanceFactor),
                 v.of(waterReading), v.of(resistanceExponent));
-        return v.of(suction) * Drainage.time(v.of(endShare) * depth, depth, alpha, v.of(matRetention), perVolume,
-                v.of(wireResistance), workshop.waterViscosity, workshop.waterDensity);
+        return new DrainageLaw(v.of(endShare), v.of(matRetention), v.of(wireResistance), v.of(suction))
+                .time(depth, alpha, perVolume, workshop.waterViscosity, workshop.waterDensity);
     }
 
     /** Hands at the vat, s. */

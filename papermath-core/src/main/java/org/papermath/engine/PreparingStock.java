@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
 import org.papermath.equation.DensityLaw;
 import org.papermath.equation.Moisture;
-import org.papermath.equation.Shrinkage;
-import org.papermath.equation.Sorption;
+import org.papermath.equation.ShrinkageLaw;
+import org.papermath.equation.SorptionLaw;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
@@ -31,15 +31,6 @@ import org.papermath.quantity.Units;
 public final class PreparingStock {
     /** The step in which water is measured in, m³. */
     private static final double WATER_STEP = 1e-4;
-
-    /** The temperature the sorption sets are stated at, °C. */
-    private static final double SORPTION_CELSIUS = 23;
-
-    /** The relative humidity at which the change of sorption with temperature is taken. */
-    private static final double MIDDLE_HUMIDITY = 0.5;
-
-    /** No sheet shrinks more than this along a side, whatever the straight line through water retention says. */
-    private static final double MOST_SHRINKAGE = 0.35;
 
     /** Below so many steps of the fine scale an additive is weighed to a tenth of a step. */
     private static final double FEW_STEPS = 20;
@@ -402,15 +393,15 @@ public final class PreparingStock {
             sr += share * own;
             waterRetention += share * held;
             freeShrinkage += share * freeShrinkage(fibre, held, v);
-            middle += share * moistureRatio(fibre, MIDDLE_HUMIDITY, v);
-            reference += share * moistureRatio(fibre, workshop.referenceHumidity, v);
-            room += share * moistureRatio(fibre, workshop.roomHumidity, v);
+            SorptionLaw sorption = new SorptionLaw(v.of(fibre.monolayer), v.of(fibre.energy), v.of(fibre.bulk));
+            middle += share * sorption.ratio(SorptionLaw.MIDDLE);
+            reference += share * sorption.ratio(workshop.referenceHumidity);
+            room += share * sorption.ratio(workshop.roomHumidity);
         }
         double slope = v.of(sorptionSlope);
         return new State(sr, waterRetention, freeShrinkage, density.law(v), beating,
-                Sorption.atTemperatureInProportion(reference, middle, slope, workshop.referenceCelsius,
-                        SORPTION_CELSIUS),
-                Sorption.atTemperatureInProportion(room, middle, slope, workshop.roomCelsius, SORPTION_CELSIUS));
+                SorptionLaw.at(workshop.referenceCelsius, reference, middle, slope),
+                SorptionLaw.at(workshop.roomCelsius, room, middle, slope));
     }
 
     private double drainability(FibreLine fibre, Values v) {
@@ -436,14 +427,10 @@ public final class PreparingStock {
     /** By hours of beating where a trial is known for the fibre, else by the water it holds. */
     private double freeShrinkage(FibreLine fibre, double held, Values v) {
         if (fibre.shrinkInitial != null && fibre.shrinkLimit != null && fibre.shrinkTime != null) {
-            return Shrinkage.freeByTime(v.of(fibre.shrinkInitial), v.of(fibre.shrinkLimit), v.of(fibre.shrinkTime),
-                    beating);
+            return new ShrinkageLaw.Trial(v.of(fibre.shrinkInitial), v.of(fibre.shrinkLimit), v.of(fibre.shrinkTime))
+                    .free(beating);
         }
-        return Shrinkage.freeByRetention(held, v.of(shrinkSlope), v.of(shrinkIntercept), 0, MOST_SHRINKAGE);
-    }
-
-    private static double moistureRatio(FibreLine fibre, double humidity, Values v) {
-        return Sorption.gab(humidity, v.of(fibre.monolayer), v.of(fibre.energy), v.of(fibre.bulk));
+        return new ShrinkageLaw.Line(v.of(shrinkSlope), v.of(shrinkIntercept)).free(held);
     }
 
     /** An additive is dosed on the fibre weighed, and kept in the sheet on the fibre kept. */

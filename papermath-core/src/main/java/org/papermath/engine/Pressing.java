@@ -3,6 +3,7 @@ package org.papermath.engine;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.PressForce;
+import org.papermath.equation.PressingLaw;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
 import org.papermath.order.Studio;
@@ -89,11 +90,8 @@ public final class Pressing {
         }
         double pressure = pressure(set);
         if (set != null && pressure > 0) {
-            double equilibrium = org.papermath.equation.Pressing.equilibriumRatio(state.waterRetention(), pressure,
-                    v.of(factor), v.of(reference), v.of(exponent), v.of(floor));
-            return org.papermath.equation.Pressing.ratioAfter(couched, equilibrium,
-                    org.papermath.equation.Pressing.timeConstant(v.of(timeConstant), grammage, state.waterRetention()),
-                    set.time);
+            return new PressingLaw(v.of(factor), v.of(exponent), v.of(reference), v.of(floor), v.of(timeConstant))
+                    .ratioAfter(couched, state.waterRetention(), pressure, grammage, set.time);
         }
         return blotters ? Math.min(couched, Moisture.ratioOfSolids(v.of(blotterSolids))) : couched;
     }

@@ -1,7 +1,7 @@
 package org.papermath.engine;
 
 import org.papermath.air.Air;
-import org.papermath.equation.Psychrometrics;
+import org.papermath.equation.StackDrying;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Order;
@@ -42,9 +42,7 @@ public final class Workshop {
 
     final double roomCelsius;
     final double roomHumidity;
-    final double roomRatio;
-    final double roomVolume;
-    final double roomSaturated;
+    final StackDrying.Inlet roomAir;
     final double referenceCelsius;
     final double referenceHumidity;
 
@@ -73,13 +71,9 @@ public final class Workshop {
         feltLength = studio.felts().map(Felts::length).map(Amount::si).orElse(0.0);
 
         Air room = studio.room();
-        double pressure = room.pressure().si();
         roomCelsius = room.temperature().si() - ZERO_CELSIUS;
         roomHumidity = room.humidity().si();
-        roomRatio = Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(roomCelsius, roomHumidity), pressure);
-        roomVolume = Psychrometrics.volume(roomCelsius, roomRatio, pressure);
-        roomSaturated = Psychrometrics.saturatedHumidityRatio(
-                Psychrometrics.wetBulb(roomCelsius, roomRatio, pressure), pressure);
+        roomAir = StackDrying.Inlet.of(roomCelsius, roomHumidity, room.pressure().si());
         Air reference = order.weighedIn();
         referenceCelsius = reference.temperature().si() - ZERO_CELSIUS;
         referenceHumidity = reference.humidity().si();

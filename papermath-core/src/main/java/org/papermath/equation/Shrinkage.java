@@ -52,7 +52,7 @@ public final class Shrinkage {
 
     /** Shrinkage of one drying step between two moisture ratios under a restraint from 0 (free) to 1 (held). */
     public static double step(double free, double onset, double ratioFrom, double ratioTo, double restraint) {
-        return free * (1 - restraint) * (share(ratioTo, onset) - share(ratioFrom, onset));
+        return free * ((share(ratioTo, onset) - share(ratioFrom, onset)) * (1 - restraint));
     }
 
     /**

@@ -10,6 +10,7 @@ import javax.measure.quantity.Temperature;
 
 import org.papermath.air.Air;
 import org.papermath.equation.Sorption;
+import org.papermath.equation.SorptionLaw;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
@@ -42,8 +43,7 @@ public final class SorptionModel {
     /** The three constants of the isotherm; a calibration scales the first. */
     private static final List<String> IDS = List.of("sorption.monolayer", "sorption.energy", "sorption.bulk");
 
-    /** The temperature of the reference atmosphere, at which the isotherms are taken, kelvin. */
-    private static final double STATED_AT = 296.15;
+    private static final double ZERO_CELSIUS = 273.15;
 
     private static final double LEAST_ACTIVITY = 0.05;
     private static final double MOST_ACTIVITY = 0.90;
@@ -56,11 +56,10 @@ public final class SorptionModel {
     private final boolean desorbing;
     private final boolean longBeaten;
 
-    private record Part(double share, Scope scope, double monolayer, double energy, double bulk) {
+    private record Part(double share, Scope scope, SorptionLaw law) {
         static Part of(double share, Assumptions assumptions, Scope scope) {
-            return new Part(share, scope, assumptions.si("sorption.monolayer", scope),
-                    assumptions.si("sorption.energy", scope),
-                    assumptions.si("sorption.bulk", scope));
+            return new Part(share, scope, new SorptionLaw(assumptions.si("sorption.monolayer", scope),
+                    assumptions.si("sorption.energy", scope), assumptions.si("sorption.bulk", scope)));
         }
     }
 
@@ -195,10 +194,10 @@ public final class SorptionModel {
         double ratio = 0;
         double middle = 0;
         for (Part part : parts) {
-            ratio += part.share() * Sorption.gab(activity, part.monolayer(), part.energy(), part.bulk());
-            middle += part.share() * Sorption.gab(0.5, part.monolayer(), part.energy(), part.bulk());
+            ratio += part.share() * part.law().ratio(activity);
+            middle += part.share() * part.law().ratio(SorptionLaw.MIDDLE);
         }
-        double there = Sorption.atTemperatureInProportion(ratio, middle, slope, kelvin, STATED_AT);
+        double there = SorptionLaw.at(kelvin - ZERO_CELSIUS, ratio, middle, slope);
         return Sorption.desorption(factor * there, offset);
     }
 
@@ -290,7 +289,7 @@ public final class SorptionModel {
                 MOST_ACTIVITY);
         Assumption monolayer = assumptions.get("sorption.monolayer", scope);
         SorptionModel model = from(assumptions, scope);
-        double stated = model.ratioSi(air.humidity().si(), STATED_AT);
+        double stated = model.ratioSi(air.humidity().si(), SorptionLaw.STATED_CELSIUS + ZERO_CELSIUS);
         // The step with temperature does not change with the monolayer, only the rest is scaled.
         double warmth = model.ratio(air).si() - stated;
         double ratio = wet / dry - 1;

@@ -9,6 +9,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 
 import org.papermath.equation.Pressing;
+import org.papermath.equation.PressingLaw;
 import org.papermath.equation.WetWeb;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -49,11 +50,7 @@ public final class PressingModel {
 
     private final Assumptions assumptions;
     private final Scope scope;
-    private final double factor;
-    private final double exponent;
-    private final double reference;
-    private final double floor;
-    private final double time;
+    private final PressingLaw law;
 
     /**
      * What pressing leaves.
@@ -83,11 +80,9 @@ public final class PressingModel {
     private PressingModel(Assumptions assumptions, Scope scope) {
         this.assumptions = assumptions;
         this.scope = scope;
-        this.factor = assumptions.si("press.factor", scope);
-        this.exponent = assumptions.si("press.exponent", scope);
-        this.reference = assumptions.si("press.reference-pressure", scope);
-        this.floor = assumptions.si("press.floor", scope);
-        this.time = assumptions.si("press.time-constant", scope);
+        this.law = new PressingLaw(assumptions.si("press.factor", scope), assumptions.si("press.exponent", scope),
+                assumptions.si("press.reference-pressure", scope), assumptions.si("press.floor", scope),
+                assumptions.si("press.time-constant", scope));
     }
 
     /**
@@ -121,12 +116,9 @@ public final class PressingModel {
      */
     public Amount<MoistureRatio> equilibrium(Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure) {
         return Kinds.MOISTURE_RATIO.ofSi(
-                equilibrium(Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value"), pressed(pressure)),
+                law.equilibrium(Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value"),
+                        pressed(pressure)),
                 "g/g");
-    }
-
-    private double equilibrium(double retention, double pressure) {
-        return Pressing.equilibriumRatio(retention, pressure, factor, reference, exponent, floor);
     }
 
     private double pressed(Quantity<SheetPressure> pressure) {
@@ -174,10 +166,9 @@ public final class PressingModel {
         double p = pressed(pressure);
         double seconds = Kinds.TIME.si(hold, "time at load");
         double grammage = sheet.ovenDryGrammage().si();
-        double equilibrium = equilibrium(wrv, p);
-        double constant = Pressing.timeConstant(time, grammage, wrv);
-        double in = sheet.ratio().si();
-        double ratio = Pressing.ratioAfter(in, equilibrium, constant, seconds);
+        double equilibrium = law.equilibrium(wrv, p);
+        double constant = law.timeConstant(grammage, wrv);
+        double ratio = law.ratioAfter(sheet.ratio().si(), wrv, p, grammage, seconds);
         PressedSheet out = pressing.apply(Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(ratio), "%"));
         List<Notice> notices = new ArrayList<>(pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure"),
                 assumptions));
@@ -240,12 +231,11 @@ public final class PressingModel {
     public Amount<Time> timeTo(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
             Quantity<Solids> wanted) {
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
-        double equilibrium = equilibrium(wrv, pressed(pressure));
-        double time = Pressing.timeToRatio(sheet.ratio().si(), equilibrium,
-                Pressing.timeConstant(this.time, sheet.ovenDryGrammage().si(), wrv),
-                Pressing.ratioOfSolids(Kinds.SOLIDS.si(wanted, "solids wanted")));
+        double p = pressed(pressure);
+        double time = law.timeTo(Pressing.ratioOfSolids(Kinds.SOLIDS.si(wanted, "solids wanted")), sheet.ratio().si(),
+                wrv, p, sheet.ovenDryGrammage().si());
         if (Double.isInfinite(time)) {
-            Amount<Solids> best = Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(equilibrium), "%");
+            Amount<Solids> best = Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(law.equilibrium(wrv, p)), "%");
             throw Refused.of("press.never",
                     "pressing: " + wanted + " solids wanted; " + pressure + " on this stock never comes above " + best
                             + ". Press harder within what the press allows, or dry from there.",
@@ -364,8 +354,9 @@ public final class PressingModel {
                     "most", sheet.mass().toString());
         }
         double ratio = mass / dry - 1;
-        double constant = Pressing.timeConstant(model.time, sheet.ovenDryGrammage().si(), wrv);
-        double equilibrium = Pressing.equilibriumOfWeighing(sheet.ratio().si(), ratio, constant,
+        double grammage = sheet.ovenDryGrammage().si();
+        double constant = model.law.timeConstant(grammage, wrv);
+        double equilibrium = model.law.equilibriumOf(sheet.ratio().si(), ratio, wrv, grammage,
                 Kinds.TIME.siAboveZero(hold, "time at load"));
         if (!(equilibrium > 0)) {
             throw Refused.of("press.calibration-hold",
@@ -374,16 +365,16 @@ public final class PressingModel {
                             + " least " + Kinds.TIME.ofSi(5 * constant, "s") + ".",
                     "given", hold.toString(), "least", Kinds.TIME.ofSi(5 * constant, "s").toString());
         }
-        if (equilibrium < model.floor) {
+        if (equilibrium < model.law.floor()) {
             throw Refused.of("press.calibration-floor",
                     "pressed sheet: " + Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g")
                     + " water on dry; that is less than the"
-                            + " fibre walls hold, " + Kinds.MOISTURE_RATIO.ofSi(model.floor, "g/g")
+                            + " fibre walls hold, " + Kinds.MOISTURE_RATIO.ofSi(model.law.floor(), "g/g")
                             + ", and says nothing of the press. Check the oven-dry mass.",
-                    "given", equilibrium, "limit", model.floor);
+                    "given", equilibrium, "limit", model.law.floor());
         }
         Assumption old = assumptions.get("press.factor", scope);
-        double likely = Pressing.factorOfWeighing(equilibrium, wrv, p, model.reference, model.exponent);
+        double likely = model.law.factorOf(equilibrium, wrv, p);
         // What one weighing leaves: 0.02 of the solids, beside the error of the scale.
         double left = 0.02 * (1 + ratio) * (1 + ratio);
         double half = Math.hypot(1.645 * pressedMass.error().si() / dry, left) / ratio;
@@ -416,6 +407,6 @@ public final class PressingModel {
 
     @Override
     public String toString() {
-        return "pressing" + scope + ": a " + factor + ", b " + exponent;
+        return "pressing" + scope + ": a " + law.factor() + ", b " + law.exponent();
     }
 }

@@ -12,6 +12,7 @@ import javax.measure.quantity.Time;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.numeric.LeastSquares;
+import org.papermath.equation.ShrinkageLaw;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
@@ -47,7 +48,6 @@ public final class ShrinkageModel {
     private static final String CURVE = "shrinkage.time";
     private static final List<String> BY_RETENTION = List.of("shrinkage.per-water-retention",
             "shrinkage.water-retention-intercept", "shrinkage.direction-difference");
-    private static final double MOST_BY_RETENTION = 0.35;
     private static final double TOO_WET_TO_LET_GO = 0.2;
     private static final double COCKLES = 0.02;
     /** About the stretch at which hand-made paper breaks. */
@@ -304,34 +304,25 @@ public final class ShrinkageModel {
             ratios[i] = path.steps().get(i).end().si();
             restraints[i] = path.steps().get(i).restraint().shareSi(store, along);
         }
-        return org.papermath.equation.Shrinkage.alongPath(free, store.si("shrinkage.onset", scope), path.start().si(),
-                ratios,
-                restraints);
+        return law(store, scope).held(free, path.start().si(), ratios, restraints);
     }
 
     private double[] byTime(Assumptions store, double time) {
         double free = 0;
         for (Part part : parts) {
-            free += part.share() * org.papermath.equation.Shrinkage.freeByTime(store.si("shrinkage.initial",
-                    part.scope()),
-                    store.si("shrinkage.limit", part.scope()), store.si(CURVE, part.scope()), time);
+            free += part.share() * new ShrinkageLaw.Trial(store.si("shrinkage.initial", part.scope()),
+                    store.si("shrinkage.limit", part.scope()), store.si(CURVE, part.scope())).free(time);
         }
-        return directions(store, scope, free);
+        return law(store, scope).directions(free);
     }
 
     private double[] byRetention(Assumptions store, double wrv) {
-        double free = org.papermath.equation.Shrinkage.freeByRetention(wrv,
-                store.si("shrinkage.per-water-retention", scope),
-                store.si("shrinkage.water-retention-intercept", scope), 0,
-                MOST_BY_RETENTION);
-        return directions(store, scope, free);
+        return law(store, scope).directions(new ShrinkageLaw.Line(store.si("shrinkage.per-water-retention", scope),
+                store.si("shrinkage.water-retention-intercept", scope)).free(wrv));
     }
 
-    /** The two directions about their mean; neither grows for being the smaller one. */
-    private static double[] directions(Assumptions store, Scope scope, double mean) {
-        double half = org.papermath.equation.Shrinkage.halfDifference(mean,
-                store.si("shrinkage.direction-difference", scope));
-        return new double[] {mean - half, mean + half};
+    private static ShrinkageLaw law(Assumptions store, Scope scope) {
+        return new ShrinkageLaw(store.si("shrinkage.onset", scope), store.si("shrinkage.direction-difference", scope));
     }
 
     private List<Notice> timeNotices(Quantity<Time> beating, double time) {

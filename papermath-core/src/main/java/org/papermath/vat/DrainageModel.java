@@ -6,6 +6,7 @@ import javax.measure.quantity.Time;
 
 import org.papermath.air.Water;
 import org.papermath.equation.Drainage;
+import org.papermath.equation.DrainageLaw;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
@@ -27,18 +28,11 @@ import org.papermath.quantity.Share;
  * @source Darcy's law over a growing mat, integrated; agrees with step-by-step integration
  */
 public final class DrainageModel {
-    private final double matRetention;
-    private final double wireResistance;
-    private final double endShare;
-    private final double suctionFactor;
+    private final DrainageLaw law;
     private final double wallDensity;
 
-    private DrainageModel(double matRetention, double wireResistance, double endShare, double suctionFactor,
-            double wallDensity) {
-        this.matRetention = matRetention;
-        this.wireResistance = wireResistance;
-        this.endShare = endShare;
-        this.suctionFactor = suctionFactor;
+    private DrainageModel(DrainageLaw law, double wallDensity) {
+        this.law = law;
         this.wallDensity = wallDensity;
     }
 
@@ -50,10 +44,9 @@ public final class DrainageModel {
      * @return the model
      */
     public static DrainageModel from(Assumptions assumptions, Scope scope) {
-        return new DrainageModel(assumptions.si("drainage.mat-retention", scope),
-                assumptions.si("drainage.wire-resistance", scope),
-                assumptions.si("drainage.end-share", scope), assumptions.si("drainage.suction-factor", scope),
-                assumptions.si("fibre.cell-wall-density", scope));
+        return new DrainageModel(new DrainageLaw(assumptions.si("drainage.end-share", scope),
+                assumptions.si("drainage.mat-retention", scope), assumptions.si("drainage.wire-resistance", scope),
+                assumptions.si("drainage.suction-factor", scope)), assumptions.si("fibre.cell-wall-density", scope));
     }
 
     /**
@@ -95,9 +88,7 @@ public final class DrainageModel {
     public DrainingSheet drain(Quantity<Length> depth, Quantity<FibreConcentration> perLitre,
             Quantity<FiltrationResistance> resistance, Water water) {
         return new DrainingSheet(depth(depth), strength(perLitre),
-                Kinds.FILTRATION_RESISTANCE.si(resistance, "specific filtration resistance"), matRetention,
-                        wireResistance,
-                endShare, suctionFactor, wallDensity, water);
+                Kinds.FILTRATION_RESISTANCE.si(resistance, "specific filtration resistance"), law, wallDensity, water);
     }
 
     /**
@@ -115,9 +106,8 @@ public final class DrainageModel {
         double h = depth(depth);
         double c = strength(perLitre);
         double seconds = Kinds.TIME.siAboveZero(time.value(), "drainage time");
-        double alpha = alpha(seconds, h, c, water);
-        double cover = Drainage.time(endShare * h, h, 0, matRetention, c, wireResistance, water.viscosity().si(),
-                water.density().si()) * suctionFactor;
+        double alpha = law.alpha(seconds, h, c, water.viscosity().si(), water.density().si());
+        double cover = law.time(h, 0, c, water.viscosity().si(), water.density().si());
         if (!(alpha > 0)) {
             throw Refused.of("drainage.faster-than-cover",
                     "drainage time: " + Kinds.TIME.ofSi(seconds, "s") + " given, but the bare cover alone takes "
@@ -131,11 +121,6 @@ public final class DrainageModel {
                 Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg"));
     }
 
-    private double alpha(double seconds, double h, double c, Water water) {
-        return Drainage.alphaOfTime(seconds / suctionFactor, endShare * h, h, matRetention, c, wireResistance,
-                water.viscosity().si(), water.density().si());
-    }
-
     private static double depth(Quantity<Length> depth) {
         return Kinds.LENGTH.siWithin(depth, "depth of stock", 1e-3, 0.5);
     }
@@ -146,6 +131,6 @@ public final class DrainageModel {
 
     @Override
     public String toString() {
-        return "drainage to " + Kinds.SHARE.ofSi(endShare, "%") + " of the water above the mould";
+        return "drainage to " + Kinds.SHARE.ofSi(law.endShare(), "%") + " of the water above the mould";
     }
 }

@@ -7,7 +7,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 
 import org.papermath.air.Water;
-import org.papermath.equation.Drainage;
+import org.papermath.equation.DrainageLaw;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -22,10 +22,7 @@ public final class DrainingSheet {
     private final double depth;
     private final double perVolume;
     private final double alpha;
-    private final double matRetention;
-    private final double wireResistance;
-    private final double endShare;
-    private final double factor;
+    private final DrainageLaw law;
     private final double wallDensity;
     private final Water water;
 
@@ -53,16 +50,11 @@ public final class DrainingSheet {
         }
     }
 
-    DrainingSheet(double depth, double perVolume, double alpha, double matRetention, double wireResistance,
-            double endShare,
-            double factor, double wallDensity, Water water) {
+    DrainingSheet(double depth, double perVolume, double alpha, DrainageLaw law, double wallDensity, Water water) {
         this.depth = depth;
         this.perVolume = perVolume;
         this.alpha = alpha;
-        this.matRetention = matRetention;
-        this.wireResistance = wireResistance;
-        this.endShare = endShare;
-        this.factor = factor;
+        this.law = law;
         this.wallDensity = wallDensity;
         this.water = water;
     }
@@ -73,7 +65,7 @@ public final class DrainingSheet {
      * @return the time from the lift
      */
     public Amount<Time> time() {
-        return Kinds.TIME.ofSi(seconds(endShare), "s");
+        return Kinds.TIME.ofSi(seconds(law.endShare()), "s");
     }
 
     /**
@@ -110,8 +102,8 @@ public final class DrainingSheet {
      */
     public Moment after(Quantity<Time> elapsed) {
         double seconds = Kinds.TIME.siWithin(elapsed, "time since the lift", 0, 86400);
-        double drained = Math.min(depth, Drainage.filtrateAfter(seconds / factor, depth, alpha, matRetention, perVolume,
-                wireResistance, water.viscosity().si(), water.density().si()));
+        double drained = Math.min(depth, law.drained(seconds, depth, alpha, perVolume, water.viscosity().si(),
+                water.density().si()));
         double rho = water.density().si();
         double fibre = perVolume * depth;
         // The fibre never leaves; as the last of the stock drains the level is that of the fibre itself.
@@ -123,8 +115,7 @@ public final class DrainingSheet {
     }
 
     private double seconds(double share) {
-        return factor * Drainage.time(share * depth, depth, alpha, matRetention, perVolume, wireResistance,
-                water.viscosity().si(), water.density().si());
+        return law.time(share, depth, alpha, perVolume, water.viscosity().si(), water.density().si());
     }
 
     @Override

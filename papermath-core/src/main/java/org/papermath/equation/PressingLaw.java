@@ -1,0 +1,43 @@
+package org.papermath.equation;
+
+/**
+ * Water left in a sheet after pressing: on the way from the water it came with to {@code max(floor, a WRV (p/p0)^-b)},
+ * with a time constant that goes with the squares of grammage and water retention.
+ *
+ * @param factor a
+ * @param exponent b
+ * @param reference p0, Pa
+ * @param floor moisture ratio that no press goes below
+ * @param time time constant at the grammage and the water retention it is stated at, s
+ */
+public record PressingLaw(double factor, double exponent, double reference, double floor, double time) {
+    /** Moisture ratio after long pressing, from water retention value (g/g) and pressure (Pa). */
+    public double equilibrium(double retention, double pressure) {
+        return Pressing.equilibriumRatio(retention, pressure, factor, reference, exponent, floor);
+    }
+
+    /** Time constant (s) of a sheet of an oven-dry grammage (kg/m2). */
+    public double timeConstant(double grammage, double retention) {
+        return Pressing.timeConstant(time, grammage, retention);
+    }
+
+    /** Moisture ratio after a hold (s), from the one before. */
+    public double ratioAfter(double before, double retention, double pressure, double grammage, double hold) {
+        return Pressing.ratioAfter(before, equilibrium(retention, pressure), timeConstant(grammage, retention), hold);
+    }
+
+    /** Time (s) until a sheet comes down to a moisture ratio; infinite where this pressure never brings it there. */
+    public double timeTo(double wanted, double before, double retention, double pressure, double grammage) {
+        return Pressing.timeToRatio(before, equilibrium(retention, pressure), timeConstant(grammage, retention), wanted);
+    }
+
+    /** The factor a behind an equilibrium; inverse of {@link #equilibrium} above the floor. */
+    public double factorOf(double equilibrium, double retention, double pressure) {
+        return Pressing.factorOfWeighing(equilibrium, retention, pressure, reference, exponent);
+    }
+
+    /** The equilibrium behind the moisture ratios before and after one hold; inverse of {@link #ratioAfter}. */
+    public double equilibriumOf(double before, double after, double retention, double grammage, double hold) {
+        return Pressing.equilibriumOfWeighing(before, after, timeConstant(grammage, retention), hold);
+    }
+}

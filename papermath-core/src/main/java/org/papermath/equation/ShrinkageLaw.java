@@ -1,0 +1,50 @@
+package org.papermath.equation;
+
+/**
+ * What a sheet shrinks in both directions on a way of drying.
+ *
+ * @param onset moisture ratio below which a sheet shrinks
+ * @param difference shrinkage across less that along, dried free
+ */
+public record ShrinkageLaw(double onset, double difference) {
+    /**
+     * The free shrinkage of one fibre after a beating time.
+     *
+     * @param unbeaten not beaten
+     * @param limit beaten long
+     * @param time constant of its growth in beating
+     */
+    public record Trial(double unbeaten, double limit, double time) {
+        /** The free shrinkage after a beating time. */
+        public double free(double beating) {
+            return Shrinkage.freeByTime(unbeaten, limit, time, beating);
+        }
+    }
+
+    /**
+     * The free shrinkage by the water a stock holds, for fibres without a trial.
+     *
+     * @param slope per g/g of water retention value
+     * @param intercept water retention value of stock that does not shrink, g/g
+     */
+    public record Line(double slope, double intercept) {
+        /** No sheet shrinks more than this along a side, whatever the straight line says. */
+        private static final double MOST = 0.35;
+
+        /** The free shrinkage of stock of a water retention value (g/g). */
+        public double free(double retention) {
+            return Shrinkage.freeByRetention(retention, slope, intercept, 0, MOST);
+        }
+    }
+
+    /** The two directions about their mean, along and across; neither grows for being the smaller one. */
+    public double[] directions(double mean) {
+        double half = Shrinkage.halfDifference(mean, difference);
+        return new double[] {mean - half, mean + half};
+    }
+
+    /** What a sheet shrinks from one moisture ratio through the next ones, held at each step by a restraint. */
+    public double held(double free, double start, double[] ratios, double[] restraints) {
+        return Shrinkage.alongPath(free, onset, start, ratios, restraints);
+    }
+}
