@@ -82,8 +82,8 @@ class MeasuredThenPlannedTest {
     private static final double SIDE = 0.2;
 
     private static Order order(Furnish furnish, String recipe, double gsm) {
-        return Order.of("order").recipe(Recipe.of(recipe, furnish).beaten(hours(2)).build())
-                .piece(Piece.of("sheet", 20, recipe).sized(mm(200), mm(280)).weighing(Grammage.gsm(gsm)).build())
+        return Order.of("order").recipe(Recipe.of(recipe, furnish).beating(hours(2)).build())
+                .piece(Piece.of("sheet", 20, recipe).size(mm(200), mm(280)).grammage(Grammage.gsm(gsm)).build())
                 .build();
     }
 
@@ -91,7 +91,7 @@ class MeasuredThenPlannedTest {
         return Studio.of("bench").mould(Mould.of("folio", mm(300), mm(400))).room(ROOM)
                 .beater(Beater.of("beater", litres(40), grams(800))).vat(Vat.of("vat", litres(80)))
                 .press(Press.of("press", kilonewtons(30), mm(400), mm(500)))
-                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21)).dryer(dryer).knowing(known).build();
+                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21)).dryer(dryer).assumptions(known).build();
     }
 
     private static BatchRecord.Builder record(Furnish furnish, Dryer dryer) {

@@ -88,8 +88,8 @@ class PlanAgreesWithModelsTest {
     }
 
     private static Order order(Furnish furnish, double hours, double grammage) {
-        return Order.of("one piece").recipe(Recipe.of("plain", furnish).beaten(hours(hours)).build())
-                .piece(Piece.of("sheet", 20, "plain").sized(mm(200), mm(280)).weighing(Grammage.gsm(grammage)).build())
+        return Order.of("one piece").recipe(Recipe.of("plain", furnish).beating(hours(hours)).build())
+                .piece(Piece.of("sheet", 20, "plain").size(mm(200), mm(280)).grammage(Grammage.gsm(grammage)).build())
                 .build();
     }
 
@@ -166,7 +166,7 @@ class PlanAgreesWithModelsTest {
         for (Furnish furnish : List.of(Furnish.of(Fibres.KOZO), Furnish.of(Fibres.ABACA),
                 Furnish.of(Share.percent(40), Fibres.KOZO, Share.percent(60), Fibres.ABACA))) {
             for (Dryer dryer : DRYERS) {
-                agrees(furnish, dryer, studio(dryer).knowing(own).build(), 3);
+                agrees(furnish, dryer, studio(dryer).assumptions(own).build(), 3);
             }
         }
     }
@@ -203,7 +203,7 @@ class PlanAgreesWithModelsTest {
         own = ShrinkageModel.calibrateDirections(own, Scope.of("abaca"),
                 Shrinkage.of(LinearShrinkage.percent(9), LinearShrinkage.percent(11)));
         for (Dryer one : List.of(dryer, loft)) {
-            agrees(Furnish.of(Fibres.ABACA), one, studio(one).knowing(own).build(), 3);
+            agrees(Furnish.of(Fibres.ABACA), one, studio(one).assumptions(own).build(), 3);
         }
         Assumptions mixed = own;
         for (String id : List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time", "sorption.monolayer",
@@ -212,8 +212,8 @@ class PlanAgreesWithModelsTest {
                     1.1 * own.get(id, Fibres.COTTON_RAG.scope()).likely()));
         }
         mixed = mixed.with(own.get("shrinkage.direction-difference", blend.scope()).given(blend.scope(), 0.015));
-        agrees(blend, loft, studio(loft).knowing(mixed).build(), 3);
-        agrees(blend, loft, studio(loft).knowing(own).build(), 3);
+        agrees(blend, loft, studio(loft).assumptions(mixed).build(), 3);
+        agrees(blend, loft, studio(loft).assumptions(own).build(), 3);
     }
 
     private static void agrees(Furnish furnish, Dryer dryer, Studio studio, double hours) {
