@@ -159,6 +159,24 @@ class ArchitectureTest {
     }
 
     @Test
+    void resultsOfThePlanAreNoRecordsToTheirUsers() {
+        noClasses().that().resideInAnyPackage(ROOT + "plan..", ROOT + "card..").and().arePublic().should().beRecords()
+                .because("a public record cannot hide its constructor, and one more component breaks its callers")
+                .check(LIBRARY);
+        classes().that().resideInAPackage(ROOT + "plan..").and().arePublic().and().areInterfaces()
+                .should(beSealed()).check(LIBRARY);
+    }
+
+    private static ArchCondition<JavaClass> beSealed() {
+        return new ArchCondition<>("be sealed, so that an accessor can be added") {
+            @Override
+            public void check(JavaClass type, ConditionEvents events) {
+                events.add(new SimpleConditionEvent(type, type.reflect().isSealed(), type.getName() + " is open"));
+            }
+        };
+    }
+
+    @Test
     void publicTypesSayWhatTheyAre() {
         classes().that().arePublic().and().resideOutsideOfPackages(hidden())
                 .should(declareToString()).check(LIBRARY);

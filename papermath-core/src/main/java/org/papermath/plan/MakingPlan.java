@@ -134,7 +134,7 @@ public final class MakingPlan {
             Weight weight = weights.get(i);
             if (weight.strongest >= 0.01) {
                 Assumption assumption = varied.get(i).row();
-                list.add(new Sensitivity(assumption, weight.of, weight.strongest, weight.sum / counted,
+                list.add(new PlannedSensitivity(assumption, weight.of, weight.strongest, weight.sum / counted,
                         Measurements.against(assumption.id())));
             }
         }

@@ -49,7 +49,7 @@ final class PlanCautions {
         for (WorkStep step : WorkStep.values()) {
             if (has(step)) {
                 for (Caution caution : step.cautions()) {
-                    all.add(new StepCaution(caution, step, caution.text(figure(caution)), caution.basis()));
+                    all.add(new PlannedCaution(caution, step, caution.text(figure(caution)), caution.basis()));
                 }
             }
         }

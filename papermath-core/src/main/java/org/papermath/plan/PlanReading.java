@@ -105,7 +105,7 @@ final class PlanReading {
         double asBought = 0;
         for (int f = 0; f < fibres.size(); f++) {
             asBought += set.asBought()[f];
-            lines.add(new BatchPlan.FibreLine(fibres.get(f), grams(stage.share(f) * set.ovenDry()),
+            lines.add(new PlannedBatch.PlannedFibreLine(fibres.get(f), grams(stage.share(f) * set.ovenDry()),
                     grams(set.fromHand()[f]), grams(set.asBought()[f])));
         }
         Stage<BatchPlan.Beating> beating;
@@ -114,7 +114,7 @@ final class PlanReading {
                     ? "the studio has no beater: get the stuff beaten as the recipe says, or beat it by hand"
                     : "the studio has no beater, and the recipe wants none");
         } else {
-            beating = Stage.done(new BatchPlan.Beating(studio.beater().get(), set.loads(), grams(set.loadOvenDry()),
+            beating = Stage.done(new PlannedBatch.PlannedBeating(studio.beater().get(), set.loads(), grams(set.loadOvenDry()),
                     Arrays.stream(set.asBought()).mapToObj(mass -> grams(mass / set.loads())).toList(),
                     Kinds.VOLUME.ofSi(set.loadWater(), "L"), Kinds.CONSISTENCY.ofSi(stage.beaterConsistency(), "%"),
                     recipe.beating()));
@@ -122,24 +122,24 @@ final class PlanReading {
         List<BatchPlan.AdditiveToWeigh> additives = new ArrayList<>();
         for (int a = 0; a < recipe.additives().size(); a++) {
             AdditiveDose dose = recipe.additives().get(a);
-            additives.add(new BatchPlan.AdditiveToWeigh(dose.additive(), dose.dose(), grams(set.product()[a]),
+            additives.add(new PlannedBatch.PlannedAdditive(dose.additive(), dose.dose(), grams(set.product()[a]),
                     grams(set.product()[a] * set.loads()), Kinds.TIME.of(5, "min")));
         }
         double dilution = set.stock() / set.loads() - set.loadOvenDry() / stage.beaterConsistency();
-        BatchPlan.Stock stock = new BatchPlan.Stock(Kinds.MASS.ofSi(set.stock(), "kg"),
+        BatchPlan.Stock stock = new PlannedBatch.PlannedStock(Kinds.MASS.ofSi(set.stock(), "kg"),
                 Kinds.VOLUME.ofSi(set.stock() / set.stockDensity(), "L"),
                 Kinds.CONSISTENCY.ofSi(stage.stockConsistency(), "%"),
                 dilution > 1e-3 * set.stock() ? Optional.of(litresOfWater(dilution)) : Optional.empty(),
                 numbers.of(Kinds.CONSISTENCY, BatchFigure.STOCK_CONSISTENCY, b));
         List<Balance> balances = new ArrayList<>();
-        balances.add(Balance.of("fibre", accounts.fibre(b)));
-        balances.add(Balance.of("water", accounts.water(b)));
+        balances.add(PlannedBalance.of("fibre", accounts.fibre(b)));
+        balances.add(PlannedBalance.of("water", accounts.water(b)));
         for (int a = 0; a < recipe.additives().size(); a++) {
-            balances.add(Balance.of(recipe.additives().get(a).additive().name(), accounts.additive(b, a)));
+            balances.add(PlannedBalance.of(recipe.additives().get(a).additive().name(), accounts.additive(b, a)));
         }
-        return new BatchPlan(recipe,
-                new BatchPlan.FibreToWeigh(grams(set.ovenDry()), grams(asBought), List.copyOf(lines)),
-                new BatchPlan.Soak(Kinds.VOLUME.ofSi(set.soakWater(), "L"), Kinds.TIME.ofSi(set.soakTime(), "h")),
+        return new PlannedBatch(recipe,
+                new PlannedBatch.PlannedFibre(grams(set.ovenDry()), grams(asBought), List.copyOf(lines)),
+                new PlannedBatch.PlannedSoak(Kinds.VOLUME.ofSi(set.soakWater(), "L"), Kinds.TIME.ofSi(set.soakTime(), "h")),
                 beating, List.copyOf(additives), stock,
                 numbers.of(Kinds.SCHOPPER_RIEGLER, BatchFigure.DRAINABILITY, b),
                 numbers.of(Kinds.WATER_RETENTION, BatchFigure.WATER_RETENTION, b),
@@ -166,7 +166,7 @@ final class PlanReading {
                 / numbers.likely(BatchFigure.STOCK_CONSISTENCY, b);
         double chance = NormalDistribution.of(left + unseen, deviation).cumulativeProbability(0);
         return chance < studio.assumptions().si("stock.shortage-told", Scope.GENERAL) ? Optional.empty()
-                : Optional.of(new BatchPlan.Shortage(Kinds.SHARE.ofSi(chance, "%"), Kinds.MASS.ofSi(-low, "kg")));
+                : Optional.of(new PlannedBatch.PlannedShortage(Kinds.SHARE.ofSi(chance, "%"), Kinds.MASS.ofSi(-low, "kg")));
     }
 
     private <T> Stage<T> known(PieceFigure figure, int p, String code, String reason, Supplier<T> value) {
@@ -193,17 +193,17 @@ final class PlanReading {
         PieceWork work = engine.piece(p);
         FormingSheets.Setting sheet = settings.sheet(p);
         FillingVat.Setting vat = settings.vat(p);
-        PiecePlan.Counts counts = new PiecePlan.Counts(work.ordered(), work.wanted(), sheet.perSheet(),
+        PiecePlan.Counts counts = new PlannedPiece.PlannedCounts(work.ordered(), work.wanted(), sheet.perSheet(),
                 sheet.sheets(), work.trials(), numbers.of(Kinds.NUMBER, PieceFigure.GOOD, p));
-        PiecePlan.Forming forming = new PiecePlan.Forming(
+        PiecePlan.Forming forming = new PlannedPiece.PlannedForming(
                 sheet.mould() < 0 ? Optional.empty() : Optional.of(studio.moulds().get(sheet.mould())),
                 work.deckleEdge() && !sheet.ownDeckle() || sheet.mould() < 0,
                 new Opening(mm(sheet.openingWidth()), mm(sheet.openingHeight())), sheet.perSheet(), sheet.turned(),
                 grams(sheet.fibre()), grams(sheet.solids()));
         double density = settings.stock(work.batch()).stockDensity();
-        return new PiecePlan(ordered, ordered.recipe(), counts, forming, vat(p, vat, sheet, density),
+        return new PlannedPiece(ordered, ordered.recipe(), counts, forming, vat(p, vat, sheet, density),
                 vat.dipped() ? Stage.notDone("has-vat", "the sheets are dipped from the vat")
-                        : Stage.done(new PiecePlan.Pour(Kinds.VOLUME.ofSi(vat.lift() / density, "L"))),
+                        : Stage.done(new PlannedPiece.PlannedPour(Kinds.VOLUME.ofSi(vat.lift() / density, "L"))),
                 known(PieceFigure.DRAIN, p, "drain-time-by-stopwatch",
                         "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
                         () -> numbers.of(Kinds.TIME, PieceFigure.DRAIN, p)),
@@ -232,12 +232,12 @@ final class PlanReading {
         }
         List<PiecePlan.Recharge> recharges = new ArrayList<>();
         for (FillingVat.Charge one : set.recharges()) {
-            recharges.add(new PiecePlan.Recharge((recharges.size() + 1) * set.every(),
+            recharges.add(new PlannedPiece.PlannedRecharge((recharges.size() + 1) * set.every(),
                     Kinds.VOLUME.ofSi(one.stock() / density, "L"), litresOfWater(one.water()),
                     litresOfWater(one.bail())));
         }
         int batch = engine.piece(p).batch();
-        return Stage.done(new PiecePlan.VatPlan(Kinds.CONSISTENCY.ofSi(engine.stock(batch).vatConsistency(), "%"),
+        return Stage.done(new PlannedPiece.PlannedVat(Kinds.CONSISTENCY.ofSi(engine.stock(batch).vatConsistency(), "%"),
                 Kinds.VOLUME.ofSi(set.start().stock() / density, "L"), litresOfWater(set.start().water()),
                 litresOfWater(set.start().bail()), Kinds.MASS.ofSi(set.lift(), "kg"), set.every(),
                 List.copyOf(recharges),
@@ -257,7 +257,7 @@ final class PlanReading {
                     + sides(felts.width().si(), felts.length().si())
                     + ", which take no sheet larger than they are: couch on larger cloths, or use a smaller mould");
         }
-        return Stage.done(new PiecePlan.Posts(set.sheets(), set.posts(), set.sheets() + 1,
+        return Stage.done(new PlannedPiece.PlannedPosts(set.sheets(), set.posts(), set.sheets() + 1,
                 numbers.of(Kinds.MASS, PieceFigure.POST_MASS, p),
                 numbers.of(Kinds.LENGTH, PieceFigure.POST_HEIGHT, p)));
     }
@@ -273,7 +273,7 @@ final class PlanReading {
                     + " it drain, or press it between blotters");
         }
         Press press = studio.press().get();
-        return Stage.done(new PiecePlan.Pressing(press, Kinds.FORCE.ofSi(set.force(), "kN"),
+        return Stage.done(new PlannedPiece.PlannedPressing(press, Kinds.FORCE.ofSi(set.force(), "kN"),
                 Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"), Kinds.TIME.ofSi(set.time(), "min"),
                 press.weakestPart(), set.limited()));
     }
@@ -288,7 +288,7 @@ final class PlanReading {
                     + ") the sheets never dry: bring in drier air, or warm it");
         }
         DryingSheets.Setting set = settings.drying(p);
-        return Stage.done(new PiecePlan.Drying(dryer, set.loads(), set.blotterChanges(),
+        return Stage.done(new PlannedPiece.PlannedDrying(dryer, set.loads(), set.blotterChanges(),
                 numbers.of(Kinds.TIME, PieceFigure.DRYING, p), numbers.of(Kinds.MASS, PieceFigure.EVAPORATED, p)));
     }
 
@@ -297,7 +297,7 @@ final class PlanReading {
             return Stage.notDone("no-size", "the recipe has no size bath");
         }
         SizingSheets.Setting set = settings.sizing(p);
-        return Stage.done(new PiecePlan.Sizing(Kinds.VOLUME.ofSi(set == null ? 0 : set.bath(), "L"),
+        return Stage.done(new PlannedPiece.PlannedSizing(Kinds.VOLUME.ofSi(set == null ? 0 : set.bath(), "L"),
                 grams(set == null ? 0 : set.drySize()), litresOfWater(set == null ? 0 : set.taken()),
                 numbers.of(Kinds.NUMBER, PieceFigure.SIZE, p),
                 known(PieceFigure.DRYING_AGAIN, p, "no-drying", "how the sheets dry is not known",
@@ -309,7 +309,7 @@ final class PlanReading {
                 .map(found -> found.likelySi()).orElse(0.0);
         String noDensity = "there is no default for the density of one of the fibres: weigh and measure one dry sheet";
         CuttingAndFolding.Setting size = settings.size(p);
-        return new PiecePlan.Finished(numbers.of(Kinds.LENGTH, PieceFigure.WIDTH, p),
+        return new PlannedPiece.PlannedFinished(numbers.of(Kinds.LENGTH, PieceFigure.WIDTH, p),
                 numbers.of(Kinds.LENGTH, PieceFigure.HEIGHT, p), mm(size.foldedWidth()), mm(size.foldedHeight()),
                 numbers.of(Kinds.GRAMMAGE, PieceFigure.GRAMMAGE, p).withScatter(scatter),
                 known(PieceFigure.CALIPER, p, "no-density", noDensity,
@@ -335,7 +335,7 @@ final class PlanReading {
         NormalDistribution play = NormalDistribution.of(0, deviation * Math.sqrt(2));
         double fits = play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_WIDTH, p))
                 * play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_HEIGHT, p));
-        return Stage.done(new PiecePlan.EnvelopePlan(ordered.style().orElseThrow(), mm(set.blankWidth()),
+        return Stage.done(new PlannedPiece.PlannedEnvelope(ordered.style().orElseThrow(), mm(set.blankWidth()),
                 mm(set.blankHeight()), mm(set.insideWidth()), mm(set.insideHeight()), mm(set.outsideWidth()),
                 mm(set.outsideHeight()), Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
                 numbers.play(PieceFigure.CLEAR_WIDTH, p), numbers.play(PieceFigure.CLEAR_HEIGHT, p),
@@ -343,7 +343,7 @@ final class PlanReading {
     }
 
     private Stage<PiecePlan.Mailed> mail(int p, Piece ordered) {
-        if (ordered.mailedIn().isEmpty()) {
+        if (ordered.mail().isEmpty()) {
             return Stage.notDone("not-mailed", "the piece is not mailed");
         }
         if (!numbers.isKnown(PieceFigure.MAIL_THICKNESS, p)) {
@@ -352,11 +352,11 @@ final class PlanReading {
         MakingEnvelopes.Setting envelope = settings.envelope(p);
         double width = envelope == null ? settings.size(p).foldedWidth() : envelope.outsideWidth();
         double height = envelope == null ? settings.size(p).foldedHeight() : envelope.outsideHeight();
-        MailLimits limits = MailLimits.of(ordered.mailedIn().get());
+        MailLimits limits = MailLimits.of(ordered.mail().get());
         MailLimits.Verdict verdict = limits.check(mm(width), mm(height),
                 mm(numbers.likely(PieceFigure.MAIL_THICKNESS, p)), grams(numbers.likely(PieceFigure.MAIL_MASS, p)),
                 order.due().orElse(LocalDate.EPOCH));
-        return Stage.done(new PiecePlan.Mailed(ordered.mailedIn().get(),
+        return Stage.done(new PlannedPiece.PlannedMailed(ordered.mail().get(),
                 numbers.of(Kinds.MASS, PieceFigure.MAIL_MASS, p),
                 numbers.of(Kinds.LENGTH, PieceFigure.MAIL_THICKNESS, p), verdict));
     }
@@ -381,9 +381,9 @@ final class PlanReading {
                         .add(batch.name());
             }
         }
-        fibres.forEach((name, mass) -> list.add(new ToBuy(name, grams(mass),
+        fibres.forEach((name, mass) -> list.add(new PlannedToBuy(name, grams(mass),
                 "for " + String.join(" and ", uses.get(name)))));
-        additives.forEach((name, mass) -> list.add(new ToBuy(name, grams(mass),
+        additives.forEach((name, mass) -> list.add(new PlannedToBuy(name, grams(mass),
                 "for " + String.join(" and ", uses.get(name)))));
         return List.copyOf(list);
     }

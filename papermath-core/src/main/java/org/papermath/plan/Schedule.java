@@ -19,26 +19,31 @@ import org.jspecify.annotations.Nullable;
 public final class Schedule {
     private final List<Step> steps;
 
-    /**
-     * One step.
-     *
-     * @param name the step
-     * @param days calendar days it takes, if they are known
-     * @param start the day it begins, if the order has a date and the days from here on are known
-     */
-    public record Step(String name, OptionalInt days, Optional<LocalDate> start) {
+    /** One step. */
+    public sealed interface Step permits PlannedStep {
+        /** {@return the step} */
+        String name();
+
+        /** {@return calendar days it takes, if they are known} */
+        OptionalInt days();
+
+        /** {@return the day it begins, if the order has a date and the days from here on are known} */
+        Optional<LocalDate> start();
+
+        /** {@return the days in words, for example {@code 2 days}, or that they are not known} */
+        String inDays();
+    }
+
+    /** A step that was counted. */
+    record PlannedStep(String name, OptionalInt days, Optional<LocalDate> start) implements Step {
+        @Override
+        public String inDays() {
+            return days.isPresent() ? count(days.getAsInt()) : "days not known";
+        }
+
         @Override
         public String toString() {
             return name + ", " + inDays() + start.map(day -> ", from " + day).orElse("");
-        }
-
-        /**
-         * Returns the days in words.
-         *
-         * @return for example {@code 2 days}, or that they are not known
-         */
-        public String inDays() {
-            return days.isPresent() ? count(days.getAsInt()) : "days not known";
         }
     }
 
@@ -53,7 +58,7 @@ public final class Schedule {
         for (int i = names.size() - 1; i >= 0; i--) {
             OptionalInt count = days.get(i);
             LocalDate start = end == null || count.isEmpty() ? null : end.minusDays(count.getAsInt());
-            steps.add(new Step(names.get(i), count, Optional.ofNullable(start)));
+            steps.add(new PlannedStep(names.get(i), count, Optional.ofNullable(start)));
             end = start;
         }
         Collections.reverse(steps);

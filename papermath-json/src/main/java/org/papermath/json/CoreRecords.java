@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
@@ -8,8 +9,10 @@ import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 
 import tools.jackson.core.Version;
+import tools.jackson.databind.PropertyName;
 import tools.jackson.databind.cfg.MapperConfig;
 import tools.jackson.databind.introspect.Annotated;
+import tools.jackson.databind.introspect.AnnotatedClass;
 import tools.jackson.databind.introspect.AnnotatedMember;
 import tools.jackson.databind.introspect.AnnotatedMethod;
 import tools.jackson.databind.introspect.AnnotatedParameter;
@@ -17,16 +20,35 @@ import tools.jackson.databind.introspect.NopAnnotationIntrospector;
 
 /**
  * Holds mappers to the components of the records of the library: nothing beside them is written, and none may be left
- * out or be null when one is read.
+ * out or be null when one is read. A result of a plan, an interface before a record, is written by the same components.
  */
 final class CoreRecords extends NopAnnotationIntrospector {
     private static final long serialVersionUID = 1L;
 
     @Override
     public boolean hasIgnoreMarker(MapperConfig<?> config, AnnotatedMember member) {
+        if (member instanceof AnnotatedMethod method && CoreTypes.isResult(method.getDeclaringClass())) {
+            return !isMember(method);
+        }
         // What a record tells of itself by isReal() or the like is worked out of its components.
         return member instanceof AnnotatedMethod method && CoreTypes.isPlainRecord(method.getDeclaringClass())
                 && (startsWith(method.getName(), "is") || startsWith(method.getName(), "get"));
+    }
+
+    @Override
+    public @Nullable PropertyName findNameForSerialization(MapperConfig<?> config, Annotated member) {
+        return member instanceof AnnotatedMethod method && isMember(method) ? PropertyName.USE_DEFAULT : null;
+    }
+
+    @Override
+    public String @Nullable [] findSerializationPropertyOrder(MapperConfig<?> config, AnnotatedClass type) {
+        List<String> members = CoreTypes.isResult(type.getRawType()) ? CoreTypes.members(type.getRawType()) : List.of();
+        return members.isEmpty() ? null : members.toArray(String[]::new);
+    }
+
+    private static boolean isMember(AnnotatedMethod method) {
+        return method.getParameterCount() == 0 && CoreTypes.isResult(method.getDeclaringClass())
+                && CoreTypes.members(method.getDeclaringClass()).contains(method.getName());
     }
 
     private static boolean startsWith(String name, String prefix) {

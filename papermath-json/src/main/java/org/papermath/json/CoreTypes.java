@@ -1,10 +1,14 @@
 package org.papermath.json;
 
+import java.lang.reflect.Modifier;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
 import javax.measure.Quantity;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumptions;
 import org.papermath.plan.BatchPlan;
 import org.papermath.card.MakingCard;
@@ -82,6 +86,36 @@ final class CoreTypes {
         return type.isRecord() && isOurs(type) && !DOORS.containsKey(type) && type.getInterfaces().length == 0;
     }
 
+    /**
+     * Tells whether a type is an interface whose values the library alone makes, each a record that nobody else sees.
+     * It is written by what it has of the components of that record, and not read.
+     */
+    static boolean isResult(Class<?> type) {
+        return recordBehind(type) != null && !DOORS.containsKey(type);
+    }
+
+    /** Returns the names of what a result is written by, in order. */
+    static List<String> members(Class<?> result) {
+        Class<?> behind = recordBehind(result);
+        return behind == null ? List.of()
+                : Arrays.stream(behind.getRecordComponents()).map(RecordComponent::getName).toList();
+    }
+
+    private static @Nullable Class<?> recordBehind(Class<?> type) {
+        Class<?>[] permitted = type.isInterface() && isOurs(type) ? type.getPermittedSubclasses() : null;
+        return permitted != null && permitted.length == 1 && isHiddenRecord(permitted[0]) ? permitted[0] : null;
+    }
+
+    private static boolean isHiddenRecord(Class<?> type) {
+        return type.isRecord() && !Modifier.isPublic(type.getModifiers());
+    }
+
+    /** Returns the type that a value of a type is known by outside the library: the interface of a hidden record. */
+    static Class<?> known(Class<?> type) {
+        return isHiddenRecord(type) && isOurs(type) && type.getInterfaces().length == 1 ? type.getInterfaces()[0]
+                : type;
+    }
+
     /** Returns the word of a constant, as documents have it. */
     static String word(Enum<?> constant) {
         return constant instanceof FormatSystem system ? system.words()
@@ -93,7 +127,9 @@ final class CoreTypes {
     }
 
     static String notRead(Class<?> type) {
-        String why = ONLY_WRITTEN.entrySet().stream().filter(one -> one.getKey().isAssignableFrom(type)).findFirst()
+        String why = isResult(type) ? "Only a plan makes one. Read its members as members of a type of your own,"
+                + " such as a record with an Amount<Mass> and an Estimate<Length>"
+                : ONLY_WRITTEN.entrySet().stream().filter(one -> one.getKey().isAssignableFrom(type)).findFirst()
                 .map(Map.Entry::getValue).orElse(null);
         return "the Jackson module does not read " + name(type) + ". " + (why == null ? door(type) : why) + ".";
     }

@@ -88,7 +88,8 @@ import tools.jackson.databind.ser.Serializers;
  * {@code Stage} is written as {@code {"done": true, "content": ...}} or
  * {@code {"done": false, "code": "no-press", "reason": ...}}, and a {@link PapermathException} with {@code code},
  * {@code text} and {@code arguments}; these are not read. The records of the library are written and read by their
- * components, none of which may be left out.
+ * components, none of which may be left out. The parts of a plan, such as a {@code PiecePlan.Posts}, a {@code ToBuy} or
+ * a {@code Balance}, are written by their members and not read: only a plan makes them.
  *
  * <p>Every other type of the library is refused, on writing and on reading, with a sentence that names the way to go:
  * an {@code Order} for instance has {@link PapermathDocuments#writeOrder}. The exception for a bad quantity, or for a
@@ -236,8 +237,12 @@ public final class PapermathModule extends SimpleModule {
         if (Enum.class.isAssignableFrom(raw)) {
             return new SmallSerializer<Enum<?>>((out, constant) -> out.text(CoreTypes.word(constant)));
         }
-        return small(raw).<ValueSerializer<?>>map(Small::serializer)
-                .orElseGet(() -> CoreTypes.isPlainRecord(raw) ? null : new RefusingSerializer(raw));
+        Class<?> known = CoreTypes.known(raw);
+        if (known != raw && CoreTypes.isResult(known)) {
+            return new ResultSerializer(known);
+        }
+        return small(raw).<ValueSerializer<?>>map(Small::serializer).orElseGet(
+                () -> CoreTypes.isPlainRecord(raw) || CoreTypes.isResult(raw) ? null : new RefusingSerializer(known));
     }
 
     private static final class CoreDeserializers extends Deserializers.Base {
@@ -372,9 +377,24 @@ public final class PapermathModule extends SimpleModule {
 
         @Override
         public Object deserialize(JsonParser parser, DeserializationContext context) {
-            String text = CoreTypes.notRead(type.getRawClass());
+            Class<?> known = CoreTypes.known(type.getRawClass());
+            String text = CoreTypes.notRead(known);
             throw InvalidDefinitionException.from(parser, text, type)
-                    .withCause(Refused.of(NOT_READ, text, "type", type.getRawClass().getName()));
+                    .withCause(Refused.of(NOT_READ, text, "type", known.getName()));
+        }
+    }
+
+    /** Writes a result by the interface it is known by, since a mapper cannot reach into the record behind it. */
+    private static final class ResultSerializer extends ValueSerializer<Object> {
+        private final Class<?> known;
+
+        ResultSerializer(Class<?> known) {
+            this.known = known;
+        }
+
+        @Override
+        public void serialize(Object result, JsonGenerator out, SerializationContext context) {
+            context.findValueSerializer(known).serialize(result, out, context);
         }
     }
 

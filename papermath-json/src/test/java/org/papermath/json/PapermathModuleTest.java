@@ -27,6 +27,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Volume;
 import javax.measure.spi.ServiceProvider;
 
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,7 @@ import org.papermath.fibre.Furnish;
 import org.papermath.plan.MakingPlan;
 import org.papermath.order.Order;
 import org.papermath.order.Recipe;
+import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
 import org.papermath.press.Press;
 import org.papermath.press.PressingModel;
@@ -59,6 +61,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Unclear;
+import org.papermath.quantity.Units;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
@@ -77,6 +80,7 @@ import tools.jackson.databind.ValueSerializer;
 import tools.jackson.databind.cfg.MapperBuilder;
 import tools.jackson.databind.exc.InvalidDefinitionException;
 import tools.jackson.databind.exc.InvalidFormatException;
+import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 
@@ -384,6 +388,36 @@ class PapermathModuleTest {
                 .hasMessageContaining("Only a plan makes stages").hasMessageContaining("Estimate<Mass>");
         assertThat(plan.pieces()).anySatisfy(piece -> assertThat(MAPPER.writeValueAsString(piece.mailStage()))
                 .contains("\"verdict\":{\"service\":\""));
+    }
+
+    record Filling(int afterSheet, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {
+    }
+
+    @Test
+    void writesThePartsOfAPlanByTheirMembersAndLeavesTheReadingToOthers() {
+        List<PiecePlan.Recharge> recharges = plan().pieces().get(0).vat().recharges();
+        PiecePlan.Recharge first = recharges.get(0);
+        String text = "{\"afterSheet\":" + first.afterSheet() + ",\"stock\":\"" + Units.print(first.stock())
+                + "\",\"water\":\"" + Units.print(first.water()) + "\",\"bail\":\"" + Units.print(first.bail())
+                + "\"}";
+        assertThat(MAPPER.writeValueAsString(first)).isEqualTo(text);
+        assertThat(MAPPER.writerFor(PiecePlan.Recharge.class).writeValueAsString(first)).isEqualTo(text);
+        assertThat(MAPPER.writeValueAsString(recharges)).startsWith("[" + text + ",");
+        assertThat(JsonMapper.builder().addModule(new PapermathModule())
+                .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE).build().writeValueAsString(first))
+                        .startsWith("{\"after_sheet\":");
+        assertThat(MAPPER.writeValueAsString(plan().batches().get(0).balances().get(0)))
+                .startsWith("{\"substance\":\"fibre\",\"in\":{").doesNotContain("total");
+        assertThat(MAPPER.readValue(text, Filling.class)).isEqualTo(new Filling(first.afterSheet(), first.stock(),
+                first.water(), first.bail()));
+        for (Class<?> type : List.of(PiecePlan.Recharge.class, first.getClass())) {
+            assertThatThrownBy(() -> MAPPER.readValue(text, type)).isInstanceOf(InvalidDefinitionException.class)
+                    .hasMessageStartingWith("the Jackson module does not read PiecePlan.Recharge. Only a plan"
+                            + " makes one. Read its members as members of a type of your own");
+        }
+        PiecePlan whole = plan().pieces().get(0);
+        assertThatThrownBy(() -> MAPPER.writeValueAsString(whole))
+                .hasMessageStartingWith("the Jackson module does not write PiecePlan. Write the whole plan with");
     }
 
     @Test
