@@ -49,7 +49,8 @@ public final class MakingPlan {
         this.studio = studio;
         this.engine = engine;
         this.numbers = numbers;
-        this.reading = new Later<>(() -> new PlanReading(order, studio, engine, settings, numbers, accounts));
+        this.reading = new Later<>(() -> new PlanReading(
+                new PlainNumbers(order, studio, engine, settings, numbers, accounts)));
         this.notices = new Later<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this));
         this.sensitivity = new Later<>(this::findSensitivity);
     }

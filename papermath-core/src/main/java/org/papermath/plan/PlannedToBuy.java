@@ -1,11 +1,42 @@
 package org.papermath.plan;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
 import javax.measure.quantity.Mass;
 
 import org.papermath.quantity.Amount;
 
 /** What was found to buy. */
 record PlannedToBuy(String what, Amount<Mass> mass, String why) implements ToBuy {
+    static List<ToBuy> of(List<BatchPlan> batches) {
+        List<ToBuy> list = new ArrayList<>();
+        Map<String, Double> fibres = new LinkedHashMap<>();
+        Map<String, Double> additives = new LinkedHashMap<>();
+        Map<String, Set<String>> uses = new LinkedHashMap<>();
+        for (BatchPlan batch : batches) {
+            for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
+                if (line.asBought().si() > 0) {
+                    fibres.merge(line.fibre().name(), line.asBought().si(), Double::sum);
+                    uses.computeIfAbsent(line.fibre().name(), k -> new LinkedHashSet<>()).add(batch.name());
+                }
+            }
+            for (BatchPlan.AdditiveToWeigh additive : batch.additives()) {
+                additives.merge(additive.additive().name(), additive.productInAll().si(), Double::sum);
+                uses.computeIfAbsent(additive.additive().name(), k -> new LinkedHashSet<>()).add(batch.name());
+            }
+        }
+        for (Map<String, Double> kind : List.of(fibres, additives)) {
+            kind.forEach((name, mass) -> list.add(new PlannedToBuy(name, PlainNumbers.grams(mass),
+                    "for " + String.join(" and ", uses.get(name)))));
+        }
+        return List.copyOf(list);
+    }
+
     @Override
     public String toString() {
         return mass + " " + what + " (" + why + ")";

@@ -8,6 +8,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 import org.jspecify.annotations.Nullable;
+import org.papermath.engine.PieceWork;
+import org.papermath.evidence.Scope;
+import org.papermath.numeric.Rounding;
+import org.papermath.order.Studio;
+import org.papermath.pulp.Additive;
 
 /**
  * The days of the work, counted backwards from the date of the order. Immutable.
@@ -17,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * is not.
  */
 public final class Schedule {
+    private static final double DAY = 86_400;
+
     private final List<Step> steps;
 
     /** One step. */
@@ -51,8 +58,74 @@ public final class Schedule {
         this.steps = List.copyOf(steps);
     }
 
+    /** Adds up the work of the pieces and the batches, and counts back from the date of the order. */
+    static Schedule of(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
+        double day = in.studio().workingDay().si();
+        double beat = 0;
+        for (BatchPlan batch : batches) {
+            beat += batch.workingHours().likely().si();
+        }
+        double wet = 0;
+        double size = 0;
+        double finish = 0;
+        double dry = 0;
+        double again = 0;
+        boolean bath = false;
+        for (int p = 0; p < in.engine().pieces(); p++) {
+            PieceWork.Hours of = in.engine().piece(p).hours(in.settings(), in.engine().likely());
+            wet += of.wet();
+            size += of.size();
+            finish += of.finish();
+            PiecePlan piece = pieces.get(p);
+            // What nobody knows makes the sum unknown as well.
+            dry += piece.dryingStage().map(drying -> drying.time().likely().si() * drying.loads()).orElse(Double.NaN);
+            if (piece.sizingStage().isDone()) {
+                bath = true;
+                again += in.settings().drying(p).loads()
+                        * piece.sizing().dryAgain().map(time -> time.likely().si()).orElse(Double.NaN);
+            }
+        }
+        boolean sized = in.order().recipes().stream().anyMatch(recipe -> recipe.sizeBath().isPresent()
+                || recipe.additives().stream()
+                .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
+        List<String> names = new ArrayList<>();
+        List<OptionalInt> days = new ArrayList<>();
+        step(names, days, "order fibre and have it", days(in.studio(), "schedule.delivery"));
+        step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
+        step(names, days, "beat and dose", wholeDays(beat, day));
+        boolean presses = pieces.stream().anyMatch(piece -> piece.pressStage().isDone());
+        step(names, days, presses ? "form and press" : "form", wholeDays(wet, day));
+        step(names, days, "dry", wholeDays(dry, DAY));
+        if (bath) {
+            step(names, days, "size in the bath", wholeDays(size, day));
+            step(names, days, "dry again", wholeDays(again, DAY));
+        }
+        if (sized) {
+            step(names, days, "let the size cure", days(in.studio(), "schedule.size-cure"));
+        }
+        step(names, days, "sort and finish", wholeDays(finish, day));
+        step(names, days, "condition under weight", days(in.studio(), "schedule.condition"));
+        step(names, days, "count and pack", days(in.studio(), "schedule.finish"));
+        return backwards(names, days, in.order().due().orElse(null));
+    }
+
+    private static void step(List<String> names, List<OptionalInt> days, String name, OptionalInt count) {
+        names.add(name);
+        days.add(count);
+    }
+
+    private static OptionalInt days(Studio studio, String id) {
+        return wholeDays(studio.assumptions().si(id, Scope.GENERAL), DAY);
+    }
+
+    /** Rounds up to whole days, at least one; a time that nobody knows has none. */
+    private static OptionalInt wholeDays(double time, double day) {
+        return Double.isNaN(time) ? OptionalInt.empty()
+                : OptionalInt.of((int) Math.max(1, Rounding.ceil(time / day)));
+    }
+
     /** Counts backwards; the steps come in the order of the work. */
-    static Schedule backwards(List<String> names, List<OptionalInt> days, @Nullable LocalDate due) {
+    private static Schedule backwards(List<String> names, List<OptionalInt> days, @Nullable LocalDate due) {
         List<Step> steps = new ArrayList<>();
         LocalDate end = due;
         for (int i = names.size() - 1; i >= 0; i--) {
