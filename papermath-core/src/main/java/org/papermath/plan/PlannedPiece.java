@@ -326,7 +326,7 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             implements Mailed {
         static Stage<Mailed> of(PlainNumbers in, int p, Piece ordered) {
             Estimates numbers = in.estimates();
-            if (ordered.mail().isEmpty()) {
+            if (ordered.mailedIn().isEmpty()) {
                 return Stage.notDone("not-mailed", "the piece is not mailed");
             }
             if (!numbers.isKnown(PieceFigure.MAIL_THICKNESS, p)) {
@@ -336,11 +336,11 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             CuttingAndFolding.Setting size = in.settings().size(p);
             double width = envelope == null ? size.foldedWidth() : envelope.outsideWidth();
             double height = envelope == null ? size.foldedHeight() : envelope.outsideHeight();
-            MailLimits limits = MailLimits.of(ordered.mail().get());
+            MailLimits limits = MailLimits.of(ordered.mailedIn().get());
             MailLimits.Verdict verdict = limits.check(mm(width), mm(height),
                     mm(numbers.likely(PieceFigure.MAIL_THICKNESS, p)), grams(numbers.likely(PieceFigure.MAIL_MASS, p)),
                     in.order().due().orElse(LocalDate.EPOCH));
-            return Stage.done(new PlannedMailed(ordered.mail().get(),
+            return Stage.done(new PlannedMailed(ordered.mailedIn().get(),
                     numbers.of(Kinds.MASS, PieceFigure.MAIL_MASS, p),
                     numbers.of(Kinds.LENGTH, PieceFigure.MAIL_THICKNESS, p), verdict));
         }
