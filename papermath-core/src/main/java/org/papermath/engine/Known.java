@@ -2,10 +2,12 @@ package org.papermath.engine;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
@@ -18,6 +20,7 @@ public final class Known {
     private final Assumptions store;
     private final List<Assumption> rows = new ArrayList<>();
     private final Map<Assumption, Slot> slots = new IdentityHashMap<>();
+    private final Set<Assumption> fixed = new HashSet<>();
 
     Known(Assumptions store) {
         this.store = store;
@@ -45,7 +48,9 @@ public final class Known {
 
     /** A default that is taken as it is, in coherent SI: it gets no slot. */
     double fixed(String id, Scope scope) {
-        return store.si(id, scope);
+        Assumption found = store.get(id, scope);
+        fixed.add(found);
+        return found.likelySi();
     }
 
     private Slot slot(Assumption assumption) {
@@ -53,6 +58,11 @@ public final class Known {
             rows.add(one);
             return new Slot(rows.size() - 1);
         });
+    }
+
+    /** Whether some stage asked for an assumption, with a slot or as it is. */
+    public boolean isAsked(Assumption assumption) {
+        return slots.containsKey(assumption) || fixed.contains(assumption);
     }
 
     /** Every assumption that has a slot, in the order of the slots. */

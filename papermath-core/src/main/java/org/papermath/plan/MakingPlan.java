@@ -49,9 +49,10 @@ public final class MakingPlan {
         this.studio = studio;
         this.engine = engine;
         this.numbers = numbers;
+        Asked asked = new Asked(studio.assumptions());
         this.reading = new Later<>(() -> new PlanReading(
-                new PlainNumbers(order, studio, engine, settings, numbers, accounts)));
-        this.notices = new Later<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this));
+                new PlainNumbers(order, studio, engine, settings, numbers, accounts, asked)));
+        this.notices = new Later<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this, asked));
         this.sensitivity = new Later<>(this::findSensitivity);
     }
 

@@ -18,7 +18,7 @@ import org.papermath.quantity.Kinds;
 
 /** What an order comes to in a studio, in plain numbers: each part of a plan is read from them. */
 record PlainNumbers(Order order, Studio studio, Engine engine, Settings settings, Estimates estimates,
-        Accounts accounts) {
+        Accounts accounts, Asked asked) {
     /** Normal quantile of the 95 % point: a band of nine in ten is this many standard deviations to each side. */
     static final double NINE_IN_TEN = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.95);
 

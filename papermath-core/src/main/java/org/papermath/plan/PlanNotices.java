@@ -3,7 +3,9 @@ package org.papermath.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Engine;
@@ -35,6 +37,8 @@ import org.papermath.quantity.Units;
 /** What a plan should not be read without. */
 final class PlanNotices {
     private static final double LIFTING_LIMIT = 23;
+    /** A note names so many unused values and counts the others; all are among its arguments. */
+    private static final int MOST_NAMED = 8;
 
     private final Order order;
     private final Studio studio;
@@ -42,26 +46,26 @@ final class PlanNotices {
     private final Values likely;
     private final Settings settings;
     private final Estimates numbers;
-    private final List<Assumption> used;
     private final MakingPlan plan;
+    private final Asked asked;
     private final List<Notice> warnings = new ArrayList<>();
     private final List<Notice> notes = new ArrayList<>();
 
     private PlanNotices(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
-            MakingPlan plan) {
+            MakingPlan plan, Asked asked) {
         this.order = order;
         this.studio = studio;
         this.engine = engine;
         this.likely = engine.likely();
-        this.used = plan.assumptionsUsed();
         this.settings = settings;
         this.numbers = numbers;
         this.plan = plan;
+        this.asked = asked;
     }
 
     static List<Notice> of(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
-            MakingPlan plan) {
-        PlanNotices notices = new PlanNotices(order, studio, engine, settings, numbers, plan);
+            MakingPlan plan, Asked asked) {
+        PlanNotices notices = new PlanNotices(order, studio, engine, settings, numbers, plan, asked);
         for (int b = 0; b < engine.batches(); b++) {
             notices.batch(b);
         }
@@ -71,23 +75,36 @@ final class PlanNotices {
         notices.room();
         notices.schedule();
         notices.basis();
-        notices.strangers();
+        notices.unused();
         List<Notice> all = new ArrayList<>(notices.warnings);
         all.addAll(notices.notes);
         return List.copyOf(all);
     }
 
-    /** Notes values of one's own for things that are not here: most often a name is misspelt. */
-    private void strangers() {
-        if (used.containsAll(studio.assumptions().own())) {
+    /** Notes values of one's own that nothing asked for: some are for things not here, most often a name misspelt. */
+    private void unused() {
+        // The days are asked for when the schedule is.
+        plan.schedule();
+        List<Assumption> unused = studio.assumptions().own().stream()
+                .filter(own -> !engine.known().isAsked(own) && !asked.has(own)).toList();
+        if (unused.isEmpty()) {
             return;
         }
         Set<String> names = names();
-        for (Assumption own : studio.assumptions().own()) {
-            if (!used.contains(own)) {
-                own.scope().place().filter(place -> !names.contains(place)).ifPresent(place -> stranger(own, place));
-                own.scope().subject().filter(of -> !names.contains(of)).ifPresent(of -> stranger(own, of));
+        List<String> known = new ArrayList<>();
+        for (Assumption own : unused) {
+            List<String> strange = Stream.of(own.scope().place(), own.scope().subject()).flatMap(Optional::stream)
+                    .filter(name -> !names.contains(name)).toList();
+            strange.forEach(name -> stranger(own, name));
+            if (strange.isEmpty()) {
+                known.add(own.key());
             }
+        }
+        if (!known.isEmpty()) {
+            int more = known.size() - MOST_NAMED;
+            note("assumption.unused", "of the values of your own, this order does not use "
+                    + String.join(", ", known.subList(0, Math.min(known.size(), MOST_NAMED)))
+                    + (more > 0 ? " and " + more + " more" : "") + ".", "keys", List.copyOf(known));
         }
     }
 
@@ -129,11 +146,11 @@ final class PlanNotices {
     }
 
     private double limit(String id, Scope scope) {
-        return studio.assumptions().si(id, scope);
+        return asked.si(id, scope);
     }
 
     private double limit(String id) {
-        return studio.assumptions().si(id, Scope.GENERAL);
+        return asked.si(id, Scope.GENERAL);
     }
 
     private static String percent(double fraction) {
@@ -266,7 +283,7 @@ final class PlanNotices {
 
     private Assumption longestBeating(Recipe recipe) {
         for (Fibre fibre : recipe.furnish().fibres()) {
-            var found = studio.assumptions().find("shrinkage.longest-beating", fibre.scope());
+            var found = asked.find("shrinkage.longest-beating", fibre.scope());
             if (found.isPresent()) {
                 return found.get();
             }

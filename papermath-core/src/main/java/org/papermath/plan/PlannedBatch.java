@@ -15,6 +15,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.Accounts;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.PreparingStock;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
@@ -133,9 +134,14 @@ record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating>
             for (int a = 0; a < recipe.additives().size(); a++) {
                 AdditiveDose dose = recipe.additives().get(a);
                 additives.add(new PlannedAdditive(dose.additive(), dose.dose(), grams(set.product()[a]),
-                        grams(set.product()[a] * set.loads()), Kinds.TIME.of(5, "min")));
+                        grams(set.product()[a] * set.loads()), waitAfter(dose.additive(), in.asked())));
             }
             return List.copyOf(additives);
+        }
+
+        private static Amount<Time> waitAfter(Additive additive, Asked asked) {
+            Assumption wait = asked.get("additive.wait", Scope.of(additive.purpose().subject()));
+            return Kinds.TIME.of(wait.likely(), wait.unit());
         }
 
         @Override
@@ -179,7 +185,7 @@ record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating>
             double unseen = in.engine().likely().of(in.engine().vat(b).tolerance())
                     * numbers.likely(BatchFigure.VAT_FIBRE, b) / numbers.likely(BatchFigure.STOCK_CONSISTENCY, b);
             double chance = NormalDistribution.of(left + unseen, deviation).cumulativeProbability(0);
-            return chance < in.studio().assumptions().si("stock.shortage-told", Scope.GENERAL) ? Optional.empty()
+            return chance < in.asked().si("stock.shortage-told", Scope.GENERAL) ? Optional.empty()
                     : Optional.of(new PlannedShortage(Kinds.SHARE.ofSi(chance, "%"), Kinds.MASS.ofSi(-low, "kg")));
         }
 

@@ -267,7 +267,7 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
 
         static Finished of(PlainNumbers in, int p, Piece piece) {
             Estimates numbers = in.estimates();
-            double scatter = in.studio().assumptions()
+            double scatter = in.asked()
                     .find("sheet.scatter-grammage", Scope.of(piece.name(), piece.recipe()))
                     .map(found -> found.likelySi()).orElse(0.0);
             CuttingAndFolding.Setting size = in.settings().size(p);
@@ -303,7 +303,7 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             if (!numbers.isKnown(PieceFigure.CLEAR_WIDTH, p)) {
                 return Stage.notDone("no-density", "the thickness of the piece that goes in is not known");
             }
-            double spread = in.studio().assumptions().si("sheet.scatter-size",
+            double spread = in.asked().si("sheet.scatter-size",
                     Scope.of(ordered.name(), ordered.recipe()));
             double deviation = spread / PlainNumbers.NINE_IN_TEN;
             NormalDistribution play = NormalDistribution.of(0, deviation * Math.sqrt(2));

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.engine.PieceWork;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
-import org.papermath.order.Studio;
 import org.papermath.pulp.Additive;
 
 /**
@@ -90,7 +89,7 @@ public final class Schedule {
                 .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
         List<String> names = new ArrayList<>();
         List<OptionalInt> days = new ArrayList<>();
-        step(names, days, "order fibre and have it", days(in.studio(), "schedule.delivery"));
+        step(names, days, "order fibre and have it", days(in.asked(), "schedule.delivery"));
         step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
         step(names, days, "beat and dose", wholeDays(beat, day));
         boolean presses = pieces.stream().anyMatch(piece -> piece.pressStage().isDone());
@@ -101,11 +100,11 @@ public final class Schedule {
             step(names, days, "dry again", wholeDays(again, DAY));
         }
         if (sized) {
-            step(names, days, "let the size cure", days(in.studio(), "schedule.size-cure"));
+            step(names, days, "let the size cure", days(in.asked(), "schedule.size-cure"));
         }
         step(names, days, "sort and finish", wholeDays(finish, day));
-        step(names, days, "condition under weight", days(in.studio(), "schedule.condition"));
-        step(names, days, "count and pack", days(in.studio(), "schedule.finish"));
+        step(names, days, "condition under weight", days(in.asked(), "schedule.condition"));
+        step(names, days, "count and pack", days(in.asked(), "schedule.finish"));
         return backwards(names, days, in.order().due().orElse(null));
     }
 
@@ -114,8 +113,8 @@ public final class Schedule {
         days.add(count);
     }
 
-    private static OptionalInt days(Studio studio, String id) {
-        return wholeDays(studio.assumptions().si(id, Scope.GENERAL), DAY);
+    private static OptionalInt days(Asked asked, String id) {
+        return wholeDays(asked.si(id, Scope.GENERAL), DAY);
     }
 
     /** Rounds up to whole days, at least one; a time that nobody knows has none. */
