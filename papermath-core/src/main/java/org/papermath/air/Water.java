@@ -53,10 +53,10 @@ public final class Water {
      * Returns the density of air-free water at one atmosphere.
      *
      * @return the density
-     * @source Kell 1975
+     * @source Tanaka et al., Metrologia 38, 2001, to 40 °C; above it Kell 1975, drawn to meet it there
      */
     public Amount<ApparentDensity> density() {
-        return Kinds.DENSITY.ofSi(WaterProperties.densityKell(kelvin - ZERO_CELSIUS), "kg/m3");
+        return Kinds.DENSITY.ofSi(WaterProperties.density(kelvin - ZERO_CELSIUS), "kg/m3");
     }
 
     /**

@@ -4,10 +4,22 @@ package org.papermath.equation;
 public final class WaterProperties {
     private static final double ZERO_CELSIUS = 273.15;
 
+    /** As far as the density of Tanaka reaches, °C. */
+    private static final double WARMEST = 40;
+
     private WaterProperties() {}
 
-    /** Density (kg/m3) of air-free water at one atmosphere, 0 to 40 °C (Tanaka et al. 2001). */
+    /**
+     * Density (kg/m3) of air-free water at one atmosphere, 0 to 100 °C: to 40 °C that of Tanaka, above it that of Kell
+     * drawn to meet it there, a factor of 1 within 4e-6.
+     */
     public static double density(double celsius) {
+        return celsius <= WARMEST ? densityTanaka(celsius)
+                : densityKell(celsius) * (densityTanaka(WARMEST) / densityKell(WARMEST));
+    }
+
+    /** Density (kg/m3) of air-free water at one atmosphere, 0 to 40 °C (Tanaka et al. 2001). */
+    public static double densityTanaka(double celsius) {
         double t = celsius;
         double a = t - 3.983035;
         return 999.974950 * (1 - a * a * (t + 301.797) / (522528.9 * (t + 69.34881)));

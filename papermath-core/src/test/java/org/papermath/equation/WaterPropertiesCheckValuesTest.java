@@ -84,4 +84,15 @@ class WaterPropertiesCheckValuesTest {
             assertThat(WaterProperties.density(celsius)).isLessThan(999.974950);
         }
     }
+
+    /** Where the formulas meet there is no step, and to 100 °C the density falls. */
+    @Test
+    void oneDensityFromIceToBoiling() {
+        assertThat(WaterProperties.density(40)).isEqualTo(WaterProperties.densityTanaka(40));
+        assertThat(WaterProperties.density(40 + 1e-9)).isCloseTo(WaterProperties.density(40), within(1e-8));
+        for (double celsius = 40; celsius <= 100; celsius += 5) {
+            assertThat(WaterProperties.density(celsius))
+                    .isCloseTo(WaterProperties.densityKell(celsius), within(4e-3));
+        }
+    }
 }

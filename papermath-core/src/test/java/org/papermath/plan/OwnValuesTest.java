@@ -33,13 +33,13 @@ class OwnValuesTest {
     private static final Assumptions SHIPPED = Assumptions.standard();
 
     private static MakingPlan plan(Assumptions known) {
-        Order order = Order.of("order").recipe(Recipe.of("plain", Furnish.of(Fibres.KOZO)).beaten(hours(1))
-                .adding(Additive.of("slate", Additive.Purpose.PIGMENT), Dose.percent(2))
-                .adding(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1)).build())
-                .piece(Piece.of("sheet", 20, "plain").sized(mm(200), mm(280)).weighing(Grammage.gsm(80)).build()).build();
+        Order order = Order.of("order").recipe(Recipe.of("plain", Furnish.of(Fibres.KOZO)).beating(hours(1))
+                .additive(Additive.of("slate", Additive.Purpose.PIGMENT), Dose.percent(2))
+                .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1)).build())
+                .piece(Piece.of("sheet", 20, "plain").size(mm(200), mm(280)).grammage(Grammage.gsm(80)).build()).build();
         return MakingPlan.of(order, Studio.of("bench").beater(Beater.of("beater", litres(40), grams(800)))
                 .vat(Vat.of("vat", litres(80))).press(Press.of("press", kilonewtons(60), mm(400), mm(500)))
-                .knowing(known).build());
+                .assumptions(known).build());
     }
 
     private static List<Notice> unused(Assumptions known) {

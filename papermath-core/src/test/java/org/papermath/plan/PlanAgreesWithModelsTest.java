@@ -17,7 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.papermath.air.Air;
+import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
 import org.papermath.engine.BatchFigure;
@@ -44,6 +46,7 @@ import org.papermath.press.Press;
 import org.papermath.press.PressingModel;
 import org.papermath.pulp.Beater;
 import org.papermath.pulp.BeatingModel;
+import org.papermath.pulp.DrainabilityModel;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -65,6 +68,7 @@ import org.papermath.sheet.FormedSheet;
 import org.papermath.sheet.PressedSheet;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
+import org.papermath.vat.DrainageModel;
 import org.papermath.vat.Vat;
 
 /** The plan works in plain numbers; what it forecasts is what the typed models answer for the same sheet. */
@@ -291,6 +295,34 @@ class PlanAgreesWithModelsTest {
         DryingModel.Batch batch = DryingModel.Batch.of(Kinds.MASS.ofSi(load * pressed.ovenDry().si()),
                 Kinds.AREA.ofSi(load * pressed.area().si()), pressed.ratio(), end, room);
         close(out.of(PieceFigure.DRYING, 0), drying.dry(dryer, batch, ROOM).hours().si());
+    }
+
+    /** Dipped or poured, in cold water and in warm. */
+    @ParameterizedTest
+    @ValueSource(doubles = {8, 20, 38, 45})
+    void drains(double celsius) {
+        Dryer boards = DRYERS.get(1);
+        for (Assumptions known : List.of(Assumptions.standard(),
+                Assumptions.standard().given("drainage.suction-factor", Scope.at("tub"), 0.8))) {
+            Studio studio = Studio.of("bench").mould(Mould.of("folio", mm(300), mm(400))).room(ROOM).beater(BEATER)
+                    .vat(Vat.of("tub", litres(80)).at(celsius(celsius))).dryer(boards).assumptions(known).build();
+            Engine engine = Engine.of(order(Furnish.of(Fibres.ABACA), 2, 160), studio);
+            Settings settings = engine.decide(engine.likely());
+            Figures out = engine.forecast(settings, engine.likely());
+            assertThat(settings.vat(0).dipped()).isTrue();
+            Water water = Water.at(celsius(celsius));
+            double c = engine.stock(0).vatConsistency();
+            double perVolume = c / (c / known.si("fibre.cell-wall-density", Scope.GENERAL) + (1 - c) / water.density().si());
+            double fibre = out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.at("tub"))
+                    / (settings.sheet(0).openingWidth() * settings.sheet(0).openingHeight());
+            var depth = DrainageModel.depth(Kinds.GRAMMAGE.ofSi(fibre),
+                    known.amount("vat.retention", Fibres.ABACA.scope().on("tub"), Kinds.SHARE),
+                    Kinds.FIBRE_CONCENTRATION.ofSi(perVolume));
+            var resistance = DrainabilityModel.from(known, Scope.at("tub"))
+                    .resistance(Kinds.SCHOPPER_RIEGLER.ofSi(out.of(BatchFigure.DRAINABILITY, 0))).likely();
+            close(out.of(PieceFigure.DRAIN, 0), DrainageModel.from(known, Scope.at("tub"))
+                    .drain(depth, Kinds.FIBRE_CONCENTRATION.ofSi(perVolume), resistance, water).time().si());
+        }
     }
 
     /** By a trial where every fibre has one, by the water it holds for a single fibre without; a mixed blend neither. */

@@ -102,7 +102,7 @@ class CouchToSheetCasesCheckValuesTest {
         return switch (id) {
             case "C45" -> WaterProperties.density(20);
             case "C46" -> WaterProperties.density(4);
-            case "C47" -> Water.at(celsius(20)).density().in("kg/m3");
+            case "C47" -> WaterProperties.densityKell(20);
             case "C48" -> Water.at(celsius(20)).viscosity().in("mPa.s");
             case "C49" -> WaterProperties.stockDensity(0.005, 1500, WaterProperties.density(20));
             case "C50" -> WaterProperties.mixtureDensity(new double[] {0.9, 0.1}, new double[] {1500, 2710}) / 1000;
