@@ -8,6 +8,7 @@ module org.papermath.json {
     requires static org.jspecify;
 
     exports org.papermath.json;
+    exports org.papermath.json.kit;
 
     provides tools.jackson.databind.JacksonModule with org.papermath.json.PapermathModule;
 }

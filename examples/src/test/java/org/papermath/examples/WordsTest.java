@@ -140,7 +140,7 @@ class WordsTest {
     /** Reads the member names out of the mappings, where each is written as a text. */
     private static Set<String> members() throws IOException {
         Set<String> members = new TreeSet<>();
-        try (Stream<Path> files = Files.list(Pages.file("papermath-json/src/main/java/org/papermath/json"))) {
+        try (Stream<Path> files = Files.walk(Pages.file("papermath-json/src/main/java/org/papermath/json"))) {
             for (Path file : (Iterable<Path>) files::iterator) {
                 String name = file.getFileName().toString();
                 if (OF_THE_MODULE.contains(name) || !name.endsWith(".java")) {

@@ -27,6 +27,7 @@ import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.FormatSystem;
 import org.papermath.mail.MailLimits;
 import org.papermath.drawing.SvgDrawing;
+import org.papermath.json.mapping.CommonMembers;
 
 /** Which types the Jackson module answers for, and what it says of those it neither writes nor reads. */
 final class CoreTypes {
@@ -119,7 +120,7 @@ final class CoreTypes {
     /** Returns the word of a constant, as documents have it. */
     static String word(Enum<?> constant) {
         return constant instanceof FormatSystem system ? system.words()
-                : constant instanceof EnvelopeStyle style ? style.words() : Common.word(constant);
+                : constant instanceof EnvelopeStyle style ? style.words() : CommonMembers.word(constant);
     }
 
     static String notWritten(Class<?> type) {

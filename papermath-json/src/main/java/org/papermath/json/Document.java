@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.papermath.json.tree.ForeignMembers;
+
 /**
  * A value with what its document held beside it: the members of others, whose names begin with {@code x-}, and the
  * references its parts were read from. Writing takes it, so nothing of that is lost. Immutable.
@@ -14,16 +16,16 @@ import java.util.Optional;
  */
 public final class Document<T> {
     private final T value;
-    private final Kept kept;
+    private final ForeignMembers kept;
     private final List<Fault> notes;
     /** The value as it was read, by which what is kept is found its place again in another one. */
     private final T original;
 
-    Document(T value, Kept kept, List<Fault> notes) {
+    Document(T value, ForeignMembers kept, List<Fault> notes) {
         this(value, kept, notes, value);
     }
 
-    private Document(T value, Kept kept, List<Fault> notes, T original) {
+    private Document(T value, ForeignMembers kept, List<Fault> notes, T original) {
         this.value = value;
         this.kept = kept;
         this.notes = List.copyOf(notes);
@@ -38,7 +40,7 @@ public final class Document<T> {
      * @return the document
      */
     public static <T> Document<T> of(T value) {
-        return new Document<>(value, new Kept(), List.of());
+        return new Document<>(value, new ForeignMembers(), List.of());
     }
 
     /**
@@ -50,7 +52,7 @@ public final class Document<T> {
         return value;
     }
 
-    Kept kept() {
+    ForeignMembers kept() {
         return kept;
     }
 

@@ -7,6 +7,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
+import org.papermath.json.tree.JsonTree;
+import org.papermath.json.tree.JsonValue;
 import org.papermath.quantity.Refused;
 
 /**
@@ -66,7 +68,7 @@ public final class FolderResolver implements DocumentResolver {
     /** Reads a file, but no more of it than it takes to see that it is too large. */
     static byte[] read(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
-            return in.readNBytes(DocumentReader.MOST_BYTES + 1);
+            return in.readNBytes(JsonTree.MOST_BYTES + 1);
         }
     }
 

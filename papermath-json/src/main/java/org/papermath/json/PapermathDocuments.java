@@ -5,6 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 import org.papermath.card.MakingCard;
+import org.papermath.json.mapping.OrderMapping;
+import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.RecipeMapping;
+import org.papermath.json.mapping.RecordMapping;
+import org.papermath.json.mapping.StudioMapping;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.plan.MakingPlan;
@@ -37,7 +42,8 @@ public final class PapermathDocuments {
     private static final DocumentReader<BatchRecord> RECORDS =
             DocumentReader.of(RecordMapping.RECORD, RecordMapping::read)
                     .withShortLists(list -> !list.startsWith("/measured"));
-    private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(PlanMapping.PLAN, PlanMapping::read)
+    private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(PlanMapping.PLAN,
+            in -> PlanMapping.read(in).map(PlanDocument::new))
             .withShortLists(list -> list.startsWith("/order/") || list.startsWith("/studio/"));
 
     private PapermathDocuments() {
@@ -283,7 +289,8 @@ public final class PapermathDocuments {
      * @return the text, with a line break at its end
      */
     public static String writePlan(MakingPlan plan, String program, String version) {
-        return PlanMapping.write(plan, program, version);
+        return DocumentWriter.write(PlanMapping.PLAN, Document.of(plan).writtenBy(program, version),
+                PlanMapping::write);
     }
 
     /**
@@ -297,6 +304,7 @@ public final class PapermathDocuments {
         if (document.writtenBy().isEmpty()) {
             throw new IllegalArgumentException("a plan says who wrote it: use writtenBy(program, version)");
         }
-        return PlanMapping.write(document);
+        return DocumentWriter.write(PlanMapping.PLAN, document,
+                (out, plan) -> PlanMapping.writeAgain(out, plan.written()));
     }
 }

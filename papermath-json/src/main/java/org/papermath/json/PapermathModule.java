@@ -35,6 +35,26 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 import org.papermath.record.Measurement;
 import org.papermath.format.Format;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.ValueReader;
+import org.papermath.json.kit.ValueWriter;
+import org.papermath.json.kit.WholeDocuments;
+import org.papermath.json.mapping.AirMapping;
+import org.papermath.json.mapping.EquipmentMapping;
+import org.papermath.json.mapping.EvidenceMapping;
+import org.papermath.json.mapping.FibreMapping;
+import org.papermath.json.mapping.MeasurementMapping;
+import org.papermath.json.mapping.Names;
+import org.papermath.json.mapping.PieceMapping;
+import org.papermath.json.mapping.ReadingMapping;
+import org.papermath.json.mapping.RecipeMapping;
+import org.papermath.json.tree.FaultLog;
+import org.papermath.json.tree.JsonTree;
+import org.papermath.json.tree.JsonValue;
+import org.papermath.json.tree.NearestWord;
+import org.papermath.json.tree.Source;
 import org.papermath.mail.MailLimits;
 import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
@@ -112,7 +132,7 @@ public final class PapermathModule extends SimpleModule {
     private static final Map<Class<?>, Small<?>> SMALL = new LinkedHashMap<>();
 
     static {
-        add(ReamBasis.class, ValueAt::reamBasis, ValueOut::reamBasis);
+        add(ReamBasis.class, ValueReader::reamBasis, ValueWriter::reamBasis);
         members(Air.class, AirMapping::read, AirMapping::write);
         add(Fibre.class, FibreMapping::read, FibreMapping::write);
         add(Furnish.class, RecipeMapping::furnish, RecipeMapping::furnish);
@@ -132,7 +152,8 @@ public final class PapermathModule extends SimpleModule {
     }
 
     /** How a type is read and written. */
-    private record Small<T>(Class<T> type, Function<ValueAt, Got<T>> reading, BiConsumer<ValueOut, T> writing) {
+    private record Small<T>(Class<T> type, Function<ValueReader, ReadResult<T>> reading,
+            BiConsumer<ValueWriter, T> writing) {
         ValueSerializer<T> serializer() {
             return new SmallSerializer<>(writing);
         }
@@ -150,12 +171,13 @@ public final class PapermathModule extends SimpleModule {
         }
     }
 
-    private static <T> void add(Class<T> type, Function<ValueAt, Got<T>> reading, BiConsumer<ValueOut, T> writing) {
+    private static <T> void add(Class<T> type, Function<ValueReader, ReadResult<T>> reading,
+            BiConsumer<ValueWriter, T> writing) {
         SMALL.put(type, new Small<>(type, reading, writing));
     }
 
-    private static <T> void members(Class<T> type, Function<ObjectAt, Got<T>> reading,
-            BiConsumer<ObjectOut, T> writing) {
+    private static <T> void members(Class<T> type, Function<ObjectReader, ReadResult<T>> reading,
+            BiConsumer<ObjectWriter, T> writing) {
         add(type, at -> at.object(reading), (out, value) -> out.object(in -> writing.accept(in, value)));
     }
 
@@ -340,7 +362,7 @@ public final class PapermathModule extends SimpleModule {
                         return constant;
                     }
                 }
-                String words = ValueAt.listed(constants.stream().map(CoreTypes::word).toList());
+                String words = NearestWord.listed(constants.stream().map(CoreTypes::word).toList());
                 Refused refusal = Refused.of(NOT_READ, type.isEnum() ? "\"" + JsonValue.shown(name)
                         + "\" is not one of the words for this. Accepted: " + words + "." : CoreTypes.noName(type),
                         "found", name);
@@ -480,7 +502,7 @@ public final class PapermathModule extends SimpleModule {
                 try {
                     Amount<?> amount = known.read(text);
                     // A text too long, or a number too small to be held, is a fault here too.
-                    return text.length() > ValueAt.MOST_QUANTITY || amount.value() == 0
+                    return text.length() > JsonTree.MOST_QUANTITY || amount.value() == 0
                             ? readHere(parser, type.getRawClass(), at -> quantity(at, known)) : amount;
                 } catch (PapermathException e) {
                     throw InvalidFormatException.from(parser, String.valueOf(e.getMessage()), text, type.getRawClass())
@@ -490,12 +512,12 @@ public final class PapermathModule extends SimpleModule {
             return readHere(parser, type.getRawClass(), at -> quantity(at, known));
         }
 
-        private static <Q extends Quantity<Q>> Got<Amount<?>> quantity(ValueAt at, Kind<Q> kind) {
+        private static <Q extends Quantity<Q>> ReadResult<Amount<?>> quantity(ValueReader at, Kind<Q> kind) {
             return at.quantity(kind).map(amount -> amount);
         }
     }
 
-    private static void writeReading(ValueOut out, Reading<?> reading) {
+    private static void writeReading(ValueWriter out, Reading<?> reading) {
         ReadingMapping.write(out, reading);
     }
 
@@ -519,15 +541,15 @@ public final class PapermathModule extends SimpleModule {
         });
     }
 
-    private static <Q extends Quantity<Q>> Got<Reading<?>> reading(ValueAt at, Kind<Q> kind) {
+    private static <Q extends Quantity<Q>> ReadResult<Reading<?>> reading(ValueReader at, Kind<Q> kind) {
         return ReadingMapping.read(at, kind).map(reading -> reading);
     }
 
     /** Writes a value as documents do. */
     private static final class SmallSerializer<T> extends ValueSerializer<T> {
-        private final BiConsumer<ValueOut, T> writing;
+        private final BiConsumer<ValueWriter, T> writing;
 
-        SmallSerializer(BiConsumer<ValueOut, T> writing) {
+        SmallSerializer(BiConsumer<ValueWriter, T> writing) {
             this.writing = writing;
         }
 
@@ -535,7 +557,7 @@ public final class PapermathModule extends SimpleModule {
         public void serialize(T value, JsonGenerator out, SerializationContext context) {
             StringBuilder text = new StringBuilder();
             try {
-                writing.accept(new ValueOut(text, new Kept(), ValueOut.ONE_LINE, ""), value);
+                writing.accept(WholeDocuments.writer(text), value);
             } catch (PapermathException e) {
                 context.reportBadDefinition(value.getClass(), String.valueOf(e.getMessage()), e);
             }
@@ -549,9 +571,9 @@ public final class PapermathModule extends SimpleModule {
     /** Reads a value as documents do; what others wrote in it could not be kept, so it is refused. */
     private static final class SmallDeserializer<T> extends ValueDeserializer<T> {
         private final Class<?> type;
-        private final Function<ValueAt, Got<T>> reading;
+        private final Function<ValueReader, ReadResult<T>> reading;
 
-        SmallDeserializer(Class<?> type, Function<ValueAt, Got<T>> reading) {
+        SmallDeserializer(Class<?> type, Function<ValueReader, ReadResult<T>> reading) {
             this.type = type;
             this.reading = reading;
         }
@@ -563,17 +585,17 @@ public final class PapermathModule extends SimpleModule {
     }
 
     /** Reads the value the parser stands at by the rules of whole documents. */
-    private static <T> T readHere(JsonParser parser, Class<?> type, Function<ValueAt, Got<T>> reading) {
-        Session session = new Session();
+    private static <T> T readHere(JsonParser parser, Class<?> type, Function<ValueReader, ReadResult<T>> reading) {
+        FaultLog session = new FaultLog();
         Source source = new Source("", session, reference -> {
             throw new IllegalStateException("a quantity has no references");
         }, 0);
-        Got<T> got = JsonTree.readCurrent(parser, source).map(value -> {
-            ValueAt at = ValueAt.of(source, value);
-            Got<T> one = at.guarded(reading, at);
+        ReadResult<T> got = JsonTree.readCurrent(parser, source).map(value -> {
+            ValueReader at = WholeDocuments.reader(source, value);
+            ReadResult<T> one = WholeDocuments.read(at, reading);
             source.kept().asJson().keySet().forEach(pointer -> at.refuse(FaultCodes.UNKNOWN, "\"" + pointer.substring(1)
                     + "\" cannot be kept here. Put it beside the value.", List.of()));
-            return session.hasFaults() ? Got.<T>faulty(at) : one;
+            return session.hasFaults() ? ReadResult.<T>faulty(at) : one;
         }).orElse(null);
         if (got == null || got.isFaulty()) {
             DocumentException faults = session.exception();

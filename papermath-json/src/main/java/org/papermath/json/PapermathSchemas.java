@@ -2,6 +2,14 @@ package org.papermath.json;
 
 import java.util.List;
 
+import org.papermath.json.mapping.OrderMapping;
+import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.RecordMapping;
+import org.papermath.json.schema.DocumentSchemas;
+import org.papermath.json.schema.RecordSchemas;
+import org.papermath.json.schema.SchemaText;
+import org.papermath.json.schema.StudioSchemas;
+
 /**
  * JSON Schemas of the documents, in draft 2020-12, for editors and other programs.
  *
@@ -33,11 +41,11 @@ public final class PapermathSchemas {
      */
     public static String text(String name) {
         return switch (name) {
-            case "order" -> SchemaText.of(OrderMapping.ORDER, DocumentSchemas.order());
-            case "recipe" -> SchemaText.of(OrderMapping.RECIPE, DocumentSchemas.recipe());
-            case "studio" -> SchemaText.of(OrderMapping.STUDIO, StudioSchemas.studio());
-            case "record" -> SchemaText.of(RecordMapping.RECORD, RecordSchemas.record());
-            case "plan" -> SchemaText.of(PlanMapping.PLAN, DocumentSchemas.plan());
+            case "order" -> SchemaText.of(OrderMapping.ORDER, DocumentSchemas.order(), DocumentSchemas::definition);
+            case "recipe" -> SchemaText.of(OrderMapping.RECIPE, DocumentSchemas.recipe(), DocumentSchemas::definition);
+            case "studio" -> SchemaText.of(OrderMapping.STUDIO, StudioSchemas.studio(), DocumentSchemas::definition);
+            case "record" -> SchemaText.of(RecordMapping.RECORD, RecordSchemas.record(), DocumentSchemas::definition);
+            case "plan" -> SchemaText.of(PlanMapping.PLAN, DocumentSchemas.plan(), DocumentSchemas::definition);
             default -> throw new IllegalArgumentException("no document is called \"" + name + "\"; there are "
                     + String.join(", ", NAMES));
         };

@@ -8,6 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.WrittenPlan;
+import org.papermath.json.tree.JsonValue;
+import org.papermath.json.tree.ListMatching;
 import org.papermath.plan.MakingPlan;
 import org.papermath.order.Order;
 import org.papermath.order.Studio;
@@ -28,10 +32,7 @@ public final class PlanDocument {
     /** Another machine may calculate a function to another last digit; figures are written to twelve. */
     private static final double SAME = 1e-9;
 
-    private final String edition;
-    private final Order order;
-    private final Studio studio;
-    private final Map<String, JsonValue> tree;
+    private final WrittenPlan written;
 
     /**
      * A figure that is not what it was.
@@ -43,11 +44,8 @@ public final class PlanDocument {
     public record Moved(String pointer, String before, String after) {
     }
 
-    PlanDocument(String edition, Order order, Studio studio, Map<String, JsonValue> tree) {
-        this.edition = edition;
-        this.order = order;
-        this.studio = studio;
-        this.tree = Collections.unmodifiableMap(new LinkedHashMap<>(tree));
+    PlanDocument(WrittenPlan written) {
+        this.written = written;
     }
 
     /**
@@ -56,7 +54,7 @@ public final class PlanDocument {
      * @return its name
      */
     public String edition() {
-        return edition;
+        return written.edition();
     }
 
     /**
@@ -65,7 +63,7 @@ public final class PlanDocument {
      * @return the order with its recipes
      */
     public Order order() {
-        return order;
+        return written.order();
     }
 
     /**
@@ -74,7 +72,7 @@ public final class PlanDocument {
      * @return the studio
      */
     public Studio studio() {
-        return studio;
+        return written.studio();
     }
 
     /**
@@ -83,7 +81,7 @@ public final class PlanDocument {
      * @return an unmodifiable map by JSON Pointer, in the order of the document
      */
     public Map<String, String> figures() {
-        return Collections.unmodifiableMap(flat(tree));
+        return Collections.unmodifiableMap(flat(written.figures()));
     }
 
     /**
@@ -92,7 +90,7 @@ public final class PlanDocument {
      * @return the plan
      */
     public MakingPlan recompute() {
-        return MakingPlan.of(order, studio);
+        return MakingPlan.of(order(), studio());
     }
 
     /**
@@ -116,10 +114,10 @@ public final class PlanDocument {
         Map<String, JsonValue> figures = PlanMapping.figures(now);
         Map<String, String> after = flat(figures);
         List<Moved> moved = new ArrayList<>();
-        tree.forEach((name, value) -> {
+        written.figures().forEach((name, value) -> {
             String root = JsonValue.pointer("", name);
             JsonValue other = figures.get(name);
-            Moves moves = other == null ? null : new Moves(value, other);
+            ListMatching moves = other == null ? null : new ListMatching(value, other);
             flat(Map.of(name, value)).forEach((pointer, text) -> {
                 String there = moves == null ? "" : moves.of(pointer.substring(root.length()), false)
                         .map(place -> after.remove(root + place)).orElse("");
@@ -132,8 +130,8 @@ public final class PlanDocument {
         return List.copyOf(moved);
     }
 
-    Map<String, JsonValue> tree() {
-        return tree;
+    WrittenPlan written() {
+        return written;
     }
 
     private static boolean isSame(String before, String after) {
@@ -182,17 +180,17 @@ public final class PlanDocument {
     /** Two are equal if they were made from the same and gave the same figures, digit by digit. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof PlanDocument that && edition.equals(that.edition) && order.equals(that.order)
-                && studio.equals(that.studio) && figures().equals(that.figures());
+        return other instanceof PlanDocument that && edition().equals(that.edition()) && order().equals(that.order())
+                && studio().equals(that.studio()) && figures().equals(that.figures());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(edition, order, studio);
+        return Objects.hash(edition(), order(), studio());
     }
 
     @Override
     public String toString() {
-        return "plan of " + order.name() + ", edition " + edition;
+        return "plan of " + order().name() + ", edition " + edition();
     }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.papermath.json.mapping.RecordMapping;
 import org.papermath.record.BatchRecord;
 
 /**

@@ -9,6 +9,10 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.ValueWriter;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
@@ -47,35 +51,35 @@ final class Bench {
             Optional<String> favourite) {
     }
 
-    static Got<Plan> plan(ObjectAt in) {
-        Got<String> title = in.required("title").text();
-        Got<LocalDate> day = in.required("day").date();
-        Got<Wood> wood = in.required("wood").choice(List.of(Wood.values()), Wood::word);
-        Got<Double> slope = in.optional("slope").number(0, 1);
-        Got<Boolean> indoors = in.optional("indoors").flag();
-        Got<List<Vat>> vats = in.required("vats").list(1, 10, vat -> vat.object(Bench::vat));
-        Got<Map<String, Amount<Dose>>> doses = in.optional("doses").map(dose -> dose.quantity(Kinds.DOSE));
-        Got<Amount<Mass>> load = in.optional("load").quantity(Kinds.MASS)
+    static ReadResult<Plan> plan(ObjectReader in) {
+        ReadResult<String> title = in.required("title").text();
+        ReadResult<LocalDate> day = in.required("day").date();
+        ReadResult<Wood> wood = in.required("wood").choice(List.of(Wood.values()), Wood::word);
+        ReadResult<Double> slope = in.optional("slope").number(0, 1);
+        ReadResult<Boolean> indoors = in.optional("indoors").flag();
+        ReadResult<List<Vat>> vats = in.required("vats").list(1, 10, vat -> vat.object(Bench::vat));
+        ReadResult<Map<String, Amount<Dose>>> doses = in.optional("doses").map(dose -> dose.quantity(Kinds.DOSE));
+        ReadResult<Amount<Mass>> load = in.optional("load").quantity(Kinds.MASS)
                 .check(mass -> Kinds.MASS.siAboveZero(mass, "load"));
-        Got<Shelf> shelf = in.optional("shelf").reference(SHELF, Bench::shelf);
-        Got<String> note = in.optional("note").note();
-        Got<String> favourite = in.optional("favourite").nameAmong(List.of("small vat", "large vat"), "vat");
+        ReadResult<Shelf> shelf = in.optional("shelf").reference(SHELF, Bench::shelf);
+        ReadResult<String> note = in.optional("note").note();
+        ReadResult<String> favourite = in.optional("favourite").nameAmong(List.of("small vat", "large vat"), "vat");
         return in.make(() -> new Plan(title.get(), day.get(), wood.get(), slope.orElse(0.0), indoors.orElse(true),
                 vats.get(), doses.orElse(Map.of()), load.optional(), shelf.optional(), note.optional(),
                 favourite.optional()));
     }
 
-    static Got<Vat> vat(ObjectAt in) {
-        Got<String> name = in.required("name").text();
-        Got<Amount<Volume>> volume = in.required("volume").quantity(Kinds.VOLUME);
-        Got<Integer> sheets = in.required("sheets").count(1, 500);
-        Got<Amount<Grammage>> grammage = in.optional("grammage").quantity(Kinds.GRAMMAGE);
+    static ReadResult<Vat> vat(ObjectReader in) {
+        ReadResult<String> name = in.required("name").text();
+        ReadResult<Amount<Volume>> volume = in.required("volume").quantity(Kinds.VOLUME);
+        ReadResult<Integer> sheets = in.required("sheets").count(1, 500);
+        ReadResult<Amount<Grammage>> grammage = in.optional("grammage").quantity(Kinds.GRAMMAGE);
         return in.make(() -> new Vat(name.get(), volume.get(), sheets.get(), grammage.optional()));
     }
 
-    static Got<Shelf> shelf(ObjectAt in) {
-        Got<String> name = in.required("name").text();
-        Got<List<Amount<Length>>> boards = in.required("boards").list(board -> board.quantity(Kinds.LENGTH));
+    static ReadResult<Shelf> shelf(ObjectReader in) {
+        ReadResult<String> name = in.required("name").text();
+        ReadResult<List<Amount<Length>>> boards = in.required("boards").list(board -> board.quantity(Kinds.LENGTH));
         return in.make(() -> new Shelf(name.get(), boards.get()));
     }
 
@@ -87,7 +91,7 @@ final class Bench {
         return DocumentWriter.write(FORMAT, document, Bench::plan);
     }
 
-    static void plan(ObjectOut out, Plan plan) {
+    static void plan(ObjectWriter out, Plan plan) {
         out.member("title").text(plan.title());
         out.member("day").date(plan.day());
         out.member("wood").text(plan.wood().word());
@@ -101,16 +105,16 @@ final class Bench {
         plan.favourite().ifPresent(name -> out.member("favourite").text(name));
     }
 
-    static void vat(ObjectOut out, Vat vat) {
+    static void vat(ObjectWriter out, Vat vat) {
         out.member("name").text(vat.name());
         out.member("volume").quantity(vat.volume());
         out.member("sheets").count(vat.sheets());
         vat.grammage().ifPresent(grammage -> out.member("grammage").quantity(grammage));
     }
 
-    static void shelf(ObjectOut out, Shelf shelf) {
+    static void shelf(ObjectWriter out, Shelf shelf) {
         out.member("name").text(shelf.name());
-        out.member("boards").list(shelf.boards(), ValueOut::quantity);
+        out.member("boards").list(shelf.boards(), ValueWriter::quantity);
     }
 
     static final String GOOD = """

@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.schema.SchemaObject;
 import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.json.kit.ReadResult;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
@@ -453,8 +454,8 @@ class DocumentReaderTest {
         DocumentFormat format = new DocumentFormat("either", 1, 0);
         DocumentReader<String> reader = DocumentReader.of(format, in -> {
             in.exactlyOne("a", "b");
-            Got<String> a = in.optional("a").text();
-            Got<String> b = in.optional("b").text();
+            ReadResult<String> a = in.optional("a").text();
+            ReadResult<String> b = in.optional("b").text();
             return in.make(() -> a.isGiven() ? a.get() : b.get());
         });
         String head = "{\"format\": \"papermath/either\", \"version\": \"1.0\"";

@@ -7,13 +7,16 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.ValueWriter;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.ReamBasis;
 
 class DocumentWriterTest {
     private static final DocumentFormat FORMAT = new DocumentFormat("odd", 1, 0);
 
-    private static String written(java.util.function.Consumer<ObjectOut> members) {
+    private static String written(java.util.function.Consumer<ObjectWriter> members) {
         return DocumentWriter.write(FORMAT, Document.of(""), (out, value) -> members.accept(out));
     }
 
@@ -78,7 +81,7 @@ class DocumentWriterTest {
 
     @Test
     void writesNumbersThatReadBack() {
-        assertThat(written(out -> out.member("a").list(List.of(0.1, -0.0, 1e300, 5e-324, 12.0), ValueOut::number)))
+        assertThat(written(out -> out.member("a").list(List.of(0.1, -0.0, 1e300, 5e-324, 12.0), ValueWriter::number)))
                 .contains("\"a\": [0.1, 0, 1e300, 5e-324, 12]");
         assertThatThrownBy(() -> written(out -> out.member("a").number(Double.NaN)))
                 .isInstanceOf(IllegalArgumentException.class);
@@ -97,7 +100,7 @@ class DocumentWriterTest {
             out.member("a").count(2);
         })).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> written(out -> {
-            ValueOut a = out.member("a");
+            ValueWriter a = out.member("a");
             a.count(1);
             a.count(2);
         })).isInstanceOf(IllegalStateException.class);
@@ -115,7 +118,7 @@ class DocumentWriterTest {
             String text = DocumentWriter.write(FORMAT, Document.of(basis), (out,
                     b) -> out.member("basis").reamBasis(b));
             DocumentReader<ReamBasis> reader = DocumentReader.of(FORMAT, in -> {
-                Got<ReamBasis> got = in.required("basis").reamBasis();
+                ReadResult<ReamBasis> got = in.required("basis").reamBasis();
                 return in.make(got::get);
             });
             assertThat(reader.read(text).value()).isEqualTo(basis);

@@ -39,6 +39,8 @@ import org.papermath.record.Measurement;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
+import org.papermath.json.mapping.CommonMembers;
+import org.papermath.json.mapping.MeasurementMapping;
 
 /** Whatever an order, a recipe, a studio or a record can say has its member: what is new in them is missed here. */
 class EveryMemberTest {
@@ -131,7 +133,8 @@ class EveryMemberTest {
         assertThat(words(Measurement.Work.values(), Measurement.Work::word)).doesNotHaveDuplicates();
         for (Enum<?>[] all : List.of(Piece.Edge.values(), Format.Use.values(), Additive.Purpose.values(),
                 Fibre.SourceClass.values(), RetentionModel.Circumstance.values(), WaterRetentionModel.Spin.values())) {
-            assertThat(words(all, Common::word)).doesNotHaveDuplicates().allMatch(word -> word.matches("[a-z0-9 ]+"));
+            assertThat(words(all, CommonMembers::word)).doesNotHaveDuplicates()
+                    .allMatch(word -> word.matches("[a-z0-9 ]+"));
         }
     }
 

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ReadResult;
 
 class FolderResolverTest {
     private static final String SHELF = """
@@ -148,8 +150,8 @@ class FolderResolverTest {
         assertThat(thrown.faults()).extracting(Fault::code).containsExactly("reference.depth");
     }
 
-    private static Got<String> ring(DocumentFormat format, ObjectAt in) {
-        Got<String> next = in.optional("next").reference(format, inner -> ring(format, inner));
+    private static ReadResult<String> ring(DocumentFormat format, ObjectReader in) {
+        ReadResult<String> next = in.optional("next").reference(format, inner -> ring(format, inner));
         return in.make(() -> next.orElse("end"));
     }
 

@@ -16,6 +16,9 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.order.Recipe;
@@ -150,16 +153,16 @@ final class Guide {
     }
 
     // guide: felt-read
-    static Got<Felt> felt(ObjectAt in) {
-        Got<String> name = in.required("name").text();
-        Got<Amount<Mass>> mass = in.required("mass").quantity(Kinds.MASS);
-        Got<Integer> count = in.optional("count").count(1, 1000);
+    static ReadResult<Felt> felt(ObjectReader in) {
+        ReadResult<String> name = in.required("name").text();
+        ReadResult<Amount<Mass>> mass = in.required("mass").quantity(Kinds.MASS);
+        ReadResult<Integer> count = in.optional("count").count(1, 1000);
         return in.make(() -> new Felt(name.get(), mass.get(), count.orElse(1)));
     }
     // end
 
     // guide: felt-write
-    static void felt(ObjectOut out, Felt felt) {
+    static void felt(ObjectWriter out, Felt felt) {
         out.member("name").text(felt.name());
         out.member("mass").quantity(felt.mass());
         felt.note().ifPresent(note -> out.member("note").text(note));

@@ -130,8 +130,8 @@ class GuideTest {
         String source = plain(Files.readString(guide));
         Map<String, String> strange = new TreeMap<>();
         int blocks = 0;
-        try (Stream<Path> files = Files.list(top().resolve("papermath-json/src/main/java/org/papermath/json"))) {
-            for (Path file : (Iterable<Path>) files::iterator) {
+        try (Stream<Path> files = Files.walk(top().resolve("papermath-json/src/main/java/org/papermath/json"))) {
+            for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
                 Matcher code = CODE.matcher(Files.readString(file).replace("\r\n", "\n"));
                 while (code.find()) {
                     blocks++;

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
+import org.papermath.json.mapping.CommonMembers;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
@@ -218,8 +219,8 @@ class PlanDocumentTest {
             StepCaution one = plan.cautions().get(i);
             JsonNode json = cautions.get(i);
             assertThat(json.propertyNames()).containsExactlyInAnyOrder("code", "step", "text", "basis");
-            assertThat(json.get("code").asString()).isEqualTo(Common.word(one.code()));
-            assertThat(json.get("step").asString()).isEqualTo(Common.word(one.step()));
+            assertThat(json.get("code").asString()).isEqualTo(CommonMembers.word(one.code()));
+            assertThat(json.get("step").asString()).isEqualTo(CommonMembers.word(one.step()));
             assertThat(json.get("text").asString()).isEqualTo(one.text());
             assertThat(codes.add(json.get("code").asString())).as(one.text()).isTrue();
         }

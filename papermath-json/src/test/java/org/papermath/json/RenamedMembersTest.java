@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.json.kit.ReadResult;
 
 class RenamedMembersTest {
     private record Shelf(String name, List<Integer> boards) {
@@ -16,9 +17,9 @@ class RenamedMembersTest {
             new Renamed("", "boards", "planks"), new Renamed("/planks/*", "own", "note")));
 
     private static final DocumentReader<Shelf> READER = DocumentReader.of(SHELF, in -> {
-        Got<String> name = in.required("name").text();
-        Got<List<Integer>> planks = in.required("planks").list(one -> one.object(plank -> {
-            Got<Integer> width = plank.required("width").count(1, 1000);
+        ReadResult<String> name = in.required("name").text();
+        ReadResult<List<Integer>> planks = in.required("planks").list(one -> one.object(plank -> {
+            ReadResult<Integer> width = plank.required("width").count(1, 1000);
             return plank.make(width::get);
         }));
         return in.make(() -> new Shelf(name.get(), planks.get()));

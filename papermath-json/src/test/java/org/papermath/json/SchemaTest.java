@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.json.mapping.PlanMapping;
 import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;

@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.json.mapping.OrderMapping;
+import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.RecordMapping;
 
 /** A document of every version there ever was is kept, and read by every version of the library that says so. */
 class VersionsTest {

@@ -1,0 +1,212 @@
+package org.papermath.json.mapping;
+
+import java.util.List;
+
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
+
+import org.papermath.drying.Dryer;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.ValueReader;
+import org.papermath.json.kit.ValueWriter;
+import org.papermath.mould.Deckle;
+import org.papermath.mould.Mould;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
+import org.papermath.quantity.VolumeFlow;
+import org.papermath.vat.Vat;
+
+/** The equipment of a studio. */
+public final class EquipmentMapping {
+    /** The part of a press that is written as a member of its own. */
+    private static final String JACK = "jack";
+    public static final String FAN_STACK = "fan stack";
+    public static final String BOARDS = "boards";
+    public static final String LOFT = "loft";
+    public static final String BLOTTERS = "blotters";
+
+    private record Split(int across, int along, Amount<Length> strip) {
+    }
+
+    private EquipmentMapping() {
+    }
+
+    public static ReadResult<Beater> beater(ObjectReader in) {
+        ReadResult<String> name = CommonMembers.name(in);
+        ReadResult<Amount<Volume>> trough = CommonMembers.within(in.required("trough"), Limits.TROUGH, "trough volume");
+        ReadResult<Amount<Mass>> load =
+                CommonMembers.within(in.required("ratedLoad"), Limits.RATED_LOAD, "rated load of the beater");
+        return in.make(() -> Beater.of(name.get(), trough.get(), load.get()));
+    }
+
+    public static void beater(ObjectWriter out, Beater beater) {
+        CommonMembers.name(out.member("name"), beater.name());
+        out.member("trough").quantity(beater.trough());
+        out.member("ratedLoad").quantity(beater.ratedLoad());
+    }
+
+    public static ReadResult<Vat> vat(ObjectReader in) {
+        ReadResult<String> name = CommonMembers.name(in);
+        ReadResult<Amount<Volume>> volume = CommonMembers.within(in.required("volume"), Limits.VAT_VOLUME,
+                "working volume of the vat");
+        ReadResult<Amount<Temperature>> temperature =
+                CommonMembers.within(in.optional("temperature"), Limits.VAT_TEMPERATURE,
+                "vat temperature");
+        ReadResult<List<Amount<Length>>> inside =
+                CommonMembers.sides(in.optional("inside"), Limits.VAT_SIDE, "vat inside");
+        return in.make(() -> {
+            Vat vat = Vat.of(name.get(), volume.get());
+            Vat warm = temperature.optional().map(vat::at).orElse(vat);
+            return inside.optional().map(two -> warm.inside(two.get(0), two.get(1))).orElse(warm);
+        });
+    }
+
+    public static void vat(ObjectWriter out, Vat vat) {
+        CommonMembers.name(out.member("name"), vat.name());
+        out.member("volume").quantity(vat.workingVolume());
+        out.member("temperature").quantity(vat.temperature());
+        vat.width().ifPresent(width -> CommonMembers.sides(out.member("inside"), width, vat.length().orElseThrow()));
+    }
+
+    public static ReadResult<Mould> mould(ObjectReader in, Names names) {
+        ReadResult<String> name = names.add(in.required("name").text());
+        ReadResult<List<Amount<Length>>> opening =
+                CommonMembers.sides(in.required("opening"), Limits.MOULD_SIDE, "deckle opening");
+        ReadResult<Split> split = in.optional("split").object(EquipmentMapping::split);
+        return in.make(() -> {
+            Deckle whole = Deckle.of(opening.get().get(0), opening.get().get(1));
+            return Mould.of(name.get(), split.optional().map(by -> whole.split(by.across(), by.along(), by.strip()))
+                    .orElse(whole));
+        });
+    }
+
+    private static ReadResult<Split> split(ObjectReader in) {
+        ReadResult<Integer> across = CommonMembers.count(in.required("across"), Limits.DECKLE_SPLIT);
+        ReadResult<Integer> along = CommonMembers.count(in.required("along"), Limits.DECKLE_SPLIT);
+        ReadResult<Amount<Length>> strip = in.required("strip").quantity(Kinds.LENGTH);
+        return in.make(() -> new Split(across.get(), along.get(), strip.get()));
+    }
+
+    public static void mould(ObjectWriter out, Mould mould) {
+        Deckle deckle = mould.deckle();
+        CommonMembers.text(out.member("name"), mould.name());
+        CommonMembers.sides(out.member("opening"), deckle.width(), deckle.height());
+        ValueWriter parted = out.member("split");
+        if (deckle.count() > 1 || deckle.strip().si() != 0 || parted.keeps()) {
+            parted.object(split -> {
+                split.member("across").count(deckle.across());
+                split.member("along").count(deckle.along());
+                split.member("strip").quantity(deckle.strip());
+            });
+        }
+    }
+
+    public static ReadResult<Press> press(ObjectReader in) {
+        ReadResult<String> name = CommonMembers.name(in);
+        ReadResult<Amount<Force>> jack =
+                CommonMembers.within(in.required(JACK), Limits.PRESS_RATING, "rating of the jack");
+        ReadResult<List<Amount<Length>>> platen =
+                CommonMembers.sides(in.required("platen"), Limits.PLATEN_SIDE, "side of the platen");
+        Names names = new Names("part of the press");
+        names.add(ReadResult.of(in.optional(JACK), JACK));
+        ReadResult<List<Press.Part>> parts = in.optional("parts")
+                .list(0, CommonMembers.MANY, one -> one.object(part -> part(part, names)));
+        ReadResult<Amount<Length>> daylight =
+                CommonMembers.within(in.optional("daylight"), Limits.DAYLIGHT, "daylight of the press");
+        return in.make(() -> {
+            Press press = Press.of(name.get(), jack.get(), platen.get().get(0), platen.get().get(1));
+            for (Press.Part part : parts.orElse(List.of())) {
+                press = press.part(part.name(), part.rating());
+            }
+            Press all = press;
+            return daylight.optional().map(all::daylight).orElse(all);
+        });
+    }
+
+    private static ReadResult<Press.Part> part(ObjectReader in, Names names) {
+        ReadResult<String> name = names.add(in.required("name").text());
+        ReadResult<Amount<Force>> rating =
+                CommonMembers.within(in.required("rating"), Limits.PRESS_RATING, "rating of the part");
+        return in.make(() -> new Press.Part(name.get(), rating.get()));
+    }
+
+    public static void press(ObjectWriter out, Press press) {
+        CommonMembers.name(out.member("name"), press.name());
+        press.parts().stream().filter(part -> part.name().equals(JACK))
+                .forEach(jack -> out.member(JACK).quantity(jack.rating()));
+        CommonMembers.sides(out.member("platen"), press.platenWidth(), press.platenLength());
+        List<Press.Part> others = press.parts().stream().filter(part -> !part.name().equals(JACK)).toList();
+        if (!others.isEmpty()) {
+            out.member("parts").list(CommonMembers.atMost(CommonMembers.MANY, others, "parts of the press"),
+                    (item, part) -> item.object(members -> {
+                        CommonMembers.text(members.member("name"), part.name());
+                        members.member("rating").quantity(part.rating());
+                    }));
+        }
+        press.daylight().ifPresent(height -> out.member("daylight").quantity(height));
+    }
+
+    public static ReadResult<Felts> felts(ObjectReader in) {
+        ReadResult<List<Amount<Length>>> size =
+                CommonMembers.sides(in.required("size"), Limits.FELT_SIDE, "side of the felts");
+        ReadResult<Amount<Grammage>> grammage = CommonMembers.within(in.required("grammage"), Limits.FELT_GRAMMAGE,
+                "dry grammage of the felt");
+        ReadResult<Integer> count = CommonMembers.count(in.required("count"), Limits.FELTS);
+        return in.make(() -> Felts.of(size.get().get(0), size.get().get(1), grammage.get(), count.get()));
+    }
+
+    public static void felts(ObjectWriter out, Felts felts) {
+        CommonMembers.sides(out.member("size"), felts.width(), felts.length());
+        out.member("grammage").quantity(felts.dryGrammage());
+        out.member("count").count(felts.count());
+    }
+
+    public static ReadResult<Dryer> dryer(ObjectReader in, Names names) {
+        ReadResult<String> kind = in.required("kind").choice(List.of(FAN_STACK, BOARDS, LOFT, BLOTTERS), word -> word);
+        ReadResult<String> name = names.add(CommonMembers.name(in));
+        ReadResult<Integer> capacity = CommonMembers.count(in.required("capacity"), Limits.DRYER_CAPACITY);
+        String word = kind.isFaulty() || !kind.isGiven() ? "" : kind.get();
+        // Of a dryer of no known kind nobody can say which members it has.
+        ReadResult<Amount<VolumeFlow>> flow = CommonMembers.within(member(in, "freeAirFlow", word.equals(FAN_STACK),
+                word.isEmpty()), Limits.FREE_AIR_FLOW, "free-air flow of the fan");
+        ReadResult<Integer> spur =
+                CommonMembers.count(member(in, "sheetsInSpur", word.equals(LOFT), word.isEmpty()), Limits.SPUR);
+        return in.make(() -> switch (word) {
+            case FAN_STACK -> Dryer.fanStack(name.get(), flow.get(), capacity.get());
+            case LOFT -> Dryer.loft(name.get(), spur.get(), capacity.get());
+            case BOARDS -> Dryer.boards(name.get(), capacity.get());
+            default -> Dryer.blotters(name.get(), capacity.get());
+        });
+    }
+
+    /** Asks for a member that must be there for one kind and must not for the others. */
+    private static ValueReader member(ObjectReader in, String name, boolean wanted, boolean unknown) {
+        return wanted ? in.required(name) : unknown ? in.optional(name) : in.unasked();
+    }
+
+    public static void dryer(ObjectWriter out, Dryer dryer) {
+        out.member("kind").text(kind(dryer));
+        CommonMembers.name(out.member("name"), dryer.name());
+        out.member("capacity").count(dryer.capacity());
+        if (dryer instanceof Dryer.FanStack stack) {
+            out.member("freeAirFlow").quantity(stack.freeAirFlow());
+        } else if (dryer instanceof Dryer.Loft loft) {
+            out.member("sheetsInSpur").count(loft.sheetsInSpur());
+        }
+    }
+
+    private static String kind(Dryer dryer) {
+        return dryer instanceof Dryer.FanStack ? FAN_STACK : dryer instanceof Dryer.Loft ? LOFT
+                : dryer instanceof Dryer.Boards ? BOARDS : BLOTTERS;
+    }
+}

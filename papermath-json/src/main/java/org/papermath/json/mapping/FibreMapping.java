@@ -1,0 +1,70 @@
+package org.papermath.json.mapping;
+
+import java.util.List;
+
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.ValueReader;
+import org.papermath.json.kit.ValueWriter;
+import org.papermath.json.tree.JsonValue;
+import org.papermath.quantity.Refused;
+
+/** A fibre: the id or the name of one the library knows, or one of one's own in full. */
+public final class FibreMapping {
+    private static final String OTHERWISE = "Another one is written in full, such as {\"id\": \"my-reed\","
+            + " \"name\": \"my reed\", \"class\": \"grass\"}.";
+
+    private FibreMapping() {
+    }
+
+    public static ReadResult<Fibre> read(ValueReader at) {
+        return at.isObject() ? at.object(FibreMapping::own) : known(at.text(), OTHERWISE);
+    }
+
+    /** Finds a fibre of the library; what another one needs is not what a program would write. */
+    static ReadResult<Fibre> known(ReadResult<String> name, String otherwise) {
+        return name.map(text -> {
+            try {
+                return Fibres.find(text);
+            } catch (Refused e) {
+                List<String> ids = Fibres.all().stream().map(Fibre::id).toList();
+                String nearest = name.nearest(ids);
+                throw Refused.of(e.code(), "the library knows no fibre \"" + JsonValue.shown(text) + "\"."
+                        + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?") + " It knows: "
+                        + String.join(", ", ids) + ". " + otherwise, "found", text, "nearest",
+                        String.valueOf(e.arguments().get("nearest")), "accepted", ids);
+            }
+        });
+    }
+
+    public static void write(ValueWriter out, Fibre fibre) {
+        if (Fibres.all().contains(fibre) && !out.keeps()) {
+            out.text(fibre.id());
+        } else {
+            out.object(members -> own(members, fibre));
+        }
+    }
+
+    private static ReadResult<Fibre> own(ObjectReader in) {
+        ReadResult<String> id = CommonMembers.sayable(in.required("id").text());
+        ReadResult<String> name = in.required("name").text();
+        ReadResult<Fibre.SourceClass> sourceClass = in.required("class")
+                .choice(List.of(Fibre.SourceClass.values()), CommonMembers::word);
+        ReadResult<List<String>> kin =
+                in.optional("kin").list(0, CommonMembers.MANY, one -> CommonMembers.sayable(one.text()));
+        return in.make(() -> Fibre.of(id.get(), name.get(), sourceClass.get(),
+                kin.orElse(List.of()).toArray(String[]::new)));
+    }
+
+    private static void own(ObjectWriter out, Fibre fibre) {
+        CommonMembers.name(out.member("id"), fibre.id());
+        CommonMembers.text(out.member("name"), fibre.name());
+        out.member("class").text(CommonMembers.word(fibre.sourceClass()));
+        if (!fibre.kin().isEmpty()) {
+            out.member("kin").list(CommonMembers.atMost(CommonMembers.MANY, fibre.kin(), "kin"), CommonMembers::name);
+        }
+    }
+}

@@ -1,0 +1,489 @@
+package org.papermath.json.mapping;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+import org.papermath.air.Air;
+import org.papermath.evidence.Reading;
+import org.papermath.fibre.Fibre;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.ValueReader;
+import org.papermath.json.kit.ValueWriter;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.WaterRetentionModel;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.CanadianFreeness;
+import org.papermath.quantity.Dose;
+import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.SchopperRiegler;
+import org.papermath.quantity.Share;
+import org.papermath.quantity.SheetPressure;
+import org.papermath.quantity.SolutionStrength;
+import org.papermath.quantity.WaterRetention;
+import org.papermath.record.Measurement;
+import org.papermath.sheet.Restraint;
+
+/** What was measured: the word under {@code "what"} says which members follow. */
+public final class MeasurementMapping {
+    public static final String MOISTURE_SAMPLE = "moisture sample";
+    public static final String FIBRE_WEIGHED = "fibre weighed";
+    public static final String LOAD = "beater load";
+    public static final String NUMBER_READ = "drainability";
+    public static final String FREENESS_READ = "freeness";
+    public static final String TIMED_SHEET = "timed sheet";
+    public static final String VAT_FILLED = "vat filled";
+    public static final String WATER_DRIED = "water dried";
+    public static final String WEIGHED_SHEET = "weighed sheet";
+    public static final String PRESSED = "pressed";
+    public static final String COUNT = "count";
+    public static final String DRIED = "dried";
+    public static final String FINISHED = "finished";
+    public static final String MARKS = "marks";
+    public static final String HOURS = "hours";
+    public static final String COOKED = "cooked";
+    public static final String BOTH_TESTERS = "both testers";
+    public static final String WATER_SPUN = "water spun";
+    public static final String JAR_COMPARED = "jar compared";
+    public static final String BURNT = "burnt";
+    public static final String TWO_AIRS = "two airs";
+    public static final int MOST = 1_000_000_000;
+
+    private static final Map<String, Function<ObjectReader, ReadResult<? extends Measurement>>> BY_WORD =
+            new LinkedHashMap<>();
+
+    static {
+        BY_WORD.put(MOISTURE_SAMPLE, MeasurementMapping::moistureSample);
+        BY_WORD.put(FIBRE_WEIGHED, MeasurementMapping::fibreWeighed);
+        BY_WORD.put(LOAD, MeasurementMapping::load);
+        BY_WORD.put(NUMBER_READ, MeasurementMapping::numberRead);
+        BY_WORD.put(FREENESS_READ, MeasurementMapping::freenessRead);
+        BY_WORD.put(TIMED_SHEET, MeasurementMapping::timedSheet);
+        BY_WORD.put(VAT_FILLED, MeasurementMapping::vatFilled);
+        BY_WORD.put(WATER_DRIED, MeasurementMapping::waterDried);
+        BY_WORD.put(WEIGHED_SHEET, MeasurementMapping::weighedSheet);
+        BY_WORD.put(PRESSED, MeasurementMapping::pressed);
+        BY_WORD.put(COUNT, MeasurementMapping::count);
+        BY_WORD.put(DRIED, MeasurementMapping::dried);
+        BY_WORD.put(FINISHED, MeasurementMapping::finished);
+        BY_WORD.put(MARKS, MeasurementMapping::marks);
+        BY_WORD.put(HOURS, MeasurementMapping::hours);
+        BY_WORD.put(COOKED, MeasurementMapping::cooked);
+        BY_WORD.put(BOTH_TESTERS, MeasurementMapping::bothTesters);
+        BY_WORD.put(WATER_SPUN, MeasurementMapping::waterSpun);
+        BY_WORD.put(JAR_COMPARED, MeasurementMapping::jarCompared);
+        BY_WORD.put(BURNT, MeasurementMapping::burnt);
+        BY_WORD.put(TWO_AIRS, MeasurementMapping::twoAirs);
+    }
+
+    private MeasurementMapping() {
+    }
+
+    public static List<String> words() {
+        return List.copyOf(BY_WORD.keySet());
+    }
+
+    public static ReadResult<Measurement> read(ObjectReader in) {
+        ReadResult<String> what = in.required("what").choice(BY_WORD.keySet(), word -> word);
+        if (what.isFaulty() || !what.isGiven()) {
+            // Of a measurement of no known sort nobody can say which members it has.
+            in.names().forEach(in::optional);
+            return in.make(() -> {
+                throw new IllegalStateException("made of a word that is not known");
+            });
+        }
+        return BY_WORD.get(what.get()).apply(in).map(one -> one);
+    }
+
+    public static void write(ObjectWriter out, Measurement measurement) {
+        if (measurement instanceof Measurement.MoistureSample one) {
+            what(out, MOISTURE_SAMPLE);
+            FibreMapping.write(out.member("fibre"), one.fibre());
+            reading(out, "asBought", one.asBought());
+            reading(out, "dried", one.dried());
+        } else if (measurement instanceof Measurement.FibreWeighed one) {
+            what(out, FIBRE_WEIGHED);
+            FibreMapping.write(out.member("fibre"), one.fibre());
+            reading(out, "asBought", one.asBought());
+        } else if (measurement instanceof Measurement.Load one) {
+            what(out, LOAD);
+            reading(out, "stock", one.stock());
+            reading(out, "time", one.time());
+        } else if (measurement instanceof Measurement.NumberRead one) {
+            what(out, NUMBER_READ);
+            reading(out, "beating", one.beating());
+            reading(out, "number", one.number());
+        } else if (measurement instanceof Measurement.FreenessRead one) {
+            what(out, FREENESS_READ);
+            reading(out, "beating", one.beating());
+            reading(out, "freeness", one.freeness());
+        } else if (measurement instanceof Measurement.TimedSheet one) {
+            what(out, TIMED_SHEET);
+            reading(out, "time", one.time());
+            reading(out, "depth", one.depth());
+            reading(out, "stock", one.stock());
+            out.member("water").quantity(one.water());
+        } else if (measurement instanceof Measurement.VatFilled one) {
+            what(out, VAT_FILLED);
+            reading(out, "volume", one.volume());
+        } else if (measurement instanceof Measurement.WaterDried one) {
+            what(out, WATER_DRIED);
+            reading(out, "dripping", one.dripping());
+            reading(out, "vat", one.vat());
+        } else {
+            writeSheet(out, measurement);
+        }
+    }
+
+    private static void writeSheet(ObjectWriter out, Measurement measurement) {
+        if (measurement instanceof Measurement.WeighedSheet one) {
+            what(out, WEIGHED_SHEET);
+            reading(out, "couched", one.couched());
+            ReadingMapping.write(out, "pressed", one.pressed());
+            reading(out, "ovenDry", one.ovenDry());
+            reading(out, "width", one.width());
+            reading(out, "height", one.height());
+        } else if (measurement instanceof Measurement.Pressed one) {
+            what(out, PRESSED);
+            ReadingMapping.write(out, "force", one.force());
+            reading(out, "pressure", one.pressure());
+            reading(out, "hold", one.hold());
+        } else if (measurement instanceof Measurement.Count one) {
+            what(out, COUNT);
+            out.member("step").text(one.step().word());
+            out.member("handled").count(one.handled());
+            out.member("rejected").count(one.rejected());
+        } else if (measurement instanceof Measurement.Dried one) {
+            what(out, DRIED);
+            reading(out, "before", one.before());
+            reading(out, "after", one.after());
+            reading(out, "time", one.time());
+            reading(out, "ovenDry", one.ovenDry());
+            out.member("faces").quantity(one.faces());
+            out.member("changes").count(one.changes());
+            out.member("air").object(in -> AirMapping.write(in, one.air()));
+        } else if (measurement instanceof Measurement.Finished one) {
+            what(out, FINISHED);
+            reading(out, "width", one.width());
+            reading(out, "height", one.height());
+            reading(out, "mass", one.mass());
+            ReadingMapping.write(out, "caliper", one.caliper());
+            ReadingMapping.write(out, "ovenDry", one.ovenDry());
+            out.member("air").object(in -> AirMapping.write(in, one.air()));
+        } else if (measurement instanceof Measurement.Marks one) {
+            what(out, MARKS);
+            restraint(out.member("restraint"), one.restraint());
+            reading(out, "wetAlong", one.wetAlong());
+            reading(out, "dryAlong", one.dryAlong());
+            reading(out, "wetAcross", one.wetAcross());
+            reading(out, "dryAcross", one.dryAcross());
+        } else if (measurement instanceof Measurement.Hours one) {
+            what(out, HOURS);
+            out.member("work").text(one.work().word());
+            reading(out, "time", one.time());
+            out.member("count").count(one.count());
+        } else {
+            writeTold(out, measurement);
+        }
+    }
+
+    private static void writeTold(ObjectWriter out, Measurement measurement) {
+        if (measurement instanceof Measurement.Cooked one) {
+            what(out, COOKED);
+            FibreMapping.write(out.member("fibre"), one.fibre());
+            reading(out, "asBought", one.asBought());
+            reading(out, "stuff", one.stuff());
+        } else if (measurement instanceof Measurement.BothTesters one) {
+            what(out, BOTH_TESTERS);
+            reading(out, "number", one.number());
+            reading(out, "freeness", one.freeness());
+        } else if (measurement instanceof Measurement.WaterSpun one) {
+            what(out, WATER_SPUN);
+            reading(out, "number", one.number());
+            reading(out, "retention", one.value());
+            out.member("spin").text(CommonMembers.word(one.spin()));
+        } else if (measurement instanceof Measurement.JarCompared one) {
+            what(out, JAR_COMPARED);
+            additive(out, one.additive(), one.circumstance());
+            reading(out, "given", one.given());
+            reading(out, "volume", one.vat());
+            reading(out, "jar", one.jar());
+        } else if (measurement instanceof Measurement.Burnt one) {
+            what(out, BURNT);
+            additive(out, one.additive(), one.circumstance());
+            reading(out, "dose", one.dose());
+            reading(out, "sheetAsh", one.sheetAsh());
+            reading(out, "fibreAsh", one.fibreAsh());
+            out.member("residue").quantity(one.residue());
+        } else if (measurement instanceof Measurement.TwoAirs one) {
+            what(out, TWO_AIRS);
+            out.member("shrunk").quantity(one.shrunk());
+            reading(out, "first", one.first());
+            out.member("firstAir").object(in -> AirMapping.write(in, one.firstAir()));
+            reading(out, "second", one.second());
+            out.member("secondAir").object(in -> AirMapping.write(in, one.secondAir()));
+        } else {
+            throw new IllegalStateException("a measurement nobody writes: " + measurement);
+        }
+    }
+
+    private static void additive(ObjectWriter out, Additive additive, RetentionModel.Circumstance circumstance) {
+        out.member("additive").object(in -> additive(in, additive));
+        out.member("circumstance").text(CommonMembers.word(circumstance));
+    }
+
+    public static void additive(ObjectWriter out, Additive additive) {
+        CommonMembers.name(out.member("name"), additive.name());
+        out.member("purpose").text(CommonMembers.word(additive.purpose()));
+        additive.activeFraction().ifPresent(active -> out.member("active").quantity(active));
+    }
+
+    private static void what(ObjectWriter out, String word) {
+        out.member("what").text(word);
+    }
+
+    private static <Q extends Quantity<Q>> void reading(ObjectWriter out, String name, Reading<Q> reading) {
+        ReadingMapping.write(out.member(name), reading);
+    }
+
+    private static <Q extends Quantity<Q>> ReadResult<Reading<Q>> required(ObjectReader in, String name, Kind<Q> kind) {
+        return ReadingMapping.read(in.required(name), kind);
+    }
+
+    private static <Q extends Quantity<Q>> ReadResult<Reading<Q>> optional(ObjectReader in, String name, Kind<Q> kind) {
+        return ReadingMapping.read(in.optional(name), kind);
+    }
+
+    private static ReadResult<Measurement> moistureSample(ObjectReader in) {
+        ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        ReadResult<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
+        ReadResult<Reading<Mass>> dried = required(in, "dried", Kinds.MASS);
+        return in.make(() -> new Measurement.MoistureSample(fibre.get(), asBought.get(), dried.get()));
+    }
+
+    private static ReadResult<Measurement> fibreWeighed(ObjectReader in) {
+        ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        ReadResult<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
+        return in.make(() -> new Measurement.FibreWeighed(fibre.get(), asBought.get()));
+    }
+
+    private static ReadResult<Measurement> load(ObjectReader in) {
+        ReadResult<Reading<Volume>> stock = required(in, "stock", Kinds.VOLUME);
+        ReadResult<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        return in.make(() -> new Measurement.Load(stock.get(), time.get()));
+    }
+
+    private static ReadResult<Measurement> numberRead(ObjectReader in) {
+        ReadResult<Reading<Time>> beating = required(in, "beating", Kinds.TIME);
+        ReadResult<Reading<SchopperRiegler>> number = required(in, "number", Kinds.SCHOPPER_RIEGLER);
+        return in.make(() -> new Measurement.NumberRead(beating.get(), number.get()));
+    }
+
+    private static ReadResult<Measurement> freenessRead(ObjectReader in) {
+        ReadResult<Reading<Time>> beating = required(in, "beating", Kinds.TIME);
+        ReadResult<Reading<CanadianFreeness>> freeness = required(in, "freeness", Kinds.CANADIAN_FREENESS);
+        return in.make(() -> new Measurement.FreenessRead(beating.get(), freeness.get()));
+    }
+
+    private static ReadResult<Measurement> timedSheet(ObjectReader in) {
+        ReadResult<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        ReadResult<Reading<Length>> depth = required(in, "depth", Kinds.LENGTH);
+        ReadResult<Reading<FibreConcentration>> stock = required(in, "stock", Kinds.FIBRE_CONCENTRATION);
+        ReadResult<Amount<Temperature>> water = in.required("water").quantity(Kinds.TEMPERATURE);
+        return in.make(() -> new Measurement.TimedSheet(time.get(), depth.get(), stock.get(), water.get()));
+    }
+
+    private static ReadResult<Measurement> vatFilled(ObjectReader in) {
+        ReadResult<Reading<Volume>> volume = required(in, "volume", Kinds.VOLUME);
+        return in.make(() -> new Measurement.VatFilled(volume.get()));
+    }
+
+    private static ReadResult<Measurement> waterDried(ObjectReader in) {
+        ReadResult<Reading<FibreConcentration>> dripping = required(in, "dripping", Kinds.FIBRE_CONCENTRATION);
+        ReadResult<Reading<FibreConcentration>> vat = required(in, "vat", Kinds.FIBRE_CONCENTRATION);
+        return in.make(() -> new Measurement.WaterDried(dripping.get(), vat.get()));
+    }
+
+    private static ReadResult<Measurement> weighedSheet(ObjectReader in) {
+        ReadResult<Reading<Mass>> couched = required(in, "couched", Kinds.MASS);
+        ReadResult<Reading<Mass>> pressed = optional(in, "pressed", Kinds.MASS);
+        ReadResult<Reading<Mass>> ovenDry = required(in, "ovenDry", Kinds.MASS);
+        ReadResult<Reading<Length>> width = required(in, "width", Kinds.LENGTH);
+        ReadResult<Reading<Length>> height = required(in, "height", Kinds.LENGTH);
+        return in.make(() -> new Measurement.WeighedSheet(couched.get(), pressed.optional(), ovenDry.get(),
+                width.get(), height.get()));
+    }
+
+    private static ReadResult<Measurement> pressed(ObjectReader in) {
+        ReadResult<Reading<Force>> force = optional(in, "force", Kinds.FORCE);
+        ReadResult<Reading<SheetPressure>> pressure = required(in, "pressure", Kinds.SHEET_PRESSURE);
+        ReadResult<Reading<Time>> hold = required(in, "hold", Kinds.TIME);
+        return in.make(() -> new Measurement.Pressed(force.optional(), pressure.get(), hold.get()));
+    }
+
+    private static ReadResult<Measurement> count(ObjectReader in) {
+        ReadResult<Measurement.Step> step = in.required("step")
+                .choice(List.of(Measurement.Step.values()), Measurement.Step::word);
+        ReadResult<Integer> handled = in.required("handled").count(1, MOST);
+        ReadResult<Integer> rejected = in.required("rejected").count(0, MOST);
+        return in.make(() -> new Measurement.Count(step.get(), handled.get(), rejected.get()));
+    }
+
+    private static ReadResult<Measurement> dried(ObjectReader in) {
+        ReadResult<Reading<Mass>> before = required(in, "before", Kinds.MASS);
+        ReadResult<Reading<Mass>> after = required(in, "after", Kinds.MASS);
+        ReadResult<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        ReadResult<Reading<Mass>> ovenDry = required(in, "ovenDry", Kinds.MASS);
+        ReadResult<Amount<Area>> faces = CommonMembers.aboveZero(in.required("faces"), Kinds.AREA, "area of the faces");
+        ReadResult<Integer> changes = in.required("changes").count(0, MOST);
+        ReadResult<Air> air = in.required("air").object(AirMapping::read);
+        return in.make(() -> new Measurement.Dried(before.get(), after.get(), time.get(), ovenDry.get(), faces.get(),
+                changes.get(), air.get()));
+    }
+
+    private static ReadResult<Measurement> finished(ObjectReader in) {
+        ReadResult<Reading<Length>> width = required(in, "width", Kinds.LENGTH);
+        ReadResult<Reading<Length>> height = required(in, "height", Kinds.LENGTH);
+        ReadResult<Reading<Mass>> mass = required(in, "mass", Kinds.MASS);
+        ReadResult<Reading<Length>> thickness = optional(in, "caliper", Kinds.LENGTH);
+        ReadResult<Reading<Mass>> ovenDry = optional(in, "ovenDry", Kinds.MASS);
+        ReadResult<Air> air = in.required("air").object(AirMapping::read);
+        return in.make(() -> new Measurement.Finished(width.get(), height.get(), mass.get(), thickness.optional(),
+                ovenDry.optional(), air.get()));
+    }
+
+    private static ReadResult<Measurement> marks(ObjectReader in) {
+        ReadResult<Restraint> restraint = restraint(in.required("restraint"));
+        ReadResult<Reading<Length>> wetAlong = required(in, "wetAlong", Kinds.LENGTH);
+        ReadResult<Reading<Length>> dryAlong = required(in, "dryAlong", Kinds.LENGTH);
+        ReadResult<Reading<Length>> wetAcross = required(in, "wetAcross", Kinds.LENGTH);
+        ReadResult<Reading<Length>> dryAcross = required(in, "dryAcross", Kinds.LENGTH);
+        return in.make(() -> new Measurement.Marks(restraint.get(), wetAlong.get(), dryAlong.get(), wetAcross.get(),
+                dryAcross.get()));
+    }
+
+    private static ReadResult<Measurement> hours(ObjectReader in) {
+        ReadResult<Measurement.Work> work = in.required("work")
+                .choice(List.of(Measurement.Work.values()), Measurement.Work::word);
+        ReadResult<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        ReadResult<Integer> count = in.required("count").count(1, MOST);
+        return in.make(() -> new Measurement.Hours(work.get(), time.get(), count.get()));
+    }
+
+    private static ReadResult<Measurement> cooked(ObjectReader in) {
+        ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        ReadResult<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
+        ReadResult<Reading<Mass>> stuff = required(in, "stuff", Kinds.MASS);
+        return in.make(() -> new Measurement.Cooked(fibre.get(), asBought.get(), stuff.get()));
+    }
+
+    private static ReadResult<Measurement> bothTesters(ObjectReader in) {
+        ReadResult<Reading<SchopperRiegler>> number = required(in, "number", Kinds.SCHOPPER_RIEGLER);
+        ReadResult<Reading<CanadianFreeness>> freeness = required(in, "freeness", Kinds.CANADIAN_FREENESS);
+        return in.make(() -> new Measurement.BothTesters(number.get(), freeness.get()));
+    }
+
+    private static ReadResult<Measurement> waterSpun(ObjectReader in) {
+        ReadResult<Reading<SchopperRiegler>> number = required(in, "number", Kinds.SCHOPPER_RIEGLER);
+        ReadResult<Reading<WaterRetention>> value = required(in, "retention", Kinds.WATER_RETENTION);
+        ReadResult<WaterRetentionModel.Spin> spin = in.required("spin")
+                .choice(List.of(WaterRetentionModel.Spin.values()), CommonMembers::word);
+        return in.make(() -> new Measurement.WaterSpun(number.get(), value.get(), spin.get()));
+    }
+
+    private static ReadResult<Measurement> jarCompared(ObjectReader in) {
+        ReadResult<Additive> additive = in.required("additive").object(MeasurementMapping::additive);
+        ReadResult<RetentionModel.Circumstance> circumstance = circumstance(in);
+        ReadResult<Reading<Mass>> given = required(in, "given", Kinds.MASS);
+        ReadResult<Reading<Volume>> vat = required(in, "volume", Kinds.VOLUME);
+        ReadResult<Reading<SolutionStrength>> jar = required(in, "jar", Kinds.SOLUTION_STRENGTH);
+        return in.make(() -> new Measurement.JarCompared(additive.get(), circumstance.get(), given.get(), vat.get(),
+                jar.get()));
+    }
+
+    private static ReadResult<Measurement> burnt(ObjectReader in) {
+        ReadResult<Additive> additive = in.required("additive").object(MeasurementMapping::additive);
+        ReadResult<RetentionModel.Circumstance> circumstance = circumstance(in);
+        ReadResult<Reading<Dose>> dose = required(in, "dose", Kinds.DOSE);
+        ReadResult<Reading<Share>> sheet = required(in, "sheetAsh", Kinds.SHARE);
+        ReadResult<Reading<Share>> fibre = required(in, "fibreAsh", Kinds.SHARE);
+        ReadResult<Amount<Share>> residue =
+                CommonMembers.aboveZero(in.required("residue"), Kinds.SHARE, "residue of the filler");
+        return in.make(() -> new Measurement.Burnt(additive.get(), circumstance.get(), dose.get(), sheet.get(),
+                fibre.get(), residue.get()));
+    }
+
+    private static ReadResult<Measurement> twoAirs(ObjectReader in) {
+        ReadResult<Amount<LinearShrinkage>> shrunk = in.required("shrunk").quantity(Kinds.LINEAR_SHRINKAGE);
+        ReadResult<Reading<Length>> first = required(in, "first", Kinds.LENGTH);
+        ReadResult<Air> firstAir = in.required("firstAir").object(AirMapping::read);
+        ReadResult<Reading<Length>> second = required(in, "second", Kinds.LENGTH);
+        ReadResult<Air> secondAir = in.required("secondAir").object(AirMapping::read);
+        return in.make(() -> new Measurement.TwoAirs(shrunk.get(), first.get(), firstAir.get(), second.get(),
+                secondAir.get()));
+    }
+
+    public static ReadResult<Additive> additive(ObjectReader in) {
+        ReadResult<String> name = CommonMembers.name(in);
+        ReadResult<Additive.Purpose> purpose = in.required("purpose")
+                .choice(List.of(Additive.Purpose.values()), CommonMembers::word);
+        ReadResult<Amount<Share>> active =
+                CommonMembers.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
+        return in.make(() -> {
+            Additive whole = Additive.of(name.get(), purpose.get());
+            return active.optional().map(whole::active).orElse(whole);
+        });
+    }
+
+    private static ReadResult<RetentionModel.Circumstance> circumstance(ObjectReader in) {
+        return in.required("circumstance").choice(List.of(RetentionModel.Circumstance.values()), CommonMembers::word);
+    }
+
+    private static ReadResult<Restraint> restraint(ValueReader at) {
+        return at.isObject() ? at.object(in -> {
+            ReadResult<String> name = in.required("name").text();
+            ReadResult<String> subject = in.required("subject").text();
+            ReadResult<Boolean> along = in.required("heldAlong").flag();
+            ReadResult<Boolean> across = in.required("heldAcross").flag();
+            return in.make(() -> new Restraint(name.get(), subject.get(), along.get(), across.get()));
+        }) : at.text().map(Restraint::of);
+    }
+
+    private static void restraint(ValueWriter out, Restraint restraint) {
+        if (isKnown(restraint) && !out.keeps()) {
+            out.text(restraint.name());
+        } else {
+            out.object(in -> {
+                CommonMembers.text(in.member("name"), restraint.name());
+                CommonMembers.text(in.member("subject"), restraint.subject());
+                in.member("heldAlong").flag(restraint.heldAlong());
+                in.member("heldAcross").flag(restraint.heldAcross());
+            });
+        }
+    }
+
+    private static boolean isKnown(Restraint restraint) {
+        try {
+            return Restraint.of(restraint.name()).equals(restraint);
+        } catch (PapermathException e) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package org.papermath.json.mapping;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.tree.JsonValue;
+import org.papermath.json.tree.NearestWord;
+
+/** The names said so far in one list: no two may be the same, and others may have to be among them. */
+public final class Names {
+    private final String what;
+    private final Set<String> names = new LinkedHashSet<>();
+    private boolean complete = true;
+    /** The name last found among the others: neighbours often ask for the same. */
+    private String found = "";
+
+    /**
+     * Begins a list.
+     *
+     * @param what what is named, for messages, such as {@code piece}
+     */
+    public Names(String what) {
+        this.what = what;
+    }
+
+    /** Says that a name could not be read, so that nobody can say what is missing. */
+    public void lose() {
+        complete = false;
+    }
+
+    /** Says that the whole list may be unreadable: where nothing was taken, nothing is missing. */
+    public void loseIfEmpty() {
+        complete &= !names.isEmpty();
+    }
+
+    /** Takes a name, or refuses one that was taken before. */
+    public ReadResult<String> add(ReadResult<String> name) {
+        if (name.isFaulty()) {
+            complete = false;
+            return name;
+        }
+        if (name.isGiven() && !names.add(name.get())) {
+            return name.refuse("builder.twice", "the " + what + " \"" + JsonValue.shown(name.get())
+                    + "\" is said twice. Say it once.", Set.of());
+        }
+        return name;
+    }
+
+    /** Refuses a name that is none of these, unless one of these could not be read. */
+    public ReadResult<String> require(ReadResult<String> name, String code) {
+        if (!complete || name.isFaulty() || !name.isGiven() || name.get().equals(found)) {
+            return name;
+        }
+        if (names.contains(name.get())) {
+            found = name.get();
+            return name;
+        }
+        String nearest = name.nearest(names);
+        return name.refuse(code, "there is no " + what + " \"" + JsonValue.shown(name.get()) + "\"."
+                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
+                + (names.isEmpty() ? " None is named." : " There is: " + NearestWord.listed(names) + "."), names);
+    }
+}

@@ -1,0 +1,159 @@
+package org.papermath.json.mapping;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+import org.papermath.air.Air;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.fibre.Fibre;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.ValueReader;
+import org.papermath.mould.Mould;
+import org.papermath.order.Studio;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Limits;
+import org.papermath.vat.Vat;
+
+/** A studio. */
+public final class StudioMapping {
+    private record Steps(ReadResult<Amount<Mass>> scale, ReadResult<Amount<Mass>> fineScale,
+            ReadResult<Amount<Volume>> jug,
+            ReadResult<Amount<Time>> day) {
+        void into(Studio.Builder studio) {
+            scale.ifGiven(studio::scaleStep);
+            fineScale.ifGiven(studio::fineScaleStep);
+            jug.ifGiven(studio::jugStep);
+            day.ifGiven(studio::workingDay);
+        }
+    }
+
+    private record InHand(Fibre fibre, Amount<Mass> ovenDry) {
+    }
+
+    private StudioMapping() {
+    }
+
+    public static ReadResult<Studio> read(ObjectReader in) {
+        return read(in, new Names("dryer"));
+    }
+
+    /** Reads a studio, and the names of its dryers for whoever refers to them. */
+    public static ReadResult<Studio> read(ObjectReader in, Names dryerNames) {
+        ReadResult<String> name = CommonMembers.name(in);
+        ReadResult<Beater> beater = in.optional("beater").object(EquipmentMapping::beater);
+        ReadResult<Vat> vat = in.optional("vat").object(EquipmentMapping::vat);
+        Names mouldNames = new Names("mould");
+        ReadResult<List<Mould>> moulds = list(in.optional("moulds"), one -> EquipmentMapping.mould(one, mouldNames));
+        ReadResult<Press> press = in.optional("press").object(EquipmentMapping::press);
+        ReadResult<Felts> felts = in.optional("felts").object(EquipmentMapping::felts);
+        ReadResult<List<Dryer>> dryers = list(in.optional("dryers"), one -> EquipmentMapping.dryer(one, dryerNames));
+        ReadResult<Air> room = in.optional("room").object(AirMapping::read);
+        ReadResult<List<InHand>> hand = onHand(in.optional("onHand"));
+        Steps steps = steps(in);
+        ReadResult<Boolean> customary = in.optional("customaryUnits").flag();
+        ReadResult<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
+        ValueReader ownAt = in.optional("assumptions");
+        ReadResult<List<Assumption>> own = AssumptionMapping.read(ownAt,
+                table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
+        return in.make(() -> {
+            Studio.Builder studio = Studio.of(name.get());
+            beater.ifGiven(studio::beater);
+            vat.ifGiven(studio::vat);
+            moulds.orElse(List.of()).forEach(studio::mould);
+            press.ifGiven(studio::press);
+            felts.ifGiven(studio::felts);
+            dryers.orElse(List.of()).forEach(studio::dryer);
+            room.ifGiven(studio::room);
+            hand.orElse(List.of()).forEach(one -> studio.onHand(one.fibre(), one.ovenDry()));
+            steps.into(studio);
+            if (customary.orElse(false)) {
+                studio.alsoCustomaryUnits();
+            }
+            Assumptions known = known(table, own);
+            ownAt.writtenAs(own.orElse(List.of()), known.own());
+            return studio.assumptions(known).build();
+        });
+    }
+
+    public static void write(ObjectWriter out, Studio studio) {
+        CommonMembers.name(out.member("name"), studio.name());
+        studio.beater().ifPresent(one -> out.member("beater").object(in -> EquipmentMapping.beater(in, one)));
+        studio.vat().ifPresent(one -> out.member("vat").object(in -> EquipmentMapping.vat(in, one)));
+        if (!studio.moulds().isEmpty()) {
+            out.member("moulds").list(CommonMembers.atMost(CommonMembers.MANY, studio.moulds(), "moulds"),
+                    (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
+        }
+        studio.press().ifPresent(one -> out.member("press").object(in -> EquipmentMapping.press(in, one)));
+        studio.felts().ifPresent(one -> out.member("felts").object(in -> EquipmentMapping.felts(in, one)));
+        if (!studio.dryers().isEmpty()) {
+            out.member("dryers").list(CommonMembers.atMost(CommonMembers.MANY, studio.dryers(), "dryers"),
+                    (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
+        }
+        out.member("room").object(in -> AirMapping.write(in, studio.room()));
+        onHand(out, studio.onHand());
+        out.member("scaleStep").quantity(studio.scaleStep());
+        out.member("fineScaleStep").quantity(studio.fineScaleStep());
+        out.member("jugStep").quantity(studio.jugStep());
+        out.member("workingDay").quantity(studio.workingDay());
+        out.member("customaryUnits").flag(studio.alsoCustomaryUnits());
+        out.member("edition").text(studio.assumptions().edition());
+        List<Assumption> own = studio.assumptions().own();
+        if (!own.isEmpty()) {
+            String edition = studio.assumptions().edition();
+            Set<String> ids = AssumptionMapping.ids(edition);
+            out.member("assumptions").list(CommonMembers.atMost(CommonMembers.MANY, own, "values of one's own"),
+                    (item, one) -> item.object(in -> AssumptionMapping.write(in, one, ids, edition)));
+        }
+    }
+
+    private static <T> ReadResult<List<T>> list(ValueReader at, Function<? super ObjectReader, ReadResult<T>> mapping) {
+        return at.list(0, CommonMembers.MANY, one -> one.object(mapping));
+    }
+
+    private static Steps steps(ObjectReader in) {
+        return new Steps(
+                CommonMembers.within(in.optional("scaleStep"), Limits.SCALE_STEP, "step of the scale"),
+                CommonMembers.within(in.optional("fineScaleStep"), Limits.SCALE_STEP, "step of the fine scale"),
+                CommonMembers.within(in.optional("jugStep"), Limits.JUG_STEP, "step of the jug"),
+                CommonMembers.within(in.optional("workingDay"), Limits.WORKING_DAY, "working day"));
+    }
+
+    private static ReadResult<List<InHand>> onHand(ValueReader at) {
+        Names names = new Names("fibre on hand");
+        return list(at, in -> {
+            ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+            names.add(fibre.map(Fibre::id));
+            ReadResult<Amount<Mass>> ovenDry =
+                    CommonMembers.within(in.required("ovenDry"), Limits.ON_HAND, "fibre on hand");
+            return in.make(() -> new InHand(fibre.get(), ovenDry.get()));
+        });
+    }
+
+    private static void onHand(ObjectWriter out, Map<Fibre, Amount<Mass>> onHand) {
+        if (onHand.isEmpty()) {
+            return;
+        }
+        out.member("onHand").list(CommonMembers.atMost(CommonMembers.MANY, onHand.entrySet(), "fibres"),
+                (item, one) -> item.object(in -> {
+                    FibreMapping.write(in.member("fibre"), one.getKey());
+                    in.member("ovenDry").quantity(one.getValue());
+                }));
+    }
+
+    private static Assumptions known(ReadResult<Assumptions> table, ReadResult<List<Assumption>> own) {
+        return table.orElse(Assumptions.standard()).withAll(own.orElse(List.of()));
+    }
+}

@@ -1,0 +1,57 @@
+package org.papermath.json.tree;
+
+import java.util.HexFormat;
+
+/** Writing of JSON without surroundings: the same text everywhere. */
+public final class JsonText {
+    private static final HexFormat HEX = HexFormat.of();
+
+    private JsonText() {
+    }
+
+    static String hex(char c) {
+        return HEX.toHexDigits(c);
+    }
+
+    public static void quote(StringBuilder out, String text) {
+        if (isPlain(text)) {
+            out.append('"').append(text).append('"');
+            return;
+        }
+        out.append('"');
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '"' -> out.append("\\\"");
+                case '\\' -> out.append("\\\\");
+                case '\n' -> out.append("\\n");
+                case '\r' -> out.append("\\r");
+                case '\t' -> out.append("\\t");
+                default -> {
+                    if (c < 0x20 || c == 0x7F || c == '\u2028' || c == '\u2029') {
+                        out.append("\\u").append(hex(c));
+                    } else if (Character.isSurrogate(c)) {
+                        if (i + 1 >= text.length() || !Character.isSurrogatePair(c, text.charAt(i + 1))) {
+                            throw new IllegalArgumentException("half a character in a text: \\u" + hex(c));
+                        }
+                        out.append(c).append(text.charAt(++i));
+                    } else {
+                        out.append(c);
+                    }
+                }
+            }
+        }
+        out.append('"');
+    }
+
+    /** Tells whether a text stands in quotation marks as it is. */
+    public static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c >= 0x7F || c == '"' || c == '\\') {
+                return false;
+            }
+        }
+        return true;
+    }
+}
