@@ -74,9 +74,8 @@ public final class PieceMapping {
 
     /** How a piece is made. */
     private record Making(ReadResult<Amount<Share>> spare, ReadResult<Integer> kept, ReadResult<Integer> trials,
-            ReadResult<Integer> folds,
-            ReadResult<Piece.Edge> edge, ReadResult<Amount<Length>> trim, ReadResult<Amount<Length>> gap,
-                    ReadResult<String> dryer) {
+            ReadResult<Integer> folds, ReadResult<Piece.Edge> edge, ReadResult<Amount<Length>> trim,
+            ReadResult<Amount<Length>> gap, ReadResult<String> dryer) {
         static Making read(ObjectReader in, String piece, Names dryers) {
             return new Making(CommonMembers.within(in.optional("spare"), Limits.SPARE, "spare share of piece " + piece),
                     CommonMembers.count(in.optional("kept"), Limits.KEPT),

@@ -19,8 +19,8 @@ final class PlanFigures {
     }
 
     /** Writes a list of objects. */
-    static <T> void objects(ObjectWriter out, String name, Iterable<T> all, BiConsumer<? super ObjectWriter,
-            ? super T> one) {
+    static <T> void objects(ObjectWriter out, String name, Iterable<T> all,
+            BiConsumer<? super ObjectWriter, ? super T> one) {
         out.member(name).list(all, (item, value) -> item.object(in -> one.accept(in, value)));
     }
 

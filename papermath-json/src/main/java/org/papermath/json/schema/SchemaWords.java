@@ -204,7 +204,7 @@ final class SchemaWords {
                 .required("sheet", sides(), "The two sides of the sheets it is reckoned on.", List.of("20 in", "26 in"))
                 .optional("count", count(1, 100_000), "How many sheets are in it.",
                         OmittedMembers.then("the document is not read, and what the usual counts would give is said"),
-                                500);
+                        500);
     }
 
     /** A unit that begins with a digit needs a blank before it, or the digit belongs to the number. */
