@@ -12,7 +12,6 @@ import org.papermath.numeric.Rounding;
 
 /** From wet to dry: how many fillings of the dryer, how long each takes, and how much the sheets shrink on the way. */
 public final class DryingSheets {
-    private final Workshop workshop;
     private final PreparingStock stock;
     private final @Nullable Dryer dryer;
     private final @Nullable Method method;
@@ -51,7 +50,6 @@ public final class DryingSheets {
     }
 
     DryingSheets(Known known, Workshop workshop, PreparingStock stock, @Nullable Dryer dryer, Scope measured) {
-        this.workshop = workshop;
         this.stock = stock;
         this.dryer = dryer;
         restraint = dryer == null ? null

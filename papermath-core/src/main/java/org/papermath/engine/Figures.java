@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Only this class knows that they stand in one array, so that bands can go through all of them.
  */
+@SuppressWarnings("EnumOrdinal") // the order of the figures is their place here, and nowhere else
 public final class Figures {
     private static final int BATCH = BatchFigure.values().length;
     private static final int PIECE = PieceFigure.values().length;

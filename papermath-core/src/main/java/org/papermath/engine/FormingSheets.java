@@ -184,8 +184,8 @@ public final class FormingSheets {
             double area = along * across * (deckleEdge ? 1
                     : Rounding.ceil(wanted / (perSheet * pieceYield)) + trials);
             int misfits = workshop.misfits(across, along);
-            boolean better = misfits < fewest || misfits == fewest && area < best * (1 - Rounding.GUARD);
-            if (own && !chosen.ownDeckle || better && own == chosen.ownDeckle) {
+            boolean better = misfits < fewest || (misfits == fewest && area < best * (1 - Rounding.GUARD));
+            if ((own && !chosen.ownDeckle) || (better && own == chosen.ownDeckle)) {
                 best = area;
                 fewest = misfits;
                 chosen = deckleEdge && !own

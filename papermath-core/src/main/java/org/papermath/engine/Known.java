@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -19,7 +18,7 @@ import org.papermath.evidence.Scope;
 public final class Known {
     private final Assumptions store;
     private final List<Assumption> rows = new ArrayList<>();
-    private final Map<Assumption, Slot> slots = new IdentityHashMap<>();
+    private final IdentityHashMap<Assumption, Slot> slots = new IdentityHashMap<>();
     private final Set<Assumption> fixed = new HashSet<>();
 
     Known(Assumptions store) {
@@ -82,7 +81,7 @@ public final class Known {
     /** What a band varies, by key, so that sums do not depend on the order of the look-ups. */
     List<Varied> varied() {
         return rows.stream().filter(one -> one.role() == Role.PHYSICAL && one.lowSi() < one.highSi())
-                .map(one -> new Varied(one, slots.get(one))).sorted(Comparator.comparing(one -> one.row().key()))
+                .map(one -> new Varied(one, slot(one))).sorted(Comparator.comparing(one -> one.row().key()))
                 .toList();
     }
 

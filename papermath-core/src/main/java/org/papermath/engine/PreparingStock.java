@@ -2,7 +2,6 @@ package org.papermath.engine;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
@@ -24,7 +23,6 @@ import org.papermath.pulp.Beater;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
-import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
 
 /** From fibre as it lies to stock: soaking, beater loads, what goes into each, and what the stuff is then. */
@@ -148,7 +146,7 @@ public final class PreparingStock {
     private static Dense dense(Known known, Scope scope) {
         if (!isBeaten(known, scope)) {
             Slot lightly = known.maybe("sheet.density-lightly-pressed", scope);
-            return v -> lightly == null ? DensityLaw.UNKNOWN : new DensityLaw.LightlyPressed(v.of(lightly));
+            return v -> lightly == null ? DensityLaw.unknown() : new DensityLaw.LightlyPressed(v.of(lightly));
         }
         Slot unbeaten = known.slot("sheet.density-unbeaten", scope);
         Slot longBeaten = known.slot("sheet.density-long-beaten", scope);
@@ -237,9 +235,8 @@ public final class PreparingStock {
         shrinkOnset = known.slot("shrinkage.onset", whole);
         direction = known.slot("shrinkage.direction-difference", whole);
         List<Fibre> kinds = furnish.fibres();
-        Map<Fibre, Amount<Share>> shares = furnish.shares();
         boolean beats = beating > 0 && Double.isNaN(drainability);
-        fibres = kinds.stream().map(fibre -> new FibreLine(known, studio, furnish, fibre, shares.get(fibre).si(), beats))
+        fibres = kinds.stream().map(fibre -> new FibreLine(known, studio, furnish, fibre, furnish.share(fibre).si(), beats))
                 .toArray(FibreLine[]::new);
         String press = studio.press().map(Press::name).orElse("");
         dense = on(furnish.scope(), press);

@@ -108,8 +108,8 @@ public final class Envelope {
                     "flap", depth, "height", panelHeight);
         }
         if (2 * taper > panelHeight || throat >= panelHeight
-                || (style == EnvelopeStyle.SIDE_SEAM || style == EnvelopeStyle.WALLET) && 2 * sideFlap > panelWidth
-                || style == EnvelopeStyle.OPEN_END && (seam > panelWidth || sideFlap > panelHeight)) {
+                || ((style == EnvelopeStyle.SIDE_SEAM || style == EnvelopeStyle.WALLET) && 2 * sideFlap > panelWidth)
+                || (style == EnvelopeStyle.OPEN_END && (seam > panelWidth || sideFlap > panelHeight))) {
             throw Refused.of("envelope.flaps-large",
                     "envelope: the flaps, throat or taper are larger than the pocket of " + length(panelWidth) + " × "
                             + length(panelHeight) + " has room for. Make them smaller.",

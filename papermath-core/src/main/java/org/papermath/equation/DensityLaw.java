@@ -8,7 +8,9 @@ package org.papermath.equation;
  */
 public sealed interface DensityLaw {
     /** The law of stuff nobody knows a density of. */
-    DensityLaw UNKNOWN = new LightlyPressed(Double.NaN);
+    static DensityLaw unknown() {
+        return new LightlyPressed(Double.NaN);
+    }
 
     /** The density; not a number where nobody knows it. Not yet held below that of the densest sheet. */
     double uncapped(double pressure, double time);

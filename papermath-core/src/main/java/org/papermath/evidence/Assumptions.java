@@ -249,7 +249,7 @@ public final class Assumptions {
         SortedMap<Integer, Assumption> found = new TreeMap<>();
         SharedMap.differing(over, other.over, (mine, others) ->
                 SharedMap.differing(rows(mine), rows(others), (row, there) -> {
-                    PlacedRow here = row != null ? row : at(there.row());
+                    PlacedRow here = row != null || there == null ? row : at(there.row());
                     if (here != null && !other.holds(here.row())) {
                         found.put(here.place(), here.row());
                     }
@@ -263,7 +263,7 @@ public final class Assumptions {
 
     private boolean holds(Assumption row) {
         PlacedRow there = at(row);
-        return there != null && (there.row() == row || there.row().equals(row));
+        return there != null && there.row().equals(row);
     }
 
     /**

@@ -75,7 +75,7 @@ final class SharedMap<V> {
         return find(this, hash(key), key, 0);
     }
 
-    @SuppressWarnings("unchecked")
+    @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // what is nested knows no type of its own
     private static <V> @Nullable V find(@Nullable Object from, int hash, String key, int level) {
         Object at = from;
         for (int shift = level; at instanceof SharedMap<?> map; shift += BITS) {

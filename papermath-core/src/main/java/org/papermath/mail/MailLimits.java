@@ -137,7 +137,7 @@ public final class MailLimits {
             double mm = 1e-3;
             List<Double> steps = new ArrayList<>();
             if (!cell[11].isBlank()) {
-                for (String step : cell[11].split("\\|")) {
+                for (String step : cell[11].split("\\|", -1)) {
                     steps.add(limit(step, mm, number));
                 }
             }

@@ -98,7 +98,7 @@ public final class FormingLayout {
         for (Mould mould : moulds) {
             FormingLayout layout = on(mould, width, height, shrinkage, trim, strip);
             if (layout.count() > 0 && (best == null || layout.count() > best.count()
-                    || layout.count() == best.count() && layout.usedShare() > best.usedShare())) {
+                    || (layout.count() == best.count() && layout.usedShare() > best.usedShare()))) {
                 best = layout;
             }
         }

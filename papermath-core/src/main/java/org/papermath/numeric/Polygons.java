@@ -131,8 +131,8 @@ public final class Polygons {
         if (c * d < 0 && a * b < 0) {
             return true;
         }
-        return c == 0 && onSegment(ax, ay, bx, by, cx, cy) || d == 0 && onSegment(ax, ay, bx, by, dx, dy)
-                || a == 0 && onSegment(cx, cy, dx, dy, ax, ay) || b == 0 && onSegment(cx, cy, dx, dy, bx, by);
+        return (c == 0 && onSegment(ax, ay, bx, by, cx, cy)) || (d == 0 && onSegment(ax, ay, bx, by, dx, dy))
+                || (a == 0 && onSegment(cx, cy, dx, dy, ax, ay)) || (b == 0 && onSegment(cx, cy, dx, dy, bx, by));
     }
 
     /**
@@ -258,7 +258,7 @@ public final class Polygons {
                 ox[count] = x[i];
                 oy[count++] = y[i];
             }
-            if (here > 0 && next < 0 || here < 0 && next > 0) {
+            if ((here > 0 && next < 0) || (here < 0 && next > 0)) {
                 double part = here / (here - next);
                 ox[count] = x[i] + part * (x[j] - x[i]);
                 oy[count++] = y[i] + part * (y[j] - y[i]);

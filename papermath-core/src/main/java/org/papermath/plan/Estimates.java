@@ -102,7 +102,7 @@ final class Estimates {
         String unit = BatchFigure.STOCK_LEFT.unit();
         return Estimate.of(Kinds.MASS.ofSi(Math.max(0, likely.at(at)), unit), Kinds.MASS.ofSi(Math.max(0, low), unit),
                 Kinds.MASS.ofSi(Math.max(0, high), unit), drivers(at))
-                .open(bands.isOpenBelow(at) || low <= 0 && low < high, bands.isOpenAbove(at));
+                .open(bands.isOpenBelow(at) || (low <= 0 && low < high), bands.isOpenAbove(at));
     }
 
     static <Q extends Quantity<Q>> Amount<Q> signed(Kind<Q> kind, double si, String code) {

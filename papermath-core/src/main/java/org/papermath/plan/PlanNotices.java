@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figure;
@@ -281,7 +282,7 @@ final class PlanNotices {
         }
     }
 
-    private Assumption longestBeating(Recipe recipe) {
+    private @Nullable Assumption longestBeating(Recipe recipe) {
         for (Fibre fibre : recipe.furnish().fibres()) {
             var found = asked.find("shrinkage.longest-beating", fibre.scope());
             if (found.isPresent()) {
@@ -314,7 +315,7 @@ final class PlanNotices {
                     + " its density is taken at the least pressure the model was made for ("
                     + Units.fourDigits(likely.of(least) / 1000) + " kPa, at-model-limit); expect a bulkier sheet.",
                     "piece", name);
-        } else if (least != null && press.pressure() < likely.of(least)) {
+        } else if (press != null && least != null && press.pressure() < likely.of(least)) {
             warn("density.pressure-low", of + "pressed at " + read.press().pressure() + ": below "
                     + Units.fourDigits(likely.of(least) / 1000) + " kPa the density is taken as of that pressure"
                     + " (at-model-limit); expect a bulkier sheet.", "piece", name, "given",

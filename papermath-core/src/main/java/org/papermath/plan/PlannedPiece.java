@@ -89,7 +89,7 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             FormingSheets.Setting sheet = in.settings().sheet(p);
             return new PlannedForming(
                     sheet.mould() < 0 ? Optional.empty() : Optional.of(in.studio().moulds().get(sheet.mould())),
-                    in.engine().piece(p).deckleEdge() && !sheet.ownDeckle() || sheet.mould() < 0,
+                    (in.engine().piece(p).deckleEdge() && !sheet.ownDeckle()) || sheet.mould() < 0,
                     new Opening(mm(sheet.openingWidth()), mm(sheet.openingHeight())), sheet.perSheet(),
                     sheet.turned(), grams(sheet.fibre()), grams(sheet.solids()));
         }

@@ -352,7 +352,7 @@ public final class Press {
         List<Notice> notices = new ArrayList<>(PressingModel.pressureNotices(pressure, assumptions));
         if (area.si() < 0.5 * platen()) {
             notices.add(Notice.note("press.small-post",
-                    "The sheets cover " + Kinds.SHARE.ofSi(area.si() / (platen()), "%")
+                    "The sheets cover " + Kinds.SHARE.ofSi(area.si() / platen(), "%")
                             + " of the platen: the same force presses harder on less paper. Hold the pressure, not"
                             + " the force,"
                             + " and lay the post in the middle.",

@@ -21,6 +21,7 @@ import tech.units.indriya.quantity.Quantities;
  *
  * @param <Q> the quantity type
  */
+@SuppressWarnings("ComparableType") // as in the units API: amounts compare with the quantities of others
 public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Quantity<Q>> {
     private final double value;
     private final Unit<Q> unit;

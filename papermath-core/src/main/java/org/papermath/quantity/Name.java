@@ -74,7 +74,7 @@ public final class Name {
 
     private static boolean isPlain(String text) {
         int length = text.length();
-        if (length > MOST || length > 0 && (text.charAt(0) == ' ' || text.charAt(length - 1) == ' ')) {
+        if (length > MOST || (length > 0 && (text.charAt(0) == ' ' || text.charAt(length - 1) == ' '))) {
             return false;
         }
         for (int i = 0; i < length; i++) {
@@ -154,7 +154,7 @@ public final class Name {
     private static boolean isInvisible(int point) {
         return switch (Character.getType(point)) {
             // Signs of Arabic and Syriac that stand before numbers are of this sort, and can be seen.
-            case Character.FORMAT -> !(point >= 0x600 && point <= 0x605 || point == 0x6DD || point == 0x70F
+            case Character.FORMAT -> !((point >= 0x600 && point <= 0x605) || point == 0x6DD || point == 0x70F
                     || point == 0x8E2);
             case Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
             // Fillers of Korean, and what keeps marks apart.
@@ -190,7 +190,8 @@ public final class Name {
             char c = text.charAt(i);
             if (i + 1 < end && isPair(text, i) && !isInvisible(text.codePointAt(i))) {
                 shown.append(c).append(text.charAt(++i));
-            } else if (Character.isSurrogate(c) || Character.isISOControl(c) || isInvisible(c) && !isJoining(text, i)) {
+            } else if (Character.isSurrogate(c) || Character.isISOControl(c)
+                    || (isInvisible(c) && !isJoining(text, i))) {
                 shown.append("\\u").append(HexFormat.of().toHexDigits(c));
             } else {
                 shown.append(c);

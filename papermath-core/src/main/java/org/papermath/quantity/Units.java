@@ -373,7 +373,7 @@ public final class Units {
                 break;
             }
         }
-        if (end == 0 || end > SURE_DIGITS || end == 1 && point || end == text.length() || text.charAt(end) != ' ') {
+        if (end == 0 || end > SURE_DIGITS || (end == 1 && point) || end == text.length() || text.charAt(end) != ' ') {
             return null;
         }
         Symbol symbol = kind.symbolBehind(text, end + 1);
@@ -450,7 +450,7 @@ public final class Units {
      */
     private static boolean isNumberPart(String text, int at) {
         char c = text.charAt(at);
-        if (c >= '0' && c <= '9' || c == '.') {
+        if ((c >= '0' && c <= '9') || c == '.') {
             return true;
         }
         if (c == '+' || c == '-') {
@@ -460,7 +460,7 @@ public final class Units {
             char next = text.charAt(at + 1);
             boolean signed = (next == '+' || next == '-') && at + 2 < text.length() && Character.isDigit(text.charAt(at
                     + 2));
-            return signed || next >= '0' && next <= '9';
+            return signed || (next >= '0' && next <= '9');
         }
         return false;
     }
@@ -542,8 +542,8 @@ public final class Units {
             return meant;
         }
         return kind.symbols().stream().map(Symbol::code)
-                .filter(known -> known.equalsIgnoreCase(code) || !code.isEmpty() && known.startsWith(code)
-                        || known.length() > 1 && code.startsWith(known))
+                .filter(known -> known.equalsIgnoreCase(code) || (!code.isEmpty() && known.startsWith(code))
+                        || (known.length() > 1 && code.startsWith(known)))
                 .filter(known -> !known.equals("1"))
                 .min(Comparator.comparingInt(String::length)).orElse(null);
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -249,11 +250,11 @@ public final class Calibration {
                 named.add(name);
                 named.add(value);
             });
-            return Notice.note(refusal.code(), refusal.getMessage(), named.toArray());
+            return Notice.note(refusal.code(), Objects.requireNonNull(refusal.getMessage()), named.toArray());
         }
 
         private void join(String key) {
-            List<Point> said = points.get(key);
+            List<Point> said = Objects.requireNonNull(points.get(key));
             Assumption pattern = said.get(0).value();
             Set<String> from = new LinkedHashSet<>();
             said.forEach(point -> point.seen().forEach(seen -> from.add(seen.name())));

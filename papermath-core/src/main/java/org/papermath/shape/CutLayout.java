@@ -306,6 +306,7 @@ public final class CutLayout {
      *
      * @return a fraction, from 0 to 1
      */
+    @SuppressWarnings("NamedLikeContextualKeyword") // the word of the trade
     public Amount<Dimensionless> yield() {
         return Kinds.NUMBER.ofSi(yieldFraction(), "%");
     }

@@ -131,7 +131,7 @@ public final class HygroexpansionModel {
         }
         for (Air air : List.of(before, after)) {
             double humidity = air.humidity().si();
-            if (humidity < 0.2 || humidity > 0.8 && humidity <= damp) {
+            if (humidity < 0.2 || (humidity > 0.8 && humidity <= damp)) {
                 notices.add(Notice.note("hygroexpansion.range",
                         "Movement is known from 20 to 80 % relative humidity; " + air.humidity() + " is outside.",
                         "given", air.humidity().toString(), "least", "20 %", "most", "80 %"));

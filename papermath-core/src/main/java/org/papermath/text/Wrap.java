@@ -17,7 +17,7 @@ public final class Wrap {
     public static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             if (line.length() > 0 && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);

@@ -15,8 +15,8 @@ public final class Xml {
                 case '>' -> out.append("&gt;");
                 case '"' -> out.append("&quot;");
                 default -> {
-                    boolean known = c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF
-                            || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
+                    boolean known = c == '\t' || c == '\n' || c == '\r' || (c >= 0x20 && c <= 0xD7FF)
+                            || (c >= 0xE000 && c <= 0xFFFD) || c >= 0x10000;
                     out.appendCodePoint(known ? c : ' ');
                 }
             }

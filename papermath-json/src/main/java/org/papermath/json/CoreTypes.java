@@ -78,8 +78,8 @@ final class CoreTypes {
     /** Tells whether the module answers for a type, so that nothing is left to the habits of a mapper. */
     static boolean isOurs(Class<?> type) {
         String name = type.getPackageName();
-        return !type.isArray() && name.startsWith(LIBRARY) && BESIDE.stream().noneMatch(name::startsWith) || type == OrderDocument.class
-                || type == PlanDocument.class || type == Document.class || type == DocumentException.class;
+        return (!type.isArray() && name.startsWith(LIBRARY) && BESIDE.stream().noneMatch(name::startsWith))
+                || type == OrderDocument.class || type == PlanDocument.class || type == Document.class || type == DocumentException.class;
     }
 
     /** Tells whether a record may be written by its components: nothing else could be meant by the same members. */

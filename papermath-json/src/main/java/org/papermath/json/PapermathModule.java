@@ -282,7 +282,7 @@ public final class PapermathModule extends SimpleModule {
 
         @Override
         public boolean hasDeserializerFor(DeserializationConfig config, Class<?> type) {
-            return type == Quantity.class || CoreTypes.isOurs(type) && !CoreTypes.isPlainRecord(type);
+            return type == Quantity.class || (CoreTypes.isOurs(type) && !CoreTypes.isPlainRecord(type));
         }
     }
 

@@ -140,7 +140,7 @@ public final class PlanDocument {
         }
         String[] one = before.split(" ", 2);
         String[] other = after.split(" ", 2);
-        if (one.length != other.length || one.length == 2 && !one[1].equals(other[1])) {
+        if (one.length != other.length || (one.length == 2 && !one[1].equals(other[1]))) {
             return false;
         }
         Optional<Double> first = number(one[0]);

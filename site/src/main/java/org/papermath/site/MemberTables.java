@@ -110,7 +110,7 @@ final class MemberTables {
     /** Says how a value is written; the tables of the objects in it follow later. */
     private String written(JsonNode schema, String path) {
         if (schema.has("$ref")) {
-            return defined(schema, schema.get("$ref").asString().substring(DEFINITIONS.length()), path);
+            return defined(schema, schema.get("$ref").asString().substring(DEFINITIONS.length()));
         }
         if (schema.has("anyOf")) {
             List<String> forms = new ArrayList<>();
@@ -161,7 +161,7 @@ final class MemberTables {
         return kind(title).map(MemberTables::units).orElse(escape(title));
     }
 
-    private String defined(JsonNode schema, String name, String path) {
+    private String defined(JsonNode schema, String name) {
         if (name.equals("text") || name.equals("note")) {
             return "text";
         }

@@ -279,7 +279,7 @@ public final class ValueReader {
             return unread();
         }
         double number = Double.parseDouble(value.text()) + 0.0;
-        if (Double.isInfinite(number) || number == 0 && !isZero(value.text())) {
+        if (Double.isInfinite(number) || (number == 0 && !isZero(value.text()))) {
             fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large or too small to be held.");
             return ReadResult.faulty(this);
         }
@@ -420,6 +420,7 @@ public final class ValueReader {
      * @param kind the kind wanted; its unit codes and its range hold
      * @return the amount
      */
+    @SuppressWarnings("unchecked")
     public <Q extends Quantity<Q>> ReadResult<Amount<Q>> quantity(Kind<Q> kind) {
         if (state != State.GIVEN) {
             return unread();
@@ -431,7 +432,8 @@ public final class ValueReader {
             case OBJECT -> {
                 ObjectReader object = object();
                 boolean ream = kind == (Kind<?>) Kinds.GRAMMAGE && (object.has("weight") || object.has("sheet"));
-                return ream ? grammageOfReam(object, kind) : quantityOfParts(object, kind);
+                return ream ? grammageOfReam(object).map(grammage -> (Amount<Q>) (Amount<?>) grammage)
+                        : quantityOfParts(object, kind);
             }
             case NUMBER -> {
                 fault(FaultCodes.NO_UNIT, kind.codes(), kind.name() + ": " + value.found()
@@ -445,7 +447,7 @@ public final class ValueReader {
     }
 
     private <Q extends Quantity<Q>> ReadResult<Amount<Q>> quantityOfText(Kind<Q> kind) {
-        if (source.session().isFaulty(value) || !isPlain(value.text()) && !isShowable(value.text(), false)) {
+        if (source.session().isFaulty(value) || (!isPlain(value.text()) && !isShowable(value.text(), false))) {
             return ReadResult.faulty(this);
         }
         if (value.text().length() > JsonTree.MOST_QUANTITY) {
@@ -462,7 +464,7 @@ public final class ValueReader {
             return ReadResult.faulty(this);
         } catch (PapermathException e) {
             if (e.code().equals(NOT_A_NUMBER)
-                    || e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find()) {
+                    || (e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find())) {
                 fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large to be held.");
             } else {
                 refuse(e, kind.codes());
@@ -486,13 +488,12 @@ public final class ValueReader {
         });
     }
 
-    @SuppressWarnings("unchecked")
-    private <Q extends Quantity<Q>> ReadResult<Amount<Q>> grammageOfReam(ObjectReader object, Kind<Q> kind) {
+    private ReadResult<Amount<Grammage>> grammageOfReam(ObjectReader object) {
         ReadResult<Amount<Mass>> weight = object.required("weight").quantity(Kinds.MASS);
         ReadResult<List<Amount<Length>>> sheet = sheet(object);
         ReadResult<Integer> count = object.optional("count").count(1, 100_000);
         object.closeAgainstOthers();
-        ReadResult<Amount<Grammage>> grammage = object.make(() -> {
+        return object.make(() -> {
             double pounds = weight.get().in("lb");
             Amount<Length> width = sheet.get().get(0);
             Amount<Length> length = sheet.get().get(1);
@@ -501,7 +502,6 @@ public final class ValueReader {
             // In the unit it is written in, so that it is the same when it is read again.
             return Grammage.pounds(pounds, basis).to("g/m2");
         });
-        return grammage.map(amount -> (Amount<Q>) (Amount<?>) amount);
     }
 
     private static ReadResult<List<Amount<Length>>> sheet(ObjectReader object) {

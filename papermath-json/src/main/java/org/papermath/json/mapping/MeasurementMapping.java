@@ -3,6 +3,7 @@ package org.papermath.json.mapping;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 
 import javax.measure.Quantity;
@@ -109,7 +110,7 @@ public final class MeasurementMapping {
                 throw new IllegalStateException("made of a word that is not known");
             });
         }
-        return BY_WORD.get(what.get()).apply(in).map(one -> one);
+        return Objects.requireNonNull(BY_WORD.get(what.get())).apply(in).map(one -> one);
     }
 
     public static void write(ObjectWriter out, Measurement measurement) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 
@@ -20,7 +21,7 @@ final class PlanSchemas {
     }
 
     /** Returns the definition of what several figures are made of; none if the name is none of theirs. */
-    static Object definition(String name) {
+    static @Nullable Object definition(String name) {
         return switch (name) {
             case "forecast" -> SchemaObject.figures()
                     .meaning("A forecast: in nine makings of ten it comes out between low and high.")

@@ -233,7 +233,8 @@ final class SchemaWords {
     /** Quotes a text for a pattern by the rules of ECMA-262, which knows no {@code \Q}. */
     private static String quoted(String text) {
         StringBuilder quoted = new StringBuilder();
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if ("\\^$.|?*+()[]{}/".indexOf(c) >= 0) {
                 quoted.append('\\');
             }

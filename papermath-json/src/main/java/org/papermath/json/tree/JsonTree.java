@@ -100,8 +100,8 @@ public final class JsonTree {
         }
         text.flip();
         int[] place = place(text.array(), text.limit());
-        String more = bytes.length > 1 && (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF
-                || bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE) ? " It looks like UTF-16." : "";
+        String more = bytes.length > 1 && ((bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)
+                || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)) ? " It looks like UTF-16." : "";
         String found = "byte " + Integer.toHexString(bytes[in.position()] & 0xFF);
         source.fault("", place[0], place[1], FaultCodes.ENCODING, found, List.of("UTF-8"), "",
                 "the bytes are not UTF-8 here (" + found + ")." + more + " Save the file as UTF-8.");
@@ -370,14 +370,14 @@ public final class JsonTree {
         if (isBlank(text[at])) {
             return word.equals("NaN") || word.endsWith("Infinity") ? first : at;
         }
-        if (isWordPart(text[at]) || !word.isEmpty() && "+-.".indexOf(text[at - 1]) >= 0) {
+        if (isWordPart(text[at]) || (!word.isEmpty() && "+-.".indexOf(text[at - 1]) >= 0)) {
             return first > start && text[first - 1] == '\\' ? first - 1 : first;
         }
         return at;
     }
 
     private static boolean isWordPart(char c) {
-        return c >= '0' && c <= '9' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || "+-.".indexOf(c) >= 0;
+        return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || "+-.".indexOf(c) >= 0;
     }
 
     private static String advice(char[] text, int start, int at, String found) {
@@ -411,7 +411,7 @@ public final class JsonTree {
         if (Character.isLetter(c)) {
             return " Names and texts stand in double quotation marks; only true, false and null do not.";
         }
-        if (c >= '0' && c <= '9' || "+-.".indexOf(c) >= 0) {
+        if ((c >= '0' && c <= '9') || "+-.".indexOf(c) >= 0) {
             return " A number is written such as 12, 0.5, -3 or 1.5e3.";
         }
         if (c < ' ') {
@@ -456,7 +456,7 @@ public final class JsonTree {
         int line = 1;
         int column = 1;
         for (int i = start; i < at; i++) {
-            if (text[i] == '\n' || text[i] == '\r' && !(i + 1 < text.length && text[i + 1] == '\n')) {
+            if (text[i] == '\n' || (text[i] == '\r' && !(i + 1 < text.length && text[i + 1] == '\n'))) {
                 line++;
                 column = 1;
             } else {

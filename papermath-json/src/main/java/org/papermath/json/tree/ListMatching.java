@@ -26,7 +26,7 @@ public final class ListMatching {
 
     private final JsonValue before;
     private final JsonValue now;
-    private final Map<JsonValue, Lists> lists = new IdentityHashMap<>();
+    private final IdentityHashMap<JsonValue, Lists> lists = new IdentityHashMap<>();
 
     /** The new numbers of the items of a list: of those known again, and of all that may be meant. */
     private record Lists(int[] known, int[] all) {
