@@ -10,6 +10,7 @@ import java.lang.module.ModuleReference;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Executable;
 import java.lang.reflect.Field;
+import java.lang.reflect.GenericDeclaration;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.Type;
@@ -107,10 +108,11 @@ class PublicMembersTest {
     private static List<String> members(Class<?> type) {
         List<String> lines = new ArrayList<>();
         String name = type.getCanonicalName();
-        lines.add(name + ": " + plain(type.toGenericString().replace(type.getName(), type.getSimpleName())) + above(type));
+        lines.add(name + ": " + head(type) + above(type));
         for (Field field : type.getDeclaredFields()) {
             if (isOffered(field.getModifiers()) && !field.isSynthetic()) {
-                lines.add(name + "." + field.getName() + ": " + modifiers(field.getModifiers()) + shown(field.getGenericType()));
+                lines.add(name + "." + field.getName() + ": " + modifiers(field.getModifiers())
+                        + shown(field.getGenericType()));
             }
         }
         for (Constructor<?> constructor : type.getDeclaredConstructors()) {
@@ -123,9 +125,9 @@ class PublicMembersTest {
         for (Class<?> from = type; from != null && (from == type || !isOffered(from)); from = from.getSuperclass()) {
             for (Method method : from.getDeclaredMethods()) {
                 if (isOffered(method.getModifiers()) && !method.isSynthetic() && !isOfEvery(type, method)) {
-                    lines.add(name + "." + method.getName() + parameters(method) + ": " + modifiers(method.getModifiers())
-                            + (method.isDefault() ? "default " : "") + typeParameters(method)
-                            + shown(method.getGenericReturnType()) + thrown(method));
+                    lines.add(name + "." + method.getName() + parameters(method) + ": "
+                            + modifiers(method.getModifiers()) + (method.isDefault() ? "default " : "")
+                            + typeParameters(method) + shown(method.getGenericReturnType()) + thrown(method));
                 }
             }
         }
@@ -137,9 +139,19 @@ class PublicMembersTest {
                 || type.isEnum() && (method.getName().equals("values") || method.getName().equals("valueOf"));
     }
 
+    /** Written out here, for not every JDK says of a type that it is sealed. */
+    private static String head(Class<?> type) {
+        String sort = type.isInterface() ? "interface "
+                : type.isRecord() ? "record " : type.isEnum() ? "enum " : "class ";
+        int shown = type.getModifiers() & ~(type.isInterface() ? Modifier.ABSTRACT : 0);
+        return modifiers(shown) + (type.isSealed() ? "sealed " : "") + sort + type.getSimpleName()
+                + typeParameters(type).strip();
+    }
+
     private static String above(Class<?> type) {
         List<Type> above = new ArrayList<>();
-        if (type.getGenericSuperclass() != null && !type.isRecord() && !type.isEnum() && type.getSuperclass() != Object.class) {
+        if (type.getSuperclass() != null && !type.isRecord() && !type.isEnum()
+                && type.getSuperclass() != Object.class) {
             above.add(type.getGenericSuperclass());
         }
         above.addAll(Arrays.asList(type.getGenericInterfaces()));
@@ -148,7 +160,8 @@ class PublicMembersTest {
     }
 
     private static String modifiers(int modifiers) {
-        int shown = modifiers & (Modifier.PUBLIC | Modifier.PROTECTED | Modifier.STATIC | Modifier.FINAL | Modifier.ABSTRACT);
+        int shown = modifiers & (Modifier.PUBLIC | Modifier.PROTECTED | Modifier.STATIC | Modifier.FINAL
+                | Modifier.ABSTRACT);
         return Modifier.toString(shown) + " ";
     }
 
@@ -158,8 +171,8 @@ class PublicMembersTest {
         return member.isVarArgs() ? all.replaceFirst("\\[]\\)$", "...)") : all;
     }
 
-    private static String typeParameters(Method method) {
-        return method.getTypeParameters().length == 0 ? "" : Arrays.stream(method.getTypeParameters())
+    private static String typeParameters(GenericDeclaration member) {
+        return member.getTypeParameters().length == 0 ? "" : Arrays.stream(member.getTypeParameters())
                 .map(one -> one.getName() + Arrays.stream(one.getBounds()).filter(bound -> bound != Object.class)
                         .map(PublicMembersTest::shown).collect(Collectors.joining(" & ", " extends ", ""))
                         .replaceFirst(" extends $", ""))
@@ -172,10 +185,6 @@ class PublicMembersTest {
     }
 
     private static String shown(Type type) {
-        return plain(type.getTypeName());
-    }
-
-    private static String plain(String names) {
-        return PACKAGE.matcher(names).replaceAll("").replace('$', '.');
+        return PACKAGE.matcher(type.getTypeName()).replaceAll("").replace('$', '.');
     }
 }
