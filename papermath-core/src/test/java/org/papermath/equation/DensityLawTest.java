@@ -39,7 +39,7 @@ class DensityLawTest {
 
     @Test
     void densityNobodyKnowsIsNoNumber() {
-        assertThat(new DensityLaw.Blend(new double[] {0.5, 0.5}, new DensityLaw[] {KOZO, DensityLaw.UNKNOWN})
+        assertThat(new DensityLaw.Blend(new double[] {0.5, 0.5}, new DensityLaw[] {KOZO, DensityLaw.unknown()})
                 .density(1e5, 2, 1500)).isNaN();
     }
 
