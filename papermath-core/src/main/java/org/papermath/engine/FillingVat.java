@@ -309,8 +309,9 @@ public final class FillingVat {
             all[p] = Sheets.of(sheets, carried);
         }
         double left = stockMade * made.handled() - tank.used();
-        // What is weighed for exactly what is used leaves nothing, not a rounding error of it.
-        if (Math.abs(left) < 1e-12 * tank.used()) {
+        // What is weighed for exactly what is used leaves nothing, neither a rounding error of it nor what was let pass
+        // when it was rounded up to the scale.
+        if (left < 1e-12 * tank.used() && left > -Rounding.GUARD * tank.used()) {
             left = 0;
         }
         return new Run(all, tank, left);
