@@ -10,5 +10,6 @@ module org.papermath.json {
     exports org.papermath.json;
     exports org.papermath.json.kit;
 
-    provides tools.jackson.databind.JacksonModule with org.papermath.json.PapermathModule;
+    provides tools.jackson.databind.JacksonModule with
+            org.papermath.json.PapermathModule;
 }

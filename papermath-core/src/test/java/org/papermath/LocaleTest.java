@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
-
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,7 +58,8 @@ class LocaleTest {
             }
             texts.add(catchThrowable(() -> kind.read("1,5 INCI")).getMessage());
             texts.add(catchThrowable(() -> kind.read("1.5 INCI")).getMessage());
-            texts.add(catchThrowable(() -> kind.of(Double.NaN, kind.codes().get(0))).getMessage());
+            texts.add(catchThrowable(() -> kind.of(Double.NaN, kind.codes().get(0)))
+                    .getMessage());
         }
         texts.add(catchThrowable(() -> Dose.percent(1234567.891)).getMessage());
         texts.add(catchThrowable(() -> Amounts.celsius(-1234.5)).getMessage());
@@ -72,9 +72,13 @@ class LocaleTest {
         texts.add(ReamBasis.BRISTOL.withCount(12345).toString());
         texts.add(Grammage.pounds(1234.5, ReamBasis.COVER).toString());
         texts.add(CanadianFreeness.millilitres(456.7).toString());
-        texts.add(Amounts.kilonewtons(1234.567).to(tech.units.indriya.unit.Units.NEWTON).toString());
+        texts.add(Amounts.kilonewtons(1234.567)
+                .to(tech.units.indriya.unit.Units.NEWTON)
+                .toString());
         texts.add(Units.number(1234567.25) + Units.number(1.5e-9) + Units.number(-1e20) + Units.fourDigits(1234.5));
-        texts.add(Reading.of(Amounts.grams(1234.5), Amounts.grams(0.5)).on(LocalDate.of(2026, 12, 31)).toString());
+        texts.add(Reading.of(Amounts.grams(1234.5), Amounts.grams(0.5))
+                .on(LocalDate.of(2026, 12, 31))
+                .toString());
         texts.add(Estimate.of(Grammage.gsm(1214.5), Grammage.gsm(1203), Grammage.gsm(1226), List.of())
                 .withScatter(0.085)
                 .toString());
@@ -86,13 +90,19 @@ class LocaleTest {
             texts.add(row.toString());
         }
         texts.add(Assumptions.standard().toString());
-        texts.add(catchThrowable(() -> Assumptions.standard().get("a.missing", Scope.at("IĞDIR"))).getMessage());
+        texts.add(catchThrowable(() -> Assumptions.standard().get("a.missing", Scope.at("IĞDIR")))
+                .getMessage());
         return texts;
     }
 
     @ParameterizedTest
-    @CsvSource({"de-DE, Europe/Berlin", "tr-TR, Europe/Istanbul", "ar-EG-u-nu-arab, Africa/Cairo",
-        "hi-IN-u-nu-deva, Asia/Kolkata", "fr-CH, Pacific/Apia"})
+    @CsvSource({
+        "de-DE, Europe/Berlin",
+        "tr-TR, Europe/Istanbul",
+        "ar-EG-u-nu-arab, Africa/Cairo",
+        "hi-IN-u-nu-deva, Asia/Kolkata",
+        "fr-CH, Pacific/Apia"
+    })
     void textsAreTheSameEverywhere(String tag, String zone) {
         Locale.setDefault(Locale.ROOT);
         TimeZone.setDefault(TimeZone.getTimeZone("UTC"));

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.card.MakingCard;
 import org.papermath.json.Document;
@@ -42,11 +41,9 @@ public final class PlanAnOrder {
               Maven's exec.args in single ones: "-Dexec.args=--out 'my plan.txt' 'my order.json'\"""";
 
     /** What is to be done: the file of the order and the one to save in are empty for the sample and for printing. */
-    private record Task(boolean json, String order, String saveIn) {
-    }
+    private record Task(boolean json, String order, String saveIn) {}
 
-    private PlanAnOrder() {
-    }
+    private PlanAnOrder() {}
 
     /**
      * Plans an order.
@@ -89,7 +86,8 @@ public final class PlanAnOrder {
             Document<OrderDocument> read = path.isEmpty() ? sample() : PapermathDocuments.readOrder(Path.of(path));
             OrderDocument order = read.value();
             MakingPlan plan = MakingPlan.of(order.order(), order.studio());
-            text = task.json() ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
+            text = task.json()
+                    ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
                     : MakingCard.of(plan).toString();
         } catch (DocumentException e) {
             e.faults().forEach(fault -> print(fault, path.isEmpty() ? SAMPLE : path, err));
@@ -98,8 +96,10 @@ public final class PlanAnOrder {
             err.println("The order can be read but not planned: " + e.getMessage());
             return BAD_INPUT;
         } catch (IOException | InvalidPathException e) {
-            err.println(path.isEmpty() ? "The sample cannot be read: " + e.getMessage()
-                    : path + ": this file cannot be opened.");
+            err.println(
+                    path.isEmpty()
+                            ? "The sample cannot be read: " + e.getMessage()
+                            : path + ": this file cannot be opened.");
             return BAD_INPUT;
         }
         if (task.saveIn().isEmpty()) {
@@ -119,7 +119,9 @@ public final class PlanAnOrder {
             if (arg.equals("--json")) {
                 json = true;
             } else if (arg.equals("--out")) {
-                if (i + 1 == args.size() || args.get(i + 1).isBlank() || args.get(i + 1).startsWith("-")) {
+                if (i + 1 == args.size()
+                        || args.get(i + 1).isBlank()
+                        || args.get(i + 1).startsWith("-")) {
                     err.println("--out: the name of a file is wanted behind it, such as --out plan.json.");
                     return null;
                 }
@@ -156,8 +158,7 @@ public final class PlanAnOrder {
                 err.println(name + ": this is a folder. Give the name of a file in it." + nothing);
             } else if (folder == null || !Files.isDirectory(folder)) {
                 err.println(name + ": there is no folder " + folder + ". Make it first, or name another." + nothing);
-            } else if (!task.order().isEmpty() && Files.exists(file)
-                    && Files.isSameFile(file, Path.of(task.order()))) {
+            } else if (!task.order().isEmpty() && Files.exists(file) && Files.isSameFile(file, Path.of(task.order()))) {
                 err.println(name + ": this is the order itself. Give another name." + nothing);
             } else {
                 DocumentFiles.save(file, text);
@@ -207,8 +208,8 @@ public final class PlanAnOrder {
     private static byte[] resource(String name) throws IOException {
         try (InputStream in = PlanAnOrder.class.getResourceAsStream(SAMPLE + "/" + name)) {
             if (in == null) {
-                throw Refused.of(FaultCodes.REFERENCE_MISSING, "there is no \"" + name + "\" beside the sample.",
-                        "found", name);
+                throw Refused.of(
+                        FaultCodes.REFERENCE_MISSING, "there is no \"" + name + "\" beside the sample.", "found", name);
             }
             return in.readAllBytes();
         }

@@ -3,7 +3,6 @@ package org.papermath.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -47,20 +46,24 @@ class JShellLinesTest {
     @Test
     void pulpIsThinnedToItsVolume() {
         assertThat(shell.run("Pulp.ofOvenDry(kilograms(1.2)).at(Consistency.percent(3))"
-                + ".dilutedTo(Consistency.percent(0.6)).volume()")).isEqualTo("200 L");
+                        + ".dilutedTo(Consistency.percent(0.6)).volume()"))
+                .isEqualTo("200 L");
     }
 
     @Test
     void anOpeningAllowsForShrinkageOfEachSide() {
         assertThat(shell.run("Mould.openingFor(Formats.ISO_A5, Shrinkage.linear(percent(8), percent(6)))"))
                 .isEqualTo("157.4 mm × 228.3 mm");
-        assertThat(shell.run("Mould.openingFor(Formats.ISO_A5, Shrinkage.linear(percent(8), percent(6))).width().in(\"mm\")"))
+        assertThat(
+                        shell.run(
+                                "Mould.openingFor(Formats.ISO_A5, Shrinkage.linear(percent(8), percent(6))).width().in(\"mm\")"))
                 .isEqualTo(Double.toString(148 / 0.94));
     }
 
     @Test
     void aWeighedSheetIsBroughtToTheReferenceAtmosphere() {
-        String sheet = "DrySheet.weighed(grams(4.92), mm(148), mm(105)).in(Air.of(celsius(21), RelativeHumidity.percent(61)))";
+        String sheet =
+                "DrySheet.weighed(grams(4.92), mm(148), mm(105)).in(Air.of(celsius(21), RelativeHumidity.percent(61)))";
         double there = Double.parseDouble(shell.run(sheet + ".grammage().in(GSM)"));
         double conditioned = Double.parseDouble(shell.run(sheet + ".conditioned().grammage().in(GSM)"));
         assertThat(there).isCloseTo(4.92 / (0.148 * 0.105), org.assertj.core.data.Offset.offset(1e-9));
@@ -72,14 +75,17 @@ class JShellLinesTest {
         shell.run("MakingPlan made = MakingPlan.of(order, studio)");
         assertThat(shell.run("made.batch(\"tide grey\").fibre().asBought()")).endsWith(" g");
         assertThat(shell.run("made.piece(\"programme\").vat().recharges()")).startsWith("[after sheet ");
-        assertThat(shell.run("made.piece(\"programme\").finished().grammage()")).contains("mean").contains("single pieces ±");
+        assertThat(shell.run("made.piece(\"programme\").finished().grammage()"))
+                .contains("mean")
+                .contains("single pieces ±");
         assertThat(shell.run("made.sensitivity().size() > 3")).isEqualTo("true");
     }
 
     @Test
     void aWrongKindDoesNotCompile() {
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> shell.run("Grammage.gsm(120).add(grams(3))"))
-                .isInstanceOf(AssertionError.class).hasMessageContaining("REJECTED");
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("REJECTED");
     }
 
     /** Types each line behind a prompt and compares the answer with the line below it. */
@@ -100,13 +106,16 @@ class JShellLinesTest {
     }
 
     private static void compare(String typed, String answer, String written) {
-        String said = written.startsWith("|  ") ? written.substring(3)
+        String said = written.startsWith("|  ")
+                ? written.substring(3)
                 : written.substring(written.indexOf(GIVES) + GIVES.length());
         int cut = said.indexOf(CUT);
         if (cut < 0) {
             assertThat(answer).as(typed).isEqualTo(said);
         } else {
-            assertThat(answer).as(typed).startsWith(said.substring(0, cut).strip())
+            assertThat(answer)
+                    .as(typed)
+                    .startsWith(said.substring(0, cut).strip())
                     .endsWith(said.substring(cut + CUT.length()));
         }
     }

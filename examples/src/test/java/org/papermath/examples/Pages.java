@@ -11,8 +11,7 @@ import java.util.List;
 final class Pages {
     private static final String FENCE = "```";
 
-    private Pages() {
-    }
+    private Pages() {}
 
     /** Returns a file of the project, named from its top. */
     static Path file(String name) {

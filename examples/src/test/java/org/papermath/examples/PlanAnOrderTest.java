@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.papermath.card.MakingCard;
@@ -22,7 +21,9 @@ class PlanAnOrderTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     private int run(String... args) {
-        return PlanAnOrder.run(List.of(args), new PrintStream(out, true, StandardCharsets.UTF_8),
+        return PlanAnOrder.run(
+                List.of(args),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
     }
 
@@ -44,7 +45,9 @@ class PlanAnOrderTest {
     @Test
     void withoutArgumentsTheSampleIsPlanned() {
         assertThat(run()).isEqualTo(PlanAnOrder.DONE);
-        assertThat(printed()).isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio())).toString())
+        assertThat(printed())
+                .isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio()))
+                        .toString())
                 .contains("midwinter concert");
         assertThat(complained()).isEmpty();
     }
@@ -69,23 +72,33 @@ class PlanAnOrderTest {
     @Test
     void everyFaultIsPrintedWithItsPlace(@TempDir Path folder) throws IOException {
         String text = PapermathDocuments.writeOrder(PlanAnOrder.sample().inlined())
-                .replace("\"130 g/m2\"", "130").replace("\"side seam\"", "\"side sem\"")
+                .replace("\"130 g/m2\"", "130")
+                .replace("\"side seam\"", "\"side sem\"")
                 .replace("\"recipe\": \"tide grey\"", "\"recipe\": \"tide gray\"");
         Path file = Files.writeString(folder.resolve("concert.json"), text);
         assertThat(run(file.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(printed()).isEmpty();
-        assertThat(complained()).contains("concert.json:", "Accepted units: g/m2", "Did you mean \"side seam\"?",
-                "Did you mean \"tide grey\"?", "at: /pieces/0/grammage", "\"side sem\" is not");
-        assertThat(complained().lines().filter(line -> line.startsWith("concert.json:"))).hasSize(5);
+        assertThat(complained())
+                .contains(
+                        "concert.json:",
+                        "Accepted units: g/m2",
+                        "Did you mean \"side seam\"?",
+                        "Did you mean \"tide grey\"?",
+                        "at: /pieces/0/grammage",
+                        "\"side sem\" is not");
+        assertThat(complained().lines().filter(line -> line.startsWith("concert.json:")))
+                .hasSize(5);
     }
 
     @Test
     void whatTheSentenceLeavesOutStandsBelowIt(@TempDir Path folder) throws IOException {
         String text = PapermathDocuments.writeOrder(PlanAnOrder.sample().inlined())
-                .replace("\"ISO A5\"", "\"ISO A55\"").replace("\"130 g/m2\"", "\"130 lb\"");
+                .replace("\"ISO A5\"", "\"ISO A55\"")
+                .replace("\"130 g/m2\"", "\"130 lb\"");
         Path file = Files.writeString(folder.resolve("concert.json"), text);
         assertThat(run(file.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
-        assertThat(complained()).containsPattern("(?m)^concert\\.json:\\d+:\\d+: .*ISO A55")
+        assertThat(complained())
+                .containsPattern("(?m)^concert\\.json:\\d+:\\d+: .*ISO A55")
                 .contains("ISO A5", "It may mean: a ream of 500 sheets")
                 .containsPattern("(?m)^    at: /pieces/0/size$");
     }
@@ -93,8 +106,9 @@ class PlanAnOrderTest {
     @Test
     void whatCannotBePlannedOrOpenedIsSaidToo(@TempDir Path folder) throws IOException {
         String text = PapermathDocuments.writeOrder(PlanAnOrder.sample().inlined())
-                .replace("\"beating\": \"3 h\",", "\"beating\": \"3 h\", \"stockConsistency\": \"1 %\","
-                        + " \"vatConsistency\": \"2 %\",");
+                .replace(
+                        "\"beating\": \"3 h\",",
+                        "\"beating\": \"3 h\", \"stockConsistency\": \"1 %\"," + " \"vatConsistency\": \"2 %\",");
         Path file = Files.writeString(folder.resolve("thick.json"), text);
         assertThat(run(file.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(complained()).contains("not planned").contains("stock");
@@ -106,7 +120,9 @@ class PlanAnOrderTest {
     void theCardOrThePlanIsSavedInAFile(@TempDir Path folder) throws IOException {
         Path card = folder.resolve("card of the concert.txt");
         assertThat(run("--out", card.toString())).isEqualTo(PlanAnOrder.DONE);
-        assertThat(Files.readString(card)).isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio())).toString());
+        assertThat(Files.readString(card))
+                .isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio()))
+                        .toString());
         assertThat(complained()).isEqualToIgnoringNewLines("The making card is saved in " + card + ".");
 
         Path plan = Files.writeString(folder.resolve("plan.json"), "an old one");
@@ -121,14 +137,17 @@ class PlanAnOrderTest {
 
     @Test
     void whatCannotBeSavedIsSaid(@TempDir Path folder) throws IOException {
-        Path order = Files.writeString(folder.resolve("order.json"),
+        Path order = Files.writeString(
+                folder.resolve("order.json"),
                 PapermathDocuments.writeOrder(PlanAnOrder.sample().inlined()));
-        String[][] cases = {{folder.toString(), "this is a folder"},
-                {folder.resolve("none").resolve("plan.json").toString(), "there is no folder"},
-                {order.resolve("plan.json").toString(), "there is no folder"},
-                {order.toString(), "this is the order itself"},
-                {folder.resolve("n".repeat(400)).toString(), "cannot be written"},
-                {folder + "/a\0b", "cannot be written"}};
+        String[][] cases = {
+            {folder.toString(), "this is a folder"},
+            {folder.resolve("none").resolve("plan.json").toString(), "there is no folder"},
+            {order.resolve("plan.json").toString(), "there is no folder"},
+            {order.toString(), "this is the order itself"},
+            {folder.resolve("n".repeat(400)).toString(), "cannot be written"},
+            {folder + "/a\0b", "cannot be written"}
+        };
         for (String[] one : cases) {
             err.reset();
             assertThat(run("--out", one[0], order.toString())).as(one[0]).isEqualTo(PlanAnOrder.BAD_INPUT);
@@ -151,18 +170,25 @@ class PlanAnOrderTest {
 
     @Test
     void argumentsThatCannotBeFollowedAreRefusedWithTheUsage() {
-        String[][] cases = {{"--what: there is no such option.", "--what"}, {"-json: there is no such option.", "-json"},
-                {"--out: the name of a file is wanted", "--out"},
-                {"--out: the name of a file is wanted", "--out", "--json"},
-                {"--out is said twice", "--out", "a", "--out", "b"},
-                {"The path of the order is empty", ""},
-                {"Two orders are given, my and order.json", "my", "order.json"}};
+        String[][] cases = {
+            {"--what: there is no such option.", "--what"},
+            {"-json: there is no such option.", "-json"},
+            {"--out: the name of a file is wanted", "--out"},
+            {"--out: the name of a file is wanted", "--out", "--json"},
+            {"--out is said twice", "--out", "a", "--out", "b"},
+            {"The path of the order is empty", ""},
+            {"Two orders are given, my and order.json", "my", "order.json"}
+        };
         for (String[] one : cases) {
             err.reset();
-            assertThat(run(List.of(one).subList(1, one.length).toArray(String[]::new))).as(one[0])
+            assertThat(run(List.of(one).subList(1, one.length).toArray(String[]::new)))
+                    .as(one[0])
                     .isEqualTo(PlanAnOrder.BAD_INPUT);
-            assertThat(complained()).startsWith(one[0]).contains("usage: PlanAnOrder [--json] [--out FILE] [order.json]",
-                    "-Dexec.args=--out 'my plan.txt' 'my order.json'");
+            assertThat(complained())
+                    .startsWith(one[0])
+                    .contains(
+                            "usage: PlanAnOrder [--json] [--out FILE] [order.json]",
+                            "-Dexec.args=--out 'my plan.txt' 'my order.json'");
         }
         assertThat(printed()).isEmpty();
     }
@@ -170,6 +196,7 @@ class PlanAnOrderTest {
     /** Maven would put the end of a colour behind what the program prints, and a redirected plan were no JSON. */
     @Test
     void mavenIsToldToAddNothingToThePlan() throws IOException {
-        assertThat(Files.readString(Pages.file(".mvn/jvm.config")).split("\\s+")).contains("-Djansi.noreset=true");
+        assertThat(Files.readString(Pages.file(".mvn/jvm.config")).split("\\s+"))
+                .contains("-Djansi.noreset=true");
     }
 }

@@ -25,7 +25,6 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.json.PapermathDocuments;
@@ -49,7 +48,8 @@ class PublicMembersTest {
     }
 
     static Stream<Published> modules() {
-        return Stream.of(new Published("papermath-core", MakingPlan.class),
+        return Stream.of(
+                new Published("papermath-core", MakingPlan.class),
                 new Published("papermath-json", PapermathDocuments.class));
     }
 
@@ -69,20 +69,29 @@ class PublicMembersTest {
         List<String> changes = new ArrayList<>();
         listed.stream().filter(line -> !found.contains(line)).forEach(line -> changes.add("- " + line));
         found.stream().filter(line -> !listed.contains(line)).forEach(line -> changes.add("+ " + line));
-        assertThat(changes).as("added (+) and gone (-); -Dapi.write=true takes them into the list").isEmpty();
+        assertThat(changes)
+                .as("added (+) and gone (-); -Dapi.write=true takes them into the list")
+                .isEmpty();
         assertThat(listed).as("the order of the list").containsExactlyElementsOf(found);
     }
 
     /** The public and protected types of the exported packages of the module a class is from, by name. */
     static List<Class<?>> exportedTypes(Class<?> one) throws IOException, URISyntaxException, ClassNotFoundException {
-        Path home = Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI());
+        Path home =
+                Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI());
         ModuleReference module = ModuleFinder.of(home).findAll().iterator().next();
-        List<String> exported = module.descriptor().exports().stream().map(ModuleDescriptor.Exports::source).toList();
+        List<String> exported = module.descriptor().exports().stream()
+                .map(ModuleDescriptor.Exports::source)
+                .toList();
         List<String> names;
-        try (ModuleReader reader = module.open(); Stream<String> files = reader.list()) {
+        try (ModuleReader reader = module.open();
+                Stream<String> files = reader.list()) {
             names = files.filter(file -> file.endsWith(".class") && file.contains("/"))
-                    .map(file -> file.substring(0, file.length() - ".class".length()).replace('/', '.'))
-                    .filter(name -> exported.contains(name.substring(0, name.lastIndexOf('.')))).sorted().toList();
+                    .map(file ->
+                            file.substring(0, file.length() - ".class".length()).replace('/', '.'))
+                    .filter(name -> exported.contains(name.substring(0, name.lastIndexOf('.'))))
+                    .sorted()
+                    .toList();
         }
         List<Class<?>> types = new ArrayList<>();
         for (String name : names) {
@@ -117,8 +126,8 @@ class PublicMembersTest {
         }
         for (Constructor<?> constructor : type.getDeclaredConstructors()) {
             if (isOffered(constructor.getModifiers()) && !constructor.isSynthetic()) {
-                lines.add(name + ".new" + parameters(constructor) + ": " + modifiers(constructor.getModifiers()).strip()
-                        + thrown(constructor));
+                lines.add(name + ".new" + parameters(constructor) + ": "
+                        + modifiers(constructor.getModifiers()).strip() + thrown(constructor));
             }
         }
         // What a class has from one that is not offered itself counts as its own.
@@ -136,52 +145,70 @@ class PublicMembersTest {
 
     private static boolean isOfEvery(Class<?> type, Method method) {
         return EVERY.contains(method.getName())
-                || type.isEnum() && (method.getName().equals("values") || method.getName().equals("valueOf"));
+                || type.isEnum()
+                        && (method.getName().equals("values")
+                                || method.getName().equals("valueOf"));
     }
 
     /** Written out here, for not every JDK says of a type that it is sealed. */
     private static String head(Class<?> type) {
-        String sort = type.isInterface() ? "interface "
-                : type.isRecord() ? "record " : type.isEnum() ? "enum " : "class ";
+        String sort =
+                type.isInterface() ? "interface " : type.isRecord() ? "record " : type.isEnum() ? "enum " : "class ";
         int shown = type.getModifiers() & ~(type.isInterface() ? Modifier.ABSTRACT : 0);
-        return modifiers(shown) + (type.isSealed() ? "sealed " : "") + sort + type.getSimpleName()
+        return modifiers(shown)
+                + (type.isSealed() ? "sealed " : "")
+                + sort
+                + type.getSimpleName()
                 + typeParameters(type).strip();
     }
 
     private static String above(Class<?> type) {
         List<Type> above = new ArrayList<>();
-        if (type.getSuperclass() != null && !type.isRecord() && !type.isEnum()
+        if (type.getSuperclass() != null
+                && !type.isRecord()
+                && !type.isEnum()
                 && type.getSuperclass() != Object.class) {
             above.add(type.getGenericSuperclass());
         }
         above.addAll(Arrays.asList(type.getGenericInterfaces()));
-        return above.isEmpty() ? "" : " of " + above.stream().map(PublicMembersTest::shown).sorted()
-                .collect(Collectors.joining(", "));
+        return above.isEmpty()
+                ? ""
+                : " of " + above.stream().map(PublicMembersTest::shown).sorted().collect(Collectors.joining(", "));
     }
 
     private static String modifiers(int modifiers) {
-        int shown = modifiers & (Modifier.PUBLIC | Modifier.PROTECTED | Modifier.STATIC | Modifier.FINAL
-                | Modifier.ABSTRACT);
+        int shown = modifiers
+                & (Modifier.PUBLIC | Modifier.PROTECTED | Modifier.STATIC | Modifier.FINAL | Modifier.ABSTRACT);
         return Modifier.toString(shown) + " ";
     }
 
     private static String parameters(Executable member) {
-        String all = Arrays.stream(member.getGenericParameterTypes()).map(PublicMembersTest::shown)
+        String all = Arrays.stream(member.getGenericParameterTypes())
+                .map(PublicMembersTest::shown)
                 .collect(Collectors.joining(", ", "(", ")"));
         return member.isVarArgs() ? all.replaceFirst("\\[]\\)$", "...)") : all;
     }
 
     private static String typeParameters(GenericDeclaration member) {
-        return member.getTypeParameters().length == 0 ? "" : Arrays.stream(member.getTypeParameters())
-                .map(one -> one.getName() + Arrays.stream(one.getBounds()).filter(bound -> bound != Object.class)
-                        .map(PublicMembersTest::shown).collect(Collectors.joining(" & ", " extends ", ""))
-                        .replaceFirst(" extends $", ""))
-                .collect(Collectors.joining(", ", "<", "> "));
+        return member.getTypeParameters().length == 0
+                ? ""
+                : Arrays.stream(member.getTypeParameters())
+                        .map(one -> one.getName()
+                                + Arrays.stream(one.getBounds())
+                                        .filter(bound -> bound != Object.class)
+                                        .map(PublicMembersTest::shown)
+                                        .collect(Collectors.joining(" & ", " extends ", ""))
+                                        .replaceFirst(" extends $", ""))
+                        .collect(Collectors.joining(", ", "<", "> "));
     }
 
     private static String thrown(Executable member) {
-        return member.getGenericExceptionTypes().length == 0 ? "" : Arrays.stream(member.getGenericExceptionTypes())
-                .map(PublicMembersTest::shown).sorted().collect(Collectors.joining(", ", " throws ", ""));
+        return member.getGenericExceptionTypes().length == 0
+                ? ""
+                : Arrays.stream(member.getGenericExceptionTypes())
+                        .map(PublicMembersTest::shown)
+                        .sorted()
+                        .collect(Collectors.joining(", ", " throws ", ""));
     }
 
     private static String shown(Type type) {

@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -17,7 +16,8 @@ import org.papermath.plan.MakingPlan;
 
 /** What the README says of the library is so. */
 class ReadmeTest {
-    private static final Pattern GIVES = Pattern.compile("^(?:\\S+ )?\\S+ (\\w+) = .*// (?:a setting|a forecast|not done): (.*)$");
+    private static final Pattern GIVES =
+            Pattern.compile("^(?:\\S+ )?\\S+ (\\w+) = .*// (?:a setting|a forecast|not done): (.*)$");
 
     @Test
     void theCardBeginsAsShown() {
@@ -25,7 +25,9 @@ class ReadmeTest {
         assertThat(shown).hasSize(1);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = PlanAnOrder.run(List.of(), new PrintStream(out, true, StandardCharsets.UTF_8),
+        int status = PlanAnOrder.run(
+                List.of(),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
         assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
         assertThat(status).isEqualTo(PlanAnOrder.DONE);
@@ -54,7 +56,8 @@ class ReadmeTest {
     @Test
     void theLinesForDocumentsAreTheOnesTheGuideCompiles() {
         String shown = Pages.blocks("README.md", "java").get(1);
-        assertThat(Pages.text("papermath-json/src/test/java/org/papermath/json/Guide.java").replaceAll("\\s+", ""))
+        assertThat(Pages.text("papermath-json/src/test/java/org/papermath/json/Guide.java")
+                        .replaceAll("\\s+", ""))
                 .contains(shown.replaceAll("\\s+", ""));
     }
 
@@ -62,16 +65,20 @@ class ReadmeTest {
     void theCountsOfTheTableAreRight() {
         String readme = Pages.text("README.md").replaceAll("\\s+", " ");
         Assumptions table = Assumptions.standard();
-        assertThat(readme).contains("Of the " + table.all().size() + " values in the table of edition " + table.edition() + ", "
-                + count(table, Basis.PUBLISHED) + " are published or worked out from a publication, "
-                + count(table, Basis.COMMON_PRACTICE) + " are common practice without a source, " + count(table, Basis.RECALLED)
-                + " are recalled and were not looked up, and " + count(table, Basis.DEFINITION) + " is a definition.");
+        assertThat(readme)
+                .contains("Of the " + table.all().size() + " values in the table of edition " + table.edition() + ", "
+                        + count(table, Basis.PUBLISHED) + " are published or worked out from a publication, "
+                        + count(table, Basis.COMMON_PRACTICE) + " are common practice without a source, "
+                        + count(table, Basis.RECALLED)
+                        + " are recalled and were not looked up, and " + count(table, Basis.DEFINITION)
+                        + " is a definition.");
     }
 
     @Test
     void theCountsOfTheSampleOrderAreRight() {
         List<Assumption> used = MakingPlan.of(Embed.order(), Embed.studio()).assumptionsUsed();
-        long uncalibrated = used.stream().filter(one -> one.basis().isUncalibrated()).count();
+        long uncalibrated =
+                used.stream().filter(one -> one.basis().isUncalibrated()).count();
         assertThat(Pages.text("README.md").replaceAll("\\s+", " "))
                 .contains("(" + uncalibrated + " of " + used.size() + " for the sample order)");
     }

@@ -1,7 +1,6 @@
 package org.papermath.examples;
 
 import java.util.List;
-
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
 import jdk.jshell.JShellException;
@@ -38,7 +37,9 @@ final class Shell implements AutoCloseable {
         String answer = "";
         for (SnippetEvent event : shell.eval(source)) {
             if (event.status() != Snippet.Status.VALID) {
-                List<String> why = shell.diagnostics(event.snippet()).map(d -> d.getMessage(null)).toList();
+                List<String> why = shell.diagnostics(event.snippet())
+                        .map(d -> d.getMessage(null))
+                        .toList();
                 throw new AssertionError(source.strip() + ": " + event.status() + " " + why);
             }
             if (event.exception() != null) {
@@ -51,7 +52,8 @@ final class Shell implements AutoCloseable {
     }
 
     private static String said(JShellException exception) {
-        String name = exception instanceof EvalException thrown ? thrown.getExceptionClassName()
+        String name = exception instanceof EvalException thrown
+                ? thrown.getExceptionClassName()
                 : exception.getClass().getName();
         return "Exception " + name + ": " + exception.getMessage();
     }

@@ -23,16 +23,15 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.Test;
-import org.papermath.evidence.Assumptions;
-import org.papermath.json.PapermathDocuments;
 import org.papermath.card.MakingCard;
-import org.papermath.plan.MakingPlan;
-import org.papermath.shape.CutLayout;
+import org.papermath.drawing.SvgDrawing;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.drawing.SvgDrawing;
+import org.papermath.evidence.Assumptions;
+import org.papermath.json.PapermathDocuments;
+import org.papermath.plan.MakingPlan;
+import org.papermath.shape.CutLayout;
 
 /** Every word that people meet stands in the list of words with its origin, and none that they no longer meet. */
 class WordsTest {
@@ -40,17 +39,21 @@ class WordsTest {
     private static final String PREFIX = "org.papermath.";
     private static final Pattern ROW = Pattern.compile("((?:\"[^\"]*\")|[^,\"]*),(type|member|label|drawing),"
             + "(standard: [^,\"]+|\"standard: [^\"]+\"|trade|ours),(\"(?:[^\"]|\"\")+\"|[^,\"]+)");
-    private static final Pattern MEMBER = Pattern.compile("\\b(?:required|optional|member|has)\\((?:\"([A-Za-z]+)\"|([A-Z_]+))\\)"
-            + "|\\bobjects\\(\\w+, \"([A-Za-z]+)\"|\\b(?:required|optional|place)\\(in, \"([A-Za-z]+)\"");
+    private static final Pattern MEMBER =
+            Pattern.compile("\\b(?:required|optional|member|has)\\((?:\"([A-Za-z]+)\"|([A-Z_]+))\\)"
+                    + "|\\bobjects\\(\\w+, \"([A-Za-z]+)\"|\\b(?:required|optional|place)\\(in, \"([A-Za-z]+)\"");
     /** What is written for documents of one's own has members that no document of the library has. */
     private static final Set<String> OF_THE_MODULE = Set.of("PapermathModule.java", "EvidenceMapping.java");
+
     private static final Pattern CONSTANT = Pattern.compile("static final String ([A-Z_]+) = \"([^\"]*)\"");
 
     @Test
     void everyRowIsWellFormedAndHasAnOrigin() {
         List<String> lines = lines();
         assertThat(lines.get(0)).isEqualTo("word,kind,origin,note");
-        assertThat(lines.subList(1, lines.size())).allSatisfy(line -> assertThat(line).matches(ROW)).doesNotHaveDuplicates();
+        assertThat(lines.subList(1, lines.size()))
+                .allSatisfy(line -> assertThat(line).matches(ROW))
+                .doesNotHaveDuplicates();
     }
 
     @Test
@@ -102,10 +105,12 @@ class WordsTest {
     void everyWordOfADrawingIsListed() {
         Set<String> drawn = new TreeSet<>();
         for (EnvelopeStyle style : EnvelopeStyle.values()) {
-            drawn.addAll(words(SvgDrawing.of("x", Envelope.forCard(style, mm(148), mm(105), mm(0.4), Assumptions.standard()))));
+            drawn.addAll(words(
+                    SvgDrawing.of("x", Envelope.forCard(style, mm(148), mm(105), mm(0.4), Assumptions.standard()))));
         }
-        drawn.addAll(words(SvgDrawing.of("x", CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0),
-                EnumSet.allOf(CutLayout.Edge.class)))));
+        drawn.addAll(words(SvgDrawing.of(
+                "x",
+                CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0), EnumSet.allOf(CutLayout.Edge.class)))));
         assertThat(listed("drawing")).containsExactlyInAnyOrderElementsOf(drawn);
     }
 
@@ -154,9 +159,11 @@ class WordsTest {
                 }
                 Matcher member = MEMBER.matcher(code);
                 while (member.find()) {
-                    String word = member.group(1) != null ? member.group(1)
-                            : member.group(2) != null ? constants.get(member.group(2)) : member.group(3) != null ? member.group(3)
-                            : member.group(4);
+                    String word = member.group(1) != null
+                            ? member.group(1)
+                            : member.group(2) != null
+                                    ? constants.get(member.group(2))
+                                    : member.group(3) != null ? member.group(3) : member.group(4);
                     if (word != null) {
                         members.add(word);
                     }
@@ -166,19 +173,25 @@ class WordsTest {
         return members;
     }
 
-    private static Set<String> publicTypes(Class<?> ofModule) throws IOException, URISyntaxException, ClassNotFoundException {
-        Path place = Path.of(ofModule.getProtectionDomain().getCodeSource().getLocation().toURI());
+    private static Set<String> publicTypes(Class<?> ofModule)
+            throws IOException, URISyntaxException, ClassNotFoundException {
+        Path place = Path.of(
+                ofModule.getProtectionDomain().getCodeSource().getLocation().toURI());
         ModuleReference module = ModuleFinder.of(place).findAll().iterator().next();
         Set<String> exported = new HashSet<>();
-        module.descriptor().exports().stream().filter(one -> !one.isQualified()).map(ModuleDescriptor.Exports::source)
+        module.descriptor().exports().stream()
+                .filter(one -> !one.isQualified())
+                .map(ModuleDescriptor.Exports::source)
                 .forEach(exported::add);
         Set<String> types = new TreeSet<>();
-        try (ModuleReader reader = module.open(); Stream<String> names = reader.list()) {
+        try (ModuleReader reader = module.open();
+                Stream<String> names = reader.list()) {
             for (String file : (Iterable<String>) names::iterator) {
                 if (!file.endsWith(".class") || file.endsWith("-info.class")) {
                     continue;
                 }
-                String name = file.substring(0, file.length() - ".class".length()).replace('/', '.');
+                String name =
+                        file.substring(0, file.length() - ".class".length()).replace('/', '.');
                 if (exported.contains(name.substring(0, name.lastIndexOf('.')))) {
                     Class<?> type = Class.forName(name, false, ofModule.getClassLoader());
                     if (isPublic(type)) {

@@ -10,9 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-
 import javax.measure.Quantity;
-
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -77,13 +75,21 @@ public class CalibrationBenchmark {
             String of = apart ? " " + i : "";
             double scatter = 1 + 0.01 * (i * 7 % 5 - 2);
             records.add(BatchRecord.builder("batch " + i, LocalDate.of(2026, 3, 14))
-                    .recipe("grey" + of, Furnish.of(Fibres.ABACA)).beater("beater" + of).vat("vat" + of)
-                    .press("press" + of).dryer("boards" + of)
-                    .add(new Measurement.NumberRead(read(hours(3)), read(SchopperRiegler.degrees(40 * scatter))),
-                            new Measurement.WeighedSheet(read(grams(80)), Optional.of(read(grams(34 * scatter))),
-                                    read(grams(12)), read(mm(300)), read(mm(400))),
-                            new Measurement.Pressed(Optional.empty(), read(Kinds.SHEET_PRESSURE.of(0.4, "MPa")),
-                                    read(minutes(30))))
+                    .recipe("grey" + of, Furnish.of(Fibres.ABACA))
+                    .beater("beater" + of)
+                    .vat("vat" + of)
+                    .press("press" + of)
+                    .dryer("boards" + of)
+                    .add(
+                            new Measurement.NumberRead(read(hours(3)), read(SchopperRiegler.degrees(40 * scatter))),
+                            new Measurement.WeighedSheet(
+                                    read(grams(80)),
+                                    Optional.of(read(grams(34 * scatter))),
+                                    read(grams(12)),
+                                    read(mm(300)),
+                                    read(mm(400))),
+                            new Measurement.Pressed(
+                                    Optional.empty(), read(Kinds.SHEET_PRESSURE.of(0.4, "MPa")), read(minutes(30))))
                     .build());
         }
         return records;

@@ -7,9 +7,7 @@ import static org.papermath.quantity.Amounts.minutes;
 import static org.papermath.quantity.Amounts.mm;
 
 import java.util.concurrent.TimeUnit;
-
 import javax.measure.quantity.Time;
-
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -39,7 +37,6 @@ import org.papermath.quantity.WaterRetention;
 import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.FormedSheet;
 import org.papermath.sheet.PressedSheet;
-import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
 
 /**
@@ -55,7 +52,8 @@ import org.papermath.sheet.ShrinkageModel;
 public class EvidenceBenchmark {
     private final Assumptions store = Assumptions.standard();
     private final Assumption row = store.get("press.factor", Scope.GENERAL).given(Scope.at("big press"), 1);
-    private final CouchedSheet couched = FormedSheet.of(grams(10), mm(300), mm(400)).couched();
+    private final CouchedSheet couched =
+            FormedSheet.of(grams(10), mm(300), mm(400)).couched();
     private final Amount<WaterRetention> retention = WaterRetention.gramsPerGram(1.5);
     private final Amount<SheetPressure> pressure = Kinds.SHEET_PRESSURE.of(0.345, "MPa");
     private final PressedSheet pressed = couched.pressed(Solids.percent(33));
@@ -79,7 +77,9 @@ public class EvidenceBenchmark {
     /** Presses at the likely values, the model made anew. */
     @Benchmark
     public Amount<Solids> press() {
-        return PressingModel.from(store, Scope.GENERAL).press(couched, retention, pressure, minutes(10)).solids();
+        return PressingModel.from(store, Scope.GENERAL)
+                .press(couched, retention, pressure, minutes(10))
+                .solids();
     }
 
     /** The same with its band, of four assumptions. */

@@ -8,7 +8,6 @@ import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.shortTons;
 
 import java.util.concurrent.TimeUnit;
-
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -21,14 +20,16 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.papermath.air.Air;
 import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.format.Formats;
 import org.papermath.mould.Mould;
-import org.papermath.plan.MakingPlan;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
@@ -37,8 +38,6 @@ import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Formats;
 import org.papermath.vat.Vat;
 
 /**
@@ -74,25 +73,41 @@ public class PlanBenchmark {
     }
 
     private static Order order() {
-        Recipe recipe = Recipe.of("grey", Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30),
-                Fibres.FLAX_RAW))
-                .beating(hours(3)).additive(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
+        Recipe recipe = Recipe.of(
+                        "grey", Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW))
+                .beating(hours(3))
+                .additive(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
                 .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
-                .additive(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3)).build();
-        return Order.of("benchmark").recipe(recipe)
-                .piece(Piece.of("leaflet", 70, "grey").size(Formats.ISO_A5).grammage(Grammage.gsm(130)).folds(1)
-                .build())
-                .piece(Piece.of("card", 96, "grey").size(mm(55), mm(90)).grammage(Grammage.gsm(240)).build())
-                .piece(Piece.of("envelope", 40, "grey").grammage(Grammage.gsm(95))
-                        .envelopeFor("leaflet", EnvelopeStyle.SIDE_SEAM).build())
+                .additive(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(3))
+                .build();
+        return Order.of("benchmark")
+                .recipe(recipe)
+                .piece(Piece.of("leaflet", 70, "grey")
+                        .size(Formats.ISO_A5)
+                        .grammage(Grammage.gsm(130))
+                        .folds(1)
+                        .build())
+                .piece(Piece.of("card", 96, "grey")
+                        .size(mm(55), mm(90))
+                        .grammage(Grammage.gsm(240))
+                        .build())
+                .piece(Piece.of("envelope", 40, "grey")
+                        .grammage(Grammage.gsm(95))
+                        .envelopeFor("leaflet", EnvelopeStyle.SIDE_SEAM)
+                        .build())
                 .build();
     }
 
     private static Studio studio() {
-        return Studio.of("benchmark").beater(Beater.of("beater", litres(45), grams(900))).vat(Vat.of("vat", litres(70)))
-                .mould(Mould.of("large", mm(380), mm(560))).mould(Mould.of("small", mm(240), mm(310)))
+        return Studio.of("benchmark")
+                .beater(Beater.of("beater", litres(45), grams(900)))
+                .vat(Vat.of("vat", litres(70)))
+                .mould(Mould.of("large", mm(380), mm(560)))
+                .mould(Mould.of("small", mm(240), mm(310)))
                 .press(Press.of("press", shortTons(20), mm(450), mm(600)))
-                .felts(Felts.of(mm(450), mm(620), Grammage.gsm(500), 25)).dryer(Dryer.boards("boards", 24))
-                .room(Air.of(celsius(18), RelativeHumidity.percent(58))).build();
+                .felts(Felts.of(mm(450), mm(620), Grammage.gsm(500), 25))
+                .dryer(Dryer.boards("boards", 24))
+                .room(Air.of(celsius(18), RelativeHumidity.percent(58)))
+                .build();
     }
 }

@@ -1,14 +1,12 @@
 package org.papermath.air;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.Psychrometrics;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.HumidityRatio;
@@ -21,6 +19,7 @@ import org.papermath.quantity.RelativeHumidity;
 public final class Air {
     /** Standard pressure of the atmosphere at sea level, in pascals. */
     private static final double STANDARD_PRESSURE = 101325;
+
     private static final double ZERO_CELSIUS = 273.15;
     private static final double LEAST_HUMIDITY = 0.01;
     private static final double HIGHEST_PLACE = 5000;
@@ -44,7 +43,9 @@ public final class Air {
     }
 
     private static Air ofSi(double kelvin, double humidity, double pascals) {
-        return new Air(Kinds.TEMPERATURE.ofSi(kelvin, "Cel"), Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%"),
+        return new Air(
+                Kinds.TEMPERATURE.ofSi(kelvin, "Cel"),
+                Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%"),
                 Kinds.AIR_PRESSURE.ofSi(pascals, "kPa"));
     }
 
@@ -57,8 +58,10 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public static Air of(Quantity<Temperature> temperature, Quantity<RelativeHumidity> humidity) {
-        return new Air(Limits.AIR_TEMPERATURE.check(temperature, "air temperature"),
-                Limits.AIR_HUMIDITY.check(humidity, "relative humidity"), REFERENCE.pressure);
+        return new Air(
+                Limits.AIR_TEMPERATURE.check(temperature, "air temperature"),
+                Limits.AIR_HUMIDITY.check(humidity, "relative humidity"),
+                REFERENCE.pressure);
     }
 
     /**
@@ -79,8 +82,7 @@ public final class Air {
      * @throws org.papermath.quantity.Refused if the pressure is out of range
      */
     public Air at(Quantity<Pressure> pressure) {
-        return new Air(temperature, moist,
-                Limits.AIR_PRESSURE.check(pressure, "pressure of the atmosphere"));
+        return new Air(temperature, moist, Limits.AIR_PRESSURE.check(pressure, "pressure of the atmosphere"));
     }
 
     /**
@@ -119,10 +121,10 @@ public final class Air {
      * @return the state
      * @throws Refused as {@link #ofWetBulb(Quantity, Quantity)}, or if the pressure is out of range
      */
-    public static Air ofWetBulb(Quantity<Temperature> temperature, Quantity<Temperature> wetBulb,
-            Quantity<Pressure> pressure) {
-        return ofWetBulbAt(temperature, wetBulb,
-                Kinds.AIR_PRESSURE.siWithin(pressure, "pressure of the atmosphere", 50e3, 110e3));
+    public static Air ofWetBulb(
+            Quantity<Temperature> temperature, Quantity<Temperature> wetBulb, Quantity<Pressure> pressure) {
+        return ofWetBulbAt(
+                temperature, wetBulb, Kinds.AIR_PRESSURE.siWithin(pressure, "pressure of the atmosphere", 50e3, 110e3));
     }
 
     private static Air ofWetBulbAt(Quantity<Temperature> temperature, Quantity<Temperature> wetBulb, double pascals) {
@@ -131,21 +133,29 @@ public final class Air {
         Amount<Temperature> dryAmount = Kinds.TEMPERATURE.ofSi(dry, "Cel");
         Amount<Temperature> wetAmount = Kinds.TEMPERATURE.ofSi(wet, "Cel");
         if (wet > dry) {
-            throw Refused.of("air.wet-bulb-above-dry",
+            throw Refused.of(
+                    "air.wet-bulb-above-dry",
                     "wet-bulb temperature: " + wetAmount + " given, but the dry thermometer stands at " + dryAmount
                             + "; a wet thermometer never stands above it. See whether the two readings were changed"
                             + " over.",
-                    "wetBulb", wetAmount.toString(), "temperature", dryAmount.toString());
+                    "wetBulb",
+                    wetAmount.toString(),
+                    "temperature",
+                    dryAmount.toString());
         }
         double celsius = dry - ZERO_CELSIUS;
         double ratio = Psychrometrics.humidityRatioOfWetBulb(celsius, wet - ZERO_CELSIUS, pascals);
         double humidity = ratio > 0 ? Psychrometrics.relativeHumidity(celsius, ratio, pascals) : 0;
         if (humidity < LEAST_HUMIDITY) {
-            throw Refused.of("air.wet-bulb-too-low",
+            throw Refused.of(
+                    "air.wet-bulb-too-low",
                     "wet-bulb temperature: " + wetAmount + " given beside " + dryAmount
                             + " dry; air that dry, below 1 % relative"
                             + " humidity, is not met with. See that the sock is wet and the air moves past it.",
-                    "wetBulb", wetAmount.toString(), "temperature", dryAmount.toString());
+                    "wetBulb",
+                    wetAmount.toString(),
+                    "temperature",
+                    dryAmount.toString());
         }
         return ofSi(dry, Math.min(humidity, 1), pascals);
     }
@@ -222,8 +232,8 @@ public final class Air {
      * @throws Refused if the temperature is out of range
      */
     public Amount<RelativeHumidity> relativeHumidityAtSurface(Quantity<Temperature> surface) {
-        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15,
-                373.15) - ZERO_CELSIUS;
+        double celsius =
+                Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15, 373.15) - ZERO_CELSIUS;
         double there = vapourPascals() / Psychrometrics.saturationPressure(celsius);
         return Kinds.RELATIVE_HUMIDITY.ofSi(Math.min(there, 1), "%");
     }
@@ -236,8 +246,8 @@ public final class Air {
      * @throws Refused if the temperature is out of range
      */
     public boolean condensesOn(Quantity<Temperature> surface) {
-        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15,
-                373.15) - ZERO_CELSIUS;
+        double celsius =
+                Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 273.15, 373.15) - ZERO_CELSIUS;
         return vapourPascals() > Psychrometrics.saturationPressure(celsius);
     }
 
@@ -282,7 +292,9 @@ public final class Air {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Air that && kelvin == that.kelvin && humidity == that.humidity
+        return other instanceof Air that
+                && kelvin == that.kelvin
+                && humidity == that.humidity
                 && pascals == that.pascals;
     }
 

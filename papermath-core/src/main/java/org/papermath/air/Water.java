@@ -2,7 +2,6 @@ package org.papermath.air;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
-
 import org.papermath.equation.WaterProperties;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;

@@ -1,15 +1,12 @@
 package org.papermath.card;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
-
 import javax.measure.Quantity;
-
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.mould.Mould;
@@ -58,26 +55,69 @@ final class CardWriter {
 
     /** The words in the first column, kept together so that each can be accounted for. */
     private enum Label {
-        WEIGH("Weigh and soak"), BEAT("Beat"), ADD("Add to each load"), STOCK("Stock"), FORM("Mould and sheets"),
-                VAT("Vat"),
-        POUR("Pour"), PRESS("Post and press"), DRY("Dry"), FINISH("Size, cut, fold"),
-        COME_OUT("What will come out"), DAYS("Days and hours"), LOOK_OUT("Look out"), MEASURE("Measure first"),
-        READY("have ready"), SOAK("soak"), MOULD("mould"), OPENING("deckle opening"), UP("pieces on a sheet"),
-        SHEETS("sheets to pull"), TRIALS("of them trials"), CHARGE("charge: stock"), WATER("water to the mark"),
+        WEIGH("Weigh and soak"),
+        BEAT("Beat"),
+        ADD("Add to each load"),
+        STOCK("Stock"),
+        FORM("Mould and sheets"),
+        VAT("Vat"),
+        POUR("Pour"),
+        PRESS("Post and press"),
+        DRY("Dry"),
+        FINISH("Size, cut, fold"),
+        COME_OUT("What will come out"),
+        DAYS("Days and hours"),
+        LOOK_OUT("Look out"),
+        MEASURE("Measure first"),
+        READY("have ready"),
+        SOAK("soak"),
+        MOULD("mould"),
+        OPENING("deckle opening"),
+        UP("pieces on a sheet"),
+        SHEETS("sheets to pull"),
+        TRIALS("of them trials"),
+        CHARGE("charge: stock"),
+        WATER("water to the mark"),
         LIFT("lift a sheet"),
-        RECHARGE("recharge after every"), RECHARGE_STOCK("with stock, about"), BAIL("then bail to the mark"),
-        DRAIN("drains in"), MAT("wet sheet thick"), COUCHED("couched sheet weighs"), POSTS("posts"),
+        RECHARGE("recharge after every"),
+        RECHARGE_STOCK("with stock, about"),
+        BAIL("then bail to the mark"),
+        DRAIN("drains in"),
+        MAT("wet sheet thick"),
+        COUCHED("couched sheet weighs"),
+        POSTS("posts"),
         FELTS("felts in a post"),
-        POST_MASS("a post weighs"), POST_HEIGHT("a post is high"), LOAD("press load"), PRESSURE("on the sheet"),
+        POST_MASS("a post weighs"),
+        POST_HEIGHT("a post is high"),
+        LOAD("press load"),
+        PRESSURE("on the sheet"),
         HOLD("hold"),
-        SOLIDS("solids then"), DRYER("in"), FILLINGS("fillings"), TIME("time a filling"), RELEASED("water given off"),
-        CHANGES("blotter changes"), BATH("size bath to make"), DRY_SIZE("dry size in it"),
-        DRY_AGAIN("dry again, a filling"), SIZE("finished flat"), FOLDED("folded"), BLANK("envelope blank"),
-        INSIDE("envelope inside"), GRAMMAGE("grammage"), WIDTH("width"), HEIGHT("height"), CALIPER("caliper"),
+        SOLIDS("solids then"),
+        DRYER("in"),
+        FILLINGS("fillings"),
+        TIME("time a filling"),
+        RELEASED("water given off"),
+        CHANGES("blotter changes"),
+        BATH("size bath to make"),
+        DRY_SIZE("dry size in it"),
+        DRY_AGAIN("dry again, a filling"),
+        SIZE("finished flat"),
+        FOLDED("folded"),
+        BLANK("envelope blank"),
+        INSIDE("envelope inside"),
+        GRAMMAGE("grammage"),
+        WIDTH("width"),
+        HEIGHT("height"),
+        CALIPER("caliper"),
         MASS("weight of one"),
-        GOOD("good pieces"), PILE("all in a pile"), PLAY("play in the envelope"), PAIRS("pairs that fit"),
+        GOOD("good pieces"),
+        PILE("all in a pile"),
+        PLAY("play in the envelope"),
+        PAIRS("pairs that fit"),
         MAILED("in the mail"),
-        KEPT("kept in the vat"), PUT_BY("stock put by"), POURED("stock a sheet");
+        KEPT("kept in the vat"),
+        PUT_BY("stock put by"),
+        POURED("stock a sheet");
 
         private final String text;
 
@@ -103,8 +143,8 @@ final class CardWriter {
 
     private void title() {
         lines.add("MAKING CARD  " + plan.order().name());
-        lines.add("for " + plan.studio().name() + plan.order().due().map(day -> ", parcel leaves " + day).orElse("")
-                + ".");
+        lines.add("for " + plan.studio().name()
+                + plan.order().due().map(day -> ", parcel leaves " + day).orElse("") + ".");
         lines.add("Do what is set. A figure with a band (a–b) is what nine makings in ten will give.");
     }
 
@@ -121,18 +161,29 @@ final class CardWriter {
             List<String> fibres = new ArrayList<>();
             for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
                 fibres.add(set(line.asBought(), "oz") + " " + line.fibre().name() + " as it lies"
-                        + (line.fromHand().si() > 0 ? " and " + set(line.fromHand(), "oz")
-                        + " (oven-dry) from the shelf" : ""));
+                        + (line.fromHand().si() > 0
+                                ? " and " + set(line.fromHand(), "oz") + " (oven-dry) from the shelf"
+                                : ""));
             }
             row(batch.name(), String.join("; ", fibres));
-            row("", "= " + set(batch.fibre().ovenDry(), "lb")
-                    + " oven-dry, so that every sheet, the trials and the vat have theirs");
+            row(
+                    "",
+                    "= " + set(batch.fibre().ovenDry(), "lb")
+                            + " oven-dry, so that every sheet, the trials and the vat have theirs");
             if (!batch.additives().isEmpty()) {
-                row(Label.READY, String.join("; ", batch.additives().stream()
-                        .map(additive -> set(additive.productInAll(), "oz") + " " + additive.additive().name())
-                        .toList()));
+                row(
+                        Label.READY,
+                        String.join(
+                                "; ",
+                                batch.additives().stream()
+                                        .map(additive -> set(additive.productInAll(), "oz") + " "
+                                                + additive.additive().name())
+                                        .toList()));
             }
-            row(Label.SOAK, set(batch.soak().water(), "gal_us") + " of water, " + plain(batch.soak().time(), "h"));
+            row(
+                    Label.SOAK,
+                    set(batch.soak().water(), "gal_us") + " of water, "
+                            + plain(batch.soak().time(), "h"));
         }
         cautions(Label.WEIGH);
     }
@@ -144,24 +195,37 @@ final class CardWriter {
                 BatchPlan.Beating beating = batch.beating();
                 List<String> each = new ArrayList<>();
                 for (int f = 0; f < beating.kindsEach().size(); f++) {
-                    each.add(set(beating.kindsEach().get(f), "oz") + " " + batch.fibre().kinds().get(f).fibre().name());
+                    each.add(set(beating.kindsEach().get(f), "oz") + " "
+                            + batch.fibre().kinds().get(f).fibre().name());
                 }
-                row(batch.name(), count(beating.loads(), "load") + ", each " + String.join(" + ", each) + " in "
-                        + set(beating.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
-                        + plain(beating.timeEach(), "h") + " on " + beating.beater().name());
+                row(
+                        batch.name(),
+                        count(beating.loads(), "load") + ", each " + String.join(" + ", each) + " in "
+                                + set(beating.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
+                                + plain(beating.timeEach(), "h") + " on "
+                                + beating.beater().name());
             } else {
                 row(batch.name(), batch.beatingStage().reason());
             }
             row("", "the tester should then read " + band(batch.drainability()));
             for (int i = 0; i < batch.additives().size(); i++) {
                 BatchPlan.AdditiveToWeigh additive = batch.additives().get(i);
-                row(i == 0 ? Label.ADD.text : "", (i + 1) + ". " + set(additive.productEach(), "oz") + " "
-                        + additive.additive()
-                        + (i + 1 < batch.additives().size() ? ", then " + plain(additive.waitAfter(), "min") : ""));
+                row(
+                        i == 0 ? Label.ADD.text : "",
+                        (i + 1) + ". " + set(additive.productEach(), "oz") + " "
+                                + additive.additive()
+                                + (i + 1 < batch.additives().size()
+                                        ? ", then " + plain(additive.waitAfter(), "min")
+                                        : ""));
             }
-            row(Label.STOCK, set(batch.stock().volume(), "gal_us") + " at " + batch.stock().consistency()
-                    + batch.stock().dilutionEach().map(water -> ", thinned with " + set(water, "gal_us")
-                    + " of water a load").orElse(""));
+            row(
+                    Label.STOCK,
+                    set(batch.stock().volume(), "gal_us") + " at "
+                            + batch.stock().consistency()
+                            + batch.stock()
+                                    .dilutionEach()
+                                    .map(water -> ", thinned with " + set(water, "gal_us") + " of water a load")
+                                    .orElse(""));
         }
         cautions(Label.BEAT);
     }
@@ -169,37 +233,86 @@ final class CardWriter {
     private void form() {
         head(Label.FORM);
         pieces("", PiecePlan::name);
-        pieces(Label.MOULD, piece -> piece.forming().mould().map(Mould::name).orElse("to be made")
-                + (piece.forming().deckleToMake() && piece.forming().mould().isPresent() ? ", own deckle" : ""));
-        pieces(Label.OPENING, piece -> size(piece.forming().opening().width(), piece.forming().opening().height()));
+        pieces(
+                Label.MOULD,
+                piece -> piece.forming().mould().map(Mould::name).orElse("to be made")
+                        + (piece.forming().deckleToMake()
+                                        && piece.forming().mould().isPresent()
+                                ? ", own deckle"
+                                : ""));
+        pieces(
+                Label.OPENING,
+                piece -> size(
+                        piece.forming().opening().width(),
+                        piece.forming().opening().height()));
         if (customary) {
-            pieces("", piece -> inches(piece.forming().opening().width(), piece.forming().opening().height()));
+            pieces(
+                    "",
+                    piece -> inches(
+                            piece.forming().opening().width(),
+                            piece.forming().opening().height()));
         }
         pieces(Label.UP, piece -> piece.forming().perSheet() + (piece.forming().turned() ? ", turned" : ""));
-        pieces(Label.SHEETS, piece -> piece.counts().sheets() + " for " + piece.counts().wanted() + " good");
+        pieces(
+                Label.SHEETS,
+                piece -> piece.counts().sheets() + " for " + piece.counts().wanted() + " good");
         pieces(Label.TRIALS, piece -> Integer.toString(piece.counts().trials()));
         cautions(Label.FORM);
     }
 
     private void vat() {
-        boolean poured = plan.pieces().stream().noneMatch(piece -> piece.vatStage().isDone());
+        boolean poured =
+                plan.pieces().stream().noneMatch(piece -> piece.vatStage().isDone());
         head(poured ? Label.POUR : Label.VAT);
         if (poured) {
-            pieces(Label.POURED, piece -> piece.pourStage().map(pour -> set(pour.stock(), "qt_us")).orElse("-"));
+            pieces(
+                    Label.POURED,
+                    piece -> piece.pourStage()
+                            .map(pour -> set(pour.stock(), "qt_us"))
+                            .orElse("-"));
         } else {
-            pieces(Label.CHARGE, piece -> piece.vatStage().map(vat -> set(vat.stock(), "gal_us")).orElse("-"));
-            pieces(Label.WATER, piece -> piece.vatStage().map(vat -> vat.bail().si() > 0 ? "bail " + shown(vat.bail())
-                    : set(vat.water(), "gal_us")).orElse("-"));
-            pieces(Label.LIFT, piece -> piece.vatStage().map(vat -> set(vat.lift(), "lb")).orElse("-"));
-            pieces(Label.RECHARGE, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "not needed"
-                    : count(vat.every(), "sheet")).orElse("-"));
-            pieces(Label.RECHARGE_STOCK, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "-"
-                    : range(vat.recharges().stream().mapToDouble(recharge -> recharge.stock().in("L")).toArray())
-                    + " L").orElse("-"));
-            pieces(Label.BAIL, piece -> piece.vatStage().map(vat -> vat.recharges().isEmpty() ? "-"
-                    : "about " + Digits.three(vat.recharges().stream().mapToDouble(recharge -> recharge.bail().in("L"))
-                    .average().orElse(0))
-                            + " L").orElse("-"));
+            pieces(
+                    Label.CHARGE,
+                    piece -> piece.vatStage()
+                            .map(vat -> set(vat.stock(), "gal_us"))
+                            .orElse("-"));
+            pieces(
+                    Label.WATER,
+                    piece -> piece.vatStage()
+                            .map(vat -> vat.bail().si() > 0 ? "bail " + shown(vat.bail()) : set(vat.water(), "gal_us"))
+                            .orElse("-"));
+            pieces(
+                    Label.LIFT,
+                    piece -> piece.vatStage().map(vat -> set(vat.lift(), "lb")).orElse("-"));
+            pieces(
+                    Label.RECHARGE,
+                    piece -> piece.vatStage()
+                            .map(vat -> vat.recharges().isEmpty() ? "not needed" : count(vat.every(), "sheet"))
+                            .orElse("-"));
+            pieces(
+                    Label.RECHARGE_STOCK,
+                    piece -> piece.vatStage()
+                            .map(vat -> vat.recharges().isEmpty()
+                                    ? "-"
+                                    : range(vat.recharges().stream()
+                                                    .mapToDouble(recharge ->
+                                                            recharge.stock().in("L"))
+                                                    .toArray())
+                                            + " L")
+                            .orElse("-"));
+            pieces(
+                    Label.BAIL,
+                    piece -> piece.vatStage()
+                            .map(vat -> vat.recharges().isEmpty()
+                                    ? "-"
+                                    : "about "
+                                            + Digits.three(vat.recharges().stream()
+                                                    .mapToDouble(recharge ->
+                                                            recharge.bail().in("L"))
+                                                    .average()
+                                                    .orElse(0))
+                                            + " L")
+                            .orElse("-"));
         }
         pieces(Label.DRAIN, piece -> piece.drainTimeStage().map(this::band).orElse("by stopwatch"));
         pieces(Label.MAT, piece -> band(piece.matThickness()));
@@ -210,19 +323,43 @@ final class CardWriter {
     private void press() {
         head(Label.PRESS);
         if (plan.pieces().stream().anyMatch(piece -> piece.postsStage().isDone())) {
-            pieces(Label.POSTS, piece -> piece.postsStage().map(posts -> count(posts.posts(), "post") + " of up to "
-                    + posts.sheetsInPost())
-                    .orElse("-"));
-            pieces(Label.FELTS, piece -> piece.postsStage().map(posts -> Integer.toString(posts.felts())).orElse("-"));
-            pieces(Label.POST_MASS, piece -> piece.postsStage().map(posts -> band(posts.mass())).orElse("-"));
-            pieces(Label.POST_HEIGHT, piece -> piece.postsStage().map(posts -> band(posts.height())).orElse("-"));
+            pieces(
+                    Label.POSTS,
+                    piece -> piece.postsStage()
+                            .map(posts -> count(posts.posts(), "post") + " of up to " + posts.sheetsInPost())
+                            .orElse("-"));
+            pieces(
+                    Label.FELTS,
+                    piece -> piece.postsStage()
+                            .map(posts -> Integer.toString(posts.felts()))
+                            .orElse("-"));
+            pieces(
+                    Label.POST_MASS,
+                    piece -> piece.postsStage().map(posts -> band(posts.mass())).orElse("-"));
+            pieces(
+                    Label.POST_HEIGHT,
+                    piece -> piece.postsStage()
+                            .map(posts -> band(posts.height()))
+                            .orElse("-"));
         } else {
             reasons(Label.POSTS, PiecePlan::postsStage);
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.pressStage().isDone())) {
-            pieces(Label.LOAD, piece -> piece.pressStage().map(press -> set(press.force(), "lbf")).orElse("-"));
-            pieces(Label.PRESSURE, piece -> piece.pressStage().map(press -> set(press.pressure(), "psi")).orElse("-"));
-            pieces(Label.HOLD, piece -> piece.pressStage().map(press -> plain(press.time(), "min")).orElse("-"));
+            pieces(
+                    Label.LOAD,
+                    piece -> piece.pressStage()
+                            .map(press -> set(press.force(), "lbf"))
+                            .orElse("-"));
+            pieces(
+                    Label.PRESSURE,
+                    piece -> piece.pressStage()
+                            .map(press -> set(press.pressure(), "psi"))
+                            .orElse("-"));
+            pieces(
+                    Label.HOLD,
+                    piece -> piece.pressStage()
+                            .map(press -> plain(press.time(), "min"))
+                            .orElse("-"));
         } else {
             reasons(Label.LOAD, PiecePlan::pressStage);
         }
@@ -237,43 +374,90 @@ final class CardWriter {
             cautions(Label.DRY);
             return;
         }
-        pieces(Label.DRYER, piece -> piece.dryingStage().map(drying -> drying.dryer().name()).orElse("not done"));
-        pieces(Label.FILLINGS, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.loads()))
-                .orElse("-"));
-        pieces(Label.TIME, piece -> piece.dryingStage().map(drying -> band(drying.time())).orElse("-"));
-        if (plan.pieces().stream().anyMatch(piece -> piece.dryingStage().map(drying -> drying.blotterChanges() > 0)
-                .orElse(false))) {
-            pieces(Label.CHANGES, piece -> piece.dryingStage().map(drying -> Integer.toString(drying.blotterChanges()))
-                    .orElse("-"));
+        pieces(
+                Label.DRYER,
+                piece ->
+                        piece.dryingStage().map(drying -> drying.dryer().name()).orElse("not done"));
+        pieces(
+                Label.FILLINGS,
+                piece -> piece.dryingStage()
+                        .map(drying -> Integer.toString(drying.loads()))
+                        .orElse("-"));
+        pieces(
+                Label.TIME,
+                piece -> piece.dryingStage().map(drying -> band(drying.time())).orElse("-"));
+        if (plan.pieces().stream()
+                .anyMatch(piece -> piece.dryingStage()
+                        .map(drying -> drying.blotterChanges() > 0)
+                        .orElse(false))) {
+            pieces(
+                    Label.CHANGES,
+                    piece -> piece.dryingStage()
+                            .map(drying -> Integer.toString(drying.blotterChanges()))
+                            .orElse("-"));
         }
-        pieces(Label.RELEASED, piece -> piece.dryingStage().map(drying -> band(drying.water())).orElse("-"));
+        pieces(
+                Label.RELEASED,
+                piece -> piece.dryingStage().map(drying -> band(drying.water())).orElse("-"));
         cautions(Label.DRY);
     }
 
     private void finish() {
         head(Label.FINISH);
         if (plan.pieces().stream().anyMatch(piece -> piece.sizingStage().isDone())) {
-            pieces(Label.BATH, piece -> piece.sizingStage().map(sizing -> set(sizing.bath(), "qt_us")).orElse("-"));
-            pieces(Label.DRY_SIZE, piece -> piece.sizingStage().map(sizing -> set(sizing.drySize(), "oz")).orElse("-"));
-            pieces(Label.DRY_AGAIN, piece -> piece.sizingStage()
-                    .map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
-                    .orElse("-"));
+            pieces(
+                    Label.BATH,
+                    piece -> piece.sizingStage()
+                            .map(sizing -> set(sizing.bath(), "qt_us"))
+                            .orElse("-"));
+            pieces(
+                    Label.DRY_SIZE,
+                    piece -> piece.sizingStage()
+                            .map(sizing -> set(sizing.drySize(), "oz"))
+                            .orElse("-"));
+            pieces(
+                    Label.DRY_AGAIN,
+                    piece -> piece.sizingStage()
+                            .map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
+                            .orElse("-"));
         }
-        pieces(Label.SIZE, piece -> size(piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankWidth).orElseGet(() ->
-                piece.piece().width().orElse(piece.finished().width().likely())),
-                piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankHeight).orElseGet(() ->
-                        piece.piece().height().orElse(piece.finished().height().likely())))
-                + (piece.piece().edge() == Piece.Edge.CUT ? ", cut" : ", rim kept"));
+        pieces(
+                Label.SIZE,
+                piece -> size(
+                                piece.envelopeStage()
+                                        .map(PiecePlan.EnvelopePlan::blankWidth)
+                                        .orElseGet(() -> piece.piece()
+                                                .width()
+                                                .orElse(piece.finished().width().likely())),
+                                piece.envelopeStage()
+                                        .map(PiecePlan.EnvelopePlan::blankHeight)
+                                        .orElseGet(() -> piece.piece()
+                                                .height()
+                                                .orElse(piece.finished()
+                                                        .height()
+                                                        .likely())))
+                        + (piece.piece().edge() == Piece.Edge.CUT ? ", cut" : ", rim kept"));
         if (plan.pieces().stream().anyMatch(piece -> piece.piece().folds() > 0)) {
-            pieces(Label.FOLDED, piece -> piece.piece().folds() == 0 ? "-"
-                    : size(piece.finished().foldedWidth(), piece.finished().foldedHeight()));
+            pieces(
+                    Label.FOLDED,
+                    piece -> piece.piece().folds() == 0
+                            ? "-"
+                            : size(
+                                    piece.finished().foldedWidth(),
+                                    piece.finished().foldedHeight()));
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
-            pieces(Label.BLANK, piece -> piece.envelopeStage().map(envelope -> envelope.style().words() + ", "
-                    + Digits.three(envelope.seam().in("mm")) + " mm seam").orElse("-"));
-            pieces(Label.INSIDE, piece -> piece.envelopeStage()
-                    .map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
-                    .orElse("-"));
+            pieces(
+                    Label.BLANK,
+                    piece -> piece.envelopeStage()
+                            .map(envelope -> envelope.style().words() + ", "
+                                    + Digits.three(envelope.seam().in("mm")) + " mm seam")
+                            .orElse("-"));
+            pieces(
+                    Label.INSIDE,
+                    piece -> piece.envelopeStage()
+                            .map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
+                            .orElse("-"));
         }
         cautions(Label.FINISH);
     }
@@ -282,40 +466,77 @@ final class CardWriter {
         head(Label.COME_OUT);
         pieces("", PiecePlan::name);
         pieces(Label.GRAMMAGE, piece -> band(piece.finished().grammage()));
-        pieces("", piece -> piece.finished().grammage().scatter().filter(scatter -> scatter > 0)
-                .map(scatter -> "single sheets ±" + Digits.three(100 * scatter) + " %").orElse(""));
+        pieces(
+                "",
+                piece -> piece.finished()
+                        .grammage()
+                        .scatter()
+                        .filter(scatter -> scatter > 0)
+                        .map(scatter -> "single sheets ±" + Digits.three(100 * scatter) + " %")
+                        .orElse(""));
         pieces(Label.WIDTH, piece -> band(piece.finished().width()));
         pieces(Label.HEIGHT, piece -> band(piece.finished().height()));
-        pieces(Label.CALIPER, piece -> piece.finished().caliperStage().map(caliper -> band(caliper.in("mm")))
-                .orElse("not known"));
+        pieces(
+                Label.CALIPER,
+                piece -> piece.finished()
+                        .caliperStage()
+                        .map(caliper -> band(caliper.in("mm")))
+                        .orElse("not known"));
         pieces(Label.MASS, piece -> band(piece.finished().mass()));
         pieces(Label.GOOD, piece -> band(piece.counts().good()));
         pieces(Label.PILE, piece -> piece.finished().pileStage().map(this::band).orElse("-"));
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
-            pieces(Label.PLAY, piece -> piece.envelopeStage()
-                    .map(envelope -> Digits.three(envelope.playAlong().likely().in("mm")) + " × "
-                    + Digits.three(envelope.playAcross().likely().in("mm")) + " mm").orElse("-"));
-            pieces(Label.PAIRS, piece -> piece.envelopeStage()
-                    .map(envelope -> Digits.three(envelope.sharePairsFit().in("%")) + " %").orElse("-"));
+            pieces(
+                    Label.PLAY,
+                    piece -> piece.envelopeStage()
+                            .map(envelope -> Digits.three(
+                                            envelope.playAlong().likely().in("mm")) + " × "
+                                    + Digits.three(
+                                            envelope.playAcross().likely().in("mm")) + " mm")
+                            .orElse("-"));
+            pieces(
+                    Label.PAIRS,
+                    piece -> piece.envelopeStage()
+                            .map(envelope ->
+                                    Digits.three(envelope.sharePairsFit().in("%")) + " %")
+                            .orElse("-"));
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.mailStage().isDone())) {
-            pieces(Label.MAILED, piece -> piece.mailStage().map(mail -> Digits.three(mail.mass().likely().in("g")) + " g, "
-                    + Digits.three(mail.thickness().likely().in("mm")) + " mm").orElse("-"));
+            pieces(
+                    Label.MAILED,
+                    piece -> piece.mailStage()
+                            .map(mail -> Digits.three(mail.mass().likely().in("g")) + " g, "
+                                    + Digits.three(mail.thickness().likely().in("mm")) + " mm")
+                            .orElse("-"));
             for (PiecePlan piece : plan.pieces()) {
-                piece.mailStage().optional().ifPresent(mail -> row("", piece.name() + ": " + mail.verdict().service()
-                        .map(service -> "goes as " + service + " in " + mail.country()
-                                + (mail.verdict().step().isPresent() ? ", mass step " + mail.verdict().step()
-                                .getAsInt() : ""))
-                        .orElse("no service in " + mail.country() + " takes it")));
+                piece.mailStage()
+                        .optional()
+                        .ifPresent(mail -> row(
+                                "",
+                                piece.name() + ": "
+                                        + mail.verdict()
+                                                .service()
+                                                .map(service -> "goes as " + service + " in " + mail.country()
+                                                        + (mail.verdict().step().isPresent()
+                                                                ? ", mass step "
+                                                                        + mail.verdict()
+                                                                                .step()
+                                                                                .getAsInt()
+                                                                : ""))
+                                                .orElse("no service in " + mail.country() + " takes it")));
             }
         }
         for (BatchPlan batch : plan.batches()) {
             if (batch.keptInVat().likely().si() > 0) {
                 row(Label.KEPT, batch.name() + ": " + band(batch.keptInVat()) + " of fibre; strain it and put it by");
             }
-            row(Label.PUT_BY, batch.name() + ": " + band(batch.stockPutBy())
-                    + batch.shortage().map(one -> "; it may also run short by up to " + Digits.three(one.upTo().in("kg"))
-                            + " kg").orElse(""));
+            row(
+                    Label.PUT_BY,
+                    batch.name() + ": " + band(batch.stockPutBy())
+                            + batch.shortage()
+                                    .map(one -> "; it may also run short by up to "
+                                            + Digits.three(one.upTo().in("kg")) + " kg")
+                                    .orElse(""));
         }
         cautions(Label.COME_OUT);
     }
@@ -324,7 +545,10 @@ final class CardWriter {
         head(Label.DAYS);
         StringBuilder steps = new StringBuilder();
         for (Schedule.Step step : plan.schedule().steps()) {
-            steps.append(steps.length() == 0 ? "" : "; ").append(step.name()).append(' ').append(step.inDays())
+            steps.append(steps.length() == 0 ? "" : "; ")
+                    .append(step.name())
+                    .append(' ')
+                    .append(step.inDays())
                     .append(step.start().map(day -> " from " + day).orElse(""));
         }
         wrap("", steps + ".");
@@ -347,9 +571,11 @@ final class CardWriter {
             for (Sensitivity one : first) {
                 if (said.size() < 3 && !said.contains(one.measurement())) {
                     said.add(one.measurement());
-                    wrap("- ", one.measurement() + ": " + Math.round(100 * one.share()) + " % of the band of the "
-                            + one.widens()
-                            + " comes from " + one.assumption().meaning() + ".");
+                    wrap(
+                            "- ",
+                            one.measurement() + ": " + Math.round(100 * one.share()) + " % of the band of the "
+                                    + one.widens()
+                                    + " comes from " + one.assumption().meaning() + ".");
                 }
             }
         }
@@ -382,8 +608,11 @@ final class CardWriter {
     private void foot() {
         lines.add("");
         lines.add("Local codes and licensed practice come before this card.");
-        long weak = plan.assumptionsUsed().stream().filter(a -> a.basis().isUncalibrated()).count();
-        lines.add("papermath, assumptions of edition " + plan.studio().assumptions().edition() + ", "
+        long weak = plan.assumptionsUsed().stream()
+                .filter(a -> a.basis().isUncalibrated())
+                .count();
+        lines.add("papermath, assumptions of edition "
+                + plan.studio().assumptions().edition() + ", "
                 + plan.studio().assumptions().own().size() + " of the studio's own; " + weak + " of "
                 + plan.assumptionsUsed().size() + " values uncalibrated.");
     }
@@ -407,10 +636,15 @@ final class CardWriter {
 
     /** Why a stage of no piece is done: once where it is the same for all, else piece by piece. */
     private void reasons(Label label, Function<PiecePlan, Stage<?>> stage) {
-        boolean same = plan.pieces().stream().map(piece -> stage.apply(piece).reason()).distinct().count() == 1;
+        boolean same = plan.pieces().stream()
+                        .map(piece -> stage.apply(piece).reason())
+                        .distinct()
+                        .count()
+                == 1;
         for (PiecePlan piece : same ? plan.pieces().subList(0, 1) : plan.pieces()) {
-            row(piece == plan.pieces().get(0) ? label.text : "", (same ? "" : piece.name() + ": ")
-                    + stage.apply(piece).reason());
+            row(
+                    piece == plan.pieces().get(0) ? label.text : "",
+                    (same ? "" : piece.name() + ": ") + stage.apply(piece).reason());
         }
     }
 
@@ -456,8 +690,9 @@ final class CardWriter {
     private <Q extends Quantity<Q>> String set(Amount<Q> amount, String customaryCode) {
         Amount<Q> shown = shown(amount);
         String text = shown.toString();
-        return customary ? text + " (" + Digits.three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode)
-                + ")" : text;
+        return customary
+                ? text + " (" + Digits.three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode) + ")"
+                : text;
     }
 
     /** Millilitres below a litre, kilograms from ten on. */
@@ -488,13 +723,18 @@ final class CardWriter {
     }
 
     private static String oneTenth(double value) {
-        return new BigDecimal(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .setScale(1, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String range(double[] values) {
         double low = Arrays.stream(values).min().orElse(0);
         double high = Arrays.stream(values).max().orElse(0);
-        return Digits.three(low).equals(Digits.three(high)) ? Digits.three(low) : Digits.three(low) + "–" + Digits.three(high);
+        return Digits.three(low).equals(Digits.three(high))
+                ? Digits.three(low)
+                : Digits.three(low) + "–" + Digits.three(high);
     }
 
     /** A forecast: likely value and band, three digits each. */
@@ -506,8 +746,11 @@ final class CardWriter {
         String high = Digits.three(estimate.high().value());
         String middle = Digits.three(likely.value());
         if (estimate.isOpenBelow() || estimate.isOpenAbove()) {
-            return middle + (!estimate.isOpenAbove() ? " (" + high + " or less)"
-                    : !estimate.isOpenBelow() ? " (" + low + " or more)" : "") + unit;
+            return middle
+                    + (!estimate.isOpenAbove()
+                            ? " (" + high + " or less)"
+                            : !estimate.isOpenBelow() ? " (" + low + " or more)" : "")
+                    + unit;
         }
         return middle + (low.equals(high) ? "" : " (" + low + "–" + high + ")") + unit;
     }

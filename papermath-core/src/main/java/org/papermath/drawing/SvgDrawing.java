@@ -6,17 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.envelope.Line;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
 import org.papermath.shape.CutLayout;
-import org.papermath.envelope.Line;
 import org.papermath.shape.Outline;
 import org.papermath.text.Wrap;
 import org.papermath.text.Xml;
@@ -47,11 +45,16 @@ public final class SvgDrawing {
     private final String remark;
 
     /** Something drawn; coordinates in millimetres from the lower left, along upward. */
-    private record Shape(Form form, String style, double[] x, double[] y, String text) {
-    }
+    private record Shape(Form form, String style, double[] x, double[] y, String text) {}
 
     private enum Form {
-        POLYGON, LINE, TEXT, ACROSS, ALONG, PARTS_ACROSS, PARTS_ALONG
+        POLYGON,
+        LINE,
+        TEXT,
+        ACROSS,
+        ALONG,
+        PARTS_ACROSS,
+        PARTS_ALONG
     }
 
     private SvgDrawing(String title, List<Shape> shapes, String remark) {
@@ -104,7 +107,10 @@ public final class SvgDrawing {
         return drawing.with(new Shape(Form.PARTS_ACROSS, "", x, new double[0], ""))
                 .with(new Shape(Form.PARTS_ALONG, "", new double[0], y, ""))
                 .withName("front", middleX, middleY + LINE_OF_TEXT, x[2] - x[1])
-                .withName("inside " + envelope.insideWidth() + " × " + envelope.insideHeight(), middleX, middleY,
+                .withName(
+                        "inside " + envelope.insideWidth() + " × " + envelope.insideHeight(),
+                        middleX,
+                        middleY,
                         Double.POSITIVE_INFINITY)
                 .withName("flap", middleX, y[2] + (y[3] - y[2]) / 3, x[2] - x[1])
                 .withName(openEnd ? "bottom" : "back", middleX, y[1] - (y[1] - y[0]) / 3, x[2] - x[1])
@@ -115,14 +121,18 @@ public final class SvgDrawing {
 
     /** The two ends and the two fold lines between them, in millimetres. */
     private static double[] marks(double size, List<Line> scores, Function<Outline.Point, Amount<Length>> place) {
-        double[] all = scores.stream().flatMap(line -> Stream.of(line.from(), line.to()))
-                .mapToDouble(point -> 1000 * place.apply(point).si()).sorted().toArray();
+        double[] all = scores.stream()
+                .flatMap(line -> Stream.of(line.from(), line.to()))
+                .mapToDouble(point -> 1000 * place.apply(point).si())
+                .sorted()
+                .toArray();
         return new double[] {0, all[0], all[all.length - 1], size};
     }
 
     /** A name where there is room for it. */
     private SvgDrawing withName(String name, double x, double y, double room) {
-        return name.length() * LETTER > room ? this
+        return name.length() * LETTER > room
+                ? this
                 : with(new Shape(Form.TEXT, "", new double[] {x}, new double[] {y}, name));
     }
 
@@ -146,18 +156,23 @@ public final class SvgDrawing {
             double h = 1000 * place.height().si();
             drawing = drawing.withOutline(piece, x, y, "cut");
             for (CutLayout.Edge edge : place.deckleEdges()) {
-                drawing = drawing.with(new Shape(Form.LINE, "deckle", switch (edge) {
-                    case LEFT -> new double[] {x, x};
-                    case RIGHT -> new double[] {x + w, x + w};
-                    case BOTTOM, TOP -> new double[] {x, x + w};
-                }, switch (edge) {
-                    case LEFT, RIGHT -> new double[] {y, y + h};
-                    case BOTTOM -> new double[] {y, y};
-                    case TOP -> new double[] {y + h, y + h};
-                }, ""));
+                drawing = drawing.with(new Shape(
+                        Form.LINE,
+                        "deckle",
+                        switch (edge) {
+                            case LEFT -> new double[] {x, x};
+                            case RIGHT -> new double[] {x + w, x + w};
+                            case BOTTOM, TOP -> new double[] {x, x + w};
+                        },
+                        switch (edge) {
+                            case LEFT, RIGHT -> new double[] {y, y + h};
+                            case BOTTOM -> new double[] {y, y};
+                            case TOP -> new double[] {y + h, y + h};
+                        },
+                        ""));
             }
-            drawing = drawing.with(new Shape(Form.TEXT, "", new double[] {x + w / 2}, new double[] {y + h / 2},
-                    String.valueOf(number)));
+            drawing = drawing.with(new Shape(
+                    Form.TEXT, "", new double[] {x + w / 2}, new double[] {y + h / 2}, String.valueOf(number)));
         }
         if (number == 0) {
             return drawing;
@@ -200,7 +215,8 @@ public final class SvgDrawing {
 
     /** In millimetres, rising, places that are the same to a micrometre once. */
     private static double[] sorted(List<? extends Quantity<Length>> places, String what) {
-        double[] all = places.stream().mapToDouble(place -> mm(place, what)).sorted().toArray();
+        double[] all =
+                places.stream().mapToDouble(place -> mm(place, what)).sorted().toArray();
         double[] kept = new double[all.length];
         int n = 0;
         for (double place : all) {
@@ -245,8 +261,12 @@ public final class SvgDrawing {
     }
 
     private SvgDrawing withOutline(Outline outline, double left, double below, String style) {
-        double[] x = outline.corners().stream().mapToDouble(corner -> left + corner.across().in("mm")).toArray();
-        double[] y = outline.corners().stream().mapToDouble(corner -> below + corner.along().in("mm")).toArray();
+        double[] x = outline.corners().stream()
+                .mapToDouble(corner -> left + corner.across().in("mm"))
+                .toArray();
+        double[] y = outline.corners().stream()
+                .mapToDouble(corner -> below + corner.along().in("mm"))
+                .toArray();
         return with(new Shape(Form.POLYGON, style, x, y, ""));
     }
 
@@ -264,9 +284,16 @@ public final class SvgDrawing {
      * @return the drawing
      */
     public SvgDrawing withLine(Line line) {
-        return with(new Shape(Form.LINE, line.kind().name().toLowerCase(Locale.ROOT),
-                new double[] {1000 * line.from().across().si(), 1000 * line.to().across().si()},
-                new double[] {1000 * line.from().along().si(), 1000 * line.to().along().si()}, ""));
+        return with(new Shape(
+                Form.LINE,
+                line.kind().name().toLowerCase(Locale.ROOT),
+                new double[] {
+                    1000 * line.from().across().si(), 1000 * line.to().across().si()
+                },
+                new double[] {
+                    1000 * line.from().along().si(), 1000 * line.to().along().si()
+                },
+                ""));
     }
 
     /**
@@ -279,8 +306,12 @@ public final class SvgDrawing {
      * @throws org.papermath.quantity.Refused if a place is not a length
      */
     public SvgDrawing withText(Quantity<Length> across, Quantity<Length> along, String text) {
-        return with(new Shape(Form.TEXT, "", new double[] {mm(across, "place across")},
-                new double[] {mm(along, "place along")}, text));
+        return with(new Shape(
+                Form.TEXT,
+                "",
+                new double[] {mm(across, "place across")},
+                new double[] {mm(along, "place along")},
+                text));
     }
 
     private static double mm(Quantity<Length> length, String what) {
@@ -318,8 +349,13 @@ public final class SvgDrawing {
         double base = headHeight + MARGIN + top;
         StringBuilder out = new StringBuilder(1024);
         out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(number(width)).append("mm\" height=\"")
-                .append(number(height)).append("mm\" viewBox=\"0 0 ").append(number(width)).append(' ')
+        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
+                .append(number(width))
+                .append("mm\" height=\"")
+                .append(number(height))
+                .append("mm\" viewBox=\"0 0 ")
+                .append(number(width))
+                .append(' ')
                 .append(number(height))
                 .append("\">\n");
         out.append("<title>").append(Xml.escape(title)).append("</title>\n");
@@ -358,7 +394,10 @@ public final class SvgDrawing {
             case POLYGON -> {
                 out.append("<polygon class=\"").append(shape.style()).append("\" points=\"");
                 for (int i = 0; i < x.length; i++) {
-                    out.append(i == 0 ? "" : " ").append(number(MARGIN + x[i])).append(',').append(number(base - y[i]));
+                    out.append(i == 0 ? "" : " ")
+                            .append(number(MARGIN + x[i]))
+                            .append(',')
+                            .append(number(base - y[i]));
                 }
                 out.append("\"/>\n");
             }
@@ -375,7 +414,11 @@ public final class SvgDrawing {
                 tick(out, MARGIN - 4, base - y[0], 1, 0);
                 tick(out, MARGIN - 4, base - y[1], 1, 0);
                 double middle = base - (y[0] + y[1]) / 2;
-                text(out, MARGIN - 6, middle, shape.text(),
+                text(
+                        out,
+                        MARGIN - 6,
+                        middle,
+                        shape.text(),
                         " transform=\"rotate(-90 " + number(MARGIN - 6) + ' ' + number(middle) + ")\"");
             }
             case PARTS_ACROSS -> {
@@ -403,7 +446,11 @@ public final class SvgDrawing {
                         raised = !raised && size.length() * LETTER > y[i] - y[i - 1];
                         double left = at + (raised ? 8.5 : 4.5);
                         double middle = base - (y[i - 1] + y[i]) / 2;
-                        text(out, left, middle, size,
+                        text(
+                                out,
+                                left,
+                                middle,
+                                size,
                                 " transform=\"rotate(-90 " + number(left) + ' ' + number(middle) + ")\"");
                     }
                 }
@@ -421,15 +468,29 @@ public final class SvgDrawing {
     }
 
     private static void line(StringBuilder out, String style, double x1, double y1, double x2, double y2) {
-        out.append("<line class=\"").append(style).append("\" x1=\"").append(number(x1)).append("\" y1=\"")
+        out.append("<line class=\"")
+                .append(style)
+                .append("\" x1=\"")
+                .append(number(x1))
+                .append("\" y1=\"")
                 .append(number(y1))
-                .append("\" x2=\"").append(number(x2)).append("\" y2=\"").append(number(y2)).append("\"/>\n");
+                .append("\" x2=\"")
+                .append(number(x2))
+                .append("\" y2=\"")
+                .append(number(y2))
+                .append("\"/>\n");
     }
 
     private static void text(StringBuilder out, double x, double y, String text, String more) {
-        out.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y)).append('"').append(more)
+        out.append("<text x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append('"')
+                .append(more)
                 .append('>')
-                .append(Xml.escape(text)).append("</text>\n");
+                .append(Xml.escape(text))
+                .append("</text>\n");
     }
 
     /** A size for people, to a tenth of a millimetre. */

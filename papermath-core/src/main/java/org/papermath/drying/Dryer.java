@@ -1,7 +1,6 @@
 package org.papermath.drying;
 
 import javax.measure.Quantity;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Name;

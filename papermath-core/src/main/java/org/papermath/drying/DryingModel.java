@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import org.papermath.air.Air;
 import org.papermath.equation.BlotterDrying;
 import org.papermath.equation.Drying;
@@ -88,7 +86,10 @@ public final class DryingModel {
      * @param end the moisture ratio at which they are called dry
      * @param equilibrium the moisture ratio they would come to in this air
      */
-    public record Batch(Amount<Mass> ovenDry, Amount<Area> faceArea, Amount<MoistureRatio> start,
+    public record Batch(
+            Amount<Mass> ovenDry,
+            Amount<Area> faceArea,
+            Amount<MoistureRatio> start,
             Amount<MoistureRatio> end,
             Amount<MoistureRatio> equilibrium) {
         /**
@@ -117,9 +118,14 @@ public final class DryingModel {
          * @return the batch
          * @throws Refused if a value is out of range
          */
-        public static Batch of(Quantity<Mass> ovenDry, Quantity<Area> faceArea, Quantity<MoistureRatio> start,
-                Quantity<MoistureRatio> end, Quantity<MoistureRatio> equilibrium) {
-            return new Batch(Kinds.MASS.check(ovenDry, "oven-dry mass to dry"),
+        public static Batch of(
+                Quantity<Mass> ovenDry,
+                Quantity<Area> faceArea,
+                Quantity<MoistureRatio> start,
+                Quantity<MoistureRatio> end,
+                Quantity<MoistureRatio> equilibrium) {
+            return new Batch(
+                    Kinds.MASS.check(ovenDry, "oven-dry mass to dry"),
                     Kinds.AREA.check(faceArea, "area to dry"),
                     Kinds.MOISTURE_RATIO.check(start, "moisture ratio at the start"),
                     Kinds.MOISTURE_RATIO.check(end, "moisture ratio at the end"),
@@ -154,17 +160,25 @@ public final class DryingModel {
          * @return the batch
          * @throws Refused if the number is below one
          */
-        public static Batch of(Assumptions assumptions, Scope scope, PressedSheet sheet, int sheets,
-                SorptionModel sorption, Air air) {
+        public static Batch of(
+                Assumptions assumptions, Scope scope, PressedSheet sheet, int sheets, SorptionModel sorption, Air air) {
             if (sheets < 1) {
-                throw Refused.of("count.below-one", "sheets to dry: " + sheets + " given; 1 or more is wanted.",
-                        "given", sheets, "least", 1);
+                throw Refused.of(
+                        "count.below-one",
+                        "sheets to dry: " + sheets + " given; 1 or more is wanted.",
+                        "given",
+                        sheets,
+                        "least",
+                        1);
             }
             double equilibrium = sorption.ratio(air).si();
             double margin = assumptions.si("drying.end-margin", scope);
-            return of(Kinds.MASS.ofSi(sheets * sheet.ovenDry().si(), "kg"),
+            return of(
+                    Kinds.MASS.ofSi(sheets * sheet.ovenDry().si(), "kg"),
                     Kinds.AREA.ofSi(sheets * sheet.area().si(), "m2"),
-                    sheet.ratio(), Kinds.MOISTURE_RATIO.ofSi(equilibrium + margin, "g/g"), sorption.ratio(air));
+                    sheet.ratio(),
+                    Kinds.MOISTURE_RATIO.ofSi(equilibrium + margin, "g/g"),
+                    sorption.ratio(air));
         }
 
         /**
@@ -226,7 +240,9 @@ public final class DryingModel {
          */
         public Amount<Time> hours() {
             return time().orElseThrow(() -> {
-                Notice why = notices.stream().filter(one -> one.code().startsWith("drying.never")).findFirst()
+                Notice why = notices.stream()
+                        .filter(one -> one.code().startsWith("drying.never"))
+                        .findFirst()
                         .orElseThrow();
                 return new Refused(why.code(), why.text(), why.arguments());
             });
@@ -261,8 +277,9 @@ public final class DryingModel {
 
         @Override
         public String toString() {
-            return neverDries() ? "never dries" : "dry in " + Kinds.TIME.ofSi(seconds, "h") + ", " + water()
-                    + " of water";
+            return neverDries()
+                    ? "never dries"
+                    : "dry in " + Kinds.TIME.ofSi(seconds, "h") + ", " + water() + " of water";
         }
     }
 
@@ -292,17 +309,22 @@ public final class DryingModel {
     public Result dry(Dryer dryer, Batch batch, Air air) {
         if (dryer instanceof Dryer.FanStack stack) {
             Assumption share = assumptions.get("drying.delivered-share", scope);
-            Amount<VolumeFlow> delivered = Kinds.VOLUME_FLOW.ofSi(share.likelySi() * stack.freeAirFlow().si(), "m3/h");
+            Amount<VolumeFlow> delivered = Kinds.VOLUME_FLOW.ofSi(
+                    share.likelySi() * stack.freeAirFlow().si(), "m3/h");
             Result result = stack(delivered, batch, air);
-            if (share.basis() == Basis.MEASURED_HERE || assumptions.get("drying.fan-efficiency", scope).basis()
-                    == Basis.MEASURED_HERE) {
+            if (share.basis() == Basis.MEASURED_HERE
+                    || assumptions.get("drying.fan-efficiency", scope).basis() == Basis.MEASURED_HERE) {
                 return result;
             }
             List<Notice> more = new ArrayList<>(result.notices());
-            more.add(Notice.note("drying.fan-label",
+            more.add(Notice.note(
+                    "drying.fan-label",
                     "Of the " + stack.freeAirFlow() + " on the label of the fan " + delivered
                             + " are taken to come through the stack; a fan loses most of its flow against flutes.",
-                    "label", stack.freeAirFlow().toString(), "delivered", delivered.toString()));
+                    "label",
+                    stack.freeAirFlow().toString(),
+                    "delivered",
+                    delivered.toString()));
             return new Result(result.seconds, result.evaporation, result.water, more);
         }
         if (dryer instanceof Dryer.Loft loft) {
@@ -326,9 +348,14 @@ public final class DryingModel {
     public Estimate<Time> time(Dryer dryer, Batch batch, Air air) {
         List<String> ids = dryer instanceof Dryer.FanStack
                 ? List.of("drying.fan-efficiency", "drying.delivered-share", "drying.critical-ratio")
-                : dryer instanceof Dryer.Blotters ? List.of("drying.blotter-kept")
-                : List.of("drying.film-still", "drying.radiative", "drying.lewis", "drying.loft-tail");
-        return Bands.of(assumptions, scope, ids, store -> from(store, scope).dry(dryer, batch, air).hours());
+                : dryer instanceof Dryer.Blotters
+                        ? List.of("drying.blotter-kept")
+                        : List.of("drying.film-still", "drying.radiative", "drying.lewis", "drying.loft-tail");
+        return Bands.of(
+                assumptions,
+                scope,
+                ids,
+                store -> from(store, scope).dry(dryer, batch, air).hours());
     }
 
     /**
@@ -343,15 +370,24 @@ public final class DryingModel {
      */
     public Result stack(Quantity<VolumeFlow> delivered, Batch batch, Air air) {
         double flow = Kinds.VOLUME_FLOW.siAboveZero(delivered, "air delivered into the stack");
-        double evaporation = evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
+        double evaporation = evaporation(
+                flow,
+                air.temperature().si() - ZERO_CELSIUS,
+                air.humidity().si(),
                 air.pressure().si());
-        double time = stackLaw().time(batch.ovenDry().si(), evaporation, batch.start().si(), batch.end().si(),
-                batch.equilibrium().si());
+        double time = stackLaw()
+                .time(
+                        batch.ovenDry().si(),
+                        evaporation,
+                        batch.start().si(),
+                        batch.end().si(),
+                        batch.equilibrium().si());
         List<Notice> notices = rangeNotices(air);
         if (assumptions.get("drying.fan-efficiency", scope).basis() != Basis.MEASURED_HERE) {
-            notices.add(Notice.note("drying.uncalibrated",
+            notices.add(Notice.note(
+                    "drying.uncalibrated",
                     "How much of the air's drying power a stack uses is known within a factor of two; weigh the"
-                    + " stack, or one"
+                            + " stack, or one"
                             + " sheet, twice."));
         }
         return result(time, evaporation, batch, air, notices);
@@ -362,8 +398,8 @@ public final class DryingModel {
     }
 
     private StackDrying stackLaw() {
-        return new StackDrying(assumptions.si("drying.fan-efficiency", scope),
-                assumptions.si("drying.critical-ratio", scope));
+        return new StackDrying(
+                assumptions.si("drying.fan-efficiency", scope), assumptions.si("drying.critical-ratio", scope));
     }
 
     /**
@@ -384,8 +420,12 @@ public final class DryingModel {
         double pressure = start.pressure().si();
         double margin = batch.end().si() - batch.equilibrium().si();
         if (margin <= 0 && batch.start().si() > batch.end().si()) {
-            return result(Double.POSITIVE_INFINITY, evaporation(flow, celsius, start.humidity().si(), pressure), batch,
-                    start, rangeNotices(start));
+            return result(
+                    Double.POSITIVE_INFINITY,
+                    evaporation(flow, celsius, start.humidity().si(), pressure),
+                    batch,
+                    start,
+                    rangeNotices(start));
         }
         double critical = assumptions.si("drying.critical-ratio", scope);
         double mass = batch.ovenDry().si();
@@ -398,8 +438,9 @@ public final class DryingModel {
         // Thirty days are longer than anybody waits; the steps are short against hours of drying.
         while (seconds < 30 * 86400.0) {
             double humidity = Math.min(1, Psychrometrics.relativeHumidity(celsius, humidityRatio, pressure));
-            double equilibrium = sorption.ratio(Air.of(start.temperature(),
-                    Kinds.RELATIVE_HUMIDITY.ofSi(Math.max(0.01, humidity), "%"))).si();
+            double equilibrium = sorption.ratio(
+                            Air.of(start.temperature(), Kinds.RELATIVE_HUMIDITY.ofSi(Math.max(0.01, humidity), "%")))
+                    .si();
             double rate = evaporation(flow, celsius, humidity, pressure);
             if (first < 0) {
                 first = rate;
@@ -415,13 +456,20 @@ public final class DryingModel {
         }
         double humidity = Math.min(1, Psychrometrics.relativeHumidity(celsius, humidityRatio, pressure));
         List<Notice> notices = new ArrayList<>(rangeNotices(start));
-        notices.add(Notice.warning("drying.never-room-full",
+        notices.add(Notice.warning(
+                "drying.never-room-full",
                 "It never dries: the room takes up no more water. It comes to "
                         + Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%") + " relative humidity with the sheets still at "
                         + Kinds.MOISTURE_RATIO.ofSi(Math.max(0, x), "g/g") + ". Ventilate, or dry less at a time.",
-                "humidity", Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%").toString(),
-                "left", Kinds.MOISTURE_RATIO.ofSi(Math.max(0, x), "g/g").toString()));
-        return new Result(Double.POSITIVE_INFINITY, Math.max(0, first), mass * (batch.start().si() - x), notices);
+                "humidity",
+                Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%").toString(),
+                "left",
+                Kinds.MOISTURE_RATIO.ofSi(Math.max(0, x), "g/g").toString()));
+        return new Result(
+                Double.POSITIVE_INFINITY,
+                Math.max(0, first),
+                mass * (batch.start().si() - x),
+                notices);
     }
 
     /**
@@ -436,12 +484,28 @@ public final class DryingModel {
      */
     public Result loft(Batch batch, Air air, int sheetsInSpur, boolean draught) {
         if (sheetsInSpur < 1) {
-            throw Refused.of("count.below-one", "sheets in a spur: " + sheetsInSpur + " given; 1 or more is wanted.",
-                    "given", sheetsInSpur, "least", 1);
+            throw Refused.of(
+                    "count.below-one",
+                    "sheets in a spur: " + sheetsInSpur + " given; 1 or more is wanted.",
+                    "given",
+                    sheetsInSpur,
+                    "least",
+                    1);
         }
         double flux = flux(air, draught, 0);
-        return hung(hungLaw(draught).time(batch.grammage(), batch.start().si(), batch.end().si(),
-                batch.equilibrium().si(), sheetsInSpur, 2, flux), flux * 2 / sheetsInSpur, batch, air);
+        return hung(
+                hungLaw(draught)
+                        .time(
+                                batch.grammage(),
+                                batch.start().si(),
+                                batch.end().si(),
+                                batch.equilibrium().si(),
+                                sheetsInSpur,
+                                2,
+                                flux),
+                flux * 2 / sheetsInSpur,
+                batch,
+                air);
     }
 
     /**
@@ -457,8 +521,19 @@ public final class DryingModel {
     public Result boards(Batch batch, Air air, Quantity<Irradiance> sun) {
         double watts = Kinds.IRRADIANCE.siWithin(sun, "sun on the boards", 0, 1200);
         double flux = flux(air, false, Drying.boardSun(assumptions.si("drying.sun-share", scope), watts));
-        return hung(hungLaw(false).time(batch.grammage(), batch.start().si(), batch.end().si(),
-                batch.equilibrium().si(), 1, 1, flux), flux, batch, air);
+        return hung(
+                hungLaw(false)
+                        .time(
+                                batch.grammage(),
+                                batch.start().si(),
+                                batch.end().si(),
+                                batch.equilibrium().si(),
+                                1,
+                                1,
+                                flux),
+                flux,
+                batch,
+                air);
     }
 
     private Result hung(double time, double flux, Batch batch, Air air) {
@@ -477,12 +552,15 @@ public final class DryingModel {
     }
 
     private double flux(Air air, boolean draught, double sun) {
-        return hungLaw(draught).flux(air.temperature().si() - ZERO_CELSIUS, air.humidity().si(), sun);
+        return hungLaw(draught)
+                .flux(air.temperature().si() - ZERO_CELSIUS, air.humidity().si(), sun);
     }
 
     private HungDrying hungLaw(boolean draught) {
-        return new HungDrying(assumptions.si(draught ? "drying.film-draught" : "drying.film-still", scope),
-                assumptions.si("drying.radiative", scope), assumptions.si("drying.lewis", scope),
+        return new HungDrying(
+                assumptions.si(draught ? "drying.film-draught" : "drying.film-still", scope),
+                assumptions.si("drying.radiative", scope),
+                assumptions.si("drying.lewis", scope),
                 assumptions.si("drying.loft-tail", scope));
     }
 
@@ -497,8 +575,15 @@ public final class DryingModel {
         int changes = blotterChanges(batch);
         double time = blotterLaw().time(changes);
         double rate = time > 0 ? batch.water().si() / time : 0;
-        return new Result(time, rate, batch.water().si(), List.of(Notice.note("drying.blotter-changes",
-                changes + " changes of blotters; wet blotters have to dry somewhere too.", "changes", changes)));
+        return new Result(
+                time,
+                rate,
+                batch.water().si(),
+                List.of(Notice.note(
+                        "drying.blotter-changes",
+                        changes + " changes of blotters; wet blotters have to dry somewhere too.",
+                        "changes",
+                        changes)));
     }
 
     /**
@@ -511,16 +596,18 @@ public final class DryingModel {
     public int blotterChanges(Batch batch) {
         double changes = blotterLaw().changes(batch.start().si(), batch.end().si());
         if (Double.isInfinite(changes)) {
-            throw Refused.of("drying.never-blotters",
+            throw Refused.of(
+                    "drying.never-blotters",
                     "blotters: they leave a share of the water at each change and never come to " + batch.end() + ".",
-                    "given", batch.end().toString());
+                    "given",
+                    batch.end().toString());
         }
         return (int) changes;
     }
 
     private BlotterDrying blotterLaw() {
-        return new BlotterDrying(assumptions.si("drying.blotter-kept", scope),
-                assumptions.si("drying.blotter-hours", scope));
+        return new BlotterDrying(
+                assumptions.si("drying.blotter-kept", scope), assumptions.si("drying.blotter-hours", scope));
     }
 
     /**
@@ -532,7 +619,8 @@ public final class DryingModel {
      * @throws Refused if a value is out of range
      */
     public int blottersFor(Quantity<Mass> water, Quantity<Mass> blotter) {
-        return (int) Drying.blotters(Kinds.MASS.si(water, "water to take up"),
+        return (int) Drying.blotters(
+                Kinds.MASS.si(water, "water to take up"),
                 Kinds.MASS.siAboveZero(blotter, "dry mass of a blotter"),
                 assumptions.si("drying.blotter-capacity", scope));
     }
@@ -541,16 +629,28 @@ public final class DryingModel {
         double water = batch.water().si();
         if (Double.isInfinite(seconds)) {
             boolean saturated = evaporation <= 0;
-            notices.add(saturated
-                    ? Notice.warning("drying.never-saturated",
-                            "It never dries: the air is at " + air.humidity()
-                            + " relative humidity and takes up no water."
-                                    + " Warm or exchange it.", "humidity", air.humidity().toString())
-                    : Notice.warning("drying.never-equilibrium",
-                            "It never dries to " + batch.end() + ": in this air the paper itself stays at "
-                                    + batch.equilibrium() + ". Dry the air, or call it dry at more.",
-                            "wanted", batch.end().toString(), "equilibrium", batch.equilibrium().toString()));
-            water = saturated ? 0 : batch.ovenDry().si() * Math.max(0, batch.start().si() - batch.equilibrium().si());
+            notices.add(
+                    saturated
+                            ? Notice.warning(
+                                    "drying.never-saturated",
+                                    "It never dries: the air is at " + air.humidity()
+                                            + " relative humidity and takes up no water."
+                                            + " Warm or exchange it.",
+                                    "humidity",
+                                    air.humidity().toString())
+                            : Notice.warning(
+                                    "drying.never-equilibrium",
+                                    "It never dries to " + batch.end() + ": in this air the paper itself stays at "
+                                            + batch.equilibrium() + ". Dry the air, or call it dry at more.",
+                                    "wanted",
+                                    batch.end().toString(),
+                                    "equilibrium",
+                                    batch.equilibrium().toString()));
+            water = saturated
+                    ? 0
+                    : batch.ovenDry().si()
+                            * Math.max(
+                                    0, batch.start().si() - batch.equilibrium().si());
         }
         return new Result(seconds, evaporation, water, notices);
     }
@@ -560,9 +660,11 @@ public final class DryingModel {
         double celsius = air.temperature().si() - ZERO_CELSIUS;
         double humidity = air.humidity().si();
         if (celsius < 10 || celsius > 35 || humidity < 0.2 || humidity > 0.8) {
-            notices.add(Notice.note("drying.range",
+            notices.add(Notice.note(
+                    "drying.range",
                     "Drying is known from 10 to 35 °C and 20 to 80 % relative humidity; " + air + " is outside.",
-                    "given", air.toString()));
+                    "given",
+                    air.toString()));
         }
         return notices;
     }
@@ -605,19 +707,19 @@ public final class DryingModel {
      * @return what they say
      * @throws Refused if a value is out of range
      */
-    public static Weighings isDry(Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between,
-            Quantity<Mass> waterLeft) {
+    public static Weighings isDry(
+            Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between, Quantity<Mass> waterLeft) {
         return weighings(first, second, between, Kinds.MASS.si(waterLeft, "water still to go"));
     }
 
-    private static Weighings weighings(Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between,
-            double left) {
+    private static Weighings weighings(
+            Quantity<Mass> first, Quantity<Mass> second, Quantity<Time> between, double left) {
         double before = Kinds.MASS.siAboveZero(first, "first weighing");
         double after = Kinds.MASS.siWithin(second, "second weighing", 0, before);
         double seconds = Kinds.TIME.siAboveZero(between, "time between the weighings");
         double rate = (before - after) / seconds;
-        Optional<Amount<Time>> least = Double.isNaN(left) || rate <= 0 ? Optional.empty()
-                : Optional.of(Kinds.TIME.ofSi(left / rate, "h"));
+        Optional<Amount<Time>> least =
+                Double.isNaN(left) || rate <= 0 ? Optional.empty() : Optional.of(Kinds.TIME.ofSi(left / rate, "h"));
         return new Weighings(rate * 3600 / before < 0.005, Kinds.MASS_FLOW.ofSi(rate, "g/h"), least);
     }
 
@@ -640,10 +742,16 @@ public final class DryingModel {
          */
         public static Layers of(int sheets, int inLayer, int blottersEachSide) {
             if (sheets < 1 || inLayer < 1 || blottersEachSide < 0) {
-                throw Refused.of("count.below-one",
+                throw Refused.of(
+                        "count.below-one",
                         "stack: " + sheets + " sheets, " + inLayer + " in a layer, " + blottersEachSide
                                 + " blotters each side given; 1, 1 and 0 or more are wanted.",
-                        "sheets", sheets, "inLayer", inLayer, "blotters", blottersEachSide);
+                        "sheets",
+                        sheets,
+                        "inLayer",
+                        inLayer,
+                        "blotters",
+                        blottersEachSide);
             }
             int layers = (sheets - 1) / inLayer + 1;
             return new Layers(layers, layers * 2 * blottersEachSide, layers + 1);
@@ -665,8 +773,13 @@ public final class DryingModel {
      */
     public static int sheetsForFlat(int flat, Quantity<Share> flatShare) {
         if (flat < 1) {
-            throw Refused.of("count.below-one", "flat sheets: " + flat + " given; 1 or more is wanted.",
-                    "given", flat, "least", 1);
+            throw Refused.of(
+                    "count.below-one",
+                    "flat sheets: " + flat + " given; 1 or more is wanted.",
+                    "given",
+                    flat,
+                    "least",
+                    1);
         }
         // A small guard, so that rounding does not ask for one sheet more than the arithmetic.
         return (int) Math.ceil(flat / Kinds.SHARE.siAboveZero(flatShare, "share of flat sheets") - 1e-9);
@@ -683,8 +796,13 @@ public final class DryingModel {
      */
     public static List<Amount<Time>> schedule(Dryer dryer, int sheets, Quantity<Time> oneLoad) {
         if (sheets < 1) {
-            throw Refused.of("count.below-one", "sheets to dry: " + sheets + " given; 1 or more is wanted.",
-                    "given", sheets, "least", 1);
+            throw Refused.of(
+                    "count.below-one",
+                    "sheets to dry: " + sheets + " given; 1 or more is wanted.",
+                    "given",
+                    sheets,
+                    "least",
+                    1);
         }
         double time = Kinds.TIME.si(oneLoad, "time of a load");
         List<Amount<Time>> ends = new ArrayList<>();
@@ -710,8 +828,13 @@ public final class DryingModel {
          */
         public Ready {
             if (sheets < 1) {
-                throw Refused.of("count.below-one", "sheets of the post: " + sheets + " given; 1 or more is wanted.",
-                        "given", sheets, "least", 1);
+                throw Refused.of(
+                        "count.below-one",
+                        "sheets of the post: " + sheets + " given; 1 or more is wanted.",
+                        "given",
+                        sheets,
+                        "least",
+                        1);
             }
         }
 
@@ -755,7 +878,8 @@ public final class DryingModel {
         int there = 0;
         int next = 0;
         while (there > 0 || next < coming.size()) {
-            double start = there > 0 ? free : Math.max(free, coming.get(next).at().si());
+            double start =
+                    there > 0 ? free : Math.max(free, coming.get(next).at().si());
             while (next < coming.size() && coming.get(next).at().si() <= start) {
                 there += coming.get(next++).sheets();
             }
@@ -779,30 +903,41 @@ public final class DryingModel {
      * @return the store with {@code drying.fan-efficiency} measured for the dryer
      * @throws Refused if the air is saturated, or more was lost than the air delivered could take up
      */
-    public static Assumptions calibrate(Assumptions assumptions, Dryer.FanStack dryer, Reading<Mass> lost,
-            Quantity<Time> over,
-            Air air) {
+    public static Assumptions calibrate(
+            Assumptions assumptions, Dryer.FanStack dryer, Reading<Mass> lost, Quantity<Time> over, Air air) {
         Scope scope = Scope.at(dryer.name());
-        double flow = assumptions.si("drying.delivered-share", scope) * dryer.freeAirFlow().si();
+        double flow = assumptions.si("drying.delivered-share", scope)
+                * dryer.freeAirFlow().si();
         Assumption old = assumptions.get("drying.fan-efficiency", scope);
         double foretold = from(assumptions, scope)
-                .evaporation(flow, air.temperature().si() - ZERO_CELSIUS, air.humidity().si(),
-                air.pressure().si());
-        double rate = Kinds.MASS.siAboveZero(lost.value(), "mass lost") / Kinds.TIME.siAboveZero(over,
-                "time of the drying");
+                .evaporation(
+                        flow,
+                        air.temperature().si() - ZERO_CELSIUS,
+                        air.humidity().si(),
+                        air.pressure().si());
+        double rate =
+                Kinds.MASS.siAboveZero(lost.value(), "mass lost") / Kinds.TIME.siAboveZero(over, "time of the drying");
         double likely = old.likelySi() * rate / foretold;
         if (!(likely < 1)) {
-            throw Refused.of("drying.calibration",
+            throw Refused.of(
+                    "drying.calibration",
                     "drying: " + lost.value() + " lost in " + over + "; the air delivered takes up at most "
                             + Kinds.MASS_FLOW.ofSi(foretold / old.likelySi(), "kg/h")
                             + ". The fan delivers more than thought, or the readings are off.",
-                    "given", Kinds.MASS_FLOW.ofSi(rate, "kg/h").toString(),
-                    "limit", Kinds.MASS_FLOW.ofSi(foretold / old.likelySi(), "kg/h").toString());
+                    "given",
+                    Kinds.MASS_FLOW.ofSi(rate, "kg/h").toString(),
+                    "limit",
+                    Kinds.MASS_FLOW.ofSi(foretold / old.likelySi(), "kg/h").toString());
         }
         // What one weighing leaves: 20 %.
         double half = Math.hypot(1.645 * lost.error().si() / lost.value().si(), 0.2);
-        return assumptions.with(old.with(scope, likely, likely / (1 + half), Math.min(0.999, likely * (1 + half)),
-                Basis.MEASURED_HERE, new Source("stack weighed twice in air of " + air)));
+        return assumptions.with(old.with(
+                scope,
+                likely,
+                likely / (1 + half),
+                Math.min(0.999, likely * (1 + half)),
+                Basis.MEASURED_HERE,
+                new Source("stack weighed twice in air of " + air)));
     }
 
     /**
@@ -817,27 +952,38 @@ public final class DryingModel {
      * @throws Refused if the dryer is neither loft nor boards, if it should never have dried, or dried faster than wet
      *     faces do
      */
-    public static Assumptions calibrate(Assumptions assumptions, Dryer dryer, Batch batch, Reading<Time> took,
-            Air air) {
+    public static Assumptions calibrate(
+            Assumptions assumptions, Dryer dryer, Batch batch, Reading<Time> took, Air air) {
         if (!(dryer instanceof Dryer.Loft || dryer instanceof Dryer.Boards)) {
-            throw Refused.of("drying.calibration-dryer",
+            throw Refused.of(
+                    "drying.calibration-dryer",
                     "calibration: " + dryer
-                    + " given; a timed drying calibrates a loft or boards. Weigh a stack twice instead.",
-                    "given", dryer.name());
+                            + " given; a timed drying calibrates a loft or boards. Weigh a stack twice instead.",
+                    "given",
+                    dryer.name());
         }
         Scope scope = Scope.at(dryer.name());
         Assumption old = assumptions.get("drying.loft-tail", scope);
         double without = from(assumptions, scope).dry(dryer, batch, air).hours().si() / old.likelySi();
         double likely = Drying.tailOfTime(Kinds.TIME.siAboveZero(took.value(), "time of the drying"), without);
         if (likely < 1) {
-            throw Refused.of("drying.calibration-fast",
+            throw Refused.of(
+                    "drying.calibration-fast",
                     "drying: dry in " + took.value() + "; even with wet faces to the end it takes "
                             + Kinds.TIME.ofSi(without, "h") + " in this air. Was there a draught, sun or drier air?",
-                    "given", took.value().toString(), "limit", Kinds.TIME.ofSi(without, "h").toString());
+                    "given",
+                    took.value().toString(),
+                    "limit",
+                    Kinds.TIME.ofSi(without, "h").toString());
         }
         double half = Math.hypot(1.645 * took.error().si() / took.value().si(), 0.25);
-        return assumptions.with(old.with(scope, likely, Math.max(1, likely / (1 + half)), likely * (1 + half),
-                Basis.MEASURED_HERE, new Source("one timed drying in air of " + air)));
+        return assumptions.with(old.with(
+                scope,
+                likely,
+                Math.max(1, likely / (1 + half)),
+                likely * (1 + half),
+                Basis.MEASURED_HERE,
+                new Source("one timed drying in air of " + air)));
     }
 
     /**
@@ -851,20 +997,34 @@ public final class DryingModel {
      * @return the store with {@code drying.blotter-kept} measured
      * @throws Refused if a value is out of range
      */
-    public static Assumptions calibrate(Assumptions assumptions, Dryer.Blotters dryer, Quantity<MoistureRatio> before,
-            Quantity<MoistureRatio> after, int changes) {
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Dryer.Blotters dryer,
+            Quantity<MoistureRatio> before,
+            Quantity<MoistureRatio> after,
+            int changes) {
         double first = Kinds.MOISTURE_RATIO.siAboveZero(before, "moisture ratio before");
         double last = Kinds.MOISTURE_RATIO.siAboveZero(after, "moisture ratio after");
         if (!(last < first) || changes < 1) {
-            throw Refused.of("drying.calibration-blotters",
+            throw Refused.of(
+                    "drying.calibration-blotters",
                     "blotters: from " + before + " to " + after + " in " + changes
                             + " changes given; it must come down in 1 change or more.",
-                    "before", before.toString(), "after", after.toString(), "changes", changes);
+                    "before",
+                    before.toString(),
+                    "after",
+                    after.toString(),
+                    "changes",
+                    changes);
         }
         Scope scope = Scope.at(dryer.name());
         Assumption old = assumptions.get("drying.blotter-kept", scope);
         double likely = BlotterDrying.keptOf(first, last, changes);
-        return assumptions.with(old.with(scope, likely, likely * 0.85, Math.min(0.999, likely * 1.15),
+        return assumptions.with(old.with(
+                scope,
+                likely,
+                likely * 0.85,
+                Math.min(0.999, likely * 1.15),
                 Basis.MEASURED_HERE,
                 new Source(changes + " changes of blotters weighed")));
     }

@@ -2,13 +2,11 @@ package org.papermath.drying;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.papermath.air.Air;
 import org.papermath.equation.Psychrometrics;
 import org.papermath.equation.Room;
@@ -83,12 +81,16 @@ public final class DryingRoom {
 
     private static double ratio(Air air) {
         return Psychrometrics.humidityRatio(
-                Psychrometrics.vapourPressure(air.temperature().si() - ZERO_CELSIUS, air.humidity().si()),
+                Psychrometrics.vapourPressure(
+                        air.temperature().si() - ZERO_CELSIUS, air.humidity().si()),
                 air.pressure().si());
     }
 
     private static double specificVolume(Air air) {
-        return Psychrometrics.volume(air.temperature().si() - ZERO_CELSIUS, ratio(air), air.pressure().si());
+        return Psychrometrics.volume(
+                air.temperature().si() - ZERO_CELSIUS,
+                ratio(air),
+                air.pressure().si());
     }
 
     /** Dry air in the room, kg. */
@@ -138,13 +140,17 @@ public final class DryingRoom {
      * @throws Refused if the outside air holds as much water as the room, so that no ventilation helps
      */
     public Amount<VolumeFlow> ventilationFor(Quantity<MassFlow> evaporation, Air outsideAir) {
-        double needed = Room.ventilation(Kinds.MASS_FLOW.si(evaporation, "water given off"), ratio(air),
-                ratio(outsideAir));
+        double needed =
+                Room.ventilation(Kinds.MASS_FLOW.si(evaporation, "water given off"), ratio(air), ratio(outsideAir));
         if (Double.isInfinite(needed)) {
-            throw Refused.of("room.outside-damper",
+            throw Refused.of(
+                    "room.outside-damper",
                     "ventilation: the outside air of " + outsideAir + " holds as much water as the room of " + air
                             + "; no ventilation dries it. Wait for drier weather or take the water out of the air.",
-                    "outside", outsideAir.toString(), "room", air.toString());
+                    "outside",
+                    outsideAir.toString(),
+                    "room",
+                    air.toString());
         }
         return Kinds.VOLUME_FLOW.ofSi(Room.volumeFlow(needed, specificVolume(air)), "m3/h");
     }
@@ -162,8 +168,8 @@ public final class DryingRoom {
         double given = Kinds.MASS_FLOW.si(evaporation, "water given off");
         double seconds = Kinds.TIME.si(time, "time");
         double end = ratioAfter(ratio(air), given, seconds);
-        double humidity = Psychrometrics.relativeHumidity(air.temperature().si() - ZERO_CELSIUS, end,
-                air.pressure().si());
+        double humidity = Psychrometrics.relativeHumidity(
+                air.temperature().si() - ZERO_CELSIUS, end, air.pressure().si());
         return Air.of(air.temperature(), Kinds.RELATIVE_HUMIDITY.ofSi(Math.max(0.01, Math.min(1, humidity)), "%"))
                 .at(air.pressure());
     }
@@ -176,9 +182,10 @@ public final class DryingRoom {
      * @throws Refused if the temperature is outside −20 to 60 °C
      */
     public Amount<RelativeHumidity> atSurface(Quantity<Temperature> surface) {
-        double celsius = Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 253.15,
-                333.15) - ZERO_CELSIUS;
-        double vapour = Psychrometrics.vapourPressure(air.temperature().si() - ZERO_CELSIUS, air.humidity().si());
+        double celsius =
+                Kinds.TEMPERATURE.siWithin(surface, "temperature of the surface", 253.15, 333.15) - ZERO_CELSIUS;
+        double vapour = Psychrometrics.vapourPressure(
+                air.temperature().si() - ZERO_CELSIUS, air.humidity().si());
         return Kinds.RELATIVE_HUMIDITY.ofSi(Math.min(1, Room.surfaceRelativeHumidity(vapour, celsius)), "%");
     }
 
@@ -202,30 +209,51 @@ public final class DryingRoom {
      */
     public List<Notice> mouldNotices(Assumptions assumptions) {
         double humidity = air.humidity().si();
-        Amount<RelativeHumidity> stop = assumptions.amount("room.mould-stop", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+        Amount<RelativeHumidity> stop = assumptions
+                .amount("room.mould-stop", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
                 .to("%");
-        Amount<RelativeHumidity> caution = assumptions.amount("room.mould-caution", Scope.GENERAL,
-                Kinds.RELATIVE_HUMIDITY).to("%");
-        Amount<RelativeHumidity> note = assumptions.amount("room.mould-note", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+        Amount<RelativeHumidity> caution = assumptions
+                .amount("room.mould-caution", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
+                .to("%");
+        Amount<RelativeHumidity> note = assumptions
+                .amount("room.mould-note", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
                 .to("%");
         String guidance = "Canadian Conservation Institute";
         if (humidity >= stop.si()) {
-            return List.of(Notice.warning("room.mould-stop",
+            return List.of(Notice.warning(
+                    "room.mould-stop",
                     "The room is at " + air.humidity() + " relative humidity: from " + stop
                             + " on mould grows fast on paper and size (" + guidance + "). Stop drying and ventilate.",
-                    "given", air.humidity().toString(), "limit", stop.toString(), "guidance", guidance));
+                    "given",
+                    air.humidity().toString(),
+                    "limit",
+                    stop.toString(),
+                    "guidance",
+                    guidance));
         }
         if (humidity >= caution.si()) {
-            return List.of(Notice.warning("room.mould-caution",
+            return List.of(Notice.warning(
+                    "room.mould-caution",
                     "The room is at " + air.humidity() + " relative humidity: from " + caution
-                    + " on mould grows on paper (" + guidance + ").",
-                    "given", air.humidity().toString(), "limit", caution.toString(), "guidance", guidance));
+                            + " on mould grows on paper (" + guidance + ").",
+                    "given",
+                    air.humidity().toString(),
+                    "limit",
+                    caution.toString(),
+                    "guidance",
+                    guidance));
         }
         if (humidity >= note.si()) {
-            return List.of(Notice.note("room.mould-note",
+            return List.of(Notice.note(
+                    "room.mould-note",
                     "The room is at " + air.humidity() + " relative humidity; paper is better kept below " + note + " ("
                             + guidance + ").",
-                    "given", air.humidity().toString(), "limit", note.toString(), "guidance", guidance));
+                    "given",
+                    air.humidity().toString(),
+                    "limit",
+                    note.toString(),
+                    "guidance",
+                    guidance));
         }
         return List.of();
     }
@@ -241,13 +269,22 @@ public final class DryingRoom {
         Amount<RelativeHumidity> there = atSurface(surface);
         List<Notice> notices = new ArrayList<>();
         if (there.si() >= 1) {
-            notices.add(Notice.warning("room.condensation",
-                    "Water condenses on a surface of " + surface + " in this room.", "surface", surface.toString()));
+            notices.add(Notice.warning(
+                    "room.condensation",
+                    "Water condenses on a surface of " + surface + " in this room.",
+                    "surface",
+                    surface.toString()));
         } else if (there.si() >= COLD_SURFACE) {
-            notices.add(Notice.warning("room.cold-surface",
+            notices.add(Notice.warning(
+                    "room.cold-surface",
                     "At a surface of " + surface + " the air is at " + there
                             + " relative humidity; 80 % there is enough for mould, however dry the room feels.",
-                    "surface", surface.toString(), "given", there.toString(), "limit", "80 %"));
+                    "surface",
+                    surface.toString(),
+                    "given",
+                    there.toString(),
+                    "limit",
+                    "80 %"));
         }
         return List.copyOf(notices);
     }

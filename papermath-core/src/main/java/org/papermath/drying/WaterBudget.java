@@ -2,11 +2,9 @@ package org.papermath.drying;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.Pressing;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -81,12 +79,16 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      * @return an unmodifiable list, in the order of the work
      * @throws Refused if a value is out of range
      */
-    public static List<Step> steps(Assumptions assumptions, Quantity<Consistency> vat, Quantity<Solids> couched,
-            Quantity<Solids> pressed, Quantity<MoistureRatio> dry) {
+    public static List<Step> steps(
+            Assumptions assumptions,
+            Quantity<Consistency> vat,
+            Quantity<Solids> couched,
+            Quantity<Solids> pressed,
+            Quantity<MoistureRatio> dry) {
         double c = Kinds.CONSISTENCY.siAboveZero(vat, "consistency of the vat");
         double wet = Pressing.ratioOfSolids(Kinds.SOLIDS.si(couched, "solids after couching"));
-        double out = Pressing.ratioOfSolids(Kinds.SOLIDS.siWithin(pressed, "solids after pressing",
-                Kinds.SOLIDS.si(couched, "solids after couching"), 1));
+        double out = Pressing.ratioOfSolids(Kinds.SOLIDS.siWithin(
+                pressed, "solids after pressing", Kinds.SOLIDS.si(couched, "solids after couching"), 1));
         double last = Kinds.MOISTURE_RATIO.siWithin(dry, "moisture ratio of the dry paper", 0, out);
         return List.of(
                 usual(assumptions, "rinsing cooked or retted fibre", "water.rinse"),
@@ -100,8 +102,14 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
 
     private static Step usual(Assumptions assumptions, String name, String id) {
         Assumption one = assumptions.get(id, Scope.GENERAL);
-        return new Step(name, Estimate.of(litres(one.likelySi()), litres(one.lowSi()), litres(one.highSi()),
-                List.of(new Estimate.Driver(one, 1))), false);
+        return new Step(
+                name,
+                Estimate.of(
+                        litres(one.likelySi()),
+                        litres(one.lowSi()),
+                        litres(one.highSi()),
+                        List.of(new Estimate.Driver(one, 1))),
+                false);
     }
 
     /** A step of some water over dry mass, kg/kg; a litre of water is taken for a kilogram. */
@@ -146,21 +154,28 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      * @throws Refused if a value is out of range, or more solids than paper would be lost
      */
     public Drained drained(Quantity<Volume> whiteWater, Quantity<Consistency> consistency) {
-        double solids = 1000 * Kinds.VOLUME.si(whiteWater, "white water let go")
+        double solids = 1000
+                * Kinds.VOLUME.si(whiteWater, "white water let go")
                 * Kinds.CONSISTENCY.si(consistency, "consistency of the white water");
         double share = solids / paper.si();
         if (share > 1) {
-            throw Refused.of("water.more-than-paper",
+            throw Refused.of(
+                    "water.more-than-paper",
                     "white water: " + Kinds.MASS.ofSi(solids, "g") + " of solids let go from " + paper
                             + " of paper; check the consistency and its unit.",
-                    "given", Kinds.MASS.ofSi(solids, "g").toString(), "limit", paper.toString());
+                    "given",
+                    Kinds.MASS.ofSi(solids, "g").toString(),
+                    "limit",
+                    paper.toString());
         }
         List<Notice> notices = new ArrayList<>();
         if (share > WORTH_STRAINING) {
-            notices.add(Notice.note("water.strain",
-                    "Strain the white water before it goes: pulp blocks drains, and "
-                            + Kinds.SHARE.ofSi(share, "%") + " of the paper goes with it.",
-                    "share", Kinds.SHARE.ofSi(share, "%").toString()));
+            notices.add(Notice.note(
+                    "water.strain",
+                    "Strain the white water before it goes: pulp blocks drains, and " + Kinds.SHARE.ofSi(share, "%")
+                            + " of the paper goes with it.",
+                    "share",
+                    Kinds.SHARE.ofSi(share, "%").toString()));
         }
         return new Drained(Kinds.MASS.ofSi(solids, "g"), Kinds.SHARE.ofSi(share, "%"), List.copyOf(notices));
     }
@@ -171,10 +186,15 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      * @return an unmodifiable list; empty from 2 L a kilogram
      */
     public List<Notice> notices() {
-        return used.si() / paper.si() >= PRACTICALLY_IMPOSSIBLE ? List.of() : List.of(Notice.warning("water.impossible",
-                perPaper() + " of fresh water for the paper: the couched sheet alone carries off more. Check both"
-                        + " figures.",
-                "given", perPaper().toString()));
+        return used.si() / paper.si() >= PRACTICALLY_IMPOSSIBLE
+                ? List.of()
+                : List.of(Notice.warning(
+                        "water.impossible",
+                        perPaper()
+                                + " of fresh water for the paper: the couched sheet alone carries off more. Check both"
+                                + " figures.",
+                        "given",
+                        perPaper().toString()));
     }
 
     @Override

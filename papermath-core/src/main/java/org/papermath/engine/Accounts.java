@@ -74,8 +74,17 @@ public final class Accounts {
      * @param pressed moisture ratio as they leave the press
      * @param last moisture ratio they are dried to
      */
-    void piece(int batch, PieceWork piece, boolean isPressed, int perSheet, FillingVat.Sheets run, double usedShare,
-            double couched, double pressed, double last, Values v) {
+    void piece(
+            int batch,
+            PieceWork piece,
+            boolean isPressed,
+            int perSheet,
+            FillingVat.Sheets run,
+            double usedShare,
+            double couched,
+            double pressed,
+            double last,
+            Values v) {
         Rejects rejects = piece.rejects();
         double solids = share(piece, isPressed, perSheet, run.sheets(), usedShare, v, fibre[batch]);
         for (int a = 0; a < run.carried().length; a++) {
@@ -101,8 +110,8 @@ public final class Accounts {
     }
 
     /** Shares the substance in the sheets of a piece among its accounts and returns how much there is of it. */
-    private static double share(PieceWork piece, boolean isPressed, int perSheet, double[] sheets, double usedShare,
-            Values v, Book book) {
+    private static double share(
+            PieceWork piece, boolean isPressed, int perSheet, double[] sheets, double usedShare, Values v, Book book) {
         Rejects rejects = piece.rejects();
         double trial = trials(piece, sheets);
         double run = 0;
@@ -131,7 +140,9 @@ public final class Accounts {
         if (rejects.folds()) {
             run = reject(book, Account.REJECTED_FOLDING, run, rejects.folding(v));
         }
-        double good = (sheets.length - piece.trials()) * (double) perSheet * rejects.ofSheets(isPressed, v)
+        double good = (sheets.length - piece.trials())
+                * (double) perSheet
+                * rejects.ofSheets(isPressed, v)
                 * rejects.ofPieces(v);
         double wanted = good > piece.ordered() ? run * piece.ordered() / good : run;
         book.out(Account.GOOD, wanted);

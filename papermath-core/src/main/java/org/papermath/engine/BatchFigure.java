@@ -17,8 +17,10 @@ public enum BatchFigure implements Figure {
     HOURS("hours of work", Kinds.TIME, "h", Scale.ROOT);
 
     private final String words;
+
     @SuppressWarnings("ImmutableEnumChecker") // a kind never changes
     private final @Nullable Kind<?> kind;
+
     private final String unit;
     private final Scale scale;
 

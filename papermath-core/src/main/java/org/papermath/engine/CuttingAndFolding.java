@@ -21,8 +21,7 @@ public final class CuttingAndFolding {
      * @param foldedWidth width folded, m
      * @param foldedHeight height folded, m
      */
-    public record Setting(double width, double height, double foldedWidth, double foldedHeight) {
-    }
+    public record Setting(double width, double height, double foldedWidth, double foldedHeight) {}
 
     CuttingAndFolding(Known known, Piece piece, FormingSheets forming) {
         deckleEdge = forming.deckleEdge();
@@ -82,7 +81,9 @@ public final class CuttingAndFolding {
             finishedLong = Math.min(longSide, sheet.turned() ? roomAcross : roomAlong);
             finishedShort = Math.min(shortSide, sheet.turned() ? roomAlong : roomAcross);
         }
-        return width >= height ? new double[] {finishedLong, finishedShort} : new double[] {finishedShort, finishedLong};
+        return width >= height
+                ? new double[] {finishedLong, finishedShort}
+                : new double[] {finishedShort, finishedLong};
     }
 
     /** Hands that sort, trim and fold, s. */

@@ -28,8 +28,7 @@ public final class DryingSheets {
      * @param blotterChanges how often blotters are changed in each; none for other dryers, {@code Integer.MAX_VALUE}
      *     where they never dry a sheet
      */
-    public record Setting(int loads, int blotterChanges) {
-    }
+    public record Setting(int loads, int blotterChanges) {}
 
     /** How a kind of dryer dries: its time from one moisture ratio to another. */
     private interface Method {
@@ -52,8 +51,7 @@ public final class DryingSheets {
     DryingSheets(Known known, Workshop workshop, PreparingStock stock, @Nullable Dryer dryer, Scope measured) {
         this.stock = stock;
         this.dryer = dryer;
-        restraint = dryer == null ? null
-                : known.slot("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
+        restraint = dryer == null ? null : known.slot("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
         method = dryer == null ? null : method(known, workshop, dryer, Scope.at(dryer.name()));
         measuredAlong = known.maybe("shrinkage.measured-along", measured);
         measuredAcross = known.maybe("shrinkage.measured-across", measured);
@@ -64,23 +62,32 @@ public final class DryingSheets {
     /** What the drying time rests on, as measured on this dryer where it was. */
     private static Method method(Known known, Workshop workshop, Dryer dryer, Scope scope) {
         if (dryer instanceof Dryer.FanStack stack) {
-            return new Stack(workshop, stack.freeAirFlow().si(), known.slot("drying.fan-efficiency", scope),
-                    known.slot("drying.delivered-share", scope), known.slot("drying.critical-ratio", scope));
+            return new Stack(
+                    workshop,
+                    stack.freeAirFlow().si(),
+                    known.slot("drying.fan-efficiency", scope),
+                    known.slot("drying.delivered-share", scope),
+                    known.slot("drying.critical-ratio", scope));
         }
         if (dryer instanceof Dryer.Blotters) {
             return new Blotters(known.slot("drying.blotter-kept", scope), known.slot("drying.blotter-hours", scope));
         }
         boolean hung = dryer instanceof Dryer.Loft;
-        return new InAir(workshop, hung ? ((Dryer.Loft) dryer).sheetsInSpur() : 1, hung ? 2 : 1,
-                known.slot("drying.film-still", scope), known.slot("drying.radiative", scope),
-                known.slot("drying.lewis", scope), known.slot("drying.loft-tail", scope));
+        return new InAir(
+                workshop,
+                hung ? ((Dryer.Loft) dryer).sheetsInSpur() : 1,
+                hung ? 2 : 1,
+                known.slot("drying.film-still", scope),
+                known.slot("drying.radiative", scope),
+                known.slot("drying.lewis", scope),
+                known.slot("drying.loft-tail", scope));
     }
 
     private record Stack(Workshop workshop, double freeAir, Slot efficiency, Slot delivered, Slot criticalRatio)
             implements Method {
         @Override
-        public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
-                Values v) {
+        public double time(
+                Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
             StackDrying law = new StackDrying(v.of(efficiency), v.of(criticalRatio));
             return law.time(load, law.evaporation(freeAir * v.of(delivered), workshop.roomAir), from, end, equilibrium);
         }
@@ -88,10 +95,9 @@ public final class DryingSheets {
 
     private record Blotters(Slot kept, Slot hours) implements Method {
         @Override
-        public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
-                Values v) {
-            return law(v).time(set.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
-                    : set.blotterChanges);
+        public double time(
+                Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
+            return law(v).time(set.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : set.blotterChanges);
         }
 
         @Override
@@ -108,10 +114,16 @@ public final class DryingSheets {
     private record InAir(Workshop workshop, int inSpur, int faces, Slot film, Slot radiative, Slot lewis, Slot tail)
             implements Method {
         @Override
-        public double time(Setting set, double load, double grammage, double from, double end, double equilibrium,
-                Values v) {
+        public double time(
+                Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
             HungDrying law = new HungDrying(v.of(film), v.of(radiative), v.of(lewis), v.of(tail));
-            return law.time(grammage, from, end, equilibrium, inSpur, faces,
+            return law.time(
+                    grammage,
+                    from,
+                    end,
+                    equilibrium,
+                    inSpur,
+                    faces,
                     law.flux(workshop.roomCelsius, workshop.roomHumidity, 0));
         }
     }
@@ -129,7 +141,8 @@ public final class DryingSheets {
     // ------------------------------------------------------------------------------------------------ what to do
 
     Setting decide(FormingSheets.Setting sheet, double pressedRatio, PreparingStock.State state, Values v) {
-        return new Setting(dryer == null ? 0 : (int) Rounding.ceil((double) sheet.sheets() / dryer.capacity()),
+        return new Setting(
+                dryer == null ? 0 : (int) Rounding.ceil((double) sheet.sheets() / dryer.capacity()),
                 method == null ? 0 : method.blotterChanges(pressedRatio, endRatio(state, v), v));
     }
 
@@ -143,7 +156,8 @@ public final class DryingSheets {
         double[] held = {restraint == null ? 0 : v.of(restraint)};
         return new double[] {
             measuredAlong == null ? law.held(free[0], pressedRatio, to, held) : v.of(measuredAlong),
-            measuredAcross == null ? law.held(free[1], pressedRatio, to, held) : v.of(measuredAcross)};
+            measuredAcross == null ? law.held(free[1], pressedRatio, to, held) : v.of(measuredAcross)
+        };
     }
 
     /** Oven-dry solids of one filling. */

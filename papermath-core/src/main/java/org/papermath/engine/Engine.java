@@ -1,9 +1,7 @@
 package org.papermath.engine;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -23,6 +21,7 @@ public final class Engine {
     private final PieceWork[] pieces;
     /** The pieces of each batch, in the order they are formed in. */
     private final int[][] ofBatch;
+
     private final Values likely;
     private final List<Known.Varied> varied;
 
@@ -45,17 +44,30 @@ public final class Engine {
             for (int p = 0; p < pieces.length; p++) {
                 Piece piece = ordered.get(p);
                 if (piece.envelopeFor().isPresent() == envelopes) {
-                    int batch = IntStream.range(0, n).filter(b -> recipes.get(b).name().equals(piece.recipe()))
-                            .findFirst().orElseThrow();
-                    pieces[p] = new PieceWork(known, workshop, studio, stocks[batch], sizings[batch], piece,
-                            recipes.get(batch), p, batch, held(piece, ordered));
+                    int batch = IntStream.range(0, n)
+                            .filter(b -> recipes.get(b).name().equals(piece.recipe()))
+                            .findFirst()
+                            .orElseThrow();
+                    pieces[p] = new PieceWork(
+                            known,
+                            workshop,
+                            studio,
+                            stocks[batch],
+                            sizings[batch],
+                            piece,
+                            recipes.get(batch),
+                            p,
+                            batch,
+                            held(piece, ordered));
                 }
             }
         }
         ofBatch = new int[n][];
         for (int b = 0; b < n; b++) {
             int batch = b;
-            ofBatch[b] = IntStream.range(0, pieces.length).filter(p -> pieces[p].batch() == batch).toArray();
+            ofBatch[b] = IntStream.range(0, pieces.length)
+                    .filter(p -> pieces[p].batch() == batch)
+                    .toArray();
         }
         likely = known.likely();
         varied = known.varied();
@@ -63,8 +75,13 @@ public final class Engine {
 
     /** What goes into an envelope; it has been read before. */
     private @Nullable PieceWork held(Piece piece, List<Piece> ordered) {
-        return piece.envelopeFor().map(inside -> pieces[IntStream.range(0, pieces.length)
-                .filter(i -> ordered.get(i).name().equals(inside)).findFirst().orElseThrow()]).orElse(null);
+        return piece.envelopeFor()
+                .map(inside -> pieces[
+                        IntStream.range(0, pieces.length)
+                                .filter(i -> ordered.get(i).name().equals(inside))
+                                .findFirst()
+                                .orElseThrow()])
+                .orElse(null);
     }
 
     /** Reads an order and a studio; refused where the order cannot be made at all. */
@@ -75,7 +92,8 @@ public final class Engine {
     /** The recipes that a piece is made from, in the order they stand in. */
     public static List<Recipe> usedRecipes(Order order) {
         return order.recipes().stream()
-                .filter(recipe -> order.pieces().stream().anyMatch(piece -> piece.recipe().equals(recipe.name())))
+                .filter(recipe ->
+                        order.pieces().stream().anyMatch(piece -> piece.recipe().equals(recipe.name())))
                 .toList();
     }
 
@@ -244,8 +262,8 @@ public final class Engine {
         if (accounts != null) {
             accounts.open(b, made, set.stock());
         }
-        FillingVat.Run run = vats[b].run(sheets(settings, b), formed(settings, b), set.stock(), made,
-                stocks[b].kept(v), v, accounts, b);
+        FillingVat.Run run = vats[b].run(
+                sheets(settings, b), formed(settings, b), set.stock(), made, stocks[b].kept(v), v, accounts, b);
         out.set(BatchFigure.STOCK_CONSISTENCY, b, made.consistency());
         out.set(BatchFigure.STOCK_LEFT, b, run.stockLeft());
         out.set(BatchFigure.VAT_FIBRE, b, run.tank().fibre());
@@ -302,8 +320,14 @@ public final class Engine {
                 runs[b] = run(b, settings, marking, base, null);
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
-                    pieces[p].forecast(settings, states[b], kepts[b], runs[b].pieces()[i],
-                            likely.marking(pieceReads[p]), base, null);
+                    pieces[p].forecast(
+                            settings,
+                            states[b],
+                            kepts[b],
+                            runs[b].pieces()[i],
+                            likely.marking(pieceReads[p]),
+                            base,
+                            null);
                 }
                 hours(b, settings, likely.marking(hourReads[b]), base);
             }

@@ -9,7 +9,8 @@ public sealed interface Figure permits BatchFigure, PieceFigure {
     String words();
 
     /** What it is read as; null where it is not read as an amount of its own. */
-    @Nullable Kind<?> kind();
+    @Nullable
+    Kind<?> kind();
 
     /** The code of the unit it is told in. */
     String unit();

@@ -45,9 +45,17 @@ public final class FillingVat {
      * @param recharges what is done after every so many sheets
      * @param step what the steps of the tools do to the weight
      */
-    public record Setting(boolean dipped, boolean tooWide, double leastVatVolume, double lift, double wantedLift,
-            double wantedStock, int every, Charge start, Charge[] recharges, Step step) {
-    }
+    public record Setting(
+            boolean dipped,
+            boolean tooWide,
+            double leastVatVolume,
+            double lift,
+            double wantedLift,
+            double wantedStock,
+            int every,
+            Charge start,
+            Charge[] recharges,
+            Step step) {}
 
     /**
      * What is given to the vat at a time, kg.
@@ -69,8 +77,7 @@ public final class FillingVat {
      * @param evenConsistency the consistency, of the vat for the scale, of the stock for the jug, at which its own
      *     steps come out even
      */
-    public record Step(double shift, boolean ofJug, double finer, double evenConsistency) {
-    }
+    public record Step(double shift, boolean ofJug, double finer, double evenConsistency) {}
 
     /**
      * What the sheets of one piece got.
@@ -82,8 +89,7 @@ public final class FillingVat {
      * @param sheets fibre of each sheet
      * @param carried each additive (first index) of each sheet (second index)
      */
-    record Sheets(double fibre, double solids, double lightest, double heaviest, double[] sheets,
-            double[][] carried) {
+    record Sheets(double fibre, double solids, double lightest, double heaviest, double[] sheets, double[][] carried) {
         static Sheets of(double[] sheets, double[][] carried) {
             double fibre = 0;
             double solids = 0;
@@ -110,8 +116,7 @@ public final class FillingVat {
      * @param tank the vat at the end
      * @param stockLeft stock left in the pails; below zero where it runs short
      */
-    record Run(Sheets[] pieces, RunningVat tank, double stockLeft) {
-    }
+    record Run(Sheets[] pieces, RunningVat tank, double stockLeft) {}
 
     FillingVat(Known known, Workshop workshop, PreparingStock stock) {
         this.known = known;
@@ -157,7 +162,11 @@ public final class FillingVat {
      * @param settings filled with the setting of each piece
      * @return the stock it takes, kg
      */
-    double decide(FormingSheets.Setting[] pieces, PreparingStock.Kept kept, double stockDensity, Values v,
+    double decide(
+            FormingSheets.Setting[] pieces,
+            PreparingStock.Kept kept,
+            double stockDensity,
+            Values v,
             Setting[] settings) {
         double c = stock.stockConsistency();
         double[] inStock = stock.wantedInStock();
@@ -168,7 +177,8 @@ public final class FillingVat {
             double[][] carried = new double[inStock.length][piece.sheets()];
             Dip dip = workshop.hasVat ? dip(piece, kept, v) : Dip.NONE;
             requireDrier(dip.possible, kept, c, v);
-            Setting set = dip.possible ? dipped(dip, stockDensity, tank, sheets, carried, v)
+            Setting set = dip.possible
+                    ? dipped(dip, stockDensity, tank, sheets, carried, v)
                     : poured(piece, dip, kept, stockDensity, c);
             if (!set.dipped) {
                 tank.pour(set.lift, v.of(couched), sheets, carried, null, 0);
@@ -183,8 +193,8 @@ public final class FillingVat {
     }
 
     /** The lift of a dip, and whether the vat can give it. */
-    private record Dip(boolean possible, boolean tooWide, double lift, double wanted, int every,
-            double leastVatVolume) {
+    private record Dip(
+            boolean possible, boolean tooWide, double lift, double wanted, int every, double leastVatVolume) {
         static final Dip NONE = new Dip(false, false, 0, 0, 0, 0);
     }
 
@@ -197,7 +207,12 @@ public final class FillingVat {
         boolean tooWide = !workshop.isInVat(piece.openingWidth(), piece.openingHeight());
         // A mould that does not go in, or a dip that may take more than there is, cannot be dipped.
         boolean possible = !tooWide && lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
-        return new Dip(possible, tooWide, lifted, wanted, (int) Math.max(1, Math.floor(inBand + Rounding.GUARD)),
+        return new Dip(
+                possible,
+                tooWide,
+                lifted,
+                wanted,
+                (int) Math.max(1, Math.floor(inBand + Rounding.GUARD)),
                 inBand < 1 ? workshop.vatVolume / inBand : 0);
     }
 
@@ -210,17 +225,24 @@ public final class FillingVat {
     private void requireDrier(boolean dips, PreparingStock.Kept kept, double c, Values v) {
         double lifted = (dips ? stock.vatConsistency() : c) * kept.fibre() * (1 + kept.load());
         if (v.of(couched) <= lifted) {
-            throw Refused.of("vat.sheet-wetter-than-vat",
+            throw Refused.of(
+                    "vat.sheet-wetter-than-vat",
                     "recipe " + stock.name() + ": solids of the couched sheet: " + percent(v.of(couched))
-                            + ", no more than the " + percent(lifted) + " that is lifted with the mould. A sheet drains;"
+                            + ", no more than the " + percent(lifted)
+                            + " that is lifted with the mould. A sheet drains;"
                             + " check the value of web.solids-couched and the consistency of the recipe.",
-                    "recipe", stock.name(), "given", v.of(couched), "least", lifted);
+                    "recipe",
+                    stock.name(),
+                    "given",
+                    v.of(couched),
+                    "least",
+                    lifted);
         }
     }
 
     /** The charge of the vat, the dips and the recharges between them. */
-    private Setting dipped(Dip dip, double stockDensity, RunningVat tank, double[] sheets, double[][] carried,
-            Values v) {
+    private Setting dipped(
+            Dip dip, double stockDensity, RunningVat tank, double[] sheets, double[][] carried, Values v) {
         double full = full(v);
         double actual = dip.lift * v.of(lift);
         double part = tank.retention() * actual / full;
@@ -244,8 +266,17 @@ public final class FillingVat {
             }
             tank.pull(count, actual, v.of(couched), sheets, carried, from);
         }
-        return new Setting(true, dip.tooWide, dip.leastVatVolume, dip.lift, dip.wanted, most, dip.every, start,
-                recharges, NO_STEP);
+        return new Setting(
+                true,
+                dip.tooWide,
+                dip.leastVatVolume,
+                dip.lift,
+                dip.wanted,
+                most,
+                dip.every,
+                start,
+                recharges,
+                NO_STEP);
     }
 
     private static final Step NO_STEP = new Step(0, false, 0, 0);
@@ -253,31 +284,52 @@ public final class FillingVat {
     /** Says about how much water brings the level to the mark; the mark itself is the setting. */
     private Charge level(double given, double water) {
         double step = Math.max(workshop.jug, WATER_STEP) * workshop.waterDensity;
-        return new Charge(given, Rounding.roundTo(Math.max(0, water), step),
-                Rounding.roundTo(Math.max(0, -water), step));
+        return new Charge(
+                given, Rounding.roundTo(Math.max(0, water), step), Rounding.roundTo(Math.max(0, -water), step));
     }
 
     /** Where sheets are not dipped each is poured by itself; what the wire does not hold runs away. */
-    private Setting poured(FormingSheets.Setting piece, Dip dip, PreparingStock.Kept kept, double stockDensity,
-            double c) {
+    private Setting poured(
+            FormingSheets.Setting piece, Dip dip, PreparingStock.Kept kept, double stockDensity, double c) {
         double wanted = piece.fibre() / kept.fibre() / c;
         double pour = Math.max(workshop.jug, Rounding.roundTo(wanted / stockDensity, workshop.jug)) * stockDensity;
-        return new Setting(false, dip.tooWide, dip.leastVatVolume, pour, dip.wanted, wanted, dip.every, Charge.NONE,
-                new Charge[0], NO_STEP);
+        return new Setting(
+                false,
+                dip.tooWide,
+                dip.leastVatVolume,
+                pour,
+                dip.wanted,
+                wanted,
+                dip.every,
+                Charge.NONE,
+                new Charge[0],
+                NO_STEP);
     }
 
     /** Works out what would help where a step of the scale or the jug moves the weight. */
     private Setting steps(Setting set, double shift, double stockDensity, double c) {
         boolean ofJug = !set.dipped || Math.abs(set.lift / set.wantedLift - 1) < Math.abs(shift) / 2;
         // A vat that is rich enough from the piece before takes no stock; what moved its weight is the filling.
-        double most = set.wantedStock > 0 ? set.wantedStock
-                : workshop.vatVolume * stockDensity * stock.vatConsistency() / c;
+        double most =
+                set.wantedStock > 0 ? set.wantedStock : workshop.vatVolume * stockDensity * stock.vatConsistency() / c;
         double measured = ofJug ? most / stockDensity : set.wantedLift;
         double step = ofJug ? workshop.jug : liftStep(measured);
-        Step steps = new Step(shift, ofJug, Rounding.niceBelow(2 * FINE * measured),
+        Step steps = new Step(
+                shift,
+                ofJug,
+                Rounding.niceBelow(2 * FINE * measured),
                 (ofJug ? c : stock.vatConsistency()) * measured / (Rounding.ceil(measured / step) * step));
-        return new Setting(set.dipped, set.tooWide, set.leastVatVolume, set.lift, set.wantedLift, set.wantedStock,
-                set.every, set.start, set.recharges, steps);
+        return new Setting(
+                set.dipped,
+                set.tooWide,
+                set.leastVatVolume,
+                set.lift,
+                set.wantedLift,
+                set.wantedStock,
+                set.every,
+                set.start,
+                set.recharges,
+                steps);
     }
 
     private static String percent(double fraction) {
@@ -287,8 +339,15 @@ public final class FillingVat {
     // ------------------------------------------------------------------------------------------------ what comes of it
 
     /** Works the vat through, or pours, sheet by sheet. */
-    Run run(FormingSheets.Setting[] pieces, Setting[] settings, double stockMade, PreparingStock.Made made,
-            PreparingStock.Kept kept, Values v, @Nullable Accounts accounts, int batch) {
+    Run run(
+            FormingSheets.Setting[] pieces,
+            Setting[] settings,
+            double stockMade,
+            PreparingStock.Made made,
+            PreparingStock.Kept kept,
+            Values v,
+            @Nullable Accounts accounts,
+            int batch) {
         RunningVat tank = new RunningVat(full(v), kept, made.consistency(), made.inStock());
         double solids = v.of(couched);
         Sheets[] all = new Sheets[pieces.length];

@@ -26,7 +26,8 @@ public final class FinishedSheet {
         grammage = piece.grammage().map(Amount::si).orElse(Double.NaN);
         caliper = piece.caliper().map(Amount::si).orElse(Double.NaN);
         sampleMass = piece.sample().map(one -> one.mass().si()).orElse(Double.NaN);
-        sampleArea = piece.sample().map(one -> one.width().si() * one.height().si()).orElse(Double.NaN);
+        sampleArea =
+                piece.sample().map(one -> one.width().si() * one.height().si()).orElse(Double.NaN);
         densest = known.fixed("sheet.density-most", dense);
         thinBelow = known.fixed("sheet.thin-grammage", Scope.GENERAL);
         thinOffset = known.slot("sheet.thin-offset");
@@ -79,7 +80,8 @@ public final class FinishedSheet {
 
     /** What was measured of these very sheets has what single fibres do in it. */
     double caliper(double grammage, double density, Values v) {
-        return measuredDensity != null ? Density.caliper(grammage, density)
+        return measuredDensity != null
+                ? Density.caliper(grammage, density)
                 : new CaliperLaw(thinBelow, v.of(thinOffset), v.of(thinDensity)).caliper(grammage, density);
     }
 

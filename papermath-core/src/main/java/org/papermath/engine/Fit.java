@@ -4,8 +4,7 @@ import org.papermath.numeric.Rounding;
 
 /** Whether one rectangle lies within another, straight or turned by a right angle. */
 final class Fit {
-    private Fit() {
-    }
+    private Fit() {}
 
     static boolean within(double width, double height, double most, double other) {
         double guard = 1 + Rounding.GUARD;

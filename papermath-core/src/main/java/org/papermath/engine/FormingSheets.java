@@ -1,7 +1,6 @@
 package org.papermath.engine;
 
 import java.util.List;
-
 import org.papermath.equation.Drainage;
 import org.papermath.equation.DrainageLaw;
 import org.papermath.equation.Freeness;
@@ -64,8 +63,18 @@ public final class FormingSheets {
      * @param solids oven-dry solids a sheet must have, kg
      * @param fibre the fibre of them, kg
      */
-    public record Setting(int mould, boolean ownDeckle, int perSheet, int rowAcross, int rowAlong, boolean turned,
-            double openingWidth, double openingHeight, int sheets, double solids, double fibre) {
+    public record Setting(
+            int mould,
+            boolean ownDeckle,
+            int perSheet,
+            int rowAcross,
+            int rowAlong,
+            boolean turned,
+            double openingWidth,
+            double openingHeight,
+            int sheets,
+            double solids,
+            double fibre) {
         /** The area of the opening. */
         public double area() {
             return openingWidth * openingHeight;
@@ -73,24 +82,33 @@ public final class FormingSheets {
     }
 
     /** A mould and how the pieces lie on it. */
-    private record Layout(int mould, boolean ownDeckle, int perSheet, int rowAcross, int rowAlong, boolean turned,
-            double openingWidth, double openingHeight) {
-    }
+    private record Layout(
+            int mould,
+            boolean ownDeckle,
+            int perSheet,
+            int rowAcross,
+            int rowAlong,
+            boolean turned,
+            double openingWidth,
+            double openingHeight) {}
 
     FormingSheets(Known known, Workshop workshop, Studio studio, PreparingStock stock, Piece piece, Scope scope) {
         this.workshop = workshop;
         this.stock = stock;
         List<Mould> moulds = studio.moulds();
-        mouldWidth = moulds.stream().mapToDouble(one -> one.deckle().opening().width().si()).toArray();
-        mouldHeight = moulds.stream().mapToDouble(one -> one.deckle().opening().height().si()).toArray();
+        mouldWidth = moulds.stream()
+                .mapToDouble(one -> one.deckle().opening().width().si())
+                .toArray();
+        mouldHeight = moulds.stream()
+                .mapToDouble(one -> one.deckle().opening().height().si())
+                .toArray();
         deckleEdge = piece.edge() == Piece.Edge.DECKLE;
         trim = piece.trim().map(Amount::si).orElseGet(() -> known.fixed("order.trim", scope));
         gap = piece.gap().map(Amount::si).orElse(0.0);
         double spare = piece.spare().map(Amount::si).orElseGet(() -> known.fixed("order.spare-share", scope));
         name = piece.name();
         wanted = Few.sheets(Rounding.ceil(piece.count() * (1 + spare)) + piece.kept(), name);
-        trials = piece.trials()
-                .orElseGet(() -> Few.sheets(Math.rint(known.fixed("order.trial-sheets", scope)), name));
+        trials = piece.trials().orElseGet(() -> Few.sheets(Math.rint(known.fixed("order.trial-sheets", scope)), name));
         sheetTimeSmall = known.slot("labour.sheet-time", Scope.of(piece.name(), "small"));
         sheetTimeLarge = known.slot("labour.sheet-time", Scope.of(piece.name(), "large"));
         sizeTolerance = known.slot("order.size-tolerance");
@@ -141,8 +159,15 @@ public final class FormingSheets {
      * @param load additives over fibre
      * @param pressed whether the sheets go to the press
      */
-    Setting decide(double width, double height, double[] shrink, double dryGrammage, double load, Rejects rejects,
-            boolean pressed, Values v) {
+    Setting decide(
+            double width,
+            double height,
+            double[] shrink,
+            double dryGrammage,
+            double load,
+            Rejects rejects,
+            boolean pressed,
+            Values v) {
         double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
         Layout layout = opening(width, height, shrink, pieceYield, v.of(sizeTolerance));
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
@@ -150,8 +175,18 @@ public final class FormingSheets {
         double solids = dryGrammage * wet * areaFactor;
         double fibre = solids / (1 + load);
         int sheets = Few.sheets(Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials, name);
-        return new Setting(layout.mould, layout.ownDeckle, layout.perSheet, layout.rowAcross, layout.rowAlong,
-                layout.turned, layout.openingWidth, layout.openingHeight, sheets, solids, fibre);
+        return new Setting(
+                layout.mould,
+                layout.ownDeckle,
+                layout.perSheet,
+                layout.rowAcross,
+                layout.rowAlong,
+                layout.turned,
+                layout.openingWidth,
+                layout.openingHeight,
+                sheets,
+                solids,
+                fibre);
     }
 
     /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
@@ -164,7 +199,14 @@ public final class FormingSheets {
         double shortSide = Math.min(wide, high);
         double needAlong = Shrinkage.wetLength(longSide, shrink[0]);
         double needAcross = Shrinkage.wetLength(shortSide, shrink[1]);
-        Layout made = new Layout(-1, false, 1, 1, 1, false, Rounding.roundTo(needAcross, OPENING_STEP),
+        Layout made = new Layout(
+                -1,
+                false,
+                1,
+                1,
+                1,
+                false,
+                Rounding.roundTo(needAcross, OPENING_STEP),
                 Rounding.roundTo(needAlong, OPENING_STEP));
         Layout chosen = made;
         double best = Double.POSITIVE_INFINITY;
@@ -172,8 +214,15 @@ public final class FormingSheets {
         for (int m = 0; m < mouldWidth.length; m++) {
             double along = Math.max(mouldWidth[m], mouldHeight[m]);
             double across = Math.min(mouldWidth[m], mouldHeight[m]);
-            PieceLayout.Layout layout = PieceLayout.best(across, along, needAcross, needAlong,
-                    Shrinkage.wetLength(longSide, shrink[1]), Shrinkage.wetLength(shortSide, shrink[0]), gap, gap);
+            PieceLayout.Layout layout = PieceLayout.best(
+                    across,
+                    along,
+                    needAcross,
+                    needAlong,
+                    Shrinkage.wetLength(longSide, shrink[1]),
+                    Shrinkage.wetLength(shortSide, shrink[0]),
+                    gap,
+                    gap);
             boolean own = deckleEdge && isNear(along, needAlong, tolerance) && isNear(across, needAcross, tolerance);
             if (layout.count() == 0 && !own) {
                 continue;
@@ -181,8 +230,7 @@ public final class FormingSheets {
             // The mould that takes the least wet area for all the sheets, trials with them; of several, the first. One
             // whose sheets the felts, the platen and the vat take goes before one whose sheets they do not.
             int perSheet = deckleEdge ? 1 : layout.count();
-            double area = along * across * (deckleEdge ? 1
-                    : Rounding.ceil(wanted / (perSheet * pieceYield)) + trials);
+            double area = along * across * (deckleEdge ? 1 : Rounding.ceil(wanted / (perSheet * pieceYield)) + trials);
             int misfits = workshop.misfits(across, along);
             boolean better = misfits < fewest || (misfits == fewest && area < best * (1 - Rounding.GUARD));
             if ((own && !chosen.ownDeckle) || (better && own == chosen.ownDeckle)) {
@@ -191,8 +239,15 @@ public final class FormingSheets {
                 chosen = deckleEdge && !own
                         // The mould takes a smaller deckle, which has to be made.
                         ? new Layout(m, false, 1, 1, 1, false, made.openingWidth, made.openingHeight)
-                        : new Layout(m, own, perSheet, deckleEdge ? 1 : layout.across(), deckleEdge ? 1 : layout.along(),
-                                !deckleEdge && layout.turned(), across, along);
+                        : new Layout(
+                                m,
+                                own,
+                                perSheet,
+                                deckleEdge ? 1 : layout.across(),
+                                deckleEdge ? 1 : layout.along(),
+                                !deckleEdge && layout.turned(),
+                                across,
+                                along);
             }
         }
         return chosen;
@@ -220,8 +275,8 @@ public final class FormingSheets {
     }
 
     /** Time to drain, s; not a number where the stuff is too slow to tell. */
-    double drainTime(boolean dipped, PreparingStock.State state, PreparingStock.Kept kept, double fibreGrammage,
-            Values v) {
+    double drainTime(
+            boolean dipped, PreparingStock.State state, PreparingStock.Kept kept, double fibreGrammage, Values v) {
         double sr = state.drainability();
         if (!(sr <= v.of(tellingLimit))) {
             return Double.NaN;
@@ -229,8 +284,8 @@ public final class FormingSheets {
         double c = dipped ? stock.vatConsistency() : Math.min(stock.stockConsistency(), v.of(pouredConsistency));
         double perVolume = c * WaterProperties.stockDensity(c, v.of(wall), workshop.waterDensity);
         double depth = Drainage.depth(fibreGrammage, kept.fibre(), perVolume);
-        double alpha = Freeness.alphaOfSchopperRiegler(Math.max(sr, v.of(waterReading)), v.of(resistanceFactor),
-                v.of(waterReading), v.of(resistanceExponent));
+        double alpha = Freeness.alphaOfSchopperRiegler(
+                Math.max(sr, v.of(waterReading)), v.of(resistanceFactor), v.of(waterReading), v.of(resistanceExponent));
         return new DrainageLaw(v.of(endShare), v.of(matRetention), v.of(wireResistance), v.of(suction))
                 .time(depth, alpha, perVolume, workshop.waterViscosity, workshop.waterDensity);
     }

@@ -7,7 +7,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -40,7 +39,8 @@ public final class Known {
     }
 
     /** The slot of an assumption there may be no default for. */
-    @Nullable Slot maybe(String id, Scope scope) {
+    @Nullable
+    Slot maybe(String id, Scope scope) {
         Optional<Assumption> found = store.find(id, scope);
         return found.isPresent() ? slot(found.get()) : null;
     }
@@ -75,13 +75,14 @@ public final class Known {
     }
 
     /** One assumption that a band varies. */
-    public record Varied(Assumption row, Slot slot) {
-    }
+    public record Varied(Assumption row, Slot slot) {}
 
     /** What a band varies, by key, so that sums do not depend on the order of the look-ups. */
     List<Varied> varied() {
-        return rows.stream().filter(one -> one.role() == Role.PHYSICAL && one.lowSi() < one.highSi())
-                .map(one -> new Varied(one, slot(one))).sorted(Comparator.comparing(one -> one.row().key()))
+        return rows.stream()
+                .filter(one -> one.role() == Role.PHYSICAL && one.lowSi() < one.highSi())
+                .map(one -> new Varied(one, slot(one)))
+                .sorted(Comparator.comparing(one -> one.row().key()))
                 .toList();
     }
 

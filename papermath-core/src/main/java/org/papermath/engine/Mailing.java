@@ -2,8 +2,7 @@ package org.papermath.engine;
 
 /** What goes into the mail: the piece by itself, or the envelope with what is in it. */
 final class Mailing {
-    private Mailing() {
-    }
+    private Mailing() {}
 
     /** Mass of a closed envelope. */
     static double mass(double envelope, int inserts, double held) {

@@ -1,10 +1,10 @@
 package org.papermath.engine;
 
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.equation.EnvelopeBlanks;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
-import org.papermath.envelope.EnvelopeStyle;
 
 /** An envelope laid out round what goes in: its blank, its pocket, and the play in it. */
 public final class MakingEnvelopes {
@@ -32,9 +32,15 @@ public final class MakingEnvelopes {
      * @param outsideHeight height of the closed envelope, m
      * @param seam overlap of the glued seams, m
      */
-    public record Setting(double blankWidth, double blankHeight, double areaShare, double insideWidth,
-            double insideHeight, double outsideWidth, double outsideHeight, double seam) {
-    }
+    public record Setting(
+            double blankWidth,
+            double blankHeight,
+            double areaShare,
+            double insideWidth,
+            double insideHeight,
+            double outsideWidth,
+            double outsideHeight,
+            double seam) {}
 
     MakingEnvelopes(Known known, Piece piece, EnvelopeStyle style, Scope scope) {
         this.style = style;
@@ -65,20 +71,28 @@ public final class MakingEnvelopes {
         double shortSide = Math.min(held.foldedWidth(), held.foldedHeight());
         double flap = flapShare * EnvelopeBlanks.panel(EnvelopeBlanks.inside(shortSide, filling, clearance), paper);
         EnvelopeBlanks.Blank blank = switch (style) {
-            case SIDE_SEAM -> EnvelopeBlanks.sideSeam(longSide, shortSide, filling, clearance, paper, sideFlap, 0, 0,
-                    flap, 1);
+            case SIDE_SEAM ->
+                EnvelopeBlanks.sideSeam(longSide, shortSide, filling, clearance, paper, sideFlap, 0, 0, flap, 1);
             case DIAMOND -> EnvelopeBlanks.diamond(longSide, shortSide, filling, clearance, paper, seam);
             case WALLET -> EnvelopeBlanks.wallet(longSide, shortSide, filling, clearance, paper, sideFlap, 0, flap);
-            case OPEN_END -> EnvelopeBlanks.openEnd(longSide, shortSide, filling, clearance, paper, seam, sideFlap,
-                    flap);
+            case OPEN_END ->
+                EnvelopeBlanks.openEnd(longSide, shortSide, filling, clearance, paper, seam, sideFlap, flap);
         };
         boolean ordered = !Double.isNaN(orderedWidth);
-        return new Setting(ordered ? orderedWidth : blank.width(), ordered ? orderedHeight : blank.height(),
-                ordered ? 1 : blank.area() / (blank.width() * blank.height()), blank.insideWidth(),
-                blank.insideHeight(), blank.outsideWidth(), blank.outsideHeight(),
-                ordered ? EnvelopeBlanks.diamondSeam(Math.min(orderedWidth, orderedHeight),
-                        EnvelopeBlanks.panel(blank.insideWidth(), paper),
-                        EnvelopeBlanks.panel(blank.insideHeight(), paper)) : blank.seam());
+        return new Setting(
+                ordered ? orderedWidth : blank.width(),
+                ordered ? orderedHeight : blank.height(),
+                ordered ? 1 : blank.area() / (blank.width() * blank.height()),
+                blank.insideWidth(),
+                blank.insideHeight(),
+                blank.outsideWidth(),
+                blank.outsideHeight(),
+                ordered
+                        ? EnvelopeBlanks.diamondSeam(
+                                Math.min(orderedWidth, orderedHeight),
+                                EnvelopeBlanks.panel(blank.insideWidth(), paper),
+                                EnvelopeBlanks.panel(blank.insideHeight(), paper))
+                        : blank.seam());
     }
 
     /** Thickness of what goes in. */
@@ -94,7 +108,9 @@ public final class MakingEnvelopes {
         double longSide = Math.max(held[0], held[1]);
         double shortSide = Math.min(held[0], held[1]);
         boolean upright = set.insideHeight > set.insideWidth;
-        return new double[] {set.insideWidth - (upright ? shortSide : longSide) - filling,
-                set.insideHeight - (upright ? longSide : shortSide) - filling};
+        return new double[] {
+            set.insideWidth - (upright ? shortSide : longSide) - filling,
+            set.insideHeight - (upright ? longSide : shortSide) - filling
+        };
     }
 }

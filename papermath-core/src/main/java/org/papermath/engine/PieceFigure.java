@@ -37,8 +37,10 @@ public enum PieceFigure implements Figure {
     HOURS("hours of work", Kinds.TIME, "h", Scale.ROOT);
 
     private final String words;
+
     @SuppressWarnings("ImmutableEnumChecker") // a kind never changes
     private final @Nullable Kind<?> kind;
+
     private final String unit;
     private final Scale scale;
     private final boolean mayBeUnknown;

@@ -1,7 +1,6 @@
 package org.papermath.engine;
 
 import java.util.Optional;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Scope;
@@ -31,12 +30,23 @@ public final class PieceWork {
     private final @Nullable PieceWork held;
 
     /** What is decided for a piece before its sheets are formed. */
-    private record Sheet(CuttingAndFolding.Setting size, MakingEnvelopes.@Nullable Setting envelope,
-            FormingSheets.Setting forming, Pressing.@Nullable Setting press) {
-    }
+    private record Sheet(
+            CuttingAndFolding.Setting size,
+            MakingEnvelopes.@Nullable Setting envelope,
+            FormingSheets.Setting forming,
+            Pressing.@Nullable Setting press) {}
 
-    PieceWork(Known known, Workshop workshop, Studio studio, PreparingStock stock, SizingSheets sizing, Piece piece,
-            Recipe recipe, int index, int batch, @Nullable PieceWork held) {
+    PieceWork(
+            Known known,
+            Workshop workshop,
+            Studio studio,
+            PreparingStock stock,
+            SizingSheets sizing,
+            Piece piece,
+            Recipe recipe,
+            int index,
+            int batch,
+            @Nullable PieceWork held) {
         this.held = held;
         this.piece = piece;
         this.index = index;
@@ -50,7 +60,8 @@ public final class PieceWork {
         Scope sheet = Scope.of(piece.name(), piece.recipe());
         Scope measured = dryer == null ? sheet : sheet.on(dryer.name());
         forming = new FormingSheets(known, workshop, studio, stock, piece, scope);
-        rejects = new Rejects(known, piece, scope, dryer != null, recipe.sizeBath().isPresent());
+        rejects = new Rejects(
+                known, piece, scope, dryer != null, recipe.sizeBath().isPresent());
         pressing = new Pressing(known, workshop, studio, measured, dryer instanceof Dryer.Blotters);
         posts = new Posts(known, workshop, studio);
         drying = new DryingSheets(known, workshop, stock, dryer, measured);
@@ -63,11 +74,18 @@ public final class PieceWork {
     private static @Nullable Dryer dryer(Piece piece, Studio studio) {
         Optional<String> wanted = piece.dryer();
         if (wanted.isPresent()) {
-            return studio.dryers().stream().filter(dryer -> dryer.name().equals(wanted.get())).findFirst()
-                    .orElseThrow(() -> Refused.of("piece.no-dryer",
+            return studio.dryers().stream()
+                    .filter(dryer -> dryer.name().equals(wanted.get()))
+                    .findFirst()
+                    .orElseThrow(() -> Refused.of(
+                            "piece.no-dryer",
                             "piece " + piece.name() + ": the dryer \"" + wanted.get() + "\" is not in the studio, which"
-                                    + " has: " + studio.dryers().stream().map(Dryer::name).toList() + ".",
-                            "piece", piece.name(), "dryer", wanted.get()));
+                                    + " has: "
+                                    + studio.dryers().stream().map(Dryer::name).toList() + ".",
+                            "piece",
+                            piece.name(),
+                            "dryer",
+                            wanted.get()));
         }
         return studio.dryers().isEmpty() ? null : studio.dryers().get(0);
     }
@@ -76,10 +94,18 @@ public final class PieceWork {
     private void requireDensity() {
         Optional<? extends Amount<?>> ordered = piece.caliper();
         if (ordered.isPresent() && !finished.hasMeasuredDensity() && !stock.hasDensity()) {
-            throw Refused.of("piece.no-density", "piece " + piece.name() + ": a thickness of " + ordered.get()
-                    + " is ordered, but for the density of one of the fibres of \"" + piece.recipe()
-                    + "\" there is no default. Weigh and measure one dry sheet and give its density, or order a"
-                    + " grammage.", "piece", piece.name(), "recipe", piece.recipe(), "member", "caliper");
+            throw Refused.of(
+                    "piece.no-density",
+                    "piece " + piece.name() + ": a thickness of " + ordered.get()
+                            + " is ordered, but for the density of one of the fibres of \"" + piece.recipe()
+                            + "\" there is no default. Weigh and measure one dry sheet and give its density, or order a"
+                            + " grammage.",
+                    "piece",
+                    piece.name(),
+                    "recipe",
+                    piece.recipe(),
+                    "member",
+                    "caliper");
         }
     }
 
@@ -177,8 +203,13 @@ public final class PieceWork {
      * @param pressed whether it goes to the press
      * @param dense whether an envelope is laid out for paper that was pressed
      */
-    private Sheet sheet(Settings settings, PreparingStock.State[] states, PreparingStock.Kept[] kepts, boolean pressed,
-            boolean dense, Values v) {
+    private Sheet sheet(
+            Settings settings,
+            PreparingStock.State[] states,
+            PreparingStock.Kept[] kepts,
+            boolean pressed,
+            boolean dense,
+            Values v) {
         PreparingStock.State state = states[batch];
         PreparingStock.Kept kept = kepts[batch];
         double target = target(state, kept, pressed, v);
@@ -193,7 +224,10 @@ public final class PieceWork {
             double heldDensity = held.finished.density(heldState, Pressing.pressure(settings.press(held.index)), v);
             double heldCaliper = held.finished.target(heldState, kepts[held.batch], heldDensity, v)
                     / held.finished.known(heldDensity, v);
-            enveloped = envelope.decide(settings.size(held.index), held.cutting.layers(), heldCaliper,
+            enveloped = envelope.decide(
+                    settings.size(held.index),
+                    held.cutting.layers(),
+                    heldCaliper,
                     target(state, kept, dense, v) / finished.known(density(state, dense, v), v));
             width = enveloped.blankWidth();
             height = enveloped.blankHeight();
@@ -201,10 +235,10 @@ public final class PieceWork {
         // Only sheets taken out of the press below the onset of shrinkage would shrink less, so the couched ratio will
         // do here.
         double[] shrink = drying.shrinkage(state, forming.couchedRatio(v), drying.endRatio(state, v), v);
-        double dryGrammage = target / finished.conditioned(state, kept.load(), kept.particleLoad(), v)
-                / (1 + sizing.gain(v));
-        FormingSheets.Setting sheet = forming.decide(width, height, shrink, dryGrammage, kept.load(), rejects, pressed,
-                v);
+        double dryGrammage =
+                target / finished.conditioned(state, kept.load(), kept.particleLoad(), v) / (1 + sizing.gain(v));
+        FormingSheets.Setting sheet =
+                forming.decide(width, height, shrink, dryGrammage, kept.load(), rejects, pressed, v);
         return new Sheet(cutting.decide(width, height), enveloped, sheet, pressed ? pressing.decide(sheet, v) : null);
     }
 
@@ -219,17 +253,26 @@ public final class PieceWork {
     /** Posts, dryer loads, blotter changes and the size bath, once the sheets are known. */
     void decideHandling(Settings settings, PreparingStock.State state, Values v) {
         FormingSheets.Setting sheet = settings.sheet(index);
-        double pressed = pressing.ratioAfter(settings.press(index), forming.couchedRatio(v), state,
-                sheet.solids() / sheet.area(), v);
-        settings.set(index, posts.decide(sheet, v), drying.decide(sheet, pressed, state, v),
+        double pressed = pressing.ratioAfter(
+                settings.press(index), forming.couchedRatio(v), state, sheet.solids() / sheet.area(), v);
+        settings.set(
+                index,
+                posts.decide(sheet, v),
+                drying.decide(sheet, pressed, state, v),
                 sizing.decide(sheet, sizing.gain(v), v));
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it
 
     /** What comes of the sheets of the piece: size, grammage, thickness, mass, count and times. */
-    void forecast(Settings settings, PreparingStock.State state, PreparingStock.Kept kept, FillingVat.Sheets run,
-            Values v, Figures out, @Nullable Accounts accounts) {
+    void forecast(
+            Settings settings,
+            PreparingStock.State state,
+            PreparingStock.Kept kept,
+            FillingVat.Sheets run,
+            Values v,
+            Figures out,
+            @Nullable Accounts accounts) {
         FormingSheets.Setting sheet = settings.sheet(index);
         Pressing.Setting press = settings.press(index);
         DryingSheets.Setting dry = settings.drying(index);
@@ -263,36 +306,59 @@ public final class PieceWork {
         out.set(PieceFigure.CALIPER, index, caliper);
         out.set(PieceFigure.DENSITY, index, apparent);
         out.set(PieceFigure.MASS, index, grammage * (area * (enveloped == null ? 1 : enveloped.areaShare())));
-        out.set(PieceFigure.PILE, index, caliper * (envelope == null ? cutting.layers() : MakingEnvelopes.LAYERS)
-                * forming.wanted());
-        out.set(PieceFigure.GOOD, index, (n - forming.trials()) * (double) sheet.perSheet()
-                * rejects.ofSheets(press != null, v) * rejects.ofPieces(v));
+        out.set(
+                PieceFigure.PILE,
+                index,
+                caliper * (envelope == null ? cutting.layers() : MakingEnvelopes.LAYERS) * forming.wanted());
+        out.set(
+                PieceFigure.GOOD,
+                index,
+                (n - forming.trials())
+                        * (double) sheet.perSheet()
+                        * rejects.ofSheets(press != null, v)
+                        * rejects.ofPieces(v));
         out.set(PieceFigure.MAT, index, forming.mat(formed, couchedRatio, v));
         out.set(PieceFigure.COUCHED, index, forming.couchedMass(solids, v));
-        out.set(PieceFigure.DRAIN, index,
-                forming.drainTime(settings.vat(index).dipped(), state, kept, fibre / wet, v));
+        out.set(PieceFigure.DRAIN, index, forming.drainTime(settings.vat(index).dipped(), state, kept, fibre / wet, v));
         out.set(PieceFigure.SOLIDS, index, org.papermath.equation.Moisture.solidsOfRatio(pressed));
         double filling = drying.filling(n, solids);
         // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
         out.set(PieceFigure.DRYING, index, drying.time(dry, filling, formed, pressed, end, equilibrium, v));
-        out.set(PieceFigure.DRYING_AGAIN, index, gain == 0 ? 0
-                : drying.time(dry, filling, solids / dryArea, equilibrium + sizing.taken(v) - gain, end, equilibrium,
-                        v));
-        out.set(PieceFigure.EVAPORATED, index,
-                drying.evaporated(n * solids, pressed, finished.lastRatio(end, moist)));
+        out.set(
+                PieceFigure.DRYING_AGAIN,
+                index,
+                gain == 0
+                        ? 0
+                        : drying.time(
+                                dry,
+                                filling,
+                                solids / dryArea,
+                                equilibrium + sizing.taken(v) - gain,
+                                end,
+                                equilibrium,
+                                v));
+        out.set(PieceFigure.EVAPORATED, index, drying.evaporated(n * solids, pressed, finished.lastRatio(end, moist)));
         out.set(PieceFigure.LOAD, index, load);
         out.set(PieceFigure.SIZE, index, gain);
         out.set(PieceFigure.SHRINK_ALONG, index, shrink[0]);
         out.set(PieceFigure.SHRINK_ACROSS, index, shrink[1]);
         out.set(PieceFigure.LIGHTEST, index, run.lightest() / solids);
         out.set(PieceFigure.HEAVIEST, index, run.heaviest() / solids);
-        out.set(PieceFigure.POST_MASS, index,
-                posts.mass(settings.posts(index), solids, forming.couchedSolids(v), v));
+        out.set(PieceFigure.POST_MASS, index, posts.mass(settings.posts(index), solids, forming.couchedSolids(v), v));
         out.set(PieceFigure.POST_HEIGHT, index, posts.height(settings.posts(index), v));
         out.set(PieceFigure.HOURS, index, hours(settings, v).all());
         if (accounts != null) {
-            accounts.piece(batch, this, press != null, sheet.perSheet(), run, area * sheet.perSheet() / dryArea,
-                    couchedRatio, pressed, finished.bookedRatio(end, v), v);
+            accounts.piece(
+                    batch,
+                    this,
+                    press != null,
+                    sheet.perSheet(),
+                    run,
+                    area * sheet.perSheet() / dryArea,
+                    couchedRatio,
+                    pressed,
+                    finished.bookedRatio(end, v),
+                    v);
         }
     }
 
@@ -317,10 +383,14 @@ public final class PieceWork {
     public Hours hours(Settings settings, Values v) {
         FormingSheets.Setting sheet = settings.sheet(index);
         Posts.Setting post = settings.posts(index);
-        return new Hours(forming.hours(sheet, v),
+        return new Hours(
+                forming.hours(sheet, v),
                 pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.sheets(), v),
-                drying.hours(settings.drying(index), v), sizing.hours(sheet.sheets(), v),
-                cutting.sorting(sheet.sheets(), v), cutting.trimming(sheet, v), cutting.folding(forming.wanted(), v));
+                drying.hours(settings.drying(index), v),
+                sizing.hours(sheet.sheets(), v),
+                cutting.sorting(sheet.sheets(), v),
+                cutting.trimming(sheet, v),
+                cutting.folding(forming.wanted(), v));
     }
 
     /** What needs two pieces: the card in its envelope, and both in the mail. */
@@ -335,13 +405,15 @@ public final class PieceWork {
             out.set(PieceFigure.MAIL_THICKNESS, index, caliper * cutting.layers());
             return;
         }
-        double[] folded = held.cutting.folded(out.of(PieceFigure.WIDTH, held.index),
-                out.of(PieceFigure.HEIGHT, held.index));
+        double[] folded =
+                held.cutting.folded(out.of(PieceFigure.WIDTH, held.index), out.of(PieceFigure.HEIGHT, held.index));
         double filling = envelope.filling(out.of(PieceFigure.CALIPER, held.index), held.cutting.layers());
         double[] play = MakingEnvelopes.play(enveloped, folded, filling);
         out.set(PieceFigure.CLEAR_WIDTH, index, play[0]);
         out.set(PieceFigure.CLEAR_HEIGHT, index, play[1]);
-        out.set(PieceFigure.MAIL_MASS, index,
+        out.set(
+                PieceFigure.MAIL_MASS,
+                index,
                 Mailing.mass(mass, envelope.inserts(), out.of(PieceFigure.MASS, held.index)));
         out.set(PieceFigure.MAIL_THICKNESS, index, Mailing.thickness(filling, caliper));
     }

@@ -24,8 +24,7 @@ public final class Posts {
      * @param sheets sheets in a post
      * @param posts how many posts
      */
-    public record Setting(int sheets, int posts) {
-    }
+    public record Setting(int sheets, int posts) {}
 
     Posts(Known known, Workshop workshop, Studio studio) {
         this.workshop = workshop;
@@ -38,7 +37,8 @@ public final class Posts {
     }
 
     /** Decides the posts; none where there are no felts, or none a sheet lies on. */
-    @Nullable Setting decide(FormingSheets.Setting sheet, Values v) {
+    @Nullable
+    Setting decide(FormingSheets.Setting sheet, Values v) {
         if (!workshop.hasFelts || !workshop.isFelted(sheet.openingWidth(), sheet.openingHeight())) {
             return null;
         }
@@ -52,8 +52,10 @@ public final class Posts {
 
     /** Mass of a post, kg; not a number without felts. */
     double mass(@Nullable Setting set, double solids, double couchedSolids, Values v) {
-        return set == null ? Double.NaN : (set.sheets + 1) * workshop.feltWidth * workshop.feltLength
-                * (feltDry + v.of(feltWater)) + set.sheets * solids / couchedSolids;
+        return set == null
+                ? Double.NaN
+                : (set.sheets + 1) * workshop.feltWidth * workshop.feltLength * (feltDry + v.of(feltWater))
+                        + set.sheets * solids / couchedSolids;
     }
 
     /** Height of a post, m. */

@@ -2,7 +2,6 @@ package org.papermath.engine;
 
 import java.util.Arrays;
 import java.util.List;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
 import org.papermath.equation.DensityLaw;
@@ -38,6 +37,7 @@ public final class PreparingStock {
     private final double beating;
     /** As measured, °SR; not a number where it is not. */
     private final double drainability;
+
     private final boolean hasBeater;
     private final double trough;
     private final double ratedLoad;
@@ -76,6 +76,7 @@ public final class PreparingStock {
         final Slot retentionUnbeaten;
         /** The drainability the retention of the unbeaten fibre belongs to. */
         final Slot retentionStart;
+
         final Slot retentionWell;
         final @Nullable Slot retentionLong;
         final Slot drainabilityWell;
@@ -93,10 +94,12 @@ public final class PreparingStock {
             Scope plain = fibre.scope();
             Scope beaten = on(plain, beater);
             Scope shrinking = measured(known, furnish, beater, beaten, "shrinkage.time");
-            Scope sorbing = measured(known, furnish, "", plain, "sorption.monolayer", "sorption.energy",
-                    "sorption.bulk");
+            Scope sorbing =
+                    measured(known, furnish, "", plain, "sorption.monolayer", "sorption.energy", "sorption.bulk");
             this.share = share;
-            onHand = studio.onHand().containsKey(fibre) ? studio.onHand().get(fibre).si() : 0;
+            onHand = studio.onHand().containsKey(fibre)
+                    ? studio.onHand().get(fibre).si()
+                    : 0;
             moisture = known.slot("fibre.moisture-as-bought", plain);
             rate = beats ? known.maybe("beating.rate", beaten) : null;
             exponent = rate == null ? null : known.slot("beating.exponent", beaten);
@@ -115,7 +118,9 @@ public final class PreparingStock {
             monolayer = known.slot("sorption.monolayer", sorbing);
             energy = known.slot("sorption.energy", sorbing);
             bulk = known.slot("sorption.bulk", sorbing);
-            firstPass = known.slot("vat.retention", studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
+            firstPass = known.slot(
+                    "vat.retention",
+                    studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
         }
     }
 
@@ -130,17 +135,20 @@ public final class PreparingStock {
     }
 
     private static boolean hasDensity(Known known, Scope scope) {
-        return isBeaten(known, scope) || known.store().find("sheet.density-lightly-pressed", scope).isPresent();
+        return isBeaten(known, scope)
+                || known.store().find("sheet.density-lightly-pressed", scope).isPresent();
     }
 
     private static Dense dense(Known known, Furnish furnish, List<Scope> scopes) {
         if (scopes.size() == 1) {
             return dense(known, scopes.get(0));
         }
-        double[] shares = furnish.fibres().stream().mapToDouble(fibre -> furnish.share(fibre).si()).toArray();
+        double[] shares = furnish.fibres().stream()
+                .mapToDouble(fibre -> furnish.share(fibre).si())
+                .toArray();
         Dense[] fibres = scopes.stream().map(scope -> dense(known, scope)).toArray(Dense[]::new);
-        return v -> new DensityLaw.Blend(shares,
-                Arrays.stream(fibres).map(fibre -> fibre.law(v)).toArray(DensityLaw[]::new));
+        return v -> new DensityLaw.Blend(
+                shares, Arrays.stream(fibres).map(fibre -> fibre.law(v)).toArray(DensityLaw[]::new));
     }
 
     private static Dense dense(Known known, Scope scope) {
@@ -155,13 +163,15 @@ public final class PreparingStock {
         Slot reference = known.slot("sheet.density-reference-pressure", scope);
         Slot least = known.slot("sheet.density-least-pressure", scope);
         Slot saturation = known.slot("sheet.density-saturation-pressure", scope);
-        return v -> new DensityLaw.Beaten(v.of(unbeaten), v.of(longBeaten), v.of(time),
+        return v -> new DensityLaw.Beaten(
+                v.of(unbeaten),
+                v.of(longBeaten),
+                v.of(time),
                 new DensityLaw.Pressing(v.of(exponent), v.of(reference), v.of(least), v.of(saturation)));
     }
 
     /** One additive: its dose on the fibre, its active share, and what stays of it. */
-    private record AdditiveLine(double dose, double active, Slot retention, boolean particle) {
-    }
+    private record AdditiveLine(double dose, double active, Slot retention, boolean particle) {}
 
     /**
      * What the stuff is after beating.
@@ -174,9 +184,14 @@ public final class PreparingStock {
      * @param referenceRatio moisture ratio of the fibre in the air of the order
      * @param roomRatio moisture ratio of the fibre in the air of the room
      */
-    record State(double drainability, double waterRetention, double freeShrinkage, DensityLaw density,
-            double beating, double referenceRatio, double roomRatio) {
-    }
+    record State(
+            double drainability,
+            double waterRetention,
+            double freeShrinkage,
+            DensityLaw density,
+            double beating,
+            double referenceRatio,
+            double roomRatio) {}
 
     /**
      * What a sheet keeps of what is lifted.
@@ -186,8 +201,7 @@ public final class PreparingStock {
      * @param load additives that stay in the sheet, over fibre
      * @param particleLoad those of them that are mineral and hold no water
      */
-    record Kept(double fibre, double[] additives, double load, double particleLoad) {
-    }
+    record Kept(double fibre, double[] additives, double load, double particleLoad) {}
 
     /**
      * What to weigh and to make.
@@ -204,9 +218,18 @@ public final class PreparingStock {
      * @param stock stock of all loads, before handling losses
      * @param stockDensity its density
      */
-    public record Setting(double ovenDry, double[] fromHand, double[] asBought, double soakWater, double soakTime,
-            int loads, double loadOvenDry, double loadWater, double[] product, double stock, double stockDensity) {
-    }
+    public record Setting(
+            double ovenDry,
+            double[] fromHand,
+            double[] asBought,
+            double soakWater,
+            double soakTime,
+            int loads,
+            double loadOvenDry,
+            double loadWater,
+            double[] product,
+            double stock,
+            double stockDensity) {}
 
     /**
      * The stock as it really is.
@@ -216,8 +239,7 @@ public final class PreparingStock {
      * @param inStock each additive over stock
      * @param handled share of it that reaches the vat
      */
-    record Made(double weighed, double consistency, double[] inStock, double handled) {
-    }
+    record Made(double weighed, double consistency, double[] inStock, double handled) {}
 
     PreparingStock(Known known, Studio studio, Workshop workshop, Recipe recipe) {
         this.workshop = workshop;
@@ -236,34 +258,49 @@ public final class PreparingStock {
         direction = known.slot("shrinkage.direction-difference", whole);
         List<Fibre> kinds = furnish.fibres();
         boolean beats = beating > 0 && Double.isNaN(drainability);
-        fibres = kinds.stream().map(fibre -> new FibreLine(known, studio, furnish, fibre, furnish.share(fibre).si(), beats))
+        fibres = kinds.stream()
+                .map(fibre -> new FibreLine(
+                        known, studio, furnish, fibre, furnish.share(fibre).si(), beats))
                 .toArray(FibreLine[]::new);
         String press = studio.press().map(Press::name).orElse("");
         dense = on(furnish.scope(), press);
-        List<Scope> densities = !furnish.isBlend() || hasDensity(known, dense) ? List.of(dense)
+        List<Scope> densities = !furnish.isBlend() || hasDensity(known, dense)
+                ? List.of(dense)
                 : kinds.stream().map(fibre -> on(fibre.scope(), press)).toList();
         hasDensity = densities.stream().allMatch(scope -> hasDensity(known, scope));
         density = dense(known, furnish, densities);
-        leastPressure = densities.stream().filter(scope -> isBeaten(known, scope)).findFirst()
-                .map(scope -> known.slot("sheet.density-least-pressure", scope)).orElse(null);
+        leastPressure = densities.stream()
+                .filter(scope -> isBeaten(known, scope))
+                .findFirst()
+                .map(scope -> known.slot("sheet.density-least-pressure", scope))
+                .orElse(null);
         boolean aided = recipe.additives().stream()
                 .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.RETENTION_AID);
-        additives = recipe.additives().stream().map(dose -> line(known, dose, aided)).toArray(AdditiveLine[]::new);
+        additives = recipe.additives().stream()
+                .map(dose -> line(known, dose, aided))
+                .toArray(AdditiveLine[]::new);
 
-        boolean rawBast = beating > 0
-                && kinds.stream().anyMatch(fibre -> fibre.sourceClass() == Fibre.SourceClass.BAST);
+        boolean rawBast =
+                beating > 0 && kinds.stream().anyMatch(fibre -> fibre.sourceClass() == Fibre.SourceClass.BAST);
         double usual = known.fixed("beater.consistency", rawBast ? Scope.of("raw-bast") : Scope.GENERAL);
         double inBeater = recipe.beaterConsistency().map(Amount::si).orElse(usual);
         stockConsistency = recipe.stockConsistency().map(Amount::si).orElse(inBeater);
-        vatConsistency = recipe.vatConsistency().map(Amount::si)
-                .orElseGet(() -> known.fixed("vat.consistency", Scope.GENERAL));
+        vatConsistency =
+                recipe.vatConsistency().map(Amount::si).orElseGet(() -> known.fixed("vat.consistency", Scope.GENERAL));
         if (workshop.hasVat && vatConsistency >= stockConsistency) {
-            throw Refused.of("recipe.vat-thicker-than-stock",
+            throw Refused.of(
+                    "recipe.vat-thicker-than-stock",
                     "recipe " + name + ": the vat at " + percent(vatConsistency) + " is to be charged from stock at "
                             + percent(stockConsistency) + "; the stock has to be the thicker of the two.",
-                    "recipe", name, "vat", vatConsistency, "stock", stockConsistency);
+                    "recipe",
+                    name,
+                    "vat",
+                    vatConsistency,
+                    "stock",
+                    stockConsistency);
         }
-        boolean thicker = stockConsistency > inBeater * 1.000001 && recipe.stockConsistency().isPresent()
+        boolean thicker = stockConsistency > inBeater * 1.000001
+                && recipe.stockConsistency().isPresent()
                 && recipe.beaterConsistency().isEmpty();
         beaterConsistency = thicker ? Math.min(stockConsistency, usual) : inBeater;
 
@@ -279,9 +316,14 @@ public final class PreparingStock {
 
     private static AdditiveLine line(Known known, AdditiveDose dose, boolean aided) {
         Additive additive = dose.additive();
-        return new AdditiveLine(dose.dose().si(), additive.activeFraction().map(Amount::si).orElse(1.0),
-                known.slot("additive.retention", RetentionModel.scope(additive,
-                        aided ? RetentionModel.Circumstance.WITH_AID : RetentionModel.Circumstance.PLAIN)),
+        return new AdditiveLine(
+                dose.dose().si(),
+                additive.activeFraction().map(Amount::si).orElse(1.0),
+                known.slot(
+                        "additive.retention",
+                        RetentionModel.scope(
+                                additive,
+                                aided ? RetentionModel.Circumstance.WITH_AID : RetentionModel.Circumstance.PLAIN)),
                 additive.purpose().isParticle());
     }
 
@@ -294,8 +336,11 @@ public final class PreparingStock {
      */
     private static Scope measured(Known known, Furnish furnish, String place, Scope otherwise, String... ids) {
         Scope whole = on(furnish.scope(), place);
-        return furnish.isBlend() && Arrays.stream(ids).allMatch(id -> known.store().find(id, whole).isPresent())
-                ? whole : otherwise;
+        return furnish.isBlend()
+                        && Arrays.stream(ids)
+                                .allMatch(id -> known.store().find(id, whole).isPresent())
+                ? whole
+                : otherwise;
     }
 
     private static String percent(double fraction) {
@@ -354,7 +399,8 @@ public final class PreparingStock {
 
     /** Whether it is known how fast every fibre beats, or beating does not matter. */
     public boolean knowsKinetics() {
-        return beating == 0 || !Double.isNaN(drainability)
+        return beating == 0
+                || !Double.isNaN(drainability)
                 || Arrays.stream(fibres).allMatch(fibre -> fibre.rate != null);
     }
 
@@ -396,7 +442,12 @@ public final class PreparingStock {
             room += share * sorption.ratio(workshop.roomHumidity);
         }
         double slope = v.of(sorptionSlope);
-        return new State(sr, waterRetention, freeShrinkage, density.law(v), beating,
+        return new State(
+                sr,
+                waterRetention,
+                freeShrinkage,
+                density.law(v),
+                beating,
                 SorptionLaw.at(workshop.referenceCelsius, reference, middle, slope),
                 SorptionLaw.at(workshop.roomCelsius, room, middle, slope));
     }
@@ -407,16 +458,20 @@ public final class PreparingStock {
             return drainability;
         }
         if (fibre.rate != null && fibre.exponent != null) {
-            return Beating.schopperRiegler(beating, start, v.of(fibre.drainabilityLimit), v.of(fibre.rate),
-                    v.of(fibre.exponent));
+            return Beating.schopperRiegler(
+                    beating, start, v.of(fibre.drainabilityLimit), v.of(fibre.rate), v.of(fibre.exponent));
         }
         return beating == 0 ? start : start + v.of(progress) * (v.of(fibre.drainabilityWell) - start);
     }
 
     private double waterRetention(FibreLine fibre, double sr, Values v) {
         Slot longBeaten = fibre.retentionLong;
-        return Beating.waterRetention(sr, v.of(fibre.retentionStart), v.of(fibre.retentionUnbeaten),
-                v.of(fibre.drainabilityWell), v.of(fibre.retentionWell),
+        return Beating.waterRetention(
+                sr,
+                v.of(fibre.retentionStart),
+                v.of(fibre.retentionUnbeaten),
+                v.of(fibre.drainabilityWell),
+                v.of(fibre.retentionWell),
                 longBeaten == null ? Double.NaN : v.of(fibre.drainabilityLong),
                 longBeaten == null ? Double.NaN : v.of(longBeaten));
     }
@@ -458,15 +513,21 @@ public final class PreparingStock {
 
     /** Each additive over stock, as planned. */
     double[] wantedInStock() {
-        return Arrays.stream(additives).mapToDouble(one -> stockConsistency * one.dose).toArray();
+        return Arrays.stream(additives)
+                .mapToDouble(one -> stockConsistency * one.dose)
+                .toArray();
     }
 
     /** Fibre, loads and doses for the stock that the vat and the pours take. */
     Setting decide(Values v, double used, double stockDensity) {
         double c = stockConsistency;
         double ovenDry = used * c / v.of(handling);
-        double capacity = hasBeater ? Math.min(ratedLoad, beaterConsistency * trough
-                * WaterProperties.stockDensity(beaterConsistency, v.of(wall), workshop.waterDensity))
+        double capacity = hasBeater
+                ? Math.min(
+                        ratedLoad,
+                        beaterConsistency
+                                * trough
+                                * WaterProperties.stockDensity(beaterConsistency, v.of(wall), workshop.waterDensity))
                 : Double.POSITIVE_INFINITY;
         int loads = Math.max(1, (int) Rounding.ceil(ovenDry / capacity));
         int n = fibres.length;
@@ -485,8 +546,9 @@ public final class PreparingStock {
             bought += fromHand[f] + asBought[f];
         }
         double loadOvenDry = weighed / loads;
-        double loadWater = Math.max(0, Rounding.roundTo((weighed / beaterConsistency - bought) / loads
-                / workshop.waterDensity, WATER_STEP));
+        double loadWater = Math.max(
+                0,
+                Rounding.roundTo((weighed / beaterConsistency - bought) / loads / workshop.waterDensity, WATER_STEP));
         double soakWater = Rounding.roundTo(v.of(soakRatio) * weighed, WATER_STEP);
         double[] product = new double[additives.length];
         double dosed = 0;
@@ -499,8 +561,18 @@ public final class PreparingStock {
         // The water that makes up the stock is measured in, so its mass is a setting; what the fibre really holds is
         // not.
         double stock = Math.max(weighed / c, bought + dosed);
-        return new Setting(ovenDry, fromHand, asBought, soakWater, v.of(soakTime), loads, loadOvenDry, loadWater,
-                product, stock, stockDensity);
+        return new Setting(
+                ovenDry,
+                fromHand,
+                asBought,
+                soakWater,
+                v.of(soakTime),
+                loads,
+                loadOvenDry,
+                loadWater,
+                product,
+                stock,
+                stockDensity);
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it

@@ -36,8 +36,7 @@ public final class Pressing {
      * @param time how long to hold it, s
      * @param limited whether a part of the press holds the force below what is wished
      */
-    public record Setting(double force, double pressure, double time, boolean limited) {
-    }
+    public record Setting(double force, double pressure, double time, boolean limited) {}
 
     Pressing(Known known, Workshop workshop, Studio studio, Scope measured, boolean blotters) {
         this.workshop = workshop;
@@ -68,8 +67,8 @@ public final class Pressing {
 
     /** Decides the force on a post of such sheets. */
     Setting decide(FormingSheets.Setting sheet, Values v) {
-        double loaded = Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth,
-                workshop.platenLength);
+        double loaded =
+                Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth, workshop.platenLength);
         double most = v.of(allowed) * weakest;
         double wished = PressForce.force(v.of(wish), loaded);
         double force = Math.min(wished, most);

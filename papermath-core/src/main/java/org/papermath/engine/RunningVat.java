@@ -7,9 +7,11 @@ import org.papermath.equation.VatBalance;
 final class RunningVat {
     /** The mass at the mark. */
     private final double full;
+
     private final PreparingStock.Kept kept;
     /** Fibre over stock, and each additive over stock, of what the vat is charged with. */
     private final double consistency;
+
     private final double[] inStock;
     private final double[] additive;
     private double fibre;
@@ -75,9 +77,17 @@ final class RunningVat {
         }
         double[] some = new double[count];
         double[][] someCarried = new double[additive.length][count];
-        VatBalance.Contents after = VatBalance.run(new VatBalance.Contents(fibre, mass), lifted, kept.fibre(),
-                couched, VatBalance.Recharge.NONE, some, additive, kept.additives(),
-                new double[additive.length], someCarried);
+        VatBalance.Contents after = VatBalance.run(
+                new VatBalance.Contents(fibre, mass),
+                lifted,
+                kept.fibre(),
+                couched,
+                VatBalance.Recharge.NONE,
+                some,
+                additive,
+                kept.additives(),
+                new double[additive.length],
+                someCarried);
         fibre = after.fibre();
         mass = after.stock() > 0 ? after.stock() : Double.NaN;
         System.arraycopy(some, 0, sheets, from, count);
@@ -87,7 +97,13 @@ final class RunningVat {
     }
 
     /** Pours every sheet by itself, where there is no vat; what the wire does not hold is white water. */
-    void pour(double poured, double couched, double[] sheets, double[][] carried, @Nullable Accounts accounts, int batch) {
+    void pour(
+            double poured,
+            double couched,
+            double[] sheets,
+            double[][] carried,
+            @Nullable Accounts accounts,
+            int batch) {
         for (int i = 0; i < sheets.length; i++) {
             double fibreOut = poured * consistency * (1 - kept.fibre());
             sheets[i] = poured * consistency * kept.fibre();

@@ -30,8 +30,12 @@ public final class Settings {
         stocks[batch] = stock;
     }
 
-    void set(int piece, CuttingAndFolding.Setting size, MakingEnvelopes.@Nullable Setting envelope,
-            FormingSheets.Setting sheet, Pressing.@Nullable Setting press) {
+    void set(
+            int piece,
+            CuttingAndFolding.Setting size,
+            MakingEnvelopes.@Nullable Setting envelope,
+            FormingSheets.Setting sheet,
+            Pressing.@Nullable Setting press) {
         sizes[piece] = size;
         envelopes[piece] = envelope;
         sheets[piece] = sheet;
@@ -42,7 +46,10 @@ public final class Settings {
         vats[piece] = vat;
     }
 
-    void set(int piece, Posts.@Nullable Setting post, DryingSheets.Setting drying,
+    void set(
+            int piece,
+            Posts.@Nullable Setting post,
+            DryingSheets.Setting drying,
             SizingSheets.@Nullable Setting sizing) {
         posts[piece] = post;
         dryings[piece] = drying;

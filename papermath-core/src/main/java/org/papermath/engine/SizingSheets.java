@@ -23,8 +23,7 @@ public final class SizingSheets {
      * @param bath bath to make, m³
      * @param drySize dry size in it, kg
      */
-    public record Setting(double taken, double bath, double drySize) {
-    }
+    public record Setting(double taken, double bath, double drySize) {}
 
     SizingSheets(Known known, Workshop workshop, Recipe recipe) {
         this.workshop = workshop;
@@ -49,7 +48,8 @@ public final class SizingSheets {
         return v.of(taken);
     }
 
-    @Nullable Setting decide(FormingSheets.Setting sheet, double gain, Values v) {
+    @Nullable
+    Setting decide(FormingSheets.Setting sheet, double gain, Values v) {
         if (!(gain > 0)) {
             return null;
         }

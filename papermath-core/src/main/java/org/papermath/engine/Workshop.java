@@ -29,6 +29,7 @@ public final class Workshop {
     final double vatVolume;
     /** Inside sides of the vat; not a number where they are not known. */
     final double vatWidth;
+
     final double vatLength;
     final double waterDensity;
     final double waterViscosity;
@@ -48,6 +49,7 @@ public final class Workshop {
 
     /** Where values measured at the vat and at the press are kept. */
     final Scope vat;
+
     final Scope press;
 
     Workshop(Order order, Studio studio) {
@@ -59,7 +61,8 @@ public final class Workshop {
         vatVolume = studio.vat().map(one -> one.workingVolume().si()).orElse(0.0);
         vatWidth = studio.vat().flatMap(Vat::width).map(Amount::si).orElse(Double.NaN);
         vatLength = studio.vat().flatMap(Vat::length).map(Amount::si).orElse(Double.NaN);
-        double vatCelsius = studio.vat().map(one -> one.temperature().si() - ZERO_CELSIUS).orElse(USUAL_CELSIUS);
+        double vatCelsius =
+                studio.vat().map(one -> one.temperature().si() - ZERO_CELSIUS).orElse(USUAL_CELSIUS);
         waterDensity = WaterProperties.density(vatCelsius);
         waterViscosity = WaterProperties.viscosity(vatCelsius);
 
@@ -73,7 +76,8 @@ public final class Workshop {
         Air room = studio.room();
         roomCelsius = room.temperature().si() - ZERO_CELSIUS;
         roomHumidity = room.humidity().si();
-        roomAir = StackDrying.Inlet.of(roomCelsius, roomHumidity, room.pressure().si());
+        roomAir =
+                StackDrying.Inlet.of(roomCelsius, roomHumidity, room.pressure().si());
         Air reference = order.weighedIn();
         referenceCelsius = reference.temperature().si() - ZERO_CELSIUS;
         referenceHumidity = reference.humidity().si();

@@ -2,11 +2,9 @@ package org.papermath.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.equation.EnvelopeBlanks;
 import org.papermath.equation.EnvelopeBlanks.Blank;
 import org.papermath.evidence.Assumptions;
@@ -57,8 +55,18 @@ public final class Envelope {
         POINTED
     }
 
-    private Envelope(EnvelopeStyle style, double cardWidth, double cardHeight, double cardThickness, int cards,
-            double inserts, EnvelopeAllowances allowances, double paper, Flap flap, double flapDepth, double throat,
+    private Envelope(
+            EnvelopeStyle style,
+            double cardWidth,
+            double cardHeight,
+            double cardThickness,
+            int cards,
+            double inserts,
+            EnvelopeAllowances allowances,
+            double paper,
+            Flap flap,
+            double flapDepth,
+            double throat,
             double taper) {
         this.style = style;
         this.cardWidth = cardWidth;
@@ -79,41 +87,69 @@ public final class Envelope {
             case SIDE_SEAM, DIAMOND -> cardHeight;
             case WALLET, OPEN_END -> Math.min(cardWidth, cardHeight);
         };
-        double depth = flapDepth > 0 ? flapDepth
+        double depth = flapDepth > 0
+                ? flapDepth
                 : share * EnvelopeBlanks.panel(EnvelopeBlanks.inside(depthOf, filling, clearance), paper);
         double sideFlap = allowances.sideFlap().si();
         double seam = allowances.seam().si();
         this.made = switch (style) {
-            case SIDE_SEAM -> EnvelopeBlanks.sideSeam(cardWidth, cardHeight, filling, clearance, paper, sideFlap, taper,
-                    throat, depth, flap == Flap.SQUARE ? 1 : 0);
+            case SIDE_SEAM ->
+                EnvelopeBlanks.sideSeam(
+                        cardWidth,
+                        cardHeight,
+                        filling,
+                        clearance,
+                        paper,
+                        sideFlap,
+                        taper,
+                        throat,
+                        depth,
+                        flap == Flap.SQUARE ? 1 : 0);
             case DIAMOND -> EnvelopeBlanks.diamond(cardWidth, cardHeight, filling, clearance, paper, seam);
-            case WALLET -> EnvelopeBlanks.wallet(cardWidth, cardHeight, filling, clearance, paper, sideFlap, taper,
-                    depth);
-            case OPEN_END -> EnvelopeBlanks.openEnd(cardWidth, cardHeight, filling, clearance, paper, seam, sideFlap,
-                    depth);
+            case WALLET ->
+                EnvelopeBlanks.wallet(cardWidth, cardHeight, filling, clearance, paper, sideFlap, taper, depth);
+            case OPEN_END ->
+                EnvelopeBlanks.openEnd(cardWidth, cardHeight, filling, clearance, paper, seam, sideFlap, depth);
         };
         if (style == EnvelopeStyle.SIDE_SEAM && !(made.flapOverlap() > 0)) {
-            throw Refused.of("envelope.flap-short",
+            throw Refused.of(
+                    "envelope.flap-short",
                     "envelope: the flap is " + length(depth) + " deep and the throat " + length(throat)
                             + "; the flap has to reach below the throat. Make it deeper or the throat less.",
-                    "flap", depth, "throat", throat);
+                    "flap",
+                    depth,
+                    "throat",
+                    throat);
         }
         double panelHeight = made.insideHeight() + paper;
         double panelWidth = made.insideWidth() + paper;
         if (style != EnvelopeStyle.DIAMOND && made.flapOverlap() + throat > panelHeight) {
-            throw Refused.of("envelope.flap-long",
+            throw Refused.of(
+                    "envelope.flap-long",
                     "envelope: the flap is " + length(depth)
-                    + " deep and reaches past the bottom of the pocket, which is "
+                            + " deep and reaches past the bottom of the pocket, which is "
                             + length(panelHeight) + " high. Make it less deep.",
-                    "flap", depth, "height", panelHeight);
+                    "flap",
+                    depth,
+                    "height",
+                    panelHeight);
         }
-        if (2 * taper > panelHeight || throat >= panelHeight
+        if (2 * taper > panelHeight
+                || throat >= panelHeight
                 || ((style == EnvelopeStyle.SIDE_SEAM || style == EnvelopeStyle.WALLET) && 2 * sideFlap > panelWidth)
                 || (style == EnvelopeStyle.OPEN_END && (seam > panelWidth || sideFlap > panelHeight))) {
-            throw Refused.of("envelope.flaps-large",
+            throw Refused.of(
+                    "envelope.flaps-large",
                     "envelope: the flaps, throat or taper are larger than the pocket of " + length(panelWidth) + " × "
                             + length(panelHeight) + " has room for. Make them smaller.",
-                    "sideFlap", sideFlap, "taper", taper, "throat", throat, "seam", seam);
+                    "sideFlap",
+                    sideFlap,
+                    "taper",
+                    taper,
+                    "throat",
+                    throat,
+                    "seam",
+                    seam);
         }
     }
 
@@ -129,11 +165,25 @@ public final class Envelope {
      * @return the envelope
      * @throws Refused if a side is not above zero, or the flaps are larger than the pocket
      */
-    public static Envelope forCard(EnvelopeStyle style, Quantity<Length> width, Quantity<Length> height,
-            Quantity<Length> thickness, EnvelopeAllowances allowances) {
-        return new Envelope(style, Kinds.LENGTH.siAboveZero(width, "card width"),
-                Kinds.LENGTH.siAboveZero(height, "card height"), Kinds.LENGTH.si(thickness, "card thickness"), 1, 0,
-                allowances, 0, Flap.SQUARE, 0, 0, 0);
+    public static Envelope forCard(
+            EnvelopeStyle style,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Quantity<Length> thickness,
+            EnvelopeAllowances allowances) {
+        return new Envelope(
+                style,
+                Kinds.LENGTH.siAboveZero(width, "card width"),
+                Kinds.LENGTH.siAboveZero(height, "card height"),
+                Kinds.LENGTH.si(thickness, "card thickness"),
+                1,
+                0,
+                allowances,
+                0,
+                Flap.SQUARE,
+                0,
+                0,
+                0);
     }
 
     /**
@@ -148,8 +198,12 @@ public final class Envelope {
      * @throws Refused as {@link #forCard(EnvelopeStyle, Quantity, Quantity, Quantity, EnvelopeAllowances)}, or if the
      *     store lacks an allowance
      */
-    public static Envelope forCard(EnvelopeStyle style, Quantity<Length> width, Quantity<Length> height,
-            Quantity<Length> thickness, Assumptions assumptions) {
+    public static Envelope forCard(
+            EnvelopeStyle style,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Quantity<Length> thickness,
+            Assumptions assumptions) {
         return forCard(style, width, height, thickness, EnvelopeAllowances.from(assumptions));
     }
 
@@ -162,11 +216,22 @@ public final class Envelope {
      */
     public Envelope inserts(int number) {
         if (number < 1) {
-            throw Refused.of("envelope.inserts", "envelope: " + number + " cards given; it holds 1 or more.", "given",
-                    number);
+            throw Refused.of(
+                    "envelope.inserts", "envelope: " + number + " cards given; it holds 1 or more.", "given", number);
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, number, inserts, allowances, paper, flap,
-                flapDepth, throat, taper);
+        return new Envelope(
+                style,
+                cardWidth,
+                cardHeight,
+                cardThickness,
+                number,
+                inserts,
+                allowances,
+                paper,
+                flap,
+                flapDepth,
+                throat,
+                taper);
     }
 
     /**
@@ -177,8 +242,19 @@ public final class Envelope {
      * @throws Refused if the thickness is out of range
      */
     public Envelope alsoHolding(Quantity<Length> thickness) {
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards,
-                Kinds.LENGTH.si(thickness, "thickness of inserts"), allowances, paper, flap, flapDepth, throat, taper);
+        return new Envelope(
+                style,
+                cardWidth,
+                cardHeight,
+                cardThickness,
+                cards,
+                Kinds.LENGTH.si(thickness, "thickness of inserts"),
+                allowances,
+                paper,
+                flap,
+                flapDepth,
+                throat,
+                taper);
     }
 
     /**
@@ -189,8 +265,19 @@ public final class Envelope {
      * @throws Refused if the thickness is out of range
      */
     public Envelope ofPaper(Quantity<Length> thickness) {
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances,
-                Kinds.LENGTH.si(thickness, "thickness of the envelope paper"), flap, flapDepth, throat, taper);
+        return new Envelope(
+                style,
+                cardWidth,
+                cardHeight,
+                cardThickness,
+                cards,
+                inserts,
+                allowances,
+                Kinds.LENGTH.si(thickness, "thickness of the envelope paper"),
+                flap,
+                flapDepth,
+                throat,
+                taper);
     }
 
     /**
@@ -202,12 +289,26 @@ public final class Envelope {
      */
     public Envelope withFlap(Flap form) {
         if (form == Flap.POINTED && style != EnvelopeStyle.SIDE_SEAM) {
-            throw Refused.of("envelope.flap-form",
+            throw Refused.of(
+                    "envelope.flap-form",
                     "envelope: a pointed flap is chosen for side seams only; the flap of this style, " + style.words()
-                            + ", follows from its cut.", "style", style.words());
+                            + ", follows from its cut.",
+                    "style",
+                    style.words());
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, form,
-                flapDepth, throat, taper);
+        return new Envelope(
+                style,
+                cardWidth,
+                cardHeight,
+                cardThickness,
+                cards,
+                inserts,
+                allowances,
+                paper,
+                form,
+                flapDepth,
+                throat,
+                taper);
     }
 
     /**
@@ -219,8 +320,19 @@ public final class Envelope {
      */
     public Envelope withFlapDepth(Quantity<Length> depth) {
         requireNotDiamond("depth of flap");
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, flap,
-                Kinds.LENGTH.siAboveZero(depth, "flap depth"), throat, taper);
+        return new Envelope(
+                style,
+                cardWidth,
+                cardHeight,
+                cardThickness,
+                cards,
+                inserts,
+                allowances,
+                paper,
+                flap,
+                Kinds.LENGTH.siAboveZero(depth, "flap depth"),
+                throat,
+                taper);
     }
 
     /**
@@ -232,12 +344,26 @@ public final class Envelope {
      */
     public Envelope withThroat(Quantity<Length> depth) {
         if (style != EnvelopeStyle.SIDE_SEAM) {
-            throw Refused.of("envelope.throat",
-                    "envelope: a throat is cut into the back of side seams only, not of this style, "
-                    + style.words() + ".", "style", style.words());
+            throw Refused.of(
+                    "envelope.throat",
+                    "envelope: a throat is cut into the back of side seams only, not of this style, " + style.words()
+                            + ".",
+                    "style",
+                    style.words());
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, flap,
-                flapDepth, Kinds.LENGTH.si(depth, "throat"), taper);
+        return new Envelope(
+                style,
+                cardWidth,
+                cardHeight,
+                cardThickness,
+                cards,
+                inserts,
+                allowances,
+                paper,
+                flap,
+                flapDepth,
+                Kinds.LENGTH.si(depth, "throat"),
+                taper);
     }
 
     /**
@@ -249,17 +375,34 @@ public final class Envelope {
      */
     public Envelope withTaper(Quantity<Length> length) {
         if (style != EnvelopeStyle.SIDE_SEAM && style != EnvelopeStyle.WALLET) {
-            throw Refused.of("envelope.taper",
-                    "envelope: this style, " + style.words() + ", has no side flaps to taper.", "style", style.words());
+            throw Refused.of(
+                    "envelope.taper",
+                    "envelope: this style, " + style.words() + ", has no side flaps to taper.",
+                    "style",
+                    style.words());
         }
-        return new Envelope(style, cardWidth, cardHeight, cardThickness, cards, inserts, allowances, paper, flap,
-                flapDepth, throat, Kinds.LENGTH.si(length, "taper"));
+        return new Envelope(
+                style,
+                cardWidth,
+                cardHeight,
+                cardThickness,
+                cards,
+                inserts,
+                allowances,
+                paper,
+                flap,
+                flapDepth,
+                throat,
+                Kinds.LENGTH.si(length, "taper"));
     }
 
     private void requireNotDiamond(String what) {
         if (style == EnvelopeStyle.DIAMOND) {
-            throw Refused.of("envelope.diamond", "envelope: the " + what + " of a diamond follows from its square.",
-                    "style", style.words());
+            throw Refused.of(
+                    "envelope.diamond",
+                    "envelope: the " + what + " of a diamond follows from its square.",
+                    "style",
+                    style.words());
         }
     }
 
@@ -402,17 +545,29 @@ public final class Envelope {
             }
             case DIAMOND -> {
                 double half = made.width() / Math.sqrt(2);
-                yield outline(List.of(new double[] {half, 0}, new double[] {2 * half, half}, new double[] {half,
-                        2 * half}, new double[] {0, half}));
+                yield outline(List.of(
+                        new double[] {half, 0},
+                        new double[] {2 * half, half},
+                        new double[] {half, 2 * half},
+                        new double[] {0, half}));
             }
             case OPEN_END -> {
                 double a = (w + made.seam()) / 2;
                 double b = allowances.sideFlap().si();
                 double f = made.flapOverlap();
-                yield outline(List.of(new double[] {a, 0}, new double[] {a + w, 0}, new double[] {a + w, b},
-                        new double[] {a + w + a, b}, new double[] {a + w + a, b + h}, new double[] {a + w, b + h},
-                        new double[] {a + w, b + h + f}, new double[] {a, b + h + f}, new double[] {a, b + h},
-                        new double[] {0, b + h}, new double[] {0, b}, new double[] {a, b}));
+                yield outline(List.of(
+                        new double[] {a, 0},
+                        new double[] {a + w, 0},
+                        new double[] {a + w, b},
+                        new double[] {a + w + a, b},
+                        new double[] {a + w + a, b + h},
+                        new double[] {a + w, b + h},
+                        new double[] {a + w, b + h + f},
+                        new double[] {a, b + h + f},
+                        new double[] {a, b + h},
+                        new double[] {0, b + h},
+                        new double[] {0, b},
+                        new double[] {a, b}));
             }
         };
     }
@@ -426,7 +581,8 @@ public final class Envelope {
                 kept.add(c);
             }
         }
-        return Outline.of(kept.stream().map(c -> Outline.Point.of(Kinds.LENGTH.ofSi(c[0]), Kinds.LENGTH.ofSi(c[1])))
+        return Outline.of(kept.stream()
+                .map(c -> Outline.Point.of(Kinds.LENGTH.ofSi(c[0]), Kinds.LENGTH.ofSi(c[1])))
                 .toList());
     }
 
@@ -444,7 +600,8 @@ public final class Envelope {
                 double s = made.seam();
                 double back = h - throat;
                 double top = back + h;
-                yield List.of(Line.ofMetres(s, back, s, top, Line.Kind.FOLD),
+                yield List.of(
+                        Line.ofMetres(s, back, s, top, Line.Kind.FOLD),
                         Line.ofMetres(s + w, back, s + w, top, Line.Kind.FOLD),
                         Line.ofMetres(s, back, s + w, back, Line.Kind.FOLD),
                         Line.ofMetres(s, top, s + w, top, Line.Kind.SCORE));
@@ -456,7 +613,8 @@ public final class Envelope {
                 double below = middle - h / 2;
                 double above = middle + h / 2;
                 double ear = middle - w / 2 - h / 2;
-                yield List.of(Line.ofMetres(left, below, left, above, Line.Kind.FOLD),
+                yield List.of(
+                        Line.ofMetres(left, below, left, above, Line.Kind.FOLD),
                         Line.ofMetres(right, below, right, above, Line.Kind.FOLD),
                         Line.ofMetres(left, below, right, below, Line.Kind.FOLD),
                         Line.ofMetres(left, above, right, above, Line.Kind.SCORE),
@@ -472,7 +630,8 @@ public final class Envelope {
             case OPEN_END -> {
                 double a = (w + made.seam()) / 2;
                 double b = allowances.sideFlap().si();
-                yield List.of(Line.ofMetres(a, b, a, b + h, Line.Kind.FOLD),
+                yield List.of(
+                        Line.ofMetres(a, b, a, b + h, Line.Kind.FOLD),
                         Line.ofMetres(a + w, b, a + w, b + h, Line.Kind.FOLD),
                         Line.ofMetres(a, b, a + w, b, Line.Kind.FOLD),
                         Line.ofMetres(a, b + h, a + w, b + h, Line.Kind.SCORE));
@@ -527,8 +686,12 @@ public final class Envelope {
      * @throws Refused if one of them is out of range
      */
     public Amount<Mass> ovenDrySolids(Quantity<Grammage> grammage, Quantity<Moisture> moisture) {
-        return Kinds.MASS.ofSi(made.width() * made.height() * Kinds.GRAMMAGE.si(grammage, "grammage")
-                * (1 - Kinds.MOISTURE.si(moisture, "moisture of the paper")), "g");
+        return Kinds.MASS.ofSi(
+                made.width()
+                        * made.height()
+                        * Kinds.GRAMMAGE.si(grammage, "grammage")
+                        * (1 - Kinds.MOISTURE.si(moisture, "moisture of the paper")),
+                "g");
     }
 
     /**
@@ -539,7 +702,8 @@ public final class Envelope {
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
         if (allowances.clearance().si() == 0) {
-            notices.add(Notice.warning("envelope.no-clearance",
+            notices.add(Notice.warning(
+                    "envelope.no-clearance",
                     "The envelope is no larger inside than its filling; a card a little too large will not go in."));
         }
         if (style == EnvelopeStyle.DIAMOND) {
@@ -547,9 +711,12 @@ public final class Envelope {
             double shorter = Math.min(made.insideWidth(), made.insideHeight()) + paper;
             double past = made.width() / Math.sqrt(2) - 1.5 * shorter;
             if (past > 1e-9) {
-                notices.add(Notice.note("envelope.long-tips",
+                notices.add(Notice.note(
+                        "envelope.long-tips",
                         "The pocket is long for a diamond: the tips of its two long corners reach " + length(past)
-                                + " past it when folded. Cut them off.", "past", past));
+                                + " past it when folded. Cut them off.",
+                        "past",
+                        past));
             }
         }
         return List.copyOf(notices);

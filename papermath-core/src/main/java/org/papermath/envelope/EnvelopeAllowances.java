@@ -1,11 +1,9 @@
 package org.papermath.envelope;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
@@ -40,11 +38,18 @@ public final class EnvelopeAllowances {
      * @return the allowances
      * @throws org.papermath.quantity.Refused if one of them is out of range
      */
-    public static EnvelopeAllowances of(Quantity<Length> clearance, Quantity<Length> sideFlap, Quantity<Length> seam,
-            Quantity<Dimensionless> squareFlap, Quantity<Dimensionless> pointedFlap) {
-        return new EnvelopeAllowances(Kinds.LENGTH.si(clearance, "clearance"),
-                Kinds.LENGTH.siAboveZero(sideFlap, "side flap"), Kinds.LENGTH.siAboveZero(seam, "seam"),
-                part(squareFlap, "square flap"), part(pointedFlap, "pointed flap"));
+    public static EnvelopeAllowances of(
+            Quantity<Length> clearance,
+            Quantity<Length> sideFlap,
+            Quantity<Length> seam,
+            Quantity<Dimensionless> squareFlap,
+            Quantity<Dimensionless> pointedFlap) {
+        return new EnvelopeAllowances(
+                Kinds.LENGTH.si(clearance, "clearance"),
+                Kinds.LENGTH.siAboveZero(sideFlap, "side flap"),
+                Kinds.LENGTH.siAboveZero(seam, "seam"),
+                part(squareFlap, "square flap"),
+                part(pointedFlap, "pointed flap"));
     }
 
     private static double part(Quantity<Dimensionless> flap, String what) {
@@ -61,7 +66,8 @@ public final class EnvelopeAllowances {
      * @throws org.papermath.quantity.Refused if one is missing
      */
     public static EnvelopeAllowances from(Assumptions assumptions) {
-        return of(Kinds.LENGTH.ofSi(assumptions.si("envelope.clearance", Scope.GENERAL), "mm"),
+        return of(
+                Kinds.LENGTH.ofSi(assumptions.si("envelope.clearance", Scope.GENERAL), "mm"),
                 Kinds.LENGTH.ofSi(assumptions.si("envelope.side-flap", Scope.GENERAL), "mm"),
                 Kinds.LENGTH.ofSi(assumptions.si("envelope.seam", Scope.GENERAL), "mm"),
                 Kinds.NUMBER.ofSi(assumptions.si("envelope.square-flap", Scope.GENERAL)),
@@ -87,8 +93,8 @@ public final class EnvelopeAllowances {
      * @throws org.papermath.quantity.Refused if it is out of range
      */
     public EnvelopeAllowances withSeam(Quantity<Length> other) {
-        return new EnvelopeAllowances(clearance, sideFlap, Kinds.LENGTH.siAboveZero(other, "seam"), squareFlap,
-                pointedFlap);
+        return new EnvelopeAllowances(
+                clearance, sideFlap, Kinds.LENGTH.siAboveZero(other, "seam"), squareFlap, pointedFlap);
     }
 
     /**
@@ -138,8 +144,12 @@ public final class EnvelopeAllowances {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof EnvelopeAllowances that && clearance == that.clearance && sideFlap == that.sideFlap
-                && seam == that.seam && squareFlap == that.squareFlap && pointedFlap == that.pointedFlap;
+        return other instanceof EnvelopeAllowances that
+                && clearance == that.clearance
+                && sideFlap == that.sideFlap
+                && seam == that.seam
+                && squareFlap == that.squareFlap
+                && pointedFlap == that.pointedFlap;
     }
 
     @Override

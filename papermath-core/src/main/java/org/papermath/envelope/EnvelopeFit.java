@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.evidence.Notice;
@@ -31,6 +29,7 @@ public final class EnvelopeFit {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
     /** Half the width, in standard deviations, over which the thickness is integrated, and its steps. */
     private static final double REACH = 8.5;
+
     private static final int STEPS = 400;
 
     private final MeasuredSize card;
@@ -66,8 +65,8 @@ public final class EnvelopeFit {
      * @throws Refused if the deviation is out of range
      */
     public EnvelopeFit withThicknessDeviation(Quantity<Length> deviation) {
-        return new EnvelopeFit(card, envelope, thickness,
-                Kinds.LENGTH.si(deviation, "standard deviation of the thickness"));
+        return new EnvelopeFit(
+                card, envelope, thickness, Kinds.LENGTH.si(deviation, "standard deviation of the thickness"));
     }
 
     private double meanPlayAcross() {
@@ -97,7 +96,9 @@ public final class EnvelopeFit {
     }
 
     static Amount<Length> signed(double metres) {
-        return metres >= 0 ? Kinds.LENGTH.ofSi(metres, "mm") : Kinds.LENGTH.ofSi(-metres, "mm").negate();
+        return metres >= 0
+                ? Kinds.LENGTH.ofSi(metres, "mm")
+                : Kinds.LENGTH.ofSi(-metres, "mm").negate();
     }
 
     /**
@@ -154,8 +155,10 @@ public final class EnvelopeFit {
     }
 
     private double shareAt(double playAcross, double playAlong) {
-        double sw = Math.hypot(card.widthDeviation().si(), envelope.widthDeviation().si());
-        double sh = Math.hypot(card.heightDeviation().si(), envelope.heightDeviation().si());
+        double sw =
+                Math.hypot(card.widthDeviation().si(), envelope.widthDeviation().si());
+        double sh = Math.hypot(
+                card.heightDeviation().si(), envelope.heightDeviation().si());
         if (thicknessDeviation == 0) {
             return above(playAcross, sw) * above(playAlong, sh);
         }
@@ -207,21 +210,26 @@ public final class EnvelopeFit {
     public Amount<Length> clearanceFor(Quantity<Share> wanted) {
         double share = Kinds.SHARE.si(wanted, "wanted share");
         if (!(share > 0 && share < 1)) {
-            throw Refused.of("fit.share", "wanted share: " + Units.fourDigits(100 * share)
-                    + " % given; no clearance makes all pairs fit, nor none. Ask for 99 % or the like.", "given",
+            throw Refused.of(
+                    "fit.share",
+                    "wanted share: " + Units.fourDigits(100 * share)
+                            + " % given; no clearance makes all pairs fit, nor none. Ask for 99 % or the like.",
+                    "given",
                     share);
         }
-        double spread = Math.sqrt(square(card.widthDeviation()) + square(envelope.widthDeviation())
+        double spread = Math.sqrt(square(card.widthDeviation())
+                + square(envelope.widthDeviation())
                 + square(card.heightDeviation())
-                + square(envelope.heightDeviation()) + thicknessDeviation * thicknessDeviation);
+                + square(envelope.heightDeviation())
+                + thicknessDeviation * thicknessDeviation);
         if (spread == 0) {
             return Kinds.LENGTH.ofSi(0, "mm");
         }
         DoubleUnaryOperator off = c -> shareAt(c, c) - share;
         double reach = 40 * spread;
         if (off.applyAsDouble(-reach) >= 0 || off.applyAsDouble(reach) <= 0) {
-            throw Refused.of("fit.share", "wanted share: " + share + " is too near 0 or 1 to be found.", "given",
-                    share);
+            throw Refused.of(
+                    "fit.share", "wanted share: " + share + " is too near 0 or 1 to be found.", "given", share);
         }
         return signed(new BrentSolver(1e-14, 1e-13, 1e-15).findRoot(off, -reach, reach));
     }
@@ -260,8 +268,10 @@ public final class EnvelopeFit {
      */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        tight("across", meanPlayAcross(), card.widthDeviation(), envelope.widthDeviation()).ifPresent(notices::add);
-        tight("along", meanPlayAlong(), card.heightDeviation(), envelope.heightDeviation()).ifPresent(notices::add);
+        tight("across", meanPlayAcross(), card.widthDeviation(), envelope.widthDeviation())
+                .ifPresent(notices::add);
+        tight("along", meanPlayAlong(), card.heightDeviation(), envelope.heightDeviation())
+                .ifPresent(notices::add);
         return List.copyOf(notices);
     }
 
@@ -270,10 +280,16 @@ public final class EnvelopeFit {
         if (play > 2 * scatter && isPlay(play)) {
             return Optional.empty();
         }
-        return Optional.of(Notice.warning("envelope.tight",
+        return Optional.of(Notice.warning(
+                "envelope.tight",
                 "The play " + direction + " is " + signed(play) + ", no more than two standard deviations of it ("
                         + Kinds.LENGTH.ofSi(2 * scatter, "mm") + "): some pairs will not go together.",
-                "direction", direction, "play", play, "deviation", scatter));
+                "direction",
+                direction,
+                "play",
+                play,
+                "deviation",
+                scatter));
     }
 
     /**
@@ -287,21 +303,26 @@ public final class EnvelopeFit {
      * @return the verdict in words
      * @throws Refused if the second format is not an envelope
      */
-    public static String verdict(Format piece, Format envelope, Quantity<Length> outsideLessInside,
-            Quantity<Length> loose) {
+    public static String verdict(
+            Format piece, Format envelope, Quantity<Length> outsideLessInside, Quantity<Length> loose) {
         if (envelope.use() != Format.Use.ENVELOPE_OUTSIDE) {
             throw Refused.of("fit.not-an-envelope", envelope + " is not an envelope.", "given", envelope.name());
         }
         double wall = Kinds.LENGTH.si(outsideLessInside, "outside less inside");
         MeasuredSize card = MeasuredSize.of(piece.width(), piece.height());
-        EnvelopeFit outside = of(card, MeasuredSize.of(envelope.width(), envelope.height()),
+        EnvelopeFit outside =
+                of(card, MeasuredSize.of(envelope.width(), envelope.height()), Kinds.LENGTH.ofSi(0, "mm"));
+        EnvelopeFit inside = of(
+                card,
+                MeasuredSize.of(
+                        Kinds.LENGTH.ofSi(envelope.width().si() - wall, "mm"),
+                        Kinds.LENGTH.ofSi(envelope.height().si() - wall, "mm")),
                 Kinds.LENGTH.ofSi(0, "mm"));
-        EnvelopeFit inside = of(card, MeasuredSize.of(Kinds.LENGTH.ofSi(envelope.width().si() - wall, "mm"),
-                Kinds.LENGTH.ofSi(envelope.height().si() - wall, "mm")), Kinds.LENGTH.ofSi(0, "mm"));
         String head = piece.name() + " (" + mm(piece) + ") in " + envelope.name() + " (" + mm(envelope) + " outside) ";
         if (!outside.fits()) {
-            String more = wall > 0 ? "; inside, " + Kinds.LENGTH.ofSi(wall, "mm") + " smaller each way, it "
-                    + inside.verdict() : "";
+            String more = wall > 0
+                    ? "; inside, " + Kinds.LENGTH.ofSi(wall, "mm") + " smaller each way, it " + inside.verdict()
+                    : "";
             return head + outside.verdict() + ", by the outside size already" + more;
         }
         if (!inside.fits()) {

@@ -1,7 +1,6 @@
 package org.papermath.envelope;
 
 import java.util.Locale;
-
 import org.papermath.quantity.Kinds;
 import org.papermath.shape.Outline;
 

@@ -16,8 +16,7 @@ public final class Cooking {
     /** Molar mass of potassium carbonate, kg/mol. */
     public static final double POTASSIUM_CARBONATE = 0.138205;
 
-    private Cooking() {
-    }
+    private Cooking() {}
 
     /** Hydroxide over oven-dry fibre, mol/kg, of a dose of an alkali that gives n per molecule. */
     public static double hydroxide(double dose, double molarMass, int perMolecule) {

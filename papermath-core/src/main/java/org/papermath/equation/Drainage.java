@@ -83,8 +83,8 @@ public final class Drainage {
                 return depth;
             }
         }
-        double u = new BrentSolver(1e-15, 1e-300, 0)
-                .findRoot(y -> mat * matTerm(y) + wireResistance * y - full, 0, high);
+        double u =
+                new BrentSolver(1e-15, 1e-300, 0).findRoot(y -> mat * matTerm(y) + wireResistance * y - full, 0, high);
         return -Math.expm1(-u) * depth;
     }
 
@@ -110,8 +110,7 @@ public final class Drainage {
     }
 
     /** Permeability (m²) of a mat after Kozeny: e³ / (k S² c²), with S in m²/kg. */
-    public static double permeability(
-            double kozeny, double specificSurface, double specificVolume, double solidity) {
+    public static double permeability(double kozeny, double specificSurface, double specificVolume, double solidity) {
         double e = porosity(specificVolume, solidity);
         double surface = specificSurface * solidity;
         return e * e * e / (kozeny * surface * surface);
@@ -124,8 +123,7 @@ public final class Drainage {
     }
 
     /** Specific surface (m²/kg) from the specific resistance of a mat. */
-    public static double specificSurfaceOfAlpha(
-            double alpha, double kozeny, double specificVolume, double solidity) {
+    public static double specificSurfaceOfAlpha(double alpha, double kozeny, double specificVolume, double solidity) {
         double e = porosity(specificVolume, solidity);
         return Math.sqrt(alpha * e * e * e / (kozeny * solidity));
     }

@@ -25,19 +25,20 @@ public record DrainageLaw(double endShare, double matRetention, double wireResis
      * @param density of the water, kg/m3
      */
     public double time(double share, double depth, double alpha, double perVolume, double viscosity, double density) {
-        return factor * Drainage.time(share * depth, depth, alpha, matRetention, perVolume, wireResistance, viscosity,
-                density);
+        return factor
+                * Drainage.time(
+                        share * depth, depth, alpha, matRetention, perVolume, wireResistance, viscosity, density);
     }
 
     /** Depth (m) of water that has left after a time (s). */
     public double drained(double time, double depth, double alpha, double perVolume, double viscosity, double density) {
-        return Drainage.filtrateAfter(time / factor, depth, alpha, matRetention, perVolume, wireResistance, viscosity,
-                density);
+        return Drainage.filtrateAfter(
+                time / factor, depth, alpha, matRetention, perVolume, wireResistance, viscosity, density);
     }
 
     /** The specific resistance (m/kg) behind a time (s); inverse of {@link #time}. */
     public double alpha(double time, double depth, double perVolume, double viscosity, double density) {
-        return Drainage.alphaOfTime(time / factor, endShare * depth, depth, matRetention, perVolume, wireResistance,
-                viscosity, density);
+        return Drainage.alphaOfTime(
+                time / factor, endShare * depth, depth, matRetention, perVolume, wireResistance, viscosity, density);
     }
 }

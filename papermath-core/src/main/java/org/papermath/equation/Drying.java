@@ -104,28 +104,21 @@ public final class Drying {
      * @param sun heat absorbed from the sun, W/m2
      */
     public static double surfaceTemperature(
-            double celsius,
-            double relativeHumidity,
-            double convection,
-            double radiation,
-            double lewis,
-            double sun) {
+            double celsius, double relativeHumidity, double convection, double radiation, double lewis, double sun) {
         double transfer = massTransfer(convection, lewis);
         double air = vapourDensity(Psychrometrics.vapourPressure(celsius, relativeHumidity), celsius);
         double heat = convection + radiation;
-        return Roots.between(COLDEST, celsius + sun / heat, surface -> heat * (celsius - surface)
-                + sun
-                - transfer * (saturatedVapourDensity(surface) - air) * heatOfEvaporation(surface));
+        return Roots.between(
+                COLDEST,
+                celsius + sun / heat,
+                surface -> heat * (celsius - surface)
+                        + sun
+                        - transfer * (saturatedVapourDensity(surface) - air) * heatOfEvaporation(surface));
     }
 
     /** Water (kg/(m2 s)) leaving one wet face at {@link #surfaceTemperature}; arguments as there. */
     public static double surfaceFlux(
-            double celsius,
-            double relativeHumidity,
-            double convection,
-            double radiation,
-            double lewis,
-            double sun) {
+            double celsius, double relativeHumidity, double convection, double radiation, double lewis, double sun) {
         double surface = surfaceTemperature(celsius, relativeHumidity, convection, radiation, lewis, sun);
         double air = vapourDensity(Psychrometrics.vapourPressure(celsius, relativeHumidity), celsius);
         return massTransfer(convection, lewis) * (saturatedVapourDensity(surface) - air);

@@ -8,8 +8,7 @@ package org.papermath.equation;
  * one thickness of the paper, the outside is the inside plus two.
  */
 public final class EnvelopeBlanks {
-    private EnvelopeBlanks() {
-    }
+    private EnvelopeBlanks() {}
 
     /**
      * A blank and what it folds to.
@@ -26,9 +25,17 @@ public final class EnvelopeBlanks {
      *     seam
      * @param layersAtSeam layers of paper at a seam
      */
-    public record Blank(double width, double height, double area, double insideWidth, double insideHeight,
-            double outsideWidth, double outsideHeight, double seam, double flapOverlap, int layersAtSeam) {
-    }
+    public record Blank(
+            double width,
+            double height,
+            double area,
+            double insideWidth,
+            double insideHeight,
+            double outsideWidth,
+            double outsideHeight,
+            double seam,
+            double flapOverlap,
+            int layersAtSeam) {}
 
     /** The inside length a filling needs: its own length, its thickness and the clearance. */
     public static double inside(double card, double fillingThickness, double clearance) {
@@ -55,16 +62,35 @@ public final class EnvelopeBlanks {
      *
      * <p>The width is W + 2s, the height 2H − t + f; a side flap narrows by the taper at each end.
      */
-    public static Blank sideSeam(double cardWidth, double cardHeight, double filling, double clearance, double paper,
-            double sideFlap, double taper, double throat, double flap, double flapFreeEdgeShare) {
+    public static Blank sideSeam(
+            double cardWidth,
+            double cardHeight,
+            double filling,
+            double clearance,
+            double paper,
+            double sideFlap,
+            double taper,
+            double throat,
+            double flap,
+            double flapFreeEdgeShare) {
         double insideWidth = inside(cardWidth, filling, clearance);
         double insideHeight = inside(cardHeight, filling, clearance);
         double width = panel(insideWidth, paper);
         double height = panel(insideHeight, paper);
-        double area = width * (2 * height - throat) + flapArea(width, flapFreeEdgeShare * width, flap)
+        double area = width * (2 * height - throat)
+                + flapArea(width, flapFreeEdgeShare * width, flap)
                 + 2 * sideFlap * (height - taper);
-        return new Blank(width + 2 * sideFlap, 2 * height - throat + flap, area, insideWidth, insideHeight,
-                outside(insideWidth, paper), outside(insideHeight, paper), sideFlap, flap - throat, 3);
+        return new Blank(
+                width + 2 * sideFlap,
+                2 * height - throat + flap,
+                area,
+                insideWidth,
+                insideHeight,
+                outside(insideWidth, paper),
+                outside(insideHeight, paper),
+                sideFlap,
+                flap - throat,
+                3);
     }
 
     /**
@@ -72,15 +98,24 @@ public final class EnvelopeBlanks {
      *
      * <p>Neighbouring flaps overlap, across the seam, by the side of the square less the least side.
      */
-    public static Blank diamond(double cardWidth, double cardHeight, double filling, double clearance, double paper,
-            double seam) {
+    public static Blank diamond(
+            double cardWidth, double cardHeight, double filling, double clearance, double paper, double seam) {
         double insideWidth = inside(cardWidth, filling, clearance);
         double insideHeight = inside(cardHeight, filling, clearance);
         double width = panel(insideWidth, paper);
         double height = panel(insideHeight, paper);
         double side = leastSquare(width, height) + seam;
-        return new Blank(side, side, side * side, insideWidth, insideHeight, outside(insideWidth, paper),
-                outside(insideHeight, paper), seam, seam, 3);
+        return new Blank(
+                side,
+                side,
+                side * side,
+                insideWidth,
+                insideHeight,
+                outside(insideWidth, paper),
+                outside(insideHeight, paper),
+                seam,
+                seam,
+                3);
     }
 
     /** The side of the least square whose corners close over a rectangle: (w + h)/√2. */
@@ -94,10 +129,26 @@ public final class EnvelopeBlanks {
     }
 
     /** Wallet: as side seams, with a straight flap over the whole of the long side and no throat cut into the back. */
-    public static Blank wallet(double cardWidth, double cardHeight, double filling, double clearance, double paper,
-            double sideFlap, double taper, double flap) {
-        return sideSeam(Math.max(cardWidth, cardHeight), Math.min(cardWidth, cardHeight), filling, clearance, paper,
-                sideFlap, taper, 0, flap, 1);
+    public static Blank wallet(
+            double cardWidth,
+            double cardHeight,
+            double filling,
+            double clearance,
+            double paper,
+            double sideFlap,
+            double taper,
+            double flap) {
+        return sideSeam(
+                Math.max(cardWidth, cardHeight),
+                Math.min(cardWidth, cardHeight),
+                filling,
+                clearance,
+                paper,
+                sideFlap,
+                taper,
+                0,
+                flap,
+                1);
     }
 
     /**
@@ -106,14 +157,30 @@ public final class EnvelopeBlanks {
      *
      * <p>The width is 2W plus the seam, the height H plus bottom flap plus flap.
      */
-    public static Blank openEnd(double cardWidth, double cardHeight, double filling, double clearance, double paper,
-            double seam, double bottomFlap, double flap) {
+    public static Blank openEnd(
+            double cardWidth,
+            double cardHeight,
+            double filling,
+            double clearance,
+            double paper,
+            double seam,
+            double bottomFlap,
+            double flap) {
         double insideWidth = inside(Math.min(cardWidth, cardHeight), filling, clearance);
         double insideHeight = inside(Math.max(cardWidth, cardHeight), filling, clearance);
         double width = panel(insideWidth, paper);
         double height = panel(insideHeight, paper);
         double area = width * (2 * height + bottomFlap + flap) + seam * height;
-        return new Blank(2 * width + seam, height + bottomFlap + flap, area, insideWidth, insideHeight,
-                outside(insideWidth, paper), outside(insideHeight, paper), seam, flap, 3);
+        return new Blank(
+                2 * width + seam,
+                height + bottomFlap + flap,
+                area,
+                insideWidth,
+                insideHeight,
+                outside(insideWidth, paper),
+                outside(insideHeight, paper),
+                seam,
+                flap,
+                3);
     }
 }

@@ -12,11 +12,9 @@ public final class Freeness {
     private static final double G = 9.80665;
 
     /* The conversion chart, as recalled from mill practice; no standard gives one. */
-    private static final double[] CHART_CSF = {
-        50, 100, 150, 200, 250, 300, 350, 400, 450, 500, 550, 600, 650, 700, 750
+    private static final double[] CHART_CSF = {50, 100, 150, 200, 250, 300, 350, 400, 450, 500, 550, 600, 650, 700, 750
     };
-    private static final double[] CHART_SR = {
-        75.5, 66, 58.5, 52, 46.5, 41.5, 37.5, 33.5, 30, 27, 24, 21, 18.5, 16, 13.5
+    private static final double[] CHART_SR = {75.5, 66, 58.5, 52, 46.5, 41.5, 37.5, 33.5, 30, 27, 24, 21, 18.5, 16, 13.5
     };
 
     private static final double SMOOTH_RATE = 0.013594;
@@ -91,8 +89,7 @@ public final class Freeness {
         double drive = tester.area * density * G;
         double drag = tester.bottomFlow * viscosity;
         double depth = tester.volume / tester.area;
-        double v = (drive * depth - drag * tester.wireResistance)
-                / (drive + drag * alpha * tester.fibrePerVolume);
+        double v = (drive * depth - drag * tester.wireResistance) / (drive + drag * alpha * tester.fibrePerVolume);
         return Math.max(0, v);
     }
 
@@ -112,10 +109,7 @@ public final class Freeness {
             return Double.POSITIVE_INFINITY;
         }
         return Math.exp(new BrentSolver(1e-14, 1e-14, 0)
-                .findRoot(
-                        x -> sideBalance(Math.exp(x), tester, viscosity, density) - sideVolume,
-                        low,
-                        LOG_ALPHA_HIGH));
+                .findRoot(x -> sideBalance(Math.exp(x), tester, viscosity, density) - sideVolume, low, LOG_ALPHA_HIGH));
     }
 
     /** Specific resistance by the closed fit alpha = a [(SR − SR_w) / (100 − SR)]^n, SR_w what clear water reads. */
@@ -132,8 +126,8 @@ public final class Freeness {
     private static double sideBalance(double alpha, Tester tester, double viscosity, double density) {
         double depth = tester.volume / tester.area;
         double v = filtrateDepthAtBalance(alpha, tester, viscosity, density);
-        double time = Drainage.time(
-                v, depth, alpha, 1, tester.fibrePerVolume, tester.wireResistance, viscosity, density);
+        double time =
+                Drainage.time(v, depth, alpha, 1, tester.fibrePerVolume, tester.wireResistance, viscosity, density);
         return tester.area * v - tester.bottomFlow * time - tester.holdUp;
     }
 

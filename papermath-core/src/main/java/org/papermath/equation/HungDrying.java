@@ -22,9 +22,10 @@ public record HungDrying(double convection, double radiation, double lewis, doub
      * Time (s) to dry a grammage (kg/m2) from one moisture ratio to another; infinite where nothing evaporates or the
      * air keeps more water in the sheet than it is to end with.
      */
-    public double time(double grammage, double start, double end, double equilibrium, double sheets, double faces,
-            double flux) {
-        return end <= equilibrium && start > end ? Double.POSITIVE_INFINITY
+    public double time(
+            double grammage, double start, double end, double equilibrium, double sheets, double faces, double flux) {
+        return end <= equilibrium && start > end
+                ? Double.POSITIVE_INFINITY
                 : Drying.hungTime(grammage, start, end, sheets, faces, flux, tail);
     }
 }

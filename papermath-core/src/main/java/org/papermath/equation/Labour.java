@@ -34,8 +34,7 @@ public final class Labour {
     }
 
     /** Overall time for each sheet of a post. */
-    public static double overallPerSheet(
-            double sheets, double perSheet, double pressing, double partingPerSheet) {
+    public static double overallPerSheet(double sheets, double perSheet, double pressing, double partingPerSheet) {
         return postTime(sheets, perSheet, pressing, partingPerSheet) / sheets;
     }
 

@@ -5,8 +5,7 @@ public final class PieceLayout {
     /** Pieces that rounding may add, so that 3 pieces of 100 in 300.00000000001 or 299.99999999999 are 3. */
     private static final double GUARD = 1e-9;
 
-    private PieceLayout() {
-    }
+    private PieceLayout() {}
 
     /**
      * Pieces in rows and columns.
@@ -16,8 +15,7 @@ public final class PieceLayout {
      * @param along pieces along the height of the face
      * @param turned whether the width of a piece lies along the height of the face
      */
-    public record Layout(int count, int across, int along, boolean turned) {
-    }
+    public record Layout(int count, int across, int along, boolean turned) {}
 
     /** Pieces of one length that lie in a row, with a gap between neighbours. */
     public static int inRow(double face, double piece, double gap) {
@@ -44,11 +42,19 @@ public final class PieceLayout {
      * The better of the two turns where a turned piece measures otherwise, as before a shrinkage that differs by
      * direction; the pieces upright when both give the same.
      */
-    public static Layout best(double faceW, double faceH, double pieceW, double pieceH, double turnedW, double turnedH,
-            double gapX, double gapY) {
+    public static Layout best(
+            double faceW,
+            double faceH,
+            double pieceW,
+            double pieceH,
+            double turnedW,
+            double turnedH,
+            double gapX,
+            double gapY) {
         Layout upright = upright(faceW, faceH, pieceW, pieceH, gapX, gapY);
         Layout turned = upright(faceW, faceH, turnedW, turnedH, gapX, gapY);
-        return turned.count() > upright.count() ? new Layout(turned.count(), turned.across(), turned.along(), true)
+        return turned.count() > upright.count()
+                ? new Layout(turned.count(), turned.across(), turned.along(), true)
                 : upright;
     }
 

@@ -71,8 +71,7 @@ public final class PressForce {
             double halfThreadAngle,
             double collarFriction,
             double collarDiameter) {
-        return force
-                * raisingArm(lead, meanDiameter, threadFriction, halfThreadAngle, collarFriction, collarDiameter);
+        return force * raisingArm(lead, meanDiameter, threadFriction, halfThreadAngle, collarFriction, collarDiameter);
     }
 
     /**
@@ -101,8 +100,7 @@ public final class PressForce {
             double halfThreadAngle,
             double collarFriction,
             double collarDiameter) {
-        return torque
-                / raisingArm(lead, meanDiameter, threadFriction, halfThreadAngle, collarFriction, collarDiameter);
+        return torque / raisingArm(lead, meanDiameter, threadFriction, halfThreadAngle, collarFriction, collarDiameter);
     }
 
     /** Share of the work on a screw that presses: {@code F l/(2 pi T)}. */

@@ -37,12 +37,7 @@ public final class Pressing {
 
     /** Moisture ratio after long pressing: {@link #powerLawRatio}, not below the water held in the fibre wall. */
     public static double equilibriumRatio(
-            double retention,
-            double pressure,
-            double factor,
-            double referencePressure,
-            double exponent,
-            double floor) {
+            double retention, double pressure, double factor, double referencePressure, double exponent, double floor) {
         return Math.max(floor, powerLawRatio(retention, pressure, factor, referencePressure, exponent));
     }
 

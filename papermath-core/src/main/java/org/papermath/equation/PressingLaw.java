@@ -28,7 +28,8 @@ public record PressingLaw(double factor, double exponent, double reference, doub
 
     /** Time (s) until a sheet comes down to a moisture ratio; infinite where this pressure never brings it there. */
     public double timeTo(double wanted, double before, double retention, double pressure, double grammage) {
-        return Pressing.timeToRatio(before, equilibrium(retention, pressure), timeConstant(grammage, retention), wanted);
+        return Pressing.timeToRatio(
+                before, equilibrium(retention, pressure), timeConstant(grammage, retention), wanted);
     }
 
     /** The factor a behind an equilibrium; inverse of {@link #equilibrium} above the floor. */

@@ -23,6 +23,7 @@ public final class Psychrometrics {
     private static final double ZERO_CELSIUS = 273.15;
     /** Ends of the search for a temperature. */
     private static final double COLDEST = -100;
+
     private static final double HOTTEST = 200;
 
     private Psychrometrics() {}
@@ -90,10 +91,7 @@ public final class Psychrometrics {
 
     /** Volume (m3) of moist air per kg of dry air. */
     public static double volume(double celsius, double humidityRatio, double pressure) {
-        return DRY_AIR_GAS_CONSTANT
-                * (celsius + ZERO_CELSIUS)
-                * (1 + INVERSE_MOLAR_RATIO * humidityRatio)
-                / pressure;
+        return DRY_AIR_GAS_CONSTANT * (celsius + ZERO_CELSIUS) * (1 + INVERSE_MOLAR_RATIO * humidityRatio) / pressure;
     }
 
     /** Enthalpy (J) of moist air per kg of dry air, zero for dry air and liquid water at 0 °C. */
@@ -128,7 +126,8 @@ public final class Psychrometrics {
         }
         // Each branch is searched by itself.
         return Roots.between(
-                frozen ? COLDEST : 0, frozen ? justBelow : celsius,
+                frozen ? COLDEST : 0,
+                frozen ? justBelow : celsius,
                 wet -> humidityRatioOfWetBulb(celsius, wet, pressure) - humidityRatio);
     }
 

@@ -18,8 +18,10 @@ public record StackDrying(double efficiency, double critical) {
         /** The air of a temperature (°C), humidity and pressure (Pa). */
         public static Inlet of(double celsius, double humidity, double pressure) {
             double ratio = Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(celsius, humidity), pressure);
-            return new Inlet(Psychrometrics.volume(celsius, ratio, pressure), Psychrometrics.saturatedHumidityRatio(
-                    Psychrometrics.wetBulb(celsius, ratio, pressure), pressure), ratio);
+            return new Inlet(
+                    Psychrometrics.volume(celsius, ratio, pressure),
+                    Psychrometrics.saturatedHumidityRatio(Psychrometrics.wetBulb(celsius, ratio, pressure), pressure),
+                    ratio);
         }
     }
 

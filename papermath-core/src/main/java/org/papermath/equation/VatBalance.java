@@ -46,12 +46,7 @@ public final class VatBalance {
      * @return what the vat holds after the last sheet
      */
     public static Contents run(
-            Contents start,
-            double lifted,
-            double retention,
-            double couchSolids,
-            Recharge recharge,
-            double[] sheets) {
+            Contents start, double lifted, double retention, double couchSolids, Recharge recharge, double[] sheets) {
         double fibre = start.fibre;
         double stock = start.stock;
         double held = retention * lifted;

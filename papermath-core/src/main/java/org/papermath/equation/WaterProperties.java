@@ -14,7 +14,8 @@ public final class WaterProperties {
      * drawn to meet it there, a factor of 1 within 4e-6.
      */
     public static double density(double celsius) {
-        return celsius <= WARMEST ? densityTanaka(celsius)
+        return celsius <= WARMEST
+                ? densityTanaka(celsius)
                 : densityKell(celsius) * (densityTanaka(WARMEST) / densityKell(WARMEST));
     }
 

@@ -1,7 +1,6 @@
 package org.papermath.evidence;
 
 import java.util.Objects;
-
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
@@ -47,28 +46,67 @@ public final class Assumption {
      *     most is broken, a log-normal value is not above zero, the band of a logit-normal value reaches 0 or 1, or
      *     the unit is not in the table
      */
-    public Assumption(String id, Scope scope, String meaning, double likely, double low, double high, Shape shape,
-            double least, double most, String unit, Role role, Basis basis, Source source) {
+    public Assumption(
+            String id,
+            Scope scope,
+            String meaning,
+            double likely,
+            double low,
+            double high,
+            Shape shape,
+            double least,
+            double most,
+            String unit,
+            Role role,
+            Basis basis,
+            Source source) {
         if (id.isBlank() || meaning.isBlank()) {
-            throw Refused.of("assumption.unnamed", "assumption: an id and a meaning are wanted.", "id", id, "meaning",
-                    meaning);
+            throw Refused.of(
+                    "assumption.unnamed", "assumption: an id and a meaning are wanted.", "id", id, "meaning", meaning);
         }
         if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high))
                 || !(least <= low && low <= likely && likely <= high && high <= most)) {
-            throw Refused.of("assumption.order", "assumption " + id + scope + ": "
-                    + outOfOrder(likely, low, high, least, most, unit), "id", id, "scope", scope.toString(), "likely",
-                    likely, "low", low, "high", high, "least", least, "most", most);
+            throw Refused.of(
+                    "assumption.order",
+                    "assumption " + id + scope + ": " + outOfOrder(likely, low, high, least, most, unit),
+                    "id",
+                    id,
+                    "scope",
+                    scope.toString(),
+                    "likely",
+                    likely,
+                    "low",
+                    low,
+                    "high",
+                    high,
+                    "least",
+                    least,
+                    "most",
+                    most);
         }
         if (shape == Shape.LOG_NORMAL && low <= 0) {
-            throw Refused.of("assumption.log-normal", "assumption " + id + scope + ": " + shown(low, unit)
-                    + " given as its low point; such a value is above zero with its whole band.", "id", id, "low", low);
+            throw Refused.of(
+                    "assumption.log-normal",
+                    "assumption " + id + scope + ": " + shown(low, unit)
+                            + " given as its low point; such a value is above zero with its whole band.",
+                    "id",
+                    id,
+                    "low",
+                    low);
         }
         double lowSi = Units.toSi(low, unit);
         if (shape == Shape.LOGIT && low < high && !(lowSi > 0 && Units.toSi(high, unit) < 1)) {
-            throw Refused.of("assumption.logit", "assumption " + id + scope + ": a band from " + shown(low, unit)
-                    + " to " + shown(high, unit)
-                    + " given; such a share is more than none and less than all with its whole band.",
-                    "id", id, "low", low, "high", high);
+            throw Refused.of(
+                    "assumption.logit",
+                    "assumption " + id + scope + ": a band from " + shown(low, unit)
+                            + " to " + shown(high, unit)
+                            + " given; such a share is more than none and less than all with its whole band.",
+                    "id",
+                    id,
+                    "low",
+                    low,
+                    "high",
+                    high);
         }
         this.id = id;
         this.scope = scope;
@@ -86,7 +124,8 @@ public final class Assumption {
     }
 
     private static String outOfOrder(double likely, double low, double high, double least, double most, String unit) {
-        if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high)) || Double.isNaN(least)
+        if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high))
+                || Double.isNaN(least)
                 || Double.isNaN(most)) {
             return likely + " given with a band from " + low + " to " + high + "; finite numbers are wanted.";
         }
@@ -94,11 +133,15 @@ public final class Assumption {
             return shown(likely, unit) + " given with a band from " + shown(low, unit) + " to " + shown(high, unit)
                     + "; it must lie in its band. Correct the value or the band.";
         }
-        String limits = Double.isInfinite(most) ? "at " + shown(least, unit) + " or more"
-                : Double.isInfinite(least) ? "at " + shown(most, unit) + " or less"
-                : "from " + shown(least, unit) + " to " + shown(most, unit);
-        return (low == high ? shown(likely, unit) + " given; it must be "
-                : "a band from " + shown(low, unit) + " to " + shown(high, unit) + " given; it must lie ") + limits
+        String limits = Double.isInfinite(most)
+                ? "at " + shown(least, unit) + " or more"
+                : Double.isInfinite(least)
+                        ? "at " + shown(most, unit) + " or less"
+                        : "from " + shown(least, unit) + " to " + shown(most, unit);
+        return (low == high
+                        ? shown(likely, unit) + " given; it must be "
+                        : "a band from " + shown(low, unit) + " to " + shown(high, unit) + " given; it must lie ")
+                + limits
                 + ". Check the unit and the decimal point.";
     }
 
@@ -119,11 +162,10 @@ public final class Assumption {
      * @return the new assumption
      * @throws Refused as the constructor
      */
-    public Assumption with(Scope newScope, double newLikely, double newLow, double newHigh, Basis newBasis,
-            Source newSource) {
-        return new Assumption(id, newScope, meaning, newLikely, newLow, newHigh, shape, least, most, unit, role,
-                newBasis,
-                newSource);
+    public Assumption with(
+            Scope newScope, double newLikely, double newLow, double newHigh, Basis newBasis, Source newSource) {
+        return new Assumption(
+                id, newScope, meaning, newLikely, newLow, newHigh, shape, least, most, unit, role, newBasis, newSource);
     }
 
     /**
@@ -293,12 +335,20 @@ public final class Assumption {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Assumption that && id.equals(that.id) && scope.equals(that.scope)
-                && Double.compare(likely, that.likely) == 0 && Double.compare(low, that.low) == 0
-                && Double.compare(high, that.high) == 0 && Double.compare(least, that.least) == 0
-                && Double.compare(most, that.most) == 0 && shape == that.shape && unit.equals(that.unit)
+        return other instanceof Assumption that
+                && id.equals(that.id)
+                && scope.equals(that.scope)
+                && Double.compare(likely, that.likely) == 0
+                && Double.compare(low, that.low) == 0
+                && Double.compare(high, that.high) == 0
+                && Double.compare(least, that.least) == 0
+                && Double.compare(most, that.most) == 0
+                && shape == that.shape
+                && unit.equals(that.unit)
                 && role == that.role
-                && basis == that.basis && source.equals(that.source) && meaning.equals(that.meaning);
+                && basis == that.basis
+                && source.equals(that.source)
+                && meaning.equals(that.meaning);
     }
 
     @Override

@@ -7,9 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-
 import javax.measure.Quantity;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
@@ -27,6 +25,7 @@ public final class Assumptions {
     private final SharedMap<OfId> over;
     /** How many rows there are: the place of the next one. */
     private final int size;
+
     private final Lists lists = new Lists();
 
     /** Loads the table on first use only. */
@@ -35,8 +34,7 @@ public final class Assumptions {
     }
 
     /** The rows of an id that are laid over the table, by the text of their scope; that of the first one is kept. */
-    private record OfId(String first, SharedMap<PlacedRow> rows) {
-    }
+    private record OfId(String first, SharedMap<PlacedRow> rows) {}
 
     /** What is worked out when it is first asked for. Two threads may both do so; it comes out the same. */
     private static final class Lists {
@@ -156,9 +154,12 @@ public final class Assumptions {
         Map<String, PlacedRow> shipped = table.ofId(id);
         OfId own = over.get(id);
         if (shipped.isEmpty()) {
-            return Optional.ofNullable(own).map(rows -> at(rows.first(), rows, shipped)).map(PlacedRow::row);
+            return Optional.ofNullable(own)
+                    .map(rows -> at(rows.first(), rows, shipped))
+                    .map(PlacedRow::row);
         }
-        return Optional.ofNullable(at(shipped.keySet().iterator().next(), own, shipped)).map(PlacedRow::row);
+        return Optional.ofNullable(at(shipped.keySet().iterator().next(), own, shipped))
+                .map(PlacedRow::row);
     }
 
     /**
@@ -170,10 +171,15 @@ public final class Assumptions {
      * @throws Refused if no scope has one: there is no default, it has to be measured
      */
     public Assumption get(String id, Scope scope) {
-        return find(id, scope).orElseThrow(() -> Refused.of("assumption.missing",
-                id + scope + ": there is no default for this; it has to be measured. Add a value of your own"
-                        + " for this scope.",
-                "id", id, "scope", scope.toString()));
+        return find(id, scope)
+                .orElseThrow(() -> Refused.of(
+                        "assumption.missing",
+                        id + scope + ": there is no default for this; it has to be measured. Add a value of your own"
+                                + " for this scope.",
+                        "id",
+                        id,
+                        "scope",
+                        scope.toString()));
     }
 
     /**
@@ -215,7 +221,8 @@ public final class Assumptions {
         OfId own = over.get(id);
         PlacedRow old = at(scope, own, table.ofId(id));
         PlacedRow placed = new PlacedRow(assumption, old == null ? size : old.place());
-        OfId more = own == null ? new OfId(scope, SharedMap.<PlacedRow>empty().with(scope, placed))
+        OfId more = own == null
+                ? new OfId(scope, SharedMap.<PlacedRow>empty().with(scope, placed))
                 : new OfId(own.first(), own.rows().with(scope, placed));
         return new Assumptions(table, over.with(id, more), old == null ? size + 1 : size);
     }
@@ -247,8 +254,10 @@ public final class Assumptions {
             return all().stream().filter(row -> !other.holds(row)).toList();
         }
         SortedMap<Integer, Assumption> found = new TreeMap<>();
-        SharedMap.differing(over, other.over, (mine, others) ->
-                SharedMap.differing(rows(mine), rows(others), (row, there) -> {
+        SharedMap.differing(
+                over,
+                other.over,
+                (mine, others) -> SharedMap.differing(rows(mine), rows(others), (row, there) -> {
                     PlacedRow here = row != null || there == null ? row : at(there.row());
                     if (here != null && !other.holds(here.row())) {
                         found.put(here.place(), here.row());
@@ -292,8 +301,8 @@ public final class Assumptions {
      * @return the new store
      * @throws Refused if the id is not known, or the numbers are out of order or out of bounds
      */
-    public Assumptions given(String id, Scope scope, double value, double low, double high, Basis basis,
-            Source source) {
+    public Assumptions given(
+            String id, Scope scope, double value, double low, double high, Basis basis, Source source) {
         return with(pattern(id, scope).with(scope, value, low, high, basis, source));
     }
 
@@ -314,16 +323,22 @@ public final class Assumptions {
      * @return an unmodifiable list without repetition
      */
     public List<String> ids() {
-        return Stream.concat(all().stream(), DirectMeasurements.all().stream()).map(Assumption::id).distinct().toList();
+        return Stream.concat(all().stream(), DirectMeasurements.all().stream())
+                .map(Assumption::id)
+                .distinct()
+                .toList();
     }
 
     private Assumption pattern(String id, Scope scope) {
-        return find(id, scope).or(() -> pattern(id))
+        return find(id, scope)
+                .or(() -> pattern(id))
                 .or(() -> DirectMeasurements.find(id))
-                .orElseThrow(() -> Refused.of("assumption.unknown",
+                .orElseThrow(() -> Refused.of(
+                        "assumption.unknown",
                         "assumption: \"" + id
                                 + "\" is not an id of the table. Look at Assumptions.standard().ids() for the ids.",
-                        "id", id));
+                        "id",
+                        id));
     }
 
     /**

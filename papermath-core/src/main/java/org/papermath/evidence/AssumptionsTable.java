@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-
 import org.jspecify.annotations.Nullable;
 
 /** A table as it is shipped, which stores of it share and lay their own rows over. Immutable. */
@@ -29,7 +28,8 @@ final class AssumptionsTable {
         for (int i = 0; i < rows.size(); i++) {
             Assumption row = rows.get(i);
             if (byId.computeIfAbsent(row.id(), id -> new LinkedHashMap<>())
-                    .put(row.scope().own(), new PlacedRow(row, i)) != null) {
+                            .put(row.scope().own(), new PlacedRow(row, i))
+                    != null) {
                 throw new IllegalStateException("edition " + edition + ": " + row.key() + " stands twice");
             }
         }
@@ -72,11 +72,20 @@ final class AssumptionsTable {
         if (cell.size() != 13) {
             throw new IllegalStateException("edition " + edition + ": a row of " + cell.size() + " cells: " + line);
         }
-        return new Assumption(cell.get(0), Scope.parse(cell.get(1)), cell.get(2), Double.parseDouble(cell.get(3)),
-                Double.parseDouble(cell.get(4)), Double.parseDouble(cell.get(5)),
+        return new Assumption(
+                cell.get(0),
+                Scope.parse(cell.get(1)),
+                cell.get(2),
+                Double.parseDouble(cell.get(3)),
+                Double.parseDouble(cell.get(4)),
+                Double.parseDouble(cell.get(5)),
                 Shape.valueOf(constant(cell.get(6))),
-                bound(cell.get(7), Double.NEGATIVE_INFINITY), bound(cell.get(8), Double.POSITIVE_INFINITY), cell.get(9),
-                Role.valueOf(constant(cell.get(10))), Basis.valueOf(constant(cell.get(11))), new Source(cell.get(12)));
+                bound(cell.get(7), Double.NEGATIVE_INFINITY),
+                bound(cell.get(8), Double.POSITIVE_INFINITY),
+                cell.get(9),
+                Role.valueOf(constant(cell.get(10))),
+                Basis.valueOf(constant(cell.get(11))),
+                new Source(cell.get(12)));
     }
 
     private static String constant(String word) {

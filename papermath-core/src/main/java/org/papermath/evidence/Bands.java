@@ -6,9 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-
 import javax.measure.Quantity;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Refused;
@@ -18,8 +16,7 @@ import org.papermath.quantity.Refused;
  * and the shifts of the result are added as squares, up and down apart.
  */
 public final class Bands {
-    private Bands() {
-    }
+    private Bands() {}
 
     /**
      * Assumptions that may be off, and what they are wanted for.
@@ -60,8 +57,8 @@ public final class Bands {
      * @return the estimate, its drivers the strongest first
      * @throws Refused as {@code result} throws for the likely values
      */
-    public static <Q extends Quantity<Q>> Estimate<Q> of(Assumptions assumptions, Scope scope, List<String> ids,
-            Function<Assumptions, Amount<Q>> result) {
+    public static <Q extends Quantity<Q>> Estimate<Q> of(
+            Assumptions assumptions, Scope scope, List<String> ids, Function<Assumptions, Amount<Q>> result) {
         return of(assumptions, List.of(new Use(scope, ids)), result);
     }
 
@@ -76,8 +73,8 @@ public final class Bands {
      * @return the estimate, its drivers the strongest first
      * @throws Refused as {@code result} throws for the likely values
      */
-    public static <Q extends Quantity<Q>> Estimate<Q> of(Assumptions assumptions, List<Use> uses,
-            Function<Assumptions, Amount<Q>> result) {
+    public static <Q extends Quantity<Q>> Estimate<Q> of(
+            Assumptions assumptions, List<Use> uses, Function<Assumptions, Amount<Q>> result) {
         Amount<Q> likely = result.apply(assumptions);
         List<Assumption> varied = varied(assumptions, uses);
         int n = varied.size();
@@ -87,8 +84,10 @@ public final class Bands {
         boolean factors = at > 0;
         for (int i = 0; i < n; i++) {
             Assumption one = varied.get(i);
-            low[i] = result.apply(assumptions.with(one.given(one.scope(), one.low()))).si();
-            high[i] = result.apply(assumptions.with(one.given(one.scope(), one.high()))).si();
+            low[i] = result.apply(assumptions.with(one.given(one.scope(), one.low())))
+                    .si();
+            high[i] = result.apply(assumptions.with(one.given(one.scope(), one.high())))
+                    .si();
             factors &= low[i] > 0 && high[i] > 0;
         }
         double down = 0;
@@ -110,15 +109,16 @@ public final class Bands {
             }
         }
         drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
-        return Estimate.of(likely, moved(likely, -Math.sqrt(down), factors), moved(likely, Math.sqrt(up), factors),
-                drivers);
+        return Estimate.of(
+                likely, moved(likely, -Math.sqrt(down), factors), moved(likely, Math.sqrt(up), factors), drivers);
     }
 
     private static List<Assumption> varied(Assumptions assumptions, List<Use> uses) {
         Map<String, Assumption> byKey = new LinkedHashMap<>();
         for (Use use : uses) {
             for (String id : use.ids()) {
-                assumptions.find(id, use.scope())
+                assumptions
+                        .find(id, use.scope())
                         .filter(one -> one.role() == Role.PHYSICAL && one.low() < one.high())
                         .ifPresent(one -> byKey.put(one.key(), one));
             }
@@ -136,6 +136,7 @@ public final class Bands {
         }
         double si = factors ? likely.si() * Math.exp(by) : likely.si() + by;
         Kind<Q> kind = likely.kind();
-        return kind.ofSi(Math.min(kind.highestSi(), Math.max(kind.lowestSi(), si))).to(likely.getUnit());
+        return kind.ofSi(Math.min(kind.highestSi(), Math.max(kind.lowestSi(), si)))
+                .to(likely.getUnit());
     }
 }

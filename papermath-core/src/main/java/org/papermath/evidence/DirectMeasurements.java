@@ -12,21 +12,46 @@ import java.util.Optional;
 public final class DirectMeasurements {
     private static final String ORIGIN = "a bound, not a value";
     private static final List<Assumption> ALL = List.of(
-            share("shrinkage.measured-along",
+            share(
+                    "shrinkage.measured-along",
                     "how much shorter the finished sheet is than the opening of the deckle, along"),
-            share("shrinkage.measured-across",
+            share(
+                    "shrinkage.measured-across",
                     "how much narrower the finished sheet is than the opening of the deckle, across"),
             share("web.solids-pressed", "dry matter over all of the pressed sheet, as it leaves the felt"),
             share("sheet.moisture-conditioned", "water over all of the sheet after a day in the room"),
-            new Assumption("sheet.density-measured", Scope.GENERAL, "mass of the finished sheet over its volume", 500,
-                    500, 500, Shape.LOG_NORMAL, 20, 2500, "kg/m3", Role.PHYSICAL, Basis.GIVEN, new Source(ORIGIN)));
+            new Assumption(
+                    "sheet.density-measured",
+                    Scope.GENERAL,
+                    "mass of the finished sheet over its volume",
+                    500,
+                    500,
+                    500,
+                    Shape.LOG_NORMAL,
+                    20,
+                    2500,
+                    "kg/m3",
+                    Role.PHYSICAL,
+                    Basis.GIVEN,
+                    new Source(ORIGIN)));
 
-    private DirectMeasurements() {
-    }
+    private DirectMeasurements() {}
 
     private static Assumption share(String id, String meaning) {
-        return new Assumption(id, Scope.GENERAL, meaning, 0.5, 0.5, 0.5, Shape.LOGIT, 0, 1, "1", Role.PHYSICAL,
-                Basis.GIVEN, new Source(ORIGIN));
+        return new Assumption(
+                id,
+                Scope.GENERAL,
+                meaning,
+                0.5,
+                0.5,
+                0.5,
+                Shape.LOGIT,
+                0,
+                1,
+                "1",
+                Role.PHYSICAL,
+                Basis.GIVEN,
+                new Source(ORIGIN));
     }
 
     /**

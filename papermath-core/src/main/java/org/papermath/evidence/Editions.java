@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-
 import org.papermath.quantity.Refused;
 
 /** The tables that are at hand, each by the name of its edition; one is read when it is first asked for. */
@@ -40,10 +39,14 @@ final class Editions {
 
     Assumptions get(String edition) {
         if (!names.contains(edition)) {
-            throw Refused.of("assumptions.edition",
+            throw Refused.of(
+                    "assumptions.edition",
                     "assumptions: edition \"" + edition + "\" is not in this version of the library, which holds: "
                             + String.join(", ", names) + ". Use one of these, or a newer version of the library.",
-                    "given", edition, "accepted", names);
+                    "given",
+                    edition,
+                    "accepted",
+                    names);
         }
         return read.computeIfAbsent(edition, this::load);
     }

@@ -3,9 +3,7 @@ package org.papermath.evidence;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
@@ -40,8 +38,14 @@ public final class Estimate<Q extends Quantity<Q>> {
         }
     }
 
-    private Estimate(Amount<Q> likely, Amount<Q> low, Amount<Q> high, double scatter, List<Driver> drivers,
-            boolean openBelow, boolean openAbove) {
+    private Estimate(
+            Amount<Q> likely,
+            Amount<Q> low,
+            Amount<Q> high,
+            double scatter,
+            List<Driver> drivers,
+            boolean openBelow,
+            boolean openAbove) {
         this.likely = likely;
         this.low = low;
         this.high = high;
@@ -62,15 +66,21 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @return the estimate, told in the unit of the likely value, without a scatter
      * @throws Refused if the likely value lies outside the band
      */
-    public static <Q extends Quantity<Q>> Estimate<Q> of(Amount<Q> likely, Amount<Q> low, Amount<Q> high,
-            List<Driver> drivers) {
+    public static <Q extends Quantity<Q>> Estimate<Q> of(
+            Amount<Q> likely, Amount<Q> low, Amount<Q> high, List<Driver> drivers) {
         if (low.compareTo(likely) > 0 || likely.compareTo(high) > 0) {
-            throw Refused.of("estimate.order",
+            throw Refused.of(
+                    "estimate.order",
                     "estimate: likely " + likely + " is not inside its band " + low + " to " + high + ".",
-                    "likely", likely.toString(), "low", low.toString(), "high", high.toString());
+                    "likely",
+                    likely.toString(),
+                    "low",
+                    low.toString(),
+                    "high",
+                    high.toString());
         }
-        return new Estimate<>(likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers,
-                false, false);
+        return new Estimate<>(
+                likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers, false, false);
     }
 
     /**
@@ -82,7 +92,8 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @return the estimate
      */
     public Estimate<Q> open(boolean below, boolean above) {
-        return below == openBelow && above == openAbove ? this
+        return below == openBelow && above == openAbove
+                ? this
                 : new Estimate<>(likely, low, high, scatter, drivers, below, above);
     }
 
@@ -95,9 +106,11 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public Estimate<Q> withScatter(double relative) {
         if (!(relative >= 0 && Double.isFinite(relative))) {
-            throw Refused.of("estimate.scatter", "scatter: " + relative
-                    + " given; a fraction of zero or more is wanted.",
-                    "given", String.valueOf(relative));
+            throw Refused.of(
+                    "estimate.scatter",
+                    "scatter: " + relative + " given; a fraction of zero or more is wanted.",
+                    "given",
+                    String.valueOf(relative));
         }
         return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove);
     }
@@ -173,7 +186,9 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @return whether it is uncalibrated
      */
     public boolean isUncalibrated() {
-        return !drivers.isEmpty() && drivers.stream().allMatch(driver -> driver.assumption().basis().isUncalibrated());
+        return !drivers.isEmpty()
+                && drivers.stream()
+                        .allMatch(driver -> driver.assumption().basis().isUncalibrated());
     }
 
     /**
@@ -189,9 +204,15 @@ public final class Estimate<Q extends Quantity<Q>> {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Estimate<?> that && likely.kind() == that.likely.kind() && likely.equals(that.likely)
-                && low.equals(that.low) && high.equals(that.high) && Double.compare(scatter, that.scatter) == 0
-                && openBelow == that.openBelow && openAbove == that.openAbove && drivers.equals(that.drivers);
+        return other instanceof Estimate<?> that
+                && likely.kind() == that.likely.kind()
+                && likely.equals(that.likely)
+                && low.equals(that.low)
+                && high.equals(that.high)
+                && Double.compare(scatter, that.scatter) == 0
+                && openBelow == that.openBelow
+                && openAbove == that.openAbove
+                && drivers.equals(that.drivers);
     }
 
     @Override
@@ -210,11 +231,14 @@ public final class Estimate<Q extends Quantity<Q>> {
         } else if (openAbove) {
             text.append(", mean ").append(Units.fourDigits(low.value())).append(" or more");
         } else if (low.compareTo(high) < 0) {
-            text.append(", mean ").append(Units.fourDigits(low.value())).append("–")
+            text.append(", mean ")
+                    .append(Units.fourDigits(low.value()))
+                    .append("–")
                     .append(Units.fourDigits(high.value()));
         }
         if (!Double.isNaN(scatter)) {
-            text.append("; single pieces ±").append(Units.fourDigits(100 * scatter))
+            text.append("; single pieces ±")
+                    .append(Units.fourDigits(100 * scatter))
                     .append(" %");
         }
         return text.toString();

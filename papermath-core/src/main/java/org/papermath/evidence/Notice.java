@@ -103,7 +103,10 @@ public final class Notice {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Notice that && level == that.level && code.equals(that.code) && text.equals(that.text)
+        return other instanceof Notice that
+                && level == that.level
+                && code.equals(that.code)
+                && text.equals(that.text)
                 && arguments.equals(that.arguments);
     }
 

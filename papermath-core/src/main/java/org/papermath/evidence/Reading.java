@@ -3,10 +3,8 @@ package org.papermath.evidence;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Limits;
@@ -43,13 +41,21 @@ public final class Reading<Q extends Quantity<Q>> {
         // above zero.
         value.compareTo(error);
         if (error.si() < 0) {
-            throw Refused.of("reading.error", "error of the reading: " + error + " given; it must be zero or more.",
-                    "given", error.toString());
+            throw Refused.of(
+                    "reading.error",
+                    "error of the reading: " + error + " given; it must be zero or more.",
+                    "given",
+                    error.toString());
         }
-        if (error.kind().type() == Temperature.class && !error.getUnit().equals(error.kind().siUnit())) {
-            throw Refused.of("reading.temperature-error",
+        if (error.kind().type() == Temperature.class
+                && !error.getUnit().equals(error.kind().siUnit())) {
+            throw Refused.of(
+                    "reading.temperature-error",
                     "error of the reading: " + error + " given; the error of a temperature is given in kelvin.",
-                    "given", error.toString(), "accepted", "K");
+                    "given",
+                    error.toString(),
+                    "accepted",
+                    "K");
         }
         return new Reading<>(value, error, null);
     }
@@ -94,8 +100,11 @@ public final class Reading<Q extends Quantity<Q>> {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Reading<?> that && value.kind() == that.value.kind() && value.equals(that.value)
-                && error.equals(that.error) && Objects.equals(date, that.date);
+        return other instanceof Reading<?> that
+                && value.kind() == that.value.kind()
+                && value.equals(that.value)
+                && error.equals(that.error)
+                && Objects.equals(date, that.date);
     }
 
     @Override

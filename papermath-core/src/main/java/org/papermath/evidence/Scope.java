@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-
 import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
@@ -80,10 +79,12 @@ public final class Scope {
 
     private static String requireName(String name) {
         if (name.isBlank() || hasSign(name)) {
-            throw Refused.of("scope.name",
+            throw Refused.of(
+                    "scope.name",
                     "scope: \"" + Name.shown(name)
-                    + "\" cannot be the name of a scope. Use a name that is not empty and has none of [ ] @.",
-                    "given", name);
+                            + "\" cannot be the name of a scope. Use a name that is not empty and has none of [ ] @.",
+                    "given",
+                    name);
         }
         return name;
     }

@@ -2,7 +2,6 @@ package org.papermath.evidence;
 
 import java.util.Arrays;
 import java.util.function.Consumer;
-
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,8 +18,10 @@ final class SharedMap<V> {
     private final Object[] slots;
 
     /** A key with its value, and those with the very same hash. */
-    private record Entry<V>(int hash, String key, V value, @Nullable Entry<V> next) {
-        @Nullable V get(String wanted) {
+    private record Entry<V>(
+            int hash, String key, V value, @Nullable Entry<V> next) {
+        @Nullable
+        V get(String wanted) {
             for (Entry<V> one = this; one != null; one = one.next) {
                 if (one.key.equals(wanted)) {
                     return one.value;
@@ -71,7 +72,8 @@ final class SharedMap<V> {
     }
 
     /** Returns the value of a key. */
-    @Nullable V get(String key) {
+    @Nullable
+    V get(String key) {
         return find(this, hash(key), key, 0);
     }
 
@@ -105,7 +107,8 @@ final class SharedMap<V> {
             same[place] = ((SharedMap<V>) map).with(hash, key, value, shift + BITS);
         } else {
             Entry<V> there = (Entry<V>) slots[place];
-            same[place] = there.hash == hash ? there.with(key, value)
+            same[place] = there.hash == hash
+                    ? there.with(key, value)
                     : new SharedMap<V>(bit(there.hash, shift + BITS), new Object[] {there})
                             .with(hash, key, value, shift + BITS);
         }

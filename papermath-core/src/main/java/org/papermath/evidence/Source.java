@@ -16,8 +16,8 @@ public record Source(String text) {
      */
     public Source {
         if (text.isBlank()) {
-            throw Refused.of("source.blank",
-                    "source: no text given. Name the published work, or say how the value came about.");
+            throw Refused.of(
+                    "source.blank", "source: no text given. Name the published work, or say how the value came about.");
         }
     }
 

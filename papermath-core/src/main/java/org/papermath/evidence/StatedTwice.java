@@ -1,10 +1,8 @@
 package org.papermath.evidence;
 
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
@@ -29,8 +27,7 @@ public final class StatedTwice {
     /** One per cent: what two figures for a caliper may differ by, since micrometers read whole mils or 10 µm. */
     public static final Amount<Dimensionless> CALIPER = Amounts.percent(1);
 
-    private StatedTwice() {
-    }
+    private StatedTwice() {}
 
     /**
      * Compares two figures for one thing; more than half a per cent apart they disagree.
@@ -58,15 +55,19 @@ public final class StatedTwice {
      * @throws Refused if they are temperatures, whose per cents mean nothing, the second is of another kind, or the
      *     part is out of range
      */
-    public static <Q extends Quantity<Q>> Optional<Notice> compare(String what, Amount<Q> first, Amount<Q> second,
-            Quantity<Dimensionless> most) {
+    public static <Q extends Quantity<Q>> Optional<Notice> compare(
+            String what, Amount<Q> first, Amount<Q> second, Quantity<Dimensionless> most) {
         double part = Kinds.NUMBER.siWithin(most, "most the figures may differ", 0, 1);
         double a = first.si();
         double b = first.kind().si(second, what);
         if (first.kind().name().equals(Kinds.TEMPERATURE.name())) {
-            throw Refused.of("stated.temperature",
+            throw Refused.of(
+                    "stated.temperature",
                     what + ": " + first + " and " + second + " cannot be compared by per cent. Give their difference.",
-                    "first", first.toString(), "second", second.toString());
+                    "first",
+                    first.toString(),
+                    "second",
+                    second.toString());
         }
         double larger = Math.max(Math.abs(a), Math.abs(b));
         double apart = larger == 0 ? 0 : Math.abs(a - b) / larger;
@@ -74,10 +75,19 @@ public final class StatedTwice {
             return Optional.empty();
         }
         Amount<Q> meant = first.to(second.getUnit());
-        return Optional.of(Notice.warning("stated.disagree",
+        return Optional.of(Notice.warning(
+                "stated.disagree",
                 what + ": " + first + " and " + second + " are given for one thing, but " + first + " is " + meant
                         + "; they differ by " + Kinds.NUMBER.ofSi(apart, "%") + ". Find out which is right.",
-                "what", what, "first", first.toString(), "second", second.toString(), "exact", meant.toString(),
-                "apart", apart));
+                "what",
+                what,
+                "first",
+                first.toString(),
+                "second",
+                second.toString(),
+                "exact",
+                meant.toString(),
+                "apart",
+                apart));
     }
 }

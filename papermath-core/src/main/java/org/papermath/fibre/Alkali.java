@@ -1,7 +1,6 @@
 package org.papermath.fibre;
 
 import javax.measure.Quantity;
-
 import org.papermath.equation.Cooking;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Dose;

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -133,8 +131,13 @@ public final class BoughtFibre {
         double wet = Kinds.MASS.siAboveZero(asBought, "sample as bought");
         double dry = Kinds.MASS.siAboveZero(dried, "sample dried");
         if (dry > wet) {
-            throw Refused.of("fibre.sample", "sample of " + fibre + ": " + dried + " dried is more than " + asBought
-                    + " as bought. Look whether the two were exchanged.", "asBought", asBought.toString(), "dried",
+            throw Refused.of(
+                    "fibre.sample",
+                    "sample of " + fibre + ": " + dried + " dried is more than " + asBought
+                            + " as bought. Look whether the two were exchanged.",
+                    "asBought",
+                    asBought.toString(),
+                    "dried",
                     dried.toString());
         }
         return withMoisture(Moisture.fraction(org.papermath.equation.Moisture.wetBasisOfSample(wet, dry)));
@@ -151,10 +154,14 @@ public final class BoughtFibre {
 
     private BoughtFibre moist(double w) {
         if (form != Form.WET_PULP && w > WETTEST_DRY_FORM) {
-            throw Refused.of("fibre.too-moist",
+            throw Refused.of(
+                    "fibre.too-moist",
                     fibre + " as " + words() + ": moisture " + Kinds.MOISTURE.ofSi(w, "%")
                             + " given; at most 30 % is wanted. Call it wet pulp if it is that wet.",
-                    "fibre", fibre.id(), "moisture", w);
+                    "fibre",
+                    fibre.id(),
+                    "moisture",
+                    w);
         }
         return new BoughtFibre(fibre, form, w, fibreYield);
     }
@@ -234,8 +241,13 @@ public final class BoughtFibre {
             return moisture;
         }
         if (form == Form.WET_PULP) {
-            throw Refused.of("fibre.no-default", "moisture of " + fibre + " as wet pulp: no default: measure. "
-                    + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(), "fibre", fibre.id(), "property",
+            throw Refused.of(
+                    "fibre.no-default",
+                    "moisture of " + fibre + " as wet pulp: no default: measure. "
+                            + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(),
+                    "fibre",
+                    fibre.id(),
+                    "property",
                     "moisture as bought");
         }
         return FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, assumptions).likelySi();
@@ -298,9 +310,11 @@ public final class BoughtFibre {
      * @return the mass as bought, {@code (n m + heel) / Y / (1 - w)}
      * @throws Refused if a value is out of range, or something is neither given nor assumed
      */
-    public Amount<Mass> asBoughtForSheets(int sheets, Quantity<Mass> each, Quantity<Mass> heel, Assumptions assumptions) {
+    public Amount<Mass> asBoughtForSheets(
+            int sheets, Quantity<Mass> each, Quantity<Mass> heel, Assumptions assumptions) {
         if (sheets < 1) {
-            throw Refused.of("fibre.no-sheets", "sheets: " + sheets + " given; one or more is wanted.", "given", sheets);
+            throw Refused.of(
+                    "fibre.no-sheets", "sheets: " + sheets + " given; one or more is wanted.", "given", sheets);
         }
         double stuff = sheets * Kinds.MASS.siAboveZero(each, "oven-dry fibre of a sheet")
                 + Kinds.MASS.si(heel, "fibre that stays in the vat");
@@ -335,25 +349,38 @@ public final class BoughtFibre {
     public List<Notice> notices(Assumptions assumptions) {
         List<Notice> notices = new ArrayList<>();
         if (moisture == null && form != Form.WET_PULP) {
-            notices.add(Notice.warning("fibre.moisture-not-measured",
+            notices.add(Notice.warning(
+                    "fibre.moisture-not-measured",
                     "moisture of " + fibre + " was not measured; " + moisture(assumptions)
-                    + " is assumed. Weigh a sample before"
+                            + " is assumed. Weigh a sample before"
                             + " and after drying.",
-                    "fibre", fibre.id(), "assumed", moisture(assumptions).toString()));
-        } else if (moisture != null && form != Form.WET_PULP && moisture > assumptions.si("fibre.moisture-warning", fibre.scope())) {
-            notices.add(Notice.warning("fibre.damp",
+                    "fibre",
+                    fibre.id(),
+                    "assumed",
+                    moisture(assumptions).toString()));
+        } else if (moisture != null
+                && form != Form.WET_PULP
+                && moisture > assumptions.si("fibre.moisture-warning", fibre.scope())) {
+            notices.add(Notice.warning(
+                    "fibre.damp",
                     fibre + " holds " + Kinds.MOISTURE.ofSi(moisture, "%")
-                    + " water; air-dry fibre holds at most about 16 %."
+                            + " water; air-dry fibre holds at most about 16 %."
                             + " It loses weight in a warm room.",
-                    "fibre", fibre.id(), "moisture", moisture));
+                    "fibre",
+                    fibre.id(),
+                    "moisture",
+                    moisture));
         }
         if (fibreYield == null && form.losesFibre()) {
-            notices.add(Notice.warning("fibre.yield-not-measured",
+            notices.add(Notice.warning(
+                    "fibre.yield-not-measured",
                     "yield of " + fibre + " as " + words() + " was not measured; "
-                            + FibreProperty.YIELD.find(fibre, assumptions)
+                            + FibreProperty.YIELD
+                                    .find(fibre, assumptions)
                                     .map(found -> Kinds.SHARE.ofSi(found.likelySi(), "%") + " is assumed.")
                                     .orElse("there is no default for it."),
-                    "fibre", fibre.id()));
+                    "fibre",
+                    fibre.id()));
         }
         return List.copyOf(notices);
     }
@@ -371,8 +398,11 @@ public final class BoughtFibre {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof BoughtFibre that && fibre.equals(that.fibre) && form == that.form
-                && Objects.equals(moisture, that.moisture) && Objects.equals(fibreYield, that.fibreYield);
+        return other instanceof BoughtFibre that
+                && fibre.equals(that.fibre)
+                && form == that.form
+                && Objects.equals(moisture, that.moisture)
+                && Objects.equals(fibreYield, that.fibreYield);
     }
 
     @Override
@@ -382,7 +412,8 @@ public final class BoughtFibre {
 
     @Override
     public String toString() {
-        return fibre + " as " + words() + moisture().map(w -> ", " + w + " moisture").orElse("")
+        return fibre + " as " + words()
+                + moisture().map(w -> ", " + w + " moisture").orElse("")
                 + fibreYield().map(part -> ", yield " + part).orElse("");
     }
 }

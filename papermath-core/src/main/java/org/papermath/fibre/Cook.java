@@ -3,12 +3,10 @@ package org.papermath.fibre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.Cooking;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -67,10 +65,15 @@ public final class Cook {
      * @return the cook
      * @throws Refused if a value is out of range
      */
-    public static Cook of(BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali, Quantity<Dose> dose,
-            Quantity<Volume> liquor) {
-        return new Cook(fibre, Kinds.MASS.siAboveZero(ovenDry, "oven-dry " + fibre.fibre() + " in the pot"), alkali,
-                Kinds.DOSE.si(dose, alkali + " on oven-dry fibre"), Kinds.VOLUME.siAboveZero(liquor, "cooking liquor"), 1);
+    public static Cook of(
+            BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali, Quantity<Dose> dose, Quantity<Volume> liquor) {
+        return new Cook(
+                fibre,
+                Kinds.MASS.siAboveZero(ovenDry, "oven-dry " + fibre.fibre() + " in the pot"),
+                alkali,
+                Kinds.DOSE.si(dose, alkali + " on oven-dry fibre"),
+                Kinds.VOLUME.siAboveZero(liquor, "cooking liquor"),
+                1);
     }
 
     /**
@@ -84,12 +87,23 @@ public final class Cook {
      * @return the cook
      * @throws Refused if a value is out of range, or that alkali has no usual dose on that fibre
      */
-    public static Cook usual(BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali, Quantity<Volume> liquor,
+    public static Cook usual(
+            BoughtFibre fibre,
+            Quantity<Mass> ovenDry,
+            Alkali alkali,
+            Quantity<Volume> liquor,
             Assumptions assumptions) {
         Scope scope = Scope.of(fibre.form() == BoughtFibre.Form.RAG ? "rag-alkali" : alkali.id());
-        Assumption found = assumptions.find("additive.dose", scope).orElseThrow(() -> Refused.of("cook.no-usual-dose",
-                alkali + " on " + fibre.fibre() + ": there is no usual dose of it; the dose of a recipe is wanted.",
-                "alkali", alkali.id(), "fibre", fibre.fibre().id()));
+        Assumption found = assumptions
+                .find("additive.dose", scope)
+                .orElseThrow(() -> Refused.of(
+                        "cook.no-usual-dose",
+                        alkali + " on " + fibre.fibre()
+                                + ": there is no usual dose of it; the dose of a recipe is wanted.",
+                        "alkali",
+                        alkali.id(),
+                        "fibre",
+                        fibre.fibre().id()));
         return of(fibre, ovenDry, alkali, Kinds.DOSE.ofSi(found.likelySi(), "%"), liquor);
     }
 
@@ -104,8 +118,12 @@ public final class Cook {
      * @return the cook
      * @throws Refused if a value is out of range, or the dose comes out above 50 % of the fibre
      */
-    public static Cook ofBath(BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali,
-            Quantity<SolutionStrength> strength, Quantity<Volume> liquor) {
+    public static Cook ofBath(
+            BoughtFibre fibre,
+            Quantity<Mass> ovenDry,
+            Alkali alkali,
+            Quantity<SolutionStrength> strength,
+            Quantity<Volume> liquor) {
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry " + fibre.fibre() + " in the pot");
         double bath = Kinds.VOLUME.siAboveZero(liquor, "cooking liquor");
         double dose = Cooking.doseOfBath(Kinds.SOLUTION_STRENGTH.si(strength, alkali + " in the bath"), bath / dry);
@@ -123,8 +141,8 @@ public final class Cook {
      * @return the cook
      * @throws Refused if a value is out of range, or the dose comes out above 50 % of the fibre
      */
-    public static Cook ofWeighed(BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali, Quantity<Mass> pure,
-            Quantity<Volume> liquor) {
+    public static Cook ofWeighed(
+            BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali, Quantity<Mass> pure, Quantity<Volume> liquor) {
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry " + fibre.fibre() + " in the pot");
         double dose = Kinds.MASS.si(pure, alkali + " weighed out") / dry;
         return of(fibre, ovenDry, alkali, Kinds.DOSE.ofSi(dose, "%"), liquor);
@@ -140,20 +158,29 @@ public final class Cook {
      * @return the question, to be thrown or shown, with what each meaning gives to weigh and how strong the other way
      * @throws Refused if a value is out of range
      */
-    public static Unclear whichBase(Alkali alkali, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry,
-            Quantity<Volume> liquor) {
+    public static Unclear whichBase(
+            Alkali alkali, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry, Quantity<Volume> liquor) {
         double share = Kinds.NUMBER.siWithin(bare, alkali.toString(), 0, 1);
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre in the pot");
         double bath = Kinds.VOLUME.siAboveZero(liquor, "cooking liquor");
         double inBath = share * 1000 * bath;
         Amount<Dimensionless> given = Kinds.NUMBER.ofSi(share, "%");
-        return new Unclear("cook.which-base",
+        return new Unclear(
+                "cook.which-base",
                 alkali + ": a bare " + given + " given. Say of what: of the dry fibre or of the solution.",
-                List.of(new Unclear.Candidate("of the oven-dry fibre", Kinds.MASS.ofSi(share * dry, "g") + ", a bath of "
-                        + Kinds.SOLUTION_STRENGTH.ofSi(share * dry / bath, "g/L")),
-                        new Unclear.Candidate("grams in 100 mL of the bath", Kinds.MASS.ofSi(inBath, "g") + ", "
-                                + Kinds.NUMBER.ofSi(inBath / dry, "%") + " on the oven-dry fibre")),
-                "alkali", alkali.id(), "given", given.toString());
+                List.of(
+                        new Unclear.Candidate(
+                                "of the oven-dry fibre",
+                                Kinds.MASS.ofSi(share * dry, "g") + ", a bath of "
+                                        + Kinds.SOLUTION_STRENGTH.ofSi(share * dry / bath, "g/L")),
+                        new Unclear.Candidate(
+                                "grams in 100 mL of the bath",
+                                Kinds.MASS.ofSi(inBath, "g") + ", " + Kinds.NUMBER.ofSi(inBath / dry, "%")
+                                        + " on the oven-dry fibre")),
+                "alkali",
+                alkali.id(),
+                "given",
+                given.toString());
     }
 
     /**
@@ -164,7 +191,8 @@ public final class Cook {
      * @throws Refused if the part is out of range
      */
     public Cook withActive(Quantity<Share> part) {
-        return new Cook(fibre, ovenDry, alkali, dose, liquor, Kinds.SHARE.siAboveZero(part, "pure alkali in " + alkali));
+        return new Cook(
+                fibre, ovenDry, alkali, dose, liquor, Kinds.SHARE.siAboveZero(part, "pure alkali in " + alkali));
     }
 
     /**
@@ -175,12 +203,20 @@ public final class Cook {
      * @throws Refused if it takes more than 50 % of the fibre
      */
     public Noted<Cook> withSameHydroxide(Alkali other) {
-        return Noted.of(new Cook(fibre, ovenDry, other, other.doseFor(hydroxide()).si(), liquor, 1),
-                Notice.warning("cook.equivalents",
-                        hydroxide() + " of hydroxide from " + other + " instead of " + alkali + " is as much, not as strong:"
+        return Noted.of(
+                new Cook(fibre, ovenDry, other, other.doseFor(hydroxide()).si(), liquor, 1),
+                Notice.warning(
+                        "cook.equivalents",
+                        hydroxide() + " of hydroxide from " + other + " instead of " + alkali
+                                + " is as much, not as strong:"
                                 + " caustic soda acts at once, soda ash and potash milder, slaked lime slowly. Try a"
                                 + " handful first.",
-                        "hydroxide", hydroxide().toString(), "from", alkali.id(), "to", other.id()));
+                        "hydroxide",
+                        hydroxide().toString(),
+                        "from",
+                        alkali.id(),
+                        "to",
+                        other.id()));
     }
 
     /**
@@ -295,7 +331,9 @@ public final class Cook {
      */
     public Amount<Mass> stuff(Assumptions assumptions) {
         return Kinds.MASS.ofSi(
-                org.papermath.equation.Moisture.stuff(ovenDry, fibre.fibreYield(assumptions).si()), "g");
+                org.papermath.equation.Moisture.stuff(
+                        ovenDry, fibre.fibreYield(assumptions).si()),
+                "g");
     }
 
     /**
@@ -308,8 +346,10 @@ public final class Cook {
     public Estimate<Volume> rinseWater(Assumptions assumptions) {
         double stuff = stuff(assumptions).si();
         Assumption rinse = assumptions.get("water.rinse", fibre.fibre().scope());
-        return Estimate.of(Kinds.VOLUME.ofSi(stuff * rinse.likelySi(), "L"),
-                Kinds.VOLUME.ofSi(stuff * rinse.lowSi(), "L"), Kinds.VOLUME.ofSi(stuff * rinse.highSi(), "L"),
+        return Estimate.of(
+                Kinds.VOLUME.ofSi(stuff * rinse.likelySi(), "L"),
+                Kinds.VOLUME.ofSi(stuff * rinse.lowSi(), "L"),
+                Kinds.VOLUME.ofSi(stuff * rinse.highSi(), "L"),
                 List.of(new Estimate.Driver(rinse, 1)));
     }
 
@@ -323,41 +363,63 @@ public final class Cook {
      */
     public List<Notice> notices(Assumptions assumptions) {
         List<Notice> notices = new ArrayList<>();
-        notices.add(Notice.warning("cook.alkali-into-water",
+        notices.add(Notice.warning(
+                "cook.alkali-into-water",
                 alkali + " goes into cold water, never water onto it: it heats. Goggles and gloves, and air"
                         + " (Hand Papermaking Newsletter 36, 1996; eye wash 29 CFR 1910.151(c), recalled).",
-                "alkali", alkali.id()));
-        notices.add(Notice.warning("cook.no-aluminium",
+                "alkali",
+                alkali.id()));
+        notices.add(Notice.warning(
+                "cook.no-aluminium",
                 "Cook in stainless steel or sound enamel, never in aluminium: alkali dissolves it and sets hydrogen free"
                         + " (Hand Papermaking Newsletter 24, 1993)."));
         double low = assumptions.si("drain.ph-low", Scope.GENERAL);
         double high = assumptions.si("drain.ph-high", Scope.GENERAL);
         Amount<?> hottest = assumptions.amount("drain.temperature-high", Scope.GENERAL, Kinds.TEMPERATURE);
-        notices.add(Notice.warning("cook.spent-liquor",
+        notices.add(Notice.warning(
+                "cook.spent-liquor",
                 "The spent liquor is very alkaline. Ask the local works before it goes down a drain; strained, cooled and"
-                        + " diluted, nothing below pH " + Kinds.NUMBER.ofSi(low) + ", and many towns set an upper limit, from pH "
+                        + " diluted, nothing below pH " + Kinds.NUMBER.ofSi(low)
+                        + ", and many towns set an upper limit, from pH "
                         + Kinds.NUMBER.ofSi(high) + "; nothing that brings the works above " + hottest
                         + " (40 CFR 403.5(b)).",
-                "pH low", low, "pH high", high, "temperature", hottest.toString()));
+                "pH low",
+                low,
+                "pH high",
+                high,
+                "temperature",
+                hottest.toString()));
         if (!fibre.form().losesFibre()) {
-            notices.add(Notice.warning("cook.ready-to-beat",
+            notices.add(Notice.warning(
+                    "cook.ready-to-beat",
                     fibre + " is sold ready to beat. Unless a yield was given, all of it is taken to be left.",
-                    "fibre", fibre.fibre().id()));
+                    "fibre",
+                    fibre.fibre().id()));
         }
         double dissolved = assumptions.si("cook.lime-dissolved", Scope.GENERAL);
         if (alkali == Alkali.SLAKED_LIME && bathStrength().si() > dissolved) {
-            notices.add(Notice.note("cook.lime-undissolved",
-                    "Of " + bathStrength() + " of slaked lime only about " + Kinds.SOLUTION_STRENGTH.ofSi(dissolved, "g/L")
+            notices.add(Notice.note(
+                    "cook.lime-undissolved",
+                    "Of " + bathStrength() + " of slaked lime only about "
+                            + Kinds.SOLUTION_STRENGTH.ofSi(dissolved, "g/L")
                             + " dissolves at once; the rest lies in the bath and follows. Stir it up.",
-                    "given", bathStrength().toString(), "dissolved", dissolved));
+                    "given",
+                    bathStrength().toString(),
+                    "dissolved",
+                    dissolved));
         }
         return List.copyOf(notices);
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Cook that && fibre.equals(that.fibre) && ovenDry == that.ovenDry && alkali == that.alkali
-                && dose == that.dose && liquor == that.liquor && active == that.active;
+        return other instanceof Cook that
+                && fibre.equals(that.fibre)
+                && ovenDry == that.ovenDry
+                && alkali == that.alkali
+                && dose == that.dose
+                && liquor == that.liquor
+                && active == that.active;
     }
 
     @Override
@@ -367,7 +429,7 @@ public final class Cook {
 
     @Override
     public String toString() {
-        return ovenDry() + " oven-dry " + fibre.fibre() + " in " + liquor() + " with " + pureAlkali() + " of " + alkali + ", "
-                + dose() + " on fibre, " + bathStrength() + " of bath";
+        return ovenDry() + " oven-dry " + fibre.fibre() + " in " + liquor() + " with " + pureAlkali() + " of " + alkali
+                + ", " + dose() + " on fibre, " + bathStrength() + " of bath";
     }
 }

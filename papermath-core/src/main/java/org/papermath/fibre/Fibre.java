@@ -2,7 +2,6 @@ package org.papermath.fibre;
 
 import java.util.List;
 import java.util.Objects;
-
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
@@ -64,8 +63,8 @@ public final class Fibre {
         for (int k = 0; k < kin.length; k++) {
             subjects[k + 1] = Name.check(kin[k], "kin of the fibre");
         }
-        return new Fibre(subjects[0], called, sourceClass, List.of(subjects).subList(1, subjects.length),
-                Scope.of(subjects));
+        return new Fibre(
+                subjects[0], called, sourceClass, List.of(subjects).subList(1, subjects.length), Scope.of(subjects));
     }
 
     /**
@@ -115,8 +114,11 @@ public final class Fibre {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Fibre that && id.equals(that.id) && name.equals(that.name)
-                && sourceClass == that.sourceClass && kin.equals(that.kin);
+        return other instanceof Fibre that
+                && id.equals(that.id)
+                && name.equals(that.name)
+                && sourceClass == that.sourceClass
+                && kin.equals(that.kin);
     }
 
     @Override

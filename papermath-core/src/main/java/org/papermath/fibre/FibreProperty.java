@@ -2,7 +2,6 @@ package org.papermath.fibre;
 
 import java.util.Objects;
 import java.util.Optional;
-
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Noted;
@@ -22,8 +21,8 @@ public enum FibreProperty {
     /** Oven-dry mass of fibre per length. */
     COARSENESS("fibre.coarseness", "coarseness", "Have a fibre analyser tell it."),
     /** Water in bought fibre over its mass as bought. */
-    MOISTURE_AS_BOUGHT("fibre.moisture-as-bought", "moisture as bought",
-            "Weigh a sample before and after drying in an oven."),
+    MOISTURE_AS_BOUGHT(
+            "fibre.moisture-as-bought", "moisture as bought", "Weigh a sample before and after drying in an oven."),
     /** Water over oven-dry fibre at which the trade settles. */
     REGAIN("fibre.regain", "commercial regain", "Dry a sample kept at 65 % relative humidity in an oven."),
     /** Oven-dry stuff that sorting and cooking leave. */
@@ -31,16 +30,24 @@ public enum FibreProperty {
     /** Ash of the fibre itself. */
     OWN_ASH("fibre.own-ash", "own ash", "Burn a sheet made without additives."),
     /** Water retention value before beating. */
-    WATER_RETENTION_UNBEATEN("fibre.water-retention-unbeaten", "water retention, unbeaten",
+    WATER_RETENTION_UNBEATEN(
+            "fibre.water-retention-unbeaten",
+            "water retention, unbeaten",
             "Have the water retention value measured by centrifuge (ISO 23714)."),
     /** Water retention value when well beaten. */
-    WATER_RETENTION_WELL_BEATEN("fibre.water-retention-well-beaten", "water retention, well beaten",
+    WATER_RETENTION_WELL_BEATEN(
+            "fibre.water-retention-well-beaten",
+            "water retention, well beaten",
             "Have the water retention value measured by centrifuge (ISO 23714)."),
     /** Water retention value after very long beating. */
-    WATER_RETENTION_LONG_BEATEN("fibre.water-retention-long-beaten", "water retention, long-beaten",
+    WATER_RETENTION_LONG_BEATEN(
+            "fibre.water-retention-long-beaten",
+            "water retention, long-beaten",
             "Have the water retention value measured by centrifuge (ISO 23714)."),
     /** Rate of beating in a studio beater. */
-    BEATING_RATE("beating.rate", "beating rate",
+    BEATING_RATE(
+            "beating.rate",
+            "beating rate",
             "Take the freeness or the draining time before and after an hour of beating."),
     /** Density of the sheet, not beaten. */
     DENSITY_UNBEATEN("sheet.density-unbeaten", "sheet density, unbeaten", "Weigh and measure one dry sheet."),
@@ -55,8 +62,8 @@ public enum FibreProperty {
     /** Time constant of free shrinkage. */
     SHRINKAGE_TIME("shrinkage.time", "shrinkage, time", "Dry marked strips free at two beating times."),
     /** Monolayer moisture ratio of the isotherm. */
-    SORPTION_MONOLAYER("sorption.monolayer", "isotherm",
-            "Weigh a sheet at a known humidity and again dried in an oven.");
+    SORPTION_MONOLAYER(
+            "sorption.monolayer", "isotherm", "Weigh a sheet at a known humidity and again dried in an oven.");
 
     private final String id;
     private final String words;
@@ -115,9 +122,16 @@ public enum FibreProperty {
      * @throws Refused if there is no default; the message says how to measure it
      */
     public Assumption of(Fibre fibre, Assumptions assumptions) {
-        return find(fibre, assumptions).orElseThrow(() -> Refused.of("fibre.no-default",
-                words + " of " + fibre + ": no default: measure. " + howToMeasure,
-                "id", id, "fibre", fibre.id(), "property", words));
+        return find(fibre, assumptions)
+                .orElseThrow(() -> Refused.of(
+                        "fibre.no-default",
+                        words + " of " + fibre + ": no default: measure. " + howToMeasure,
+                        "id",
+                        id,
+                        "fibre",
+                        fibre.id(),
+                        "property",
+                        words));
     }
 
     /** What becomes of a property when fibres are blended. */
@@ -138,8 +152,13 @@ public enum FibreProperty {
     public Mixing mixing() {
         return switch (this) {
             case MOISTURE_AS_BOUGHT, YIELD -> Mixing.OF_EACH;
-            case LENGTH, REGAIN, OWN_ASH, WATER_RETENTION_UNBEATEN, WATER_RETENTION_WELL_BEATEN,
-                    WATER_RETENTION_LONG_BEATEN, SORPTION_MONOLAYER -> Mixing.BY_MASS;
+            case LENGTH,
+                    REGAIN,
+                    OWN_ASH,
+                    WATER_RETENTION_UNBEATEN,
+                    WATER_RETENTION_WELL_BEATEN,
+                    WATER_RETENTION_LONG_BEATEN,
+                    SORPTION_MONOLAYER -> Mixing.BY_MASS;
             default -> Mixing.TEST;
         };
     }
@@ -158,15 +177,20 @@ public enum FibreProperty {
         if (!furnish.isBlend()) {
             return Noted.of(of(furnish.fibres().get(0), assumptions));
         }
-        Optional<Assumption> own = assumptions.find(id, furnish.scope())
+        Optional<Assumption> own = assumptions
+                .find(id, furnish.scope())
                 .filter(found -> found.scope().subject().equals(furnish.scope().subject()));
         if (own.isPresent()) {
             return Noted.of(own.get());
         }
         if (mixing() == Mixing.OF_EACH) {
-            throw Refused.of("furnish.of-each", words + " of " + furnish
-                    + ": it belongs to each fibre as it is bought. Ask for each of them.",
-                    "id", id, "furnish", furnish.toString());
+            throw Refused.of(
+                    "furnish.of-each",
+                    words + " of " + furnish + ": it belongs to each fibre as it is bought. Ask for each of them.",
+                    "id",
+                    id,
+                    "furnish",
+                    furnish.toString());
         }
         double likely = 0;
         double low = 0;
@@ -180,11 +204,26 @@ public enum FibreProperty {
             high += share * each.high();
             pattern = each;
         }
-        Assumption mean = Objects.requireNonNull(pattern).with(furnish.scope(), likely, low, high, pattern.basis(),
-                new Source("mean by oven-dry mass of the fibres of " + furnish));
-        return mixing() == Mixing.BY_MASS ? Noted.of(mean) : Noted.of(mean, Notice.warning("furnish.test-the-blend",
-                words + " of " + furnish + " is a mean by mass, which such blends need not follow. Make a sheet of the blend"
-                        + " and test it: " + howToMeasure,
-                "id", id, "furnish", furnish.toString()));
+        Assumption mean = Objects.requireNonNull(pattern)
+                .with(
+                        furnish.scope(),
+                        likely,
+                        low,
+                        high,
+                        pattern.basis(),
+                        new Source("mean by oven-dry mass of the fibres of " + furnish));
+        return mixing() == Mixing.BY_MASS
+                ? Noted.of(mean)
+                : Noted.of(
+                        mean,
+                        Notice.warning(
+                                "furnish.test-the-blend",
+                                words + " of " + furnish
+                                        + " is a mean by mass, which such blends need not follow. Make a sheet of the blend"
+                                        + " and test it: " + howToMeasure,
+                                "id",
+                                id,
+                                "furnish",
+                                furnish.toString()));
     }
 }

@@ -3,7 +3,6 @@ package org.papermath.fibre;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-
 import org.papermath.fibre.Fibre.SourceClass;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Unclear;
@@ -66,12 +65,26 @@ public final class Fibres {
     public static final Fibre HARDWOOD_KRAFT =
             Fibre.of("hardwood-kraft", "hardwood bleached kraft", SourceClass.WOOD, "kraft");
 
-    private static final List<Fibre> ALL = List.of(LINTER_SECOND_CUT, LINTER_FIRST_CUT, COTTON_RAG, DENIM, ABACA,
+    private static final List<Fibre> ALL = List.of(
+            LINTER_SECOND_CUT,
+            LINTER_FIRST_CUT,
+            COTTON_RAG,
+            DENIM,
+            ABACA,
             FLAX_RAW,
-            LINEN_RAG, HEMP_RAW, KOZO, MITSUMATA, GAMPI, SISAL, JUTE, ESPARTO, STRAW, SOFTWOOD_KRAFT, HARDWOOD_KRAFT);
+            LINEN_RAG,
+            HEMP_RAW,
+            KOZO,
+            MITSUMATA,
+            GAMPI,
+            SISAL,
+            JUTE,
+            ESPARTO,
+            STRAW,
+            SOFTWOOD_KRAFT,
+            HARDWOOD_KRAFT);
 
-    private Fibres() {
-    }
+    private Fibres() {}
 
     /**
      * Returns every fibre the library knows.
@@ -102,21 +115,40 @@ public final class Fibres {
                 return fibre;
             }
         }
-        List<Fibre> called = ALL.stream().filter(fibre -> words(fibre).contains(wanted)).toList();
+        List<Fibre> called =
+                ALL.stream().filter(fibre -> words(fibre).contains(wanted)).toList();
         if (called.size() > 1) {
-            throw new Unclear("fibre.unclear", "fibre: \"" + text + "\" is said of several fibres.",
-                    called.stream().map(fibre -> new Unclear.Candidate(fibre.id(), fibre.name())).toList(),
-                    "found", text, "accepted", called.stream().map(Fibre::id).toList());
+            throw new Unclear(
+                    "fibre.unclear",
+                    "fibre: \"" + text + "\" is said of several fibres.",
+                    called.stream()
+                            .map(fibre -> new Unclear.Candidate(fibre.id(), fibre.name()))
+                            .toList(),
+                    "found",
+                    text,
+                    "accepted",
+                    called.stream().map(Fibre::id).toList());
         }
-        Fibre nearest = called.size() == 1 ? called.get(0)
-                : ALL.stream().min(Comparator.comparingInt(fibre -> Math.min(EditDistance.between(wanted, plain(fibre.id())),
-                        EditDistance.between(wanted, plain(fibre.name()))))).orElseThrow();
-        throw Refused.of("fibre.unknown",
+        Fibre nearest = called.size() == 1
+                ? called.get(0)
+                : ALL.stream()
+                        .min(Comparator.comparingInt(fibre -> Math.min(
+                                EditDistance.between(wanted, plain(fibre.id())),
+                                EditDistance.between(wanted, plain(fibre.name())))))
+                        .orElseThrow();
+        throw Refused.of(
+                "fibre.unknown",
                 "fibre: \"" + text + "\" is not one the library knows. The nearest is " + nearest.id() + " ("
-                + nearest.name()
-                        + "). Known: " + String.join(", ", ALL.stream().map(Fibre::id).toList())
+                        + nearest.name()
+                        + "). Known: "
+                        + String.join(", ", ALL.stream().map(Fibre::id).toList())
                         + ". For another fibre use Fibre.of with a name of your own.",
-                "found", text, "nearest", nearest.id(), "accepted", ALL.stream().map(Fibre::id).toList());
+                "found",
+                text,
+                "nearest",
+                nearest.id(),
+                "accepted",
+                ALL.stream().map(Fibre::id).toList());
     }
 
     private static String plain(String text) {

@@ -8,10 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -77,8 +75,13 @@ public final class Furnish {
      * @return the furnish
      * @throws Refused if a share is not above zero, a fibre stands twice or the shares do not add up to 100 %
      */
-    public static Furnish of(Quantity<Share> firstShare, Fibre first, Quantity<Share> secondShare, Fibre second,
-            Quantity<Share> thirdShare, Fibre third) {
+    public static Furnish of(
+            Quantity<Share> firstShare,
+            Fibre first,
+            Quantity<Share> secondShare,
+            Fibre second,
+            Quantity<Share> thirdShare,
+            Fibre third) {
         return of(List.of(firstShare, secondShare, thirdShare), List.of(first, second, third));
     }
 
@@ -129,16 +132,23 @@ public final class Furnish {
             Amount<Share> share = Kinds.SHARE.checkAboveZero(shares.get(i), "share of " + fibre);
             sum += share.si();
             if (map.put(fibre, share) != null) {
-                throw Refused.of("furnish.twice", "furnish: " + fibre + " stands twice. Add its shares together.",
-                        "fibre", fibre.id());
+                throw Refused.of(
+                        "furnish.twice",
+                        "furnish: " + fibre + " stands twice. Add its shares together.",
+                        "fibre",
+                        fibre.id());
             }
         }
         double whole = sum;
         if (!map.isEmpty() && Math.abs(whole - 1) > SLACK) {
-            throw Refused.of("furnish.sum",
+            throw Refused.of(
+                    "furnish.sum",
                     "furnish: the shares " + list(map) + " add up to " + Units.fourDigits(100 * whole)
                             + " %; 100 % is wanted. Correct a share, or give the oven-dry masses instead.",
-                    "sum", whole, "shares", list(map));
+                    "sum",
+                    whole,
+                    "shares",
+                    list(map));
         }
         if (Math.abs(whole - 1) > ROUNDING) {
             map.replaceAll((fibre, share) -> Kinds.SHARE.ofSi(share.si() / whole, "%"));
@@ -153,7 +163,8 @@ public final class Furnish {
         requireOneFibreAnId(parts);
         Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
         parts.entrySet().stream()
-                .sorted(Comparator.comparingDouble((Map.Entry<Fibre, Amount<Share>> part) -> -part.getValue().si())
+                .sorted(Comparator.comparingDouble((Map.Entry<Fibre, Amount<Share>> part) ->
+                                -part.getValue().si())
                         .thenComparing(part -> part.getKey().id()))
                 .forEach(part -> shares.put(part.getKey(), part.getValue()));
         return new Furnish(shares, parts);
@@ -164,8 +175,10 @@ public final class Furnish {
         Map<String, Fibre> byId = new LinkedHashMap<>();
         for (Fibre fibre : parts.keySet()) {
             if (byId.put(fibre.id(), fibre) != null) {
-                throw Refused.of("furnish.twice",
-                        "furnish: two fibres have the id " + fibre.id() + ". Give one of them another id.", "fibre",
+                throw Refused.of(
+                        "furnish.twice",
+                        "furnish: two fibres have the id " + fibre.id() + ". Give one of them another id.",
+                        "fibre",
                         fibre.id());
             }
         }
@@ -173,7 +186,8 @@ public final class Furnish {
 
     private static String list(Map<Fibre, Amount<Share>> shares) {
         return shares.entrySet().stream()
-                .map(part -> Units.fourDigits(100 * part.getValue().si()) + " % " + part.getKey().id())
+                .map(part -> Units.fourDigits(100 * part.getValue().si()) + " % "
+                        + part.getKey().id())
                 .collect(Collectors.joining(" + "));
     }
 
@@ -243,7 +257,9 @@ public final class Furnish {
      * @return the scope of the fibre; a blend has one of its own, without kin, since a blend is not its largest part
      */
     public Scope scope() {
-        return isBlend() ? Scope.of(list(shares)) : shares.keySet().iterator().next().scope();
+        return isBlend()
+                ? Scope.of(list(shares))
+                : shares.keySet().iterator().next().scope();
     }
 
     @Override

@@ -3,11 +3,9 @@ package org.papermath.fibre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
-
 import org.papermath.air.Air;
 import org.papermath.equation.Sorption;
 import org.papermath.equation.SorptionLaw;
@@ -58,8 +56,13 @@ public final class SorptionModel {
 
     private record Part(double share, Scope scope, SorptionLaw law) {
         static Part of(double share, Assumptions assumptions, Scope scope) {
-            return new Part(share, scope, new SorptionLaw(assumptions.si("sorption.monolayer", scope),
-                    assumptions.si("sorption.energy", scope), assumptions.si("sorption.bulk", scope)));
+            return new Part(
+                    share,
+                    scope,
+                    new SorptionLaw(
+                            assumptions.si("sorption.monolayer", scope),
+                            assumptions.si("sorption.energy", scope),
+                            assumptions.si("sorption.bulk", scope)));
         }
     }
 
@@ -115,7 +118,8 @@ public final class SorptionModel {
      * @throws Refused if the store has no isotherm for one of the fibres
      */
     public static SorptionModel from(Assumptions assumptions, Furnish furnish) {
-        boolean own = IDS.stream().allMatch(id -> assumptions.find(id, furnish.scope()).isPresent());
+        boolean own = IDS.stream()
+                .allMatch(id -> assumptions.find(id, furnish.scope()).isPresent());
         if (own || !furnish.isBlend()) {
             return from(assumptions, furnish.scope());
         }
@@ -152,7 +156,8 @@ public final class SorptionModel {
      * @return water over oven-dry mass
      */
     public Amount<MoistureRatio> ratio(Air air) {
-        return Kinds.MOISTURE_RATIO.ofSi(ratioSi(air.humidity().si(), air.temperature().si()), "%");
+        return Kinds.MOISTURE_RATIO.ofSi(
+                ratioSi(air.humidity().si(), air.temperature().si()), "%");
     }
 
     /**
@@ -163,7 +168,8 @@ public final class SorptionModel {
      */
     public Amount<Moisture> moisture(Air air) {
         return Kinds.MOISTURE.ofSi(
-                org.papermath.equation.Moisture.wetBasisOfRatio(ratioSi(air.humidity().si(), air.temperature().si())),
+                org.papermath.equation.Moisture.wetBasisOfRatio(
+                        ratioSi(air.humidity().si(), air.temperature().si())),
                 "%");
     }
 
@@ -179,14 +185,25 @@ public final class SorptionModel {
         for (Part part : parts) {
             uses.add(Bands.Use.of(part.scope(), "sorption.monolayer", "sorption.temperature-slope"));
         }
-        Estimate<MoistureRatio> band = Bands.of(assumptions, uses, store -> new SorptionModel(store,
-                parts.stream().map(part -> Part.of(part.share(), store, part.scope())).toList(), desorbing, longBeaten)
-                .ratio(air));
+        Estimate<MoistureRatio> band = Bands.of(
+                assumptions,
+                uses,
+                store -> new SorptionModel(
+                                store,
+                                parts.stream()
+                                        .map(part -> Part.of(part.share(), store, part.scope()))
+                                        .toList(),
+                                desorbing,
+                                longBeaten)
+                        .ratio(air));
         double loop = assumptions.si("sorption.desorption-offset", Scope.GENERAL);
         double likely = band.likely().si();
         double low = Math.max(0, likely - Math.hypot(likely - band.low().si(), desorbing ? loop : 0));
         double high = likely + Math.hypot(band.high().si() - likely, desorbing ? 0 : loop);
-        return Estimate.of(band.likely(), Kinds.MOISTURE_RATIO.ofSi(low, "%"), Kinds.MOISTURE_RATIO.ofSi(high, "%"),
+        return Estimate.of(
+                band.likely(),
+                Kinds.MOISTURE_RATIO.ofSi(low, "%"),
+                Kinds.MOISTURE_RATIO.ofSi(high, "%"),
                 band.drivers());
     }
 
@@ -215,12 +232,14 @@ public final class SorptionModel {
         double low = 0.01;
         double high = 0.99;
         if (wanted < ratioSi(low, kelvin) || wanted > ratioSi(high, kelvin)) {
-            throw Refused.of("sorption.out-of-reach",
+            throw Refused.of(
+                    "sorption.out-of-reach",
                     "moisture ratio: " + ratio + " given; air from 1 to 99 % relative humidity brings this fibre to "
                             + Kinds.MOISTURE_RATIO.ofSi(ratioSi(low, kelvin), "%") + " to "
                             + Kinds.MOISTURE_RATIO.ofSi(ratioSi(high, kelvin), "%") + ". Wetter than that it is not in"
                             + " equilibrium with air.",
-                    "given", ratio.toString());
+                    "given",
+                    ratio.toString());
         }
         // The ratio rises with humidity, so halving the bracket finds it; 60 halvings reach the last bit.
         for (int i = 0; i < 60; i++) {
@@ -244,19 +263,27 @@ public final class SorptionModel {
         List<Notice> notices = new ArrayList<>();
         double activity = air.humidity().si();
         if (activity < LEAST_ACTIVITY || activity > MOST_ACTIVITY) {
-            notices.add(Notice.warning("sorption.humidity-range",
+            notices.add(Notice.warning(
+                    "sorption.humidity-range",
                     "The isotherms hold from 5 to 90 % relative humidity; " + air.humidity()
-                    + " is outside, and the moisture"
+                            + " is outside, and the moisture"
                             + " there is doubtful.",
-                    "given", air.humidity().toString(), "least", "5 %", "most", "90 %"));
+                    "given",
+                    air.humidity().toString(),
+                    "least",
+                    "5 %",
+                    "most",
+                    "90 %"));
         }
         if (!desorbing) {
-            notices.add(Notice.note("sorption.direction",
+            notices.add(Notice.note(
+                    "sorption.direction",
                     "Paper that comes from the wet side holds up to "
-                            + Kinds.MOISTURE_RATIO.ofSi(assumptions.si("sorption.desorption-offset", Scope.GENERAL),
-                            "%")
+                            + Kinds.MOISTURE_RATIO.ofSi(
+                                    assumptions.si("sorption.desorption-offset", Scope.GENERAL), "%")
                             + " of its dry mass more than this.",
-                    "offset", assumptions.si("sorption.desorption-offset", Scope.GENERAL)));
+                    "offset",
+                    assumptions.si("sorption.desorption-offset", Scope.GENERAL)));
         }
         return List.copyOf(notices);
     }
@@ -273,20 +300,23 @@ public final class SorptionModel {
      * @return the store with {@code sorption.monolayer} measured for the scope
      * @throws Refused if the air is outside 5 to 90 % relative humidity, or the oven-dry mass is not below that in air
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Mass> inAir,
-            Reading<Mass> ovenDry,
-            Air air) {
+    public static Assumptions calibrate(
+            Assumptions assumptions, Scope scope, Reading<Mass> inAir, Reading<Mass> ovenDry, Air air) {
         double dry = Kinds.MASS.siAboveZero(ovenDry.value(), "oven-dry mass");
         double wet = inAir.value().si();
         if (!(wet > dry)) {
-            throw Refused.of("sorption.no-moisture",
+            throw Refused.of(
+                    "sorption.no-moisture",
                     "moisture: " + inAir.value() + " in air and " + ovenDry.value()
-                    + " oven-dry given; the oven-dry mass must be"
+                            + " oven-dry given; the oven-dry mass must be"
                             + " the smaller. Weigh the dried sample at once, before it takes up water.",
-                    "inAir", inAir.value().toString(), "ovenDry", ovenDry.value().toString());
+                    "inAir",
+                    inAir.value().toString(),
+                    "ovenDry",
+                    ovenDry.value().toString());
         }
-        Kinds.RELATIVE_HUMIDITY.siWithin(air.humidity(), "relative humidity of the weighing", LEAST_ACTIVITY,
-                MOST_ACTIVITY);
+        Kinds.RELATIVE_HUMIDITY.siWithin(
+                air.humidity(), "relative humidity of the weighing", LEAST_ACTIVITY, MOST_ACTIVITY);
         Assumption monolayer = assumptions.get("sorption.monolayer", scope);
         SorptionModel model = from(assumptions, scope);
         double stated = model.ratioSi(air.humidity().si(), SorptionLaw.STATED_CELSIUS + ZERO_CELSIUS);
@@ -298,13 +328,21 @@ public final class SorptionModel {
         // What one weighing leaves: 0.3 point of moisture, beside the error of the scale.
         double half = Math.hypot(1.645 * error, 0.003) / ratio;
         double likely = monolayer.likely() * scale;
-        return assumptions.with(monolayer.with(scope, likely, likely * Math.max(0.05, 1 - half), likely * (1 + half),
-                Basis.MEASURED_HERE, new Source("one oven-dry weighing in air of " + air)));
+        return assumptions.with(monolayer.with(
+                scope,
+                likely,
+                likely * Math.max(0.05, 1 - half),
+                likely * (1 + half),
+                Basis.MEASURED_HERE,
+                new Source("one oven-dry weighing in air of " + air)));
     }
 
     @Override
     public String toString() {
-        return "moisture in air of " + parts.stream().map(part -> part.scope().toString()).reduce((a, b) -> a + " " + b)
-                .orElse("") + (desorbing ? ", from the wet side" : "") + (longBeaten ? ", long beaten" : "");
+        return "moisture in air of "
+                + parts.stream()
+                        .map(part -> part.scope().toString())
+                        .reduce((a, b) -> a + " " + b)
+                        .orElse("") + (desorbing ? ", from the wet side" : "") + (longBeaten ? ", long beaten" : "");
     }
 }

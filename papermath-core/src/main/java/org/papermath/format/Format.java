@@ -3,11 +3,9 @@ package org.papermath.format;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -42,8 +40,15 @@ public final class Format {
         ENVELOPE_OUTSIDE
     }
 
-    private Format(String name, FormatSystem system, Use use, Amount<Length> width, Amount<Length> height,
-            String purpose, String country, int year) {
+    private Format(
+            String name,
+            FormatSystem system,
+            Use use,
+            Amount<Length> width,
+            Amount<Length> height,
+            String purpose,
+            String country,
+            int year) {
         this.name = name;
         this.system = system;
         this.use = use;
@@ -65,13 +70,20 @@ public final class Format {
      * @return the format, without purpose, country and year
      * @throws Refused if the name cannot be one or a side is out of range
      */
-    public static Format of(String name, FormatSystem system, Use use, Quantity<Length> side,
-            Quantity<Length> otherSide) {
+    public static Format of(
+            String name, FormatSystem system, Use use, Quantity<Length> side, Quantity<Length> otherSide) {
         return of(name, system, use, side, otherSide, null, null, 0);
     }
 
-    static Format of(String name, FormatSystem system, Use use, Quantity<Length> side, Quantity<Length> otherSide,
-            @Nullable String purpose, @Nullable String country, int year) {
+    static Format of(
+            String name,
+            FormatSystem system,
+            Use use,
+            Quantity<Length> side,
+            Quantity<Length> otherSide,
+            @Nullable String purpose,
+            @Nullable String country,
+            int year) {
         String called = Name.check(name, "format");
         if (called.isEmpty()) {
             throw Refused.of("format.unnamed", "format: a name is wanted.", "given", name);
@@ -80,8 +92,15 @@ public final class Format {
         Amount<Length> second = Limits.FORMAT_SIDE.check(otherSide, "side of ", called);
         double a = first.si();
         double b = second.si();
-        return new Format(called, system, use, a <= b ? first : second, a <= b ? second : first,
-                purpose == null ? "" : purpose, country == null ? "" : country, year);
+        return new Format(
+                called,
+                system,
+                use,
+                a <= b ? first : second,
+                a <= b ? second : first,
+                purpose == null ? "" : purpose,
+                country == null ? "" : country,
+                year);
     }
 
     /**
@@ -185,9 +204,15 @@ public final class Format {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Format that && name.equals(that.name) && system == that.system && use == that.use
-                && width.si() == that.width.si() && height.si() == that.height.si() && purpose.equals(that.purpose)
-                && country.equals(that.country) && year == that.year;
+        return other instanceof Format that
+                && name.equals(that.name)
+                && system == that.system
+                && use == that.use
+                && width.si() == that.width.si()
+                && height.si() == that.height.si()
+                && purpose.equals(that.purpose)
+                && country.equals(that.country)
+                && year == that.year;
     }
 
     @Override

@@ -14,10 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
@@ -101,11 +99,17 @@ public final class Formats {
     /** The sheet of 2 × 3 shaku on which momme are reckoned. */
     public static final Format SHAKU_2_BY_3 = named("2 x 3 shaku");
 
-    private Formats() {
-    }
+    private Formats() {}
 
-    private static void halving(String prefix, FormatSystem system, Format.Use use, int width, int height, int last,
-            String shortPrefix, String country) {
+    private static void halving(
+            String prefix,
+            FormatSystem system,
+            Format.Use use,
+            int width,
+            int height,
+            int last,
+            String shortPrefix,
+            String country) {
         int w = width;
         int h = height;
         for (int n = 0; n <= last; n++) {
@@ -117,8 +121,14 @@ public final class Formats {
     }
 
     private static void isoEnvelope(String name, double width, double height, String... shortNames) {
-        put(Format.of(name, FormatSystem.ISO_ENVELOPE, Format.Use.ENVELOPE_OUTSIDE, Amounts.mm(width),
-                Amounts.mm(height)), shortNames);
+        put(
+                Format.of(
+                        name,
+                        FormatSystem.ISO_ENVELOPE,
+                        Format.Use.ENVELOPE_OUTSIDE,
+                        Amounts.mm(width),
+                        Amounts.mm(height)),
+                shortNames);
     }
 
     private static void put(Format format, String... shortNames) {
@@ -146,9 +156,14 @@ public final class Formats {
                     continue;
                 }
                 String[] cell = line.split(";", -1);
-                Format format = Format.of(cell[0], FormatSystem.valueOf(cell[2]), Format.Use.valueOf(cell[3]),
+                Format format = Format.of(
+                        cell[0],
+                        FormatSystem.valueOf(cell[2]),
+                        Format.Use.valueOf(cell[3]),
                         Kinds.LENGTH.of(Double.parseDouble(cell[4]), cell[6]),
-                        Kinds.LENGTH.of(Double.parseDouble(cell[5]), cell[6]), cell[7], cell[8],
+                        Kinds.LENGTH.of(Double.parseDouble(cell[5]), cell[6]),
+                        cell[7],
+                        cell[8],
                         cell[9].isEmpty() ? 0 : Integer.parseInt(cell[9]));
                 put(format, cell[1].isEmpty() ? new String[0] : cell[1].split("\\|"));
             }
@@ -197,28 +212,40 @@ public final class Formats {
             return sharing.iterator().next();
         }
         if (!sharing.isEmpty()) {
-            throw new Unclear("format.unclear",
+            throw new Unclear(
+                    "format.unclear",
                     "format: \"" + name.strip() + "\" is the name of " + sharing.size()
-                    + " formats. Give the full name.",
-                    sharing.stream().map(f -> new Unclear.Candidate(f.name(), size(f))).toList(), "found",
+                            + " formats. Give the full name.",
+                    sharing.stream()
+                            .map(f -> new Unclear.Candidate(f.name(), size(f)))
+                            .toList(),
+                    "found",
                     name.strip());
         }
-        List<String> near = BY_NAME.values().stream().map(Format::name)
+        List<String> near = BY_NAME.values().stream()
+                .map(Format::name)
                 .filter(known -> !wanted.isEmpty() && (key(known).contains(wanted) || wanted.contains(key(known))))
-                .limit(6).toList();
-        throw Refused.of("format.unknown",
+                .limit(6)
+                .toList();
+        throw Refused.of(
+                "format.unknown",
                 "format: \"" + name.strip() + "\" is not known."
-                        + (near.isEmpty() ? " Give its two sides instead." : " Near it: " + String.join("; ", near)
-                        + "."),
-                "found", name.strip(), "near", near);
+                        + (near.isEmpty()
+                                ? " Give its two sides instead."
+                                : " Near it: " + String.join("; ", near) + "."),
+                "found",
+                name.strip(),
+                "near",
+                near);
     }
 
     private static String size(Format format) {
-        return format.width() + " × " + format.height() + switch (format.use()) {
-            case SHEET -> ", sheet";
-            case CARD -> ", card";
-            case ENVELOPE_OUTSIDE -> ", envelope outside";
-        };
+        return format.width() + " × " + format.height()
+                + switch (format.use()) {
+                    case SHEET -> ", sheet";
+                    case CARD -> ", card";
+                    case ENVELOPE_OUTSIDE -> ", envelope outside";
+                };
     }
 
     /**
@@ -238,12 +265,13 @@ public final class Formats {
         double h = Math.max(a, b);
         List<Format> found = new ArrayList<>();
         for (Format format : BY_NAME.values()) {
-            if (Math.abs(format.width().si() - w) <= within && Math.abs(format.height().si() - h) <= within) {
+            if (Math.abs(format.width().si() - w) <= within
+                    && Math.abs(format.height().si() - h) <= within) {
                 found.add(format);
             }
         }
-        found.sort(Comparator.comparingDouble(f ->
-                Math.max(Math.abs(f.width().si() - w), Math.abs(f.height().si() - h))));
+        found.sort(Comparator.comparingDouble(
+                f -> Math.max(Math.abs(f.width().si() - w), Math.abs(f.height().si() - h))));
         return List.copyOf(found);
     }
 
@@ -257,8 +285,8 @@ public final class Formats {
      * @return the envelopes, the tightest first
      * @throws Refused if a side is not above zero
      */
-    public static List<Format> envelopesTaking(Quantity<Length> side, Quantity<Length> otherSide,
-            Quantity<Length> clearance) {
+    public static List<Format> envelopesTaking(
+            Quantity<Length> side, Quantity<Length> otherSide, Quantity<Length> clearance) {
         return envelopesTaking(side, otherSide, clearance, Amounts.mm(0));
     }
 
@@ -285,8 +313,11 @@ public final class Formats {
      * @return the envelopes, the tightest first
      * @throws Refused if a side is not above zero
      */
-    public static List<Format> envelopesTaking(Quantity<Length> side, Quantity<Length> otherSide,
-            Quantity<Length> clearance, Quantity<Length> outsideLessInside) {
+    public static List<Format> envelopesTaking(
+            Quantity<Length> side,
+            Quantity<Length> otherSide,
+            Quantity<Length> clearance,
+            Quantity<Length> outsideLessInside) {
         double a = Kinds.LENGTH.siAboveZero(side, "side of the piece");
         double b = Kinds.LENGTH.siAboveZero(otherSide, "other side of the piece");
         double needed = Kinds.LENGTH.si(clearance, "clearance")
@@ -297,7 +328,8 @@ public final class Formats {
         return BY_NAME.values().stream()
                 .filter(f -> f.use() == Format.Use.ENVELOPE_OUTSIDE)
                 .filter(f -> f.width().si() - w >= needed && f.height().si() - h >= needed)
-                .sorted(Comparator.comparingDouble(f -> f.width().si() * f.height().si()))
+                .sorted(Comparator.comparingDouble(
+                        f -> f.width().si() * f.height().si()))
                 .toList();
     }
 
@@ -330,8 +362,8 @@ public final class Formats {
         return step(side, 0.600, 3, 1.000, 4, 5);
     }
 
-    private static Amount<Length> step(Quantity<Length> side, double first, double a, double second, double b,
-            double c) {
+    private static Amount<Length> step(
+            Quantity<Length> side, double first, double a, double second, double b, double c) {
         double length = Kinds.LENGTH.siAboveZero(side, "side") - 1e-12;
         return Amounts.mm(length <= first ? a : length <= second ? b : c);
     }

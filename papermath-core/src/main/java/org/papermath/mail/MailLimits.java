@@ -11,11 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.evidence.Notice;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -30,7 +28,7 @@ import org.papermath.quantity.Units;
 public final class MailLimits {
     private static final String HEADER =
             "country;service;dated;min-short;min-long;max-short;max-long;max-sum;min-thick;max-thick;"
-            + "max-mass;steps;min-aspect;max-aspect;plus-short;plus-long;plus-thick;note";
+                    + "max-mass;steps;min-aspect;max-aspect;plus-short;plus-long;plus-thick;note";
 
     private final String country;
     private final List<Service> services;
@@ -41,10 +39,24 @@ public final class MailLimits {
     }
 
     /** A service; lengths in metres, masses in kilograms, a limit that is not set is not a number. */
-    private record Service(String name, int year, double minShort, double minLong, double maxShort, double maxLong,
-            double maxSum, double minThick, double maxThick, double maxMass, List<Double> steps, double minAspect,
-            double maxAspect, double plusShort, double plusLong, double plusThick, String note) {
-    }
+    private record Service(
+            String name,
+            int year,
+            double minShort,
+            double minLong,
+            double maxShort,
+            double maxLong,
+            double maxSum,
+            double minThick,
+            double maxThick,
+            double maxMass,
+            List<Double> steps,
+            double minAspect,
+            double maxAspect,
+            double plusShort,
+            double plusLong,
+            double plusThick,
+            String note) {}
 
     private MailLimits(String country, List<Service> services) {
         this.country = country;
@@ -73,9 +85,14 @@ public final class MailLimits {
                 return entry.getValue();
             }
         }
-        throw Refused.of("mail.country", "mail: no limits for \"" + country + "\". There are limits for "
-                + String.join(", ", countries()) + ". Use one of these, or leave the country out.",
-                "given", country, "accepted", countries());
+        throw Refused.of(
+                "mail.country",
+                "mail: no limits for \"" + country + "\". There are limits for " + String.join(", ", countries())
+                        + ". Use one of these, or leave the country out.",
+                "given",
+                country,
+                "accepted",
+                countries());
     }
 
     /**
@@ -94,8 +111,11 @@ public final class MailLimits {
     public static MailLimits read(CharSequence table) {
         Map<String, MailLimits> found = parse(table.toString());
         if (found.size() != 1) {
-            throw Refused.of("mail.table", "mail: the table holds " + found.size() + " countries; one is wanted.",
-                    "found", found.size());
+            throw Refused.of(
+                    "mail.table",
+                    "mail: the table holds " + found.size() + " countries; one is wanted.",
+                    "found",
+                    found.size());
         }
         return found.values().iterator().next();
     }
@@ -122,17 +142,26 @@ public final class MailLimits {
             }
             if (header) {
                 if (!line.strip().equals(HEADER)) {
-                    throw Refused.of("mail.table", "mail: line " + number + " should name the columns: " + HEADER,
-                            "line", number, "found", line);
+                    throw Refused.of(
+                            "mail.table",
+                            "mail: line " + number + " should name the columns: " + HEADER,
+                            "line",
+                            number,
+                            "found",
+                            line);
                 }
                 header = false;
                 continue;
             }
             String[] cell = line.split(";", -1);
             if (cell.length != 18) {
-                throw Refused.of("mail.table",
-                        "mail: line " + number + " has " + cell.length + " cells; 18 are wanted.", "line", number,
-                        "found", cell.length);
+                throw Refused.of(
+                        "mail.table",
+                        "mail: line " + number + " has " + cell.length + " cells; 18 are wanted.",
+                        "line",
+                        number,
+                        "found",
+                        cell.length);
             }
             double mm = 1e-3;
             List<Double> steps = new ArrayList<>();
@@ -142,13 +171,26 @@ public final class MailLimits {
                 }
             }
             double year = limit(cell[2], 1, number);
-            byCountry.computeIfAbsent(cell[0].strip(), k -> new ArrayList<>()).add(new Service(cell[1].strip(),
-                    Double.isNaN(year) ? 0 : (int) year, limit(cell[3], mm, number), limit(cell[4], mm, number),
-                    limit(cell[5], mm, number), limit(cell[6], mm, number), limit(cell[7], mm, number),
-                    limit(cell[8], mm, number), limit(cell[9], mm, number), limit(cell[10], mm, number),
-                    List.copyOf(steps), limit(cell[12], 1, number), limit(cell[13], 1, number),
-                    limit(cell[14], mm, number), limit(cell[15], mm, number), limit(cell[16], mm, number),
-                    cell[17].strip()));
+            byCountry
+                    .computeIfAbsent(cell[0].strip(), k -> new ArrayList<>())
+                    .add(new Service(
+                            cell[1].strip(),
+                            Double.isNaN(year) ? 0 : (int) year,
+                            limit(cell[3], mm, number),
+                            limit(cell[4], mm, number),
+                            limit(cell[5], mm, number),
+                            limit(cell[6], mm, number),
+                            limit(cell[7], mm, number),
+                            limit(cell[8], mm, number),
+                            limit(cell[9], mm, number),
+                            limit(cell[10], mm, number),
+                            List.copyOf(steps),
+                            limit(cell[12], 1, number),
+                            limit(cell[13], 1, number),
+                            limit(cell[14], mm, number),
+                            limit(cell[15], mm, number),
+                            limit(cell[16], mm, number),
+                            cell[17].strip()));
         }
         Map<String, MailLimits> limits = new LinkedHashMap<>();
         byCountry.forEach((country, services) -> limits.put(country, new MailLimits(country, List.copyOf(services))));
@@ -167,8 +209,13 @@ public final class MailLimits {
         } catch (NumberFormatException e) {
             // refused below
         }
-        throw Refused.of("mail.table", "mail: line " + line + ": \"" + cell
-                + "\" is not a limit. Write a number of zero or more.", "line", line, "found", cell);
+        throw Refused.of(
+                "mail.table",
+                "mail: line " + line + ": \"" + cell + "\" is not a limit. Write a number of zero or more.",
+                "line",
+                line,
+                "found",
+                cell);
     }
 
     /**
@@ -200,8 +247,12 @@ public final class MailLimits {
      * @return the verdict
      * @throws Refused if one of them is not above zero
      */
-    public Verdict check(Quantity<Length> side, Quantity<Length> otherSide, Quantity<Length> thickness,
-            Quantity<Mass> mass, LocalDate day) {
+    public Verdict check(
+            Quantity<Length> side,
+            Quantity<Length> otherSide,
+            Quantity<Length> thickness,
+            Quantity<Mass> mass,
+            LocalDate day) {
         double a = Kinds.LENGTH.siAboveZero(side, "side of the piece");
         double b = Kinds.LENGTH.siAboveZero(otherSide, "other side of the piece");
         double t = Kinds.LENGTH.siAboveZero(thickness, "thickness of the piece");
@@ -264,15 +315,15 @@ public final class MailLimits {
 
     private static void least(List<Failure> list, Service s, String what, double value, double limit, String unit) {
         if (!atLeast(value, limit)) {
-            list.add(new Failure(s.name(), what, "under", text(value, unit), text(limit, unit),
-                    text(limit - value, unit)));
+            list.add(new Failure(
+                    s.name(), what, "under", text(value, unit), text(limit, unit), text(limit - value, unit)));
         }
     }
 
     private static void most(List<Failure> list, Service s, String what, double value, double limit, String unit) {
         if (!atMost(value, limit)) {
-            list.add(new Failure(s.name(), what, "over", text(value, unit), text(limit, unit),
-                    text(value - limit, unit)));
+            list.add(new Failure(
+                    s.name(), what, "over", text(value, unit), text(limit, unit), text(value - limit, unit)));
         }
     }
 
@@ -286,24 +337,40 @@ public final class MailLimits {
             return Optional.empty();
         }
         String word = s.note().isEmpty() ? "outside the usual shape" : s.note();
-        return Optional.of(Notice.warning("mail.aspect",
+        return Optional.of(Notice.warning(
+                "mail.aspect",
                 "Length over height is " + Units.fourDigits(aspect) + "; from " + Units.fourDigits(s.minAspect())
-                + " to "
+                        + " to "
                         + Units.fourDigits(s.maxAspect()) + " is wanted, so the piece is " + word + ".",
-                "aspect", aspect, "least", s.minAspect(), "most", s.maxAspect(), "consequence", word));
+                "aspect",
+                aspect,
+                "least",
+                s.minAspect(),
+                "most",
+                s.maxAspect(),
+                "consequence",
+                word));
     }
 
     private Optional<Notice> age(Service s, LocalDate day) {
         if (s.year() == 0) {
-            return Optional.of(Notice.warning("mail.undated",
+            return Optional.of(Notice.warning(
+                    "mail.undated",
                     "The limits of " + country + " carry no date. Ask the carrier before the pieces are made.",
-                    "country", country));
+                    "country",
+                    country));
         }
         if (LocalDate.of(s.year(), 12, 31).plusYears(1).isBefore(day)) {
-            return Optional.of(Notice.warning("mail.old",
+            return Optional.of(Notice.warning(
+                    "mail.old",
                     "The limits of " + country + " are of " + s.year() + ", more than a year before " + day
                             + ". Ask the carrier before the pieces are made.",
-                    "country", country, "year", s.year(), "day", day.toString()));
+                    "country",
+                    country,
+                    "year",
+                    s.year(),
+                    "day",
+                    day.toString()));
         }
         return Optional.empty();
     }
@@ -380,7 +447,9 @@ public final class MailLimits {
          * @return an unmodifiable list
          */
         public List<Failure> failures(String name) {
-            return failures.stream().filter(failure -> failure.service().equals(name)).toList();
+            return failures.stream()
+                    .filter(failure -> failure.service().equals(name))
+                    .toList();
         }
 
         /**
@@ -394,10 +463,16 @@ public final class MailLimits {
 
         @Override
         public String toString() {
-            return country + ": " + (service.isEmpty() ? "no service takes it" : service
-                    + (step == 0 ? "" : ", step " + step))
-                    + (failures.isEmpty() ? "" : "; "
-                    + String.join("; ", failures.stream().map(Failure::toString).toList()));
+            return country + ": "
+                    + (service.isEmpty() ? "no service takes it" : service + (step == 0 ? "" : ", step " + step))
+                    + (failures.isEmpty()
+                            ? ""
+                            : "; "
+                                    + String.join(
+                                            "; ",
+                                            failures.stream()
+                                                    .map(Failure::toString)
+                                                    .toList()));
         }
     }
 }

@@ -1,10 +1,8 @@
 package org.papermath.mould;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
@@ -39,8 +37,12 @@ public final class Deckle {
      * @throws Refused if a side is out of range
      */
     public static Deckle of(Quantity<Length> width, Quantity<Length> height) {
-        return new Deckle(Limits.MOULD_SIDE.check(width, "deckle opening across"),
-                Limits.MOULD_SIDE.check(height, "deckle opening along"), 1, 1, NONE);
+        return new Deckle(
+                Limits.MOULD_SIDE.check(width, "deckle opening across"),
+                Limits.MOULD_SIDE.check(height, "deckle opening along"),
+                1,
+                1,
+                NONE);
     }
 
     /**
@@ -58,9 +60,15 @@ public final class Deckle {
         Limits.DECKLE_SPLIT.check(across, "openings across the deckle");
         Limits.DECKLE_SPLIT.check(along, "openings along the deckle");
         if (!((across - 1) * s < width.si() && (along - 1) * s < height.si())) {
-            throw Refused.of("deckle.strips",
-                    "deckle: the strips of " + between + " leave no opening in " + this
-                    + ".", "strip", s, "across", across, "along", along);
+            throw Refused.of(
+                    "deckle.strips",
+                    "deckle: the strips of " + between + " leave no opening in " + this + ".",
+                    "strip",
+                    s,
+                    "across",
+                    across,
+                    "along",
+                    along);
         }
         return new Deckle(width, height, across, along, between);
     }
@@ -125,14 +133,19 @@ public final class Deckle {
      * @return the opening in which a single sheet forms
      */
     public Opening opening() {
-        return new Opening(Kinds.LENGTH.ofSi((width.si() - (across - 1) * strip.si()) / across, "mm"),
+        return new Opening(
+                Kinds.LENGTH.ofSi((width.si() - (across - 1) * strip.si()) / across, "mm"),
                 Kinds.LENGTH.ofSi((height.si() - (along - 1) * strip.si()) / along, "mm"));
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Deckle that && width.si() == that.width.si() && height.si() == that.height.si()
-                && across == that.across && along == that.along && strip.si() == that.strip.si();
+        return other instanceof Deckle that
+                && width.si() == that.width.si()
+                && height.si() == that.height.si()
+                && across == that.across
+                && along == that.along
+                && strip.si() == that.strip.si();
     }
 
     @Override

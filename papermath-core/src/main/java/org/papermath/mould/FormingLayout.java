@@ -3,13 +3,12 @@ package org.papermath.mould;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-
 import org.jspecify.annotations.Nullable;
+import org.papermath.drawing.SvgDrawing;
 import org.papermath.equation.PieceLayout;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -17,7 +16,6 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
-import org.papermath.drawing.SvgDrawing;
 
 /**
  * How pieces are formed on a mould: how many at a time, which way round, and in what opening each. Immutable.
@@ -33,8 +31,8 @@ public final class FormingLayout {
     private final double height;
     private final double strip;
 
-    private FormingLayout(@Nullable Mould mould, int across, int along, boolean turned, double width, double height,
-            double strip) {
+    private FormingLayout(
+            @Nullable Mould mould, int across, int along, boolean turned, double width, double height, double strip) {
         this.mould = mould;
         this.across = across;
         this.along = along;
@@ -57,26 +55,55 @@ public final class FormingLayout {
      * @return the layout with the most pieces; {@link #count()} is 0 if none fits
      * @throws Refused if a side is not above zero
      */
-    public static FormingLayout on(Mould mould, Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage,
-            Quantity<Length> trim, Quantity<Length> strip) {
+    public static FormingLayout on(
+            Mould mould,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            Quantity<Length> trim,
+            Quantity<Length> strip) {
         Opening upright = Mould.openingFor(width, height, shrinkage, trim, trim);
         Opening aside = Mould.openingFor(height, width, shrinkage, trim, trim);
         Deckle deckle = mould.deckle();
         if (deckle.count() > 1) {
             Opening own = deckle.opening();
-            PieceLayout.Layout one = PieceLayout.best(own.width().si(), own.height().si(), upright.width().si(),
-                    upright.height().si(), aside.width().si(), aside.height().si(), 0, 0);
+            PieceLayout.Layout one = PieceLayout.best(
+                    own.width().si(),
+                    own.height().si(),
+                    upright.width().si(),
+                    upright.height().si(),
+                    aside.width().si(),
+                    aside.height().si(),
+                    0,
+                    0);
             boolean fits = one.count() > 0;
-            return new FormingLayout(mould, fits ? deckle.across() : 0, fits ? deckle.along() : 0, one.turned(),
+            return new FormingLayout(
+                    mould,
+                    fits ? deckle.across() : 0,
+                    fits ? deckle.along() : 0,
+                    one.turned(),
                     one.turned() ? aside.width().si() : upright.width().si(),
-                    one.turned() ? aside.height().si() : upright.height().si(), deckle.strip().si());
+                    one.turned() ? aside.height().si() : upright.height().si(),
+                    deckle.strip().si());
         }
         double gap = Kinds.LENGTH.si(strip, "width of a deckle strip");
-        PieceLayout.Layout best = PieceLayout.best(deckle.width().si(), deckle.height().si(), upright.width().si(),
-                upright.height().si(), aside.width().si(), aside.height().si(), gap, gap);
-        return new FormingLayout(mould, best.across(), best.along(), best.turned(),
+        PieceLayout.Layout best = PieceLayout.best(
+                deckle.width().si(),
+                deckle.height().si(),
+                upright.width().si(),
+                upright.height().si(),
+                aside.width().si(),
+                aside.height().si(),
+                gap,
+                gap);
+        return new FormingLayout(
+                mould,
+                best.across(),
+                best.along(),
+                best.turned(),
                 best.turned() ? aside.width().si() : upright.width().si(),
-                best.turned() ? aside.height().si() : upright.height().si(), gap);
+                best.turned() ? aside.height().si() : upright.height().si(),
+                gap);
     }
 
     /**
@@ -92,13 +119,20 @@ public final class FormingLayout {
      * @return the best layout, or that of a mould to be made for one piece if none of them takes a piece
      * @throws Refused if a side is not above zero
      */
-    public static FormingLayout best(List<Mould> moulds, Quantity<Length> width, Quantity<Length> height,
-            Shrinkage shrinkage, Quantity<Length> trim, Quantity<Length> strip) {
+    public static FormingLayout best(
+            List<Mould> moulds,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            Quantity<Length> trim,
+            Quantity<Length> strip) {
         FormingLayout best = null;
         for (Mould mould : moulds) {
             FormingLayout layout = on(mould, width, height, shrinkage, trim, strip);
-            if (layout.count() > 0 && (best == null || layout.count() > best.count()
-                    || (layout.count() == best.count() && layout.usedShare() > best.usedShare()))) {
+            if (layout.count() > 0
+                    && (best == null
+                            || layout.count() > best.count()
+                            || (layout.count() == best.count() && layout.usedShare() > best.usedShare()))) {
                 best = layout;
             }
         }
@@ -118,14 +152,31 @@ public final class FormingLayout {
      * @return the layout; {@link #deckle()} is the deckle to make
      * @throws Refused if a side is not above zero or a count is below 1
      */
-    public static FormingLayout toBeMade(Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage,
-            Quantity<Length> trim, int across, int along, Quantity<Length> strip) {
+    public static FormingLayout toBeMade(
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            Quantity<Length> trim,
+            int across,
+            int along,
+            Quantity<Length> strip) {
         if (across < 1 || along < 1) {
-            throw Refused.of("layout.counts", "layout: " + across + " × " + along
-                    + " pieces given; 1 × 1 or more is wanted.", "across", across, "along", along);
+            throw Refused.of(
+                    "layout.counts",
+                    "layout: " + across + " × " + along + " pieces given; 1 × 1 or more is wanted.",
+                    "across",
+                    across,
+                    "along",
+                    along);
         }
         Opening opening = Mould.openingFor(width, height, shrinkage, trim, trim);
-        return new FormingLayout(null, across, along, false, opening.width().si(), opening.height().si(),
+        return new FormingLayout(
+                null,
+                across,
+                along,
+                false,
+                opening.width().si(),
+                opening.height().si(),
                 Kinds.LENGTH.si(strip, "width of a deckle strip"));
     }
 
@@ -210,8 +261,8 @@ public final class FormingLayout {
      */
     public Amount<Area> settlingArea() {
         Deckle face = mould == null || count() == 0 ? deckle() : mould.deckle();
-        return Kinds.AREA.ofSi((face.width().si() - (across - 1) * strip) * (face.height().si() - (along - 1) * strip),
-                "cm2");
+        return Kinds.AREA.ofSi(
+                (face.width().si() - (across - 1) * strip) * (face.height().si() - (along - 1) * strip), "cm2");
     }
 
     /**
@@ -227,7 +278,10 @@ public final class FormingLayout {
         if (mould == null) {
             return 1;
         }
-        return count() * width * height / (mould.deckle().width().si() * mould.deckle().height().si());
+        return count()
+                * width
+                * height
+                / (mould.deckle().width().si() * mould.deckle().height().si());
     }
 
     /**
@@ -238,11 +292,16 @@ public final class FormingLayout {
      */
     public Deckle deckle() {
         if (count() == 0) {
-            throw Refused.of("layout.none", "layout: a piece needs an opening of " + opening() + " and does not fit on "
-                    + mould + ".", "opening", opening().toString());
+            throw Refused.of(
+                    "layout.none",
+                    "layout: a piece needs an opening of " + opening() + " and does not fit on " + mould + ".",
+                    "opening",
+                    opening().toString());
         }
-        return Deckle.of(Kinds.LENGTH.ofSi(PieceLayout.extent(across, width, strip), "mm"),
-                Kinds.LENGTH.ofSi(PieceLayout.extent(along, height, strip), "mm")).split(across, along, strip());
+        return Deckle.of(
+                        Kinds.LENGTH.ofSi(PieceLayout.extent(across, width, strip), "mm"),
+                        Kinds.LENGTH.ofSi(PieceLayout.extent(along, height, strip), "mm"))
+                .split(across, along, strip());
     }
 
     /**
@@ -295,11 +354,11 @@ public final class FormingLayout {
             acrossMarks.add(Kinds.LENGTH.ofSi(place[0] + width, "mm"));
             alongMarks.add(Kinds.LENGTH.ofSi(place[1], "mm"));
             alongMarks.add(Kinds.LENGTH.ofSi(place[1] + height, "mm"));
-            drawing = drawing
-                    .withOutline(opening().outline(), Kinds.LENGTH.ofSi(place[0], "mm"),
-                    Kinds.LENGTH.ofSi(place[1], "mm"))
-                    .withText(Kinds.LENGTH.ofSi(place[0] + width / 2, "mm"),
-                    Kinds.LENGTH.ofSi(place[1] + height / 2, "mm"),
+            drawing = drawing.withOutline(
+                            opening().outline(), Kinds.LENGTH.ofSi(place[0], "mm"), Kinds.LENGTH.ofSi(place[1], "mm"))
+                    .withText(
+                            Kinds.LENGTH.ofSi(place[0] + width / 2, "mm"),
+                            Kinds.LENGTH.ofSi(place[1] + height / 2, "mm"),
                             number + (turned ? " turned" : ""));
         }
         return drawing.withPartsAcross(acrossMarks).withPartsAlong(alongMarks);

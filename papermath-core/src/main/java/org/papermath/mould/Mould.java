@@ -1,10 +1,8 @@
 package org.papermath.mould;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.format.Format;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
@@ -89,11 +87,16 @@ public final class Mould {
      * @return the opening
      * @throws Refused if a side is not above zero
      */
-    public static Opening openingFor(Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage,
-            Quantity<Length> trimAcross, Quantity<Length> trimAlong) {
+    public static Opening openingFor(
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            Quantity<Length> trimAcross,
+            Quantity<Length> trimAlong) {
         double w = Kinds.LENGTH.siAboveZero(width, "finished width") + Kinds.LENGTH.si(trimAcross, "trim across");
         double h = Kinds.LENGTH.siAboveZero(height, "finished height") + Kinds.LENGTH.si(trimAlong, "trim along");
-        return new Opening(Kinds.LENGTH.ofSi(w / (1 - shrinkage.acrossFraction()), "mm"),
+        return new Opening(
+                Kinds.LENGTH.ofSi(w / (1 - shrinkage.acrossFraction()), "mm"),
                 Kinds.LENGTH.ofSi(h / (1 - shrinkage.alongFraction()), "mm"));
     }
 

@@ -2,7 +2,6 @@ package org.papermath.mould;
 
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.shape.Outline;

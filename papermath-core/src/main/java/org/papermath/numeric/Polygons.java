@@ -11,8 +11,7 @@ public final class Polygons {
     /** Relative rounding bound of a 2 by 2 determinant of differences. */
     private static final double SIGN_BOUND = 4.0e-16 * 2;
 
-    private Polygons() {
-    }
+    private Polygons() {}
 
     /**
      * A polygon moved outward or inward.
@@ -22,8 +21,7 @@ public final class Polygons {
      * @param collapsed whether nothing simple is left: an edge vanished that cannot be dropped, or edges cross; then
      *     the corners are those of the polygon it started from
      */
-    public record Offset(double[] x, double[] y, boolean collapsed) {
-    }
+    public record Offset(double[] x, double[] y, boolean collapsed) {}
 
     /** Twice the signed area about the first corner, positive when the corners run anticlockwise. */
     private static double twiceSignedArea(double[] x, double[] y) {
@@ -117,13 +115,16 @@ public final class Polygons {
     }
 
     private static boolean onSegment(double ax, double ay, double bx, double by, double px, double py) {
-        return px >= Math.min(ax, bx) && px <= Math.max(ax, bx) && py >= Math.min(ay, by) && py <= Math.max(ay, by)
+        return px >= Math.min(ax, bx)
+                && px <= Math.max(ax, bx)
+                && py >= Math.min(ay, by)
+                && py <= Math.max(ay, by)
                 && side(ax, ay, bx, by, px, py) == 0;
     }
 
     /** Whether two closed segments have a point in common. */
-    public static boolean segmentsMeet(double ax, double ay, double bx, double by, double cx, double cy, double dx,
-            double dy) {
+    public static boolean segmentsMeet(
+            double ax, double ay, double bx, double by, double cx, double cy, double dx, double dy) {
         int c = side(ax, ay, bx, by, cx, cy);
         int d = side(ax, ay, bx, by, dx, dy);
         int a = side(cx, cy, dx, dy, ax, ay);
@@ -131,8 +132,10 @@ public final class Polygons {
         if (c * d < 0 && a * b < 0) {
             return true;
         }
-        return (c == 0 && onSegment(ax, ay, bx, by, cx, cy)) || (d == 0 && onSegment(ax, ay, bx, by, dx, dy))
-                || (a == 0 && onSegment(cx, cy, dx, dy, ax, ay)) || (b == 0 && onSegment(cx, cy, dx, dy, bx, by));
+        return (c == 0 && onSegment(ax, ay, bx, by, cx, cy))
+                || (d == 0 && onSegment(ax, ay, bx, by, dx, dy))
+                || (a == 0 && onSegment(cx, cy, dx, dy, ax, ay))
+                || (b == 0 && onSegment(cx, cy, dx, dy, bx, by));
     }
 
     /**
@@ -153,7 +156,7 @@ public final class Polygons {
             // The next edge may not run back along this one.
             if (side(x[i], y[i], x[j], y[j], x[k], y[k]) == 0
                     && (onSegment(x[i], y[i], x[j], y[j], x[k], y[k])
-                    || onSegment(x[j], y[j], x[k], y[k], x[i], y[i]))) {
+                            || onSegment(x[j], y[j], x[k], y[k], x[i], y[i]))) {
                 return false;
             }
             for (int l = i + 2; l < n; l++) {

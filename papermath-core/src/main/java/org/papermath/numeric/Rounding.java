@@ -5,8 +5,7 @@ public final class Rounding {
     /** Keeps 220.0000000001 sheets from becoming 221. */
     public static final double GUARD = 1e-9;
 
-    private Rounding() {
-    }
+    private Rounding() {}
 
     public static double ceil(double x) {
         return Math.ceil(x - GUARD * Math.max(1, Math.abs(x)));

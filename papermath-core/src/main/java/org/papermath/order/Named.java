@@ -6,8 +6,7 @@ import org.papermath.quantity.Refused;
 
 /** The two questions every builder of this package asks: is there a name, and was it said before. */
 final class Named {
-    private Named() {
-    }
+    private Named() {}
 
     static String require(String what, String name) {
         return require(what, "", name);
@@ -17,21 +16,29 @@ final class Named {
     static String require(String what, String whose, String name) {
         String called = Name.check(name, what + whose);
         if (called.isEmpty()) {
-            throw Refused.of("name.empty", what + whose + ": a name is wanted; the plan speaks of it by its name.",
-                    "of", what + whose);
+            throw Refused.of(
+                    "name.empty",
+                    what + whose + ": a name is wanted; the plan speaks of it by its name.",
+                    "of",
+                    what + whose);
         }
         if (Scope.hasSign(called)) {
-            throw Refused.of("name.sign", what + whose + ": \"" + Name.shown(called)
-                    + "\" has one of [ ] @, which stand for scopes. Use another name.",
-                    "of", what + whose, "given", called);
+            throw Refused.of(
+                    "name.sign",
+                    what + whose + ": \"" + Name.shown(called)
+                            + "\" has one of [ ] @, which stand for scopes. Use another name.",
+                    "of",
+                    what + whose,
+                    "given",
+                    called);
         }
         return called;
     }
 
     static void once(boolean saidBefore, String of, String what) {
         if (saidBefore) {
-            throw Refused.of("builder.twice", of + ": " + what + " is said twice. Say it once.", "of", of, "what",
-                    what);
+            throw Refused.of(
+                    "builder.twice", of + ": " + what + " is said twice. Say it once.", "of", of, "what", what);
         }
     }
 }

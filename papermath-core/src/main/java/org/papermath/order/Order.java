@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
 import org.papermath.numeric.Rounding;
@@ -113,30 +112,45 @@ public final class Order {
          */
         public Order build() {
             if (pieces.isEmpty()) {
-                throw Refused.of("order.empty", "order " + name + ": there is no piece in it. Add at least one.",
-                        "order", name);
+                throw Refused.of(
+                        "order.empty", "order " + name + ": there is no piece in it. Add at least one.", "order", name);
             }
             for (Piece piece : pieces) {
                 if (recipes.stream().noneMatch(recipe -> recipe.name().equals(piece.recipe()))) {
-                    throw Refused.of("order.no-recipe",
+                    throw Refused.of(
+                            "order.no-recipe",
                             "piece " + piece.name() + ": the recipe \"" + piece.recipe()
-                            + "\" is not in the order, which has: "
+                                    + "\" is not in the order, which has: "
                                     + recipes.stream().map(Recipe::name).toList() + ".",
-                            "piece", piece.name(), "recipe", piece.recipe());
+                            "piece",
+                            piece.name(),
+                            "recipe",
+                            piece.recipe());
                 }
                 piece.envelopeFor().ifPresent(inside -> {
-                    Piece held = pieces.stream().filter(other -> other.name().equals(inside)).findFirst()
-                            .orElseThrow(() -> Refused.of("order.no-piece",
+                    Piece held = pieces.stream()
+                            .filter(other -> other.name().equals(inside))
+                            .findFirst()
+                            .orElseThrow(() -> Refused.of(
+                                    "order.no-piece",
                                     "piece " + piece.name() + ": the piece \"" + inside
-                                    + "\" it is an envelope for is not in the"
-                                            + " order, which has: " + pieces.stream().map(Piece::name).toList() + ".",
-                                    "piece", piece.name(), "inside", inside));
+                                            + "\" it is an envelope for is not in the"
+                                            + " order, which has: "
+                                            + pieces.stream().map(Piece::name).toList() + ".",
+                                    "piece",
+                                    piece.name(),
+                                    "inside",
+                                    inside));
                     if (held.envelopeFor().isPresent()) {
-                        throw Refused.of("order.envelope-in-envelope",
+                        throw Refused.of(
+                                "order.envelope-in-envelope",
                                 "piece " + piece.name() + ": " + inside
-                                + " is an envelope itself; an envelope for an envelope is"
+                                        + " is an envelope itself; an envelope for an envelope is"
                                         + " not planned. Give the outer one a size of its own.",
-                                "piece", piece.name(), "inside", inside);
+                                "piece",
+                                piece.name(),
+                                "inside",
+                                inside);
                     }
                 });
             }
@@ -149,14 +163,27 @@ public final class Order {
             double all = 0;
             for (Piece piece : pieces) {
                 double spare = piece.spare().isPresent() ? piece.spare().get().si() : 0;
-                all += Rounding.ceil(piece.count() * (1 + spare)) + piece.kept() + piece.trials().orElse(0);
+                all += Rounding.ceil(piece.count() * (1 + spare))
+                        + piece.kept()
+                        + piece.trials().orElse(0);
             }
             if (all > Limits.IN_ORDER.most()) {
-                throw Refused.of("order.too-many-pieces", "pieces and trial sheets of order " + name + ": "
-                        + Units.number(all) + " given, with those kept and spare; at most " + Limits.IN_ORDER.most()
-                        + " are possible. Check the counts, or make several orders of it.",
-                        "quantity", "pieces and trial sheets", "order", name, "given", all, "most",
-                        Limits.IN_ORDER.most(), "member", "pieces");
+                throw Refused.of(
+                        "order.too-many-pieces",
+                        "pieces and trial sheets of order " + name + ": "
+                                + Units.number(all) + " given, with those kept and spare; at most "
+                                + Limits.IN_ORDER.most()
+                                + " are possible. Check the counts, or make several orders of it.",
+                        "quantity",
+                        "pieces and trial sheets",
+                        "order",
+                        name,
+                        "given",
+                        all,
+                        "most",
+                        Limits.IN_ORDER.most(),
+                        "member",
+                        "pieces");
             }
         }
     }
@@ -241,8 +268,14 @@ public final class Order {
     public Order withoutPiece(String piece) {
         Builder b = toBuilder();
         if (!b.pieces.removeIf(one -> one.name().equals(piece))) {
-            throw Refused.of("order.no-piece", "order " + name + ": there is no piece \"" + piece + "\"; it has: "
-                    + pieces.stream().map(Piece::name).toList() + ".", "order", name, "given", piece);
+            throw Refused.of(
+                    "order.no-piece",
+                    "order " + name + ": there is no piece \"" + piece + "\"; it has: "
+                            + pieces.stream().map(Piece::name).toList() + ".",
+                    "order",
+                    name,
+                    "given",
+                    piece);
         }
         return b.build();
     }
@@ -270,8 +303,12 @@ public final class Order {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Order that && name.equals(that.name) && recipes.equals(that.recipes)
-                && pieces.equals(that.pieces) && Objects.equals(due, that.due) && weighedIn.equals(that.weighedIn);
+        return other instanceof Order that
+                && name.equals(that.name)
+                && recipes.equals(that.recipes)
+                && pieces.equals(that.pieces)
+                && Objects.equals(due, that.due)
+                && weighedIn.equals(that.weighedIn);
     }
 
     @Override
@@ -281,6 +318,7 @@ public final class Order {
 
     @Override
     public String toString() {
-        return "order " + name + ": " + String.join("; ", pieces.stream().map(Piece::toString).toList());
+        return "order " + name + ": "
+                + String.join("; ", pieces.stream().map(Piece::toString).toList());
     }
 }

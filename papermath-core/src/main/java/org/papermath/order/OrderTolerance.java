@@ -1,7 +1,6 @@
 package org.papermath.order;
 
 import javax.measure.Quantity;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -28,7 +27,8 @@ public record OrderTolerance<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> m
     public static <Q extends Quantity<Q>> OrderTolerance<Q> around(Amount<Q> ordered, Quantity<Share> tolerance) {
         double share = Kinds.SHARE.siWithin(tolerance, "tolerance of the order", 0, 0.99);
         Kind<Q> kind = ordered.kind();
-        return new OrderTolerance<>(kind.ofSi(ordered.si() * (1 - share)).to(ordered.getUnit()),
+        return new OrderTolerance<>(
+                kind.ofSi(ordered.si() * (1 - share)).to(ordered.getUnit()),
                 kind.ofSi(ordered.si() * (1 + share)).to(ordered.getUnit()));
     }
 

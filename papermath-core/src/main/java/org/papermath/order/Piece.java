@@ -3,11 +3,9 @@ package org.papermath.order;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.Format;
@@ -91,9 +89,10 @@ public final class Piece {
          * @return the sample
          * @throws Refused if a value is out of range
          */
-        public static Sample of(Quantity<Length> width, Quantity<Length> height, Quantity<Mass> mass,
-                Quantity<Length> caliper) {
-            return new Sample(Limits.SAMPLE_SIDE.check(width, "sample width"),
+        public static Sample of(
+                Quantity<Length> width, Quantity<Length> height, Quantity<Mass> mass, Quantity<Length> caliper) {
+            return new Sample(
+                    Limits.SAMPLE_SIDE.check(width, "sample width"),
                     Limits.SAMPLE_SIDE.check(height, "sample height"),
                     Limits.SAMPLE_MASS.check(mass, "sample mass"),
                     Limits.SAMPLE_CALIPER.check(caliper, "sample caliper"));
@@ -136,7 +135,9 @@ public final class Piece {
      */
     public static Builder of(String name, int count, String recipe) {
         String called = Named.require("piece", name);
-        return new Builder(called, Limits.PIECES.check(count, "number ordered of piece ", called),
+        return new Builder(
+                called,
+                Limits.PIECES.check(count, "number ordered of piece ", called),
                 Named.require("recipe of piece ", called, recipe));
     }
 
@@ -421,35 +422,48 @@ public final class Piece {
          */
         public Piece build() {
             if (grammage == null && caliper == null && sample == null) {
-                throw Refused.of("piece.no-target",
+                throw Refused.of(
+                        "piece.no-target",
                         "piece " + name
-                        + ": it is not said what it is to weigh. Give a grammage, a thickness, or a sample.",
-                        "piece", name);
+                                + ": it is not said what it is to weigh. Give a grammage, a thickness, or a sample.",
+                        "piece",
+                        name);
             }
             if (width == null && envelopeFor == null) {
-                throw Refused.of("piece.no-size", "piece " + name
-                        + ": its size is missing. Give two sides or a format.",
-                        "piece", name);
+                throw Refused.of(
+                        "piece.no-size",
+                        "piece " + name + ": its size is missing. Give two sides or a format.",
+                        "piece",
+                        name);
             }
             if (width != null && envelopeFor != null && style != EnvelopeStyle.DIAMOND) {
-                throw Refused.of("piece.clash",
+                throw Refused.of(
+                        "piece.clash",
                         "piece " + name + ": an envelope for " + envelopeFor
-                        + " takes its size from that piece; only a diamond"
-                                + " envelope may give the side of its square. Leave the size out.", "piece", name,
-                                "member",
+                                + " takes its size from that piece; only a diamond"
+                                + " envelope may give the side of its square. Leave the size out.",
+                        "piece",
+                        name,
+                        "member",
                         "size");
             }
             if (envelopeFor != null && folds > 0) {
-                throw Refused.of("piece.clash",
+                throw Refused.of(
+                        "piece.clash",
                         "piece " + name + ": an envelope is folded by its style; leave the number of folds out.",
-                        "piece", name,
-                        "member", "folds");
+                        "piece",
+                        name,
+                        "member",
+                        "folds");
             }
             if (edge == Edge.DECKLE && trim != null && trim.si() > 0) {
-                throw Refused.of("piece.clash",
+                throw Refused.of(
+                        "piece.clash",
                         "piece " + name + ": an edge cannot be the rim of the deckle and be trimmed. Choose one.",
-                        "piece", name,
-                        "member", "trim");
+                        "piece",
+                        name,
+                        "member",
+                        "trim");
             }
             return new Piece(this);
         }
@@ -706,16 +720,28 @@ public final class Piece {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Piece that && name.equals(that.name) && recipe.equals(that.recipe)
+        return other instanceof Piece that
+                && name.equals(that.name)
+                && recipe.equals(that.recipe)
                 && count == that.count
-                && Objects.equals(width, that.width) && Objects.equals(height, that.height)
-                && Objects.equals(format, that.format) && Objects.equals(grammage, that.grammage)
-                && Objects.equals(caliper, that.caliper) && Objects.equals(sample, that.sample)
-                && Objects.equals(spare, that.spare) && kept == that.kept && trials == that.trials
+                && Objects.equals(width, that.width)
+                && Objects.equals(height, that.height)
+                && Objects.equals(format, that.format)
+                && Objects.equals(grammage, that.grammage)
+                && Objects.equals(caliper, that.caliper)
+                && Objects.equals(sample, that.sample)
+                && Objects.equals(spare, that.spare)
+                && kept == that.kept
+                && trials == that.trials
                 && folds == that.folds
-                && edge == that.edge && Objects.equals(trim, that.trim) && Objects.equals(envelopeFor, that.envelopeFor)
-                && style == that.style && inserts == that.inserts && Objects.equals(clearance, that.clearance)
-                && Objects.equals(mail, that.mail) && Objects.equals(dryer, that.dryer)
+                && edge == that.edge
+                && Objects.equals(trim, that.trim)
+                && Objects.equals(envelopeFor, that.envelopeFor)
+                && style == that.style
+                && inserts == that.inserts
+                && Objects.equals(clearance, that.clearance)
+                && Objects.equals(mail, that.mail)
+                && Objects.equals(dryer, that.dryer)
                 && Objects.equals(sheetGap, that.sheetGap);
     }
 

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.fibre.Furnish;
 import org.papermath.pulp.Additive;
@@ -115,7 +113,11 @@ public final class Recipe {
          * @throws Refused if the dose is out of range or the additive was added before
          */
         public Builder additive(Additive additive, Quantity<Dose> dose) {
-            said.once(additive.name(), additives, AdditiveDose.of(additive, dose), one -> one.additive().name());
+            said.once(
+                    additive.name(),
+                    additives,
+                    AdditiveDose.of(additive, dose),
+                    one -> one.additive().name());
             return this;
         }
 
@@ -183,9 +185,18 @@ public final class Recipe {
                 sum += dose.dose().si();
             }
             if (sum > 1) {
-                throw Refused.of("recipe.doses", "recipe " + name + ": the doses come to " + Math.round(100 * sum)
-                        + " % on oven-dry fibre; together they may be at most 100 %. Check the doses.",
-                        "recipe", name, "sum", sum, "most", 1, "member", "additives");
+                throw Refused.of(
+                        "recipe.doses",
+                        "recipe " + name + ": the doses come to " + Math.round(100 * sum)
+                                + " % on oven-dry fibre; together they may be at most 100 %. Check the doses.",
+                        "recipe",
+                        name,
+                        "sum",
+                        sum,
+                        "most",
+                        1,
+                        "member",
+                        "additives");
             }
             return new Recipe(this);
         }
@@ -314,11 +325,16 @@ public final class Recipe {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Recipe that && name.equals(that.name) && furnish.equals(that.furnish)
-                && beating.equals(that.beating) && Objects.equals(drainability, that.drainability)
-                && additives.equals(that.additives) && Objects.equals(beaterConsistency, that.beaterConsistency)
+        return other instanceof Recipe that
+                && name.equals(that.name)
+                && furnish.equals(that.furnish)
+                && beating.equals(that.beating)
+                && Objects.equals(drainability, that.drainability)
+                && additives.equals(that.additives)
+                && Objects.equals(beaterConsistency, that.beaterConsistency)
                 && Objects.equals(stockConsistency, that.stockConsistency)
-                && Objects.equals(vatConsistency, that.vatConsistency) && Objects.equals(sizeBath, that.sizeBath);
+                && Objects.equals(vatConsistency, that.vatConsistency)
+                && Objects.equals(sizeBath, that.sizeBath);
     }
 
     @Override

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
@@ -467,15 +465,23 @@ public final class Studio {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Studio that && name.equals(that.name) && Objects.equals(beater, that.beater)
-                && Objects.equals(vat, that.vat) && moulds.equals(that.moulds) && Objects.equals(press, that.press)
-                && Objects.equals(felts, that.felts) && dryers.equals(that.dryers) && room.equals(that.room)
-                && onHand.equals(that.onHand) && scaleStep.equals(that.scaleStep)
+        return other instanceof Studio that
+                && name.equals(that.name)
+                && Objects.equals(beater, that.beater)
+                && Objects.equals(vat, that.vat)
+                && moulds.equals(that.moulds)
+                && Objects.equals(press, that.press)
+                && Objects.equals(felts, that.felts)
+                && dryers.equals(that.dryers)
+                && room.equals(that.room)
+                && onHand.equals(that.onHand)
+                && scaleStep.equals(that.scaleStep)
                 && fineScaleStep.equals(that.fineScaleStep)
-                && jugStep.equals(that.jugStep) && workingDay.equals(that.workingDay)
+                && jugStep.equals(that.jugStep)
+                && workingDay.equals(that.workingDay)
                 && customaryUnits == that.customaryUnits
-                && assumptions.edition().equals(that.assumptions.edition()) && assumptions.own()
-                .equals(that.assumptions.own());
+                && assumptions.edition().equals(that.assumptions.edition())
+                && assumptions.own().equals(that.assumptions.own());
     }
 
     @Override

@@ -1,9 +1,7 @@
 package org.papermath.plan;
 
 import java.util.Map;
-
 import javax.measure.quantity.Mass;
-
 import org.papermath.quantity.Amount;
 
 /** The accounts of one substance of a batch: all that comes in goes out to a named account. Immutable. */

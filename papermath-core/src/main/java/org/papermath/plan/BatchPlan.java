@@ -2,11 +2,9 @@ package org.papermath.plan;
 
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibre;
 import org.papermath.order.Recipe;

@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Figure;
@@ -77,8 +75,12 @@ final class Estimates {
     }
 
     private <Q extends Quantity<Q>> Estimate<Q> estimate(Kind<Q> kind, int at, String unit) {
-        return Estimate.of(kind.ofSi(likely.at(at), unit), kind.ofSi(bands.low(at), unit),
-                kind.ofSi(bands.high(at), unit), drivers(at)).open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+        return Estimate.of(
+                        kind.ofSi(likely.at(at), unit),
+                        kind.ofSi(bands.low(at), unit),
+                        kind.ofSi(bands.high(at), unit),
+                        drivers(at))
+                .open(bands.isOpenBelow(at), bands.isOpenAbove(at));
     }
 
     /** The hours of the whole. */
@@ -89,9 +91,12 @@ final class Estimates {
     /** The play of a card in its envelope, along the width or the height; below zero where it does not go in. */
     Estimate<Length> play(PieceFigure figure, int piece) {
         int at = likely.place(figure, piece);
-        return Estimate.of(signed(Kinds.LENGTH, likely.at(at), figure.unit()),
-                signed(Kinds.LENGTH, bands.low(at), figure.unit()), signed(Kinds.LENGTH, bands.high(at), figure.unit()),
-                drivers(at)).open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+        return Estimate.of(
+                        signed(Kinds.LENGTH, likely.at(at), figure.unit()),
+                        signed(Kinds.LENGTH, bands.low(at), figure.unit()),
+                        signed(Kinds.LENGTH, bands.high(at), figure.unit()),
+                        drivers(at))
+                .open(bands.isOpenBelow(at), bands.isOpenAbove(at));
     }
 
     /** What is there of the stock at the end: nothing, where it runs short. */
@@ -100,8 +105,11 @@ final class Estimates {
         double low = bands.low(at);
         double high = bands.high(at);
         String unit = BatchFigure.STOCK_LEFT.unit();
-        return Estimate.of(Kinds.MASS.ofSi(Math.max(0, likely.at(at)), unit), Kinds.MASS.ofSi(Math.max(0, low), unit),
-                Kinds.MASS.ofSi(Math.max(0, high), unit), drivers(at))
+        return Estimate.of(
+                        Kinds.MASS.ofSi(Math.max(0, likely.at(at)), unit),
+                        Kinds.MASS.ofSi(Math.max(0, low), unit),
+                        Kinds.MASS.ofSi(Math.max(0, high), unit),
+                        drivers(at))
                 .open(bands.isOpenBelow(at) || (low <= 0 && low < high), bands.isOpenAbove(at));
     }
 
@@ -139,8 +147,11 @@ final class Estimates {
             @Nullable Kind<?> kind = figure == null ? Kinds.TIME : figure.kind();
             boolean known = Double.isFinite(likely.at(at));
             if (kind != null && (known || figure == null || !figure.mayBeUnknown())) {
-                String whose = figure == null ? "order" : likely.batchAt(at) >= 0
-                        ? "batch " + batches.get(likely.batchAt(at)) : "piece " + pieces.get(likely.pieceAt(at));
+                String whose = figure == null
+                        ? "order"
+                        : likely.batchAt(at) >= 0
+                                ? "batch " + batches.get(likely.batchAt(at))
+                                : "piece " + pieces.get(likely.pieceAt(at));
                 require(whose, Objects.requireNonNull(kind), likely.at(at));
                 require(whose, kind, bands.low(at));
                 require(whose, kind, bands.high(at));
@@ -151,11 +162,23 @@ final class Estimates {
 
     private static void require(String whose, Kind<?> kind, double si) {
         if (!kind.holds(si)) {
-            throw Refused.of("plan.figure-beyond-nature", whose + ": " + (Double.isFinite(si) ? kind.name()
-                    + " comes out as " + Units.fourDigits(si) + " " + kind.siUnit() + ", which no " + kind.name()
-                    + " can be." : "nothing comes out that has a " + kind.name() + ".") + " Check the order, the"
-                    + " recipe, the steps of scale and jug, and the values of the studio's own.",
-                    "of", whose, "quantity", kind.name(), "value", String.valueOf(si));
+            throw Refused.of(
+                    "plan.figure-beyond-nature",
+                    whose + ": "
+                            + (Double.isFinite(si)
+                                    ? kind.name()
+                                            + " comes out as " + Units.fourDigits(si) + " " + kind.siUnit()
+                                            + ", which no " + kind.name()
+                                            + " can be."
+                                    : "nothing comes out that has a " + kind.name() + ".")
+                            + " Check the order, the"
+                            + " recipe, the steps of scale and jug, and the values of the studio's own.",
+                    "of",
+                    whose,
+                    "quantity",
+                    kind.name(),
+                    "value",
+                    String.valueOf(si));
         }
     }
 }

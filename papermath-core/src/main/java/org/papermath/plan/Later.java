@@ -1,7 +1,6 @@
 package org.papermath.plan;
 
 import java.util.function.Supplier;
-
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -3,9 +3,7 @@ package org.papermath.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-
 import javax.measure.quantity.Time;
-
 import org.papermath.engine.Accounts;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figures;
@@ -43,15 +41,15 @@ public final class MakingPlan {
     private final Later<List<Notice>> notices;
     private final Later<List<Sensitivity>> sensitivity;
 
-    private MakingPlan(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
-            Accounts accounts) {
+    private MakingPlan(
+            Order order, Studio studio, Engine engine, Settings settings, Estimates numbers, Accounts accounts) {
         this.order = order;
         this.studio = studio;
         this.engine = engine;
         this.numbers = numbers;
         Asked asked = new Asked(studio.assumptions());
-        this.reading = new Later<>(() -> new PlanReading(
-                new PlainNumbers(order, studio, engine, settings, numbers, accounts, asked)));
+        this.reading = new Later<>(
+                () -> new PlanReading(new PlainNumbers(order, studio, engine, settings, numbers, accounts, asked)));
         this.notices = new Later<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this, asked));
         this.sensitivity = new Later<>(this::findSensitivity);
     }
@@ -87,14 +85,20 @@ public final class MakingPlan {
         Accounts accounts = engine.accounts();
         Figures likely = engine.forecast(settings, engine.likely(), accounts);
         Estimates numbers = new Estimates(bands ? FirstOrderBands.of(engine, settings) : FigureBands.without(likely));
-        numbers.require(Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
+        numbers.require(
+                Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
                 order.pieces().stream().map(Piece::name).toList());
         return new MakingPlan(order, studio, engine, settings, numbers, accounts);
     }
 
     /** The forecasts of a piece whose bands a maker is told the drivers of. */
-    private static final List<PieceFigure> HEADLINES = List.of(PieceFigure.GRAMMAGE, PieceFigure.WIDTH,
-            PieceFigure.HEIGHT, PieceFigure.CALIPER, PieceFigure.GOOD, PieceFigure.DRYING);
+    private static final List<PieceFigure> HEADLINES = List.of(
+            PieceFigure.GRAMMAGE,
+            PieceFigure.WIDTH,
+            PieceFigure.HEIGHT,
+            PieceFigure.CALIPER,
+            PieceFigure.GOOD,
+            PieceFigure.DRYING);
 
     /** What one assumption does to the headlines. */
     private static final class Weight {
@@ -136,7 +140,11 @@ public final class MakingPlan {
             Weight weight = weights.get(i);
             if (weight.strongest >= 0.01) {
                 Assumption assumption = varied.get(i).row();
-                list.add(new PlannedSensitivity(assumption, weight.of, weight.strongest, weight.sum / counted,
+                list.add(new PlannedSensitivity(
+                        assumption,
+                        weight.of,
+                        weight.strongest,
+                        weight.sum / counted,
                         Measurements.against(assumption.id())));
             }
         }
@@ -179,9 +187,15 @@ public final class MakingPlan {
      * @throws Refused if no piece of the order uses a recipe of that name
      */
     public BatchPlan batch(String recipe) {
-        return batches().stream().filter(batch -> batch.name().equals(recipe)).findFirst()
-                .orElseThrow(() -> Refused.of("plan.no-batch", "plan: there is no batch \"" + recipe + "\"; it has: "
-                        + batches().stream().map(BatchPlan::name).toList() + ".", "given", recipe));
+        return batches().stream()
+                .filter(batch -> batch.name().equals(recipe))
+                .findFirst()
+                .orElseThrow(() -> Refused.of(
+                        "plan.no-batch",
+                        "plan: there is no batch \"" + recipe + "\"; it has: "
+                                + batches().stream().map(BatchPlan::name).toList() + ".",
+                        "given",
+                        recipe));
     }
 
     /**
@@ -201,9 +215,15 @@ public final class MakingPlan {
      * @throws Refused if the order has no piece of that name
      */
     public PiecePlan piece(String name) {
-        return pieces().stream().filter(piece -> piece.name().equals(name)).findFirst()
-                .orElseThrow(() -> Refused.of("plan.no-piece", "plan: there is no piece \"" + name + "\"; it has: "
-                        + pieces().stream().map(PiecePlan::name).toList() + ".", "given", name));
+        return pieces().stream()
+                .filter(piece -> piece.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> Refused.of(
+                        "plan.no-piece",
+                        "plan: there is no piece \"" + name + "\"; it has: "
+                                + pieces().stream().map(PiecePlan::name).toList() + ".",
+                        "given",
+                        name));
     }
 
     /**
@@ -272,6 +292,7 @@ public final class MakingPlan {
 
     @Override
     public String toString() {
-        return "plan of " + order.name() + ": " + pieces().stream().map(PiecePlan::toString).toList();
+        return "plan of " + order.name() + ": "
+                + pieces().stream().map(PiecePlan::toString).toList();
     }
 }

@@ -32,8 +32,7 @@ final class Measurements {
         BY_ID.put("water.", "read the thermometer");
     }
 
-    private Measurements() {
-    }
+    private Measurements() {}
 
     static String against(String id) {
         for (Map.Entry<String, String> entry : BY_ID.entrySet()) {

@@ -2,16 +2,16 @@ package org.papermath.plan;
 
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Estimate;
+import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
 import org.papermath.mould.Opening;
 import org.papermath.order.Piece;
@@ -22,8 +22,6 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Solids;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.mail.MailLimits;
 
 /**
  * What one piece of an order comes to: sheets to pull, vat, cues, posts, press, drying, and what will come out.

@@ -1,11 +1,9 @@
 package org.papermath.plan;
 
 import java.util.function.Supplier;
-
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.Accounts;
 import org.papermath.engine.Engine;
@@ -17,8 +15,14 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 
 /** What an order comes to in a studio, in plain numbers: each part of a plan is read from them. */
-record PlainNumbers(Order order, Studio studio, Engine engine, Settings settings, Estimates estimates,
-        Accounts accounts, Asked asked) {
+record PlainNumbers(
+        Order order,
+        Studio studio,
+        Engine engine,
+        Settings settings,
+        Estimates estimates,
+        Accounts accounts,
+        Asked asked) {
     /** Normal quantile of the 95 % point: a band of nine in ten is this many standard deviations to each side. */
     static final double NINE_IN_TEN = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.95);
 

@@ -6,10 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.drying.Dryer;
 import org.papermath.engine.Engine;
 import org.papermath.engine.FillingVat;
@@ -35,8 +33,7 @@ final class PlanCautions {
     private final List<BatchPlan> batches;
     private final List<PiecePlan> pieces;
 
-    PlanCautions(Studio studio, Engine engine, Settings settings, List<BatchPlan> batches,
-            List<PiecePlan> pieces) {
+    PlanCautions(Studio studio, Engine engine, Settings settings, List<BatchPlan> batches, List<PiecePlan> pieces) {
         this.studio = studio;
         this.engine = engine;
         this.settings = settings;
@@ -64,19 +61,26 @@ final class PlanCautions {
             case DOSE -> batches.stream().anyMatch(batch -> !batch.additives().isEmpty());
             case WET_POWDER -> powder() > 0;
             // Where there are boards, trials dry on them, and the caution stands there.
-            case DRY_TRIALS -> !driesOn(Dryer.Boards.class)
-                    && pieces.stream().anyMatch(piece -> piece.counts().trials() > 0);
-            case LAY_POSTS -> pieces.stream().anyMatch(piece -> piece.postsStage().isDone());
+            case DRY_TRIALS ->
+                !driesOn(Dryer.Boards.class)
+                        && pieces.stream().anyMatch(piece -> piece.counts().trials() > 0);
+            case LAY_POSTS ->
+                pieces.stream().anyMatch(piece -> piece.postsStage().isDone());
             case PRESS -> studio.press().isPresent();
             case DRY_UNDER_WEIGHT -> driesOn(Dryer.FanStack.class) || driesOn(Dryer.Blotters.class);
             // How the rest dries is not known: most likely in air that has to be moved or warmed.
-            case DRY_IN_AIR -> driesOn(Dryer.FanStack.class) || driesOn(Dryer.Loft.class)
-                    || pieces.stream().anyMatch(piece -> !piece.dryingStage().isDone());
+            case DRY_IN_AIR ->
+                driesOn(Dryer.FanStack.class)
+                        || driesOn(Dryer.Loft.class)
+                        || pieces.stream()
+                                .anyMatch(piece -> !piece.dryingStage().isDone());
             case DRY_ON_BOARDS -> driesOn(Dryer.Boards.class);
             case SIZE -> pieces.stream().anyMatch(piece -> piece.sizingStage().isDone());
             case TRIM -> pieces.stream().anyMatch(piece -> piece.piece().edge() == Piece.Edge.CUT);
-            case FOLD -> pieces.stream().anyMatch(piece -> piece.piece().folds() > 0
-                    || piece.envelopeStage().isDone());
+            case FOLD ->
+                pieces.stream()
+                        .anyMatch(piece -> piece.piece().folds() > 0
+                                || piece.envelopeStage().isDone());
         };
     }
 
@@ -87,16 +91,27 @@ final class PlanCautions {
             case NOISE -> beating();
             case DRY_POWDER -> Kinds.MASS.ofSi(powder(), "g") + " of it";
             case LIFTING_MOULD -> lift();
-            case LIFTING -> "a post weighs about " + kilograms(pieces.stream()
-                    .mapToDouble(piece -> piece.postsStage().map(post -> post.mass().likely().si()).orElse(0.0)).max()
-                    .orElseThrow())
-                    + ", its boards more";
+            case LIFTING ->
+                "a post weighs about "
+                        + kilograms(pieces.stream()
+                                .mapToDouble(piece -> piece.postsStage()
+                                        .map(post -> post.mass().likely().si())
+                                        .orElse(0.0))
+                                .max()
+                                .orElseThrow())
+                        + ", its boards more";
             case PRESS -> press();
-            case SIZE_BATH -> litres(pieces.stream()
-                    .mapToDouble(piece -> piece.sizingStage().map(sizing -> sizing.bath().si()).orElse(0.0)).sum())
-                    + " in all";
+            case SIZE_BATH ->
+                litres(pieces.stream()
+                                .mapToDouble(piece -> piece.sizingStage()
+                                        .map(sizing -> sizing.bath().si())
+                                        .orElse(0.0))
+                                .sum())
+                        + " in all";
             case DRAIN -> left();
-            case MOULD -> "the room is at " + Kinds.RELATIVE_HUMIDITY.ofSi(engine.workshop().roomHumidity(), "%") + " RH";
+            case MOULD ->
+                "the room is at "
+                        + Kinds.RELATIVE_HUMIDITY.ofSi(engine.workshop().roomHumidity(), "%") + " RH";
             case BEATER_ROLL, SAFETY_SHEETS, WARM_PLATE, WET_ELECTRICITY, STACK, FAN_HEATER, BLADE -> "";
         };
     }
@@ -112,40 +127,53 @@ final class PlanCautions {
                 fibre += line.asBought().si() + line.fromHand().si();
             }
         }
-        return litres(water) + " and the fibre weigh " + kilograms(water * engine.workshop().waterDensity() + fibre);
+        return litres(water) + " and the fibre weigh "
+                + kilograms(water * engine.workshop().waterDensity() + fibre);
     }
 
     /** Returns the names of the fibres that come raw. */
     private List<String> raw() {
-        return batches.stream().flatMap(batch -> batch.fibre().kinds().stream()).map(BatchPlan.FibreLine::fibre)
+        return batches.stream()
+                .flatMap(batch -> batch.fibre().kinds().stream())
+                .map(BatchPlan.FibreLine::fibre)
                 .filter(fibre -> fibre.sourceClass() == SourceClass.BAST || fibre.sourceClass() == SourceClass.GRASS)
-                .filter(fibre -> !SOLD_COOKED.contains(fibre)).map(Fibre::name).distinct().toList();
+                .filter(fibre -> !SOLD_COOKED.contains(fibre))
+                .map(Fibre::name)
+                .distinct()
+                .toList();
     }
 
     private String beating() {
         double time = 0;
         for (BatchPlan batch : batches) {
-            time += batch.beatingStage().map(beating -> beating.loads() * beating.timeEach().si()).orElse(0.0);
+            time += batch.beatingStage()
+                    .map(beating -> beating.loads() * beating.timeEach().si())
+                    .orElse(0.0);
         }
         return time > 0 ? "the roll runs " + Kinds.TIME.ofSi(time, "h") + " in all" : "";
     }
 
     private double powder() {
-        return batches.stream().flatMap(batch -> batch.additives().stream())
+        return batches.stream()
+                .flatMap(batch -> batch.additives().stream())
                 .filter(additive -> additive.additive().purpose().isParticle())
-                .mapToDouble(additive -> additive.productInAll().si()).sum();
+                .mapToDouble(additive -> additive.productInAll().si())
+                .sum();
     }
 
     /** What is poured has water of its own in the deckle, as much as the maker likes. */
     private String lift() {
-        FillingVat.Setting heaviest = IntStream.range(0, engine.pieces()).mapToObj(settings::vat)
-                .max(Comparator.comparingDouble(FillingVat.Setting::lift)).orElseThrow();
+        FillingVat.Setting heaviest = IntStream.range(0, engine.pieces())
+                .mapToObj(settings::vat)
+                .max(Comparator.comparingDouble(FillingVat.Setting::lift))
+                .orElseThrow();
         return "a full lift is " + kilograms(heaviest.lift())
                 + (heaviest.dipped() ? " and the mould" : " of stock, its water and the mould");
     }
 
     private String press() {
-        Optional<PiecePlan.Pressing> most = pieces.stream().flatMap(piece -> piece.pressStage().optional().stream())
+        Optional<PiecePlan.Pressing> most = pieces.stream()
+                .flatMap(piece -> piece.pressStage().optional().stream())
                 .reduce((one, other) -> other.force().si() > one.force().si() ? other : one);
         if (most.isEmpty()) {
             return "";
@@ -157,13 +185,17 @@ final class PlanCautions {
     }
 
     private String left() {
-        double left = batches.stream().mapToDouble(batch -> batch.keptInVat().likely().si()).sum();
+        double left = batches.stream()
+                .mapToDouble(batch -> batch.keptInVat().likely().si())
+                .sum();
         return left > 0 ? "about " + Digits.three(left * 1000) + " g of fibre is left in the vat" : "";
     }
 
     private boolean driesOn(Class<? extends Dryer> kind) {
-        return pieces.stream().anyMatch(piece -> piece.dryingStage().map(drying -> kind.isInstance(drying.dryer()))
-                .orElse(false));
+        return pieces.stream()
+                .anyMatch(piece -> piece.dryingStage()
+                        .map(drying -> kind.isInstance(drying.dryer()))
+                        .orElse(false));
     }
 
     private String kilograms(double mass) {

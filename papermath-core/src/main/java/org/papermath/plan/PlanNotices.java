@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Engine;
@@ -52,8 +51,14 @@ final class PlanNotices {
     private final List<Notice> warnings = new ArrayList<>();
     private final List<Notice> notes = new ArrayList<>();
 
-    private PlanNotices(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
-            MakingPlan plan, Asked asked) {
+    private PlanNotices(
+            Order order,
+            Studio studio,
+            Engine engine,
+            Settings settings,
+            Estimates numbers,
+            MakingPlan plan,
+            Asked asked) {
         this.order = order;
         this.studio = studio;
         this.engine = engine;
@@ -64,8 +69,14 @@ final class PlanNotices {
         this.asked = asked;
     }
 
-    static List<Notice> of(Order order, Studio studio, Engine engine, Settings settings, Estimates numbers,
-            MakingPlan plan, Asked asked) {
+    static List<Notice> of(
+            Order order,
+            Studio studio,
+            Engine engine,
+            Settings settings,
+            Estimates numbers,
+            MakingPlan plan,
+            Asked asked) {
         PlanNotices notices = new PlanNotices(order, studio, engine, settings, numbers, plan, asked);
         for (int b = 0; b < engine.batches(); b++) {
             notices.batch(b);
@@ -87,15 +98,18 @@ final class PlanNotices {
         // The days are asked for when the schedule is.
         plan.schedule();
         List<Assumption> unused = studio.assumptions().own().stream()
-                .filter(own -> !engine.known().isAsked(own) && !asked.has(own)).toList();
+                .filter(own -> !engine.known().isAsked(own) && !asked.has(own))
+                .toList();
         if (unused.isEmpty()) {
             return;
         }
         Set<String> names = names();
         List<String> known = new ArrayList<>();
         for (Assumption own : unused) {
-            List<String> strange = Stream.of(own.scope().place(), own.scope().subject()).flatMap(Optional::stream)
-                    .filter(name -> !names.contains(name)).toList();
+            List<String> strange = Stream.of(own.scope().place(), own.scope().subject())
+                    .flatMap(Optional::stream)
+                    .filter(name -> !names.contains(name))
+                    .toList();
             strange.forEach(name -> stranger(own, name));
             if (strange.isEmpty()) {
                 known.add(own.key());
@@ -103,9 +117,13 @@ final class PlanNotices {
         }
         if (!known.isEmpty()) {
             int more = known.size() - MOST_NAMED;
-            note("assumption.unused", "of the values of your own, this order does not use "
-                    + String.join(", ", known.subList(0, Math.min(known.size(), MOST_NAMED)))
-                    + (more > 0 ? " and " + more + " more" : "") + ".", "keys", List.copyOf(known));
+            note(
+                    "assumption.unused",
+                    "of the values of your own, this order does not use "
+                            + String.join(", ", known.subList(0, Math.min(known.size(), MOST_NAMED)))
+                            + (more > 0 ? " and " + more + " more" : "") + ".",
+                    "keys",
+                    List.copyOf(known));
         }
     }
 
@@ -118,7 +136,8 @@ final class PlanNotices {
         studio.dryers().forEach(one -> names.add(one.name()));
         studio.onHand().keySet().forEach(fibre -> names.add(fibre.id()));
         Fibres.all().forEach(fibre -> names.add(fibre.id()));
-        Assumptions.edition(studio.assumptions().edition()).all()
+        Assumptions.edition(studio.assumptions().edition())
+                .all()
                 .forEach(one -> one.scope().subject().ifPresent(names::add));
         for (Recipe recipe : order.recipes()) {
             names.add(recipe.name());
@@ -134,8 +153,13 @@ final class PlanNotices {
     }
 
     private void stranger(Assumption own, String name) {
-        note("assumption.stranger", "the value of " + own.key() + " is not used: nothing here is called \"" + name
-                + "\". Check the name.", "key", own.key(), "name", name);
+        note(
+                "assumption.stranger",
+                "the value of " + own.key() + " is not used: nothing here is called \"" + name + "\". Check the name.",
+                "key",
+                own.key(),
+                "name",
+                name);
     }
 
     private void warn(String code, String text, Object... arguments) {
@@ -164,71 +188,119 @@ final class PlanNotices {
         String name = recipe.name();
         String of = "batch " + name + ": ";
         if (recipe.furnish().isBlend()) {
-            note("furnish.blend",
+            note(
+                    "furnish.blend",
                     of + "drainability, shrinkage and density of the blend are means by mass of its fibres; make one"
-                    + " test sheet before the run.", "batch", name);
+                            + " test sheet before the run.",
+                    "batch",
+                    name);
         }
         if (!batch.knowsKinetics()) {
-            warn("beating.no-rate", of + "there is no default for how fast one of its fibres beats, so it is taken as "
-                    + percent(likely.of(batch.progress()))
-                    + " of the way to well beaten. Measure the drainability after a known time"
-                    + " and say it in the recipe.", "batch", name);
+            warn(
+                    "beating.no-rate",
+                    of + "there is no default for how fast one of its fibres beats, so it is taken as "
+                            + percent(likely.of(batch.progress()))
+                            + " of the way to well beaten. Measure the drainability after a known time"
+                            + " and say it in the recipe.",
+                    "batch",
+                    name);
         }
         if (studio.beater().isPresent()) {
             double c = batch.beaterConsistency();
             if (c > limit("beater.consistency-limit")) {
-                warn("beater.too-thick", of + percent(c) + " in the beater is more than a studio beater turns ("
-                        + percent(limit("beater.consistency-limit")) + "). Take less fibre or more water.", "batch",
+                warn(
+                        "beater.too-thick",
+                        of + percent(c) + " in the beater is more than a studio beater turns ("
+                                + percent(limit("beater.consistency-limit")) + "). Take less fibre or more water.",
+                        "batch",
                         name,
-                        "consistency", c);
+                        "consistency",
+                        c);
             } else if (c > limit("beater.consistency-warning")) {
-                warn("beater.thick",
+                warn(
+                        "beater.thick",
                         of + percent(c) + " in the beater may stop turning over if the stock falls back by gravity"
-                        + " (above " + percent(limit("beater.consistency-warning")) + ").", "batch", name,
-                        "consistency", c);
+                                + " (above " + percent(limit("beater.consistency-warning")) + ").",
+                        "batch",
+                        name,
+                        "consistency",
+                        c);
             }
-            double share = settings.stock(b).loadOvenDry() / studio.beater().get().ratedLoad().si();
+            double share = settings.stock(b).loadOvenDry()
+                    / studio.beater().get().ratedLoad().si();
             if (share < limit("beater.load-range-low")) {
-                note("beater.small-load", of + "each load is " + percent(share)
-                        + " of what the beater is rated for; a small load"
-                        + " beats faster than the hours of the recipe say.", "batch", name, "share", share);
+                note(
+                        "beater.small-load",
+                        of + "each load is " + percent(share)
+                                + " of what the beater is rated for; a small load"
+                                + " beats faster than the hours of the recipe say.",
+                        "batch",
+                        name,
+                        "share",
+                        share);
             }
         } else if (recipe.beating().si() > 0) {
-            note("beater.none",
+            note(
+                    "beater.none",
                     of + "without a beater the plan takes the stuff as beaten elsewhere the way the recipe says.",
-                    "batch", name);
+                    "batch",
+                    name);
         }
         for (BatchFigure figure : BatchFigure.values()) {
             openBand(of, "batch", name, figure, numbers.bands().likely().place(figure, b));
         }
-        plan.batches().get(b).shortage().ifPresent(one -> note("stock.may-run-short", of + "if the fibre is moister or"
-                + " more is lost in handling than usual, the stock runs short by up to " + one.upTo()
-                + " (in about " + Units.fourDigits(Math.rint(one.chance().in("%"))) + " of 100 makings): the last"
-                + " sheets are then left out or thinner. Weigh out a little more, or measure the moisture of the"
-                + " fibre.", "batch", name, "shortBy", one.upTo().si(), "chance", one.chance().si()));
+        plan.batches()
+                .get(b)
+                .shortage()
+                .ifPresent(one -> note(
+                        "stock.may-run-short",
+                        of + "if the fibre is moister or"
+                                + " more is lost in handling than usual, the stock runs short by up to " + one.upTo()
+                                + " (in about "
+                                + Units.fourDigits(Math.rint(one.chance().in("%"))) + " of 100 makings): the last"
+                                + " sheets are then left out or thinner. Weigh out a little more, or measure the moisture of the"
+                                + " fibre.",
+                        "batch",
+                        name,
+                        "shortBy",
+                        one.upTo().si(),
+                        "chance",
+                        one.chance().si()));
         Assumption oldest = longestBeating(recipe);
         if (oldest != null && recipe.beating().si() > oldest.likelySi()) {
-            warn("shrinkage.beyond-record", of + "beaten longer than the trial behind the shrinkage of rag ("
-                    + oldest.likely()
-                    + " h): beyond it the sheet shrinks faster than the model says.", "batch", name);
+            warn(
+                    "shrinkage.beyond-record",
+                    of + "beaten longer than the trial behind the shrinkage of rag ("
+                            + oldest.likely()
+                            + " h): beyond it the sheet shrinks faster than the model says.",
+                    "batch",
+                    name);
         }
-        boolean aid = recipe.additives().stream()
-                .anyMatch(d -> d.additive().purpose() == Additive.Purpose.RETENTION_AID);
-        boolean particles = recipe.additives().stream().anyMatch(d -> d.additive().purpose().isParticle());
+        boolean aid =
+                recipe.additives().stream().anyMatch(d -> d.additive().purpose() == Additive.Purpose.RETENTION_AID);
+        boolean particles =
+                recipe.additives().stream().anyMatch(d -> d.additive().purpose().isParticle());
         if (particles && !aid) {
-            note("additive.no-aid",
+            note(
+                    "additive.no-aid",
                     of + "pigment or filler without a retention aid: about half of it stays in the water and"
-                    + " colours the vat.", "batch", name);
+                            + " colours the vat.",
+                    "batch",
+                    name);
         }
         for (int a = 0; a < recipe.additives().size(); a++) {
             if (recipe.additives().get(a).additive().purpose() == Additive.Purpose.CARBONATE) {
                 double kept = batch.dose(a) * likely.of(batch.retention(a));
                 if (kept / (1 + kept) < 0.02) {
-                    note("carbonate.below-standard", of + "about " + percent(kept / (1 + kept))
-                            + " carbonate stays in the sheet;"
-                            + " the standards for permanent paper (ISO 9706, ANSI/NISO Z39.48) ask for 2 %.", "batch",
+                    note(
+                            "carbonate.below-standard",
+                            of + "about " + percent(kept / (1 + kept))
+                                    + " carbonate stays in the sheet;"
+                                    + " the standards for permanent paper (ISO 9706, ANSI/NISO Z39.48) ask for 2 %.",
+                            "batch",
                             name,
-                            "kept", kept / (1 + kept));
+                            "kept",
+                            kept / (1 + kept));
                 }
             }
         }
@@ -241,33 +313,69 @@ final class PlanNotices {
         PreparingStock stock = engine.stock(engine.piece(p).batch());
         if (studio.vat().isPresent() && set.tooWide()) {
             FormingSheets.Setting sheet = settings.sheet(p);
-            warn("vat.too-narrow", of + read.vatStage().reason() + ".", "piece", name, "sheet",
-                    PlanReading.sides(sheet.openingWidth(), sheet.openingHeight()), "vat",
-                    PlanReading.sides(engine.workshop().vatWidth(), engine.workshop().vatLength()));
+            warn(
+                    "vat.too-narrow",
+                    of + read.vatStage().reason() + ".",
+                    "piece",
+                    name,
+                    "sheet",
+                    PlanReading.sides(sheet.openingWidth(), sheet.openingHeight()),
+                    "vat",
+                    PlanReading.sides(
+                            engine.workshop().vatWidth(), engine.workshop().vatLength()));
         } else if (studio.vat().isPresent() && !set.dipped()) {
-            warn("vat.lift-above-vat", of + read.vatStage().reason() + ".", "piece", name, "leastVolume",
+            warn(
+                    "vat.lift-above-vat",
+                    of + read.vatStage().reason() + ".",
+                    "piece",
+                    name,
+                    "leastVolume",
                     set.leastVatVolume());
         } else if (set.leastVatVolume() > 0) {
-            warn("vat.too-small", of + "one lift takes more out of the vat than the band of ±"
-                    + percent(likely.of(engine.vat(engine.piece(p).batch()).tolerance()))
-                    + " allows, even recharged after every sheet. A vat of at least "
-                    + Units.fourDigits(set.leastVatVolume() * 1000) + " L, or a thicker vat, keeps the band.", "piece",
-                    name, "leastVolume", set.leastVatVolume());
+            warn(
+                    "vat.too-small",
+                    of + "one lift takes more out of the vat than the band of ±"
+                            + percent(likely.of(
+                                    engine.vat(engine.piece(p).batch()).tolerance()))
+                            + " allows, even recharged after every sheet. A vat of at least "
+                            + Units.fourDigits(set.leastVatVolume() * 1000) + " L, or a thicker vat, keeps the band.",
+                    "piece",
+                    name,
+                    "leastVolume",
+                    set.leastVatVolume());
         }
         FillingVat.Step steps = set.step();
         if (Math.abs(steps.shift()) > limit("tool.step-shift")) {
             String tool = steps.ofJug() ? "jug" : "scale";
-            String step = steps.ofJug() ? studio.jugStep().toString() : studio.scaleStep().toString();
-            String finer = steps.ofJug() ? Kinds.VOLUME.ofSi(steps.finer(), "mL").toString()
+            String step = steps.ofJug()
+                    ? studio.jugStep().toString()
+                    : studio.scaleStep().toString();
+            String finer = steps.ofJug()
+                    ? Kinds.VOLUME.ofSi(steps.finer(), "mL").toString()
                     : Kinds.MASS.ofSi(steps.finer(), "g").toString();
             boolean weigh = set.dipped() && steps.ofJug() && steps.evenConsistency() <= stock.vatConsistency();
-            String other = weigh ? "weigh the stock: " + Kinds.MASS.ofSi(set.wantedStock(), "kg") + " at most"
+            String other = weigh
+                    ? "weigh the stock: " + Kinds.MASS.ofSi(set.wantedStock(), "kg") + " at most"
                     : "thin the " + (steps.ofJug() ? "stock" : "vat") + " to " + percent(steps.evenConsistency())
                             + ", where the steps come out even";
-            warn("tool.step-too-coarse", of + "the step of the " + tool + ", " + step + ", makes the sheet "
-                    + percent(Math.abs(steps.shift())) + (steps.shift() < 0 ? " light" : " heavy") + ". Measure to "
-                    + finer + ", or " + other + ".", "piece", name, "tool", tool, "step", step, "shift",
-                    steps.shift(), "finer", finer, "consistency", steps.evenConsistency());
+            warn(
+                    "tool.step-too-coarse",
+                    of + "the step of the " + tool + ", " + step + ", makes the sheet "
+                            + percent(Math.abs(steps.shift())) + (steps.shift() < 0 ? " light" : " heavy")
+                            + ". Measure to "
+                            + finer + ", or " + other + ".",
+                    "piece",
+                    name,
+                    "tool",
+                    tool,
+                    "step",
+                    step,
+                    "shift",
+                    steps.shift(),
+                    "finer",
+                    finer,
+                    "consistency",
+                    steps.evenConsistency());
         }
     }
 
@@ -276,9 +384,16 @@ final class PlanNotices {
         boolean above = numbers.bands().isOpenAbove(at);
         boolean below = numbers.bands().isOpenBelow(at);
         if (figure.kind() != null && (above || below)) {
-            note("forecast.open-band", of + "at one end of what is assumed, the " + figure.words()
-                    + " cannot be told; its band has no end " + (above ? below ? "on either side" : "above" : "below")
-                    + ". Measure it on a first sheet.", whose, name, "forecast", figure.words());
+            note(
+                    "forecast.open-band",
+                    of + "at one end of what is assumed, the " + figure.words()
+                            + " cannot be told; its band has no end "
+                            + (above ? below ? "on either side" : "above" : "below")
+                            + ". Measure it on a first sheet.",
+                    whose,
+                    name,
+                    "forecast",
+                    figure.words());
         }
     }
 
@@ -303,85 +418,142 @@ final class PlanNotices {
         }
         vat(p, read, of);
         if (read.forming().deckleToMake()) {
-            note(sheet.mould() < 0 ? "mould.none-large-enough" : "deckle.to-make", of + (sheet.mould() < 0
-                    ? "no mould of the studio is large enough; a mould and deckle of " : "a deckle of ")
-                    + read.forming().opening() + " has to be made or adapted.", "piece", name);
+            note(
+                    sheet.mould() < 0 ? "mould.none-large-enough" : "deckle.to-make",
+                    of
+                            + (sheet.mould() < 0
+                                    ? "no mould of the studio is large enough; a mould and deckle of "
+                                    : "a deckle of ")
+                            + read.forming().opening() + " has to be made or adapted.",
+                    "piece",
+                    name);
         }
         Pressing.Setting press = settings.press(p);
-        Slot least = work.finished().hasMeasuredDensity() ? null : engine.stock(work.batch()).leastPressure();
+        Slot least = work.finished().hasMeasuredDensity()
+                ? null
+                : engine.stock(work.batch()).leastPressure();
         if (press == null && least != null) {
-            note("press.none",
+            note(
+                    "press.none",
                     of + (studio.press().isPresent() ? "unpressed," : "without a press")
-                    + " its density is taken at the least pressure the model was made for ("
-                    + Units.fourDigits(likely.of(least) / 1000) + " kPa, at-model-limit); expect a bulkier sheet.",
-                    "piece", name);
+                            + " its density is taken at the least pressure the model was made for ("
+                            + Units.fourDigits(likely.of(least) / 1000)
+                            + " kPa, at-model-limit); expect a bulkier sheet.",
+                    "piece",
+                    name);
         } else if (press != null && least != null && press.pressure() < likely.of(least)) {
-            warn("density.pressure-low", of + "pressed at " + read.press().pressure() + ": below "
-                    + Units.fourDigits(likely.of(least) / 1000) + " kPa the density is taken as of that pressure"
-                    + " (at-model-limit); expect a bulkier sheet.", "piece", name, "given",
-                    read.press().pressure().toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(likely.of(least), "kPa")
-                    .toString());
+            warn(
+                    "density.pressure-low",
+                    of + "pressed at " + read.press().pressure() + ": below "
+                            + Units.fourDigits(likely.of(least) / 1000)
+                            + " kPa the density is taken as of that pressure"
+                            + " (at-model-limit); expect a bulkier sheet.",
+                    "piece",
+                    name,
+                    "given",
+                    read.press().pressure().toString(),
+                    "limit",
+                    Kinds.SHEET_PRESSURE.ofSi(likely.of(least), "kPa").toString());
         }
         if (press != null && press.limited()) {
-            warn("press.limited", of + "the " + read.press().weakest().name() + " holds the press to "
-                    + read.press().force() + ", " + percent(likely.of(work.pressing().allowed()))
-                    + " of its rating; the sheet gets "
-                    + read.press().pressure() + " instead of "
-                    + Units.fourDigits(likely.of(work.pressing().wish()) / 1000)
-                    + " kPa.", "piece", name, "part", read.press().weakest().name());
+            warn(
+                    "press.limited",
+                    of + "the " + read.press().weakest().name() + " holds the press to "
+                            + read.press().force() + ", "
+                            + percent(likely.of(work.pressing().allowed()))
+                            + " of its rating; the sheet gets "
+                            + read.press().pressure() + " instead of "
+                            + Units.fourDigits(likely.of(work.pressing().wish()) / 1000)
+                            + " kPa.",
+                    "piece",
+                    name,
+                    "part",
+                    read.press().weakest().name());
         }
         if (press != null && press.pressure() > limit("press.pressure-warning")) {
-            warn("press.high", of + Units.fourDigits(press.pressure() / 1e6)
-                    + " MPa on the sheet is beyond what the model of solids"
-                    + " was made for.", "piece", name);
+            warn(
+                    "press.high",
+                    of + Units.fourDigits(press.pressure() / 1e6)
+                            + " MPa on the sheet is beyond what the model of solids"
+                            + " was made for.",
+                    "piece",
+                    name);
         }
         String wet = PlanReading.sides(sheet.openingWidth(), sheet.openingHeight());
         boolean felted = settings.posts(p) != null;
         if (studio.felts().isPresent() && !felted) {
             Felts felts = studio.felts().get();
-            warn("felts.too-small", of + read.postsStage().reason() + ".", "piece", name, "sheet", wet, "felts",
+            warn(
+                    "felts.too-small",
+                    of + read.postsStage().reason() + ".",
+                    "piece",
+                    name,
+                    "sheet",
+                    wet,
+                    "felts",
                     PlanReading.sides(felts.width().si(), felts.length().si()));
         }
-        if (studio.press().isPresent()
-                && !engine.workshop().isCovered(sheet.openingWidth(), sheet.openingHeight())) {
+        if (studio.press().isPresent() && !engine.workshop().isCovered(sheet.openingWidth(), sheet.openingHeight())) {
             Press owned = studio.press().orElseThrow();
-            String platen = PlanReading.sides(owned.platenWidth().si(), owned.platenLength().si());
-            warn("press.platen-too-small", of + "the wet sheet of " + wet + " is larger than the platen of " + platen
-                    + ": what lies outside it is not pressed. Lay stiff boards of the size of the sheet above and below"
-                    + " the post, or press no sheet larger than the platen.", "piece", name, "sheet", wet, "platen",
+            String platen = PlanReading.sides(
+                    owned.platenWidth().si(), owned.platenLength().si());
+            warn(
+                    "press.platen-too-small",
+                    of + "the wet sheet of " + wet + " is larger than the platen of " + platen
+                            + ": what lies outside it is not pressed. Lay stiff boards of the size of the sheet above and below"
+                            + " the post, or press no sheet larger than the platen.",
+                    "piece",
+                    name,
+                    "sheet",
+                    wet,
+                    "platen",
                     platen);
         }
         if (press != null && studio.felts().isEmpty()) {
-            note("felts.none", of + "a press without felts: the solids after pressing are those of a felted sheet.",
+            note(
+                    "felts.none",
+                    of + "a press without felts: the solids after pressing are those of a felted sheet.",
                     "piece",
                     name);
         }
         double grammage = numbers.likely(PieceFigure.GRAMMAGE, p);
         if (grammage < 0.020) {
-            note("sheet.thin", of + "below 20 g/m² thickness is no longer in proportion to grammage.", "piece",
-                    name);
+            note("sheet.thin", of + "below 20 g/m² thickness is no longer in proportion to grammage.", "piece", name);
         }
         double density = numbers.likely(PieceFigure.DENSITY, p);
         Scope dense = engine.stock(work.batch()).dense();
-        if (density < limit("sheet.density-doubtful-low", dense) || density > limit("sheet.density-doubtful-high", dense)) {
-            warn("sheet.density", of + "a density of " + Units.fourDigits(density)
-                    + " kg/m³ is unusual for paper; check the"
-                    + " thickness, the unit and the recipe.", "piece", name);
+        if (density < limit("sheet.density-doubtful-low", dense)
+                || density > limit("sheet.density-doubtful-high", dense)) {
+            warn(
+                    "sheet.density",
+                    of + "a density of " + Units.fourDigits(density)
+                            + " kg/m³ is unusual for paper; check the"
+                            + " thickness, the unit and the recipe.",
+                    "piece",
+                    name);
         }
         if (Double.isNaN(density)) {
-            note("sheet.no-density",
+            note(
+                    "sheet.no-density",
                     of + "the density of one of its fibres has no default; weigh and measure one dry sheet."
-                    + (work.held() < 0 ? "" : " The envelope is laid out with "
-                            + Units.fourDigits(likely.of(work.finished().standIn())) + " kg/m³."), "piece",
-                            name);
+                            + (work.held() < 0
+                                    ? ""
+                                    : " The envelope is laid out with "
+                                            + Units.fourDigits(
+                                                    likely.of(work.finished().standIn())) + " kg/m³."),
+                    "piece",
+                    name);
         }
         if (!read.drainTimeStage().isDone()) {
             note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", name);
         }
         if (numbers.isKnown(PieceFigure.POST_MASS, p) && numbers.likely(PieceFigure.POST_MASS, p) > LIFTING_LIMIT) {
-            warn("post.heavy", of + "a post weighs about " + Units.fourDigits(numbers.likely(PieceFigure.POST_MASS, p))
-                    + " kg, more than one person should lift (23 kg): two people, a trolley, or smaller posts.",
-                    "piece", name);
+            warn(
+                    "post.heavy",
+                    of + "a post weighs about " + Units.fourDigits(numbers.likely(PieceFigure.POST_MASS, p))
+                            + " kg, more than one person should lift (23 kg): two people, a trolley, or smaller posts.",
+                    "piece",
+                    name);
         }
         if (read.dryingStage().code().equals("never-dries")) {
             warn("drying.never", of + read.dryingStage().reason() + ".", "piece", name);
@@ -397,19 +569,27 @@ final class PlanNotices {
             double wanted = read.piece().sample().get().caliper().si();
             double differs = numbers.likely(PieceFigure.CALIPER, p) / wanted - 1;
             if (Math.abs(differs) > 0.1) {
-                note("sample.thickness", of + "at the weight of the sample the sheet comes out "
-                        + percent(Math.abs(differs))
-                        + (differs > 0 ? " thicker" : " thinner")
-                        + " than the sample; press or beat otherwise to match it.",
-                        "piece", name, "differs", differs);
+                note(
+                        "sample.thickness",
+                        of + "at the weight of the sample the sheet comes out "
+                                + percent(Math.abs(differs))
+                                + (differs > 0 ? " thicker" : " thinner")
+                                + " than the sample; press or beat otherwise to match it.",
+                        "piece",
+                        name,
+                        "differs",
+                        differs);
             }
         }
         if (!work.deckleEdge() && sheet.mould() >= 0) {
-            double lost = Math.max(settings.size(p).width(), settings.size(p).height()) - Math.max(numbers.low(PieceFigure.WIDTH, p),
-                    numbers.low(PieceFigure.HEIGHT, p));
+            double lost = Math.max(settings.size(p).width(), settings.size(p).height())
+                    - Math.max(numbers.low(PieceFigure.WIDTH, p), numbers.low(PieceFigure.HEIGHT, p));
             if (lost > 0.001) {
-                note("sheet.may-be-short", of + "if it shrinks more than likely, the sheet comes out up to "
-                        + Units.fourDigits(lost * 1000) + " mm too short for its trim. Measure one dry sheet first.",
+                note(
+                        "sheet.may-be-short",
+                        of + "if it shrinks more than likely, the sheet comes out up to "
+                                + Units.fourDigits(lost * 1000)
+                                + " mm too short for its trim. Measure one dry sheet first.",
                         "piece",
                         name);
             }
@@ -419,17 +599,28 @@ final class PlanNotices {
     private void envelope(PiecePlan read, String of) {
         String name = read.name();
         PiecePlan.EnvelopePlan envelope = read.envelope();
-        if (envelope.playAlong().likely().si() < 0 || envelope.playAcross().likely().si() < 0) {
-            warn("envelope.too-small", of + "what goes in is larger than the inside (play "
-                    + envelope.playAlong().likely() + " × "
-                    + envelope.playAcross().likely() + ").", "piece", name);
+        if (envelope.playAlong().likely().si() < 0
+                || envelope.playAcross().likely().si() < 0) {
+            warn(
+                    "envelope.too-small",
+                    of + "what goes in is larger than the inside (play "
+                            + envelope.playAlong().likely() + " × "
+                            + envelope.playAcross().likely() + ").",
+                    "piece",
+                    name);
         } else if (envelope.sharePairsFit().si() < 0.99) {
-            warn("envelope.tight", of + "with the usual spread of hand-made sizes only " + envelope.sharePairsFit()
-                    + " of random pairs fit; give it more clearance.", "piece", name);
+            warn(
+                    "envelope.tight",
+                    of + "with the usual spread of hand-made sizes only " + envelope.sharePairsFit()
+                            + " of random pairs fit; give it more clearance.",
+                    "piece",
+                    name);
         }
         if (envelope.seam().si() < 0.005) {
-            warn("envelope.seam", of + "the flaps overlap by " + envelope.seam()
-                    + " only; the square has to be larger.", "piece",
+            warn(
+                    "envelope.seam",
+                    of + "the flaps overlap by " + envelope.seam() + " only; the square has to be larger.",
+                    "piece",
                     name);
         }
     }
@@ -437,18 +628,29 @@ final class PlanNotices {
     private void room() {
         double rh = engine.workshop().roomHumidity();
         if (rh >= limit("room.mould-stop")) {
-            warn("room.mould",
+            warn(
+                    "room.mould",
                     "room: at " + percent(rh) + " relative humidity mould grows within days; dry the air before sheets"
-                    + " hang in it.", "humidity", rh);
+                            + " hang in it.",
+                    "humidity",
+                    rh);
         } else if (rh >= limit("room.mould-caution")) {
-            warn("room.mould", "room: at " + percent(rh) + " relative humidity mould may grow; keep it below "
-                    + percent(limit("room.mould-caution")) + ".", "humidity", rh);
+            warn(
+                    "room.mould",
+                    "room: at " + percent(rh) + " relative humidity mould may grow; keep it below "
+                            + percent(limit("room.mould-caution")) + ".",
+                    "humidity",
+                    rh);
         } else if (rh >= limit("room.mould-note")) {
-            note("room.mould", "room: from " + percent(limit("room.mould-note"))
-                    + " relative humidity on, watch for mould.",
-                    "humidity", rh);
+            note(
+                    "room.mould",
+                    "room: from " + percent(limit("room.mould-note")) + " relative humidity on, watch for mould.",
+                    "humidity",
+                    rh);
         }
-        if (studio.beater().isEmpty() && studio.vat().isEmpty() && studio.press().isEmpty()
+        if (studio.beater().isEmpty()
+                && studio.vat().isEmpty()
+                && studio.press().isEmpty()
                 && studio.dryers().isEmpty()) {
             note("studio.bare", "studio: nothing but its name is known; most stages are not done.");
         }
@@ -463,15 +665,25 @@ final class PlanNotices {
         if (schedule.days().isPresent()) {
             return;
         }
-        List<PiecePlan> unknown = plan.pieces().stream().filter(piece -> !piece.dryingStage().isDone()
-                || piece.sizingStage().map(sizing -> !sizing.dryAgain().isDone()).orElse(false)).toList();
+        List<PiecePlan> unknown = plan.pieces().stream()
+                .filter(piece -> !piece.dryingStage().isDone()
+                        || piece.sizingStage()
+                                .map(sizing -> !sizing.dryAgain().isDone())
+                                .orElse(false))
+                .toList();
         List<String> names = unknown.stream().map(PiecePlan::name).toList();
-        boolean dryer = unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("no-dryer"));
-        warn("schedule.no-drying", "schedule: nobody knows how long " + listed(names)
-                + (names.size() == 1 ? " dries" : " dry") + ", so the work takes " + schedule.inDays()
-                + "; what comes before drying has no date. " + (dryer ? "Give the studio its dryer"
-                : "Bring in drier air, or warm it")
-                + ", or time the drying of one sheet and begin that much earlier.", "pieces", names, "leastDays",
+        boolean dryer =
+                unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("no-dryer"));
+        warn(
+                "schedule.no-drying",
+                "schedule: nobody knows how long " + listed(names)
+                        + (names.size() == 1 ? " dries" : " dry") + ", so the work takes " + schedule.inDays()
+                        + "; what comes before drying has no date. "
+                        + (dryer ? "Give the studio its dryer" : "Bring in drier air, or warm it")
+                        + ", or time the drying of one sheet and begin that much earlier.",
+                "pieces",
+                names,
+                "leastDays",
                 schedule.leastDays());
     }
 
@@ -481,13 +693,19 @@ final class PlanNotices {
     }
 
     private void basis() {
-        long weak = plan.assumptionsUsed().stream().filter(a -> a.basis().isUncalibrated()).count();
+        long weak = plan.assumptionsUsed().stream()
+                .filter(a -> a.basis().isUncalibrated())
+                .count();
         if (weak > 0) {
-            note("plan.uncalibrated", weak + " of the " + plan.assumptionsUsed().size()
-                    + " values behind this plan are common"
-                    + " practice or recalled, not measured here; the bands say how far that may carry.",
-                    "uncalibrated", weak,
-                    "all", plan.assumptionsUsed().size());
+            note(
+                    "plan.uncalibrated",
+                    weak + " of the " + plan.assumptionsUsed().size()
+                            + " values behind this plan are common"
+                            + " practice or recalled, not measured here; the bands say how far that may carry.",
+                    "uncalibrated",
+                    weak,
+                    "all",
+                    plan.assumptionsUsed().size());
         }
     }
 }

@@ -2,7 +2,6 @@ package org.papermath.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import org.papermath.engine.Engine;
 import org.papermath.order.Recipe;
 import org.papermath.quantity.Units;

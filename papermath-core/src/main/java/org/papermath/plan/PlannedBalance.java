@@ -3,9 +3,7 @@ package org.papermath.plan;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-
 import javax.measure.quantity.Mass;
-
 import org.papermath.engine.Account;
 import org.papermath.engine.Book;
 import org.papermath.quantity.Amount;
@@ -35,7 +33,8 @@ record PlannedBalance(String substance, Map<String, Amount<Mass>> in, Map<String
     }
 
     private static Amount<Mass> sum(Map<String, Amount<Mass>> accounts) {
-        return Estimates.signed(Kinds.MASS, accounts.values().stream().mapToDouble(Amount::si).sum(), "g");
+        return Estimates.signed(
+                Kinds.MASS, accounts.values().stream().mapToDouble(Amount::si).sum(), "g");
     }
 
     @Override

@@ -6,11 +6,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.Accounts;
 import org.papermath.engine.BatchFigure;
@@ -33,20 +31,40 @@ import org.papermath.quantity.Share;
 import org.papermath.quantity.WaterRetention;
 
 /** A batch as it was worked out. */
-record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating> beatingStage,
-        List<AdditiveToWeigh> additives, Stock stock, Estimate<SchopperRiegler> drainability,
-        Estimate<WaterRetention> waterRetention, Estimate<LinearShrinkage> freeShrinkage, Estimate<Mass> keptInVat,
-        Estimate<Mass> stockPutBy, Optional<Shortage> shortage, Estimate<Mass> whiteWaterFibre,
-        Estimate<Time> workingHours, List<Balance> balances) implements BatchPlan {
+record PlannedBatch(
+        Recipe recipe,
+        FibreToWeigh fibre,
+        Soak soak,
+        Stage<Beating> beatingStage,
+        List<AdditiveToWeigh> additives,
+        Stock stock,
+        Estimate<SchopperRiegler> drainability,
+        Estimate<WaterRetention> waterRetention,
+        Estimate<LinearShrinkage> freeShrinkage,
+        Estimate<Mass> keptInVat,
+        Estimate<Mass> stockPutBy,
+        Optional<Shortage> shortage,
+        Estimate<Mass> whiteWaterFibre,
+        Estimate<Time> workingHours,
+        List<Balance> balances)
+        implements BatchPlan {
     static BatchPlan of(PlainNumbers in, int b, Recipe recipe) {
         Estimates numbers = in.estimates();
-        return new PlannedBatch(recipe, PlannedFibre.of(in, b, recipe), PlannedSoak.of(in, b),
-                PlannedBeating.of(in, b, recipe), PlannedAdditive.of(in, b, recipe), PlannedStock.of(in, b),
+        return new PlannedBatch(
+                recipe,
+                PlannedFibre.of(in, b, recipe),
+                PlannedSoak.of(in, b),
+                PlannedBeating.of(in, b, recipe),
+                PlannedAdditive.of(in, b, recipe),
+                PlannedStock.of(in, b),
                 numbers.of(Kinds.SCHOPPER_RIEGLER, BatchFigure.DRAINABILITY, b),
                 numbers.of(Kinds.WATER_RETENTION, BatchFigure.WATER_RETENTION, b),
                 numbers.of(Kinds.LINEAR_SHRINKAGE, BatchFigure.FREE_SHRINKAGE, b),
-                numbers.of(Kinds.MASS, BatchFigure.VAT_FIBRE, b), numbers.stockLeft(b), PlannedShortage.of(in, b),
-                numbers.of(Kinds.MASS, BatchFigure.WHITE_WATER, b), numbers.of(Kinds.TIME, BatchFigure.HOURS, b),
+                numbers.of(Kinds.MASS, BatchFigure.VAT_FIBRE, b),
+                numbers.stockLeft(b),
+                PlannedShortage.of(in, b),
+                numbers.of(Kinds.MASS, BatchFigure.WHITE_WATER, b),
+                numbers.of(Kinds.TIME, BatchFigure.HOURS, b),
                 balances(in.accounts(), b, recipe));
     }
 
@@ -73,8 +91,11 @@ record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating>
             double asBought = 0;
             for (int f = 0; f < fibres.size(); f++) {
                 asBought += set.asBought()[f];
-                lines.add(new PlannedFibreLine(fibres.get(f), grams(in.engine().stock(b).share(f) * set.ovenDry()),
-                        grams(set.fromHand()[f]), grams(set.asBought()[f])));
+                lines.add(new PlannedFibreLine(
+                        fibres.get(f),
+                        grams(in.engine().stock(b).share(f) * set.ovenDry()),
+                        grams(set.fromHand()[f]),
+                        grams(set.asBought()[f])));
             }
             return new PlannedFibre(grams(set.ovenDry()), grams(asBought), List.copyOf(lines));
         }
@@ -105,19 +126,34 @@ record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating>
         }
     }
 
-    record PlannedBeating(Beater beater, int loads, Amount<Mass> ovenDryEach, List<Amount<Mass>> kindsEach,
-            Amount<Volume> waterEach, Amount<Consistency> consistency, Amount<Time> timeEach) implements Beating {
+    record PlannedBeating(
+            Beater beater,
+            int loads,
+            Amount<Mass> ovenDryEach,
+            List<Amount<Mass>> kindsEach,
+            Amount<Volume> waterEach,
+            Amount<Consistency> consistency,
+            Amount<Time> timeEach)
+            implements Beating {
         static Stage<Beating> of(PlainNumbers in, int b, Recipe recipe) {
             if (in.studio().beater().isEmpty()) {
-                return Stage.notDone("no-beater", recipe.beating().si() > 0
-                        ? "the studio has no beater: get the stuff beaten as the recipe says, or beat it by hand"
-                        : "the studio has no beater, and the recipe wants none");
+                return Stage.notDone(
+                        "no-beater",
+                        recipe.beating().si() > 0
+                                ? "the studio has no beater: get the stuff beaten as the recipe says, or beat it by hand"
+                                : "the studio has no beater, and the recipe wants none");
             }
             PreparingStock.Setting set = in.settings().stock(b);
-            return Stage.done(new PlannedBeating(in.studio().beater().get(), set.loads(), grams(set.loadOvenDry()),
-                    Arrays.stream(set.asBought()).mapToObj(mass -> grams(mass / set.loads())).toList(),
+            return Stage.done(new PlannedBeating(
+                    in.studio().beater().get(),
+                    set.loads(),
+                    grams(set.loadOvenDry()),
+                    Arrays.stream(set.asBought())
+                            .mapToObj(mass -> grams(mass / set.loads()))
+                            .toList(),
                     Kinds.VOLUME.ofSi(set.loadWater(), "L"),
-                    Kinds.CONSISTENCY.ofSi(in.engine().stock(b).beaterConsistency(), "%"), recipe.beating()));
+                    Kinds.CONSISTENCY.ofSi(in.engine().stock(b).beaterConsistency(), "%"),
+                    recipe.beating()));
         }
 
         @Override
@@ -126,21 +162,31 @@ record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating>
         }
     }
 
-    record PlannedAdditive(Additive additive, Amount<Dose> dose, Amount<Mass> productEach, Amount<Mass> productInAll,
-            Amount<Time> waitAfter) implements AdditiveToWeigh {
+    record PlannedAdditive(
+            Additive additive,
+            Amount<Dose> dose,
+            Amount<Mass> productEach,
+            Amount<Mass> productInAll,
+            Amount<Time> waitAfter)
+            implements AdditiveToWeigh {
         static List<AdditiveToWeigh> of(PlainNumbers in, int b, Recipe recipe) {
             PreparingStock.Setting set = in.settings().stock(b);
             List<AdditiveToWeigh> additives = new ArrayList<>();
             for (int a = 0; a < recipe.additives().size(); a++) {
                 AdditiveDose dose = recipe.additives().get(a);
-                additives.add(new PlannedAdditive(dose.additive(), dose.dose(), grams(set.product()[a]),
-                        grams(set.product()[a] * set.loads()), waitAfter(dose.additive(), in.asked())));
+                additives.add(new PlannedAdditive(
+                        dose.additive(),
+                        dose.dose(),
+                        grams(set.product()[a]),
+                        grams(set.product()[a] * set.loads()),
+                        waitAfter(dose.additive(), in.asked())));
             }
             return List.copyOf(additives);
         }
 
         private static Amount<Time> waitAfter(Additive additive, Asked asked) {
-            Assumption wait = asked.get("additive.wait", Scope.of(additive.purpose().subject()));
+            Assumption wait =
+                    asked.get("additive.wait", Scope.of(additive.purpose().subject()));
             return Kinds.TIME.of(wait.likely(), wait.unit());
         }
 
@@ -150,13 +196,19 @@ record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating>
         }
     }
 
-    record PlannedStock(Amount<Mass> mass, Amount<Volume> volume, Amount<Consistency> consistency,
-            Optional<Amount<Volume>> dilutionEach, Estimate<Consistency> realConsistency) implements Stock {
+    record PlannedStock(
+            Amount<Mass> mass,
+            Amount<Volume> volume,
+            Amount<Consistency> consistency,
+            Optional<Amount<Volume>> dilutionEach,
+            Estimate<Consistency> realConsistency)
+            implements Stock {
         static Stock of(PlainNumbers in, int b) {
             PreparingStock stage = in.engine().stock(b);
             PreparingStock.Setting set = in.settings().stock(b);
             double dilution = set.stock() / set.loads() - set.loadOvenDry() / stage.beaterConsistency();
-            return new PlannedStock(Kinds.MASS.ofSi(set.stock(), "kg"),
+            return new PlannedStock(
+                    Kinds.MASS.ofSi(set.stock(), "kg"),
                     Kinds.VOLUME.ofSi(set.stock() / set.stockDensity(), "L"),
                     Kinds.CONSISTENCY.ofSi(stage.stockConsistency(), "%"),
                     dilution > 1e-3 * set.stock() ? Optional.of(in.litresOfWater(dilution)) : Optional.empty(),
@@ -183,9 +235,11 @@ record PlannedBatch(Recipe recipe, FibreToWeigh fibre, Soak soak, Stage<Beating>
                 return Optional.empty();
             }
             double unseen = in.engine().likely().of(in.engine().vat(b).tolerance())
-                    * numbers.likely(BatchFigure.VAT_FIBRE, b) / numbers.likely(BatchFigure.STOCK_CONSISTENCY, b);
+                    * numbers.likely(BatchFigure.VAT_FIBRE, b)
+                    / numbers.likely(BatchFigure.STOCK_CONSISTENCY, b);
             double chance = NormalDistribution.of(left + unseen, deviation).cumulativeProbability(0);
-            return chance < in.asked().si("stock.shortage-told", Scope.GENERAL) ? Optional.empty()
+            return chance < in.asked().si("stock.shortage-told", Scope.GENERAL)
+                    ? Optional.empty()
                     : Optional.of(new PlannedShortage(Kinds.SHARE.ofSi(chance, "%"), Kinds.MASS.ofSi(-low, "kg")));
         }
 

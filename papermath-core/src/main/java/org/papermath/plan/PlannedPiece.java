@@ -7,14 +7,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.drying.Dryer;
 import org.papermath.engine.CuttingAndFolding;
@@ -43,23 +41,52 @@ import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Solids;
 
 /** A piece as it was worked out. */
-record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, Stage<VatPlan> vatStage,
-        Stage<Pour> pourStage, Stage<Estimate<Time>> drainTimeStage, Estimate<Length> matThickness,
-        Estimate<Mass> couchedMass, Stage<Posts> postsStage, Stage<Pressing> pressStage, Estimate<Solids> solids,
-        Stage<Drying> dryingStage, Stage<Sizing> sizingStage, Finished finished, Stage<EnvelopePlan> envelopeStage,
-        Stage<Mailed> mailStage, Estimate<Time> workingHours) implements PiecePlan {
+record PlannedPiece(
+        Piece piece,
+        String batch,
+        Counts counts,
+        Forming forming,
+        Stage<VatPlan> vatStage,
+        Stage<Pour> pourStage,
+        Stage<Estimate<Time>> drainTimeStage,
+        Estimate<Length> matThickness,
+        Estimate<Mass> couchedMass,
+        Stage<Posts> postsStage,
+        Stage<Pressing> pressStage,
+        Estimate<Solids> solids,
+        Stage<Drying> dryingStage,
+        Stage<Sizing> sizingStage,
+        Finished finished,
+        Stage<EnvelopePlan> envelopeStage,
+        Stage<Mailed> mailStage,
+        Estimate<Time> workingHours)
+        implements PiecePlan {
     static PiecePlan of(PlainNumbers in, int p) {
         Estimates numbers = in.estimates();
         Piece ordered = in.order().pieces().get(p);
-        return new PlannedPiece(ordered, ordered.recipe(), PlannedCounts.of(in, p), PlannedForming.of(in, p),
-                PlannedVat.of(in, p), PlannedPour.of(in, p),
-                in.known(PieceFigure.DRAIN, p, "drain-time-by-stopwatch",
+        return new PlannedPiece(
+                ordered,
+                ordered.recipe(),
+                PlannedCounts.of(in, p),
+                PlannedForming.of(in, p),
+                PlannedVat.of(in, p),
+                PlannedPour.of(in, p),
+                in.known(
+                        PieceFigure.DRAIN,
+                        p,
+                        "drain-time-by-stopwatch",
                         "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
                         () -> numbers.of(Kinds.TIME, PieceFigure.DRAIN, p)),
-                numbers.of(Kinds.LENGTH, PieceFigure.MAT, p), numbers.of(Kinds.MASS, PieceFigure.COUCHED, p),
-                PlannedPosts.of(in, p), PlannedPressing.of(in, p), numbers.of(Kinds.SOLIDS, PieceFigure.SOLIDS, p),
-                PlannedDrying.of(in, p), PlannedSizing.of(in, p), PlannedFinished.of(in, p, ordered),
-                PlannedEnvelope.of(in, p, ordered), PlannedMailed.of(in, p, ordered),
+                numbers.of(Kinds.LENGTH, PieceFigure.MAT, p),
+                numbers.of(Kinds.MASS, PieceFigure.COUCHED, p),
+                PlannedPosts.of(in, p),
+                PlannedPressing.of(in, p),
+                numbers.of(Kinds.SOLIDS, PieceFigure.SOLIDS, p),
+                PlannedDrying.of(in, p),
+                PlannedSizing.of(in, p),
+                PlannedFinished.of(in, p, ordered),
+                PlannedEnvelope.of(in, p, ordered),
+                PlannedMailed.of(in, p, ordered),
                 numbers.of(Kinds.TIME, PieceFigure.HOURS, p));
     }
 
@@ -73,7 +100,12 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
         static Counts of(PlainNumbers in, int p) {
             PieceWork work = in.engine().piece(p);
             FormingSheets.Setting sheet = in.settings().sheet(p);
-            return new PlannedCounts(work.ordered(), work.wanted(), sheet.perSheet(), sheet.sheets(), work.trials(),
+            return new PlannedCounts(
+                    work.ordered(),
+                    work.wanted(),
+                    sheet.perSheet(),
+                    sheet.sheets(),
+                    work.trials(),
                     in.estimates().of(Kinds.NUMBER, PieceFigure.GOOD, p));
         }
 
@@ -83,15 +115,27 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
         }
     }
 
-    record PlannedForming(Optional<Mould> mould, boolean deckleToMake, Opening opening, int perSheet, boolean turned,
-            Amount<Mass> fibre, Amount<Mass> solids) implements Forming {
+    record PlannedForming(
+            Optional<Mould> mould,
+            boolean deckleToMake,
+            Opening opening,
+            int perSheet,
+            boolean turned,
+            Amount<Mass> fibre,
+            Amount<Mass> solids)
+            implements Forming {
         static Forming of(PlainNumbers in, int p) {
             FormingSheets.Setting sheet = in.settings().sheet(p);
             return new PlannedForming(
-                    sheet.mould() < 0 ? Optional.empty() : Optional.of(in.studio().moulds().get(sheet.mould())),
+                    sheet.mould() < 0
+                            ? Optional.empty()
+                            : Optional.of(in.studio().moulds().get(sheet.mould())),
                     (in.engine().piece(p).deckleEdge() && !sheet.ownDeckle()) || sheet.mould() < 0,
-                    new Opening(mm(sheet.openingWidth()), mm(sheet.openingHeight())), sheet.perSheet(),
-                    sheet.turned(), grams(sheet.fibre()), grams(sheet.solids()));
+                    new Opening(mm(sheet.openingWidth()), mm(sheet.openingHeight())),
+                    sheet.perSheet(),
+                    sheet.turned(),
+                    grams(sheet.fibre()),
+                    grams(sheet.solids()));
         }
 
         @Override
@@ -100,9 +144,17 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
         }
     }
 
-    record PlannedVat(Amount<Consistency> consistency, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail,
-            Amount<Mass> lift, int every, List<Recharge> recharges, Amount<Dimensionless> lightest,
-            Amount<Dimensionless> heaviest) implements VatPlan {
+    record PlannedVat(
+            Amount<Consistency> consistency,
+            Amount<Volume> stock,
+            Amount<Volume> water,
+            Amount<Volume> bail,
+            Amount<Mass> lift,
+            int every,
+            List<Recharge> recharges,
+            Amount<Dimensionless> lightest,
+            Amount<Dimensionless> heaviest)
+            implements VatPlan {
         static Stage<VatPlan> of(PlainNumbers in, int p) {
             FillingVat.Setting set = in.settings().vat(p);
             if (in.studio().vat().isEmpty()) {
@@ -110,30 +162,45 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             }
             if (set.tooWide()) {
                 FormingSheets.Setting sheet = in.settings().sheet(p);
-                String vat = PlanReading.sides(in.engine().workshop().vatWidth(), in.engine().workshop().vatLength());
-                return Stage.notDone("vat-too-narrow", "a mould with a sheet of "
-                        + PlanReading.sides(sheet.openingWidth(), sheet.openingHeight())
-                        + " does not go into the vat of " + vat + ": each sheet is poured. The largest sheet it takes"
-                        + " is " + vat + ", less the rails of the mould");
+                String vat = PlanReading.sides(
+                        in.engine().workshop().vatWidth(),
+                        in.engine().workshop().vatLength());
+                return Stage.notDone(
+                        "vat-too-narrow",
+                        "a mould with a sheet of "
+                                + PlanReading.sides(sheet.openingWidth(), sheet.openingHeight())
+                                + " does not go into the vat of " + vat
+                                + ": each sheet is poured. The largest sheet it takes"
+                                + " is " + vat + ", less the rails of the mould");
             }
             if (!set.dipped()) {
-                return Stage.notDone("vat-too-small", "one lift takes " + in.litresOfStock(set.wantedLift(), p)
-                        + " of stock, the vat holds " + in.studio().vat().get().workingVolume()
-                        + ": each sheet is poured. A vat of at least " + Kinds.VOLUME.ofSi(set.leastVatVolume(), "L")
-                        + " keeps the sheets even");
+                return Stage.notDone(
+                        "vat-too-small",
+                        "one lift takes " + in.litresOfStock(set.wantedLift(), p)
+                                + " of stock, the vat holds "
+                                + in.studio().vat().get().workingVolume()
+                                + ": each sheet is poured. A vat of at least "
+                                + Kinds.VOLUME.ofSi(set.leastVatVolume(), "L")
+                                + " keeps the sheets even");
             }
             List<Recharge> recharges = new ArrayList<>();
             for (FillingVat.Charge one : set.recharges()) {
-                recharges.add(new PlannedRecharge((recharges.size() + 1) * set.every(),
-                        in.litresOfStock(one.stock(), p), in.litresOfWater(one.water()),
+                recharges.add(new PlannedRecharge(
+                        (recharges.size() + 1) * set.every(),
+                        in.litresOfStock(one.stock(), p),
+                        in.litresOfWater(one.water()),
                         in.litresOfWater(one.bail())));
             }
             int batch = in.engine().piece(p).batch();
             return Stage.done(new PlannedVat(
                     Kinds.CONSISTENCY.ofSi(in.engine().stock(batch).vatConsistency(), "%"),
-                    in.litresOfStock(set.start().stock(), p), in.litresOfWater(set.start().water()),
-                    in.litresOfWater(set.start().bail()), Kinds.MASS.ofSi(set.lift(), "kg"), set.every(),
-                    List.copyOf(recharges), Kinds.NUMBER.ofSi(in.estimates().likely(PieceFigure.LIGHTEST, p), "%"),
+                    in.litresOfStock(set.start().stock(), p),
+                    in.litresOfWater(set.start().water()),
+                    in.litresOfWater(set.start().bail()),
+                    Kinds.MASS.ofSi(set.lift(), "kg"),
+                    set.every(),
+                    List.copyOf(recharges),
+                    Kinds.NUMBER.ofSi(in.estimates().likely(PieceFigure.LIGHTEST, p), "%"),
                     Kinds.NUMBER.ofSi(in.estimates().likely(PieceFigure.HEAVIEST, p), "%")));
         }
 
@@ -155,7 +222,8 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
     record PlannedPour(Amount<Volume> stock) implements Pour {
         static Stage<Pour> of(PlainNumbers in, int p) {
             FillingVat.Setting vat = in.settings().vat(p);
-            return vat.dipped() ? Stage.notDone("has-vat", "the sheets are dipped from the vat")
+            return vat.dipped()
+                    ? Stage.notDone("has-vat", "the sheets are dipped from the vat")
                     : Stage.done(new PlannedPour(in.litresOfStock(vat.lift(), p)));
         }
 
@@ -175,12 +243,19 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             if (set == null) {
                 Felts felts = in.studio().felts().get();
                 FormingSheets.Setting sheet = in.settings().sheet(p);
-                return Stage.notDone("felts-too-small", "the wet sheet of "
-                        + PlanReading.sides(sheet.openingWidth(), sheet.openingHeight())
-                        + " is larger than the felts of " + PlanReading.sides(felts.width().si(), felts.length().si())
-                        + ", which take no sheet larger than they are: couch on larger cloths, or use a smaller mould");
+                return Stage.notDone(
+                        "felts-too-small",
+                        "the wet sheet of "
+                                + PlanReading.sides(sheet.openingWidth(), sheet.openingHeight())
+                                + " is larger than the felts of "
+                                + PlanReading.sides(
+                                        felts.width().si(), felts.length().si())
+                                + ", which take no sheet larger than they are: couch on larger cloths, or use a smaller mould");
             }
-            return Stage.done(new PlannedPosts(set.sheets(), set.posts(), set.sheets() + 1,
+            return Stage.done(new PlannedPosts(
+                    set.sheets(),
+                    set.posts(),
+                    set.sheets() + 1,
                     in.estimates().of(Kinds.MASS, PieceFigure.POST_MASS, p),
                     in.estimates().of(Kinds.LENGTH, PieceFigure.POST_HEIGHT, p)));
         }
@@ -191,22 +266,34 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
         }
     }
 
-    record PlannedPressing(Press press, Amount<Force> force, Amount<SheetPressure> pressure, Amount<Time> time,
-            Press.Part weakest, boolean limited) implements Pressing {
+    record PlannedPressing(
+            Press press,
+            Amount<Force> force,
+            Amount<SheetPressure> pressure,
+            Amount<Time> time,
+            Press.Part weakest,
+            boolean limited)
+            implements Pressing {
         static Stage<Pressing> of(PlainNumbers in, int p) {
             org.papermath.engine.Pressing.Setting set = in.settings().press(p);
             if (in.studio().press().isEmpty()) {
-                return Stage.notDone("no-press",
-                        "the studio has no press: let the sheets drain, or press them between blotters");
+                return Stage.notDone(
+                        "no-press", "the studio has no press: let the sheets drain, or press them between blotters");
             }
             if (set == null) {
-                return Stage.notDone("no-post", "the wet sheet does not lie on the felts, so there is no post to press:"
-                        + " let it drain, or press it between blotters");
+                return Stage.notDone(
+                        "no-post",
+                        "the wet sheet does not lie on the felts, so there is no post to press:"
+                                + " let it drain, or press it between blotters");
             }
             Press press = in.studio().press().get();
-            return Stage.done(new PlannedPressing(press, Kinds.FORCE.ofSi(set.force(), "kN"),
-                    Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"), Kinds.TIME.ofSi(set.time(), "min"),
-                    press.weakestPart(), set.limited()));
+            return Stage.done(new PlannedPressing(
+                    press,
+                    Kinds.FORCE.ofSi(set.force(), "kN"),
+                    Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"),
+                    Kinds.TIME.ofSi(set.time(), "min"),
+                    press.weakestPart(),
+                    set.limited()));
         }
 
         @Override
@@ -223,11 +310,16 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
                 return Stage.notDone("no-dryer", "the studio has no dryer: say how the sheets dry");
             }
             if (!in.estimates().isKnown(PieceFigure.DRYING, p)) {
-                return Stage.notDone("never-dries", "in the air of this room (" + in.studio().room()
-                        + ") the sheets never dry: bring in drier air, or warm it");
+                return Stage.notDone(
+                        "never-dries",
+                        "in the air of this room (" + in.studio().room()
+                                + ") the sheets never dry: bring in drier air, or warm it");
             }
             DryingSheets.Setting set = in.settings().drying(p);
-            return Stage.done(new PlannedDrying(dryer, set.loads(), set.blotterChanges(),
+            return Stage.done(new PlannedDrying(
+                    dryer,
+                    set.loads(),
+                    set.blotterChanges(),
                     in.estimates().of(Kinds.TIME, PieceFigure.DRYING, p),
                     in.estimates().of(Kinds.MASS, PieceFigure.EVAPORATED, p)));
         }
@@ -238,17 +330,28 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
         }
     }
 
-    record PlannedSizing(Amount<Volume> bath, Amount<Mass> drySize, Amount<Volume> taken,
-            Estimate<Dimensionless> gained, Stage<Estimate<Time>> dryAgain) implements Sizing {
+    record PlannedSizing(
+            Amount<Volume> bath,
+            Amount<Mass> drySize,
+            Amount<Volume> taken,
+            Estimate<Dimensionless> gained,
+            Stage<Estimate<Time>> dryAgain)
+            implements Sizing {
         static Stage<Sizing> of(PlainNumbers in, int p) {
             if (!in.engine().piece(p).sizing().isDone()) {
                 return Stage.notDone("no-size", "the recipe has no size bath");
             }
             SizingSheets.Setting set = in.settings().sizing(p);
-            return Stage.done(new PlannedSizing(Kinds.VOLUME.ofSi(set == null ? 0 : set.bath(), "L"),
-                    grams(set == null ? 0 : set.drySize()), in.litresOfWater(set == null ? 0 : set.taken()),
+            return Stage.done(new PlannedSizing(
+                    Kinds.VOLUME.ofSi(set == null ? 0 : set.bath(), "L"),
+                    grams(set == null ? 0 : set.drySize()),
+                    in.litresOfWater(set == null ? 0 : set.taken()),
                     in.estimates().of(Kinds.NUMBER, PieceFigure.SIZE, p),
-                    in.known(PieceFigure.DRYING_AGAIN, p, "no-drying", "how the sheets dry is not known",
+                    in.known(
+                            PieceFigure.DRYING_AGAIN,
+                            p,
+                            "no-drying",
+                            "how the sheets dry is not known",
                             () -> in.estimates().of(Kinds.TIME, PieceFigure.DRYING_AGAIN, p))));
         }
 
@@ -258,10 +361,19 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
         }
     }
 
-    record PlannedFinished(Estimate<Length> width, Estimate<Length> height, Amount<Length> foldedWidth,
-            Amount<Length> foldedHeight, Estimate<Grammage> grammage, Stage<Estimate<Length>> caliperStage,
-            Estimate<Mass> mass, Stage<Estimate<Length>> pileStage, Estimate<LinearShrinkage> shrinkageAlong,
-            Estimate<LinearShrinkage> shrinkageAcross, Amount<Dimensionless> load) implements Finished {
+    record PlannedFinished(
+            Estimate<Length> width,
+            Estimate<Length> height,
+            Amount<Length> foldedWidth,
+            Amount<Length> foldedHeight,
+            Estimate<Grammage> grammage,
+            Stage<Estimate<Length>> caliperStage,
+            Estimate<Mass> mass,
+            Stage<Estimate<Length>> pileStage,
+            Estimate<LinearShrinkage> shrinkageAlong,
+            Estimate<LinearShrinkage> shrinkageAcross,
+            Amount<Dimensionless> load)
+            implements Finished {
         private static final String NO_DENSITY =
                 "there is no default for the density of one of the fibres: weigh and measure one dry sheet";
 
@@ -269,15 +381,27 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             Estimates numbers = in.estimates();
             double scatter = in.asked()
                     .find("sheet.scatter-grammage", Scope.of(piece.name(), piece.recipe()))
-                    .map(found -> found.likelySi()).orElse(0.0);
+                    .map(found -> found.likelySi())
+                    .orElse(0.0);
             CuttingAndFolding.Setting size = in.settings().size(p);
-            return new PlannedFinished(numbers.of(Kinds.LENGTH, PieceFigure.WIDTH, p),
-                    numbers.of(Kinds.LENGTH, PieceFigure.HEIGHT, p), mm(size.foldedWidth()), mm(size.foldedHeight()),
+            return new PlannedFinished(
+                    numbers.of(Kinds.LENGTH, PieceFigure.WIDTH, p),
+                    numbers.of(Kinds.LENGTH, PieceFigure.HEIGHT, p),
+                    mm(size.foldedWidth()),
+                    mm(size.foldedHeight()),
                     numbers.of(Kinds.GRAMMAGE, PieceFigure.GRAMMAGE, p).withScatter(scatter),
-                    in.known(PieceFigure.CALIPER, p, "no-density", NO_DENSITY,
+                    in.known(
+                            PieceFigure.CALIPER,
+                            p,
+                            "no-density",
+                            NO_DENSITY,
                             () -> numbers.of(Kinds.LENGTH, PieceFigure.CALIPER, p)),
                     numbers.of(Kinds.MASS, PieceFigure.MASS, p).withScatter(scatter),
-                    in.known(PieceFigure.PILE, p, "no-density", NO_DENSITY,
+                    in.known(
+                            PieceFigure.PILE,
+                            p,
+                            "no-density",
+                            NO_DENSITY,
                             () -> numbers.of(Kinds.LENGTH, PieceFigure.PILE, p)),
                     numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ALONG, p),
                     numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ACROSS, p),
@@ -290,10 +414,19 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
         }
     }
 
-    record PlannedEnvelope(EnvelopeStyle style, Amount<Length> blankWidth, Amount<Length> blankHeight,
-            Amount<Length> insideWidth, Amount<Length> insideHeight, Amount<Length> outsideWidth,
-            Amount<Length> outsideHeight, Amount<Length> seam, Estimate<Length> playAlong, Estimate<Length> playAcross,
-            Amount<Dimensionless> sharePairsFit) implements EnvelopePlan {
+    record PlannedEnvelope(
+            EnvelopeStyle style,
+            Amount<Length> blankWidth,
+            Amount<Length> blankHeight,
+            Amount<Length> insideWidth,
+            Amount<Length> insideHeight,
+            Amount<Length> outsideWidth,
+            Amount<Length> outsideHeight,
+            Amount<Length> seam,
+            Estimate<Length> playAlong,
+            Estimate<Length> playAcross,
+            Amount<Dimensionless> sharePairsFit)
+            implements EnvelopePlan {
         static Stage<EnvelopePlan> of(PlainNumbers in, int p, Piece ordered) {
             Estimates numbers = in.estimates();
             MakingEnvelopes.Setting set = in.settings().envelope(p);
@@ -303,16 +436,22 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             if (!numbers.isKnown(PieceFigure.CLEAR_WIDTH, p)) {
                 return Stage.notDone("no-density", "the thickness of the piece that goes in is not known");
             }
-            double spread = in.asked().si("sheet.scatter-size",
-                    Scope.of(ordered.name(), ordered.recipe()));
+            double spread = in.asked().si("sheet.scatter-size", Scope.of(ordered.name(), ordered.recipe()));
             double deviation = spread / PlainNumbers.NINE_IN_TEN;
             NormalDistribution play = NormalDistribution.of(0, deviation * Math.sqrt(2));
             double fits = play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_WIDTH, p))
                     * play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_HEIGHT, p));
-            return Stage.done(new PlannedEnvelope(ordered.style().orElseThrow(), mm(set.blankWidth()),
-                    mm(set.blankHeight()), mm(set.insideWidth()), mm(set.insideHeight()), mm(set.outsideWidth()),
-                    mm(set.outsideHeight()), Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
-                    numbers.play(PieceFigure.CLEAR_WIDTH, p), numbers.play(PieceFigure.CLEAR_HEIGHT, p),
+            return Stage.done(new PlannedEnvelope(
+                    ordered.style().orElseThrow(),
+                    mm(set.blankWidth()),
+                    mm(set.blankHeight()),
+                    mm(set.insideWidth()),
+                    mm(set.insideHeight()),
+                    mm(set.outsideWidth()),
+                    mm(set.outsideHeight()),
+                    Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
+                    numbers.play(PieceFigure.CLEAR_WIDTH, p),
+                    numbers.play(PieceFigure.CLEAR_HEIGHT, p),
                     Kinds.NUMBER.ofSi(fits, "%")));
         }
 
@@ -337,12 +476,17 @@ record PlannedPiece(Piece piece, String batch, Counts counts, Forming forming, S
             double width = envelope == null ? size.foldedWidth() : envelope.outsideWidth();
             double height = envelope == null ? size.foldedHeight() : envelope.outsideHeight();
             MailLimits limits = MailLimits.of(ordered.mailedIn().get());
-            MailLimits.Verdict verdict = limits.check(mm(width), mm(height),
-                    mm(numbers.likely(PieceFigure.MAIL_THICKNESS, p)), grams(numbers.likely(PieceFigure.MAIL_MASS, p)),
+            MailLimits.Verdict verdict = limits.check(
+                    mm(width),
+                    mm(height),
+                    mm(numbers.likely(PieceFigure.MAIL_THICKNESS, p)),
+                    grams(numbers.likely(PieceFigure.MAIL_MASS, p)),
                     in.order().due().orElse(LocalDate.EPOCH));
-            return Stage.done(new PlannedMailed(ordered.mailedIn().get(),
+            return Stage.done(new PlannedMailed(
+                    ordered.mailedIn().get(),
                     numbers.of(Kinds.MASS, PieceFigure.MAIL_MASS, p),
-                    numbers.of(Kinds.LENGTH, PieceFigure.MAIL_THICKNESS, p), verdict));
+                    numbers.of(Kinds.LENGTH, PieceFigure.MAIL_THICKNESS, p),
+                    verdict));
         }
 
         @Override

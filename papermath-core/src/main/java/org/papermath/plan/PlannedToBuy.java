@@ -6,9 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-
 import javax.measure.quantity.Mass;
-
 import org.papermath.quantity.Amount;
 
 /** What was found to buy. */
@@ -22,17 +20,20 @@ record PlannedToBuy(String what, Amount<Mass> mass, String why) implements ToBuy
             for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
                 if (line.asBought().si() > 0) {
                     fibres.merge(line.fibre().name(), line.asBought().si(), Double::sum);
-                    uses.computeIfAbsent(line.fibre().name(), k -> new LinkedHashSet<>()).add(batch.name());
+                    uses.computeIfAbsent(line.fibre().name(), k -> new LinkedHashSet<>())
+                            .add(batch.name());
                 }
             }
             for (BatchPlan.AdditiveToWeigh additive : batch.additives()) {
-                additives.merge(additive.additive().name(), additive.productInAll().si(), Double::sum);
-                uses.computeIfAbsent(additive.additive().name(), k -> new LinkedHashSet<>()).add(batch.name());
+                additives.merge(
+                        additive.additive().name(), additive.productInAll().si(), Double::sum);
+                uses.computeIfAbsent(additive.additive().name(), k -> new LinkedHashSet<>())
+                        .add(batch.name());
             }
         }
         for (Map<String, Double> kind : List.of(fibres, additives)) {
-            kind.forEach((name, mass) -> list.add(new PlannedToBuy(name, PlainNumbers.grams(mass),
-                    "for " + String.join(" and ", uses.get(name)))));
+            kind.forEach((name, mass) -> list.add(
+                    new PlannedToBuy(name, PlainNumbers.grams(mass), "for " + String.join(" and ", uses.get(name)))));
         }
         return List.copyOf(list);
     }

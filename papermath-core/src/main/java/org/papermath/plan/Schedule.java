@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.PieceWork;
 import org.papermath.evidence.Scope;
@@ -71,22 +70,29 @@ public final class Schedule {
         double again = 0;
         boolean bath = false;
         for (int p = 0; p < in.engine().pieces(); p++) {
-            PieceWork.Hours of = in.engine().piece(p).hours(in.settings(), in.engine().likely());
+            PieceWork.Hours of =
+                    in.engine().piece(p).hours(in.settings(), in.engine().likely());
             wet += of.wet();
             size += of.size();
             finish += of.finish();
             PiecePlan piece = pieces.get(p);
             // What nobody knows makes the sum unknown as well.
-            dry += piece.dryingStage().map(drying -> drying.time().likely().si() * drying.loads()).orElse(Double.NaN);
+            dry += piece.dryingStage()
+                    .map(drying -> drying.time().likely().si() * drying.loads())
+                    .orElse(Double.NaN);
             if (piece.sizingStage().isDone()) {
                 bath = true;
                 again += in.settings().drying(p).loads()
-                        * piece.sizing().dryAgain().map(time -> time.likely().si()).orElse(Double.NaN);
+                        * piece.sizing()
+                                .dryAgain()
+                                .map(time -> time.likely().si())
+                                .orElse(Double.NaN);
             }
         }
-        boolean sized = in.order().recipes().stream().anyMatch(recipe -> recipe.sizeBath().isPresent()
-                || recipe.additives().stream()
-                .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
+        boolean sized = in.order().recipes().stream()
+                .anyMatch(recipe -> recipe.sizeBath().isPresent()
+                        || recipe.additives().stream()
+                                .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
         List<String> names = new ArrayList<>();
         List<OptionalInt> days = new ArrayList<>();
         step(names, days, "order fibre and have it", days(in.asked(), "schedule.delivery"));
@@ -119,8 +125,7 @@ public final class Schedule {
 
     /** Rounds up to whole days, at least one; a time that nobody knows has none. */
     private static OptionalInt wholeDays(double time, double day) {
-        return Double.isNaN(time) ? OptionalInt.empty()
-                : OptionalInt.of((int) Math.max(1, Rounding.ceil(time / day)));
+        return Double.isNaN(time) ? OptionalInt.empty() : OptionalInt.of((int) Math.max(1, Rounding.ceil(time / day)));
     }
 
     /** Counts backwards; the steps come in the order of the work. */
@@ -152,7 +157,8 @@ public final class Schedule {
      * @return the days; empty if nobody knows how long the sheets dry, see {@link #leastDays()}
      */
     public OptionalInt days() {
-        return steps.stream().allMatch(step -> step.days().isPresent()) ? OptionalInt.of(leastDays())
+        return steps.stream().allMatch(step -> step.days().isPresent())
+                ? OptionalInt.of(leastDays())
                 : OptionalInt.empty();
     }
 

@@ -3,7 +3,6 @@ package org.papermath.plan;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
-
 import org.jspecify.annotations.Nullable;
 
 /**

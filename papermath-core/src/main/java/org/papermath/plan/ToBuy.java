@@ -1,7 +1,6 @@
 package org.papermath.plan;
 
 import javax.measure.quantity.Mass;
-
 import org.papermath.quantity.Amount;
 
 /** Something to buy before the work can begin. */

@@ -48,6 +48,7 @@ public enum WorkStep {
     PACK("count and pack");
 
     private final String words;
+
     @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list
     private final List<Caution> cautions;
 

@@ -3,7 +3,6 @@ package org.papermath.press;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Mass;
-
 import org.papermath.equation.PressForce;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -12,8 +11,7 @@ import org.papermath.quantity.SheetPressure;
 
 /** Pressing by weights laid on the sheets: {@code p = m g/A}, with standard gravity. */
 public final class DeadWeight {
-    private DeadWeight() {
-    }
+    private DeadWeight() {}
 
     /**
      * Returns the pressure of a weight.
@@ -24,9 +22,11 @@ public final class DeadWeight {
      * @throws Refused if a value is out of range
      */
     public static Amount<SheetPressure> pressure(Quantity<Mass> mass, Quantity<Area> area) {
-        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(PressForce.weightForce(Kinds.MASS.si(mass,
-                "mass of the weight")),
-                Kinds.AREA.siAboveZero(area, "area of the sheets")), "kPa");
+        return Kinds.SHEET_PRESSURE.ofSi(
+                PressForce.pressure(
+                        PressForce.weightForce(Kinds.MASS.si(mass, "mass of the weight")),
+                        Kinds.AREA.siAboveZero(area, "area of the sheets")),
+                "kPa");
     }
 
     /**
@@ -38,7 +38,8 @@ public final class DeadWeight {
      * @throws Refused if a value is out of range
      */
     public static Amount<Mass> massFor(Quantity<SheetPressure> pressure, Quantity<Area> area) {
-        double force = PressForce.force(Kinds.SHEET_PRESSURE.si(pressure, "pressure on the sheet"),
+        double force = PressForce.force(
+                Kinds.SHEET_PRESSURE.si(pressure, "pressure on the sheet"),
                 Kinds.AREA.siAboveZero(area, "area of the sheets"));
         return Kinds.MASS.ofSi(force / PressForce.STANDARD_GRAVITY, "kg");
     }

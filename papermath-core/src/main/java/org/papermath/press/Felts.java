@@ -2,7 +2,6 @@ package org.papermath.press;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Limits;
@@ -44,8 +43,11 @@ public record Felts(Amount<Length> width, Amount<Length> length, Amount<Grammage
      * @throws Refused if a value is out of range
      */
     public static Felts of(Quantity<Length> width, Quantity<Length> length, Quantity<Grammage> dryGrammage, int count) {
-        return new Felts(Limits.FELT_SIDE.check(width, "felt width"), Limits.FELT_SIDE.check(length, "felt length"),
-                Limits.FELT_GRAMMAGE.check(dryGrammage, "dry grammage of the felt"), count);
+        return new Felts(
+                Limits.FELT_SIDE.check(width, "felt width"),
+                Limits.FELT_SIDE.check(length, "felt length"),
+                Limits.FELT_GRAMMAGE.check(dryGrammage, "dry grammage of the felt"),
+                count);
     }
 
     @Override

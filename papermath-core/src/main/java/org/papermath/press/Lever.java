@@ -3,7 +3,6 @@ package org.papermath.press;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-
 import org.papermath.equation.PressForce;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
@@ -32,8 +31,13 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
         Kinds.LENGTH.siAboveZero(length, "length of the lever");
         Kinds.FORCE.siAboveZero(handForce, "force of a hand");
         if (people < 1) {
-            throw Refused.of("count.below-one", "people at the lever: " + people + " given; 1 or more is wanted.",
-                    "given", people, "least", 1);
+            throw Refused.of(
+                    "count.below-one",
+                    "people at the lever: " + people + " given; 1 or more is wanted.",
+                    "given",
+                    people,
+                    "least",
+                    1);
         }
     }
 
@@ -72,7 +76,9 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      * @throws Refused if a value is out of range
      */
     public static Lever of(Quantity<Length> length, int people, Quantity<Force> handForce) {
-        return new Lever(Kinds.LENGTH.check(length, "length of the lever"), people,
+        return new Lever(
+                Kinds.LENGTH.check(length, "length of the lever"),
+                people,
                 Kinds.FORCE.check(handForce, "force of a hand"));
     }
 

@@ -2,11 +2,9 @@ package org.papermath.press;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.equation.WetWeb;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -24,6 +22,7 @@ import org.papermath.quantity.Share;
 public final class Post {
     /** The load constant of the lifting equation, in kilograms. */
     private static final double LIFTING_LIMIT = 23;
+
     private static final int EVEN_SHEETS = 20;
 
     private final Felts felts;
@@ -68,20 +67,36 @@ public final class Post {
      */
     public static Post of(Assumptions assumptions, Scope scope, Felts felts, int sheets, Quantity<Mass> couchedSheet) {
         if (sheets < 1) {
-            throw Refused.of("count.below-one", "sheets in the post: " + sheets + " given; 1 or more is wanted.",
-                    "given", sheets, "least", 1);
+            throw Refused.of(
+                    "count.below-one",
+                    "sheets in the post: " + sheets + " given; 1 or more is wanted.",
+                    "given",
+                    sheets,
+                    "least",
+                    1);
         }
         if (sheets + 1 > felts.count()) {
-            throw Refused.of("post.felts",
+            throw Refused.of(
+                    "post.felts",
                     "post: " + sheets + " sheets take " + (sheets + 1) + " felts and there are " + felts.count()
                             + ". Make posts of at most " + largest(felts) + " sheets.",
-                    "sheets", sheets, "needed", sheets + 1, "given", felts.count());
+                    "sheets",
+                    sheets,
+                    "needed",
+                    sheets + 1,
+                    "given",
+                    felts.count());
         }
         double area = felts.width().si() * felts.length().si();
         double water = assumptions.si("felt.water-before", scope);
         double layer = assumptions.si("press.post-height", scope);
-        return new Post(felts, sheets, Kinds.MASS.si(couchedSheet, "mass of the couched sheet"),
-                area * (felts.dryGrammage().si() + water), Double.NaN, layer);
+        return new Post(
+                felts,
+                sheets,
+                Kinds.MASS.si(couchedSheet, "mass of the couched sheet"),
+                area * (felts.dryGrammage().si() + water),
+                Double.NaN,
+                layer);
     }
 
     /**
@@ -104,9 +119,15 @@ public final class Post {
      */
     public static int posts(int allSheets, int sheetsInPost) {
         if (allSheets < 1 || sheetsInPost < 1) {
-            throw Refused.of("count.below-one",
+            throw Refused.of(
+                    "count.below-one",
                     "posts: " + allSheets + " sheets in posts of " + sheetsInPost + " given; 1 or more is wanted.",
-                    "sheets", allSheets, "inPost", sheetsInPost, "least", 1);
+                    "sheets",
+                    allSheets,
+                    "inPost",
+                    sheetsInPost,
+                    "least",
+                    1);
         }
         return (allSheets - 1) / sheetsInPost + 1;
     }
@@ -119,7 +140,12 @@ public final class Post {
      * @throws Refused if the mass is not above zero
      */
     public Post wetFelt(Quantity<Mass> oneFelt) {
-        return new Post(felts, sheets, sheetMass, Kinds.MASS.siAboveZero(oneFelt, "mass of a wet felt"), feltHeight,
+        return new Post(
+                felts,
+                sheets,
+                sheetMass,
+                Kinds.MASS.siAboveZero(oneFelt, "mass of a wet felt"),
+                feltHeight,
                 sheetHeight);
     }
 
@@ -132,7 +158,12 @@ public final class Post {
      * @throws Refused if a height is not above zero
      */
     public Post layers(Quantity<Length> oneFelt, Quantity<Length> oneSheet) {
-        return new Post(felts, sheets, sheetMass, wetFelt, Kinds.LENGTH.siAboveZero(oneFelt, "thickness of a wet felt"),
+        return new Post(
+                felts,
+                sheets,
+                sheetMass,
+                wetFelt,
+                Kinds.LENGTH.siAboveZero(oneFelt, "thickness of a wet felt"),
                 Kinds.LENGTH.siAboveZero(oneSheet, "thickness of a couched sheet"));
     }
 
@@ -178,7 +209,8 @@ public final class Post {
      * @return the height
      */
     public Amount<Length> height() {
-        double height = Double.isNaN(feltHeight) ? WetWeb.postHeight(sheets, sheetHeight)
+        double height = Double.isNaN(feltHeight)
+                ? WetWeb.postHeight(sheets, sheetHeight)
                 : felts() * feltHeight + sheets * sheetHeight;
         return Kinds.LENGTH.ofSi(height, "mm");
     }
@@ -191,9 +223,13 @@ public final class Post {
      * @throws Refused if the daylight of the press was not given
      */
     public boolean fits(Press press) {
-        Amount<Length> daylight = press.daylight().orElseThrow(() -> Refused.of("press.no-daylight",
-                "press \"" + press.name() + "\": its opening was not given. Measure the clear height for a post.",
-                "press", press.name()));
+        Amount<Length> daylight = press.daylight()
+                .orElseThrow(() -> Refused.of(
+                        "press.no-daylight",
+                        "press \"" + press.name()
+                                + "\": its opening was not given. Measure the clear height for a post.",
+                        "press",
+                        press.name()));
         return height().compareTo(daylight) <= 0;
     }
 
@@ -209,22 +245,36 @@ public final class Post {
         List<Notice> notices = new ArrayList<>();
         press.daylight().ifPresent(daylight -> {
             if (height().compareTo(daylight) > 0) {
-                notices.add(Notice.warning("post.too-high",
+                notices.add(Notice.warning(
+                        "post.too-high",
                         "The post is " + height() + " high and the opening of the press is " + daylight
                                 + ". Make smaller posts.",
-                        "height", height().toString(), "daylight", daylight.toString()));
+                        "height",
+                        height().toString(),
+                        "daylight",
+                        daylight.toString()));
             }
         });
         if (mass().si() > LIFTING_LIMIT) {
-            notices.add(Notice.warning("post.lifting",
+            notices.add(Notice.warning(
+                    "post.lifting",
                     "The post weighs " + mass()
-                    + ", more than the 23 kg (51 lb) one person should lift at best: take two"
+                            + ", more than the 23 kg (51 lb) one person should lift at best: take two"
                             + " people, a trolley or smaller posts.",
-                    "mass", mass().toString(), "limit", "23 kg", "guidance", "NIOSH 94-110"));
+                    "mass",
+                    mass().toString(),
+                    "limit",
+                    "23 kg",
+                    "guidance",
+                    "NIOSH 94-110"));
         }
         if (sheets > EVEN_SHEETS) {
-            notices.add(Notice.note("post.uneven",
-                    "Posts of more than " + EVEN_SHEETS + " sheets press unevenly.", "sheets", sheets, "limit",
+            notices.add(Notice.note(
+                    "post.uneven",
+                    "Posts of more than " + EVEN_SHEETS + " sheets press unevenly.",
+                    "sheets",
+                    sheets,
+                    "limit",
                     EVEN_SHEETS));
         }
         return List.copyOf(notices);

@@ -5,13 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.PressForce;
 import org.papermath.evidence.Assumptions;
@@ -89,7 +87,11 @@ public final class Press {
      * @param allowed the greatest force that is suggested
      * @param notices what the setting should not be read without
      */
-    public record Setting(Amount<Force> force, Amount<SheetPressure> pressure, Amount<Area> loadedArea, Allowed allowed,
+    public record Setting(
+            Amount<Force> force,
+            Amount<SheetPressure> pressure,
+            Amount<Area> loadedArea,
+            Allowed allowed,
             List<Notice> notices) {
         @Override
         public String toString() {
@@ -111,7 +113,11 @@ public final class Press {
         }
     }
 
-    private Press(String name, List<Part> parts, Amount<Length> platenWidth, Amount<Length> platenLength,
+    private Press(
+            String name,
+            List<Part> parts,
+            Amount<Length> platenWidth,
+            Amount<Length> platenLength,
             @Nullable Amount<Length> daylight) {
         this.name = name;
         this.parts = parts;
@@ -130,15 +136,18 @@ public final class Press {
      * @return the press
      * @throws Refused if a value is out of range
      */
-    public static Press of(String name, Quantity<Force> jack, Quantity<Length> platenWidth,
-            Quantity<Length> platenLength) {
+    public static Press of(
+            String name, Quantity<Force> jack, Quantity<Length> platenWidth, Quantity<Length> platenLength) {
         String called = Name.checkKey(name, "press");
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");
         }
-        return new Press(called, List.of(new Part("jack", Limits.PRESS_RATING.check(jack, "rating of the jack"))),
+        return new Press(
+                called,
+                List.of(new Part("jack", Limits.PRESS_RATING.check(jack, "rating of the jack"))),
                 Limits.PLATEN_SIDE.check(platenWidth, "platen width"),
-                Limits.PLATEN_SIDE.check(platenLength, "platen length"), null);
+                Limits.PLATEN_SIDE.check(platenLength, "platen length"),
+                null);
     }
 
     /**
@@ -155,10 +164,11 @@ public final class Press {
         List<TonReading> readings = new ArrayList<>();
         for (String code : List.of("tonf_us", "tf", "tonf_uk")) {
             double force = Kinds.FORCE.siAboveZero(Kinds.FORCE.of(tons, code), "tons on the label");
-            readings.add(new TonReading(code, Kinds.FORCE.ofSi(force, "kN"),
-                    Kinds.NUMBER.ofSi(force / other - 1, "%")));
+            readings.add(
+                    new TonReading(code, Kinds.FORCE.ofSi(force, "kN"), Kinds.NUMBER.ofSi(force / other - 1, "%")));
         }
-        readings.sort(Comparator.comparingDouble(reading -> Math.abs(reading.off().si())));
+        readings.sort(
+                Comparator.comparingDouble(reading -> Math.abs(reading.off().si())));
         return List.copyOf(readings);
     }
 
@@ -188,8 +198,8 @@ public final class Press {
      * @throws Refused if the height is out of range
      */
     public Press daylight(Quantity<Length> height) {
-        return new Press(name, parts, platenWidth, platenLength,
-                Limits.DAYLIGHT.check(height, "daylight of the press"));
+        return new Press(
+                name, parts, platenWidth, platenLength, Limits.DAYLIGHT.check(height, "daylight of the press"));
     }
 
     /**
@@ -216,7 +226,9 @@ public final class Press {
      * @return the part
      */
     public Part weakestPart() {
-        return parts.stream().min(Comparator.comparingDouble(part -> part.rating().si())).orElseThrow();
+        return parts.stream()
+                .min(Comparator.comparingDouble(part -> part.rating().si()))
+                .orElseThrow();
     }
 
     /**
@@ -239,7 +251,9 @@ public final class Press {
     public Allowed allowed(Assumptions assumptions) {
         Part weakest = weakestPart();
         double share = assumptions.si("press.allowed-share", Scope.at(name));
-        return new Allowed(Kinds.FORCE.ofSi(PressForce.allowedForce(share, weakest.rating().si()), "kN"), weakest,
+        return new Allowed(
+                Kinds.FORCE.ofSi(PressForce.allowedForce(share, weakest.rating().si()), "kN"),
+                weakest,
                 Kinds.SHARE.ofSi(share, "%"));
     }
 
@@ -251,8 +265,8 @@ public final class Press {
      * @throws Refused if the area is not above zero
      */
     public Amount<Area> loadedArea(Quantity<Area> sheets) {
-        return Kinds.AREA.ofSi(PressForce.loadedArea(Kinds.AREA.siAboveZero(sheets, "area of the sheets"),
-                platen()), "m2");
+        return Kinds.AREA.ofSi(
+                PressForce.loadedArea(Kinds.AREA.siAboveZero(sheets, "area of the sheets"), platen()), "m2");
     }
 
     /**
@@ -275,8 +289,10 @@ public final class Press {
      * @throws Refused if the area is not above zero
      */
     public Amount<SheetPressure> greatestPressure(Assumptions assumptions, Quantity<Area> sheets) {
-        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(allowed(assumptions).force().si(),
-                loadedArea(sheets).si()), "kPa");
+        return Kinds.SHEET_PRESSURE.ofSi(
+                PressForce.pressure(
+                        allowed(assumptions).force().si(), loadedArea(sheets).si()),
+                "kPa");
     }
 
     /**
@@ -341,22 +357,31 @@ public final class Press {
         Allowed allowed = allowed(assumptions);
         // A hair of tolerance, so that the allowed pressure itself is not refused by rounding.
         if (newtons > allowed.force().si() * (1 + 1e-12)) {
-            throw Refused.of("press.above-allowed",
+            throw Refused.of(
+                    "press.above-allowed",
                     "press \"" + name + "\": " + force + " wanted on the post; its weakest part, the "
                             + allowed.weakest().name() + ", allows " + allowed
                             + ". Press with less or in smaller posts.",
-                    "press", name, "given", force.toString(), "limit", allowed.force().toString(),
-                    "part", allowed.weakest().name());
+                    "press",
+                    name,
+                    "given",
+                    force.toString(),
+                    "limit",
+                    allowed.force().toString(),
+                    "part",
+                    allowed.weakest().name());
         }
         Amount<SheetPressure> pressure = Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(newtons, area.si()), "kPa");
         List<Notice> notices = new ArrayList<>(PressingModel.pressureNotices(pressure, assumptions));
         if (area.si() < 0.5 * platen()) {
-            notices.add(Notice.note("press.small-post",
+            notices.add(Notice.note(
+                    "press.small-post",
                     "The sheets cover " + Kinds.SHARE.ofSi(area.si() / platen(), "%")
                             + " of the platen: the same force presses harder on less paper. Hold the pressure, not"
                             + " the force,"
                             + " and lay the post in the middle.",
-                    "area", area.toString()));
+                    "area",
+                    area.toString()));
         }
         return new Setting(force, pressure, area, allowed, List.copyOf(notices));
     }
@@ -390,8 +415,11 @@ public final class Press {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Press that && name.equals(that.name) && parts.equals(that.parts)
-                && platenWidth.si() == that.platenWidth.si() && platenLength.si() == that.platenLength.si()
+        return other instanceof Press that
+                && name.equals(that.name)
+                && parts.equals(that.parts)
+                && platenWidth.si() == that.platenWidth.si()
+                && platenLength.si() == that.platenLength.si()
                 && daylight().map(Amount::si).equals(that.daylight().map(Amount::si));
     }
 
@@ -402,6 +430,10 @@ public final class Press {
 
     @Override
     public String toString() {
-        return name + " (press, " + parts.stream().map(Part::toString).reduce((a, b) -> a + "; " + b).orElse("") + ")";
+        return name + " (press, "
+                + parts.stream()
+                        .map(Part::toString)
+                        .reduce((a, b) -> a + "; " + b)
+                        .orElse("") + ")";
     }
 }

@@ -3,11 +3,9 @@ package org.papermath.press;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import org.papermath.equation.Pressing;
 import org.papermath.equation.PressingLaw;
 import org.papermath.equation.WetWeb;
@@ -60,8 +58,8 @@ public final class PressingModel {
      * @param timeConstant the time in which the distance to it falls to 37 %
      * @param notices what the result should not be read without
      */
-    public record Result(PressedSheet sheet, Amount<MoistureRatio> equilibrium, Amount<Time> timeConstant,
-            List<Notice> notices) {
+    public record Result(
+            PressedSheet sheet, Amount<MoistureRatio> equilibrium, Amount<Time> timeConstant, List<Notice> notices) {
         /**
          * Returns the solids after pressing.
          *
@@ -80,8 +78,11 @@ public final class PressingModel {
     private PressingModel(Assumptions assumptions, Scope scope) {
         this.assumptions = assumptions;
         this.scope = scope;
-        this.law = new PressingLaw(assumptions.si("press.factor", scope), assumptions.si("press.exponent", scope),
-                assumptions.si("press.reference-pressure", scope), assumptions.si("press.floor", scope),
+        this.law = new PressingLaw(
+                assumptions.si("press.factor", scope),
+                assumptions.si("press.exponent", scope),
+                assumptions.si("press.reference-pressure", scope),
+                assumptions.si("press.floor", scope),
                 assumptions.si("press.time-constant", scope));
     }
 
@@ -116,8 +117,8 @@ public final class PressingModel {
      */
     public Amount<MoistureRatio> equilibrium(Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure) {
         return Kinds.MOISTURE_RATIO.ofSi(
-                law.equilibrium(Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value"),
-                        pressed(pressure)),
+                law.equilibrium(
+                        Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value"), pressed(pressure)),
                 "g/g");
     }
 
@@ -138,7 +139,10 @@ public final class PressingModel {
      * @throws Refused if the pressure is above the limit for hand presses ({@code press.pressure-limit}), or a value is
      *     out of range
      */
-    public Result press(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+    public Result press(
+            CouchedSheet sheet,
+            Quantity<WaterRetention> retention,
+            Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
         return press(sheet, sheet::pressed, retention, pressure, hold);
     }
@@ -155,13 +159,20 @@ public final class PressingModel {
      * @return the pressed sheet, and what to know of it
      * @throws Refused as {@link #press}
      */
-    public Result pressAgain(PressedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+    public Result pressAgain(
+            PressedSheet sheet,
+            Quantity<WaterRetention> retention,
+            Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
         return press(sheet, sheet::pressedAgain, retention, pressure, hold);
     }
 
-    private Result press(Sheet sheet, Function<Amount<Solids>, PressedSheet> pressing,
-            Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
+    private Result press(
+            Sheet sheet,
+            Function<Amount<Solids>, PressedSheet> pressing,
+            Quantity<WaterRetention> retention,
+            Quantity<SheetPressure> pressure,
+            Quantity<Time> hold) {
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
         double p = pressed(pressure);
         double seconds = Kinds.TIME.si(hold, "time at load");
@@ -170,34 +181,49 @@ public final class PressingModel {
         double constant = law.timeConstant(grammage, wrv);
         double ratio = law.ratioAfter(sheet.ratio().si(), wrv, p, grammage, seconds);
         PressedSheet out = pressing.apply(Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(ratio), "%"));
-        List<Notice> notices = new ArrayList<>(pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure"),
-                assumptions));
+        List<Notice> notices =
+                new ArrayList<>(pressureNotices(Kinds.SHEET_PRESSURE.check(pressure, "pressure"), assumptions));
         if (seconds < 3 * constant) {
-            notices.add(Notice.note("press.short-hold",
+            notices.add(Notice.note(
+                    "press.short-hold",
                     "The load is held for " + hold
-                    + "; this sheet would still give up water after three time constants, "
+                            + "; this sheet would still give up water after three time constants, "
                             + Kinds.TIME.ofSi(3 * constant, "s") + ".",
-                    "given", hold.toString(), "wanted", Kinds.TIME.ofSi(3 * constant, "s").toString()));
+                    "given",
+                    hold.toString(),
+                    "wanted",
+                    Kinds.TIME.ofSi(3 * constant, "s").toString()));
         }
         if (p < LEAST_PRESSURE || grammage > GREATEST_GRAMMAGE) {
-            notices.add(Notice.warning("press.outside-range",
+            notices.add(Notice.warning(
+                    "press.outside-range",
                     "The pressing model holds from 0.03 MPa and up to 400 g/m² oven-dry; " + pressure + " and "
                             + sheet.ovenDryGrammage() + " are outside.",
-                    "pressure", pressure.toString(), "grammage", sheet.ovenDryGrammage().toString()));
+                    "pressure",
+                    pressure.toString(),
+                    "grammage",
+                    sheet.ovenDryGrammage().toString()));
         }
         if (Pressing.solidsOfRatio(ratio) > 0.5) {
-            notices.add(Notice.warning("press.dry",
+            notices.add(Notice.warning(
+                    "press.dry",
                     "Solids above 50 % after a hand press are more than presses are known to reach; weigh a sheet.",
-                    "solids", out.solids().toString()));
+                    "solids",
+                    out.solids().toString()));
         }
         if (assumptions.get("press.factor", scope).basis() != Basis.MEASURED_HERE) {
-            notices.add(Notice.note("press.uncalibrated",
+            notices.add(Notice.note(
+                    "press.uncalibrated",
                     "The water retention value rules this result; one from a table, of unsaid basis or from a gentler"
-                    + " spinning"
+                            + " spinning"
                             + " overstates the water. One sheet weighed couched, pressed and dry settles it.",
-                    "retention", retention.toString()));
+                    "retention",
+                    retention.toString()));
         }
-        return new Result(out, Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g"), Kinds.TIME.ofSi(constant, "s"),
+        return new Result(
+                out,
+                Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g"),
+                Kinds.TIME.ofSi(constant, "s"),
                 List.copyOf(notices));
     }
 
@@ -211,11 +237,18 @@ public final class PressingModel {
      * @return the solids
      * @throws Refused as {@link #press}
      */
-    public Estimate<Solids> solids(CouchedSheet sheet, Quantity<WaterRetention> retention,
+    public Estimate<Solids> solids(
+            CouchedSheet sheet,
+            Quantity<WaterRetention> retention,
             Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
-        return Bands.of(assumptions, scope, IDS,
-                store -> from(store, scope).press(sheet, retention, pressure, hold).solids());
+        return Bands.of(
+                assumptions,
+                scope,
+                IDS,
+                store -> from(store, scope)
+                        .press(sheet, retention, pressure, hold)
+                        .solids());
     }
 
     /**
@@ -228,18 +261,29 @@ public final class PressingModel {
      * @return the time
      * @throws Refused if this pressure never brings the sheet there, or a value is out of range
      */
-    public Amount<Time> timeTo(CouchedSheet sheet, Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure,
+    public Amount<Time> timeTo(
+            CouchedSheet sheet,
+            Quantity<WaterRetention> retention,
+            Quantity<SheetPressure> pressure,
             Quantity<Solids> wanted) {
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
         double p = pressed(pressure);
-        double time = law.timeTo(Pressing.ratioOfSolids(Kinds.SOLIDS.si(wanted, "solids wanted")), sheet.ratio().si(),
-                wrv, p, sheet.ovenDryGrammage().si());
+        double time = law.timeTo(
+                Pressing.ratioOfSolids(Kinds.SOLIDS.si(wanted, "solids wanted")),
+                sheet.ratio().si(),
+                wrv,
+                p,
+                sheet.ovenDryGrammage().si());
         if (Double.isInfinite(time)) {
             Amount<Solids> best = Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(law.equilibrium(wrv, p)), "%");
-            throw Refused.of("press.never",
+            throw Refused.of(
+                    "press.never",
                     "pressing: " + wanted + " solids wanted; " + pressure + " on this stock never comes above " + best
                             + ". Press harder within what the press allows, or dry from there.",
-                    "given", wanted.toString(), "limit", best.toString());
+                    "given",
+                    wanted.toString(),
+                    "limit",
+                    best.toString());
         }
         return Kinds.TIME.ofSi(time, "min");
     }
@@ -294,10 +338,13 @@ public final class PressingModel {
         double out = -WetWeb.feltWater(post.felts(), area, after, before);
         List<Notice> notices = new ArrayList<>();
         if (out > sheets) {
-            notices.add(Notice.note("press.felt-water",
+            notices.add(Notice.note(
+                    "press.felt-water",
                     "The felts give up more water than the sheets: wring or spin them before the post is laid.",
-                    "felts", Kinds.MASS.ofSi(Math.max(0, out), "kg").toString(),
-                    "sheets", Kinds.MASS.ofSi(Math.max(0, sheets), "kg").toString()));
+                    "felts",
+                    Kinds.MASS.ofSi(Math.max(0, out), "kg").toString(),
+                    "sheets",
+                    Kinds.MASS.ofSi(Math.max(0, sheets), "kg").toString()));
         }
         return new Water(Kinds.MASS.ofSi(sheets, "kg"), Kinds.MASS.ofSi(Math.max(0, out), "kg"), List.copyOf(notices));
     }
@@ -317,9 +364,14 @@ public final class PressingModel {
      * @throws Refused if the pressed mass is not between the oven-dry and the couched one, the hold is too short to
      *     tell, or the sheet is at the floor no press goes below
      */
-    public static Assumptions calibrate(Assumptions assumptions, Press press, CouchedSheet sheet,
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Press press,
+            CouchedSheet sheet,
             Reading<Mass> pressedMass,
-            Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
+            Quantity<WaterRetention> retention,
+            Quantity<SheetPressure> pressure,
+            Quantity<Time> hold) {
         return calibrate(assumptions, Scope.at(press.name()), sheet, pressedMass, retention, pressure, hold);
     }
 
@@ -337,48 +389,71 @@ public final class PressingModel {
      * @return the store with {@code press.factor} measured for the press
      * @throws Refused as the other
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, CouchedSheet sheet,
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            CouchedSheet sheet,
             Reading<Mass> pressedMass,
-            Quantity<WaterRetention> retention, Quantity<SheetPressure> pressure, Quantity<Time> hold) {
+            Quantity<WaterRetention> retention,
+            Quantity<SheetPressure> pressure,
+            Quantity<Time> hold) {
         PressingModel model = from(assumptions, scope);
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
         double p = model.pressed(pressure);
         double dry = sheet.ovenDry().si();
         double mass = pressedMass.value().si();
         if (!(mass > dry && mass < sheet.mass().si())) {
-            throw Refused.of("press.calibration-mass",
+            throw Refused.of(
+                    "press.calibration-mass",
                     "mass of the pressed sheet: " + pressedMass.value()
-                    + " given; it must lie between the oven-dry mass "
+                            + " given; it must lie between the oven-dry mass "
                             + sheet.ovenDry() + " and the couched mass " + sheet.mass() + ".",
-                    "given", pressedMass.value().toString(), "least", sheet.ovenDry().toString(),
-                    "most", sheet.mass().toString());
+                    "given",
+                    pressedMass.value().toString(),
+                    "least",
+                    sheet.ovenDry().toString(),
+                    "most",
+                    sheet.mass().toString());
         }
         double ratio = mass / dry - 1;
         double grammage = sheet.ovenDryGrammage().si();
         double constant = model.law.timeConstant(grammage, wrv);
-        double equilibrium = model.law.equilibriumOf(sheet.ratio().si(), ratio, wrv, grammage,
-                Kinds.TIME.siAboveZero(hold, "time at load"));
+        double equilibrium = model.law.equilibriumOf(
+                sheet.ratio().si(), ratio, wrv, grammage, Kinds.TIME.siAboveZero(hold, "time at load"));
         if (!(equilibrium > 0)) {
-            throw Refused.of("press.calibration-hold",
+            throw Refused.of(
+                    "press.calibration-hold",
                     "time at load: " + hold
-                    + " given; too short to tell where this sheet would have come to rest. Hold for at"
+                            + " given; too short to tell where this sheet would have come to rest. Hold for at"
                             + " least " + Kinds.TIME.ofSi(5 * constant, "s") + ".",
-                    "given", hold.toString(), "least", Kinds.TIME.ofSi(5 * constant, "s").toString());
+                    "given",
+                    hold.toString(),
+                    "least",
+                    Kinds.TIME.ofSi(5 * constant, "s").toString());
         }
         if (equilibrium < model.law.floor()) {
-            throw Refused.of("press.calibration-floor",
+            throw Refused.of(
+                    "press.calibration-floor",
                     "pressed sheet: " + Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g")
-                    + " water on dry; that is less than the"
+                            + " water on dry; that is less than the"
                             + " fibre walls hold, " + Kinds.MOISTURE_RATIO.ofSi(model.law.floor(), "g/g")
                             + ", and says nothing of the press. Check the oven-dry mass.",
-                    "given", equilibrium, "limit", model.law.floor());
+                    "given",
+                    equilibrium,
+                    "limit",
+                    model.law.floor());
         }
         Assumption old = assumptions.get("press.factor", scope);
         double likely = model.law.factorOf(equilibrium, wrv, p);
         // What one weighing leaves: 0.02 of the solids, beside the error of the scale.
         double left = 0.02 * (1 + ratio) * (1 + ratio);
         double half = Math.hypot(1.645 * pressedMass.error().si() / dry, left) / ratio;
-        return assumptions.with(old.with(scope, likely, likely / (1 + half), likely * (1 + half), Basis.MEASURED_HERE,
+        return assumptions.with(old.with(
+                scope,
+                likely,
+                likely / (1 + half),
+                likely * (1 + half),
+                Basis.MEASURED_HERE,
                 new Source("one sheet weighed couched, pressed and dry at " + pressure)));
     }
 
@@ -387,20 +462,28 @@ public final class PressingModel {
         double warning = assumptions.si("press.pressure-warning", Scope.GENERAL);
         double limit = assumptions.si("press.pressure-limit", Scope.GENERAL);
         if (pressure.si() > limit) {
-            throw Refused.of("press.pressure-limit",
+            throw Refused.of(
+                    "press.pressure-limit",
                     "pressure on the sheet: " + pressure + " given; no hand press is known above "
                             + Kinds.SHEET_PRESSURE.ofSi(limit, "MPa")
                             + ". Check the area that carries the force and which ton"
                             + " is meant.",
-                    "given", pressure.toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(limit, "MPa").toString());
+                    "given",
+                    pressure.toString(),
+                    "limit",
+                    Kinds.SHEET_PRESSURE.ofSi(limit, "MPa").toString());
         }
         if (pressure.si() > warning) {
-            return List.of(Notice.warning("press.pressure-high",
+            return List.of(Notice.warning(
+                    "press.pressure-high",
                     "The pressure on the sheet is " + pressure.to("MPa") + "; above "
                             + Kinds.SHEET_PRESSURE.ofSi(warning, "MPa")
                             + " solids and density hardly answer any more and are"
                             + " only carried on from lower pressures.",
-                    "given", pressure.toString(), "limit", Kinds.SHEET_PRESSURE.ofSi(warning, "MPa").toString()));
+                    "given",
+                    pressure.toString(),
+                    "limit",
+                    Kinds.SHEET_PRESSURE.ofSi(warning, "MPa").toString()));
         }
         return List.of();
     }

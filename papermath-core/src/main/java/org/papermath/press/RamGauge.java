@@ -3,7 +3,6 @@ package org.papermath.press;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-
 import org.papermath.equation.PressForce;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.GaugePressure;

@@ -1,12 +1,10 @@
 package org.papermath.press;
 
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-
 import org.papermath.equation.PressForce;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -36,9 +34,15 @@ public final class Screw {
     private final double collarDiameter;
     private final List<Estimate.Driver> drivers;
 
-    private Screw(double lead, double diameter, double friction, double leastFriction, double mostFriction,
+    private Screw(
+            double lead,
+            double diameter,
+            double friction,
+            double leastFriction,
+            double mostFriction,
             double angle,
-            double collarDiameter, List<Estimate.Driver> drivers) {
+            double collarDiameter,
+            List<Estimate.Driver> drivers) {
         this.lead = lead;
         this.diameter = diameter;
         this.friction = friction;
@@ -60,8 +64,15 @@ public final class Screw {
      */
     public static Screw of(Quantity<Length> lead, Quantity<Length> meanDiameter, Quantity<Share> friction) {
         double f = Kinds.SHARE.si(friction, "friction of the screw");
-        return new Screw(Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
-                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"), f, f, f, 0, 0, List.of());
+        return new Screw(
+                Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
+                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"),
+                f,
+                f,
+                f,
+                0,
+                0,
+                List.of());
     }
 
     /**
@@ -114,13 +125,18 @@ public final class Screw {
         return assumed(assumptions, lead, meanDiameter, "wood");
     }
 
-    private static Screw assumed(Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter,
-            String material) {
+    private static Screw assumed(
+            Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter, String material) {
         Assumption friction = assumptions.get("press.screw-friction", Scope.of(material));
-        return new Screw(Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
-                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"), friction.likelySi(),
+        return new Screw(
+                Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
+                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"),
+                friction.likelySi(),
                 friction.lowSi(),
-                friction.highSi(), 0, 0, List.of(new Estimate.Driver(friction, 1)));
+                friction.highSi(),
+                0,
+                0,
+                List.of(new Estimate.Driver(friction, 1)));
     }
 
     /**
@@ -131,8 +147,15 @@ public final class Screw {
      * @throws Refused if the value is out of range
      */
     public Screw collar(Quantity<Length> meanDiameter) {
-        return new Screw(lead, diameter, friction, leastFriction, mostFriction, angle,
-                Kinds.LENGTH.si(meanDiameter, "mean diameter of the collar"), drivers);
+        return new Screw(
+                lead,
+                diameter,
+                friction,
+                leastFriction,
+                mostFriction,
+                angle,
+                Kinds.LENGTH.si(meanDiameter, "mean diameter of the collar"),
+                drivers);
     }
 
     /**
@@ -143,12 +166,16 @@ public final class Screw {
      * @throws Refused if the angle is out of range
      */
     public Screw thread(Quantity<Angle> halfAngle) {
-        double radians = halfAngle.to(tech.units.indriya.unit.Units.RADIAN).getValue().doubleValue();
+        double radians =
+                halfAngle.to(tech.units.indriya.unit.Units.RADIAN).getValue().doubleValue();
         if (!(radians >= 0 && radians < Math.PI / 4)) {
-            throw Refused.of("screw.thread-angle",
+            throw Refused.of(
+                    "screw.thread-angle",
                     "half thread angle: " + halfAngle
-                    + " given; it must be from 0 to less than 45°. Give half the angle"
-                            + " between the flanks.", "given", halfAngle.toString());
+                            + " given; it must be from 0 to less than 45°. Give half the angle"
+                            + " between the flanks.",
+                    "given",
+                    halfAngle.toString());
         }
         return new Screw(lead, diameter, friction, leastFriction, mostFriction, radians, collarDiameter, drivers);
     }
@@ -161,14 +188,16 @@ public final class Screw {
      * @throws Refused if the force is out of range, or if the thread jams: friction lets no torque advance it
      */
     public Amount<Torque> torqueFor(Quantity<Force> force) {
-        double torque = PressForce.screwRaisingTorque(Kinds.FORCE.si(force, "force of the screw"), lead, diameter,
-                friction,
-                angle, friction, collarDiameter);
+        double torque = PressForce.screwRaisingTorque(
+                Kinds.FORCE.si(force, "force of the screw"), lead, diameter, friction, angle, friction, collarDiameter);
         if (Double.isInfinite(torque)) {
-            throw Refused.of("screw.jams",
+            throw Refused.of(
+                    "screw.jams",
                     "screw: with a friction of " + friction
-                    + " its thread jams; no torque presses with it. Check lead and"
-                            + " mean diameter.", "friction", friction);
+                            + " its thread jams; no torque presses with it. Check lead and"
+                            + " mean diameter.",
+                    "friction",
+                    friction);
         }
         return Kinds.TORQUE.ofSi(torque, "N.m");
     }
@@ -181,9 +210,18 @@ public final class Screw {
      * @throws Refused if the force is out of range
      */
     public Amount<Torque> looseningTorque(Quantity<Force> force) {
-        return Kinds.TORQUE.ofSi(Math.max(0,
-                PressForce.screwLoweringTorque(Kinds.FORCE.si(force, "force of the screw"), lead,
-                diameter, friction, angle, friction, collarDiameter)), "N.m");
+        return Kinds.TORQUE.ofSi(
+                Math.max(
+                        0,
+                        PressForce.screwLoweringTorque(
+                                Kinds.FORCE.si(force, "force of the screw"),
+                                lead,
+                                diameter,
+                                friction,
+                                angle,
+                                friction,
+                                collarDiameter)),
+                "N.m");
     }
 
     /**

@@ -3,7 +3,6 @@ package org.papermath.press;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
-
 import org.papermath.equation.Psychrometrics;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.GaugePressure;
@@ -64,7 +63,8 @@ public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
      * @throws Refused as {@link #of(Quantity)}
      */
     public static Vacuum of(Quantity<GaugePressure> drawn, Quantity<Pressure> atmosphere) {
-        return new Vacuum(Kinds.GAUGE_PRESSURE.check(drawn, "vacuum"),
+        return new Vacuum(
+                Kinds.GAUGE_PRESSURE.check(drawn, "vacuum"),
                 Kinds.AIR_PRESSURE.check(atmosphere, "pressure of the air"));
     }
 
@@ -74,11 +74,18 @@ public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
             boolean likely = mercury.si() <= air.si() && !shown.getUnit().equals(mercury.getUnit());
             String limit = air.to("kPa") + " (" + air.to("psi") + ")";
             String meaning = mercury + " = " + mercury.to("kPa") + " = " + mercury.to("psi");
-            throw Refused.of("vacuum.above-atmosphere",
+            throw Refused.of(
+                    "vacuum.above-atmosphere",
                     "vacuum: " + shown + " given; no vacuum is more than the air outside, here " + limit + "."
-                            + (likely ? " Inches of mercury were probably meant: " + meaning + "."
-                            : " Check the unit."),
-                    "given", shown.toString(), "limit", limit, "likely", likely ? meaning : "");
+                            + (likely
+                                    ? " Inches of mercury were probably meant: " + meaning + "."
+                                    : " Check the unit."),
+                    "given",
+                    shown.toString(),
+                    "limit",
+                    limit,
+                    "likely",
+                    likely ? meaning : "");
         }
     }
 

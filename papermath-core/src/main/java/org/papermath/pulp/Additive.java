@@ -2,9 +2,7 @@ package org.papermath.pulp;
 
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -132,7 +130,9 @@ public final class Additive {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Additive that && name.equals(that.name) && purpose == that.purpose
+        return other instanceof Additive that
+                && name.equals(that.name)
+                && purpose == that.purpose
                 && activeSi() == that.activeSi();
     }
 
@@ -143,6 +143,8 @@ public final class Additive {
 
     @Override
     public String toString() {
-        return activeFraction().map(fraction -> name + " (" + fraction + " active)").orElse(name);
+        return activeFraction()
+                .map(fraction -> name + " (" + fraction + " active)")
+                .orElse(name);
     }
 }

@@ -3,13 +3,11 @@ package org.papermath.pulp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.Additives;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
@@ -61,7 +59,9 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @throws Refused if a value is out of range, or the dose comes out above 50 %
      */
     public static AdditiveDose ofProduct(Additive additive, Quantity<Mass> product, Quantity<Mass> ovenDry) {
-        double dose = Additives.doseOfProduct(Kinds.MASS.si(product, "product of " + additive.name()), active(additive),
+        double dose = Additives.doseOfProduct(
+                Kinds.MASS.si(product, "product of " + additive.name()),
+                active(additive),
                 Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre"));
         return new AdditiveDose(additive, Kinds.DOSE.ofSi(dose, "%"));
     }
@@ -113,12 +113,20 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      */
     public Amount<Volume> solution(Quantity<Mass> ovenDry, AdditiveSolution solution) {
         if (!solution.additive().name().equals(additive.name())) {
-            throw Refused.of("additive.other-solution",
+            throw Refused.of(
+                    "additive.other-solution",
                     "solution: one of " + solution.additive().name() + " given for a dose of " + additive.name() + ".",
-                    "given", solution.additive().name(), "wanted", additive.name());
+                    "given",
+                    solution.additive().name(),
+                    "wanted",
+                    additive.name());
         }
-        return Kinds.VOLUME.ofSi(Additives.solutionVolume(dose.si(), Kinds.MASS.si(ovenDry, "oven-dry fibre"),
-                solution.strength().si()), "mL");
+        return Kinds.VOLUME.ofSi(
+                Additives.solutionVolume(
+                        dose.si(),
+                        Kinds.MASS.si(ovenDry, "oven-dry fibre"),
+                        solution.strength().si()),
+                "mL");
     }
 
     /**
@@ -129,7 +137,10 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @return the same in order; equals keep theirs
      */
     public static List<AdditiveDose> inOrder(List<AdditiveDose> doses) {
-        return doses.stream().sorted(Comparator.comparing((AdditiveDose dose) -> dose.additive().purpose())).toList();
+        return doses.stream()
+                .sorted(Comparator.comparing(
+                        (AdditiveDose dose) -> dose.additive().purpose()))
+                .toList();
     }
 
     /**
@@ -138,8 +149,7 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @param at the time after the first addition
      * @param dose the dose
      */
-    public record Addition(Amount<Time> at, AdditiveDose dose) {
-    }
+    public record Addition(Amount<Time> at, AdditiveDose dose) {}
 
     /**
      * Sets out doses in the usual order with a wait between them, so that each has spread through the stock before the
@@ -154,7 +164,8 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
         double at = 0;
         for (AdditiveDose dose : inOrder(doses)) {
             table.add(new Addition(Kinds.TIME.ofSi(at, "min"), dose));
-            at += assumptions.si("additive.wait", Scope.of(dose.additive().purpose().subject()));
+            at += assumptions.si(
+                    "additive.wait", Scope.of(dose.additive().purpose().subject()));
         }
         return List.copyOf(table);
     }
@@ -170,17 +181,22 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @return the question, to be thrown or shown, with the mass each meaning gives
      * @throws Refused if a value is out of range
      */
-    public static Unclear whichBase(String what, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry,
-            Quantity<Volume> bath) {
+    public static Unclear whichBase(
+            String what, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry, Quantity<Volume> bath) {
         double share = Kinds.NUMBER.siWithin(bare, what, 0, 1);
         Amount<Dimensionless> given = Kinds.NUMBER.ofSi(share, "%");
         Amount<Mass> onFibre = Kinds.MASS.ofSi(share * Kinds.MASS.si(ovenDry, "oven-dry fibre"), "g");
         Amount<Mass> inBath = Kinds.MASS.ofSi(share * 1000 * Kinds.VOLUME.si(bath, "bath"), "g");
-        return new Unclear("additive.which-base",
+        return new Unclear(
+                "additive.which-base",
                 what + ": a bare " + given + " given. Say of what: a percentage alone is no dose.",
-                List.of(new Unclear.Candidate("of the oven-dry fibre", onFibre.toString()),
+                List.of(
+                        new Unclear.Candidate("of the oven-dry fibre", onFibre.toString()),
                         new Unclear.Candidate("grams in 100 mL of the bath", inBath.toString())),
-                "what", what, "given", given.toString());
+                "what",
+                what,
+                "given",
+                given.toString());
     }
 
     private static double active(Additive additive) {

@@ -4,7 +4,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.Additives;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
@@ -36,7 +35,8 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
         double litres = Kinds.VOLUME.siAboveZero(volume, "volume of the solution");
         double active = additive.activeFraction().map(Amount::si).orElse(1.0)
                 * Kinds.MASS.si(product, "product of " + additive.name());
-        return new AdditiveSolution(additive,
+        return new AdditiveSolution(
+                additive,
                 Kinds.SOLUTION_STRENGTH.ofSi(Additives.solutionStrength(active, litres), "g/L"),
                 Kinds.VOLUME.ofSi(litres, "L"));
     }
@@ -50,7 +50,9 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
      */
     public AdditiveSolution dilutedWith(Quantity<Volume> water) {
         double more = volume.si() + Kinds.VOLUME.si(water, "water");
-        return new AdditiveSolution(additive, Kinds.SOLUTION_STRENGTH.ofSi(strength.si() * volume.si() / more, "g/L"),
+        return new AdditiveSolution(
+                additive,
+                Kinds.SOLUTION_STRENGTH.ofSi(strength.si() * volume.si() / more, "g/L"),
                 Kinds.VOLUME.ofSi(more, "L"));
     }
 
@@ -83,12 +85,17 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
      * @throws Refused if the wanted strength is not below that of this solution, or the solution does not suffice
      */
     public Amount<Volume> toBring(Quantity<SolutionStrength> wanted, Quantity<Volume> vat) {
-        Amount<SolutionStrength> aim = Kinds.SOLUTION_STRENGTH.check(wanted, "strength wanted").to("g/L");
+        Amount<SolutionStrength> aim =
+                Kinds.SOLUTION_STRENGTH.check(wanted, "strength wanted").to("g/L");
         if (!(aim.si() < strength.si())) {
-            throw Refused.of("additive.solution-too-weak",
+            throw Refused.of(
+                    "additive.solution-too-weak",
                     "strength wanted: " + aim + " given, but the solution itself has only " + strength
                             + ". Make a stronger solution.",
-                    "given", aim.toString(), "solution", strength.toString());
+                    "given",
+                    aim.toString(),
+                    "solution",
+                    strength.toString());
         }
         return Kinds.VOLUME.ofSi(aim.si() * Kinds.VOLUME.si(vat, "volume in the vat") / strength.si(), "L");
     }
@@ -102,8 +109,9 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
      * @throws Refused if a share is out of range
      */
     public static Amount<Dimensionless> pickUp(Quantity<Share> onPaper, Quantity<Share> bath) {
-        return Kinds.NUMBER.ofSi(Kinds.SHARE.si(onPaper, "size on the paper")
-                / Kinds.SHARE.siAboveZero(bath, "strength of the bath"), "1");
+        return Kinds.NUMBER.ofSi(
+                Kinds.SHARE.si(onPaper, "size on the paper") / Kinds.SHARE.siAboveZero(bath, "strength of the bath"),
+                "1");
     }
 
     @Override

@@ -1,11 +1,9 @@
 package org.papermath.pulp;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Name;
@@ -41,7 +39,9 @@ public final class Beater {
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");
         }
-        return new Beater(called, Limits.TROUGH.check(trough, "trough volume"),
+        return new Beater(
+                called,
+                Limits.TROUGH.check(trough, "trough volume"),
                 Limits.RATED_LOAD.check(ratedLoad, "rated load of the beater"));
     }
 
@@ -74,7 +74,9 @@ public final class Beater {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Beater that && name.equals(that.name) && volume.si() == that.volume.si()
+        return other instanceof Beater that
+                && name.equals(that.name)
+                && volume.si() == that.volume.si()
                 && load.si() == that.load.si();
     }
 

@@ -1,14 +1,12 @@
 package org.papermath.pulp;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
-
 import org.papermath.equation.BeaterArithmetic;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Noted;
@@ -53,20 +51,34 @@ public final class BeaterGeometry {
      * @return the geometry
      * @throws Refused if a value is out of range
      */
-    public static BeaterGeometry of(int rollBars, int bedBars, Quantity<Length> barLength, Quantity<Rate> speed,
+    public static BeaterGeometry of(
+            int rollBars,
+            int bedBars,
+            Quantity<Length> barLength,
+            Quantity<Rate> speed,
             Quantity<Length> diameterOverBars) {
-        return new BeaterGeometry(bars(rollBars, "roll"), bars(bedBars, "bedplate"),
+        return new BeaterGeometry(
+                bars(rollBars, "roll"),
+                bars(bedBars, "bedplate"),
                 Kinds.LENGTH.siAboveZero(barLength, "length of the bars"),
-                        Kinds.RATE.siAboveZero(speed, "speed of the roll"),
+                Kinds.RATE.siAboveZero(speed, "speed of the roll"),
                 Kinds.LENGTH.siAboveZero(diameterOverBars, "diameter of the roll over the bars"));
     }
 
     private static int bars(int bars, String where) {
         if (bars < 1 || bars > 1000) {
-            throw Refused.of("beater.bars",
+            throw Refused.of(
+                    "beater.bars",
                     "bars of the " + where + ": " + bars
                             + " given; it must be from 1 to 1000. Count the bars, not the grooves.",
-                    "part", where, "given", bars, "least", 1, "most", 1000);
+                    "part",
+                    where,
+                    "given",
+                    bars,
+                    "least",
+                    1,
+                    "most",
+                    1000);
         }
         return bars;
     }
@@ -116,11 +128,15 @@ public final class BeaterGeometry {
         if (without > with) {
             Amount<Power> withAmount = Kinds.POWER.ofSi(with, "W");
             Amount<Power> withoutAmount = Kinds.POWER.ofSi(without, "W");
-            throw Refused.of("beater.idle-above-loaded",
+            throw Refused.of(
+                    "beater.idle-above-loaded",
                     "idle power: " + withoutAmount + " given, more than the " + withAmount
                             + " with the roll down. See whether the"
                             + " two were changed over.",
-                    "idle", withoutAmount.toString(), "loaded", withAmount.toString());
+                    "idle",
+                    withoutAmount.toString(),
+                    "loaded",
+                    withAmount.toString());
         }
         return Kinds.POWER.ofSi(BeaterArithmetic.netPower(with, without), "W");
     }
@@ -134,10 +150,14 @@ public final class BeaterGeometry {
      * @return net power × time over fibre
      * @throws Refused if a value is out of range
      */
-    public static Amount<MassicEnergy> specificEnergy(Quantity<Power> netPower, Quantity<Time> time,
-            Quantity<Mass> ovenDry) {
-        return Kinds.MASSIC_ENERGY.ofSi(BeaterArithmetic.specificEnergy(Kinds.POWER.si(netPower, "net power"),
-                Kinds.TIME.si(time, "beating time"), Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre")), "kW.h/t");
+    public static Amount<MassicEnergy> specificEnergy(
+            Quantity<Power> netPower, Quantity<Time> time, Quantity<Mass> ovenDry) {
+        return Kinds.MASSIC_ENERGY.ofSi(
+                BeaterArithmetic.specificEnergy(
+                        Kinds.POWER.si(netPower, "net power"),
+                        Kinds.TIME.si(time, "beating time"),
+                        Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre")),
+                "kW.h/t");
     }
 
     /**
@@ -166,10 +186,16 @@ public final class BeaterGeometry {
         Amount<EdgeLoad> value = Kinds.EDGE_LOAD.ofSi(load, "J/m");
         double cutting = assumptions.si("beating.edge-load-cutting", Scope.GENERAL);
         if (load > cutting) {
-            return Noted.of(value, Notice.note("beater.edge-load-cuts",
-                    "At " + value + " the bars mostly cut; above about " + Kinds.EDGE_LOAD.ofSi(cutting, "J/m")
-                            + " fibres are shortened more than brushed out.",
-                    "given", value.toString(), "limit", Kinds.EDGE_LOAD.ofSi(cutting, "J/m").toString()));
+            return Noted.of(
+                    value,
+                    Notice.note(
+                            "beater.edge-load-cuts",
+                            "At " + value + " the bars mostly cut; above about " + Kinds.EDGE_LOAD.ofSi(cutting, "J/m")
+                                    + " fibres are shortened more than brushed out.",
+                            "given",
+                            value.toString(),
+                            "limit",
+                            Kinds.EDGE_LOAD.ofSi(cutting, "J/m").toString()));
         }
         return Noted.of(value);
     }
@@ -180,8 +206,12 @@ public final class BeaterGeometry {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof BeaterGeometry that && rollBars == that.rollBars && bedBars == that.bedBars
-                && barLength == that.barLength && speed == that.speed && diameter == that.diameter;
+        return other instanceof BeaterGeometry that
+                && rollBars == that.rollBars
+                && bedBars == that.bedBars
+                && barLength == that.barLength
+                && speed == that.speed
+                && diameter == that.diameter;
     }
 
     @Override

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
@@ -52,11 +50,17 @@ public final class BeaterLoad {
      */
     public static BeaterLoad of(Beater beater, Pulp pulp) {
         if (pulp.volume().si() > beater.trough().si() * (1 + COUNT_GUARD)) {
-            throw Refused.of("beater.overfull",
+            throw Refused.of(
+                    "beater.overfull",
                     "beater load: " + pulp.volume() + " of stock given, but " + beater.name() + " turns "
                             + beater.trough()
                             + ". Beat it in more loads, or thicken it.",
-                    "given", pulp.volume().toString(), "most", beater.trough().toString(), "beater", beater.name());
+                    "given",
+                    pulp.volume().toString(),
+                    "most",
+                    beater.trough().toString(),
+                    "beater",
+                    beater.name());
         }
         return new BeaterLoad(beater, pulp);
     }
@@ -73,10 +77,14 @@ public final class BeaterLoad {
         double fibre = Kinds.MASS.siAboveZero(total, "fibre to beat");
         double loads = Math.max(1, Math.ceil(fibre / beater.ratedLoad().si() - COUNT_GUARD));
         if (loads > 1e6) {
-            throw Refused.of("beater.too-many-loads",
+            throw Refused.of(
+                    "beater.too-many-loads",
                     "fibre to beat: " + Kinds.MASS.ofSi(fibre, "kg") + " in loads of " + beater.ratedLoad()
                             + " is more than a million loads. Check the unit of the two masses.",
-                    "given", Kinds.MASS.ofSi(fibre, "kg").toString(), "load", beater.ratedLoad().toString());
+                    "given",
+                    Kinds.MASS.ofSi(fibre, "kg").toString(),
+                    "load",
+                    beater.ratedLoad().toString());
         }
         return (int) loads;
     }
@@ -105,15 +113,18 @@ public final class BeaterLoad {
      * @return the time from the first charge to the last cleaning
      * @throws Refused if the number or a time is out of range
      */
-    public static Amount<Time> hours(int loads, Quantity<Time> charging, Quantity<Time> beating,
-            Quantity<Time> cleaning) {
+    public static Amount<Time> hours(
+            int loads, Quantity<Time> charging, Quantity<Time> beating, Quantity<Time> cleaning) {
         if (loads < 1) {
-            throw Refused.of("beater.no-loads", "beater loads: " + loads + " given; one or more is wanted.", "given",
-                    loads);
+            throw Refused.of(
+                    "beater.no-loads", "beater loads: " + loads + " given; one or more is wanted.", "given", loads);
         }
-        return Kinds.TIME.ofSi(loads * (Kinds.TIME.si(charging, "time to charge")
-                + Kinds.TIME.si(beating, "time to beat")
-                + Kinds.TIME.si(cleaning, "time to clean")), "h");
+        return Kinds.TIME.ofSi(
+                loads
+                        * (Kinds.TIME.si(charging, "time to charge")
+                                + Kinds.TIME.si(beating, "time to beat")
+                                + Kinds.TIME.si(cleaning, "time to clean")),
+                "h");
     }
 
     /**
@@ -125,8 +136,8 @@ public final class BeaterLoad {
      * @throws Refused if a value is out of range
      */
     public static Amount<javax.measure.quantity.Volume> soakWater(Quantity<Mass> ovenDry, Quantity<LiquorRatio> ratio) {
-        return Kinds.VOLUME.ofSi(Kinds.MASS.si(ovenDry, "oven-dry fibre") * Kinds.LIQUOR_RATIO.si(ratio,
-                "liquor ratio"), "L");
+        return Kinds.VOLUME.ofSi(
+                Kinds.MASS.si(ovenDry, "oven-dry fibre") * Kinds.LIQUOR_RATIO.si(ratio, "liquor ratio"), "L");
     }
 
     /**
@@ -178,22 +189,36 @@ public final class BeaterLoad {
         double limit = assumptions.si("beater.consistency-limit", scope);
         List<Notice> notices = new ArrayList<>();
         if (c > limit) {
-            notices.add(Notice.warning("beater.consistency-limit",
+            notices.add(Notice.warning(
+                    "beater.consistency-limit",
                     "The load stands at " + pulp.consistency() + " by mass; above " + Kinds.CONSISTENCY.ofSi(limit, "%")
                             + " no studio beater turns its stock over. Beat it in more loads.",
-                    "given", pulp.consistency().toString(), "limit", Kinds.CONSISTENCY.ofSi(limit, "%").toString()));
+                    "given",
+                    pulp.consistency().toString(),
+                    "limit",
+                    Kinds.CONSISTENCY.ofSi(limit, "%").toString()));
         } else if (c > warning) {
-            notices.add(Notice.warning("beater.consistency-warning",
+            notices.add(Notice.warning(
+                    "beater.consistency-warning",
                     "The load stands at " + pulp.consistency() + " by mass; above "
                             + Kinds.CONSISTENCY.ofSi(warning, "%")
                             + " a beater with gravity return may stop turning over. Give less fibre or more water.",
-                    "given", pulp.consistency().toString(), "limit", Kinds.CONSISTENCY.ofSi(warning, "%").toString()));
+                    "given",
+                    pulp.consistency().toString(),
+                    "limit",
+                    Kinds.CONSISTENCY.ofSi(warning, "%").toString()));
         }
         if (pulp.ovenDry().si() > beater.ratedLoad().si() * (1 + COUNT_GUARD)) {
-            notices.add(Notice.warning("beater.above-rated-load",
+            notices.add(Notice.warning(
+                    "beater.above-rated-load",
                     "The load holds " + ovenDry() + " of oven-dry fibre; " + beater.name() + " is rated for "
                             + beater.ratedLoad() + ".",
-                    "given", ovenDry().toString(), "limit", beater.ratedLoad().toString(), "beater", beater.name()));
+                    "given",
+                    ovenDry().toString(),
+                    "limit",
+                    beater.ratedLoad().toString(),
+                    "beater",
+                    beater.name()));
         }
         return List.copyOf(notices);
     }

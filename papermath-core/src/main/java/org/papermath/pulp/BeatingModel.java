@@ -1,10 +1,8 @@
 package org.papermath.pulp;
 
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
-
 import org.papermath.equation.Beating;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -28,6 +26,7 @@ import org.papermath.quantity.SchopperRiegler;
 public final class BeatingModel {
     /** Readings whose course is flatter or steeper than this do not follow the form. */
     private static final double LEAST_EXPONENT = 0.2;
+
     private static final double MOST_EXPONENT = 6;
     /** Standard errors from the mean to the 5 % and 95 % points. */
     private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
@@ -56,12 +55,16 @@ public final class BeatingModel {
         double start = assumptions.si("beating.drainability-unbeaten", scope);
         double limit = assumptions.si("beating.drainability-limit", scope);
         if (!(limit > start)) {
-            throw Refused.of("beating.limit-below-start",
+            throw Refused.of(
+                    "beating.limit-below-start",
                     "limit of beating: " + sr(limit) + " given, not above the unbeaten " + sr(start) + ".",
-                    "limit", sr(limit).toString(), "start", sr(start).toString());
+                    "limit",
+                    sr(limit).toString(),
+                    "start",
+                    sr(start).toString());
         }
-        return new BeatingModel(start, limit, assumptions.get("beating.rate", scope),
-                assumptions.si("beating.exponent", scope));
+        return new BeatingModel(
+                start, limit, assumptions.get("beating.rate", scope), assumptions.si("beating.exponent", scope));
     }
 
     /**
@@ -86,8 +89,17 @@ public final class BeatingModel {
         Assumption factor = assumptions.get("beating.soda-rate-factor", rate.scope());
         double half = Math.hypot(Math.log(rate.high() / rate.likely()), Math.log(factor.high() / factor.likely()));
         double likely = rate.likely() * factor.likely();
-        return new BeatingModel(start, limit, rate.with(rate.scope(), likely, likely * Math.exp(-half),
-                likely * Math.exp(half), rate.basis(), rate.source()), exponent);
+        return new BeatingModel(
+                start,
+                limit,
+                rate.with(
+                        rate.scope(),
+                        likely,
+                        likely * Math.exp(-half),
+                        likely * Math.exp(half),
+                        rate.basis(),
+                        rate.source()),
+                exponent);
     }
 
     /**
@@ -111,7 +123,10 @@ public final class BeatingModel {
      */
     public Estimate<SchopperRiegler> forecast(Quantity<Time> time) {
         double seconds = Kinds.TIME.si(time, "beating time");
-        return Estimate.of(at(seconds, rate.likelySi()), at(seconds, rate.lowSi()), at(seconds, rate.highSi()),
+        return Estimate.of(
+                at(seconds, rate.likelySi()),
+                at(seconds, rate.lowSi()),
+                at(seconds, rate.highSi()),
                 List.of(new Estimate.Driver(rate, 1)));
     }
 
@@ -130,17 +145,23 @@ public final class BeatingModel {
     public Amount<Time> timeTo(Quantity<SchopperRiegler> wanted) {
         double value = Kinds.SCHOPPER_RIEGLER.si(wanted, "Schopper-Riegler number");
         requireReachable(value, start, limit);
-        return Kinds.TIME.ofSi(value == start ? 0 : Beating.doseFor(value, start, limit, rate.likelySi(), exponent),
-                "h");
+        return Kinds.TIME.ofSi(
+                value == start ? 0 : Beating.doseFor(value, start, limit, rate.likelySi(), exponent), "h");
     }
 
     private static void requireReachable(double value, double start, double limit) {
         if (value < start || value >= limit) {
-            throw Refused.of("beating.unreachable",
+            throw Refused.of(
+                    "beating.unreachable",
                     "Schopper-Riegler number: " + sr(value) + " given; beating goes from " + sr(start)
                             + " unbeaten towards " + sr(limit)
                             + " and does not get there. Check the reading, or read your own unbeaten pulp.",
-                    "given", sr(value).toString(), "least", sr(start).toString(), "most", sr(limit).toString());
+                    "given",
+                    sr(value).toString(),
+                    "least",
+                    sr(start).toString(),
+                    "most",
+                    sr(limit).toString());
         }
     }
 
@@ -157,22 +178,28 @@ public final class BeatingModel {
      * @throws Refused if there is no reading, a number is not between the unbeaten value and the limit, or the readings
      *     fall with beating, lie too near each other or are too unsure to tell a rate
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope,
-            List<BeatingRecord.Point<SchopperRiegler>> readings) {
+    public static Assumptions calibrate(
+            Assumptions assumptions, Scope scope, List<BeatingRecord.Point<SchopperRiegler>> readings) {
         Assumptions result = assumptions;
-        List<BeatingRecord.Point<SchopperRiegler>> beaten = readings.stream()
-                .filter(point -> point.time().value().si() > 0).toList();
+        List<BeatingRecord.Point<SchopperRiegler>> beaten =
+                readings.stream().filter(point -> point.time().value().si() > 0).toList();
         for (BeatingRecord.Point<SchopperRiegler> point : readings) {
             if (point.time().value().si() == 0) {
                 double value = point.drainability().value().si();
                 double half = FIVE_PERCENT_POINT * point.drainability().error().si();
-                result = result.with(result.get("beating.drainability-unbeaten", scope).with(scope, value,
-                        Math.max(0, value - half), Math.min(100, value + half), Basis.MEASURED_HERE,
+                result = result.with(result.get("beating.drainability-unbeaten", scope)
+                        .with(
+                                scope,
+                                value,
+                                Math.max(0, value - half),
+                                Math.min(100, value + half),
+                                Basis.MEASURED_HERE,
                                 here(readings.size())));
             }
         }
         if (beaten.isEmpty()) {
-            throw Refused.of("beating.no-reading",
+            throw Refused.of(
+                    "beating.no-reading",
                     "beating readings: none after beating given; one or more is wanted to tell the rate.");
         }
         double start = result.si("beating.drainability-unbeaten", scope);
@@ -186,11 +213,14 @@ public final class BeatingModel {
             value[i] = beaten.get(i).drainability().value().si();
             requireReachable(value[i], start, limit);
             if (value[i] == start) {
-                throw Refused.of("beating.no-rise",
-                        "Schopper-Riegler number: " + sr(value[i]) + " given after " + beaten.get(i).time().value()
+                throw Refused.of(
+                        "beating.no-rise",
+                        "Schopper-Riegler number: " + sr(value[i]) + " given after "
+                                + beaten.get(i).time().value()
                                 + ", the same as before beating; such a reading tells no rate. Beat longer and read"
                                 + " again.",
-                        "given", sr(value[i]).toString());
+                        "given",
+                        sr(value[i]).toString());
             }
         }
         double[] fit = fit(time, value, start, limit, prior);
@@ -205,25 +235,39 @@ public final class BeatingModel {
             later[i] *= 1 + 1e-6;
             double[] then = fit(later, value, start, limit, prior);
             for (int k = 0; k < 2; k++) {
-                double byValue = (Math.log(there[k]) - Math.log(fit[k])) / step * beaten.get(i).drainability().error()
-                        .si();
-                double byTime = (Math.log(then[k]) - Math.log(fit[k])) / 1e-6 * beaten.get(i).time().error()
-                        .si() / time[i];
+                double byValue = (Math.log(there[k]) - Math.log(fit[k]))
+                        / step
+                        * beaten.get(i).drainability().error().si();
+                double byTime = (Math.log(then[k]) - Math.log(fit[k]))
+                        / 1e-6
+                        * beaten.get(i).time().error().si()
+                        / time[i];
                 error[k] += byValue * byValue + byTime * byTime;
             }
         }
-        if (!(Math.sqrt(error[0]) <= result.si("beating.rate-unsure", scope)) || !(fit[1] > LEAST_EXPONENT) || !(fit[1] < MOST_EXPONENT)) {
-            throw Refused.of("beating.readings-tell-nothing",
+        if (!(Math.sqrt(error[0]) <= result.si("beating.rate-unsure", scope))
+                || !(fit[1] > LEAST_EXPONENT)
+                || !(fit[1] < MOST_EXPONENT)) {
+            throw Refused.of(
+                    "beating.readings-tell-nothing",
                     "beating readings: they lie so near each other, or are so unsure, that no rate can be told from"
                             + " them. Read at"
                             + " times further apart.");
         }
         double surest = result.si("beating.rate-surest", scope);
-        result = result.with(measured(result.get("beating.rate", scopeOfPattern(result, scope)), scope, fit[0] * 3600,
-                Math.max(surest, Math.sqrt(error[0])), count));
+        result = result.with(measured(
+                result.get("beating.rate", scopeOfPattern(result, scope)),
+                scope,
+                fit[0] * 3600,
+                Math.max(surest, Math.sqrt(error[0])),
+                count));
         if (count > 1) {
-            result = result.with(measured(result.get("beating.exponent", scope), scope, fit[1],
-                    Math.max(surest, Math.sqrt(error[1])), count));
+            result = result.with(measured(
+                    result.get("beating.exponent", scope),
+                    scope,
+                    fit[1],
+                    Math.max(surest, Math.sqrt(error[1])),
+                    count));
         }
         return result;
     }
@@ -259,7 +303,8 @@ public final class BeatingModel {
         }
         double slope = xy / xx;
         if (!(xx > 0) || !(slope > 0)) {
-            throw Refused.of("beating.readings-do-not-rise",
+            throw Refused.of(
+                    "beating.readings-do-not-rise",
                     "beating readings: they do not rise with the time; a rate cannot be told from them. See whether"
                             + " the readings"
                             + " were changed over, or are of Canadian freeness, which falls.");
@@ -269,9 +314,13 @@ public final class BeatingModel {
 
     private static Assumption measured(Assumption pattern, Scope scope, double value, double relative, int count) {
         double factor = Math.exp(FIVE_PERCENT_POINT * relative);
-        return pattern.with(scope, value, Math.max(pattern.least(), value / factor),
+        return pattern.with(
+                scope,
+                value,
+                Math.max(pattern.least(), value / factor),
                 Math.min(pattern.most(), value * factor),
-                Basis.MEASURED_HERE, here(count));
+                Basis.MEASURED_HERE,
+                here(count));
     }
 
     private static Source here(int count) {

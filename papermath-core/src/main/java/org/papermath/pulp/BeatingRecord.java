@@ -3,10 +3,8 @@ package org.papermath.pulp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
-
 import org.papermath.evidence.Reading;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
@@ -65,18 +63,27 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> BeatingRecord<Q> of(String name, Kind<Q> kind, List<Point<Q>> points) {
         if (points.size() < 2) {
-            throw Refused.of("beating.record-too-short",
+            throw Refused.of(
+                    "beating.record-too-short",
                     "beating record of " + name + ": " + points.size() + " readings given; two or more are wanted.",
-                    "record", name, "given", points.size());
+                    "record",
+                    name,
+                    "given",
+                    points.size());
         }
         List<Point<Q>> sorted = new ArrayList<>(points);
         sorted.sort(Comparator.comparingDouble(point -> point.time().value().si()));
         for (int i = 1; i < sorted.size(); i++) {
-            if (sorted.get(i).time().value().si() == sorted.get(i - 1).time().value().si()) {
-                throw Refused.of("beating.record-twice",
-                        "beating record of " + name + ": two readings after " + sorted.get(i).time().value()
-                                + "; take their mean.",
-                        "record", name, "time", sorted.get(i).time().value().toString());
+            if (sorted.get(i).time().value().si()
+                    == sorted.get(i - 1).time().value().si()) {
+                throw Refused.of(
+                        "beating.record-twice",
+                        "beating record of " + name + ": two readings after "
+                                + sorted.get(i).time().value() + "; take their mean.",
+                        "record",
+                        name,
+                        "time",
+                        sorted.get(i).time().value().toString());
             }
         }
         return new BeatingRecord<>(name, kind, List.copyOf(sorted));
@@ -103,7 +110,10 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
         double first = time(0);
         double last = time(points.size() - 1);
         if (t < first || t > last) {
-            throw outside("beating time", Kinds.TIME.ofSi(t, "h").toString(), Kinds.TIME.ofSi(first, "h").toString(),
+            throw outside(
+                    "beating time",
+                    Kinds.TIME.ofSi(t, "h").toString(),
+                    Kinds.TIME.ofSi(first, "h").toString(),
                     Kinds.TIME.ofSi(last, "h").toString());
         }
         for (int i = 1; i < points.size(); i++) {
@@ -131,7 +141,11 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
             most = Math.max(most, value(i));
         }
         if (wanted < least || wanted > most) {
-            throw outside(kind.name(), like(wanted).toString(), like(least).toString(), like(most).toString());
+            throw outside(
+                    kind.name(),
+                    like(wanted).toString(),
+                    like(least).toString(),
+                    like(most).toString());
         }
         for (int i = 1; i < points.size(); i++) {
             double a = value(i - 1);
@@ -145,10 +159,20 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
     }
 
     private Refused outside(String what, String given, String least, String most) {
-        return Refused.of("beating.outside-record",
+        return Refused.of(
+                "beating.outside-record",
                 what + ": " + given + " wanted, but the record of " + name + " goes from " + least + " to " + most
                         + ". It is not carried on beyond that: beat further once and read.",
-                "quantity", what, "given", given, "least", least, "most", most, "record", name);
+                "quantity",
+                what,
+                "given",
+                given,
+                "least",
+                least,
+                "most",
+                most,
+                "record",
+                name);
     }
 
     private double time(int i) {
@@ -165,7 +189,8 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
 
     @Override
     public String toString() {
-        return "record of " + name + ": " + points.size() + " readings, " + points.get(0).time().value() + " to "
+        return "record of " + name + ": " + points.size() + " readings, "
+                + points.get(0).time().value() + " to "
                 + points.get(points.size() - 1).time().value();
     }
 }

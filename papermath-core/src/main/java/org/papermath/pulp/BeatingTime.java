@@ -4,7 +4,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Time;
-
 import org.papermath.equation.BeaterArithmetic;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Noted;
@@ -22,8 +21,7 @@ import org.papermath.quantity.Refused;
  * hours until a drainage test here says otherwise. With neither known there is no answer.
  */
 public final class BeatingTime {
-    private BeatingTime() {
-    }
+    private BeatingTime() {}
 
     /**
      * Carries a time to another load of the same beater, within the shipped range of loads.
@@ -53,8 +51,8 @@ public final class BeatingTime {
      *     stock turns over differently
      * @source compare Clapperton and Henderson, Modern Paper-Making, p. 98, on thicker charges
      */
-    public static Amount<Time> forLoad(Assumptions assumptions, Quantity<Time> time, Quantity<Mass> load,
-            Quantity<Mass> other, Beater beater) {
+    public static Amount<Time> forLoad(
+            Assumptions assumptions, Quantity<Time> time, Quantity<Mass> load, Quantity<Mass> other, Beater beater) {
         double hours = Kinds.TIME.siAboveZero(time, "beating time");
         double first = inRange(assumptions, load, "load", beater);
         double second = inRange(assumptions, other, "other load", beater);
@@ -74,11 +72,18 @@ public final class BeatingTime {
      * @throws Refused if a value is out of range
      * @source equal bar edge per kilogram, from the specific edge load theory of refining
      */
-    public static Noted<Amount<Time>> onMachine(Quantity<Time> time, Quantity<Mass> load, BeaterGeometry machine,
-            Quantity<Mass> other, BeaterGeometry otherMachine) {
-        double seconds = BeaterArithmetic.timeAtSameEdgePerMass(Kinds.TIME.siAboveZero(time, "beating time"),
-                Kinds.MASS.siAboveZero(load, "load"), machine.edgeSi(),
-                Kinds.MASS.siAboveZero(other, "other load"), otherMachine.edgeSi());
+    public static Noted<Amount<Time>> onMachine(
+            Quantity<Time> time,
+            Quantity<Mass> load,
+            BeaterGeometry machine,
+            Quantity<Mass> other,
+            BeaterGeometry otherMachine) {
+        double seconds = BeaterArithmetic.timeAtSameEdgePerMass(
+                Kinds.TIME.siAboveZero(time, "beating time"),
+                Kinds.MASS.siAboveZero(load, "load"),
+                machine.edgeSi(),
+                Kinds.MASS.siAboveZero(other, "other load"),
+                otherMachine.edgeSi());
         return borrowed(Kinds.TIME.ofSi(seconds, "h"));
     }
 
@@ -93,11 +98,18 @@ public final class BeatingTime {
      * @return the time on the other machine, as a borrowed figure
      * @throws Refused if a value is out of range
      */
-    public static Noted<Amount<Time>> atEqualEnergy(Quantity<Time> time, Quantity<Mass> load, Quantity<Power> netPower,
-            Quantity<Mass> other, Quantity<Power> otherNetPower) {
-        double seconds = BeaterArithmetic.timeAtSameSpecificEnergy(Kinds.TIME.siAboveZero(time, "beating time"),
-                Kinds.MASS.siAboveZero(load, "load"), Kinds.POWER.siAboveZero(netPower, "net power"),
-                Kinds.MASS.siAboveZero(other, "other load"), Kinds.POWER.siAboveZero(otherNetPower, "other net power"));
+    public static Noted<Amount<Time>> atEqualEnergy(
+            Quantity<Time> time,
+            Quantity<Mass> load,
+            Quantity<Power> netPower,
+            Quantity<Mass> other,
+            Quantity<Power> otherNetPower) {
+        double seconds = BeaterArithmetic.timeAtSameSpecificEnergy(
+                Kinds.TIME.siAboveZero(time, "beating time"),
+                Kinds.MASS.siAboveZero(load, "load"),
+                Kinds.POWER.siAboveZero(netPower, "net power"),
+                Kinds.MASS.siAboveZero(other, "other load"),
+                Kinds.POWER.siAboveZero(otherNetPower, "other net power"));
         return borrowed(Kinds.TIME.ofSi(seconds, "h"));
     }
 
@@ -109,11 +121,15 @@ public final class BeatingTime {
      * @return the refusal, to be thrown
      */
     public static Refused noFactor(Beater from, Beater to) {
-        return Refused.of("beating.other-machine-without-factor",
+        return Refused.of(
+                "beating.other-machine-without-factor",
                 "beating time: the hours were kept on " + from.name() + "; what " + to.name()
                         + " does in an hour is not known."
                         + " Count the bars of both, or read the drainability of one load on " + to.name() + ".",
-                "from", from.name(), "to", to.name());
+                "from",
+                from.name(),
+                "to",
+                to.name());
     }
 
     /**
@@ -132,37 +148,58 @@ public final class BeatingTime {
         Amount<Time> value = Kinds.TIME.ofSi(seconds * factor.likelySi(), "h");
         Amount<Time> low = Kinds.TIME.ofSi(seconds * factor.lowSi(), "h");
         Amount<Time> high = Kinds.TIME.ofSi(seconds * factor.highSi(), "h");
-        return Noted.of(value, Notice.warning("beating.mill-hours",
-                "Hours of a mill beater were turned into hours of a studio beater by a factor nobody has measured: "
-                        + low + " to "
-                        + high + ". Read the drainability of one load here.",
-                "low", low.toString(), "high", high.toString()));
+        return Noted.of(
+                value,
+                Notice.warning(
+                        "beating.mill-hours",
+                        "Hours of a mill beater were turned into hours of a studio beater by a factor nobody has measured: "
+                                + low + " to "
+                                + high + ". Read the drainability of one load here.",
+                        "low",
+                        low.toString(),
+                        "high",
+                        high.toString()));
     }
 
     private static Noted<Amount<Time>> borrowed(Amount<Time> time) {
-        return Noted.of(time, Notice.warning("beating.borrowed-time",
-                "The time was borrowed from another machine; at the same bar edge or energy another consistency or"
-                        + " sharpness of the"
-                        + " bars still beats differently. Read the drainability on the way.",
-                "time", time.toString()));
+        return Noted.of(
+                time,
+                Notice.warning(
+                        "beating.borrowed-time",
+                        "The time was borrowed from another machine; at the same bar edge or energy another consistency or"
+                                + " sharpness of the"
+                                + " bars still beats differently. Read the drainability on the way.",
+                        "time",
+                        time.toString()));
     }
 
     private static double inRange(Assumptions assumptions, Quantity<Mass> load, String what, Beater beater) {
         double mass = Kinds.MASS.siAboveZero(load, what);
         Scope scope = Scope.at(beater.name());
-        double least = assumptions.si("beater.load-range-low", scope) * beater.ratedLoad().si();
-        double most = assumptions.si("beater.load-range-high", scope) * beater.ratedLoad().si();
+        double least = assumptions.si("beater.load-range-low", scope)
+                * beater.ratedLoad().si();
+        double most = assumptions.si("beater.load-range-high", scope)
+                * beater.ratedLoad().si();
         if (mass < least * (1 - 1e-9) || mass > most * (1 + 1e-9)) {
             Amount<Mass> given = Kinds.MASS.ofSi(mass, "g");
             Amount<Mass> low = Kinds.MASS.ofSi(least, "g");
             Amount<Mass> high = Kinds.MASS.ofSi(most, "g");
-            throw Refused.of("beating.load-range",
+            throw Refused.of(
+                    "beating.load-range",
                     what + ": " + given + " given; times are carried only between loads of " + low + " to " + high
                             + " in "
                             + beater.name() + ", where the stock turns over alike. Keep a record of that load by"
                             + " itself.",
-                    "quantity", what, "given", given.toString(), "least", low.toString(), "most", high.toString(),
-                    "beater", beater.name());
+                    "quantity",
+                    what,
+                    "given",
+                    given.toString(),
+                    "least",
+                    low.toString(),
+                    "most",
+                    high.toString(),
+                    "beater",
+                    beater.name());
         }
         return mass;
     }

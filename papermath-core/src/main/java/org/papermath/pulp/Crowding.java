@@ -1,11 +1,9 @@
 package org.papermath.pulp;
 
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -42,8 +40,11 @@ public final class Crowding {
      * @throws org.papermath.quantity.Refused if the fibre has no length or coarseness
      */
     public static Crowding from(Assumptions assumptions, Scope scope) {
-        return new Crowding(assumptions.si("fibre.length", scope), assumptions.si("fibre.coarseness", scope),
-                assumptions.si("vat.crowding-free", scope), assumptions.si("vat.crowding-clumps", scope));
+        return new Crowding(
+                assumptions.si("fibre.length", scope),
+                assumptions.si("fibre.coarseness", scope),
+                assumptions.si("vat.crowding-free", scope),
+                assumptions.si("vat.crowding-clumps", scope));
     }
 
     /**
@@ -99,12 +100,17 @@ public final class Crowding {
     public List<Notice> notices(Quantity<Consistency> consistency) {
         Amount<Dimensionless> number = number(consistency);
         if (number.si() > clumps) {
-            return List.of(Notice.warning("vat.clumps",
+            return List.of(Notice.warning(
+                    "vat.clumps",
                     "The crowding number is " + number + "; above about " + Kinds.NUMBER.ofSi(clumps, "1")
                             + " fibres form clumps. Thin the vat to " + clumpingFrom()
                             + ", cut the fibre in the beater, or use a formation aid.",
-                    "number", number.toString(), "limit", Kinds.NUMBER.ofSi(clumps, "1").toString(),
-                    "consistency", clumpingFrom().toString()));
+                    "number",
+                    number.toString(),
+                    "limit",
+                    Kinds.NUMBER.ofSi(clumps, "1").toString(),
+                    "consistency",
+                    clumpingFrom().toString()));
         }
         return List.of();
     }

@@ -2,10 +2,8 @@ package org.papermath.pulp;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
-
 import org.papermath.air.Water;
 import org.papermath.equation.Freeness;
 import org.papermath.evidence.Assumption;
@@ -47,8 +45,13 @@ public final class DrainabilityModel {
     private final double mostNumber;
     private final Freeness.Tester canadian;
 
-    private DrainabilityModel(Assumption offset, Assumption factor, Assumption exponent, double water,
-            double mostNumber, Freeness.Tester canadian) {
+    private DrainabilityModel(
+            Assumption offset,
+            Assumption factor,
+            Assumption exponent,
+            double water,
+            double mostNumber,
+            Freeness.Tester canadian) {
         this.offset = offset;
         this.factor = factor;
         this.exponent = exponent;
@@ -65,13 +68,16 @@ public final class DrainabilityModel {
      * @return the model
      */
     public static DrainabilityModel from(Assumptions assumptions, Scope scope) {
-        return new DrainabilityModel(assumptions.get("freeness.chart-offset", scope),
+        return new DrainabilityModel(
+                assumptions.get("freeness.chart-offset", scope),
                 assumptions.get("drainage.resistance-factor", scope),
                 assumptions.get("drainage.resistance-exponent", scope),
                 assumptions.si("freeness.sr-water-reading", scope),
                 assumptions.si("drainage.drainability-limit", scope),
-                new Freeness.Tester(assumptions.si("freeness.csf-area", scope),
-                        assumptions.si("freeness.csf-volume", scope), assumptions.si("freeness.csf-fibre", scope),
+                new Freeness.Tester(
+                        assumptions.si("freeness.csf-area", scope),
+                        assumptions.si("freeness.csf-volume", scope),
+                        assumptions.si("freeness.csf-fibre", scope),
                         assumptions.si("freeness.csf-orifice-flow", scope),
                         assumptions.si("freeness.csf-hold-up", scope),
                         assumptions.si("freeness.csf-wire-resistance", scope)));
@@ -95,9 +101,11 @@ public final class DrainabilityModel {
      */
     public Noted<Estimate<SchopperRiegler>> schopperRieglerOf(Quantity<CanadianFreeness> freeness) {
         double csf = Kinds.CANADIAN_FREENESS.siWithin(freeness, "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
-        Estimate<SchopperRiegler> value = Estimate.of(sr(Freeness.schopperRieglerOfCanadian(csf, offset.likelySi())),
+        Estimate<SchopperRiegler> value = Estimate.of(
+                sr(Freeness.schopperRieglerOfCanadian(csf, offset.likelySi())),
                 sr(Freeness.schopperRieglerOfCanadian(csf, offset.lowSi())),
-                sr(Freeness.schopperRieglerOfCanadian(csf, offset.highSi())), List.of(new Estimate.Driver(offset, 1)));
+                sr(Freeness.schopperRieglerOfCanadian(csf, offset.highSi())),
+                List.of(new Estimate.Driver(offset, 1)));
         return Noted.of(value, converted(value.likely().toString(), csf(csf).toString()));
     }
 
@@ -109,20 +117,28 @@ public final class DrainabilityModel {
      * @throws Refused if the number is outside the chart
      */
     public Noted<Estimate<CanadianFreeness>> canadianOf(Quantity<SchopperRiegler> number) {
-        double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number",
-                Freeness.schopperRieglerOfCanadian(MOST_CSF, 0), Freeness.schopperRieglerOfCanadian(LEAST_CSF, 0));
+        double value = Kinds.SCHOPPER_RIEGLER.siWithin(
+                number,
+                "Schopper-Riegler number",
+                Freeness.schopperRieglerOfCanadian(MOST_CSF, 0),
+                Freeness.schopperRieglerOfCanadian(LEAST_CSF, 0));
         Estimate<CanadianFreeness> estimate = Estimate.of(
                 csf(Freeness.canadianOfSchopperRiegler(value, offset.likelySi())),
                 csf(Math.max(0, Freeness.canadianOfSchopperRiegler(value, offset.lowSi()))),
                 csf(Freeness.canadianOfSchopperRiegler(value, offset.highSi())),
-                        List.of(new Estimate.Driver(offset, 1)));
-        return Noted.of(estimate, converted(estimate.likely().toString(), sr(value).toString()));
+                List.of(new Estimate.Driver(offset, 1)));
+        return Noted.of(
+                estimate, converted(estimate.likely().toString(), sr(value).toString()));
     }
 
     private static Notice converted(String value, String measured) {
-        return Notice.note("drainability.converted",
+        return Notice.note(
+                "drainability.converted",
                 value + " was converted from " + measured + " by a chart, not measured. Keep the measured value.",
-                "value", value, "measured", measured);
+                "value",
+                value,
+                "measured",
+                measured);
     }
 
     /**
@@ -141,8 +157,11 @@ public final class DrainabilityModel {
             throw stopwatch(given.toString(), "above", sr(mostNumber).toString());
         }
         double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number", LEAST_SR, mostNumber);
-        return Estimate.of(alpha(group(value) * factor.likelySi()), alpha(group(value) * factor.lowSi()),
-                alpha(group(value) * factor.highSi()), List.of(new Estimate.Driver(factor, 1)));
+        return Estimate.of(
+                alpha(group(value) * factor.likelySi()),
+                alpha(group(value) * factor.lowSi()),
+                alpha(group(value) * factor.highSi()),
+                List.of(new Estimate.Driver(factor, 1)));
     }
 
     /**
@@ -161,9 +180,13 @@ public final class DrainabilityModel {
         }
         double value = Kinds.CANADIAN_FREENESS.siWithin(freeness, "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
         Water room = Water.room();
-        double likely = Freeness.alphaOfSideVolume(value * 1e-6, canadian, room.viscosity().si(), room.density().si());
-        return Estimate.of(alpha(likely), alpha(likely * factor.lowSi() / factor.likelySi()),
-                alpha(likely * factor.highSi() / factor.likelySi()), List.of(new Estimate.Driver(factor, 1)));
+        double likely = Freeness.alphaOfSideVolume(
+                value * 1e-6, canadian, room.viscosity().si(), room.density().si());
+        return Estimate.of(
+                alpha(likely),
+                alpha(likely * factor.lowSi() / factor.likelySi()),
+                alpha(likely * factor.highSi() / factor.likelySi()),
+                List.of(new Estimate.Driver(factor, 1)));
     }
 
     /**
@@ -189,15 +212,25 @@ public final class DrainabilityModel {
      * @return the assumptions with {@code drainage.resistance-factor} in that scope
      * @throws Refused if a value is out of range
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Quantity<SchopperRiegler> number,
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            Quantity<SchopperRiegler> number,
             Reading<FiltrationResistance> resistance) {
         DrainabilityModel model = from(assumptions, scope);
         double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number", LEAST_SR, model.mostNumber);
         double alpha = Kinds.FILTRATION_RESISTANCE.siAboveZero(resistance.value(), "specific filtration resistance");
         double likely = alpha / model.group(value);
         // A depth read by eye is good to about a fifth, whatever the watch says.
-        double spread = Math.exp(Math.max(Math.log1p(assumptions.si("drainage.stopwatch-surest", scope)), FIVE_PERCENT_POINT * resistance.error().si() / alpha));
-        return assumptions.with(model.factor.with(scope, likely, likely / spread, likely * spread, Basis.MEASURED_HERE,
+        double spread = Math.exp(Math.max(
+                Math.log1p(assumptions.si("drainage.stopwatch-surest", scope)),
+                FIVE_PERCENT_POINT * resistance.error().si() / alpha));
+        return assumptions.with(model.factor.with(
+                scope,
+                likely,
+                likely / spread,
+                likely * spread,
+                Basis.MEASURED_HERE,
                 new Source("measured here, a timed sheet at " + sr(value))));
     }
 
@@ -211,18 +244,27 @@ public final class DrainabilityModel {
      * @return the assumptions with {@code freeness.chart-offset} in that scope
      * @throws Refused if a value is out of range
      */
-    public static Assumptions calibrateChart(Assumptions assumptions, Scope scope, Reading<SchopperRiegler> number,
-            Reading<CanadianFreeness> freeness) {
-        double csf = Kinds.CANADIAN_FREENESS.siWithin(freeness.value(), "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
+    public static Assumptions calibrateChart(
+            Assumptions assumptions, Scope scope, Reading<SchopperRiegler> number, Reading<CanadianFreeness> freeness) {
+        double csf =
+                Kinds.CANADIAN_FREENESS.siWithin(freeness.value(), "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
         double sr = Kinds.SCHOPPER_RIEGLER.si(number.value(), "Schopper-Riegler number");
         double chart = Freeness.schopperRieglerOfCanadian(csf, 0);
         double error = freeness.error().si();
         double byFreeness = (Freeness.schopperRieglerOfCanadian(Math.max(0, csf - error), 0)
-                - Freeness.schopperRieglerOfCanadian(csf + error, 0)) / 2;
+                        - Freeness.schopperRieglerOfCanadian(csf + error, 0))
+                / 2;
         double half = FIVE_PERCENT_POINT * Math.hypot(number.error().si(), byFreeness);
         double likely = sr - chart;
-        return assumptions.with(assumptions.get("freeness.chart-offset", scope).with(scope, likely, likely - half,
-                likely + half, Basis.MEASURED_HERE, new Source("measured here, one pulp on both testers")));
+        return assumptions.with(assumptions
+                .get("freeness.chart-offset", scope)
+                .with(
+                        scope,
+                        likely,
+                        likely - half,
+                        likely + half,
+                        Basis.MEASURED_HERE,
+                        new Source("measured here, one pulp on both testers")));
     }
 
     /**
@@ -249,26 +291,37 @@ public final class DrainabilityModel {
      * @throws Refused if a value is out of range
      * @source TAPPI T 227 on its corrections
      */
-    public static List<Notice> cautions(Assumptions assumptions, Quantity<Consistency> stock,
-            Quantity<Temperature> temperature) {
+    public static List<Notice> cautions(
+            Assumptions assumptions, Quantity<Consistency> stock, Quantity<Temperature> temperature) {
         Assumption c0 = assumptions.get("freeness.csf-consistency", Scope.GENERAL);
         Assumption t0 = assumptions.get("freeness.csf-temperature", Scope.GENERAL);
-        Amount<Consistency> c = Kinds.CONSISTENCY.check(stock, "consistency of the sample").to("%");
-        Amount<Temperature> t = Kinds.TEMPERATURE.check(temperature, "temperature of the sample").to("Cel");
+        Amount<Consistency> c =
+                Kinds.CONSISTENCY.check(stock, "consistency of the sample").to("%");
+        Amount<Temperature> t = Kinds.TEMPERATURE
+                .check(temperature, "temperature of the sample")
+                .to("Cel");
         List<Notice> notices = new ArrayList<>();
         if (c.si() < c0.lowSi() || c.si() > c0.highSi()) {
-            notices.add(Notice.warning("freeness.consistency",
+            notices.add(Notice.warning(
+                    "freeness.consistency",
                     "The freeness was read at " + c
                             + " instead of 0.30 %; thinner stock reads higher. No correction is made: dilute"
                             + " and read again.",
-                    "given", c.toString(), "wanted", "0.30 %"));
+                    "given",
+                    c.toString(),
+                    "wanted",
+                    "0.30 %"));
         }
         if (t.si() < t0.lowSi() || t.si() > t0.highSi()) {
-            notices.add(Notice.warning("freeness.temperature",
+            notices.add(Notice.warning(
+                    "freeness.temperature",
                     "The freeness was read at " + t
                             + " instead of 20 °C; warmer water reads higher. No correction is made: bring"
                             + " the sample to 20 °C and read again.",
-                    "given", t.toString(), "wanted", "20 °C"));
+                    "given",
+                    t.toString(),
+                    "wanted",
+                    "20 °C"));
         }
         return List.copyOf(notices);
     }
@@ -278,11 +331,15 @@ public final class DrainabilityModel {
     }
 
     private static Refused stopwatch(String given, String side, String limit) {
-        return Refused.of("drainability.stopwatch",
+        return Refused.of(
+                "drainability.stopwatch",
                 "drainage of pulp at " + given
                         + ": the tester does not tell how slowly such pulp drains; its scale is good for"
                         + " nothing " + side + " " + limit + ". Time one sheet on your own mould and give that time.",
-                "given", given, "limit", limit);
+                "given",
+                given,
+                "limit",
+                limit);
     }
 
     private static Amount<SchopperRiegler> sr(double value) {

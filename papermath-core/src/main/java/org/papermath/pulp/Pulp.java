@@ -2,13 +2,11 @@ package org.papermath.pulp;
 
 import java.util.List;
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.BeaterArithmetic;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.WaterProperties;
@@ -82,8 +80,8 @@ public final class Pulp {
          * @throws Refused if the strength is out of range
          */
         public Pulp perLitreOfStock(Quantity<FibreConcentration> strength) {
-            return inStock(Kinds.VOLUME.ofSi(BeaterArithmetic.stockVolume(fibre,
-                    Kinds.FIBRE_CONCENTRATION.siAboveZero(strength, "fibre per litre of stock"))));
+            return inStock(Kinds.VOLUME.ofSi(BeaterArithmetic.stockVolume(
+                    fibre, Kinds.FIBRE_CONCENTRATION.siAboveZero(strength, "fibre per litre of stock"))));
         }
 
         /**
@@ -133,11 +131,15 @@ public final class Pulp {
             if (water < 0) {
                 Amount<Volume> given = Kinds.VOLUME.ofSi(volume, "L");
                 Amount<Volume> least = Kinds.VOLUME.ofSi(fibre / Standard.WALL, "L");
-                throw Refused.of("pulp.volume-below-fibre",
+                throw Refused.of(
+                        "pulp.volume-below-fibre",
                         "volume of stock: " + given + " given for " + Kinds.MASS.ofSi(fibre, "g")
                                 + " of oven-dry fibre, which takes"
                                 + " up " + least + " without any water. Check the volume and its unit.",
-                        "given", given.toString(), "least", least.toString());
+                        "given",
+                        given.toString(),
+                        "least",
+                        least.toString());
             }
             return Pulp.standard(fibre, water);
         }
@@ -154,8 +156,7 @@ public final class Pulp {
      * @param taken the part taken
      * @param left the part left
      */
-    public record Parts(Pulp taken, Pulp left) {
-    }
+    public record Parts(Pulp taken, Pulp left) {}
 
     private Pulp(double fibre, double water, double wallDensity, double waterDensity) {
         this.fibre = fibre;
@@ -236,19 +237,23 @@ public final class Pulp {
      * @return the consistency
      * @throws Refused if a value is out of range, or the sample grew heavier
      */
-    public static Amount<Consistency> consistencyOfSample(Quantity<Mass> wet, Quantity<Mass> dried,
-            Quantity<org.papermath.quantity.Moisture> leftInIt) {
+    public static Amount<Consistency> consistencyOfSample(
+            Quantity<Mass> wet, Quantity<Mass> dried, Quantity<org.papermath.quantity.Moisture> leftInIt) {
         Amount<Mass> wetAmount = Kinds.MASS.check(wet, "wet sample");
         Amount<Mass> driedAmount = Kinds.MASS.check(dried, "dried sample");
         Kinds.MASS.siAboveZero(wet, "wet sample");
         Kinds.MASS.siAboveZero(dried, "dried sample");
         double w = Kinds.MOISTURE.si(leftInIt, "water left in the dried sample");
         if (driedAmount.si() > wetAmount.si()) {
-            throw Refused.of("pulp.sample-gained",
+            throw Refused.of(
+                    "pulp.sample-gained",
                     "dried sample: " + driedAmount + " given, more than the " + wetAmount
                             + " it weighed wet. See whether the two"
                             + " weighings were changed over.",
-                    "dried", driedAmount.toString(), "wet", wetAmount.toString());
+                    "dried",
+                    driedAmount.toString(),
+                    "wet",
+                    wetAmount.toString());
         }
         return Kinds.CONSISTENCY.ofSi(Moisture.ovenDryOfWetBasis(driedAmount.si(), w) / wetAmount.si(), "%");
     }
@@ -265,15 +270,18 @@ public final class Pulp {
         Amount<Dimensionless> given = Kinds.NUMBER.ofSi(share, "%");
         OvenDryFibre one = new OvenDryFibre(1);
         String byMass = one.at(Kinds.CONSISTENCY.ofSi(share)).fibrePerLitreOfStock() + " of stock";
-        String perWater = one.perLitreOfWater(Kinds.FIBRE_CONCENTRATION.ofSi(share * 1000)).fibrePerLitreOfStock()
-                + " of stock";
+        String perWater = one.perLitreOfWater(Kinds.FIBRE_CONCENTRATION.ofSi(share * 1000))
+                        .fibrePerLitreOfStock() + " of stock";
         String perStock = Kinds.FIBRE_CONCENTRATION.ofSi(share * 1000, "g/L") + " of stock";
-        return new Unclear("pulp.which-consistency",
+        return new Unclear(
+                "pulp.which-consistency",
                 "consistency: a bare " + given + " given. Say what the fibre is reckoned on.",
-                List.of(new Unclear.Candidate("fibre over fibre and water, by mass", byMass),
+                List.of(
+                        new Unclear.Candidate("fibre over fibre and water, by mass", byMass),
                         new Unclear.Candidate("grams to 100 mL of water", perWater),
                         new Unclear.Candidate("grams in 100 mL of stock", perStock)),
-                "given", given.toString());
+                "given",
+                given.toString());
     }
 
     /**
@@ -284,7 +292,10 @@ public final class Pulp {
      * @return the pulp
      */
     public Pulp under(Assumptions assumptions, Scope scope) {
-        return new Pulp(fibre, water, assumptions.si("fibre.cell-wall-density", scope),
+        return new Pulp(
+                fibre,
+                water,
+                assumptions.si("fibre.cell-wall-density", scope),
                 assumptions.si("water.density-in-beater", scope));
     }
 
@@ -382,8 +393,8 @@ public final class Pulp {
         double c = Kinds.CONSISTENCY.siAboveZero(consistency, "consistency");
         double now = consistencySi();
         if (c > now * (1 + DRY_TOLERANCE)) {
-            throw cannotReach("pulp.already-thinner", c,
-                    "water only makes it thinner. Drain it, or mix thicker pulp in");
+            throw cannotReach(
+                    "pulp.already-thinner", c, "water only makes it thinner. Drain it, or mix thicker pulp in");
         }
         return same(fibre, BeaterArithmetic.waterForOvenDry(c, fibre));
     }
@@ -418,9 +429,13 @@ public final class Pulp {
 
     private Refused cannotReach(String code, double wanted, String advice) {
         Amount<Consistency> aim = Kinds.CONSISTENCY.ofSi(wanted, "%");
-        return Refused.of(code, "consistency: " + aim + " wanted of pulp that is at " + consistency() + "; " + advice
-                + ".",
-                "wanted", aim.toString(), "now", consistency().toString());
+        return Refused.of(
+                code,
+                "consistency: " + aim + " wanted of pulp that is at " + consistency() + "; " + advice + ".",
+                "wanted",
+                aim.toString(),
+                "now",
+                consistency().toString());
     }
 
     /**
@@ -482,8 +497,13 @@ public final class Pulp {
 
     private Parts take(double share, String wanted, String there) {
         if (share > 1 + DRY_TOLERANCE) {
-            throw Refused.of("pulp.not-enough", "pulp: " + wanted + " wanted, but there is only " + there + ".",
-                    "wanted", wanted, "there", there);
+            throw Refused.of(
+                    "pulp.not-enough",
+                    "pulp: " + wanted + " wanted, but there is only " + there + ".",
+                    "wanted",
+                    wanted,
+                    "there",
+                    there);
         }
         double part = Math.min(share, 1);
         return new Parts(same(part * fibre, part * water), same((1 - part) * fibre, (1 - part) * water));
@@ -515,14 +535,26 @@ public final class Pulp {
      */
     public Noted<Amount<Grammage>> sharedOut(int sheets, Quantity<Area> each, Assumptions assumptions) {
         Amount<Grammage> most = sharedOut(sheets, each, Kinds.MASS.ofSi(0));
-        Noted<Amount<Grammage>> noted = Noted.of(most, Notice.note("pulp.heel-not-told",
-                most + " would have been in each of " + sheets + " sheets had they taken all " + ovenDry()
-                        + " of fibre. What stayed in vat and pails? Give it to know better.",
-                "grammage", most.toString(), "sheets", sheets));
+        Noted<Amount<Grammage>> noted = Noted.of(
+                most,
+                Notice.note(
+                        "pulp.heel-not-told",
+                        most + " would have been in each of " + sheets + " sheets had they taken all " + ovenDry()
+                                + " of fibre. What stayed in vat and pails? Give it to know better.",
+                        "grammage",
+                        most.toString(),
+                        "sheets",
+                        sheets));
         double card = assumptions.si("sheet.grammage-card", Scope.GENERAL);
-        return most.si() < card ? noted : noted.and(Notice.warning("pulp.card-not-paper",
-                most + " is card, not writing paper. Unless card was made, pulp was left in the vat.",
-                "grammage", most.toString(), "limit", Kinds.GRAMMAGE.ofSi(card, "g/m2").toString()));
+        return most.si() < card
+                ? noted
+                : noted.and(Notice.warning(
+                        "pulp.card-not-paper",
+                        most + " is card, not writing paper. Unless card was made, pulp was left in the vat.",
+                        "grammage",
+                        most.toString(),
+                        "limit",
+                        Kinds.GRAMMAGE.ofSi(card, "g/m2").toString()));
     }
 
     /**
@@ -557,12 +589,19 @@ public final class Pulp {
         Amount<Mass> wanted = Kinds.MASS.ofSi(sheet, "g");
         Amount<Volume> needed = Kinds.VOLUME.ofSi(volumeSi() * sheet / fibre, "mL");
         Amount<Volume> given = volume().to("mL");
-        return List.of(Notice.warning("pulp.portion-and-sheet",
+        return List.of(Notice.warning(
+                "pulp.portion-and-sheet",
                 given + " of this pulp hold " + ovenDry() + " of fibre, not the " + wanted
                         + " of the sheet; that takes " + needed
                         + ". See to the portion or the dilution.",
-                "portion", given.toString(), "holds", ovenDry().toString(), "sheet", wanted.toString(),
-                "needed", needed.toString()));
+                "portion",
+                given.toString(),
+                "holds",
+                ovenDry().toString(),
+                "sheet",
+                wanted.toString(),
+                "needed",
+                needed.toString()));
     }
 
     private double consistencySi() {
@@ -575,8 +614,11 @@ public final class Pulp {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Pulp that && fibre == that.fibre && water == that.water
-                && wallDensity == that.wallDensity && waterDensity == that.waterDensity;
+        return other instanceof Pulp that
+                && fibre == that.fibre
+                && water == that.water
+                && wallDensity == that.wallDensity
+                && waterDensity == that.waterDensity;
     }
 
     @Override

@@ -3,11 +3,9 @@ package org.papermath.pulp;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.Additives;
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
@@ -65,8 +63,7 @@ public final class RetentionModel {
      * @param fibre the oven-dry fibre in it
      * @param additive what is not fibre, oven-dry; empty where there is none
      */
-    public record MakeUp(Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive) {
-    }
+    public record MakeUp(Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive) {}
 
     private RetentionModel(Assumptions assumptions, double fibre) {
         this.assumptions = assumptions;
@@ -141,17 +138,23 @@ public final class RetentionModel {
      * @throws Refused if the load comes out above the range of doses
      */
     public Noted<Amount<Dose>> load(AdditiveDose dose, Circumstance circumstance) {
-        double load = Additives.load(dose.dose().si(), additive(dose.additive(), circumstance).si(), fibre);
+        double load = Additives.load(
+                dose.dose().si(), additive(dose.additive(), circumstance).si(), fibre);
         Amount<Dose> amount = Kinds.DOSE.ofSi(load, "%");
-        double limit = assumptions.si("additive.load-warning", Scope.of(dose.additive().purpose().subject()));
+        double limit = assumptions.si(
+                "additive.load-warning", Scope.of(dose.additive().purpose().subject()));
         return load > limit ? Noted.of(amount, heavy(amount, limit)) : Noted.of(amount);
     }
 
     private static Notice heavy(Amount<Dose> load, double limit) {
-        return Notice.warning("additive.heavy-load",
+        return Notice.warning(
+                "additive.heavy-load",
                 "The sheet carries " + load + " of its fibre in additive; above " + Kinds.DOSE.ofSi(limit, "%")
                         + " it is weak and dusts. Give less, or try one sheet first.",
-                "load", load.toString(), "limit", Kinds.DOSE.ofSi(limit, "%").toString());
+                "load",
+                load.toString(),
+                "limit",
+                Kinds.DOSE.ofSi(limit, "%").toString());
     }
 
     /**
@@ -162,8 +165,12 @@ public final class RetentionModel {
      * @return additive over fibre and additive together
      */
     public Amount<Share> shareOfSheet(AdditiveDose dose, Circumstance circumstance) {
-        return Kinds.SHARE.ofSi(Additives.shareOfLoad(
-                Additives.load(dose.dose().si(), additive(dose.additive(), circumstance).si(), fibre)), "%");
+        return Kinds.SHARE.ofSi(
+                Additives.shareOfLoad(Additives.load(
+                        dose.dose().si(),
+                        additive(dose.additive(), circumstance).si(),
+                        fibre)),
+                "%");
     }
 
     /**
@@ -178,8 +185,12 @@ public final class RetentionModel {
      */
     public AdditiveDose doseForShare(Additive additive, Quantity<Share> share, Circumstance circumstance) {
         double x = Kinds.SHARE.siWithin(share, "share of the sheet", 0, 0.99);
-        return new AdditiveDose(additive, Kinds.DOSE.ofSi(
-                Additives.doseForShare(x, additive(additive, circumstance).si(), fibre), "%"));
+        return new AdditiveDose(
+                additive,
+                Kinds.DOSE.ofSi(
+                        Additives.doseForShare(
+                                x, additive(additive, circumstance).si(), fibre),
+                        "%"));
     }
 
     /**
@@ -192,8 +203,14 @@ public final class RetentionModel {
      * @throws Refused if the load is out of range, or the dose comes out above 50 %
      */
     public AdditiveDose doseForLoad(Additive additive, Quantity<Dose> load, Circumstance circumstance) {
-        return new AdditiveDose(additive, Kinds.DOSE.ofSi(Additives.doseForLoad(
-                Kinds.DOSE.si(load, "load"), additive(additive, circumstance).si(), fibre), "%"));
+        return new AdditiveDose(
+                additive,
+                Kinds.DOSE.ofSi(
+                        Additives.doseForLoad(
+                                Kinds.DOSE.si(load, "load"),
+                                additive(additive, circumstance).si(),
+                                fibre),
+                        "%"));
     }
 
     /**
@@ -206,8 +223,10 @@ public final class RetentionModel {
      * @throws Refused if the mass is out of range
      */
     public Amount<Mass> leftInWhiteWater(Quantity<Mass> given, Additive additive, Circumstance circumstance) {
-        return Kinds.MASS.ofSi(Kinds.MASS.si(given, additive.name() + " given")
-                * (1 - additive(additive, circumstance).si()), "g");
+        return Kinds.MASS.ofSi(
+                Kinds.MASS.si(given, additive.name() + " given")
+                        * (1 - additive(additive, circumstance).si()),
+                "g");
     }
 
     /**
@@ -221,15 +240,19 @@ public final class RetentionModel {
      */
     public static Amount<Share> fromJar(Quantity<Mass> given, Quantity<Volume> vat, Quantity<SolutionStrength> jar) {
         double dose = Kinds.MASS.siAboveZero(given, "additive given");
-        double lost = Kinds.SOLUTION_STRENGTH.si(jar, "strength of the jar") * Kinds.VOLUME.si(vat,
-                "volume of the vat");
+        double lost =
+                Kinds.SOLUTION_STRENGTH.si(jar, "strength of the jar") * Kinds.VOLUME.si(vat, "volume of the vat");
         if (lost > dose) {
             Amount<Mass> lostAmount = Kinds.MASS.ofSi(lost, "g");
             Amount<Mass> doseAmount = Kinds.MASS.ofSi(dose, "g");
-            throw Refused.of("additive.more-than-given",
+            throw Refused.of(
+                    "additive.more-than-given",
                     "white water: the jar says " + lostAmount + " is in it, but only " + doseAmount
                             + " was given. See to the units of the dilution series.",
-                    "found", lostAmount.toString(), "given", doseAmount.toString());
+                    "found",
+                    lostAmount.toString(),
+                    "given",
+                    doseAmount.toString());
         }
         return Kinds.SHARE.ofSi(1 - lost / dose, "%");
     }
@@ -243,18 +266,23 @@ public final class RetentionModel {
      * @return filler over fibre and filler together
      * @throws Refused if the sheet leaves less ash than its fibre alone, or more than the filler alone
      */
-    public static Amount<Share> shareFromAsh(Quantity<Share> sheetAsh, Quantity<Share> fibreAsh,
-            Quantity<Share> residue) {
+    public static Amount<Share> shareFromAsh(
+            Quantity<Share> sheetAsh, Quantity<Share> fibreAsh, Quantity<Share> residue) {
         double own = Kinds.SHARE.si(fibreAsh, "ash of the fibre");
         double filler = Kinds.SHARE.si(residue, "residue of the filler");
         double sheet = Kinds.SHARE.si(sheetAsh, "ash of the sheet");
         if (!(own < filler) || sheet < own || sheet > filler) {
-            throw Refused.of("additive.ash",
+            throw Refused.of(
+                    "additive.ash",
                     "ash of the sheet: " + Kinds.SHARE.ofSi(sheet, "%") + " given; it must lie between the fibre's own "
                             + Kinds.SHARE.ofSi(own, "%") + " and the filler's " + Kinds.SHARE.ofSi(filler, "%")
                             + ". Weigh the crucible again.",
-                    "given", Kinds.SHARE.ofSi(sheet, "%").toString(), "least", Kinds.SHARE.ofSi(own, "%").toString(),
-                    "most", Kinds.SHARE.ofSi(filler, "%").toString());
+                    "given",
+                    Kinds.SHARE.ofSi(sheet, "%").toString(),
+                    "least",
+                    Kinds.SHARE.ofSi(own, "%").toString(),
+                    "most",
+                    Kinds.SHARE.ofSi(filler, "%").toString());
         }
         return Kinds.SHARE.ofSi(Additives.shareOfAsh(sheet, own, filler), "%");
     }
@@ -269,13 +297,18 @@ public final class RetentionModel {
      */
     public Amount<Share> retentionOfShare(AdditiveDose dose, Quantity<Share> share) {
         double load = Additives.loadOfShare(Kinds.SHARE.siWithin(share, "share of the sheet", 0, 0.99));
-        double given = Kinds.DOSE.siAboveZero(dose.dose(), "dose of " + dose.additive().name());
+        double given =
+                Kinds.DOSE.siAboveZero(dose.dose(), "dose of " + dose.additive().name());
         double retention = Additives.retentionOfLoad(load, given, fibre);
         if (retention > 1 + 1e-9) {
-            throw Refused.of("additive.more-than-given",
+            throw Refused.of(
+                    "additive.more-than-given",
                     "share of the sheet: it holds " + Kinds.NUMBER.ofSi(retention, "%") + " of what was given of "
                             + dose.additive().name() + ". Check the dose and the ash.",
-                    "found", Kinds.NUMBER.ofSi(retention, "%").toString(), "given", dose.toString());
+                    "found",
+                    Kinds.NUMBER.ofSi(retention, "%").toString(),
+                    "given",
+                    dose.toString());
         }
         return Kinds.SHARE.ofSi(Math.min(1, retention), "%");
     }
@@ -292,12 +325,15 @@ public final class RetentionModel {
         double there = Kinds.CONSISTENCY.siAboveZero(vat, "consistency of the vat");
         double water = Kinds.CONSISTENCY.si(whiteWater, "consistency of the white water");
         if (water > there) {
-            throw Refused.of("vat.white-water-thicker",
+            throw Refused.of(
+                    "vat.white-water-thicker",
                     "consistency of the white water: " + Kinds.CONSISTENCY.ofSi(water, "%")
                             + " given, thicker than the vat at "
                             + Kinds.CONSISTENCY.ofSi(there, "%") + ". See whether the two samples were changed over.",
-                    "given", Kinds.CONSISTENCY.ofSi(water, "%").toString(),
-                    "most", Kinds.CONSISTENCY.ofSi(there, "%").toString());
+                    "given",
+                    Kinds.CONSISTENCY.ofSi(water, "%").toString(),
+                    "most",
+                    Kinds.CONSISTENCY.ofSi(there, "%").toString());
         }
         return Kinds.SHARE.ofSi(VatBalance.firstPassRetention(water, there), "%");
     }
@@ -312,8 +348,8 @@ public final class RetentionModel {
      * @return the assumptions with {@code additive.retention} in that scope
      * @throws Refused if the retention is out of range
      */
-    public static Assumptions calibrate(Assumptions assumptions, Additive additive, Circumstance circumstance,
-            Reading<Share> retention) {
+    public static Assumptions calibrate(
+            Assumptions assumptions, Additive additive, Circumstance circumstance, Reading<Share> retention) {
         Scope scope = scope(additive, circumstance);
         return assumptions.with(measured(assumptions.get("additive.retention", scope), scope, retention));
     }
@@ -335,8 +371,13 @@ public final class RetentionModel {
         // A share of exactly nothing or everything has no band on the scale of odds.
         double likely = Math.min(1 - 1e-6, Math.max(1e-6, Kinds.SHARE.siAboveZero(retention.value(), "retention")));
         double half = FIVE_PERCENT_POINT * retention.error().si();
-        return pattern.with(scope, likely, Math.max(Math.min(likely, 1e-6), likely - half),
-                Math.min(1 - 1e-9, likely + half), Basis.MEASURED_HERE, new Source("measured here"));
+        return pattern.with(
+                scope,
+                likely,
+                Math.max(Math.min(likely, 1e-6), likely - half),
+                Math.min(1 - 1e-9, likely + half),
+                Basis.MEASURED_HERE,
+                new Source("measured here"));
     }
 
     /**
@@ -348,8 +389,8 @@ public final class RetentionModel {
      * @return the parts
      * @throws Refused if a value is out of range
      */
-    public static MakeUp makeUp(Quantity<Grammage> conditioned, Quantity<Moisture> moisture,
-            List<Amount<Share>> shares) {
+    public static MakeUp makeUp(
+            Quantity<Grammage> conditioned, Quantity<Moisture> moisture, List<Amount<Share>> shares) {
         Amount<Grammage> whole = Kinds.GRAMMAGE.check(conditioned, "grammage");
         double dry = whole.si() * (1 - Kinds.MOISTURE.siWithin(moisture, "moisture", 0, 0.9));
         double sum = 0;
@@ -357,12 +398,16 @@ public final class RetentionModel {
             sum += Kinds.SHARE.si(share, "share of an additive");
         }
         if (!(sum < 1)) {
-            throw Refused.of("additive.no-fibre",
+            throw Refused.of(
+                    "additive.no-fibre",
                     "shares of additives: " + Kinds.NUMBER.ofSi(sum, "%")
                             + " together given; no fibre is left. Check the shares.",
-                    "given", Kinds.NUMBER.ofSi(sum, "%").toString());
+                    "given",
+                    Kinds.NUMBER.ofSi(sum, "%").toString());
         }
-        return new MakeUp(whole, Kinds.GRAMMAGE.ofSi(dry * (1 - sum), "g/m2"),
+        return new MakeUp(
+                whole,
+                Kinds.GRAMMAGE.ofSi(dry * (1 - sum), "g/m2"),
                 sum > 0 ? Optional.of(Kinds.GRAMMAGE.ofSi(dry * sum, "g/m2")) : Optional.empty());
     }
 

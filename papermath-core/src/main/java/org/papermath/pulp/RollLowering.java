@@ -2,10 +2,8 @@ package org.papermath.pulp;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -37,9 +35,16 @@ public record RollLowering(List<Step> steps) {
         public Step {
             Kinds.TIME.check(time, "time of the setting");
             if (!(Math.abs(turns) <= 100)) {
-                throw Refused.of("beater.roll-turns",
-                        "turns of the roll: " + turns + " given; from -100 to 100 is wanted, counted from the first setting.",
-                        "given", String.valueOf(turns), "least", -100, "most", 100);
+                throw Refused.of(
+                        "beater.roll-turns",
+                        "turns of the roll: " + turns
+                                + " given; from -100 to 100 is wanted, counted from the first setting.",
+                        "given",
+                        String.valueOf(turns),
+                        "least",
+                        -100,
+                        "most",
+                        100);
             }
         }
 
@@ -69,10 +74,14 @@ public record RollLowering(List<Step> steps) {
         }
         for (int i = 1; i < steps.size(); i++) {
             if (steps.get(i).time().si() <= steps.get(i - 1).time().si()) {
-                throw Refused.of("beater.roll-order",
-                        "settings of the roll: one at " + steps.get(i).time() + " follows one at " + steps.get(i - 1).time()
-                                + "; give them in order of time, one for each time.",
-                        "time", steps.get(i).time().toString(), "before", steps.get(i - 1).time().toString());
+                throw Refused.of(
+                        "beater.roll-order",
+                        "settings of the roll: one at " + steps.get(i).time() + " follows one at "
+                                + steps.get(i - 1).time() + "; give them in order of time, one for each time.",
+                        "time",
+                        steps.get(i).time().toString(),
+                        "before",
+                        steps.get(i - 1).time().toString());
             }
         }
     }
@@ -101,9 +110,14 @@ public record RollLowering(List<Step> steps) {
         double step = Kinds.TIME.siAboveZero(interval, "time between two steps");
         double count = Math.floor(Kinds.TIME.si(until, "beating time") / step * (1 + 1e-12));
         if (count > 1000) {
-            throw Refused.of("beater.roll-steps",
-                    "steps of the roll: " + count + " come out; at most 1000 is wanted. Check the unit of the two times.",
-                    "given", count, "most", 1000);
+            throw Refused.of(
+                    "beater.roll-steps",
+                    "steps of the roll: " + count
+                            + " come out; at most 1000 is wanted. Check the unit of the two times.",
+                    "given",
+                    count,
+                    "most",
+                    1000);
         }
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i <= count; i++) {
@@ -122,10 +136,14 @@ public record RollLowering(List<Step> steps) {
     public double turnsAt(Quantity<Time> time) {
         double t = Kinds.TIME.si(time, "time of beating");
         if (t < steps.get(0).time().si()) {
-            throw Refused.of("beater.roll-before-first",
+            throw Refused.of(
+                    "beater.roll-before-first",
                     "time of beating: " + Kinds.TIME.ofSi(t, "min") + " given, before the first setting at "
                             + steps.get(0).time() + ".",
-                    "given", Kinds.TIME.ofSi(t, "min").toString(), "first", steps.get(0).time().toString());
+                    "given",
+                    Kinds.TIME.ofSi(t, "min").toString(),
+                    "first",
+                    steps.get(0).time().toString());
         }
         double turns = 0;
         for (Step step : steps) {
@@ -149,7 +167,11 @@ public record RollLowering(List<Step> steps) {
     public String toString() {
         StringBuilder text = new StringBuilder("roll:");
         for (Step step : steps) {
-            text.append(' ').append(step.time()).append(' ').append(Kinds.NUMBER.ofSi(step.turns())).append(';');
+            text.append(' ')
+                    .append(step.time())
+                    .append(' ')
+                    .append(Kinds.NUMBER.ofSi(step.turns()))
+                    .append(';');
         }
         text.setCharAt(text.length() - 1, '.');
         return text.toString();

@@ -3,7 +3,6 @@ package org.papermath.pulp;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.Kinds;
@@ -26,7 +25,9 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      * @throws Refused if the density is out of range
      */
     public static SpoonMeasure of(String powder, Quantity<ApparentDensity> bulkDensity) {
-        return new SpoonMeasure(powder, Kinds.DENSITY.check(bulkDensity, "bulk density of " + powder).to("g/mL"));
+        return new SpoonMeasure(
+                powder,
+                Kinds.DENSITY.check(bulkDensity, "bulk density of " + powder).to("g/mL"));
     }
 
     /**
@@ -41,9 +42,13 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      */
     public static SpoonMeasure weighed(String powder, Quantity<Volume> spoon, int spoons, Quantity<Mass> mass) {
         if (spoons < 1) {
-            throw Refused.of("additive.no-spoons", "spoons of " + powder + ": " + spoons
-                    + " given; one or more is wanted.",
-                    "powder", powder, "given", spoons);
+            throw Refused.of(
+                    "additive.no-spoons",
+                    "spoons of " + powder + ": " + spoons + " given; one or more is wanted.",
+                    "powder",
+                    powder,
+                    "given",
+                    spoons);
         }
         double density = Kinds.MASS.siAboveZero(mass, "mass of the spoonfuls")
                 / (spoons * Kinds.VOLUME.siAboveZero(spoon, "volume of the spoon"));
@@ -59,11 +64,15 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      */
     public static Refused bulkDensityWanted(String powder, Quantity<Volume> volume) {
         String given = Kinds.VOLUME.check(volume, "volume of " + powder).toString();
-        return Refused.of("additive.bulk-density-wanted",
+        return Refused.of(
+                "additive.bulk-density-wanted",
                 powder + ": " + given + " by the spoon given, which is no mass. Weigh ten level spoons once, or give"
                         + " its bulk"
                         + " density.",
-                "powder", powder, "given", given);
+                "powder",
+                powder,
+                "given",
+                given);
     }
 
     /**

@@ -1,9 +1,7 @@
 package org.papermath.pulp;
 
 import java.util.Optional;
-
 import javax.measure.Quantity;
-
 import org.papermath.equation.Beating;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -62,16 +60,21 @@ public final class WaterRetentionModel {
         double valueUnbeaten = assumptions.si("fibre.water-retention-unbeaten", scope);
         double valueWell = assumptions.si("fibre.water-retention-well-beaten", scope);
         if (!(well > unbeaten)) {
-            throw Refused.of("water-retention.order",
+            throw Refused.of(
+                    "water-retention.order",
                     "Schopper-Riegler number of well-beaten fibre" + scope + ": " + sr(well)
                             + " given, not above the unbeaten "
                             + sr(unbeaten) + ".",
-                    "well", sr(well).toString(), "unbeaten", sr(unbeaten).toString());
+                    "well",
+                    sr(well).toString(),
+                    "unbeaten",
+                    sr(unbeaten).toString());
         }
         Optional<Assumption> valueLong = assumptions.find("fibre.water-retention-long-beaten", scope);
         Optional<Assumption> longBeaten = assumptions.find("fibre.drainability-long-beaten", scope);
         if (valueLong.isPresent() && longBeaten.isPresent() && longBeaten.get().likelySi() > well) {
-            return new WaterRetentionModel(new double[] {unbeaten, well, longBeaten.get().likelySi()},
+            return new WaterRetentionModel(
+                    new double[] {unbeaten, well, longBeaten.get().likelySi()},
                     new double[] {valueUnbeaten, valueWell, valueLong.get().likelySi()});
         }
         return new WaterRetentionModel(new double[] {unbeaten, well}, new double[] {valueUnbeaten, valueWell});
@@ -98,16 +101,27 @@ public final class WaterRetentionModel {
     public Noted<Amount<WaterRetention>> at(Quantity<SchopperRiegler> number) {
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         int last = numbers.length - 1;
-        double value = Beating.waterRetention(x, numbers[0], values[0], numbers[1], values[1], last > 1 ? numbers[2]
-                : Double.NaN,
+        double value = Beating.waterRetention(
+                x,
+                numbers[0],
+                values[0],
+                numbers[1],
+                values[1],
+                last > 1 ? numbers[2] : Double.NaN,
                 last > 1 ? values[2] : Double.NaN);
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.ofSi(value, "g/g");
         if (x > numbers[last]) {
-            return Noted.of(amount, Notice.warning("water-retention.beyond",
-                    "The water retention value at " + sr(x) + " is carried on in a straight line beyond "
-                            + sr(numbers[last])
-                            + ", the most beaten state known of this fibre.",
-                    "given", sr(x).toString(), "limit", sr(numbers[last]).toString()));
+            return Noted.of(
+                    amount,
+                    Notice.warning(
+                            "water-retention.beyond",
+                            "The water retention value at " + sr(x) + " is carried on in a straight line beyond "
+                                    + sr(numbers[last])
+                                    + ", the most beaten state known of this fibre.",
+                            "given",
+                            sr(x).toString(),
+                            "limit",
+                            sr(numbers[last]).toString()));
         }
         return Noted.of(amount);
     }
@@ -123,11 +137,15 @@ public final class WaterRetentionModel {
     public static Noted<Amount<WaterRetention>> measured(Quantity<WaterRetention> value, Spin spin) {
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.check(value, "water retention value");
         if (spin == Spin.AT_900_G) {
-            return Noted.of(amount, Notice.warning("water-retention.spin",
-                    "The water retention value of " + amount
-                            + " was spun at 900 g, which leaves more water than the 3000 g of ISO"
-                            + " 23714. Pressing reckoned from it comes out too wet.",
-                    "given", amount.toString()));
+            return Noted.of(
+                    amount,
+                    Notice.warning(
+                            "water-retention.spin",
+                            "The water retention value of " + amount
+                                    + " was spun at 900 g, which leaves more water than the 3000 g of ISO"
+                                    + " 23714. Pressing reckoned from it comes out too wet.",
+                            "given",
+                            amount.toString()));
         }
         return Noted.of(amount);
     }
@@ -143,26 +161,34 @@ public final class WaterRetentionModel {
      * @return the assumptions with the well-beaten point moved to this one, in that scope
      * @throws Refused if it was spun at 900 g, or the number is not above the unbeaten one
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Quantity<SchopperRiegler> number,
-            Reading<WaterRetention> value, Spin spin) {
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            Quantity<SchopperRiegler> number,
+            Reading<WaterRetention> value,
+            Spin spin) {
         if (spin == Spin.AT_900_G) {
-            throw Refused.of("water-retention.spin-refused",
+            throw Refused.of(
+                    "water-retention.spin-refused",
                     "water retention value: " + value.value()
                             + " spun at 900 g given; the models stand on 3000 g for 30 minutes"
                             + " (ISO 23714) and there is no factor between the two. Have it spun again.",
-                    "given", value.value().toString());
+                    "given",
+                    value.value().toString());
         }
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         double likely = Kinds.WATER_RETENTION.siAboveZero(value.value(), "water retention value");
         double spread = Math.exp(FIVE_PERCENT_POINT
-                * Math.max(assumptions.si("fibre.water-retention-surest", scope), value.error().si() / likely));
+                * Math.max(
+                        assumptions.si("fibre.water-retention-surest", scope),
+                        value.error().si() / likely));
         Source source = new Source("measured here, at " + sr(x));
         Assumptions result = assumptions
-                .with(assumptions.get("fibre.drainability-well-beaten", scope)
-                .with(scope, x, x, x, Basis.MEASURED_HERE, source))
+                .with(assumptions
+                        .get("fibre.drainability-well-beaten", scope)
+                        .with(scope, x, x, x, Basis.MEASURED_HERE, source))
                 .with(pattern(assumptions, scope)
-                .with(scope, likely, likely / spread, likely * spread, Basis.MEASURED_HERE,
-                        source));
+                        .with(scope, likely, likely / spread, likely * spread, Basis.MEASURED_HERE, source));
         from(result, scope); // refuses a number that is not above the unbeaten one
         return result;
     }

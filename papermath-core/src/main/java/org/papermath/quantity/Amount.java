@@ -1,12 +1,9 @@
 package org.papermath.quantity;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
-
 import org.jspecify.annotations.Nullable;
-
 import tech.units.indriya.quantity.Quantities;
 
 /**
@@ -28,6 +25,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     private final Kind<Q> kind;
     /** The row of the table the unit has; null for a unit outside it. */
     private final Units.@Nullable Symbol symbol;
+
     private final double si;
 
     Amount(double value, Unit<Q> unit, Kind<Q> kind) {
@@ -42,8 +40,10 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         this.symbol = symbol;
         // Always worked out from the value, so that equal amounts, and an amount read back from its text, calculate
         // alike.
-        this.si = (symbol != null ? this.value * symbol.factor() + symbol.offset()
-                : unit.getConverterTo(kind.siUnit()).convert(this.value)) + 0.0;
+        this.si = (symbol != null
+                        ? this.value * symbol.factor() + symbol.offset()
+                        : unit.getConverterTo(kind.siUnit()).convert(this.value))
+                + 0.0;
         Kind.requireFinite(this.value, kind.name());
         Kind.requireFinite(si, kind.name());
     }
@@ -149,11 +149,15 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     private Amount<Q> plus(Quantity<Q> that, int sign) {
         Amount<Q> other = kind.checkKind(that);
         if (kind == Kinds.TEMPERATURE) {
-            throw Refused.of("quantity.temperature-sum",
+            throw Refused.of(
+                    "quantity.temperature-sum",
                     "temperature: " + this + " and " + other
-                    + " cannot be added or subtracted; a temperature is a point on a"
+                            + " cannot be added or subtracted; a temperature is a point on a"
                             + " scale. Work with the difference in kelvin yourself.",
-                    "first", toString(), "second", other.toString());
+                    "first",
+                    toString(),
+                    "second",
+                    other.toString());
         }
         if (unit.equals(other.unit)) {
             return new Amount<>(value + sign * other.value, unit, kind);
@@ -171,8 +175,13 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         double by = divisor.doubleValue();
         Kind.requireFinite(by, "divisor");
         if (by == 0) {
-            throw Refused.of("quantity.divided-by-zero", kind.name() + ": " + this + " cannot be divided by 0.",
-                    "quantity", kind.name(), "given", toString());
+            throw Refused.of(
+                    "quantity.divided-by-zero",
+                    kind.name() + ": " + this + " cannot be divided by 0.",
+                    "quantity",
+                    kind.name(),
+                    "given",
+                    toString());
         }
         return kind == Kinds.TEMPERATURE ? kind.ofSiIn(si / by, unit) : new Amount<>(value / by, unit, kind);
     }

@@ -18,8 +18,7 @@ import javax.measure.quantity.Volume;
  * negative mass.
  */
 public final class Amounts {
-    private Amounts() {
-    }
+    private Amounts() {}
 
     /**
      * Makes an amount in millimetres.

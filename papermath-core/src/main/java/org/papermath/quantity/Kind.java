@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
-
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,9 +26,16 @@ public final class Kind<Q extends Quantity<Q>> {
     private final List<Units.Symbol> symbols;
     /** The same for going through them, which is done for every amount. */
     private final Units.Symbol[] rows;
+
     private final Map<String, Units.Symbol> byText;
 
-    Kind(String name, Class<Q> type, Unit<Q> siUnit, double low, boolean lowOpen, double high,
+    Kind(
+            String name,
+            Class<Q> type,
+            Unit<Q> siUnit,
+            double low,
+            boolean lowOpen,
+            double high,
             List<Units.Symbol> symbols) {
         this.name = name;
         this.type = type;
@@ -254,9 +259,15 @@ public final class Kind<Q extends Quantity<Q>> {
     public Amount<Q> checkAboveZero(Quantity<Q> quantity, String what) {
         Amount<Q> amount = check(quantity, what);
         if (!(amount.si() > 0)) {
-            throw Refused.of("quantity.not-above-zero",
+            throw Refused.of(
+                    "quantity.not-above-zero",
                     what + ": " + amount + " given; it must be above zero. Give what was measured or ordered.",
-                    "quantity", what, "given", amount.toString(), "limit", "0");
+                    "quantity",
+                    what,
+                    "given",
+                    amount.toString(),
+                    "limit",
+                    "0");
         }
         return amount;
     }
@@ -310,9 +321,15 @@ public final class Kind<Q extends Quantity<Q>> {
             return in((si - symbol.offset()) / symbol.factor(), symbol);
         }
         if (!siUnit.isCompatible(unit)) {
-            throw Refused.of("unit.dimension",
+            throw Refused.of(
+                    "unit.dimension",
                     name + ": the unit " + unit + " does not measure " + name + ". Accepted units: " + accepted() + ".",
-                    "quantity", name, "unit", unit.toString(), "accepted", accepted());
+                    "quantity",
+                    name,
+                    "unit",
+                    unit.toString(),
+                    "accepted",
+                    accepted());
         }
         return new Amount<>(siUnit.getConverterTo(unit).convert(si), unit, this);
     }
@@ -330,10 +347,18 @@ public final class Kind<Q extends Quantity<Q>> {
         Units.Symbol symbol = symbolOf(unit);
         if (symbol == null && !siUnit.isCompatible(unit)) {
             String given = Units.fourDigits(value) + " " + unit;
-            throw Refused.of("quantity.dimension",
+            throw Refused.of(
+                    "quantity.dimension",
                     what + ": " + given + " given, but that unit does not measure " + name + ". Accepted units: "
                             + accepted() + ".",
-                    "quantity", what, "given", given, "wantedKind", name, "accepted", accepted());
+                    "quantity",
+                    what,
+                    "given",
+                    given,
+                    "wantedKind",
+                    name,
+                    "accepted",
+                    accepted());
         }
         return new Amount<>(value, unit, symbol, this);
     }
@@ -341,7 +366,9 @@ public final class Kind<Q extends Quantity<Q>> {
     /** Converts to coherent SI; a unit of the table by its factor, any other by its converter. */
     double toSi(double value, Unit<Q> unit) {
         Units.Symbol symbol = symbolOf(unit);
-        return symbol != null ? value * symbol.factor() + symbol.offset() : unit.getConverterTo(siUnit).convert(value);
+        return symbol != null
+                ? value * symbol.factor() + symbol.offset()
+                : unit.getConverterTo(siUnit).convert(value);
     }
 
     Units.@Nullable Symbol symbolOf(Unit<?> unit) {
@@ -394,11 +421,19 @@ public final class Kind<Q extends Quantity<Q>> {
         Quantity<?> seen = quantity;
         if (seen instanceof Amount<?> amount) {
             if (amount.kind() != this) {
-                throw Refused.of("quantity.kind",
-                        what + ": " + amount + " given, which is " + article(amount.kind().name()) + "; "
+                throw Refused.of(
+                        "quantity.kind",
+                        what + ": " + amount + " given, which is "
+                                + article(amount.kind().name()) + "; "
                                 + article(name)
                                 + " is wanted here. Say which is meant, and convert on purpose.",
-                        "quantity", what, "given", amount.toString(), "givenKind", amount.kind().name(), "wantedKind",
+                        "quantity",
+                        what,
+                        "given",
+                        amount.toString(),
+                        "givenKind",
+                        amount.kind().name(),
+                        "wantedKind",
                         name);
             }
             return (Amount<Q>) amount;
@@ -406,9 +441,13 @@ public final class Kind<Q extends Quantity<Q>> {
         double value = quantity.getValue().doubleValue();
         if (this == (Kind<?>) Kinds.TEMPERATURE && quantity.getScale() == Quantity.Scale.RELATIVE) {
             String given = Units.fourDigits(value) + " " + quantity.getUnit();
-            throw Refused.of("quantity.temperature-difference",
+            throw Refused.of(
+                    "quantity.temperature-difference",
                     what + ": a difference of " + given + " given, but a point on the scale is wanted here.",
-                    "quantity", what, "given", given);
+                    "quantity",
+                    what,
+                    "given",
+                    given);
         }
         return unchecked(value, quantity.getUnit(), what);
     }
@@ -436,10 +475,18 @@ public final class Kind<Q extends Quantity<Q>> {
         } else {
             rule = (open ? "above " + lower + " and at most " : "from " + lower + " to ") + upper;
         }
-        String advice = below
-                ? "Check the sign and the unit." : "Check the unit and the decimal point.";
-        return Refused.of("quantity.range", what + ": " + given + " given; it must be " + rule + ". " + advice,
-                "quantity", what, "given", given, "least", lower, "most", upper);
+        String advice = below ? "Check the sign and the unit." : "Check the unit and the decimal point.";
+        return Refused.of(
+                "quantity.range",
+                what + ": " + given + " given; it must be " + rule + ". " + advice,
+                "quantity",
+                what,
+                "given",
+                given,
+                "least",
+                lower,
+                "most",
+                upper);
     }
 
     private String labelOf(Amount<Q> amount) {
@@ -462,9 +509,13 @@ public final class Kind<Q extends Quantity<Q>> {
 
     static void requireFinite(double value, String what) {
         if (!Double.isFinite(value)) {
-            throw Refused.of("quantity.not-a-number",
+            throw Refused.of(
+                    "quantity.not-a-number",
                     what + ": " + value + " given; a finite number is wanted. Look where the number was worked out.",
-                    "quantity", what, "given", String.valueOf(value));
+                    "quantity",
+                    what,
+                    "given",
+                    String.valueOf(value));
         }
     }
 

@@ -1,7 +1,6 @@
 package org.papermath.quantity;
 
 import java.time.LocalDate;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -169,11 +168,10 @@ public final class Limits {
     /** The last day a document or an order may name. */
     public static final LocalDate LAST_DAY = LocalDate.of(2999, 12, 31);
 
-    private Limits() {
-    }
+    private Limits() {}
 
-    private static <Q extends Quantity<Q>> Range<Q> range(Kind<Q> kind, double least, String in, double most,
-            String alsoIn) {
+    private static <Q extends Quantity<Q>> Range<Q> range(
+            Kind<Q> kind, double least, String in, double most, String alsoIn) {
         return new Range<>(kind, kind.of(least, in), kind.of(most, alsoIn));
     }
 
@@ -187,9 +185,17 @@ public final class Limits {
      */
     public static LocalDate day(LocalDate day, String what) {
         if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
-            throw Refused.of("date.range", what + ": " + day + " given; a day from " + FIRST_DAY + " to " + LAST_DAY
-                    + " is wanted. Check the year.",
-                    "quantity", what, "given", day.toString(), "least", FIRST_DAY.toString(), "most",
+            throw Refused.of(
+                    "date.range",
+                    what + ": " + day + " given; a day from " + FIRST_DAY + " to " + LAST_DAY
+                            + " is wanted. Check the year.",
+                    "quantity",
+                    what,
+                    "given",
+                    day.toString(),
+                    "least",
+                    FIRST_DAY.toString(),
+                    "most",
                     LAST_DAY.toString());
         }
         return day;
@@ -225,9 +231,18 @@ public final class Limits {
          */
         public int check(int given, String what, String whose) {
             if (given < least || given > most) {
-                throw Refused.of("count.range", what + whose + ": " + given + " given; a whole number from " + this
-                        + " is wanted. Check the count.",
-                        "quantity", what + whose, "given", given, "least", least, "most", most);
+                throw Refused.of(
+                        "count.range",
+                        what + whose + ": " + given + " given; a whole number from " + this
+                                + " is wanted. Check the count.",
+                        "quantity",
+                        what + whose,
+                        "given",
+                        given,
+                        "least",
+                        least,
+                        "most",
+                        most);
             }
             return given;
         }

@@ -12,8 +12,7 @@ public final class Name {
 
     private static final int SHOWN = 60;
 
-    private Name() {
-    }
+    private Name() {}
 
     /**
      * Checks a name and takes the blanks around it away.
@@ -49,8 +48,13 @@ public final class Name {
     public static String checkKey(String name, String what) {
         String bare = check(name, what);
         if (hasSign(bare)) {
-            throw Refused.of("scope.name", what + ": \"" + shown(bare) + "\" has one of the signs [ ] @ in it, by which"
-                    + " the places of measured values are written. Use a name without them.", "of", what, "given",
+            throw Refused.of(
+                    "scope.name",
+                    what + ": \"" + shown(bare) + "\" has one of the signs [ ] @ in it, by which"
+                            + " the places of measured values are written. Use a name without them.",
+                    "of",
+                    what,
+                    "given",
                     bare);
         }
         return bare;
@@ -111,8 +115,8 @@ public final class Name {
         if (Character.isISOControl(c)) {
             return "the text has the control character " + code + ", which cannot be shown. Take it away.";
         }
-        return "the text has the invisible character " + (isPair(text, at)
-                ? code + "\\u" + HexFormat.of().toHexDigits(text.charAt(at + 1)) : code)
+        return "the text has the invisible character "
+                + (isPair(text, at) ? code + "\\u" + HexFormat.of().toHexDigits(text.charAt(at + 1)) : code)
                 + ", by which two names can look alike or be read in another order. Take it away.";
     }
 
@@ -154,8 +158,8 @@ public final class Name {
     private static boolean isInvisible(int point) {
         return switch (Character.getType(point)) {
             // Signs of Arabic and Syriac that stand before numbers are of this sort, and can be seen.
-            case Character.FORMAT -> !((point >= 0x600 && point <= 0x605) || point == 0x6DD || point == 0x70F
-                    || point == 0x8E2);
+            case Character.FORMAT ->
+                !((point >= 0x600 && point <= 0x605) || point == 0x6DD || point == 0x70F || point == 0x8E2);
             case Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
             // Fillers of Korean, and what keeps marks apart.
             default -> point == 0x34F || point == 0x115F || point == 0x1160 || point == 0x3164 || point == 0xFFA0;
@@ -165,12 +169,16 @@ public final class Name {
     /** Tells whether this joins, or keeps apart, two signs of scripts in which that can be seen. */
     private static boolean isJoining(String text, int at) {
         char c = text.charAt(at);
-        return (c == 0x200C || c == 0x200D) && at > 0 && at + 1 < text.length() && isOfSuchScript(text.charAt(at - 1))
+        return (c == 0x200C || c == 0x200D)
+                && at > 0
+                && at + 1 < text.length()
+                && isOfSuchScript(text.charAt(at - 1))
                 && isOfSuchScript(text.charAt(at + 1));
     }
 
     private static boolean isOfSuchScript(char c) {
-        return c >= 0x600 && Character.getType(c) != Character.FORMAT
+        return c >= 0x600
+                && Character.getType(c) != Character.FORMAT
                 && Character.getType(c) != Character.SPACE_SEPARATOR;
     }
 
@@ -190,7 +198,8 @@ public final class Name {
             char c = text.charAt(i);
             if (i + 1 < end && isPair(text, i) && !isInvisible(text.codePointAt(i))) {
                 shown.append(c).append(text.charAt(++i));
-            } else if (Character.isSurrogate(c) || Character.isISOControl(c)
+            } else if (Character.isSurrogate(c)
+                    || Character.isISOControl(c)
                     || (isInvisible(c) && !isJoining(text, i))) {
                 shown.append("\\u").append(HexFormat.of().toHexDigits(c));
             } else {

@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import tech.units.indriya.function.MultiplyConverter;
 import tech.units.indriya.unit.TransformedUnit;
 
@@ -71,7 +69,8 @@ public final class ReamBasis {
         this.count = count;
         this.area = width.si() * length.si() * count;
         String first = width.getUnit().equals(length.getUnit()) ? Units.fourDigits(width.value()) : width.toString();
-        this.label = name.equals(count + " ft²") ? "lb (" + name + ")"
+        this.label = name.equals(count + " ft²")
+                ? "lb (" + name + ")"
                 : "lb (" + name + ", " + first + " × " + length + ", " + count + " sheets)";
         Unit<Grammage> si = Kinds.GRAMMAGE.siUnit();
         this.pound = new TransformedUnit<>(label, si, si, MultiplyConverter.of(KILOGRAMS_PER_POUND / area));
@@ -108,13 +107,19 @@ public final class ReamBasis {
      */
     public static ReamBasis ofUnknownCount(double pounds, Quantity<Length> width, Quantity<Length> length) {
         List<Unclear.Candidate> candidates = java.util.stream.IntStream.of(480, 500, 504, 516)
-                .mapToObj(count -> new Unclear.Candidate("a ream of " + count + " sheets",
-                        Grammage.pounds(pounds, of(width, length, count)).to(Units.GSM).toString()))
+                .mapToObj(count -> new Unclear.Candidate(
+                        "a ream of " + count + " sheets",
+                        Grammage.pounds(pounds, of(width, length, count))
+                                .to(Units.GSM)
+                                .toString()))
                 .toList();
-        throw new Unclear("ream.count-missing",
+        throw new Unclear(
+                "ream.count-missing",
                 "ream: " + Units.fourDigits(pounds)
-                + " lb given without the number of sheets in the ream. Say how many.",
-                candidates, "pounds", pounds);
+                        + " lb given without the number of sheets in the ream. Say how many.",
+                candidates,
+                "pounds",
+                pounds);
     }
 
     /**
@@ -131,8 +136,13 @@ public final class ReamBasis {
 
     private static void requireCount(int count) {
         if (count < 1) {
-            throw Refused.of("ream.count", "ream: " + count + " sheets given; a ream has 1 sheet or more.",
-                    "given", count, "least", 1);
+            throw Refused.of(
+                    "ream.count",
+                    "ream: " + count + " sheets given; a ream has 1 sheet or more.",
+                    "given",
+                    count,
+                    "least",
+                    1);
         }
     }
 
@@ -285,8 +295,8 @@ public final class ReamBasis {
      * @return the matches, the nearest first; empty if none is near enough
      * @throws Refused if a value is out of range
      */
-    public static List<Match> fitting(double pounds, Quantity<Grammage> found, Quantity<Dimensionless> tolerance,
-            List<ReamBasis> among) {
+    public static List<Match> fitting(
+            double pounds, Quantity<Grammage> found, Quantity<Dimensionless> tolerance, List<ReamBasis> among) {
         double measured = Kinds.GRAMMAGE.si(found, "grammage found");
         double within = Kinds.NUMBER.siWithin(tolerance, "tolerance", 0, 1);
         List<Match> matches = new ArrayList<>();
@@ -303,7 +313,9 @@ public final class ReamBasis {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof ReamBasis that && width.equals(that.width) && length.equals(that.length)
+        return other instanceof ReamBasis that
+                && width.equals(that.width)
+                && length.equals(that.length)
                 && count == that.count
                 && name.equals(that.name);
     }

@@ -17,8 +17,7 @@ public final class Substance {
     /** Grams in a momme over square metres in 2 × 3 shaku: 3.75 · 33² / 600. */
     private static final double GSM_OF_MOMME = 6.80625;
 
-    private Substance() {
-    }
+    private Substance() {}
 
     /**
      * Returns the grammage of sheets weighed together.
@@ -30,11 +29,16 @@ public final class Substance {
      * @return the grammage, at the moisture they had
      * @throws Refused if a value is out of range
      */
-    public static Amount<Grammage> ofSheets(Quantity<Mass> mass, int sheets, Quantity<Length> width,
-            Quantity<Length> height) {
+    public static Amount<Grammage> ofSheets(
+            Quantity<Mass> mass, int sheets, Quantity<Length> width, Quantity<Length> height) {
         if (sheets < 1) {
-            throw Refused.of("substance.sheets", "sheets weighed: " + sheets + " given; 1 or more is wanted.",
-                    "given", sheets, "least", 1);
+            throw Refused.of(
+                    "substance.sheets",
+                    "sheets weighed: " + sheets + " given; 1 or more is wanted.",
+                    "given",
+                    sheets,
+                    "least",
+                    1);
         }
         double area = Kinds.LENGTH.siAboveZero(width, "sheet width") * Kinds.LENGTH.siAboveZero(height, "sheet height");
         return Kinds.GRAMMAGE.ofSi(Kinds.MASS.siAboveZero(mass, "mass of the sheets") / (sheets * area), "g/m2");
@@ -49,8 +53,8 @@ public final class Substance {
      * @throws Refused if a value is out of range
      */
     public static Amount<Grammage> ofPiece(Quantity<Mass> mass, Quantity<Area> area) {
-        return Kinds.GRAMMAGE.ofSi(Kinds.MASS.siAboveZero(mass, "mass of the piece") / Kinds.AREA.siAboveZero(area,
-                "area"), "g/m2");
+        return Kinds.GRAMMAGE.ofSi(
+                Kinds.MASS.siAboveZero(mass, "mass of the piece") / Kinds.AREA.siAboveZero(area, "area"), "g/m2");
     }
 
     /**
@@ -63,8 +67,11 @@ public final class Substance {
      * @throws Refused if a value is out of range
      */
     public static Amount<Mass> sheetMass(Quantity<Grammage> grammage, Quantity<Length> width, Quantity<Length> height) {
-        return Kinds.MASS.ofSi(Kinds.GRAMMAGE.si(grammage, "grammage") * Kinds.LENGTH.siAboveZero(width, "sheet width")
-                * Kinds.LENGTH.siAboveZero(height, "sheet height"), "g");
+        return Kinds.MASS.ofSi(
+                Kinds.GRAMMAGE.si(grammage, "grammage")
+                        * Kinds.LENGTH.siAboveZero(width, "sheet width")
+                        * Kinds.LENGTH.siAboveZero(height, "sheet height"),
+                "g");
     }
 
     /**
@@ -76,8 +83,8 @@ public final class Substance {
      * @return the grammage: found · (1 − found moisture)/(1 − reference moisture)
      * @throws Refused if a value is out of range
      */
-    public static Amount<Grammage> atMoisture(Quantity<Grammage> grammage, Quantity<Moisture> found,
-            Quantity<Moisture> reference) {
+    public static Amount<Grammage> atMoisture(
+            Quantity<Grammage> grammage, Quantity<Moisture> found, Quantity<Moisture> reference) {
         double dry = 1 - Kinds.MOISTURE.siWithin(found, "moisture found", 0, 0.99);
         double wanted = 1 - Kinds.MOISTURE.siWithin(reference, "reference moisture", 0, 0.99);
         return Kinds.GRAMMAGE.ofSi(Kinds.GRAMMAGE.si(grammage, "grammage") * dry / wanted, "g/m2");

@@ -35,8 +35,12 @@ public final class Unclear extends PapermathException {
      * @param namesAndValues names and values in turn; an even number of entries
      */
     public Unclear(String code, String question, List<Candidate> candidates, Object... namesAndValues) {
-        super(code, question + candidates.stream().map(Candidate::toString)
-                .collect(java.util.stream.Collectors.joining("; ", " It may mean: ", ".")),
+        super(
+                code,
+                question
+                        + candidates.stream()
+                                .map(Candidate::toString)
+                                .collect(java.util.stream.Collectors.joining("; ", " It may mean: ", ".")),
                 Refused.named(namesAndValues));
         this.candidates = List.copyOf(candidates);
     }

@@ -15,7 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -27,9 +26,7 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.jspecify.annotations.Nullable;
-
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.function.AddConverter;
 import tech.units.indriya.function.MultiplyConverter;
@@ -75,23 +72,67 @@ public final class Units {
     private static final Map<String, Symbol> TABLE = new LinkedHashMap<>();
     /** Words people write for a unit, in lower case and the singular; they are hinted at, not accepted. */
     private static final Map<String, String> WORDS = Map.ofEntries(
-            Map.entry("millimetre", "mm"), Map.entry("millimeter", "mm"), Map.entry("centimetre", "cm"),
-            Map.entry("centimeter", "cm"), Map.entry("metre", "m"), Map.entry("meter", "m"), Map.entry("micron", "um"),
-            Map.entry("foot", "ft"), Map.entry("feet", "ft"), Map.entry("yard", "yd"), Map.entry("gram", "g"),
-            Map.entry("gramme", "g"), Map.entry("kilogram", "kg"), Map.entry("kilo", "kg"), Map.entry("tonne", "t"),
-            Map.entry("pound", "lb"), Map.entry("ounce", "oz"), Map.entry("litre", "L"), Map.entry("liter", "L"),
-            Map.entry("millilitre", "mL"), Map.entry("milliliter", "mL"), Map.entry("hour", "h"), Map.entry("hr", "h"),
-            Map.entry("minute", "min"), Map.entry("second", "s"), Map.entry("sec", "s"), Map.entry("day", "d"),
-            Map.entry("c", "Cel"), Map.entry("celsius", "Cel"), Map.entry("f", "degF"), Map.entry("fahrenheit", "degF"),
-            Map.entry("kelvin", "K"), Map.entry("percent", "%"), Map.entry("per cent", "%"), Map.entry("pascal", "Pa"),
-            Map.entry("kilopascal", "kPa"), Map.entry("newton", "N"), Map.entry("kilonewton", "kN"), Map.entry("watt",
-                    "W"));
+            Map.entry("millimetre", "mm"),
+            Map.entry("millimeter", "mm"),
+            Map.entry("centimetre", "cm"),
+            Map.entry("centimeter", "cm"),
+            Map.entry("metre", "m"),
+            Map.entry("meter", "m"),
+            Map.entry("micron", "um"),
+            Map.entry("foot", "ft"),
+            Map.entry("feet", "ft"),
+            Map.entry("yard", "yd"),
+            Map.entry("gram", "g"),
+            Map.entry("gramme", "g"),
+            Map.entry("kilogram", "kg"),
+            Map.entry("kilo", "kg"),
+            Map.entry("tonne", "t"),
+            Map.entry("pound", "lb"),
+            Map.entry("ounce", "oz"),
+            Map.entry("litre", "L"),
+            Map.entry("liter", "L"),
+            Map.entry("millilitre", "mL"),
+            Map.entry("milliliter", "mL"),
+            Map.entry("hour", "h"),
+            Map.entry("hr", "h"),
+            Map.entry("minute", "min"),
+            Map.entry("second", "s"),
+            Map.entry("sec", "s"),
+            Map.entry("day", "d"),
+            Map.entry("c", "Cel"),
+            Map.entry("celsius", "Cel"),
+            Map.entry("f", "degF"),
+            Map.entry("fahrenheit", "degF"),
+            Map.entry("kelvin", "K"),
+            Map.entry("percent", "%"),
+            Map.entry("per cent", "%"),
+            Map.entry("pascal", "Pa"),
+            Map.entry("kilopascal", "kPa"),
+            Map.entry("newton", "N"),
+            Map.entry("kilonewton", "kN"),
+            Map.entry("watt", "W"));
     /** Digits that a double holds whatever they are. */
     private static final int SURE_DIGITS = 15;
+
     private static final int FEW_PLACES = 9;
-    private static final long[] POWERS_OF_TEN = {1, 10, 100, 1000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000,
-        1_000_000_000, 10_000_000_000L, 100_000_000_000L, 1_000_000_000_000L, 10_000_000_000_000L, 100_000_000_000_000L,
-        1_000_000_000_000_000L};
+    private static final long[] POWERS_OF_TEN = {
+        1,
+        10,
+        100,
+        1000,
+        10_000,
+        100_000,
+        1_000_000,
+        10_000_000,
+        100_000_000,
+        1_000_000_000,
+        10_000_000_000L,
+        100_000_000_000L,
+        1_000_000_000_000L,
+        10_000_000_000_000L,
+        100_000_000_000_000L,
+        1_000_000_000_000_000L
+    };
 
     /**
      * One row of the table.
@@ -104,9 +145,8 @@ public final class Units {
      * @param offset is added after the multiplication; not zero for degrees Celsius and Fahrenheit only
      * @param also other accepted spellings
      */
-    record Symbol(String code, String behind, String label, Unit<?> unit, double factor, double offset,
-            List<String> also) {
-    }
+    record Symbol(
+            String code, String behind, String label, Unit<?> unit, double factor, double offset, List<String> also) {}
 
     static {
         Unit<Area> squareMetre = METRE.multiply(METRE).asType(Area.class);
@@ -161,9 +201,14 @@ public final class Units {
         scaled("d", "d", SECOND, 86400);
         base("K", "K", KELVIN);
         shifted("Cel", "°C", CELSIUS, 1, 273.15, "°C", "℃");
-        shifted("degF", "°F", new TransformedUnit<>("°F", KELVIN, KELVIN,
-                MultiplyConverter.ofRational(5, 9).concatenate(new AddConverter(459.67))), 5.0 / 9, 459.67 * 5 / 9,
-                        "°F");
+        shifted(
+                "degF",
+                "°F",
+                new TransformedUnit<>(
+                        "°F", KELVIN, KELVIN, MultiplyConverter.ofRational(5, 9).concatenate(new AddConverter(459.67))),
+                5.0 / 9,
+                459.67 * 5 / 9,
+                "°F");
         base("N", "N", newton);
         scaled("kN", "kN", newton, 1000);
         scaled("kgf", "kgf", newton, gravity);
@@ -214,10 +259,13 @@ public final class Units {
         base("m/kg", "m/kg", METRE.divide(KILOGRAM));
         base("m2/kg", "m²/kg", squareMetre.divide(KILOGRAM), "m²/kg");
         base("1/m", "1/m", AbstractUnit.ONE.divide(METRE));
-        base("SR", "°SR", new BaseUnit<SchopperRiegler>("°SR", "Schopper-Riegler number", UnitDimension.parse('S')),
+        base(
+                "SR",
+                "°SR",
+                new BaseUnit<SchopperRiegler>("°SR", "Schopper-Riegler number", UnitDimension.parse('S')),
                 "°SR");
-        Unit<?> freeness = new BaseUnit<CanadianFreeness>("mL CSF", "Canadian Standard freeness",
-                UnitDimension.parse('F'));
+        Unit<?> freeness =
+                new BaseUnit<CanadianFreeness>("mL CSF", "Canadian Standard freeness", UnitDimension.parse('F'));
         base("mL_CSF", "mL CSF", freeness);
         Unit<?> massFlow = KILOGRAM.divide(SECOND);
         base("kg/s", "kg/s", massFlow);
@@ -233,7 +281,8 @@ public final class Units {
         base("J/m", "J/m", tech.units.indriya.unit.Units.JOULE.divide(METRE));
         base("Pa.s", "Pa·s", pascal.multiply(SECOND));
         scaled("mPa.s", "mPa·s", pascal.multiply(SECOND), 1e-3);
-        Unit<?> conductance = tech.units.indriya.unit.Units.WATT.divide(squareMetre).divide(KELVIN);
+        Unit<?> conductance =
+                tech.units.indriya.unit.Units.WATT.divide(squareMetre).divide(KELVIN);
         base("W/(m2.K)", "W/(m²·K)", conductance);
         base("W/m2", "W/m²", tech.units.indriya.unit.Units.WATT.divide(squareMetre));
         base("1/K", "1/K", AbstractUnit.ONE.divide(KELVIN));
@@ -250,26 +299,30 @@ public final class Units {
         PERCENT = typed("%");
     }
 
-    private Units() {
-    }
+    private Units() {}
 
     private static void base(String code, String label, Unit<?> unit, String... also) {
         put(symbol(code, label, unit, 1, 0, List.of(also)));
     }
 
-    private static <Q extends Quantity<Q>> void scaled(String code, String label, Unit<Q> si, double factor,
-            String... also) {
-        put(symbol(code, label, new TransformedUnit<>(label, si, si, MultiplyConverter.of(factor)), factor, 0,
+    private static <Q extends Quantity<Q>> void scaled(
+            String code, String label, Unit<Q> si, double factor, String... also) {
+        put(symbol(
+                code,
+                label,
+                new TransformedUnit<>(label, si, si, MultiplyConverter.of(factor)),
+                factor,
+                0,
                 List.of(also)));
     }
 
-    private static void shifted(String code, String label, Unit<Temperature> unit, double factor, double offset,
-            String... also) {
+    private static void shifted(
+            String code, String label, Unit<Temperature> unit, double factor, double offset, String... also) {
         put(symbol(code, label, unit, factor, offset, List.of(also)));
     }
 
-    private static Symbol symbol(String code, String label, Unit<?> unit, double factor, double offset,
-            List<String> also) {
+    private static Symbol symbol(
+            String code, String label, Unit<?> unit, double factor, double offset, List<String> also) {
         return new Symbol(code, code.equals("1") ? "" : " " + code, label, unit, factor, offset, also);
     }
 
@@ -331,8 +384,14 @@ public final class Units {
     public static double toSi(double value, String code) {
         Symbol symbol = TABLE.get(code);
         if (symbol == null) {
-            throw Refused.of("unit.unknown", "unit: \"" + code + "\" is not in the table of units. Write one of: "
-                    + String.join(", ", TABLE.keySet()) + ".", "found", code, "accepted", codes());
+            throw Refused.of(
+                    "unit.unknown",
+                    "unit: \"" + code + "\" is not in the table of units. Write one of: "
+                            + String.join(", ", TABLE.keySet()) + ".",
+                    "found",
+                    code,
+                    "accepted",
+                    codes());
         }
         return value * symbol.factor() + symbol.offset();
     }
@@ -389,31 +448,56 @@ public final class Units {
         String number = whole.substring(0, end);
         String code = whole.substring(end).strip();
         if (!isNumber(number)) {
-            throw Refused.of("quantity.unreadable-number",
+            throw Refused.of(
+                    "quantity.unreadable-number",
                     kind.name() + ": \"" + whole
                             + "\" does not begin with a number. Write a number with a decimal point and no"
                             + " separators, a space and a unit, such as \"" + example(kind) + "\".",
-                    "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
+                    "quantity",
+                    kind.name(),
+                    "found",
+                    whole,
+                    "accepted",
+                    kind.accepted());
         }
-        if (!code.isEmpty() && (",'".indexOf(code.charAt(0)) >= 0 || Character.isDigit(code.charAt(0)))
+        if (!code.isEmpty()
+                && (",'".indexOf(code.charAt(0)) >= 0 || Character.isDigit(code.charAt(0)))
                 && !(code.equals("1") || code.startsWith("1/"))) {
-            throw Refused.of("quantity.unreadable-number",
+            throw Refused.of(
+                    "quantity.unreadable-number",
                     kind.name() + ": \"" + whole + "\" has more after its number than a unit: \"" + code
                             + "\". Write a decimal point and no"
                             + " separators, such as \"" + example(kind) + "\".",
-                    "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
+                    "quantity",
+                    kind.name(),
+                    "found",
+                    whole,
+                    "accepted",
+                    kind.accepted());
         }
         if (code.isEmpty() && !kind.accepts("1")) {
-            throw Refused.of("quantity.no-unit",
+            throw Refused.of(
+                    "quantity.no-unit",
                     kind.name() + ": \"" + whole + "\" has no unit. Add one of: " + kind.accepted() + ".",
-                    "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
+                    "quantity",
+                    kind.name(),
+                    "found",
+                    whole,
+                    "accepted",
+                    kind.accepted());
         }
         double value = Double.parseDouble(number);
         if (Double.isInfinite(value)) {
-            throw Refused.of("quantity.unreadable-number",
+            throw Refused.of(
+                    "quantity.unreadable-number",
                     kind.name() + ": \"" + whole
                             + "\" has a number that is too large to reckon with. Check its exponent.",
-                    "quantity", kind.name(), "found", whole, "accepted", kind.accepted());
+                    "quantity",
+                    kind.name(),
+                    "found",
+                    whole,
+                    "accepted",
+                    kind.accepted());
         }
         return kind.of(value, code.isEmpty() ? "1" : code);
     }
@@ -458,8 +542,8 @@ public final class Units {
         }
         if ((c == 'e' || c == 'E') && at > 0 && at + 1 < text.length()) {
             char next = text.charAt(at + 1);
-            boolean signed = (next == '+' || next == '-') && at + 2 < text.length() && Character.isDigit(text.charAt(at
-                    + 2));
+            boolean signed =
+                    (next == '+' || next == '-') && at + 2 < text.length() && Character.isDigit(text.charAt(at + 2));
             return signed || (next >= '0' && next <= '9');
         }
         return false;
@@ -474,48 +558,77 @@ public final class Units {
         switch (plain) {
             case "ton", "tons", "ton-force" -> {
                 if (kind == Kinds.FORCE) {
-                    return new Unclear("unit.unclear", kind.name() + ": \"" + plain + "\" is three different units.",
-                            List.of(new Unclear.Candidate("tonf_us", "short ton, 8.896 kN"),
+                    return new Unclear(
+                            "unit.unclear",
+                            kind.name() + ": \"" + plain + "\" is three different units.",
+                            List.of(
+                                    new Unclear.Candidate("tonf_us", "short ton, 8.896 kN"),
                                     new Unclear.Candidate("tf", "metric ton, 9.807 kN"),
                                     new Unclear.Candidate("tonf_uk", "long ton, 9.964 kN")),
-                            "quantity", kind.name(), "found", plain);
+                            "quantity",
+                            kind.name(),
+                            "found",
+                            plain);
                 }
                 if (kind == Kinds.MASS) {
-                    return new Unclear("unit.unclear", kind.name() + ": \"" + plain + "\" is three different units.",
-                            List.of(new Unclear.Candidate("2000 lb", "short ton, 907.2 kg"),
+                    return new Unclear(
+                            "unit.unclear",
+                            kind.name() + ": \"" + plain + "\" is three different units.",
+                            List.of(
+                                    new Unclear.Candidate("2000 lb", "short ton, 907.2 kg"),
                                     new Unclear.Candidate("1 t", "metric tonne, 1000 kg"),
                                     new Unclear.Candidate("2240 lb", "long ton, 1016 kg")),
-                            "quantity", kind.name(), "found", plain);
+                            "quantity",
+                            kind.name(),
+                            "found",
+                            plain);
                 }
             }
             case "gal", "gallon", "gallons" -> {
                 if (kind == Kinds.VOLUME) {
-                    return new Unclear("unit.unclear", kind.name() + ": \"" + plain + "\" is two different units.",
-                            List.of(new Unclear.Candidate("gal_us", "3.785 L"), new Unclear.Candidate("gal_uk",
-                                    "4.546 L")),
-                            "quantity", kind.name(), "found", plain);
+                    return new Unclear(
+                            "unit.unclear",
+                            kind.name() + ": \"" + plain + "\" is two different units.",
+                            List.of(
+                                    new Unclear.Candidate("gal_us", "3.785 L"),
+                                    new Unclear.Candidate("gal_uk", "4.546 L")),
+                            "quantity",
+                            kind.name(),
+                            "found",
+                            plain);
                 }
             }
             case "pt", "point", "points" -> {
                 if (kind == Kinds.LENGTH) {
-                    return new Unclear("unit.unclear", kind.name() + ": \"" + plain + "\" is two different units.",
-                            List.of(new Unclear.Candidate("pt_paper", "thickness of paper, 25.4 µm"),
+                    return new Unclear(
+                            "unit.unclear",
+                            kind.name() + ": \"" + plain + "\" is two different units.",
+                            List.of(
+                                    new Unclear.Candidate("pt_paper", "thickness of paper, 25.4 µm"),
                                     new Unclear.Candidate("pt_type", "size of type, 352.8 µm")),
-                            "quantity", kind.name(), "found", plain);
+                            "quantity",
+                            kind.name(),
+                            "found",
+                            plain);
                 }
             }
             case "lb", "#", "lbs" -> {
                 if (kind == Kinds.GRAMMAGE) {
-                    return new Unclear("grammage.ream-unclear",
+                    return new Unclear(
+                            "grammage.ream-unclear",
                             "grammage: pounds are the weight of a ream, and no ream is named. Give the sheet"
-                            + " size and the count"
+                                    + " size and the count"
                                     + " of the ream.",
-                            List.of(new Unclear.Candidate("a ream of 500 sheets 20 x 26 in (cover)",
-                                    "2.704 g/m² per lb"),
+                            List.of(
+                                    new Unclear.Candidate(
+                                            "a ream of 500 sheets 20 x 26 in (cover)", "2.704 g/m² per lb"),
                                     new Unclear.Candidate("a ream of 500 sheets 25 x 38 in (text)", "1.48 g/m² per lb"),
-                                    new Unclear.Candidate("a ream of 500 sheets 17 x 22 in (bond)",
-                                            "3.76 g/m² per lb")),
-                            "quantity", kind.name(), "found", plain);
+                                    new Unclear.Candidate(
+                                            "a ream of 500 sheets 17 x 22 in (bond)", "3.76 g/m² per lb")),
+                            "quantity",
+                            kind.name(),
+                            "found",
+                            plain);
                 }
             }
             default -> {
@@ -526,26 +639,35 @@ public final class Units {
         String nearest = nearest(kind, plain);
         String hint = !others.isEmpty()
                 ? " \"" + plain + "\" measures " + String.join(" or ", others.subList(0, Math.min(3, others.size())))
-                + "."
+                        + "."
                 : nearest != null ? " Did you mean \"" + nearest + "\"?" : "";
-        return Refused.of("unit.unknown",
+        return Refused.of(
+                "unit.unknown",
                 kind.name() + ": \"" + plain + "\" is not a unit of " + kind.name() + "." + hint + " Accepted units: "
                         + kind.accepted() + ".",
-                "quantity", kind.name(), "found", plain, "accepted", kind.accepted());
+                "quantity",
+                kind.name(),
+                "found",
+                plain,
+                "accepted",
+                kind.accepted());
     }
 
     private static @Nullable String nearest(Kind<?> kind, String code) {
         String word = code.toLowerCase(Locale.ROOT);
-        String meant = WORDS.getOrDefault(word, WORDS.get(word.endsWith("s") ? word.substring(0, word.length() - 1)
-                : word));
+        String meant =
+                WORDS.getOrDefault(word, WORDS.get(word.endsWith("s") ? word.substring(0, word.length() - 1) : word));
         if (meant != null && kind.accepts(meant)) {
             return meant;
         }
-        return kind.symbols().stream().map(Symbol::code)
-                .filter(known -> known.equalsIgnoreCase(code) || (!code.isEmpty() && known.startsWith(code))
+        return kind.symbols().stream()
+                .map(Symbol::code)
+                .filter(known -> known.equalsIgnoreCase(code)
+                        || (!code.isEmpty() && known.startsWith(code))
                         || (known.length() > 1 && code.startsWith(known)))
                 .filter(known -> !known.equals("1"))
-                .min(Comparator.comparingInt(String::length)).orElse(null);
+                .min(Comparator.comparingInt(String::length))
+                .orElse(null);
     }
 
     /**
@@ -658,11 +780,13 @@ public final class Units {
         if (value == 0) {
             return "0";
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP))
+        BigDecimal rounded = BigDecimal.valueOf(value)
+                .round(new MathContext(digits, RoundingMode.HALF_UP))
                 .stripTrailingZeros();
         int exponent = rounded.precision() - rounded.scale() - 1;
-        return exponent >= -5 && exponent < 9 ? rounded.toPlainString() : rounded.toString().replace("E+", "e")
-                .replace('E', 'e');
+        return exponent >= -5 && exponent < 9
+                ? rounded.toPlainString()
+                : rounded.toString().replace("E+", "e").replace('E', 'e');
     }
 
     static String forPeople(double value, String label) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Furnish;
@@ -323,10 +322,17 @@ public final class BatchRecord {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof BatchRecord that && name().equals(that.name()) && date().equals(that.date())
-                && recipe().equals(that.recipe()) && furnish().equals(that.furnish())
-                && beater().equals(that.beater()) && vat().equals(that.vat()) && press().equals(that.press())
-                && dryer().equals(that.dryer()) && note().equals(that.note()) && planned.equals(that.planned)
+        return other instanceof BatchRecord that
+                && name().equals(that.name())
+                && date().equals(that.date())
+                && recipe().equals(that.recipe())
+                && furnish().equals(that.furnish())
+                && beater().equals(that.beater())
+                && vat().equals(that.vat())
+                && press().equals(that.press())
+                && dryer().equals(that.dryer())
+                && note().equals(that.note())
+                && planned.equals(that.planned)
                 && measurements.equals(that.measurements);
     }
 

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Assumption;
@@ -94,12 +93,10 @@ public final class Calibration {
      * @param scope what the values hold for
      * @param form the closed form, in words or signs
      */
-    public record Row(List<String> ids, String reading, String needs, String scope, String form) {
-    }
+    public record Row(List<String> ids, String reading, String needs, String scope, String form) {}
 
     /** What one use of a closed form said. */
-    private record Point(Assumption value, List<ClosedForms.Seen> seen) {
-    }
+    private record Point(Assumption value, List<ClosedForms.Seen> seen) {}
 
     private Calibration(Assumptions assumptions, List<Change> changes, List<Unused> unused, List<Notice> notices) {
         this.assumptions = assumptions;
@@ -172,8 +169,10 @@ public final class Calibration {
     }
 
     private static String band(Assumption one) {
-        return Units.fourDigits(one.likely()) + (one.low() < one.high()
-                ? " (" + Units.fourDigits(one.low()) + "–" + Units.fourDigits(one.high()) + ")" : "");
+        return Units.fourDigits(one.likely())
+                + (one.low() < one.high()
+                        ? " (" + Units.fourDigits(one.low()) + "–" + Units.fourDigits(one.high()) + ")"
+                        : "");
     }
 
     /** One pass over the table. */
@@ -204,12 +203,20 @@ public final class Calibration {
             unused.forEach(one -> told.add(one.reading()));
             for (ClosedForms.Seen one : all) {
                 if (!told.contains(one.reading())) {
-                    unused.add(new Unused(one.name(), one.reading(), List.of(),
-                            Notice.note("calibration.no-closed-form", "It is kept for the record; by itself, or with"
-                                    + " what else this batch says, it tells no assumption.")));
+                    unused.add(new Unused(
+                            one.name(),
+                            one.reading(),
+                            List.of(),
+                            Notice.note(
+                                    "calibration.no-closed-form",
+                                    "It is kept for the record; by itself, or with"
+                                            + " what else this batch says, it tells no assumption.")));
                 }
             }
-            return new Calibration(store, List.copyOf(changes.values()), unused,
+            return new Calibration(
+                    store,
+                    List.copyOf(changes.values()),
+                    unused,
                     notices.values().stream().flatMap(List::stream).toList());
         }
 
@@ -217,7 +224,10 @@ public final class Calibration {
             Map<Object, List<ClosedForms.Seen>> groups = new LinkedHashMap<>();
             for (ClosedForms.Seen one : all) {
                 if (rule.takes().stream().anyMatch(sort -> sort.isInstance(one.reading()))) {
-                    rule.key().of(one).ifPresent(key -> groups.computeIfAbsent(key, k -> new ArrayList<>()).add(one));
+                    rule.key()
+                            .of(one)
+                            .ifPresent(key -> groups.computeIfAbsent(key, k -> new ArrayList<>())
+                                    .add(one));
                 }
             }
             Set<String> moved = new LinkedHashSet<>();
@@ -226,7 +236,8 @@ public final class Calibration {
                 try {
                     for (Assumption one : rule.form().apply(asked).beyond(store)) {
                         if (rule.row().ids().contains(one.id()) && one.role() == Role.PHYSICAL) {
-                            points.computeIfAbsent(one.key(), key -> new ArrayList<>()).add(new Point(one, group));
+                            points.computeIfAbsent(one.key(), key -> new ArrayList<>())
+                                    .add(new Point(one, group));
                             moved.add(one.key());
                         }
                     }
@@ -235,8 +246,8 @@ public final class Calibration {
                     notices.computeIfAbsent(rule.row().reading(), reading -> new ArrayList<>())
                             .addAll(asked.notices());
                 } catch (PapermathException refusal) {
-                    group.forEach(seen -> unused.add(new Unused(seen.name(), seen.reading(), rule.row().ids(),
-                            notice(refusal))));
+                    group.forEach(seen -> unused.add(
+                            new Unused(seen.name(), seen.reading(), rule.row().ids(), notice(refusal))));
                 }
             }
             moved.forEach(this::join);
@@ -277,44 +288,85 @@ public final class Calibration {
             int free = said.size() - 1;
             double ratio = free == 0 ? 1 : Math.sqrt(chi / free);
             if (ratio > MOST_RATIO) {
-                reject(key, said, Notice.warning("calibration.readings-of-different-things",
-                        key + ": the " + said.size() + " readings lie " + Units.fourDigits(ratio)
-                                + " times as far apart as their errors allow; they cannot be of one thing, and none is"
-                                + " taken. Look for a slip, or for what differed between the batches.",
-                        "assumption", key, "readings", said.size(), "ratio", ratio));
+                reject(
+                        key,
+                        said,
+                        Notice.warning(
+                                "calibration.readings-of-different-things",
+                                key + ": the " + said.size() + " readings lie " + Units.fourDigits(ratio)
+                                        + " times as far apart as their errors allow; they cannot be of one thing, and none is"
+                                        + " taken. Look for a slip, or for what differed between the batches.",
+                                "assumption",
+                                key,
+                                "readings",
+                                said.size(),
+                                "ratio",
+                                ratio));
                 return;
             }
             if (free > 0 && ChiSquaredDistribution.of(free).survivalProbability(chi) < CHANCE) {
                 spread *= ratio;
-                heard.add(Notice.warning("calibration.readings-disagree",
+                heard.add(Notice.warning(
+                        "calibration.readings-disagree",
                         key + ": the " + said.size() + " readings lie " + Units.fourDigits(ratio)
                                 + " times as far apart as their errors allow; the band is widened as much.",
-                        "assumption", key, "readings", said.size(), "ratio", ratio));
+                        "assumption",
+                        key,
+                        "readings",
+                        said.size(),
+                        "ratio",
+                        ratio));
             }
             Source source = new Source("measured here: " + String.join("; ", from));
             Assumption after = said.size() == 1
-                    ? pattern.with(pattern.scope(), pattern.likely(), pattern.low(), pattern.high(),
-                            Basis.MEASURED_HERE, source)
-                    : pattern.with(pattern.scope(), plain(mean, pattern),
+                    ? pattern.with(
+                            pattern.scope(),
+                            pattern.likely(),
+                            pattern.low(),
+                            pattern.high(),
+                            Basis.MEASURED_HERE,
+                            source)
+                    : pattern.with(
+                            pattern.scope(),
+                            plain(mean, pattern),
                             plain(mean - FIVE_PERCENT_POINT * spread, pattern),
-                            plain(mean + FIVE_PERCENT_POINT * spread, pattern), Basis.MEASURED_HERE, source);
+                            plain(mean + FIVE_PERCENT_POINT * spread, pattern),
+                            Basis.MEASURED_HERE,
+                            source);
             Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
-            if (old.isPresent() && old.get().low() < old.get().high() && old.get().basis() != Basis.GIVEN) {
+            if (old.isPresent()
+                    && old.get().low() < old.get().high()
+                    && old.get().basis() != Basis.GIVEN) {
                 Assumption known = old.get();
                 // A small share may be surer by difference and yet less sure by odds; that is no loss.
                 if (spread(after) > spread(known) * (1 + 1e-9)
                         && after.high() - after.low() > (known.high() - known.low()) * (1 + 1e-9)) {
-                    reject(key, said, Notice.note("calibration.less-sure",
-                            key + ": the readings leave " + band(after) + ", less sure than the " + band(known)
-                                    + " known without them; that is kept. Measure more surely, or more often.",
-                            "assumption", key, "found", band(after), "known", band(known)));
+                    reject(
+                            key,
+                            said,
+                            Notice.note(
+                                    "calibration.less-sure",
+                                    key + ": the readings leave " + band(after) + ", less sure than the " + band(known)
+                                            + " known without them; that is kept. Measure more surely, or more often.",
+                                    "assumption",
+                                    key,
+                                    "found",
+                                    band(after),
+                                    "known",
+                                    band(known)));
                     return;
                 }
                 if (after.likely() < known.low() || after.likely() > known.high()) {
-                    heard.add(Notice.note("calibration.unexpected",
-                            key + ": measured as " + Units.fourDigits(after.likely()) + ", outside the "
-                                    + band(known) + " taken until now. Look at the readings once more.",
-                            "assumption", key, "found", after.likely(), "known", band(known)));
+                    heard.add(Notice.note(
+                            "calibration.unexpected",
+                            key + ": measured as " + Units.fourDigits(after.likely()) + ", outside the " + band(known)
+                                    + " taken until now. Look at the readings once more.",
+                            "assumption",
+                            key,
+                            "found",
+                            after.likely(),
+                            "known",
+                            band(known)));
                 }
             }
             changes.put(key, new Change(old, after, List.copyOf(from)));
@@ -323,8 +375,12 @@ public final class Calibration {
         private void reject(String key, List<Point> said, Notice why) {
             List<Unused> list = new ArrayList<>();
             for (Point point : said) {
-                point.seen().forEach(seen -> list.add(new Unused(seen.name(), seen.reading(),
-                        List.of(point.value().id()), why)));
+                point.seen()
+                        .forEach(seen -> list.add(new Unused(
+                                seen.name(),
+                                seen.reading(),
+                                List.of(point.value().id()),
+                                why)));
             }
             unusedByKey.put(key, list);
             changes.remove(key);
@@ -344,7 +400,8 @@ public final class Calibration {
         }
 
         private static double plain(double scaled, Assumption of) {
-            double value = of.shape() == Shape.LOG_NORMAL ? Math.exp(scaled)
+            double value = of.shape() == Shape.LOG_NORMAL
+                    ? Math.exp(scaled)
                     : of.shape() == Shape.LOGIT ? 1 / (1 + Math.exp(-scaled)) : scaled;
             return Math.min(of.most(), Math.max(of.least(), value));
         }

@@ -6,12 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.papermath.air.Water;
@@ -76,10 +74,10 @@ final class ClosedForms {
     private static final double LEFT_DENSITY = 0.07;
     /** What one timing leaves. */
     private static final double LEFT_TIME = 0.1;
+
     private static final int FEW = 5;
 
-    private ClosedForms() {
-    }
+    private ClosedForms() {}
 
     /** A reading and the batch it was taken in. */
     record Seen(BatchRecord record, Measurement reading) {
@@ -100,12 +98,12 @@ final class ClosedForms {
 
     /** What a strip held of water when it was stock, and what it shrank. */
     private record Spun(Amount<WaterRetention> retention, Amount<LinearShrinkage> shrinkage) {
-        static final Comparator<Spun> BY_WATER = Comparator.comparingDouble(one -> one.retention().si());
+        static final Comparator<Spun> BY_WATER =
+                Comparator.comparingDouble(one -> one.retention().si());
     }
 
     /** A row of the table. */
-    record Rule(Calibration.Row row, List<Class<? extends Measurement>> takes, Key key, Form form) {
-    }
+    record Rule(Calibration.Row row, List<Class<? extends Measurement>> takes, Key key, Form form) {}
 
     private static final Key EACH = seen -> Optional.of(seen);
 
@@ -113,120 +111,292 @@ final class ClosedForms {
             List.of(Measurement.NumberRead.class, Measurement.FreenessRead.class);
 
     static final List<Rule> TABLE = List.of(
-            rule("moisture sample", "nothing", "the fibre", "w = 1 − dried/bought", EACH, Case::moistureAsBought,
-                    List.of("fibre.moisture-as-bought"), List.of(Measurement.MoistureSample.class)),
-            rule("raw fibre weighed before cooking, its stuff after it", "moisture of the fibre as bought", "the fibre",
-                    "Y = stuff/(bought (1 − w))", EACH, Case::fibreYield, List.of("fibre.yield"),
+            rule(
+                    "moisture sample",
+                    "nothing",
+                    "the fibre",
+                    "w = 1 − dried/bought",
+                    EACH,
+                    Case::moistureAsBought,
+                    List.of("fibre.moisture-as-bought"),
+                    List.of(Measurement.MoistureSample.class)),
+            rule(
+                    "raw fibre weighed before cooking, its stuff after it",
+                    "moisture of the fibre as bought",
+                    "the fibre",
+                    "Y = stuff/(bought (1 − w))",
+                    EACH,
+                    Case::fibreYield,
+                    List.of("fibre.yield"),
                     List.of(Measurement.Cooked.class)),
-            rule("one pulp read on both testers", "nothing", "everything", "SR less what the chart gives for CSF", EACH,
-                    Case::chart, List.of("freeness.chart-offset"), List.of(Measurement.BothTesters.class)),
-            rule("two drainabilities or more, at different times", "furnish and beater", "furnish@beater",
+            rule(
+                    "one pulp read on both testers",
+                    "nothing",
+                    "everything",
+                    "SR less what the chart gives for CSF",
+                    EACH,
+                    Case::chart,
+                    List.of("freeness.chart-offset"),
+                    List.of(Measurement.BothTesters.class)),
+            rule(
+                    "two drainabilities or more, at different times",
+                    "furnish and beater",
+                    "furnish@beater",
                     "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t",
-                    seen -> beaten(seen.record()) > 1 ? Optional.of(seen.record()) : Optional.empty(), Case::beating,
+                    seen -> beaten(seen.record()) > 1 ? Optional.of(seen.record()) : Optional.empty(),
+                    Case::beating,
                     List.of("beating.rate", "beating.exponent", "beating.drainability-unbeaten"),
                     READ),
-            rule("one drainability after a beating time", "furnish and beater", "furnish@beater",
+            rule(
+                    "one drainability after a beating time",
+                    "furnish and beater",
+                    "furnish@beater",
                     "k = (−ln((SRm − SR)/(SRm − SR0)))^(1/p)/t",
-                    seen -> beaten(seen.record()) > 1 ? Optional.empty() : Optional.of(seen.record()), Case::beating,
+                    seen -> beaten(seen.record()) > 1 ? Optional.empty() : Optional.of(seen.record()),
+                    Case::beating,
                     List.of("beating.rate", "beating.drainability-unbeaten"),
                     READ),
-            rule("water retention value with a drainability", "furnish", "furnish",
+            rule(
+                    "water retention value with a drainability",
+                    "furnish",
+                    "furnish",
                     "the point of well-beaten fibre moved to (SR, WRV), that of the most beaten sample",
-                    seen -> Optional.of(List.of(seen.record().furnish(),
-                            ((Measurement.WaterSpun) seen.reading()).spin())), Case::waterSpun,
+                    seen -> Optional.of(
+                            List.of(seen.record().furnish(), ((Measurement.WaterSpun) seen.reading()).spin())),
+                    Case::waterSpun,
                     List.of("fibre.drainability-well-beaten", "fibre.water-retention-well-beaten"),
                     List.of(Measurement.WaterSpun.class)),
-            rule("sheet timed on the mould", "vat and a drainability of the stock", "@vat",
-                    "falling head, for the specific resistance; that over what the drainability gives", EACH,
-                    Case::draining, List.of("drainage.resistance-factor"), List.of(Measurement.TimedSheet.class)),
-            rule("a litre of dripping water and of the vat dried", "furnish and vat", "furnish@vat", "R = 1 − c_w/c_v",
-                    EACH, Case::retention, List.of("vat.retention"), List.of(Measurement.WaterDried.class)),
-            rule("jar of white water beside a row of dilutions", "nothing", "the additive", "R = 1 − c V/given", EACH,
-                    Case::jar, List.of("additive.retention"), List.of(Measurement.JarCompared.class)),
-            rule("sheet burnt to ash", "furnish and vat", "the additive",
-                    "x = (A − a_f)/(k_a − a_f), R = R_1 x/((1 − x) d)", EACH, Case::burnt,
-                    List.of("additive.retention"), List.of(Measurement.Burnt.class)),
-            rule("sheet weighed couched and dry", "vat", "@vat", "solids = dry/wet", EACH, Case::couched,
-                    List.of("web.solids-couched"), List.of(Measurement.WeighedSheet.class)),
-            rule("sheets weighed dry", "vat and the planned " + BatchRecord.SHEET_SOLIDS, "@vat",
+            rule(
+                    "sheet timed on the mould",
+                    "vat and a drainability of the stock",
+                    "@vat",
+                    "falling head, for the specific resistance; that over what the drainability gives",
+                    EACH,
+                    Case::draining,
+                    List.of("drainage.resistance-factor"),
+                    List.of(Measurement.TimedSheet.class)),
+            rule(
+                    "a litre of dripping water and of the vat dried",
+                    "furnish and vat",
+                    "furnish@vat",
+                    "R = 1 − c_w/c_v",
+                    EACH,
+                    Case::retention,
+                    List.of("vat.retention"),
+                    List.of(Measurement.WaterDried.class)),
+            rule(
+                    "jar of white water beside a row of dilutions",
+                    "nothing",
+                    "the additive",
+                    "R = 1 − c V/given",
+                    EACH,
+                    Case::jar,
+                    List.of("additive.retention"),
+                    List.of(Measurement.JarCompared.class)),
+            rule(
+                    "sheet burnt to ash",
+                    "furnish and vat",
+                    "the additive",
+                    "x = (A − a_f)/(k_a − a_f), R = R_1 x/((1 − x) d)",
+                    EACH,
+                    Case::burnt,
+                    List.of("additive.retention"),
+                    List.of(Measurement.Burnt.class)),
+            rule(
+                    "sheet weighed couched and dry",
+                    "vat",
+                    "@vat",
+                    "solids = dry/wet",
+                    EACH,
+                    Case::couched,
+                    List.of("web.solids-couched"),
+                    List.of(Measurement.WeighedSheet.class)),
+            rule(
+                    "sheets weighed dry",
+                    "vat and the planned " + BatchRecord.SHEET_SOLIDS,
+                    "@vat",
                     "mean of dry/planned",
                     seen -> Optional.ofNullable(seen.record().planned().get(BatchRecord.SHEET_SOLIDS))
                             .map(planned -> seen.record()),
-                    Case::lift, List.of("vat.lift-factor"), List.of(Measurement.WeighedSheet.class)),
-            rule("sheet weighed couched, pressed and dry", "furnish, press, how it was pressed, drainability", "@press",
-                    "a = M_eq/WRV (p/p0)^b", ClosedForms::pressed, Case::pressing, List.of("press.factor"),
+                    Case::lift,
+                    List.of("vat.lift-factor"),
                     List.of(Measurement.WeighedSheet.class)),
-            rule("sheet weighed pressed and dry", "recipe and dryer", "recipe@dryer", "solids = dry/pressed",
-                    ClosedForms::pressed, Case::pressedSolids, List.of("web.solids-pressed"),
+            rule(
+                    "sheet weighed couched, pressed and dry",
+                    "furnish, press, how it was pressed, drainability",
+                    "@press",
+                    "a = M_eq/WRV (p/p0)^b",
+                    ClosedForms::pressed,
+                    Case::pressing,
+                    List.of("press.factor"),
                     List.of(Measurement.WeighedSheet.class)),
-            rule("finished sheet weighed once more out of the oven", "furnish", "furnish",
-                    "monolayer scaled so that the isotherm meets M = mass/dry − 1", ClosedForms::ovened,
-                    Case::sorption, List.of("sorption.monolayer"), List.of(Measurement.Finished.class)),
-            rule("finished sheet weighed once more out of the oven", "recipe and dryer", "recipe@dryer",
-                    "w = 1 − dry/mass", ClosedForms::ovened, Case::moistureConditioned,
-                    List.of("sheet.moisture-conditioned"), List.of(Measurement.Finished.class)),
-            rule("finished sheet with its thickness", "furnish, how it was pressed, beating time", "furnish",
-                    "densities scaled by W/t over what pressing and beating give", ClosedForms::measuredThick,
+            rule(
+                    "sheet weighed pressed and dry",
+                    "recipe and dryer",
+                    "recipe@dryer",
+                    "solids = dry/pressed",
+                    ClosedForms::pressed,
+                    Case::pressedSolids,
+                    List.of("web.solids-pressed"),
+                    List.of(Measurement.WeighedSheet.class)),
+            rule(
+                    "finished sheet weighed once more out of the oven",
+                    "furnish",
+                    "furnish",
+                    "monolayer scaled so that the isotherm meets M = mass/dry − 1",
+                    ClosedForms::ovened,
+                    Case::sorption,
+                    List.of("sorption.monolayer"),
+                    List.of(Measurement.Finished.class)),
+            rule(
+                    "finished sheet weighed once more out of the oven",
+                    "recipe and dryer",
+                    "recipe@dryer",
+                    "w = 1 − dry/mass",
+                    ClosedForms::ovened,
+                    Case::moistureConditioned,
+                    List.of("sheet.moisture-conditioned"),
+                    List.of(Measurement.Finished.class)),
+            rule(
+                    "finished sheet with its thickness",
+                    "furnish, how it was pressed, beating time",
+                    "furnish",
+                    "densities scaled by W/t over what pressing and beating give",
+                    ClosedForms::measuredThick,
                     Case::density,
                     List.of("sheet.density-unbeaten", "sheet.density-long-beaten", "sheet.density-lightly-pressed"),
                     List.of(Measurement.Finished.class)),
-            rule("finished sheet with its thickness", "recipe, furnish and dryer", "recipe@dryer", "rho = W/t",
-                    ClosedForms::measuredThick, Case::densityMeasured, List.of("sheet.density-measured"),
+            rule(
+                    "finished sheet with its thickness",
+                    "recipe, furnish and dryer",
+                    "recipe@dryer",
+                    "rho = W/t",
+                    ClosedForms::measuredThick,
+                    Case::densityMeasured,
+                    List.of("sheet.density-measured"),
                     List.of(Measurement.Finished.class)),
-            rule("marks on a sheet held as the dryer holds", "recipe and dryer", "recipe@dryer", "s = 1 − dry/wet",
-                    EACH, Case::shrinkageMeasured,
-                    List.of("shrinkage.measured-along", "shrinkage.measured-across"), List.of(Measurement.Marks.class)),
-            rule("marks on sheets or strips dried free, of two beating times or more", "furnish, beater, beating time",
-                    "furnish@beater", "least squares of s0 + (si − s0)(1 − exp(−t/tau))",
-                    seen -> free(seen).map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
-                            + seen.record().beater()),
-                    Case::shrinkageTime, List.of("shrinkage.time"), List.of(Measurement.Marks.class)),
-            rule("marks on sheets or strips dried free, of two water retention values",
-                    "furnish, water retention value", "furnish",
+            rule(
+                    "marks on a sheet held as the dryer holds",
+                    "recipe and dryer",
+                    "recipe@dryer",
+                    "s = 1 − dry/wet",
+                    EACH,
+                    Case::shrinkageMeasured,
+                    List.of("shrinkage.measured-along", "shrinkage.measured-across"),
+                    List.of(Measurement.Marks.class)),
+            rule(
+                    "marks on sheets or strips dried free, of two beating times or more",
+                    "furnish, beater, beating time",
+                    "furnish@beater",
+                    "least squares of s0 + (si − s0)(1 − exp(−t/tau))",
+                    seen -> free(seen)
+                            .map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
+                                    + seen.record().beater()),
+                    Case::shrinkageTime,
+                    List.of("shrinkage.time"),
+                    List.of(Measurement.Marks.class)),
+            rule(
+                    "marks on sheets or strips dried free, of two water retention values",
+                    "furnish, water retention value",
+                    "furnish",
                     "A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
-                    seen -> free(seen).filter(marks -> !seen.record().measurements(Measurement.WaterSpun.class)
-                            .isEmpty()).map(marks -> seen.record().furnish()),
+                    seen -> free(seen)
+                            .filter(marks -> !seen.record()
+                                    .measurements(Measurement.WaterSpun.class)
+                                    .isEmpty())
+                            .map(marks -> seen.record().furnish()),
                     Case::shrinkageByRetention,
                     List.of("shrinkage.per-water-retention", "shrinkage.water-retention-intercept"),
                     List.of(Measurement.Marks.class)),
-            rule("marks on a sheet dried free", "furnish", "furnish", "across less along",
-                    seen -> free(seen).map(marks -> seen), Case::directions,
-                    List.of("shrinkage.direction-difference"), List.of(Measurement.Marks.class)),
-            rule("strip measured in two airs", "furnish", "furnish",
-                    "both numbers scaled by (L2/L1 − 1)/(M2 − M1) over what was foretold", EACH, Case::twoAirs,
+            rule(
+                    "marks on a sheet dried free",
+                    "furnish",
+                    "furnish",
+                    "across less along",
+                    seen -> free(seen).map(marks -> seen),
+                    Case::directions,
+                    List.of("shrinkage.direction-difference"),
+                    List.of(Measurement.Marks.class)),
+            rule(
+                    "strip measured in two airs",
+                    "furnish",
+                    "furnish",
+                    "both numbers scaled by (L2/L1 − 1)/(M2 − M1) over what was foretold",
+                    EACH,
+                    Case::twoAirs,
                     List.of("hygroexpansion.base", "hygroexpansion.per-shrinkage"),
                     List.of(Measurement.TwoAirs.class)),
-            rule("sheets weighed twice in the dryer", "furnish and the dryer itself", "@dryer",
+            rule(
+                    "sheets weighed twice in the dryer",
+                    "furnish and the dryer itself",
+                    "@dryer",
                     "fan stack: eps = E/(m_da (Ws − W)); loft, boards: time over that of wet faces; blotters:"
                             + " (M_k/M_0)^(1/k)",
-                    EACH, Case::drying, List.of("drying.fan-efficiency", "drying.loft-tail", "drying.blotter-kept"),
+                    EACH,
+                    Case::drying,
+                    List.of("drying.fan-efficiency", "drying.loft-tail", "drying.blotter-kept"),
                     List.of(Measurement.Dried.class)),
-            rule("rejects counted at a step", "recipe", "recipe; folding: card or envelope",
+            rule(
+                    "rejects counted at a step",
+                    "recipe",
+                    "recipe; folding: card or envelope",
                     "beta distribution of k + ½ and n − k + ½",
-                    seen -> Optional.of(((Measurement.Count) seen.reading()).step() + " " + seen.record().recipe()),
+                    seen -> Optional.of(((Measurement.Count) seen.reading()).step() + " "
+                            + seen.record().recipe()),
                     Case::rejects,
-                    List.of("reject.forming", "reject.pressing", "reject.drying", "reject.sizing", "reject.cutting",
+                    List.of(
+                            "reject.forming",
+                            "reject.pressing",
+                            "reject.drying",
+                            "reject.sizing",
+                            "reject.cutting",
                             "reject.folding"),
                     List.of(Measurement.Count.class)),
-            rule("time of a step", "nothing; for forming the size of a sheet", "everything; for forming small or large",
-                    "time/count", EACH, Case::labour,
-                    java.util.Arrays.stream(Measurement.Work.values()).map(Measurement.Work::id).toList(),
+            rule(
+                    "time of a step",
+                    "nothing; for forming the size of a sheet",
+                    "everything; for forming small or large",
+                    "time/count",
+                    EACH,
+                    Case::labour,
+                    java.util.Arrays.stream(Measurement.Work.values())
+                            .map(Measurement.Work::id)
+                            .toList(),
                     List.of(Measurement.Hours.class)),
-            rule("five finished sheets or more", "recipe", "recipe", "1.645 sd/mean of mass over area",
-                    seen -> seen.record().measurements(Measurement.Finished.class).size() >= FEW
-                            ? Optional.of(seen.record()) : Optional.empty(),
-                    Case::scatter, List.of("sheet.scatter-grammage"), List.of(Measurement.Finished.class)));
+            rule(
+                    "five finished sheets or more",
+                    "recipe",
+                    "recipe",
+                    "1.645 sd/mean of mass over area",
+                    seen -> seen.record()
+                                            .measurements(Measurement.Finished.class)
+                                            .size()
+                                    >= FEW
+                            ? Optional.of(seen.record())
+                            : Optional.empty(),
+                    Case::scatter,
+                    List.of("sheet.scatter-grammage"),
+                    List.of(Measurement.Finished.class)));
 
-    private static Rule rule(String reading, String needs, String scope, String form, Key key, Form way,
-            List<String> ids, List<Class<? extends Measurement>> takes) {
+    private static Rule rule(
+            String reading,
+            String needs,
+            String scope,
+            String form,
+            Key key,
+            Form way,
+            List<String> ids,
+            List<Class<? extends Measurement>> takes) {
         return new Rule(new Calibration.Row(ids, reading, needs, scope, form), takes, key, way);
     }
 
     private static long beaten(BatchRecord record) {
-        return record.measurements(Measurement.NumberRead.class).stream().filter(one -> one.beating().value().si() > 0)
-                .count()
+        return record.measurements(Measurement.NumberRead.class).stream()
+                        .filter(one -> one.beating().value().si() > 0)
+                        .count()
                 + record.measurements(Measurement.FreenessRead.class).stream()
-                .filter(one -> one.beating().value().si() > 0).count();
+                        .filter(one -> one.beating().value().si() > 0)
+                        .count();
     }
 
     private static Optional<Object> pressed(Seen seen) {
@@ -272,8 +442,13 @@ final class ClosedForms {
 
         Assumptions moistureAsBought() {
             Measurement.MoistureSample sample = one(Measurement.MoistureSample.class);
-            return dryMatter("fibre.moisture-as-bought", sample.fibre().scope(), sample.asBought(), sample.dried(),
-                    LEFT_MOISTURE, true);
+            return dryMatter(
+                    "fibre.moisture-as-bought",
+                    sample.fibre().scope(),
+                    sample.asBought(),
+                    sample.dried(),
+                    LEFT_MOISTURE,
+                    true);
         }
 
         Assumptions fibreYield() {
@@ -282,11 +457,17 @@ final class ClosedForms {
             Assumption moisture = FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, store);
             double dry = Kinds.MASS.siAboveZero(cooked.asBought().value(), "mass of " + fibre + " before cooking")
                     * (1 - moisture.likelySi());
-            double found = Kinds.MASS.siWithin(cooked.stuff().value(), "stuff of " + fibre + " after cooking", 0, dry)
-                    / dry;
-            double half = Math.hypot(found * (moisture.highSi() - moisture.lowSi()) / 2 / (1 - moisture.likelySi()),
-                    FIVE_PERCENT_POINT * Math.hypot(cooked.stuff().error().si(),
-                            found * (1 - moisture.likelySi()) * cooked.asBought().error().si()) / dry);
+            double found =
+                    Kinds.MASS.siWithin(cooked.stuff().value(), "stuff of " + fibre + " after cooking", 0, dry) / dry;
+            double half = Math.hypot(
+                    found * (moisture.highSi() - moisture.lowSi()) / 2 / (1 - moisture.likelySi()),
+                    FIVE_PERCENT_POINT
+                            * Math.hypot(
+                                    cooked.stuff().error().si(),
+                                    found
+                                            * (1 - moisture.likelySi())
+                                            * cooked.asBought().error().si())
+                            / dry);
             return share(store, "fibre.yield", fibre.scope(), found, Math.hypot(half, LEFT_YIELD));
         }
 
@@ -297,38 +478,66 @@ final class ClosedForms {
 
         /** Only one point can be moved, so the most beaten sample is taken and the others kept for the record. */
         Assumptions waterSpun() {
-            Measurement.WaterSpun most = seen.stream().map(one -> (Measurement.WaterSpun) one.reading())
-                    .max(Comparator.comparingDouble(one -> one.number().value().si())).orElseThrow();
-            List<Measurement.WaterSpun> same = seen.stream().map(one -> (Measurement.WaterSpun) one.reading())
-                    .filter(one -> one.number().value().si() == most.number().value().si()).toList();
-            double value = same.stream().mapToDouble(one -> one.value().value().si()).average().orElseThrow();
-            double error = Math.sqrt(same.stream().mapToDouble(one -> one.value().error().si())
-                    .map(one -> one * one).sum()) / same.size();
+            Measurement.WaterSpun most = seen.stream()
+                    .map(one -> (Measurement.WaterSpun) one.reading())
+                    .max(Comparator.comparingDouble(one -> one.number().value().si()))
+                    .orElseThrow();
+            List<Measurement.WaterSpun> same = seen.stream()
+                    .map(one -> (Measurement.WaterSpun) one.reading())
+                    .filter(one ->
+                            one.number().value().si() == most.number().value().si())
+                    .toList();
+            double value = same.stream()
+                    .mapToDouble(one -> one.value().value().si())
+                    .average()
+                    .orElseThrow();
+            double error = Math.sqrt(same.stream()
+                            .mapToDouble(one -> one.value().error().si())
+                            .map(one -> one * one)
+                            .sum())
+                    / same.size();
             // The value stands at a number that is itself read: along the line, an error of it is one of the value.
             Optional<Double> slope = slope(most);
-            double byNumber = slope.map(rise -> rise * most.number().error().si()).orElse(0.0);
-            Assumptions found = WaterRetentionModel.calibrate(store, furnish().scope(), most.number().value(),
-                    Reading.of(Kinds.WATER_RETENTION.ofSi(value, "g/g"),
-                            Kinds.WATER_RETENTION.ofSi(Math.hypot(error, byNumber), "g/g")), most.spin());
+            double byNumber =
+                    slope.map(rise -> rise * most.number().error().si()).orElse(0.0);
+            Assumptions found = WaterRetentionModel.calibrate(
+                    store,
+                    furnish().scope(),
+                    most.number().value(),
+                    Reading.of(
+                            Kinds.WATER_RETENTION.ofSi(value, "g/g"),
+                            Kinds.WATER_RETENTION.ofSi(Math.hypot(error, byNumber), "g/g")),
+                    most.spin());
             String id = "fibre.water-retention-well-beaten";
             Assumption after = found.get(id, furnish().scope());
             Optional<Assumption> known = store.find(id, furnish().scope());
-            if (known.isPresent() && known.get().basis() != Basis.GIVEN && known.get().low() < known.get().high()
-                    && after.high() / after.low() > known.get().high() / known.get().low()) {
+            if (known.isPresent()
+                    && known.get().basis() != Basis.GIVEN
+                    && known.get().low() < known.get().high()
+                    && after.high() / after.low()
+                            > known.get().high() / known.get().low()) {
                 // The number must not move without its value.
-                throw Refused.of("calibration.less-sure",
+                throw Refused.of(
+                        "calibration.less-sure",
                         id + ": the readings leave " + Units.fourDigits(after.low()) + " to "
                                 + Units.fourDigits(after.high()) + ", less sure than the "
-                                + Units.fourDigits(known.get().low()) + " to " + Units.fourDigits(known.get().high())
+                                + Units.fourDigits(known.get().low()) + " to "
+                                + Units.fourDigits(known.get().high())
                                 + " known without them; that is kept. Measure more surely.",
-                        "assumption", id);
+                        "assumption",
+                        id);
             }
             if (same.size() < seen.size()) {
-                notices.add(Notice.note("calibration.most-beaten",
+                notices.add(Notice.note(
+                        "calibration.most-beaten",
                         "Water retention of " + furnish() + ": of " + seen.size()
-                                + " samples the most beaten, at " + most.number().value()
+                                + " samples the most beaten, at "
+                                + most.number().value()
                                 + ", tells the point of well-beaten fibre; the less beaten tell shrinkage only.",
-                        "samples", seen.size(), "number", most.number().value().toString()));
+                        "samples",
+                        seen.size(),
+                        "number",
+                        most.number().value().toString()));
             }
             return found;
         }
@@ -359,22 +568,39 @@ final class ClosedForms {
             Reading<SchopperRiegler> number = drainability();
             DrainabilityModel drainability = DrainabilityModel.from(store, scope);
             Water water = Water.at(timed.water());
-            Reading<FiltrationResistance> found = resistance(timed, scope, timed.depth().value(), timed.stock().value(),
-                    water);
+            Reading<FiltrationResistance> found = resistance(
+                    timed, scope, timed.depth().value(), timed.stock().value(), water);
             double alpha = found.value().si();
-            double deeper = resistance(timed, scope, plus(timed.depth()), timed.stock().value(), water).value().si();
-            double thicker = resistance(timed, scope, timed.depth().value(), plus(timed.stock()), water).value().si();
-            double harder = number.error().si() == 0 ? 0
+            double deeper = resistance(
+                            timed, scope, plus(timed.depth()), timed.stock().value(), water)
+                    .value()
+                    .si();
+            double thicker = resistance(timed, scope, timed.depth().value(), plus(timed.stock()), water)
+                    .value()
+                    .si();
+            double harder = number.error().si() == 0
+                    ? 0
                     : drainability.resistance(inwards(number, 50)).likely().si()
-                    / drainability.resistance(number.value()).likely().si() - 1;
-            double error = Math.hypot(Math.hypot(found.error().si(), deeper - alpha),
-                    Math.hypot(thicker - alpha, harder * alpha));
-            return DrainabilityModel.calibrate(store, scope, number.value(),
+                                    / drainability
+                                            .resistance(number.value())
+                                            .likely()
+                                            .si()
+                            - 1;
+            double error = Math.hypot(
+                    Math.hypot(found.error().si(), deeper - alpha), Math.hypot(thicker - alpha, harder * alpha));
+            return DrainabilityModel.calibrate(
+                    store,
+                    scope,
+                    number.value(),
                     Reading.of(found.value(), Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg")));
         }
 
-        private Reading<FiltrationResistance> resistance(Measurement.TimedSheet timed, Scope scope,
-                Amount<Length> depth, Amount<FibreConcentration> stock, Water water) {
+        private Reading<FiltrationResistance> resistance(
+                Measurement.TimedSheet timed,
+                Scope scope,
+                Amount<Length> depth,
+                Amount<FibreConcentration> stock,
+                Water water) {
             return DrainageModel.from(store, scope).resistance(timed.time(), depth, stock, water);
         }
 
@@ -384,22 +610,33 @@ final class ClosedForms {
             double there = Kinds.FIBRE_CONCENTRATION.siAboveZero(dried.vat().value(), "solids in a litre of the vat");
             double water = dried.dripping().value().si();
             // So thin that a litre of either weighs what a litre of water does.
-            double retention = RetentionModel.firstPass(Kinds.CONSISTENCY.ofSi(water / density, "%"),
-                    Kinds.CONSISTENCY.ofSi(there / density, "%")).si();
-            double error = Math.hypot(Math.hypot(dried.dripping().error().si(),
-                    dried.vat().error().si() * water / there) / there, LEFT_RETENTION / FIVE_PERCENT_POINT);
-            return RetentionModel.calibrate(store, furnish().scope().on(vat()),
+            double retention = RetentionModel.firstPass(
+                            Kinds.CONSISTENCY.ofSi(water / density, "%"), Kinds.CONSISTENCY.ofSi(there / density, "%"))
+                    .si();
+            double error = Math.hypot(
+                    Math.hypot(
+                                    dried.dripping().error().si(),
+                                    dried.vat().error().si() * water / there)
+                            / there,
+                    LEFT_RETENTION / FIVE_PERCENT_POINT);
+            return RetentionModel.calibrate(
+                    store,
+                    furnish().scope().on(vat()),
                     Reading.of(Kinds.SHARE.ofSi(retention, "%"), Kinds.SHARE.ofSi(error, "%")));
         }
 
         Assumptions jar() {
             Measurement.JarCompared jar = one(Measurement.JarCompared.class);
-            Amount<Share> found = RetentionModel.fromJar(jar.given().value(), jar.vat().value(), jar.jar().value());
+            Amount<Share> found = RetentionModel.fromJar(
+                    jar.given().value(), jar.vat().value(), jar.jar().value());
             double given = jar.given().value().si();
             double lost = 1 - found.si();
-            double error = Math.hypot(lost * relative(jar.given()),
-                    Math.hypot(jar.jar().value().si() * jar.vat().error().si(),
-                            jar.jar().error().si() * jar.vat().value().si()) / given);
+            double error = Math.hypot(
+                    lost * relative(jar.given()),
+                    Math.hypot(
+                                    jar.jar().value().si() * jar.vat().error().si(),
+                                    jar.jar().error().si() * jar.vat().value().si())
+                            / given);
             return additive(jar.additive(), jar.circumstance(), found.si(), error);
         }
 
@@ -412,44 +649,75 @@ final class ClosedForms {
             double found = kept(burnt, dose.value(), sheet.value(), bare.value());
             // All steps are towards less, so that none ends above everything.
             double byDose = kept(burnt, plus(dose), sheet.value(), bare.value()) - found;
-            double bySheet = kept(burnt, dose.value(),
-                    Kinds.SHARE.ofSi(Math.max(bare.value().si(), sheet.value().si() - sheet.error().si()), "%"),
-                    bare.value()) - found;
-            double byBare = kept(burnt, dose.value(), sheet.value(),
-                    Kinds.SHARE.ofSi(Math.min(sheet.value().si(), bare.value().si() + bare.error().si()), "%")) - found;
+            double bySheet = kept(
+                            burnt,
+                            dose.value(),
+                            Kinds.SHARE.ofSi(
+                                    Math.max(
+                                            bare.value().si(),
+                                            sheet.value().si() - sheet.error().si()),
+                                    "%"),
+                            bare.value())
+                    - found;
+            double byBare = kept(
+                            burnt,
+                            dose.value(),
+                            sheet.value(),
+                            Kinds.SHARE.ofSi(
+                                    Math.min(
+                                            sheet.value().si(),
+                                            bare.value().si() + bare.error().si()),
+                                    "%"))
+                    - found;
             double byFibre = found * (fibre.highSi() - fibre.lowSi()) / (2 * FIVE_PERCENT_POINT * fibre.likelySi());
-            return additive(burnt.additive(), burnt.circumstance(), found,
+            return additive(
+                    burnt.additive(),
+                    burnt.circumstance(),
+                    found,
                     Math.hypot(Math.hypot(byDose, byFibre), Math.hypot(bySheet, byBare)));
         }
 
         private double kept(Measurement.Burnt burnt, Amount<Dose> dose, Amount<Share> sheet, Amount<Share> fibre) {
-            return RetentionModel.from(store, furnish().scope().on(vat())).retentionOfShare(
-                    AdditiveDose.of(burnt.additive(), dose),
-                    RetentionModel.shareFromAsh(sheet, fibre, burnt.residue())).si();
+            return RetentionModel.from(store, furnish().scope().on(vat()))
+                    .retentionOfShare(
+                            AdditiveDose.of(burnt.additive(), dose),
+                            RetentionModel.shareFromAsh(sheet, fibre, burnt.residue()))
+                    .si();
         }
 
-        private Assumptions additive(Additive additive, RetentionModel.Circumstance circumstance, double found,
-                double error) {
-            return RetentionModel.calibrate(store, additive, circumstance, Reading.of(Kinds.SHARE.ofSi(found, "%"),
-                    Kinds.SHARE.ofSi(Math.hypot(error, LEFT_ADDITIVE / FIVE_PERCENT_POINT), "%")));
+        private Assumptions additive(
+                Additive additive, RetentionModel.Circumstance circumstance, double found, double error) {
+            return RetentionModel.calibrate(
+                    store,
+                    additive,
+                    circumstance,
+                    Reading.of(
+                            Kinds.SHARE.ofSi(found, "%"),
+                            Kinds.SHARE.ofSi(Math.hypot(error, LEFT_ADDITIVE / FIVE_PERCENT_POINT), "%")));
         }
 
         Assumptions couched() {
             Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
-            return dryMatter("web.solids-couched", Scope.at(vat()), sheet.couched(), sheet.ovenDry(), LEFT_SOLIDS,
-                    false);
+            return dryMatter(
+                    "web.solids-couched", Scope.at(vat()), sheet.couched(), sheet.ovenDry(), LEFT_SOLIDS, false);
         }
 
         Assumptions lift() {
             Amount<?> planned = record.planned().get(BatchRecord.SHEET_SOLIDS);
             if (planned == null || planned.kind() != Kinds.MASS || !(planned.si() > 0)) {
-                throw Refused.of("calibration.planned-mass",
+                throw Refused.of(
+                        "calibration.planned-mass",
                         "planned " + BatchRecord.SHEET_SOLIDS + ": " + planned + " given; a mass above zero is wanted.",
-                        "given", String.valueOf(planned));
+                        "given",
+                        String.valueOf(planned));
             }
             double mean = seen.stream()
-                    .mapToDouble(one -> ((Measurement.WeighedSheet) one.reading()).ovenDry().value().si())
-                    .average().orElseThrow();
+                    .mapToDouble(one -> ((Measurement.WeighedSheet) one.reading())
+                            .ovenDry()
+                            .value()
+                            .si())
+                    .average()
+                    .orElseThrow();
             double likely = mean / planned.si();
             // Single sheets scatter from hand to hand; the mean of several less.
             double half = store.si("sheet.scatter-grammage", Scope.GENERAL) / Math.sqrt(seen.size());
@@ -459,49 +727,80 @@ final class ClosedForms {
         Assumptions pressing() {
             Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
             Measurement.Pressed way = companion(Measurement.Pressed.class, "how the sheets were pressed");
-            CouchedSheet couched = CouchedSheet.weighed(sheet.couched().value(), sheet.ovenDry().value(),
-                    sheet.width().value(), sheet.height().value());
+            CouchedSheet couched = CouchedSheet.weighed(
+                    sheet.couched().value(),
+                    sheet.ovenDry().value(),
+                    sheet.width().value(),
+                    sheet.height().value());
             // An error of the oven-dry mass moves the moisture ratio as much as one of the pressed mass does.
             Reading<Mass> mass = sheet.pressed().orElseThrow();
-            double error = Math.hypot(mass.error().si(),
-                    sheet.ovenDry().error().si() * mass.value().si() / sheet.ovenDry().value().si());
-            return PressingModel.calibrate(store, Scope.at(press()), couched,
-                    Reading.of(mass.value(), Kinds.MASS.ofSi(error, "g")), waterRetention(), way.pressure().value(),
+            double error = Math.hypot(
+                    mass.error().si(),
+                    sheet.ovenDry().error().si()
+                            * mass.value().si()
+                            / sheet.ovenDry().value().si());
+            return PressingModel.calibrate(
+                    store,
+                    Scope.at(press()),
+                    couched,
+                    Reading.of(mass.value(), Kinds.MASS.ofSi(error, "g")),
+                    waterRetention(),
+                    way.pressure().value(),
                     way.hold().value());
         }
 
         Assumptions pressedSolids() {
             Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
-            return dryMatter("web.solids-pressed", recipeDryer(), sheet.pressed().orElseThrow(), sheet.ovenDry(),
-                    LEFT_SOLIDS, false);
+            return dryMatter(
+                    "web.solids-pressed",
+                    recipeDryer(),
+                    sheet.pressed().orElseThrow(),
+                    sheet.ovenDry(),
+                    LEFT_SOLIDS,
+                    false);
         }
 
         Assumptions sorption() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
-            return SorptionModel.calibrate(store, furnish().scope(), sheet.mass(), sheet.ovenDry().orElseThrow(),
-                    sheet.air());
+            return SorptionModel.calibrate(
+                    store, furnish().scope(), sheet.mass(), sheet.ovenDry().orElseThrow(), sheet.air());
         }
 
         Assumptions moistureConditioned() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
-            return dryMatter("sheet.moisture-conditioned", recipeDryer(), sheet.mass(), sheet.ovenDry().orElseThrow(),
-                    LEFT_MOISTURE, true);
+            return dryMatter(
+                    "sheet.moisture-conditioned",
+                    recipeDryer(),
+                    sheet.mass(),
+                    sheet.ovenDry().orElseThrow(),
+                    LEFT_MOISTURE,
+                    true);
         }
 
         Assumptions density() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
             Measurement.Pressed way = companion(Measurement.Pressed.class, "how the sheets were pressed");
-            return DensityModel.calibrate(store, furnish().scope(), grammage(sheet), sheet.caliper().orElseThrow(),
-                    way.pressure().value(), beatingTime());
+            return DensityModel.calibrate(
+                    store,
+                    furnish().scope(),
+                    grammage(sheet),
+                    sheet.caliper().orElseThrow(),
+                    way.pressure().value(),
+                    beatingTime());
         }
 
         Assumptions densityMeasured() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
             Reading<Grammage> grammage = grammage(sheet);
             Reading<Length> thickness = sheet.caliper().orElseThrow();
-            double density = Kinds.DENSITY.ofSi(grammage.value().si()
-                    / Kinds.LENGTH.siAboveZero(thickness.value(), "thickness of the sheet")).si();
-            return factor("sheet.density-measured", store, recipeDryer(), density,
+            double density = Kinds.DENSITY
+                    .ofSi(grammage.value().si() / Kinds.LENGTH.siAboveZero(thickness.value(), "thickness of the sheet"))
+                    .si();
+            return factor(
+                    "sheet.density-measured",
+                    store,
+                    recipeDryer(),
+                    density,
                     Math.hypot(FIVE_PERCENT_POINT * Math.hypot(relative(grammage), relative(thickness)), LEFT_DENSITY));
         }
 
@@ -510,21 +809,28 @@ final class ClosedForms {
             Scope scope = recipeDryer();
             Dryer dryer = dryer();
             if (!dryer.restraint().equals(marks.restraint().subject())) {
-                throw Refused.of("calibration.other-restraint",
+                throw Refused.of(
+                        "calibration.other-restraint",
                         "marks: dried under the restraint \"" + marks.restraint() + "\"; the dryer " + dryer.name()
                                 + " holds as \"" + dryer.restraint() + "\", so they do not tell its sheets.",
-                        "given", marks.restraint().name(), "dryer", dryer.restraint());
+                        "given",
+                        marks.restraint().name(),
+                        "dryer",
+                        dryer.restraint());
             }
             Assumptions along = shrunk(store, "shrinkage.measured-along", scope, marks.wetAlong(), marks.dryAlong());
             return shrunk(along, "shrinkage.measured-across", scope, marks.wetAcross(), marks.dryAcross());
         }
 
-        private static Assumptions shrunk(Assumptions into, String id, Scope scope, Reading<Length> wet,
-                Reading<Length> dry) {
+        private static Assumptions shrunk(
+                Assumptions into, String id, Scope scope, Reading<Length> wet, Reading<Length> dry) {
             double before = Kinds.LENGTH.siAboveZero(wet.value(), "marks on the wet sheet");
             double after = Kinds.LENGTH.siWithin(dry.value(), "marks on the dry sheet", 0, before);
-            double half = Math.hypot(FIVE_PERCENT_POINT * Math.hypot(dry.error().si(),
-                    wet.error().si() * after / before) / before, LEFT_SHRINKAGE);
+            double half = Math.hypot(
+                    FIVE_PERCENT_POINT
+                            * Math.hypot(dry.error().si(), wet.error().si() * after / before)
+                            / before,
+                    LEFT_SHRINKAGE);
             return share(into, id, scope, 1 - after / before, half);
         }
 
@@ -533,7 +839,8 @@ final class ClosedForms {
             for (Seen one : seen) {
                 Shrinkage both = shrinkage((Measurement.Marks) one.reading());
                 Case single = new Case(store, List.of(one), dryers);
-                strips.add(ShrinkageModel.Strip.of(single.beatingTime(),
+                strips.add(ShrinkageModel.Strip.of(
+                        single.beatingTime(),
                         Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
                 companions.addAll(single.companions);
             }
@@ -555,8 +862,9 @@ final class ClosedForms {
                     throw needs("a water retention value spun by ISO 23714");
                 }
                 Shrinkage both = shrinkage((Measurement.Marks) one.reading());
-                strips.add(new Spun(spun.value().value(), Kinds.LINEAR_SHRINKAGE.ofSi(
-                        (both.alongFraction() + both.acrossFraction()) / 2, "%")));
+                strips.add(new Spun(
+                        spun.value().value(),
+                        Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
                 companions.addAll(single.companions);
             }
             Spun first = strips.stream().min(Spun.BY_WATER).orElseThrow();
@@ -564,14 +872,26 @@ final class ClosedForms {
             if (!(second.retention().si() > first.retention().si())) {
                 throw needs("dried free of a second water retention value");
             }
-            return ShrinkageModel.calibrateByRetention(store, furnish().scope(), first.retention(), first.shrinkage(),
-                    second.retention(), second.shrinkage());
+            return ShrinkageModel.calibrateByRetention(
+                    store,
+                    furnish().scope(),
+                    first.retention(),
+                    first.shrinkage(),
+                    second.retention(),
+                    second.shrinkage());
         }
 
         Assumptions twoAirs() {
             Measurement.TwoAirs strip = one(Measurement.TwoAirs.class);
-            return HygroexpansionModel.calibrate(store, furnish().scope(), strip.first(), strip.second(),
-                    strip.shrunk(), SorptionModel.from(store, furnish()), strip.firstAir(), strip.secondAir());
+            return HygroexpansionModel.calibrate(
+                    store,
+                    furnish().scope(),
+                    strip.first(),
+                    strip.second(),
+                    strip.shrunk(),
+                    SorptionModel.from(store, furnish()),
+                    strip.firstAir(),
+                    strip.secondAir());
         }
 
         Assumptions directions() {
@@ -594,29 +914,52 @@ final class ClosedForms {
             Dryer dryer = dryer();
             double dry = Kinds.MASS.siAboveZero(dried.ovenDry().value(), "oven-dry mass of the sheets");
             double start = Kinds.MASS.siWithin(dried.before().value(), "mass of the sheets before", dry, 1e7) / dry - 1;
-            double end = Kinds.MASS.siWithin(dried.after().value(), "mass of the sheets after", dry,
-                    dried.before().value().si()) / dry - 1;
+            double end = Kinds.MASS.siWithin(
+                                    dried.after().value(),
+                                    "mass of the sheets after",
+                                    dry,
+                                    dried.before().value().si())
+                            / dry
+                    - 1;
             if (dryer instanceof Dryer.FanStack stack) {
                 double critical = store.si("drying.critical-ratio", Scope.at(stack.name()));
                 if (end < critical) {
-                    throw Refused.of("calibration.no-longer-wet",
+                    throw Refused.of(
+                            "calibration.no-longer-wet",
                             "stack: weighed again at " + Kinds.MOISTURE_RATIO.ofSi(end, "g/g") + " water on dry; below "
                                     + Kinds.MOISTURE_RATIO.ofSi(critical, "g/g")
                                     + " sheets give up water ever more slowly, which tells less of the air. Weigh"
                                     + " sooner.",
-                            "given", end, "limit", critical);
+                            "given",
+                            end,
+                            "limit",
+                            critical);
                 }
                 Reading<Mass> lost = Reading.of(
-                        Kinds.MASS.ofSi(dried.before().value().si() - dried.after().value().si(), "g"),
-                        Kinds.MASS.ofSi(Math.hypot(dried.before().error().si(), dried.after().error().si()), "g"));
+                        Kinds.MASS.ofSi(
+                                dried.before().value().si()
+                                        - dried.after().value().si(),
+                                "g"),
+                        Kinds.MASS.ofSi(
+                                Math.hypot(
+                                        dried.before().error().si(),
+                                        dried.after().error().si()),
+                                "g"));
                 return DryingModel.calibrate(store, stack, lost, dried.time().value(), dried.air());
             }
             if (dryer instanceof Dryer.Blotters blotters) {
-                return DryingModel.calibrate(store, blotters, Kinds.MOISTURE_RATIO.ofSi(start, "g/g"),
-                        Kinds.MOISTURE_RATIO.ofSi(end, "g/g"), dried.changes());
+                return DryingModel.calibrate(
+                        store,
+                        blotters,
+                        Kinds.MOISTURE_RATIO.ofSi(start, "g/g"),
+                        Kinds.MOISTURE_RATIO.ofSi(end, "g/g"),
+                        dried.changes());
             }
-            DryingModel.Batch batch = DryingModel.Batch.of(dried.ovenDry().value(), dried.faces(),
-                    Kinds.MOISTURE_RATIO.ofSi(start, "g/g"), Kinds.MOISTURE_RATIO.ofSi(end, "g/g"),
+            DryingModel.Batch batch = DryingModel.Batch.of(
+                    dried.ovenDry().value(),
+                    dried.faces(),
+                    Kinds.MOISTURE_RATIO.ofSi(start, "g/g"),
+                    Kinds.MOISTURE_RATIO.ofSi(end, "g/g"),
                     SorptionModel.from(store, furnish()).ratio(dried.air()));
             return DryingModel.calibrate(store, dryer, batch, dried.time(), dried.air());
         }
@@ -646,19 +989,30 @@ final class ClosedForms {
             double over = 1;
             if (free > 0 && ChiSquaredDistribution.of(free).survivalProbability(chi) < 0.05) {
                 over = chi / free;
-                notices.add(Notice.warning("calibration.counts-disagree",
+                notices.add(Notice.warning(
+                        "calibration.counts-disagree",
                         "Rejects in " + step.word() + " of " + seen.size() + " counts scatter "
                                 + Units.fourDigits(Math.sqrt(over))
                                 + " times as far as one share would let them; the band is widened as much.",
-                        "step", step.word(), "counts", seen.size(), "ratio", Math.sqrt(over)));
+                        "step",
+                        step.word(),
+                        "counts",
+                        seen.size(),
+                        "ratio",
+                        Math.sqrt(over)));
             }
             double bad = rejected / over + 0.5;
             double good = (handled - rejected) / over + 0.5;
             BetaDistribution beta = BetaDistribution.of(bad, good);
             boolean fold = step == Measurement.Step.FOLDING_CARDS || step == Measurement.Step.FOLDING_ENVELOPES;
-            Scope scope = step == Measurement.Step.FOLDING_CARDS ? Scope.of("card")
+            Scope scope = step == Measurement.Step.FOLDING_CARDS
+                    ? Scope.of("card")
                     : step == Measurement.Step.FOLDING_ENVELOPES ? Scope.of("envelope") : Scope.of(recipe());
-            return put(store, "reject." + (fold ? "folding" : step.word()), scope, bad / (bad + good),
+            return put(
+                    store,
+                    "reject." + (fold ? "folding" : step.word()),
+                    scope,
+                    bad / (bad + good),
                     Math.max(1e-9, beta.inverseCumulativeProbability(0.05)),
                     Math.min(1 - 1e-9, beta.inverseCumulativeProbability(0.95)));
         }
@@ -669,15 +1023,23 @@ final class ClosedForms {
             if (hours.work() == Measurement.Work.FORMING) {
                 scope = Scope.of(sheetArea() > store.si("labour.large-sheet", Scope.GENERAL) ? "large" : "small");
             }
-            return factor(hours.work().id(), store, scope, hours.time().value().si() / hours.count(),
+            return factor(
+                    hours.work().id(),
+                    store,
+                    scope,
+                    hours.time().value().si() / hours.count(),
                     Math.hypot(FIVE_PERCENT_POINT * relative(hours.time()), LEFT_TIME));
         }
 
         private double sheetArea() {
             Optional<Double> couched = record.measurements(Measurement.WeighedSheet.class).stream()
-                    .map(sheet -> sheet.width().value().si() * sheet.height().value().si()).findFirst();
+                    .map(sheet ->
+                            sheet.width().value().si() * sheet.height().value().si())
+                    .findFirst();
             return couched.or(() -> record.measurements(Measurement.Finished.class).stream()
-                    .map(sheet -> sheet.width().value().si() * sheet.height().value().si()).findFirst())
+                            .map(sheet -> sheet.width().value().si()
+                                    * sheet.height().value().si())
+                            .findFirst())
                     .orElseThrow(() -> needs("the size of a sheet"));
         }
 
@@ -685,29 +1047,41 @@ final class ClosedForms {
             List<Amount<Grammage>> weights = new ArrayList<>();
             for (Seen one : seen) {
                 Measurement.Finished sheet = (Measurement.Finished) one.reading();
-                weights.add(Kinds.GRAMMAGE.ofSi(sheet.mass().value().si()
-                        / (Kinds.LENGTH.siAboveZero(sheet.width().value(), "width of a sheet")
-                        * Kinds.LENGTH.siAboveZero(sheet.height().value(), "height of a sheet")), "g/m2"));
+                weights.add(Kinds.GRAMMAGE.ofSi(
+                        sheet.mass().value().si()
+                                / (Kinds.LENGTH.siAboveZero(sheet.width().value(), "width of a sheet")
+                                        * Kinds.LENGTH.siAboveZero(
+                                                sheet.height().value(), "height of a sheet")),
+                        "g/m2"));
             }
             SheetQuality<Grammage> series = SheetQuality.of(Kinds.GRAMMAGE, weights);
             double likely = FIVE_PERCENT_POINT * series.deviationSi() / series.meanSi();
             int free = seen.size() - 1;
             ChiSquaredDistribution chi = ChiSquaredDistribution.of(free);
             if (!(likely > 0)) {
-                throw Refused.of("calibration.no-scatter",
+                throw Refused.of(
+                        "calibration.no-scatter",
                         "finished sheets: all of the same weight; the scale is too coarse to tell their scatter.");
             }
-            return put(store, "sheet.scatter-grammage", Scope.of(recipe()), likely,
+            return put(
+                    store,
+                    "sheet.scatter-grammage",
+                    Scope.of(recipe()),
+                    likely,
                     likely * Math.sqrt(free / chi.inverseCumulativeProbability(0.95)),
                     likely * Math.sqrt(free / chi.inverseCumulativeProbability(0.05)));
         }
 
         private Reading<Grammage> grammage(Measurement.Finished sheet) {
-            Amount<Grammage> conditioned = DrySheet.weighed(sheet.mass().value(), sheet.width().value(),
-                    sheet.height().value()).in(sheet.air(), SorptionModel.from(store, furnish())).conditioned()
+            Amount<Grammage> conditioned = DrySheet.weighed(
+                            sheet.mass().value(),
+                            sheet.width().value(),
+                            sheet.height().value())
+                    .in(sheet.air(), SorptionModel.from(store, furnish()))
+                    .conditioned()
                     .grammage();
-            double error = Math.hypot(relative(sheet.mass()),
-                    Math.hypot(relative(sheet.width()), relative(sheet.height())));
+            double error =
+                    Math.hypot(relative(sheet.mass()), Math.hypot(relative(sheet.width()), relative(sheet.height())));
             return Reading.of(conditioned, Kinds.GRAMMAGE.ofSi(Math.max(1e-9, error * conditioned.si()), "g/m2"));
         }
 
@@ -730,8 +1104,8 @@ final class ClosedForms {
             double error = 0;
             for (Fibre fibre : furnish().fibres()) {
                 double share = furnish().share(fibre).si();
-                Estimate<SchopperRiegler> one = BeatingModel.from(store, fibre.scope().on(beater()))
-                        .forecast(Kinds.TIME.ofSi(time, "h"));
+                Estimate<SchopperRiegler> one =
+                        BeatingModel.from(store, fibre.scope().on(beater())).forecast(Kinds.TIME.ofSi(time, "h"));
                 number += share * one.likely().si();
                 error += share * (one.high().si() - one.low().si()) / (2 * FIVE_PERCENT_POINT);
             }
@@ -740,10 +1114,16 @@ final class ClosedForms {
 
         private Reading<SchopperRiegler> number(Measurement.FreenessRead read) {
             DrainabilityModel model = DrainabilityModel.from(store, Scope.GENERAL);
-            Estimate<SchopperRiegler> chart = model.schopperRieglerOf(read.freeness().value()).value();
+            Estimate<SchopperRiegler> chart =
+                    model.schopperRieglerOf(read.freeness().value()).value();
             double ofChart = (chart.high().si() - chart.low().si()) / (2 * FIVE_PERCENT_POINT);
-            double ofReading = read.freeness().error().si() == 0 ? 0 : chart.likely().si()
-                    - model.schopperRieglerOf(inwards(read.freeness(), 400)).value().likely().si();
+            double ofReading = read.freeness().error().si() == 0
+                    ? 0
+                    : chart.likely().si()
+                            - model.schopperRieglerOf(inwards(read.freeness(), 400))
+                                    .value()
+                                    .likely()
+                                    .si();
             return Reading.of(chart.likely(), Kinds.SCHOPPER_RIEGLER.ofSi(Math.hypot(ofChart, ofReading), "SR"));
         }
 
@@ -751,12 +1131,17 @@ final class ClosedForms {
             Reading<SchopperRiegler> number = drainability();
             Furnish of = furnish();
             if (store.find("fibre.water-retention-well-beaten", of.scope()).isPresent()) {
-                return WaterRetentionModel.from(store, of.scope()).at(number.value()).value();
+                return WaterRetentionModel.from(store, of.scope())
+                        .at(number.value())
+                        .value();
             }
             double value = 0;
             for (Fibre fibre : of.fibres()) {
                 value += of.share(fibre).si()
-                        * WaterRetentionModel.from(store, fibre.scope()).at(number.value()).value().si();
+                        * WaterRetentionModel.from(store, fibre.scope())
+                                .at(number.value())
+                                .value()
+                                .si();
             }
             return Kinds.WATER_RETENTION.ofSi(value, "g/g");
         }
@@ -765,14 +1150,20 @@ final class ClosedForms {
             List<Measurement.Load> loads = record.measurements(Measurement.Load.class);
             if (!loads.isEmpty()) {
                 companions.addAll(loads);
-                return Kinds.TIME.ofSi(loads.stream().mapToDouble(load -> load.time().value().si()).average()
-                        .orElseThrow(), "h");
+                return Kinds.TIME.ofSi(
+                        loads.stream()
+                                .mapToDouble(load -> load.time().value().si())
+                                .average()
+                                .orElseThrow(),
+                        "h");
             }
             List<Double> read = new ArrayList<>();
-            record.measurements(Measurement.NumberRead.class).forEach(one -> read.add(one.beating().value().si()));
-            record.measurements(Measurement.FreenessRead.class).forEach(one -> read.add(one.beating().value().si()));
-            return Kinds.TIME.ofSi(read.stream().max(Comparator.naturalOrder())
-                    .orElseThrow(() -> needs("the beating time")), "h");
+            record.measurements(Measurement.NumberRead.class)
+                    .forEach(one -> read.add(one.beating().value().si()));
+            record.measurements(Measurement.FreenessRead.class)
+                    .forEach(one -> read.add(one.beating().value().si()));
+            return Kinds.TIME.ofSi(
+                    read.stream().max(Comparator.naturalOrder()).orElseThrow(() -> needs("the beating time")), "h");
         }
 
         private <M extends Measurement> M one(Class<M> sort) {
@@ -785,19 +1176,27 @@ final class ClosedForms {
                 throw needs(what);
             }
             if (found.stream().distinct().count() > 1) {
-                throw Refused.of("calibration.which",
+                throw Refused.of(
+                        "calibration.which",
                         "calibration: " + record.name() + " says " + what + " in " + found.size()
                                 + " ways; which of them this reading belongs to is not said. Keep a record for each.",
-                        "record", record.name(), "readings", found.size());
+                        "record",
+                        record.name(),
+                        "readings",
+                        found.size());
             }
             companions.addAll(found);
             return found.get(0);
         }
 
         private Refused needs(String what) {
-            return Refused.of("calibration.needs",
+            return Refused.of(
+                    "calibration.needs",
                     "calibration: " + record.name() + " does not say " + what + ", which this reading needs.",
-                    "record", record.name(), "needs", what);
+                    "record",
+                    record.name(),
+                    "needs",
+                    what);
         }
 
         private Furnish furnish() {
@@ -826,20 +1225,32 @@ final class ClosedForms {
 
         private Dryer dryer() {
             String name = record.dryer().orElseThrow(() -> needs("the dryer"));
-            return dryers.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow(() -> Refused.of(
-                    "calibration.unknown-dryer",
-                    "calibration: the dryer \"" + name + "\" of " + record.name() + " is not among those given: "
-                            + dryers.stream().map(Dryer::name).toList() + ".",
-                    "record", record.name(), "dryer", name, "accepted", dryers.stream().map(Dryer::name).toList()));
+            return dryers.stream()
+                    .filter(one -> one.name().equals(name))
+                    .findFirst()
+                    .orElseThrow(() -> Refused.of(
+                            "calibration.unknown-dryer",
+                            "calibration: the dryer \"" + name + "\" of " + record.name()
+                                    + " is not among those given: "
+                                    + dryers.stream().map(Dryer::name).toList() + ".",
+                            "record",
+                            record.name(),
+                            "dryer",
+                            name,
+                            "accepted",
+                            dryers.stream().map(Dryer::name).toList()));
         }
 
         /** The dry matter of a sample over all of it, or the water. */
-        private Assumptions dryMatter(String id, Scope scope, Reading<Mass> whole, Reading<Mass> dry, double left,
-                boolean water) {
+        private Assumptions dryMatter(
+                String id, Scope scope, Reading<Mass> whole, Reading<Mass> dry, double left, boolean water) {
             double all = Kinds.MASS.siAboveZero(whole.value(), "mass before drying");
             double rest = Kinds.MASS.siWithin(dry.value(), "mass after drying", 0, all);
             double half = Math.hypot(
-                    FIVE_PERCENT_POINT * Math.hypot(dry.error().si(), whole.error().si() * rest / all) / all, left);
+                    FIVE_PERCENT_POINT
+                            * Math.hypot(dry.error().si(), whole.error().si() * rest / all)
+                            / all,
+                    left);
             return share(store, id, scope, water ? 1 - rest / all : rest / all, half);
         }
     }
@@ -847,7 +1258,12 @@ final class ClosedForms {
     /** A share with its band by difference, kept off 0 and 1. */
     private static Assumptions share(Assumptions store, String id, Scope scope, double found, double half) {
         double likely = Math.min(1 - 1e-4, Math.max(1e-4, found));
-        return put(store, id, scope, likely, Math.max(likely / 10, likely - half),
+        return put(
+                store,
+                id,
+                scope,
+                likely,
+                Math.max(likely / 10, likely - half),
                 Math.min(1 - (1 - likely) / 10, likely + half));
     }
 
@@ -858,8 +1274,8 @@ final class ClosedForms {
 
     private static Assumptions put(Assumptions store, String id, Scope scope, double likely, double low, double high) {
         double unit = Units.toSi(1, store.unitOf(id));
-        return store.given(id, scope, likely / unit, low / unit, high / unit, Basis.MEASURED_HERE,
-                new Source("measured here"));
+        return store.given(
+                id, scope, likely / unit, low / unit, high / unit, Basis.MEASURED_HERE, new Source("measured here"));
     }
 
     private static double relative(Reading<?> reading) {
@@ -873,6 +1289,8 @@ final class ClosedForms {
     }
 
     private static <Q extends Quantity<Q>> Amount<Q> plus(Reading<Q> reading) {
-        return reading.value().kind().ofSi(reading.value().si() + reading.error().si());
+        return reading.value()
+                .kind()
+                .ofSi(reading.value().si() + reading.error().si());
     }
 }

@@ -1,7 +1,6 @@
 package org.papermath.record;
 
 import java.util.Optional;
-
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -9,7 +8,6 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.papermath.air.Air;
 import org.papermath.evidence.Reading;
 import org.papermath.fibre.Fibre;
@@ -41,8 +39,7 @@ public sealed interface Measurement {
      * @param asBought the mass as bought
      * @param dried the mass after drying
      */
-    record MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) implements Measurement {
-    }
+    record MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) implements Measurement {}
 
     /**
      * Fibre weighed for the batch.
@@ -50,8 +47,7 @@ public sealed interface Measurement {
      * @param fibre the fibre
      * @param asBought the mass as bought
      */
-    record FibreWeighed(Fibre fibre, Reading<Mass> asBought) implements Measurement {
-    }
+    record FibreWeighed(Fibre fibre, Reading<Mass> asBought) implements Measurement {}
 
     /**
      * A load of the beater.
@@ -59,8 +55,7 @@ public sealed interface Measurement {
      * @param stock the volume of fibre and water together
      * @param time how long it was beaten
      */
-    record Load(Reading<Volume> stock, Reading<Time> time) implements Measurement {
-    }
+    record Load(Reading<Volume> stock, Reading<Time> time) implements Measurement {}
 
     /**
      * A Schopper–Riegler number read after a beating time, zero for unbeaten stock.
@@ -68,8 +63,7 @@ public sealed interface Measurement {
      * @param beating the time so far
      * @param number the number
      */
-    record NumberRead(Reading<Time> beating, Reading<SchopperRiegler> number) implements Measurement {
-    }
+    record NumberRead(Reading<Time> beating, Reading<SchopperRiegler> number) implements Measurement {}
 
     /**
      * A Canadian Standard freeness read after a beating time, zero for unbeaten stock. It is kept as it was measured.
@@ -77,8 +71,7 @@ public sealed interface Measurement {
      * @param beating the time so far
      * @param freeness the freeness
      */
-    record FreenessRead(Reading<Time> beating, Reading<CanadianFreeness> freeness) implements Measurement {
-    }
+    record FreenessRead(Reading<Time> beating, Reading<CanadianFreeness> freeness) implements Measurement {}
 
     /**
      * A sheet timed on the mould until the sheen has gone.
@@ -88,17 +81,16 @@ public sealed interface Measurement {
      * @param stock oven-dry fibre in a litre of that stock
      * @param water the temperature of the vat
      */
-    record TimedSheet(Reading<Time> time, Reading<Length> depth, Reading<FibreConcentration> stock,
-            Amount<Temperature> water) implements Measurement {
-    }
+    record TimedSheet(
+            Reading<Time> time, Reading<Length> depth, Reading<FibreConcentration> stock, Amount<Temperature> water)
+            implements Measurement {}
 
     /**
      * The stock in the vat.
      *
      * @param volume the volume
      */
-    record VatFilled(Reading<Volume> volume) implements Measurement {
-    }
+    record VatFilled(Reading<Volume> volume) implements Measurement {}
 
     /**
      * A litre of what drips off the mould and a litre of the stirred vat, both dried.
@@ -106,8 +98,7 @@ public sealed interface Measurement {
      * @param dripping oven-dry solids in a litre that drips off
      * @param vat oven-dry solids in a litre of the vat
      */
-    record WaterDried(Reading<FibreConcentration> dripping, Reading<FibreConcentration> vat) implements Measurement {
-    }
+    record WaterDried(Reading<FibreConcentration> dripping, Reading<FibreConcentration> vat) implements Measurement {}
 
     /**
      * One sheet followed through couching and pressing to the oven.
@@ -118,9 +109,13 @@ public sealed interface Measurement {
      * @param width the width as couched
      * @param height the height as couched
      */
-    record WeighedSheet(Reading<Mass> couched, Optional<Reading<Mass>> pressed, Reading<Mass> ovenDry,
-            Reading<Length> width, Reading<Length> height) implements Measurement {
-    }
+    record WeighedSheet(
+            Reading<Mass> couched,
+            Optional<Reading<Mass>> pressed,
+            Reading<Mass> ovenDry,
+            Reading<Length> width,
+            Reading<Length> height)
+            implements Measurement {}
 
     /**
      * How the post was pressed.
@@ -130,8 +125,7 @@ public sealed interface Measurement {
      * @param hold the time at load
      */
     record Pressed(Optional<Reading<Force>> force, Reading<SheetPressure> pressure, Reading<Time> hold)
-            implements Measurement {
-    }
+            implements Measurement {}
 
     /**
      * Sheets or pieces counted at a step.
@@ -151,10 +145,16 @@ public sealed interface Measurement {
          */
         public Count {
             if (handled < 1 || rejected < 0 || rejected > handled) {
-                throw Refused.of("record.count",
+                throw Refused.of(
+                        "record.count",
                         step.word() + ": " + rejected + " rejected of " + handled
                                 + " given; count 1 or more, and no more rejects than that.",
-                        "step", step.word(), "handled", handled, "rejected", rejected);
+                        "step",
+                        step.word(),
+                        "handled",
+                        handled,
+                        "rejected",
+                        rejected);
             }
         }
     }
@@ -170,9 +170,15 @@ public sealed interface Measurement {
      * @param changes changes of blotters in that time; 0 where there are none
      * @param air the air of the room
      */
-    record Dried(Reading<Mass> before, Reading<Mass> after, Reading<Time> time, Reading<Mass> ovenDry,
-            Amount<Area> faces, int changes, Air air) implements Measurement {
-    }
+    record Dried(
+            Reading<Mass> before,
+            Reading<Mass> after,
+            Reading<Time> time,
+            Reading<Mass> ovenDry,
+            Amount<Area> faces,
+            int changes,
+            Air air)
+            implements Measurement {}
 
     /**
      * A finished sheet on scale and ruler.
@@ -184,9 +190,14 @@ public sealed interface Measurement {
      * @param ovenDry its mass out of the oven, if it was dried once more
      * @param air the air it had lain in
      */
-    record Finished(Reading<Length> width, Reading<Length> height, Reading<Mass> mass,
-            Optional<Reading<Length>> caliper, Optional<Reading<Mass>> ovenDry, Air air) implements Measurement {
-    }
+    record Finished(
+            Reading<Length> width,
+            Reading<Length> height,
+            Reading<Mass> mass,
+            Optional<Reading<Length>> caliper,
+            Optional<Reading<Mass>> ovenDry,
+            Air air)
+            implements Measurement {}
 
     /**
      * Marks on a sheet or strip before and after drying.
@@ -197,9 +208,13 @@ public sealed interface Measurement {
      * @param wetAcross the distance of the marks across the mould, wet
      * @param dryAcross the same, dry
      */
-    record Marks(Restraint restraint, Reading<Length> wetAlong, Reading<Length> dryAlong, Reading<Length> wetAcross,
-            Reading<Length> dryAcross) implements Measurement {
-    }
+    record Marks(
+            Restraint restraint,
+            Reading<Length> wetAlong,
+            Reading<Length> dryAlong,
+            Reading<Length> wetAcross,
+            Reading<Length> dryAcross)
+            implements Measurement {}
 
     /**
      * The time of a step.
@@ -220,8 +235,13 @@ public sealed interface Measurement {
         public Hours {
             Kinds.TIME.siAboveZero(time.value(), "time of " + work.word());
             if (count < 1) {
-                throw Refused.of("count.below-one",
-                        work.word() + ": " + count + " given; 1 or more is wanted.", "given", count, "least", 1);
+                throw Refused.of(
+                        "count.below-one",
+                        work.word() + ": " + count + " given; 1 or more is wanted.",
+                        "given",
+                        count,
+                        "least",
+                        1);
             }
         }
     }
@@ -233,8 +253,7 @@ public sealed interface Measurement {
      * @param asBought the mass that was sorted and cooked, as bought
      * @param stuff the oven-dry mass of all that is left for the beater
      */
-    record Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) implements Measurement {
-    }
+    record Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) implements Measurement {}
 
     /**
      * One pulp read on both testers.
@@ -242,8 +261,7 @@ public sealed interface Measurement {
      * @param number its Schopper–Riegler number
      * @param freeness its Canadian Standard freeness
      */
-    record BothTesters(Reading<SchopperRiegler> number, Reading<CanadianFreeness> freeness) implements Measurement {
-    }
+    record BothTesters(Reading<SchopperRiegler> number, Reading<CanadianFreeness> freeness) implements Measurement {}
 
     /**
      * The water retention value of a sample of the stock.
@@ -253,8 +271,7 @@ public sealed interface Measurement {
      * @param spin how it was spun
      */
     record WaterSpun(Reading<SchopperRiegler> number, Reading<WaterRetention> value, WaterRetentionModel.Spin spin)
-            implements Measurement {
-    }
+            implements Measurement {}
 
     /**
      * A jar of white water held beside a row of dilutions of the additive.
@@ -265,9 +282,13 @@ public sealed interface Measurement {
      * @param vat the volume of the vat
      * @param jar the strength of the dilution that looks the same
      */
-    record JarCompared(Additive additive, RetentionModel.Circumstance circumstance, Reading<Mass> given,
-            Reading<Volume> vat, Reading<SolutionStrength> jar) implements Measurement {
-    }
+    record JarCompared(
+            Additive additive,
+            RetentionModel.Circumstance circumstance,
+            Reading<Mass> given,
+            Reading<Volume> vat,
+            Reading<SolutionStrength> jar)
+            implements Measurement {}
 
     /**
      * A sheet burnt to ash.
@@ -279,9 +300,14 @@ public sealed interface Measurement {
      * @param fibreAsh ash over oven-dry fibre of the fibre alone
      * @param residue what the filler alone leaves, over itself
      */
-    record Burnt(Additive additive, RetentionModel.Circumstance circumstance, Reading<Dose> dose,
-            Reading<Share> sheetAsh, Reading<Share> fibreAsh, Amount<Share> residue) implements Measurement {
-    }
+    record Burnt(
+            Additive additive,
+            RetentionModel.Circumstance circumstance,
+            Reading<Dose> dose,
+            Reading<Share> sheetAsh,
+            Reading<Share> fibreAsh,
+            Amount<Share> residue)
+            implements Measurement {}
 
     /**
      * A strip of the finished sheet measured in two airs, at rest in each.
@@ -292,9 +318,9 @@ public sealed interface Measurement {
      * @param second its length in the second air
      * @param secondAir the second air, damper or drier
      */
-    record TwoAirs(Amount<LinearShrinkage> shrunk, Reading<Length> first, Air firstAir, Reading<Length> second,
-            Air secondAir) implements Measurement {
-    }
+    record TwoAirs(
+            Amount<LinearShrinkage> shrunk, Reading<Length> first, Air firstAir, Reading<Length> second, Air secondAir)
+            implements Measurement {}
 
     /** Where sheets and pieces are rejected. */
     enum Step {

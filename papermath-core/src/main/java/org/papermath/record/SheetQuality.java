@@ -2,10 +2,8 @@ package org.papermath.record;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.papermath.evidence.Notice;
 import org.papermath.quantity.Amount;
@@ -71,9 +69,13 @@ public final class SheetQuality<Q extends Quantity<Q>> {
             mean.kind().siAboveZero(mean, "mean of the sheets");
             mean.compareTo(deviation);
             if (count < 2) {
-                throw Refused.of("series.summary-short",
-                        "sheets: " + count + " given; 2 or more are wanted to tell how they scatter.", "given", count,
-                        "least", 2);
+                throw Refused.of(
+                        "series.summary-short",
+                        "sheets: " + count + " given; 2 or more are wanted to tell how they scatter.",
+                        "given",
+                        count,
+                        "least",
+                        2);
             }
         }
     }
@@ -87,8 +89,12 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @param chance how often chance alone would bring as much, either way
      * @param factor what to charge in place of what was charged, to come to the old mean
      */
-    public record Comparison(Amount<Dimensionless> difference, Amount<Dimensionless> standardError, double t,
-            double chance, Amount<Dimensionless> factor) {
+    public record Comparison(
+            Amount<Dimensionless> difference,
+            Amount<Dimensionless> standardError,
+            double t,
+            double chance,
+            Amount<Dimensionless> factor) {
         /**
          * Tells whether the difference is more than chance would bring once in twenty times.
          *
@@ -103,9 +109,10 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         public String toString() {
             double share = difference.si();
             return Units.fourDigits(100 * Math.abs(share)) + " % " + (share < 0 ? "lighter" : "heavier")
-                    + (isReal() ? ", more than chance (t = " + Units.fourDigits(Math.abs(t)) + "); charge × "
-                    + Units.fourDigits(factor.si()) : ", no more than chance (t = " + Units.fourDigits(Math.abs(t))
-                    + "); leave the charge");
+                    + (isReal()
+                            ? ", more than chance (t = " + Units.fourDigits(Math.abs(t)) + "); charge × "
+                                    + Units.fourDigits(factor.si())
+                            : ", no more than chance (t = " + Units.fourDigits(Math.abs(t)) + "); leave the charge");
         }
     }
 
@@ -158,11 +165,20 @@ public final class SheetQuality<Q extends Quantity<Q>> {
     public static <Q extends Quantity<Q>> SheetQuality<Q> of(Kind<Q> kind, List<? extends Quantity<Q>> weights) {
         int n = weights.size();
         if (n < 3) {
-            throw Refused.of("series.short", "series: " + n + " sheets given; 3 or more are wanted to see a drift.",
-                    "given", n, "least", 3);
+            throw Refused.of(
+                    "series.short",
+                    "series: " + n + " sheets given; 3 or more are wanted to see a drift.",
+                    "given",
+                    n,
+                    "least",
+                    3);
         }
-        return new SheetQuality<>(kind, kind.codes().get(0),
-                weights.stream().mapToDouble(weight -> kind.siAboveZero(weight, "weight of a sheet")).toArray());
+        return new SheetQuality<>(
+                kind,
+                kind.codes().get(0),
+                weights.stream()
+                        .mapToDouble(weight -> kind.siAboveZero(weight, "weight of a sheet"))
+                        .toArray());
     }
 
     /**
@@ -283,11 +299,15 @@ public final class SheetQuality<Q extends Quantity<Q>> {
             double left = Math.max(1e-12, n - 2 - own);
             double apart = Math.sqrt(own * (n - 3) / left);
             if (2 * n * TDistribution.of(n - 3).survivalProbability(apart) < CHANCE) {
-                notices.add(Notice.note("series.outlier",
+                notices.add(Notice.note(
+                        "series.outlier",
                         "Sheet " + (i + 1) + " at " + kind.ofSi(values[i], unit)
                                 + " lies off the line of the others by more than chance; look at it before you believe"
                                 + " these figures.",
-                        "sheet", i + 1, "weight", kind.ofSi(values[i], unit).toString()));
+                        "sheet",
+                        i + 1,
+                        "weight",
+                        kind.ofSi(values[i], unit).toString()));
             }
         }
         return List.copyOf(notices);
@@ -321,10 +341,14 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         double error = Math.max(Math.sqrt(ofOld + ofNew), ROUNDING * base);
         double difference = fresh.mean().si() - base;
         double sum = ofOld + ofNew;
-        double free = sum > 0 ? sum * sum / (ofOld * ofOld / (old.count() - 1) + ofNew * ofNew / (fresh.count() - 1))
+        double free = sum > 0
+                ? sum * sum / (ofOld * ofOld / (old.count() - 1) + ofNew * ofNew / (fresh.count() - 1))
                 : old.count() + fresh.count() - 2;
         double t = difference / error;
-        return new Comparison(Kinds.NUMBER.ofSi(difference / base, "%"), Kinds.NUMBER.ofSi(error / base, "%"), t,
+        return new Comparison(
+                Kinds.NUMBER.ofSi(difference / base, "%"),
+                Kinds.NUMBER.ofSi(error / base, "%"),
+                t,
                 2 * TDistribution.of(free).survivalProbability(Math.abs(t)),
                 Kinds.NUMBER.ofSi(base / fresh.mean().si()));
     }
@@ -332,8 +356,9 @@ public final class SheetQuality<Q extends Quantity<Q>> {
     /** Returns for example {@code mean 10.57 g, sd 0.2312 g, drifting by -0.6938 % a sheet}. */
     @Override
     public String toString() {
-        return "mean " + mean() + ", sd " + deviation() + (cause() == Cause.DRIFT
-                ? ", drifting by " + Units.fourDigits(100 * slope / mean) + " % a sheet"
-                : ", no drift");
+        return "mean " + mean() + ", sd " + deviation()
+                + (cause() == Cause.DRIFT
+                        ? ", drifting by " + Units.fourDigits(100 * slope / mean) + " % a sheet"
+                        : ", no drift");
     }
 }

@@ -3,12 +3,10 @@ package org.papermath.shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-
 import org.papermath.evidence.Notice;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
@@ -67,11 +65,13 @@ public final class Caliper {
      */
     public static Caliper ofPack(Quantity<Length> pack, int sheets, Quantity<SheetPressure> pressure) {
         if (sheets < 1) {
-            throw Refused.of("caliper.sheets", "caliper: " + sheets + " sheets given; a pack has 1 or more.", "given",
-                    sheets);
+            throw Refused.of(
+                    "caliper.sheets", "caliper: " + sheets + " sheets given; a pack has 1 or more.", "given", sheets);
         }
-        return new Caliper(Kinds.LENGTH.siAboveZero(pack, "thickness") / sheets,
-                Kinds.SHEET_PRESSURE.si(pressure, "measuring pressure"), sheets);
+        return new Caliper(
+                Kinds.LENGTH.siAboveZero(pack, "thickness") / sheets,
+                Kinds.SHEET_PRESSURE.si(pressure, "measuring pressure"),
+                sheets);
     }
 
     /**
@@ -132,8 +132,10 @@ public final class Caliper {
      * @throws Refused if a grammage is out of range
      */
     public Caliper atGrammage(Quantity<Grammage> grammage, Quantity<Grammage> other) {
-        return new Caliper(thickness * Kinds.GRAMMAGE.si(other, "other grammage") / Kinds.GRAMMAGE.si(grammage,
-                "grammage"), pressure, sheets);
+        return new Caliper(
+                thickness * Kinds.GRAMMAGE.si(other, "other grammage") / Kinds.GRAMMAGE.si(grammage, "grammage"),
+                pressure,
+                sheets);
     }
 
     /**
@@ -193,22 +195,32 @@ public final class Caliper {
     public List<Notice> besides(Caliper other) {
         List<Notice> notices = new ArrayList<>();
         if (Math.abs(pressure - other.pressure) > 0.05 * Math.max(pressure, other.pressure)) {
-            notices.add(Notice.warning("caliper.pressure",
+            notices.add(Notice.warning(
+                    "caliper.pressure",
                     "One thickness was measured at " + pressure() + ", the other at " + other.pressure()
                             + "; paper is thinner under the greater pressure, so they do not compare.",
-                    "first", pressure, "second", other.pressure));
+                    "first",
+                    pressure,
+                    "second",
+                    other.pressure));
         }
         if ((sheets == 1) != (other.sheets == 1)) {
-            notices.add(Notice.warning("caliper.pack",
+            notices.add(Notice.warning(
+                    "caliper.pack",
                     "One thickness is of a sheet alone, the other of a pack; the two measure differently.",
-                    "first", sheets, "second", other.sheets));
+                    "first",
+                    sheets,
+                    "second",
+                    other.sheets));
         }
         return List.copyOf(notices);
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Caliper that && thickness == that.thickness && pressure == that.pressure
+        return other instanceof Caliper that
+                && thickness == that.thickness
+                && pressure == that.pressure
                 && sheets == that.sheets;
     }
 

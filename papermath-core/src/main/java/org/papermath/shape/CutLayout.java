@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-
 import org.papermath.equation.PieceLayout;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -56,7 +54,11 @@ public final class CutLayout {
      * @param height the side along, as the piece lies
      * @param deckleEdges its edges that are a kept deckle edge of the parent
      */
-    public record Place(Amount<Length> across, Amount<Length> along, Amount<Length> width, Amount<Length> height,
+    public record Place(
+            Amount<Length> across,
+            Amount<Length> along,
+            Amount<Length> width,
+            Amount<Length> height,
             Set<Edge> deckleEdges) {
         /**
          * Copies the edges.
@@ -76,14 +78,25 @@ public final class CutLayout {
         /** Returns size, place and deckle edges. */
         @Override
         public String toString() {
-            return width + " × " + height + " at (" + across + ", " + along + ")" + (deckleEdges.isEmpty() ? ""
-                    : ", deckle edge " + deckleEdges.stream().map(edge -> edge.name().toLowerCase(Locale.ROOT))
-                    .collect(Collectors.joining(", ")));
+            return width + " × " + height + " at (" + across + ", " + along + ")"
+                    + (deckleEdges.isEmpty()
+                            ? ""
+                            : ", deckle edge "
+                                    + deckleEdges.stream()
+                                            .map(edge -> edge.name().toLowerCase(Locale.ROOT))
+                                            .collect(Collectors.joining(", ")));
         }
     }
 
-    private CutLayout(double parentWidth, double parentHeight, double pieceWidth, double pieceHeight, Set<Edge> kept,
-            PieceLayout.Layout layout, double gap, double edgeTrim) {
+    private CutLayout(
+            double parentWidth,
+            double parentHeight,
+            double pieceWidth,
+            double pieceHeight,
+            Set<Edge> kept,
+            PieceLayout.Layout layout,
+            double gap,
+            double edgeTrim) {
         this.parentWidth = parentWidth;
         this.parentHeight = parentHeight;
         this.turned = layout.turned();
@@ -92,9 +105,21 @@ public final class CutLayout {
         this.kept = kept;
         this.across = layout.across();
         this.along = layout.along();
-        double[] lefts = starts(across, this.pieceWidth, parentWidth, gap, edgeTrim, kept.contains(Edge.LEFT),
+        double[] lefts = starts(
+                across,
+                this.pieceWidth,
+                parentWidth,
+                gap,
+                edgeTrim,
+                kept.contains(Edge.LEFT),
                 kept.contains(Edge.RIGHT));
-        double[] bottoms = starts(along, this.pieceHeight, parentHeight, gap, edgeTrim, kept.contains(Edge.BOTTOM),
+        double[] bottoms = starts(
+                along,
+                this.pieceHeight,
+                parentHeight,
+                gap,
+                edgeTrim,
+                kept.contains(Edge.BOTTOM),
                 kept.contains(Edge.TOP));
         List<Place> list = new ArrayList<>();
         for (double y : bottoms) {
@@ -104,8 +129,12 @@ public final class CutLayout {
                 addIf(own, Edge.RIGHT, parentWidth - x - this.pieceWidth);
                 addIf(own, Edge.BOTTOM, y);
                 addIf(own, Edge.TOP, parentHeight - y - this.pieceHeight);
-                list.add(new Place(Kinds.LENGTH.ofSi(x, "mm"), Kinds.LENGTH.ofSi(y, "mm"),
-                        Kinds.LENGTH.ofSi(this.pieceWidth, "mm"), Kinds.LENGTH.ofSi(this.pieceHeight, "mm"), own));
+                list.add(new Place(
+                        Kinds.LENGTH.ofSi(x, "mm"),
+                        Kinds.LENGTH.ofSi(y, "mm"),
+                        Kinds.LENGTH.ofSi(this.pieceWidth, "mm"),
+                        Kinds.LENGTH.ofSi(this.pieceHeight, "mm"),
+                        own));
             }
         }
         this.places = List.copyOf(list);
@@ -118,8 +147,8 @@ public final class CutLayout {
     }
 
     /** Where the pieces of a row begin. */
-    private static double[] starts(int n, double piece, double parent, double gap, double edgeTrim, boolean low,
-            boolean high) {
+    private static double[] starts(
+            int n, double piece, double parent, double gap, double edgeTrim, boolean low, boolean high) {
         double from = low ? 0 : edgeTrim;
         double to = parent - (high ? 0 : edgeTrim);
         double[] starts = new double[n];
@@ -151,8 +180,13 @@ public final class CutLayout {
      * @return the layout; {@link #count()} is 0 if no piece fits
      * @throws Refused if a side is not above zero, or there are more than 10 000 pieces
      */
-    public static CutLayout best(Quantity<Length> parentWidth, Quantity<Length> parentHeight,
-            Quantity<Length> pieceWidth, Quantity<Length> pieceHeight, Quantity<Length> gap, Quantity<Length> edgeTrim,
+    public static CutLayout best(
+            Quantity<Length> parentWidth,
+            Quantity<Length> parentHeight,
+            Quantity<Length> pieceWidth,
+            Quantity<Length> pieceHeight,
+            Quantity<Length> gap,
+            Quantity<Length> edgeTrim,
             Set<Edge> kept) {
         CutLayout upright = of(parentWidth, parentHeight, pieceWidth, pieceHeight, gap, edgeTrim, kept, false);
         CutLayout turned = of(parentWidth, parentHeight, pieceWidth, pieceHeight, gap, edgeTrim, kept, true);
@@ -173,8 +207,14 @@ public final class CutLayout {
      * @return the layout; {@link #count()} is 0 if no piece fits
      * @throws Refused as {@link #best}
      */
-    public static CutLayout of(Quantity<Length> parentWidth, Quantity<Length> parentHeight, Quantity<Length> pieceWidth,
-            Quantity<Length> pieceHeight, Quantity<Length> gap, Quantity<Length> edgeTrim, Set<Edge> kept,
+    public static CutLayout of(
+            Quantity<Length> parentWidth,
+            Quantity<Length> parentHeight,
+            Quantity<Length> pieceWidth,
+            Quantity<Length> pieceHeight,
+            Quantity<Length> gap,
+            Quantity<Length> edgeTrim,
+            Set<Edge> kept,
             boolean turned) {
         double pw = Kinds.LENGTH.siAboveZero(parentWidth, "width of the parent sheet");
         double ph = Kinds.LENGTH.siAboveZero(parentHeight, "height of the parent sheet");
@@ -188,12 +228,25 @@ public final class CutLayout {
         double faceH = ph - trim * ((edges.contains(Edge.BOTTOM) ? 0 : 1) + (edges.contains(Edge.TOP) ? 0 : 1));
         PieceLayout.Layout plain = PieceLayout.upright(faceW, faceH, turned ? h : w, turned ? w : h, between, between);
         if (plain.count() > 10_000) {
-            throw Refused.of("cut.many", "cutting layout: " + plain.count()
-                    + " pieces from one sheet; at most 10 000 are laid out."
-                    + " Check the unit of the piece.", "count", plain.count(), "most", 10_000);
+            throw Refused.of(
+                    "cut.many",
+                    "cutting layout: " + plain.count()
+                            + " pieces from one sheet; at most 10 000 are laid out."
+                            + " Check the unit of the piece.",
+                    "count",
+                    plain.count(),
+                    "most",
+                    10_000);
         }
-        return new CutLayout(pw, ph, w, h, edges,
-                new PieceLayout.Layout(plain.count(), plain.across(), plain.along(), turned), between, trim);
+        return new CutLayout(
+                pw,
+                ph,
+                w,
+                h,
+                edges,
+                new PieceLayout.Layout(plain.count(), plain.across(), plain.along(), turned),
+                between,
+                trim);
     }
 
     /**
@@ -214,8 +267,14 @@ public final class CutLayout {
      */
     public int parentsFor(int pieces) {
         if (pieces < 1 || count() < 1) {
-            throw Refused.of("cut.no-pieces", "pieces: " + pieces + " wanted and " + count()
-                    + " cut from a parent; one or more of each is wanted.", "given", pieces, "perParent", count());
+            throw Refused.of(
+                    "cut.no-pieces",
+                    "pieces: " + pieces + " wanted and " + count()
+                            + " cut from a parent; one or more of each is wanted.",
+                    "given",
+                    pieces,
+                    "perParent",
+                    count());
         }
         return (pieces - 1) / count() + 1;
     }
@@ -232,8 +291,7 @@ public final class CutLayout {
         if (sheets < 0) {
             throw Refused.of("cut.no-sheets", "sheets: " + sheets + " given; zero or more is wanted.", "given", sheets);
         }
-        return (int) Math.min(Integer.MAX_VALUE,
-                Math.ceil(sheets * (1 + Kinds.SHARE.si(spare, "spare")) - 1e-9));
+        return (int) Math.min(Integer.MAX_VALUE, Math.ceil(sheets * (1 + Kinds.SHARE.si(spare, "spare")) - 1e-9));
     }
 
     /**
@@ -288,7 +346,9 @@ public final class CutLayout {
      * @return the count of pieces
      */
     public int withDeckleEdges(int edges) {
-        return (int) places.stream().filter(place -> place.deckleEdges().size() == edges).count();
+        return (int) places.stream()
+                .filter(place -> place.deckleEdges().size() == edges)
+                .count();
     }
 
     /**
@@ -298,7 +358,9 @@ public final class CutLayout {
      * @return the count of pieces
      */
     public int withDeckleAt(Set<Edge> edges) {
-        return (int) places.stream().filter(place -> place.deckleEdges().containsAll(edges)).count();
+        return (int) places.stream()
+                .filter(place -> place.deckleEdges().containsAll(edges))
+                .count();
     }
 
     /**

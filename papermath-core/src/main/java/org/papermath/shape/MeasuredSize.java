@@ -3,10 +3,8 @@ package org.papermath.shape;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
@@ -37,8 +35,8 @@ public final class MeasuredSize {
      * @throws Refused if a side is not above zero
      */
     public static MeasuredSize of(Quantity<Length> width, Quantity<Length> height) {
-        return new MeasuredSize(Kinds.LENGTH.siAboveZero(width, "mean width"),
-                Kinds.LENGTH.siAboveZero(height, "mean height"), 0, 0);
+        return new MeasuredSize(
+                Kinds.LENGTH.siAboveZero(width, "mean width"), Kinds.LENGTH.siAboveZero(height, "mean height"), 0, 0);
     }
 
     /**
@@ -51,15 +49,24 @@ public final class MeasuredSize {
     public static MeasuredSize ofPieces(List<Outline.Point> sizes) {
         int n = sizes.size();
         if (n < 2) {
-            throw Refused.of("size.pieces", "size: " + n + " pieces given; a scatter takes two or more.", "given", n,
-                    "least", 2);
+            throw Refused.of(
+                    "size.pieces",
+                    "size: " + n + " pieces given; a scatter takes two or more.",
+                    "given",
+                    n,
+                    "least",
+                    2);
         }
         double w = sizes.stream().mapToDouble(p -> p.across().si()).sum() / n;
         double h = sizes.stream().mapToDouble(p -> p.along().si()).sum() / n;
-        double dw = Math.sqrt(sizes.stream().mapToDouble(p -> (p.across().si() - w) * (p.across().si() - w))
-                .sum() / (n - 1));
-        double dh = Math.sqrt(sizes.stream().mapToDouble(p -> (p.along().si() - h) * (p.along().si() - h))
-                .sum() / (n - 1));
+        double dw = Math.sqrt(sizes.stream()
+                        .mapToDouble(p -> (p.across().si() - w) * (p.across().si() - w))
+                        .sum()
+                / (n - 1));
+        double dh = Math.sqrt(sizes.stream()
+                        .mapToDouble(p -> (p.along().si() - h) * (p.along().si() - h))
+                        .sum()
+                / (n - 1));
         return new MeasuredSize(w, h, dw, dh);
     }
 
@@ -73,12 +80,18 @@ public final class MeasuredSize {
      */
     public static MeasuredSize ofPieces(List<Amount<Length>> widths, List<Amount<Length>> heights) {
         if (widths.size() != heights.size()) {
-            throw Refused.of("size.pieces", "size: " + widths.size() + " widths and " + heights.size()
-                    + " heights given; one of each is wanted for every piece.", "widths", widths.size(), "heights",
+            throw Refused.of(
+                    "size.pieces",
+                    "size: " + widths.size() + " widths and " + heights.size()
+                            + " heights given; one of each is wanted for every piece.",
+                    "widths",
+                    widths.size(),
+                    "heights",
                     heights.size());
         }
         return ofPieces(IntStream.range(0, widths.size())
-                .mapToObj(i -> Outline.Point.of(widths.get(i), heights.get(i))).toList());
+                .mapToObj(i -> Outline.Point.of(widths.get(i), heights.get(i)))
+                .toList());
     }
 
     /**
@@ -96,16 +109,20 @@ public final class MeasuredSize {
      * @return the size after drying
      * @throws Refused if a side is not above zero, or a deviation is below zero or out of range
      */
-    public static MeasuredSize dried(Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage,
-            Quantity<LinearShrinkage> alongDeviation, Quantity<LinearShrinkage> acrossDeviation) {
+    public static MeasuredSize dried(
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            Quantity<LinearShrinkage> alongDeviation,
+            Quantity<LinearShrinkage> acrossDeviation) {
         double w = Kinds.LENGTH.siAboveZero(width, "width of the opening");
         double h = Kinds.LENGTH.siAboveZero(height, "height of the opening");
-        double along = Kinds.LINEAR_SHRINKAGE.siWithin(alongDeviation, "standard deviation of the shrinkage along", 0,
-                0.6);
-        double across = Kinds.LINEAR_SHRINKAGE.siWithin(acrossDeviation,
-                "standard deviation of the shrinkage across", 0, 0.6);
-        return new MeasuredSize(w * (1 - shrinkage.acrossFraction()), h * (1 - shrinkage.alongFraction()), w * across,
-                h * along);
+        double along =
+                Kinds.LINEAR_SHRINKAGE.siWithin(alongDeviation, "standard deviation of the shrinkage along", 0, 0.6);
+        double across =
+                Kinds.LINEAR_SHRINKAGE.siWithin(acrossDeviation, "standard deviation of the shrinkage across", 0, 0.6);
+        return new MeasuredSize(
+                w * (1 - shrinkage.acrossFraction()), h * (1 - shrinkage.alongFraction()), w * across, h * along);
     }
 
     /**
@@ -117,7 +134,10 @@ public final class MeasuredSize {
      * @throws Refused if a deviation is out of range
      */
     public MeasuredSize withDeviation(Quantity<Length> ofWidth, Quantity<Length> ofHeight) {
-        return new MeasuredSize(width, height, Kinds.LENGTH.si(ofWidth, "standard deviation of the width"),
+        return new MeasuredSize(
+                width,
+                height,
+                Kinds.LENGTH.si(ofWidth, "standard deviation of the width"),
                 Kinds.LENGTH.si(ofHeight, "standard deviation of the height"));
     }
 
@@ -159,8 +179,11 @@ public final class MeasuredSize {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof MeasuredSize that && width == that.width && height == that.height
-                && widthDeviation == that.widthDeviation && heightDeviation == that.heightDeviation;
+        return other instanceof MeasuredSize that
+                && width == that.width
+                && height == that.height
+                && widthDeviation == that.widthDeviation
+                && heightDeviation == that.heightDeviation;
     }
 
     @Override

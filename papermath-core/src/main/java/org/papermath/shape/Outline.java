@@ -3,11 +3,9 @@ package org.papermath.shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
-
 import org.papermath.numeric.Polygons;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -40,8 +38,8 @@ public final class Outline {
          * @throws Refused if a distance is not a length
          */
         public static Point of(Quantity<Length> across, Quantity<Length> along) {
-            return new Point(Kinds.LENGTH.check(across, "distance across"),
-                    Kinds.LENGTH.check(along, "distance along"));
+            return new Point(
+                    Kinds.LENGTH.check(across, "distance across"), Kinds.LENGTH.check(along, "distance along"));
         }
 
         @Override
@@ -59,19 +57,26 @@ public final class Outline {
     private static Outline ofMetres(double[] x, double[] y) {
         for (int i = 0; i < x.length; i++) {
             if (!Double.isFinite(x[i]) || !Double.isFinite(y[i])) {
-                throw Refused.of("outline.not-a-number", "outline: corner " + (i + 1) + " is not a number.", "corner",
-                        i + 1);
+                throw Refused.of(
+                        "outline.not-a-number", "outline: corner " + (i + 1) + " is not a number.", "corner", i + 1);
             }
         }
         if (x.length < 3) {
-            throw Refused.of("outline.corners", "outline: " + x.length + " corners given; at least 3 are wanted.",
-                    "given", x.length, "least", 3);
+            throw Refused.of(
+                    "outline.corners",
+                    "outline: " + x.length + " corners given; at least 3 are wanted.",
+                    "given",
+                    x.length,
+                    "least",
+                    3);
         }
         if (!Polygons.isSimple(x, y)) {
-            throw Refused.of("outline.not-simple",
+            throw Refused.of(
+                    "outline.not-simple",
                     "outline: its edges touch or cross each other, or it has no area. Give the corners in order,"
                             + " each once.",
-                    "corners", x.length);
+                    "corners",
+                    x.length);
         }
         double[] box = Polygons.bounds(x, y);
         int n = x.length;
@@ -119,7 +124,8 @@ public final class Outline {
      * @throws Refused as {@link #of(Point...)}
      */
     public static Outline of(List<Point> corners) {
-        return ofMetres(corners.stream().mapToDouble(p -> p.across().si()).toArray(),
+        return ofMetres(
+                corners.stream().mapToDouble(p -> p.across().si()).toArray(),
                 corners.stream().mapToDouble(p -> p.along().si()).toArray());
     }
 
@@ -210,8 +216,8 @@ public final class Outline {
      * @throws Refused if a distance is not a length
      */
     public boolean contains(Quantity<Length> across, Quantity<Length> along) {
-        return Polygons.contains(x, y, Kinds.LENGTH.si(across, "distance across"),
-                Kinds.LENGTH.si(along, "distance along"));
+        return Polygons.contains(
+                x, y, Kinds.LENGTH.si(across, "distance across"), Kinds.LENGTH.si(along, "distance along"));
     }
 
     /**
@@ -239,10 +245,14 @@ public final class Outline {
     private Outline offset(double distance, String direction) {
         Polygons.Offset moved = Polygons.offset(x, y, distance);
         if (moved.collapsed()) {
-            throw Refused.of("outline.offset-collapsed",
+            throw Refused.of(
+                    "outline.offset-collapsed",
                     "outline: moving its edges " + Units.fourDigits(1000 * Math.abs(distance)) + " mm " + direction
                             + " leaves no simple outline. Take a smaller distance or simplify the corners.",
-                    "distance", Math.abs(distance), "direction", direction);
+                    "distance",
+                    Math.abs(distance),
+                    "direction",
+                    direction);
         }
         return ofMetres(moved.x(), moved.y());
     }
@@ -265,8 +275,8 @@ public final class Outline {
      * @return the larger outline
      */
     public Outline beforeShrinkage(Shrinkage shrinkage) {
-        double[][] scaled = Polygons.scaled(x, y, 1 / (1 - shrinkage.acrossFraction()),
-                1 / (1 - shrinkage.alongFraction()));
+        double[][] scaled =
+                Polygons.scaled(x, y, 1 / (1 - shrinkage.acrossFraction()), 1 / (1 - shrinkage.alongFraction()));
         return ofMetres(scaled[0], scaled[1]);
     }
 

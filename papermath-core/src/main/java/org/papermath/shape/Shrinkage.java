@@ -2,12 +2,10 @@ package org.papermath.shape;
 
 import java.util.List;
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-
 import org.papermath.evidence.Notice;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.AreaShrinkage;
@@ -71,8 +69,10 @@ public final class Shrinkage {
      * @throws org.papermath.quantity.Refused if one is out of range or of another kind
      */
     public static Shrinkage of(Quantity<LinearShrinkage> along, Quantity<LinearShrinkage> across) {
-        return new Shrinkage(Kinds.LINEAR_SHRINKAGE.si(along, "shrinkage along"),
-                Kinds.LINEAR_SHRINKAGE.si(across, "shrinkage across"), false);
+        return new Shrinkage(
+                Kinds.LINEAR_SHRINKAGE.si(along, "shrinkage along"),
+                Kinds.LINEAR_SHRINKAGE.si(across, "shrinkage across"),
+                false);
     }
 
     /**
@@ -99,12 +99,17 @@ public final class Shrinkage {
      * @return the shrinkage
      * @throws org.papermath.quantity.Refused if a side is not above zero or the change is out of range
      */
-    public static Shrinkage measured(Quantity<Length> widthBefore, Quantity<Length> heightBefore,
-            Quantity<Length> widthAfter, Quantity<Length> heightAfter) {
-        double across = 1 - Kinds.LENGTH.siAboveZero(widthAfter, "width after")
-                / Kinds.LENGTH.siAboveZero(widthBefore, "width before");
-        double along = 1 - Kinds.LENGTH.siAboveZero(heightAfter, "height after")
-                / Kinds.LENGTH.siAboveZero(heightBefore, "height before");
+    public static Shrinkage measured(
+            Quantity<Length> widthBefore,
+            Quantity<Length> heightBefore,
+            Quantity<Length> widthAfter,
+            Quantity<Length> heightAfter) {
+        double across = 1
+                - Kinds.LENGTH.siAboveZero(widthAfter, "width after")
+                        / Kinds.LENGTH.siAboveZero(widthBefore, "width before");
+        double along = 1
+                - Kinds.LENGTH.siAboveZero(heightAfter, "height after")
+                        / Kinds.LENGTH.siAboveZero(heightBefore, "height before");
         return of(Kinds.LINEAR_SHRINKAGE.ofSi(along, "%"), Kinds.LINEAR_SHRINKAGE.ofSi(across, "%"));
     }
 
@@ -121,13 +126,18 @@ public final class Shrinkage {
         double bySide = 1 - part;
         double areaOfSides = 1 - part * part;
         double sidesOfArea = 1 - Math.sqrt(part);
-        throw new Unclear("shrinkage.sides-or-area",
+        throw new Unclear(
+                "shrinkage.sides-or-area",
                 "shrinkage: \"" + said + "\" does not say whether each side or the area is meant.",
-                List.of(new Unclear.Candidate("each side loses " + percent(bySide),
-                "the area loses " + percent(areaOfSides)),
-                        new Unclear.Candidate("the area loses " + percent(bySide),
-                        "each side loses " + percent(sidesOfArea))),
-                "found", said, "left", part);
+                List.of(
+                        new Unclear.Candidate(
+                                "each side loses " + percent(bySide), "the area loses " + percent(areaOfSides)),
+                        new Unclear.Candidate(
+                                "the area loses " + percent(bySide), "each side loses " + percent(sidesOfArea))),
+                "found",
+                said,
+                "left",
+                part);
     }
 
     private static String percent(double fraction) {
@@ -225,10 +235,13 @@ public final class Shrinkage {
      */
     public List<Notice> notices() {
         if (oneNumber && along != 0) {
-            return List.of(Notice.note("shrinkage.one-number",
+            return List.of(Notice.note(
+                    "shrinkage.one-number",
                     "One shrinkage, " + percent(along)
-                    + ", stands for both directions; measured sheets usually differ between"
-                            + " them.", "shrinkage", along));
+                            + ", stands for both directions; measured sheets usually differ between"
+                            + " them.",
+                    "shrinkage",
+                    along));
         }
         return List.of();
     }

@@ -2,13 +2,11 @@ package org.papermath.shape;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-
-import org.papermath.numeric.Polygons;
 import org.papermath.evidence.Notice;
+import org.papermath.numeric.Polygons;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -44,19 +42,30 @@ public final class Squareness {
      * @return the squareness
      * @throws Refused if a length is not above zero, or a diagonal cannot belong to such sides
      */
-    public static Squareness ofDiagonals(Quantity<Length> width, Quantity<Length> height, Quantity<Length> diagonal,
+    public static Squareness ofDiagonals(
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Quantity<Length> diagonal,
             Quantity<Length> otherDiagonal) {
         double w = Kinds.LENGTH.siAboveZero(width, "width");
         double h = Kinds.LENGTH.siAboveZero(height, "height");
         double a = Kinds.LENGTH.siAboveZero(diagonal, "diagonal");
         double b = Kinds.LENGTH.siAboveZero(otherDiagonal, "other diagonal");
         if (Math.max(a, b) > w + h || Math.min(a, b) < Math.abs(w - h) || Math.abs(a * a - b * b) > 4 * w * h) {
-            throw Refused.of("squareness.diagonals",
+            throw Refused.of(
+                    "squareness.diagonals",
                     "diagonals: " + Kinds.LENGTH.check(diagonal, "diagonal") + " and "
                             + Kinds.LENGTH.check(otherDiagonal, "other diagonal") + " cannot belong to a sheet of "
                             + Kinds.LENGTH.check(width, "width") + " × " + Kinds.LENGTH.check(height, "height")
                             + ". Measure again from corner to corner.",
-                    "width", w, "height", h, "first", a, "second", b);
+                    "width",
+                    w,
+                    "height",
+                    h,
+                    "first",
+                    a,
+                    "second",
+                    b);
         }
         return new Squareness(w, h, a, b);
     }
@@ -70,8 +79,8 @@ public final class Squareness {
      * @return the longer diagonal less the shorter
      * @throws Refused if a length is out of range
      */
-    public static Amount<Length> diagonalDifference(Quantity<Length> width, Quantity<Length> height,
-            Quantity<Length> slip) {
+    public static Amount<Length> diagonalDifference(
+            Quantity<Length> width, Quantity<Length> height, Quantity<Length> slip) {
         double w = Kinds.LENGTH.siAboveZero(width, "width");
         double h = Kinds.LENGTH.siAboveZero(height, "height");
         double t = Kinds.LENGTH.si(slip, "slip");
@@ -141,11 +150,13 @@ public final class Squareness {
         double should = 2 * (width * width + height * height);
         double off = (first * first + second * second) / should - 1;
         if (Math.abs(off) > 0.01) {
-            notices.add(Notice.warning("squareness.not-a-parallelogram",
+            notices.add(Notice.warning(
+                    "squareness.not-a-parallelogram",
                     "The diagonals are " + Kinds.NUMBER.ofSi(Math.abs(off) / 2, "%")
-                    + (off > 0 ? " longer" : " shorter")
+                            + (off > 0 ? " longer" : " shorter")
                             + " than the sides allow if opposite sides are equal: measure all four sides.",
-                    "excess", off / 2));
+                    "excess",
+                    off / 2));
         }
         return List.copyOf(notices);
     }

@@ -3,14 +3,19 @@ package org.papermath.sheet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Solids;
 
 /** A sheet on its felt, before pressing. Immutable. */
 public final class CouchedSheet extends Sheet {
-    CouchedSheet(double fibre, double additives, double minerals, double water, double width, double height,
+    CouchedSheet(
+            double fibre,
+            double additives,
+            double minerals,
+            double water,
+            double width,
+            double height,
             double released) {
         super(fibre, additives, minerals, water, width, height, released);
     }
@@ -25,13 +30,13 @@ public final class CouchedSheet extends Sheet {
      * @return the sheet, its oven-dry mass counted as fibre
      * @throws Refused if a value is out of range
      */
-    public static CouchedSheet weighed(Quantity<Mass> wet, Quantity<Mass> ovenDry, Quantity<Length> width,
-            Quantity<Length> height) {
+    public static CouchedSheet weighed(
+            Quantity<Mass> wet, Quantity<Mass> ovenDry, Quantity<Length> width, Quantity<Length> height) {
         double whole = Kinds.MASS.siAboveZero(wet, "mass of the couched sheet");
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass of the sheet");
         Kinds.MASS.siWithin(ovenDry, "oven-dry mass of the sheet", 0, whole);
-        return new CouchedSheet(dry, 0, 0, whole - dry, side(width, "width of the sheet"),
-                side(height, "height of the sheet"), 0);
+        return new CouchedSheet(
+                dry, 0, 0, whole - dry, side(width, "width of the sheet"), side(height, "height of the sheet"), 0);
     }
 
     /**
@@ -44,8 +49,8 @@ public final class CouchedSheet extends Sheet {
      * @return the sheet
      * @throws Refused if a value is out of range
      */
-    public static CouchedSheet weighed(Quantity<Mass> wet, DrySheet dry, Quantity<Length> width,
-            Quantity<Length> height) {
+    public static CouchedSheet weighed(
+            Quantity<Mass> wet, DrySheet dry, Quantity<Length> width, Quantity<Length> height) {
         return weighed(wet, dry.ovenDry(), width, height);
     }
 

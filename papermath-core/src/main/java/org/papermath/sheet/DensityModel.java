@@ -2,11 +2,9 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
-
 import org.papermath.equation.CaliperLaw;
 import org.papermath.equation.Density;
 import org.papermath.equation.DensityLaw;
@@ -51,12 +49,18 @@ public final class DensityModel {
     private static final String UNBEATEN = "sheet.density-unbeaten";
     private static final String BEATEN = "sheet.density-long-beaten";
     private static final String LIGHTLY = "sheet.density-lightly-pressed";
-    private static final List<String> IDS = List.of(UNBEATEN, BEATEN, LIGHTLY, "sheet.density-exponent",
-            "sheet.density-saturation-pressure", "sheet.density-beating-time");
+    private static final List<String> IDS = List.of(
+            UNBEATEN,
+            BEATEN,
+            LIGHTLY,
+            "sheet.density-exponent",
+            "sheet.density-saturation-pressure",
+            "sheet.density-beating-time");
     private static final double NEARLY_THIN_LOW = 0.008;
     private static final double NEARLY_THIN_HIGH = 0.012;
     private static final double LIGHT = 0.020;
-    private static final double FREENESS_500 = Kinds.CANADIAN_FREENESS.of(500, "mL_CSF").si();
+    private static final double FREENESS_500 =
+            Kinds.CANADIAN_FREENESS.of(500, "mL_CSF").si();
 
     private final Assumptions assumptions;
     private final Scope scope;
@@ -88,7 +92,10 @@ public final class DensityModel {
      * @param grammage the conditioned grammage after finishing; that before when it is not finished
      * @param notices what it should not be read without
      */
-    public record Result(Estimate<ApparentDensity> density, Estimate<Length> caliper, Estimate<Grammage> grammage,
+    public record Result(
+            Estimate<ApparentDensity> density,
+            Estimate<Length> caliper,
+            Estimate<Grammage> grammage,
             List<Notice> notices) {
         /**
          * Returns the likely caliper with its measuring pressure, to put beside one that was measured.
@@ -144,7 +151,9 @@ public final class DensityModel {
      */
     public static DensityModel from(Assumptions assumptions, Furnish furnish, String press) {
         Scope whole = on(furnish.scope(), press);
-        if (!furnish.isBlend() || isBeaten(assumptions, whole) || assumptions.find(LIGHTLY, whole).isPresent()) {
+        if (!furnish.isBlend()
+                || isBeaten(assumptions, whole)
+                || assumptions.find(LIGHTLY, whole).isPresent()) {
             return from(assumptions, whole);
         }
         List<Part> parts = new ArrayList<>();
@@ -188,19 +197,24 @@ public final class DensityModel {
         if (parts.size() == 1) {
             return ofPart(store, parts.get(0).scope());
         }
-        return new DensityLaw.Blend(parts.stream().mapToDouble(Part::share).toArray(),
+        return new DensityLaw.Blend(
+                parts.stream().mapToDouble(Part::share).toArray(),
                 parts.stream().map(part -> ofPart(store, part.scope())).toArray(DensityLaw[]::new));
     }
 
     private static DensityLaw ofPart(Assumptions store, Scope scope) {
-        return isLightlyPressed(store, scope) ? new DensityLaw.LightlyPressed(store.si(LIGHTLY, scope))
+        return isLightlyPressed(store, scope)
+                ? new DensityLaw.LightlyPressed(store.si(LIGHTLY, scope))
                 : beaten(store, scope);
     }
 
     private static DensityLaw.Beaten beaten(Assumptions store, Scope scope) {
-        return new DensityLaw.Beaten(store.si(UNBEATEN, scope), store.si(BEATEN, scope),
+        return new DensityLaw.Beaten(
+                store.si(UNBEATEN, scope),
+                store.si(BEATEN, scope),
                 store.si("sheet.density-beating-time", scope),
-                new DensityLaw.Pressing(store.si("sheet.density-exponent", scope),
+                new DensityLaw.Pressing(
+                        store.si("sheet.density-exponent", scope),
                         store.si("sheet.density-reference-pressure", scope),
                         store.si("sheet.density-least-pressure", scope),
                         store.si("sheet.density-saturation-pressure", scope)));
@@ -211,13 +225,16 @@ public final class DensityModel {
     }
 
     private static boolean isBeaten(Assumptions store, Scope scope) {
-        return store.find(UNBEATEN, scope).isPresent() && store.find(BEATEN, scope).isPresent();
+        return store.find(UNBEATEN, scope).isPresent()
+                && store.find(BEATEN, scope).isPresent();
     }
 
     /** The density in a thin sheet is that of lightly pressed kozo. */
     private static CaliperLaw calipers(Assumptions store) {
-        return new CaliperLaw(store.si("sheet.thin-grammage", Scope.GENERAL),
-                store.si("sheet.thin-offset", Scope.GENERAL), store.si(LIGHTLY, Scope.of("kozo")));
+        return new CaliperLaw(
+                store.si("sheet.thin-grammage", Scope.GENERAL),
+                store.si("sheet.thin-offset", Scope.GENERAL),
+                store.si(LIGHTLY, Scope.of("kozo")));
     }
 
     /**
@@ -246,26 +263,35 @@ public final class DensityModel {
      * @return density and caliper
      * @throws Refused as {@link #density}
      */
-    public Result of(Quantity<Grammage> conditioned, Quantity<SheetPressure> pressure, Quantity<Time> beating,
-            Restraint restraint, Finish finish) {
+    public Result of(
+            Quantity<Grammage> conditioned,
+            Quantity<SheetPressure> pressure,
+            Quantity<Time> beating,
+            Restraint restraint,
+            Finish finish) {
         double w = Kinds.GRAMMAGE.si(conditioned, "conditioned grammage");
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
         double t = Kinds.TIME.si(beating, "beating time");
-        Estimate<Length> caliper = Bands.of(assumptions, uses(finish),
-                store -> Kinds.LENGTH.ofSi(caliper(store, w, p, t, finish), "mm"));
+        Estimate<Length> caliper =
+                Bands.of(assumptions, uses(finish), store -> Kinds.LENGTH.ofSi(caliper(store, w, p, t, finish), "mm"));
         // The apparent density is what scale and micrometer would give, with the thin-sheet rule and the finish in it.
-        Estimate<ApparentDensity> density = Bands.of(assumptions, uses(finish),
+        Estimate<ApparentDensity> density = Bands.of(
+                assumptions,
+                uses(finish),
                 store -> Kinds.DENSITY.ofSi(w * stretch(store, finish) / caliper(store, w, p, t, finish), "kg/m3"));
-        Estimate<Grammage> grammage = Bands.of(assumptions, uses(finish),
-                store -> Kinds.GRAMMAGE.ofSi(w * stretch(store, finish), "g/m2"));
-        return new Result(density, caliper, grammage,
-                notices(w, p, t, restraint, finish, density.likely(), grammage.likely()));
+        Estimate<Grammage> grammage =
+                Bands.of(assumptions, uses(finish), store -> Kinds.GRAMMAGE.ofSi(w * stretch(store, finish), "g/m2"));
+        return new Result(
+                density, caliper, grammage, notices(w, p, t, restraint, finish, density.likely(), grammage.likely()));
     }
 
     /** Grammage after finishing over that before; 1 where no one has published it. */
     private static double stretch(Assumptions store, Finish finish) {
-        return finish == Finish.NONE ? 1
-                : store.find("sheet.grammage-factor", Scope.of(finish.subject)).map(Assumption::likelySi).orElse(1.0);
+        return finish == Finish.NONE
+                ? 1
+                : store.find("sheet.grammage-factor", Scope.of(finish.subject))
+                        .map(Assumption::likelySi)
+                        .orElse(1.0);
     }
 
     private List<Bands.Use> uses(Finish finish) {
@@ -284,75 +310,109 @@ public final class DensityModel {
         double finished = finish == Finish.NONE ? 1 : store.si("sheet.thickness-factor", Scope.of(finish.subject));
         CaliperLaw law = calipers(store);
         // A thin sheet does not ask for the density of its furnish.
-        return finished * (law.isThin(grammage) ? law.thin(grammage)
-                : law.caliper(grammage, density(store, pressure, time)));
+        return finished
+                * (law.isThin(grammage) ? law.thin(grammage) : law.caliper(grammage, density(store, pressure, time)));
     }
 
-    private List<Notice> notices(double w, double p, double t, Restraint restraint, Finish finish,
-            Amount<ApparentDensity> density, Amount<Grammage> finished) {
+    private List<Notice> notices(
+            double w,
+            double p,
+            double t,
+            Restraint restraint,
+            Finish finish,
+            Amount<ApparentDensity> density,
+            Amount<Grammage> finished) {
         List<Notice> notices = new ArrayList<>();
         if (w >= NEARLY_THIN_LOW && w <= NEARLY_THIN_HIGH) {
             Amount<Length> one = Kinds.LENGTH.ofSi(calipers(assumptions).thin(w), "mm");
             Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, p, t)), "mm");
-            notices.add(Notice.note("density.thin-step",
+            notices.add(Notice.note(
+                    "density.thin-step",
                     "Around 10 g/m² the rule for thin sheets gives " + one + " and the density " + other
-                            + "; the truth is between them.", "thin", one.toString(), "density", other.toString()));
+                            + "; the truth is between them.",
+                    "thin",
+                    one.toString(),
+                    "density",
+                    other.toString()));
         } else if (w < LIGHT) {
-            notices.add(Notice.note("density.light",
+            notices.add(Notice.note(
+                    "density.light",
                     "Below 20 g/m² caliper no longer goes with grammage; measure a sheet.",
-                    "grammage", Kinds.GRAMMAGE.ofSi(w, "g/m2").toString()));
+                    "grammage",
+                    Kinds.GRAMMAGE.ofSi(w, "g/m2").toString()));
         }
         double low = assumptions.si("sheet.density-doubtful-low", scope);
         double high = assumptions.si("sheet.density-doubtful-high", scope);
         if (density.si() < low || density.si() > high) {
-            notices.add(Notice.warning("density.doubtful",
+            notices.add(Notice.warning(
+                    "density.doubtful",
                     "An apparent density of " + density + " is outside " + Units.fourDigits(low) + " to "
                             + Units.fourDigits(high) + " kg/m³, where paper lies.",
-                    "given", density.toString(), "least", Units.fourDigits(low) + " kg/m³",
-                    "most", Units.fourDigits(high) + " kg/m³"));
+                    "given",
+                    density.toString(),
+                    "least",
+                    Units.fourDigits(low) + " kg/m³",
+                    "most",
+                    Units.fourDigits(high) + " kg/m³"));
         }
         double least = assumptions.si("sheet.density-least-pressure", scope);
         if (p < least && law(assumptions).answersToPressing()) {
-            notices.add(Notice.warning("density.pressure-low",
+            notices.add(Notice.warning(
+                    "density.pressure-low",
                     "Pressed at " + Kinds.SHEET_PRESSURE.ofSi(p, "kPa") + ": below "
                             + Kinds.SHEET_PRESSURE.ofSi(least, "kPa") + " the density is taken as of that pressure"
                             + " (at-model-limit); expect a bulkier sheet.",
-                    "given", Kinds.SHEET_PRESSURE.ofSi(p, "kPa").toString(),
-                    "limit", Kinds.SHEET_PRESSURE.ofSi(least, "kPa").toString()));
+                    "given",
+                    Kinds.SHEET_PRESSURE.ofSi(p, "kPa").toString(),
+                    "limit",
+                    Kinds.SHEET_PRESSURE.ofSi(least, "kPa").toString()));
         }
         double warning = assumptions.si("press.pressure-warning", Scope.GENERAL);
         double saturation = assumptions.si("sheet.density-saturation-pressure", scope);
         if (p > warning) {
-            notices.add(Notice.warning("density.pressure-high",
+            notices.add(Notice.warning(
+                    "density.pressure-high",
                     "Pressed at " + Kinds.SHEET_PRESSURE.ofSi(p, "MPa") + ": above "
                             + Kinds.SHEET_PRESSURE.ofSi(saturation, "MPa") + " the model makes no sheet denser"
                             + " (at-model-limit).",
-                    "given", Kinds.SHEET_PRESSURE.ofSi(p, "MPa").toString()));
+                    "given",
+                    Kinds.SHEET_PRESSURE.ofSi(p, "MPa").toString()));
         }
         if (restraint.shareSi(assumptions, false) < 0.5) {
-            notices.add(Notice.note("density.free-dried",
+            notices.add(Notice.note(
+                    "density.free-dried",
                     "The densities are those of sheets dried flat under restraint; a sheet dried " + restraint.name()
                             + " comes out bulkier and rougher.",
-                    "restraint", restraint.name()));
+                    "restraint",
+                    restraint.name()));
         }
         if (finish != Finish.NONE) {
-            notices.add(Notice.note("density.finish-stretch",
-                    assumptions.find("sheet.grammage-factor", Scope.of(finish.subject)).isPresent()
+            notices.add(Notice.note(
+                    "density.finish-stretch",
+                    assumptions
+                                    .find("sheet.grammage-factor", Scope.of(finish.subject))
+                                    .isPresent()
                             ? "Glazing also stretches the sheet: it comes to " + finished + " and is larger by as much."
                             : "Strong glazing also stretches the sheet, and no published figure says how much; the"
-                            + " grammage is left as it was. Weigh and measure a sheet.",
-                    "finish", finish.name(), "grammage", finished.toString()));
+                                    + " grammage is left as it was. Weigh and measure a sheet.",
+                    "finish",
+                    finish.name(),
+                    "grammage",
+                    finished.toString()));
         }
         if (parts.size() > 1) {
-            notices.add(Notice.note("density.blend",
+            notices.add(Notice.note(
+                    "density.blend",
                     "The density of this blend is from the bulk of its fibres by mass, which no one has measured;"
-                    + " measure a sheet."));
+                            + " measure a sheet."));
         }
         if (parts.stream().anyMatch(part -> isLightlyPressed(assumptions, part.scope()))) {
-            notices.add(Notice.note("density.lightly-pressed",
+            notices.add(Notice.note(
+                    "density.lightly-pressed",
                     "For this fibre only the density of lightly pressed sheets is known; pressing and beating do not"
-                    + " enter.",
-                    "scope", scope.toString()));
+                            + " enter.",
+                    "scope",
+                    scope.toString()));
         }
         return List.copyOf(notices);
     }
@@ -378,17 +438,24 @@ public final class DensityModel {
      * @throws Refused if the freeness is out of range
      * @source Lindström et al., Computers and Chemical Engineering 199, 2025, 109143: 46 thermomechanical pulps
      */
-    public static Noted<Estimate<ApparentDensity>> ofFreeness(Assumptions assumptions,
-            Quantity<CanadianFreeness> freeness) {
+    public static Noted<Estimate<ApparentDensity>> ofFreeness(
+            Assumptions assumptions, Quantity<CanadianFreeness> freeness) {
         double none = assumptions.si("sheet.density-at-no-freeness", Scope.GENERAL);
         double slope = (assumptions.si("sheet.density-at-freeness-500", Scope.GENERAL) - none) / FREENESS_500;
         double likely = Density.ofFreeness(Kinds.CANADIAN_FREENESS.si(freeness, "freeness"), none, slope);
         double half = assumptions.si("sheet.density-freeness-half-band", Scope.GENERAL);
-        return Noted.of(Estimate.of(Kinds.DENSITY.ofSi(likely, "kg/m3"), Kinds.DENSITY.ofSi(likely - half, "kg/m3"),
-                Kinds.DENSITY.ofSi(likely + half, "kg/m3"), List.of()), Notice.warning("density.from-freeness",
-                "Freeness tells density within one mill only, to about ±" + Kinds.DENSITY.ofSi(half, "kg/m3")
-                        + ", and never across pulps. Measure a sheet by scale and micrometer.",
-                "half", Kinds.DENSITY.ofSi(half, "kg/m3").toString()));
+        return Noted.of(
+                Estimate.of(
+                        Kinds.DENSITY.ofSi(likely, "kg/m3"),
+                        Kinds.DENSITY.ofSi(likely - half, "kg/m3"),
+                        Kinds.DENSITY.ofSi(likely + half, "kg/m3"),
+                        List.of()),
+                Notice.warning(
+                        "density.from-freeness",
+                        "Freeness tells density within one mill only, to about ±" + Kinds.DENSITY.ofSi(half, "kg/m3")
+                                + ", and never across pulps. Measure a sheet by scale and micrometer.",
+                        "half",
+                        Kinds.DENSITY.ofSi(half, "kg/m3").toString()));
     }
 
     /**
@@ -405,20 +472,30 @@ public final class DensityModel {
      * @throws Refused if the sheet is below 20 g/m², its density is outside what paper can have, or a value is out of
      *     range
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned,
-            Reading<Length> caliper, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<Grammage> conditioned,
+            Reading<Length> caliper,
+            Quantity<SheetPressure> pressure,
+            Quantity<Time> beating) {
         double w = Kinds.GRAMMAGE.siWithin(conditioned.value(), "grammage of the measured sheet", LIGHT, 2);
         double t = Kinds.LENGTH.siAboveZero(caliper.value(), "caliper of the measured sheet");
         double measured = Density.of(w, t);
         double least = assumptions.si("sheet.density-doubtful-low", scope) / 2;
         double most = assumptions.si("sheet.density-most", scope);
         if (measured < least || measured > most) {
-            throw Refused.of("density.calibration",
+            throw Refused.of(
+                    "density.calibration",
                     "density of the measured sheet: " + Kinds.DENSITY.ofSi(Math.min(measured, 25000), "kg/m3")
                             + "; a sheet without fillers lies from " + Units.fourDigits(least) + " to "
                             + Units.fourDigits(most) + " kg/m³. Check mil against micrometre.",
-                    "given", measured, "least", Units.fourDigits(least) + " kg/m³",
-                    "most", Units.fourDigits(most) + " kg/m³");
+                    "given",
+                    measured,
+                    "least",
+                    Units.fourDigits(least) + " kg/m³",
+                    "most",
+                    Units.fourDigits(most) + " kg/m³");
         }
         double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
         // What one sheet leaves: 7 %, beside the errors of scale and micrometer.
@@ -429,23 +506,41 @@ public final class DensityModel {
         if (isLightlyPressed(assumptions, scope)) {
             return assumptions.with(measured(assumptions.get(LIGHTLY, scope), scope, measured, half, source));
         }
-        DensityLaw.Beaten law = beaten(assumptions, scope).measured(measured, p, hours,
-                Math.min(most, assumptions.get(BEATEN, scope).most()));
-        if (!(law.unbeaten() > 0 && law.unbeaten() <= assumptions.get(UNBEATEN, scope).most())) {
-            throw Refused.of("density.calibration-beyond",
-                    "density of the measured sheet: " + Kinds.DENSITY.ofSi(measured, "kg/m3") + " pressed at " + pressure
+        DensityLaw.Beaten law = beaten(assumptions, scope)
+                .measured(
+                        measured,
+                        p,
+                        hours,
+                        Math.min(most, assumptions.get(BEATEN, scope).most()));
+        if (!(law.unbeaten() > 0
+                && law.unbeaten() <= assumptions.get(UNBEATEN, scope).most())) {
+            throw Refused.of(
+                    "density.calibration-beyond",
+                    "density of the measured sheet: " + Kinds.DENSITY.ofSi(measured, "kg/m3") + " pressed at "
+                            + pressure
                             + "; pressed at the reference pressure it would be denser than "
                             + Units.fourDigits(most) + " kg/m³, which no sheet without fillers is. Check the thickness,"
                             + " the grammage and the pressure.",
-                    "given", measured, "pressure", pressure.toString(), "most", Units.fourDigits(most) + " kg/m³");
+                    "given",
+                    measured,
+                    "pressure",
+                    pressure.toString(),
+                    "most",
+                    Units.fourDigits(most) + " kg/m³");
         }
-        return assumptions.with(measured(assumptions.get(UNBEATEN, scope), scope, law.unbeaten(), half, source))
+        return assumptions
+                .with(measured(assumptions.get(UNBEATEN, scope), scope, law.unbeaten(), half, source))
                 .with(measured(assumptions.get(BEATEN, scope), scope, law.longBeaten(), half, source));
     }
 
     private static Assumption measured(Assumption old, Scope scope, double density, double half, Source source) {
-        return old.with(scope, density, density / (1 + half), Math.min(density * (1 + half), old.most()),
-                Basis.MEASURED_HERE, source);
+        return old.with(
+                scope,
+                density,
+                density / (1 + half),
+                Math.min(density * (1 + half), old.most()),
+                Basis.MEASURED_HERE,
+                source);
     }
 
     /**
@@ -461,17 +556,31 @@ public final class DensityModel {
      * @return the store with the densities of the furnish measured
      * @throws Refused if the caliper was not measured alone at {@link #CALIPER_PRESSURE}, or as the other form
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Grammage> conditioned,
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<Grammage> conditioned,
             Caliper caliper,
-            Quantity<Length> error, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+            Quantity<Length> error,
+            Quantity<SheetPressure> pressure,
+            Quantity<Time> beating) {
         if (!caliper.pressure().isWithin(CALIPER_PRESSURE, 0.1) || caliper.sheets() != 1) {
-            throw Refused.of("density.caliper-pressure",
+            throw Refused.of(
+                    "density.caliper-pressure",
                     "caliper: " + caliper + " given; the densities are those of single sheets at " + CALIPER_PRESSURE
                             + ". Measure so, or give the thickness alone and live with the difference.",
-                    "given", caliper.toString(), "wanted", CALIPER_PRESSURE.toString());
+                    "given",
+                    caliper.toString(),
+                    "wanted",
+                    CALIPER_PRESSURE.toString());
         }
-        return calibrate(assumptions, scope, conditioned,
-                Reading.of(caliper.thickness(), Kinds.LENGTH.check(error, "error of the caliper")), pressure, beating);
+        return calibrate(
+                assumptions,
+                scope,
+                conditioned,
+                Reading.of(caliper.thickness(), Kinds.LENGTH.check(error, "error of the caliper")),
+                pressure,
+                beating);
     }
 
     /**
@@ -488,10 +597,14 @@ public final class DensityModel {
         if (Math.abs(a - b) <= 0.01 * Math.max(a, b)) {
             return List.of();
         }
-        return List.of(Notice.warning("caliper.two-figures",
+        return List.of(Notice.warning(
+                "caliper.two-figures",
                 "The calipers " + first + " and " + second + " are not the same: the first is "
                         + Kinds.LENGTH.ofSi(a, "um") + ".",
-                "first", first.toString(), "second", second.toString()));
+                "first",
+                first.toString(),
+                "second",
+                second.toString()));
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.papermath.sheet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.air.Air;
 import org.papermath.equation.Moisture;
 import org.papermath.fibre.Furnish;
@@ -18,7 +17,13 @@ import org.papermath.quantity.Refused;
 public final class DrySheet extends Sheet {
     private final SorptionModel sorption;
 
-    DrySheet(double fibre, double additives, double minerals, double water, double width, double height,
+    DrySheet(
+            double fibre,
+            double additives,
+            double minerals,
+            double water,
+            double width,
+            double height,
             double released,
             SorptionModel sorption) {
         super(fibre, additives, minerals, water, width, height, released);
@@ -85,7 +90,9 @@ public final class DrySheet extends Sheet {
         Kinds.MASS.siAboveZero(mass, "mass of the sheet");
         side(width, "width of the sheet");
         side(height, "height of the sheet");
-        return new Weighed(Kinds.MASS.check(mass, "mass of the sheet"), Kinds.LENGTH.check(width, "width of the sheet"),
+        return new Weighed(
+                Kinds.MASS.check(mass, "mass of the sheet"),
+                Kinds.LENGTH.check(width, "width of the sheet"),
                 Kinds.LENGTH.check(height, "height of the sheet"));
     }
 

@@ -2,9 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MoistureRatio;
@@ -66,12 +64,17 @@ public final class DryingPath {
      */
     public DryingPath then(Restraint restraint, Quantity<MoistureRatio> end) {
         Amount<MoistureRatio> there = Kinds.MOISTURE_RATIO.check(end, "moisture ratio at the end of the step");
-        Amount<MoistureRatio> here = steps.isEmpty() ? start : steps.get(steps.size() - 1).end();
+        Amount<MoistureRatio> here =
+                steps.isEmpty() ? start : steps.get(steps.size() - 1).end();
         if (there.si() > here.si()) {
-            throw Refused.of("drying.wetter",
+            throw Refused.of(
+                    "drying.wetter",
                     "drying path: from " + here + " to " + there
-                    + " given; a drying step cannot make the sheet wetter.",
-                    "from", here.toString(), "to", there.toString());
+                            + " given; a drying step cannot make the sheet wetter.",
+                    "from",
+                    here.toString(),
+                    "to",
+                    there.toString());
         }
         List<Step> more = new ArrayList<>(steps);
         more.add(new Step(restraint, there));

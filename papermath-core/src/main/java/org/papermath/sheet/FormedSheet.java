@@ -3,7 +3,6 @@ package org.papermath.sheet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.air.Air;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Assumptions;
@@ -45,11 +44,20 @@ public final class FormedSheet extends Sheet {
      * @return the sheet
      * @throws Refused if a value is out of range
      */
-    public static FormedSheet of(Assumptions assumptions, Scope scope, Quantity<Mass> ovenDryFibre,
-            Quantity<Length> width, Quantity<Length> height) {
+    public static FormedSheet of(
+            Assumptions assumptions,
+            Scope scope,
+            Quantity<Mass> ovenDryFibre,
+            Quantity<Length> width,
+            Quantity<Length> height) {
         double fibre = Kinds.MASS.siAboveZero(ovenDryFibre, "oven-dry fibre of the sheet");
         double solids = assumptions.si("web.solids-on-mould", scope);
-        return new FormedSheet(fibre, 0, 0, fibre * Moisture.ratioOfSolids(solids), side(width, "width of the deckle"),
+        return new FormedSheet(
+                fibre,
+                0,
+                0,
+                fibre * Moisture.ratioOfSolids(solids),
+                side(width, "width of the deckle"),
                 side(height, "height of the deckle"));
     }
 
@@ -77,9 +85,14 @@ public final class FormedSheet extends Sheet {
      * @return the sheet
      * @throws Refused if a value is out of range
      */
-    public static FormedSheet ofGrammage(Assumptions assumptions, Scope scope, Quantity<Grammage> ovenDry,
-            Quantity<Length> width, Quantity<Length> height) {
-        double mass = Kinds.GRAMMAGE.si(ovenDry, "oven-dry grammage on the mould") * side(width, "width of the deckle")
+    public static FormedSheet ofGrammage(
+            Assumptions assumptions,
+            Scope scope,
+            Quantity<Grammage> ovenDry,
+            Quantity<Length> width,
+            Quantity<Length> height) {
+        double mass = Kinds.GRAMMAGE.si(ovenDry, "oven-dry grammage on the mould")
+                * side(width, "width of the deckle")
                 * side(height, "height of the deckle");
         return of(assumptions, scope, Kinds.MASS.ofSi(mass, "g"), width, height);
     }
@@ -96,8 +109,12 @@ public final class FormedSheet extends Sheet {
      * @return the sheet on the mould
      * @throws Refused if a value is out of range
      */
-    public static FormedSheet toBecome(Quantity<Grammage> conditioned, Quantity<Length> width, Quantity<Length> height,
-            Shrinkage shrinkage, SorptionModel sorption) {
+    public static FormedSheet toBecome(
+            Quantity<Grammage> conditioned,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            SorptionModel sorption) {
         return toBecome(Assumptions.standard(), Scope.GENERAL, conditioned, width, height, shrinkage, sorption);
     }
 
@@ -116,13 +133,24 @@ public final class FormedSheet extends Sheet {
      * @return the sheet on the mould
      * @throws Refused if a value is out of range
      */
-    public static FormedSheet toBecome(Assumptions assumptions, Scope scope, Quantity<Grammage> conditioned,
-            Quantity<Length> width, Quantity<Length> height, Shrinkage shrinkage, SorptionModel sorption) {
+    public static FormedSheet toBecome(
+            Assumptions assumptions,
+            Scope scope,
+            Quantity<Grammage> conditioned,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            SorptionModel sorption) {
         double grammage = org.papermath.equation.Shrinkage.formedGrammage(
-                Kinds.GRAMMAGE.si(conditioned, "grammage wanted"), sorption.ratio(Air.reference()).si(),
+                Kinds.GRAMMAGE.si(conditioned, "grammage wanted"),
+                        sorption.ratio(Air.reference()).si(),
                 shrinkage.alongFraction(), shrinkage.acrossFraction());
-        return ofGrammage(assumptions, scope, Kinds.GRAMMAGE.ofSi(grammage, "g/m2"),
-                ShrinkageModel.deckleFor(width, shrinkage.across()), ShrinkageModel.deckleFor(height, shrinkage.along()));
+        return ofGrammage(
+                assumptions,
+                scope,
+                Kinds.GRAMMAGE.ofSi(grammage, "g/m2"),
+                ShrinkageModel.deckleFor(width, shrinkage.across()),
+                ShrinkageModel.deckleFor(height, shrinkage.along()));
     }
 
     /**
@@ -149,8 +177,13 @@ public final class FormedSheet extends Sheet {
     }
 
     private FormedSheet with(double more, double ofMinerals) {
-        return new FormedSheet(fibre, additives + more, minerals + ofMinerals,
-                (ovenDrySi() + more) * (water / ovenDrySi()), width, height);
+        return new FormedSheet(
+                fibre,
+                additives + more,
+                minerals + ofMinerals,
+                (ovenDrySi() + more) * (water / ovenDrySi()),
+                width,
+                height);
     }
 
     /**

@@ -2,10 +2,8 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.air.Air;
 import org.papermath.equation.Shrinkage;
 import org.papermath.evidence.Assumption;
@@ -50,7 +48,10 @@ public final class HygroexpansionModel {
      * @param strain growth over length as a shrinkage below zero, and shrinkage above zero, with its band
      * @param notices what it should not be read without
      */
-    public record Movement(Amount<Length> change, boolean grows, Amount<Length> length,
+    public record Movement(
+            Amount<Length> change,
+            boolean grows,
+            Amount<Length> length,
             Estimate<LinearShrinkage> strain,
             List<Notice> notices) {
         @Override
@@ -97,7 +98,10 @@ public final class HygroexpansionModel {
      * @return the movement
      * @throws Refused if a value is out of range
      */
-    public Movement between(Quantity<Length> length, Quantity<LinearShrinkage> drying, Quantity<MoistureRatio> before,
+    public Movement between(
+            Quantity<Length> length,
+            Quantity<LinearShrinkage> drying,
+            Quantity<MoistureRatio> before,
             Quantity<MoistureRatio> after) {
         double first = Kinds.MOISTURE_RATIO.siWithin(before, "moisture ratio before", 0, 0.3);
         double second = Kinds.MOISTURE_RATIO.siWithin(after, "moisture ratio after", 0, 0.3);
@@ -116,42 +120,66 @@ public final class HygroexpansionModel {
      *     frees strain and the model then tells too much
      * @throws Refused if a value is out of range
      */
-    public Movement between(Quantity<Length> length, Quantity<LinearShrinkage> drying, SorptionModel sorption,
-            Air before,
-            Air after) {
+    public Movement between(
+            Quantity<Length> length, Quantity<LinearShrinkage> drying, SorptionModel sorption, Air before, Air after) {
         List<Notice> notices = new ArrayList<>();
         double damp = assumptions.si("hygroexpansion.damp-warning", scope);
         if (after.humidity().si() > damp && before.humidity().si() <= damp) {
-            notices.add(Notice.warning("hygroexpansion.first-damp",
+            notices.add(Notice.warning(
+                    "hygroexpansion.first-damp",
                     "A sheet dried under restraint that meets more than " + Kinds.RELATIVE_HUMIDITY.ofSi(damp, "%")
                             + " relative humidity for the first time lets go of strain dried into it: it grows far"
                             + " less than"
                             + " this, and is smaller for good afterwards.",
-                    "given", after.humidity().toString(), "limit", Kinds.RELATIVE_HUMIDITY.ofSi(damp, "%").toString()));
+                    "given",
+                    after.humidity().toString(),
+                    "limit",
+                    Kinds.RELATIVE_HUMIDITY.ofSi(damp, "%").toString()));
         }
         for (Air air : List.of(before, after)) {
             double humidity = air.humidity().si();
             if (humidity < 0.2 || (humidity > 0.8 && humidity <= damp)) {
-                notices.add(Notice.note("hygroexpansion.range",
+                notices.add(Notice.note(
+                        "hygroexpansion.range",
                         "Movement is known from 20 to 80 % relative humidity; " + air.humidity() + " is outside.",
-                        "given", air.humidity().toString(), "least", "20 %", "most", "80 %"));
+                        "given",
+                        air.humidity().toString(),
+                        "least",
+                        "20 %",
+                        "most",
+                        "80 %"));
             }
         }
-        return movement(length, drying, sorption.ratio(after).si() - sorption.ratio(before).si(), notices);
+        return movement(
+                length,
+                drying,
+                sorption.ratio(after).si() - sorption.ratio(before).si(),
+                notices);
     }
 
-    private Movement movement(Quantity<Length> length, Quantity<LinearShrinkage> drying, double change,
-            List<Notice> notices) {
+    private Movement movement(
+            Quantity<Length> length, Quantity<LinearShrinkage> drying, double change, List<Notice> notices) {
         double metres = Kinds.LENGTH.siAboveZero(length, "length");
         double s = Kinds.LINEAR_SHRINKAGE.si(drying, "drying shrinkage");
-        Estimate<LinearShrinkage> strain = Bands.of(assumptions, scope, IDS, store -> Kinds.LINEAR_SHRINKAGE.ofSi(
-                -Shrinkage.hygroexpansion(Shrinkage.hygroexpansionCoefficient(Math.max(0, s),
-                        store.si("hygroexpansion.base", scope), store.si("hygroexpansion.per-shrinkage", scope)),
-                        change), "%"));
+        Estimate<LinearShrinkage> strain = Bands.of(
+                assumptions,
+                scope,
+                IDS,
+                store -> Kinds.LINEAR_SHRINKAGE.ofSi(
+                        -Shrinkage.hygroexpansion(
+                                Shrinkage.hygroexpansionCoefficient(
+                                        Math.max(0, s),
+                                        store.si("hygroexpansion.base", scope),
+                                        store.si("hygroexpansion.per-shrinkage", scope)),
+                                change),
+                        "%"));
         double growth = -strain.likely().si() * metres;
-        return new Movement(Kinds.LENGTH.ofSi(Math.abs(growth), "mm"), growth > 0,
+        return new Movement(
+                Kinds.LENGTH.ofSi(Math.abs(growth), "mm"),
+                growth > 0,
                 Kinds.LENGTH.ofSi(metres + growth, "mm"),
-                strain, List.copyOf(notices));
+                strain,
+                List.copyOf(notices));
     }
 
     /**
@@ -170,23 +198,39 @@ public final class HygroexpansionModel {
      * @throws Refused if the two airs hardly differ in the moisture they give, the strip moved the wrong way or not at
      *     all, or it moved less than the lengths can tell
      */
-    public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Length> before,
-            Reading<Length> after, Quantity<LinearShrinkage> drying, SorptionModel sorption, Air first, Air second) {
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<Length> before,
+            Reading<Length> after,
+            Quantity<LinearShrinkage> drying,
+            SorptionModel sorption,
+            Air first,
+            Air second) {
         double change = sorption.ratio(second).si() - sorption.ratio(first).si();
         if (Math.abs(change) < LEAST_CHANGE) {
-            throw Refused.of("hygroexpansion.calibration-air",
+            throw Refused.of(
+                    "hygroexpansion.calibration-air",
                     "movement: air of " + first + " and of " + second + " given; they change the moisture of the strip"
                             + " by less than 1 % of its dry mass. Take airs further apart.",
-                    "first", first.toString(), "second", second.toString());
+                    "first",
+                    first.toString(),
+                    "second",
+                    second.toString());
         }
         double length = Kinds.LENGTH.siAboveZero(before.value(), "length in the first air");
-        double measured = (Kinds.LENGTH.siAboveZero(after.value(), "length in the second air") - length) / length / change;
+        double measured =
+                (Kinds.LENGTH.siAboveZero(after.value(), "length in the second air") - length) / length / change;
         double error = Math.hypot(before.error().si(), after.error().si()) / length / Math.abs(change);
         if (!(measured > 2 * error)) {
-            throw Refused.of("hygroexpansion.calibration-strip",
+            throw Refused.of(
+                    "hygroexpansion.calibration-strip",
                     "movement: from " + before.value() + " to " + after.value() + " given; paper grows in damper air,"
                             + " and by more than twice the error of the two lengths for this to tell. Take a longer strip.",
-                    "before", before.value().toString(), "after", after.value().toString());
+                    "before",
+                    before.value().toString(),
+                    "after",
+                    after.value().toString());
         }
         Assumption base = assumptions.get("hygroexpansion.base", scope);
         Assumption slope = assumptions.get("hygroexpansion.per-shrinkage", scope);
@@ -199,7 +243,8 @@ public final class HygroexpansionModel {
         Assumptions with = assumptions;
         for (Assumption old : List.of(base, slope)) {
             double likely = old.likely() * scale;
-            with = with.with(old.with(scope, likely, likely / (1 + half), likely * (1 + half), Basis.MEASURED_HERE, source));
+            with = with.with(
+                    old.with(scope, likely, likely / (1 + half), likely * (1 + half), Basis.MEASURED_HERE, source));
         }
         return with;
     }

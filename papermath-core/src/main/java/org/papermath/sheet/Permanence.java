@@ -2,11 +2,9 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Mass;
-
 import org.papermath.equation.AlkalineReserve;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Dose;
@@ -23,13 +21,13 @@ import org.papermath.quantity.Refused;
 public final class Permanence {
     /** Required calcium carbonate over the oven-dry sheet. */
     private static final double RESERVE = 0.020;
+
     private static final double LIGHTEST = 0.025;
     private static final double FULL_TEAR_FROM = 0.070;
     private static final double FULL_TEAR = 0.350;
     private static final String LABORATORY = "only a laboratory can tell";
 
-    private Permanence() {
-    }
+    private Permanence() {}
 
     /** A published standard for permanent paper. */
     public enum Standard {
@@ -108,31 +106,40 @@ public final class Permanence {
      * @return the lines, an unmodifiable list
      * @throws Refused if there is more carbonate than additives in the sheet
      */
-    public static List<Requirement> checklist(Standard standard, DrySheet sheet, Quantity<Mass> calciumCarbonate,
-            String declaredFibre) {
+    public static List<Requirement> checklist(
+            Standard standard, DrySheet sheet, Quantity<Mass> calciumCarbonate, String declaredFibre) {
         double carbonate = Kinds.MASS.si(calciumCarbonate, "calcium carbonate in the sheet");
         if (carbonate > sheet.additives().si() * (1 + 1e-12)) {
-            throw Refused.of("permanence.carbonate",
+            throw Refused.of(
+                    "permanence.carbonate",
                     "calcium carbonate: " + calciumCarbonate + " given, but the sheet holds " + sheet.additives()
                             + " of additives altogether. Give what is retained in one sheet.",
-                    "given", calciumCarbonate.toString(), "limit", sheet.additives().toString());
+                    "given",
+                    calciumCarbonate.toString(),
+                    "limit",
+                    sheet.additives().toString());
         }
         double reserve = carbonate / sheet.ovenDry().si();
         List<Requirement> lines = new ArrayList<>();
         // A hair of tolerance, so that a dose worked out for exactly the limit passes.
-        lines.add(new Requirement("alkaline reserve",
+        lines.add(new Requirement(
+                "alkaline reserve",
                 "20 g of calcium carbonate in a kilogram of oven-dry sheet or more",
                 "computed " + Kinds.DOSE.ofSi(Math.min(reserve, 0.5), "g/kg") + " from what is said to be retained",
                 reserve >= RESERVE * (1 - 1e-9) ? Status.COMPUTED_MET : Status.COMPUTED_NOT_MET));
         lines.add(laboratory("pH of a cold extract", "7.5 to 10"));
         boolean declared = !declaredFibre.isBlank();
-        lines.add(new Requirement("lignin", standard.lignin,
+        lines.add(new Requirement(
+                "lignin",
+                standard.lignin,
                 declared ? "fibre declared as " + declaredFibre + "; a laboratory settles it" : LABORATORY,
                 declared ? Status.DECLARED : Status.LABORATORY));
         lines.add(tear(standard, sheet.conditioned().grammage()));
         if (standard == Standard.ISO_11108) {
             lines.add(laboratory("folding endurance", "2.18 (logarithm of about 151 double folds) or more"));
-            lines.add(new Requirement("fibre", "mainly cotton, linen or hemp, or fully bleached pulp, and declared",
+            lines.add(new Requirement(
+                    "fibre",
+                    "mainly cotton, linen or hemp, or fully bleached pulp, and declared",
                     declared ? "declared as " + declaredFibre : "not declared; a laboratory can tell it by microscope",
                     declared ? Status.DECLARED : Status.LABORATORY));
         }
@@ -143,8 +150,11 @@ public final class Permanence {
         if (standard == Standard.ANSI_NISO_Z39_48) {
             return laboratory("tear index, the weaker direction", "5.25 mN·m²/g or more");
         }
-        return laboratory("tear strength, both directions",
-                conditioned.si() < LIGHTEST ? "stated from 25 g/m² only" : tearRequired(conditioned).to("N") + " or more");
+        return laboratory(
+                "tear strength, both directions",
+                conditioned.si() < LIGHTEST
+                        ? "stated from 25 g/m² only"
+                        : tearRequired(conditioned).to("N") + " or more");
     }
 
     private static Requirement laboratory(String name, String required) {
@@ -185,7 +195,11 @@ public final class Permanence {
      * @throws Refused if the mass is out of range
      */
     public static Amount<Mass> asCalciumCarbonate(Quantity<Mass> magnesiumCarbonate) {
-        return Kinds.MASS.ofSi(AlkalineReserve.equivalent(Kinds.MASS.si(magnesiumCarbonate, "magnesium carbonate"),
-                AlkalineReserve.MAGNESIUM_CARBONATE, AlkalineReserve.CALCIUM_CARBONATE), "g");
+        return Kinds.MASS.ofSi(
+                AlkalineReserve.equivalent(
+                        Kinds.MASS.si(magnesiumCarbonate, "magnesium carbonate"),
+                        AlkalineReserve.MAGNESIUM_CARBONATE,
+                        AlkalineReserve.CALCIUM_CARBONATE),
+                "g");
     }
 }

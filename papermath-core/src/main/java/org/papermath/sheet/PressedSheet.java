@@ -1,7 +1,6 @@
 package org.papermath.sheet;
 
 import javax.measure.Quantity;
-
 import org.papermath.air.Air;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Kinds;
@@ -11,7 +10,13 @@ import org.papermath.shape.Shrinkage;
 
 /** A sheet out of the press, before drying; also a sized sheet before it is dried again. Immutable. */
 public final class PressedSheet extends Sheet {
-    PressedSheet(double fibre, double additives, double minerals, double water, double width, double height,
+    PressedSheet(
+            double fibre,
+            double additives,
+            double minerals,
+            double water,
+            double width,
+            double height,
             double released) {
         super(fibre, additives, minerals, water, width, height, released);
     }
@@ -41,14 +46,23 @@ public final class PressedSheet extends Sheet {
     public DrySheet dried(Shrinkage shrinkage, SorptionModel sorption, Air air) {
         double left = sorbing() * sorption.ratio(air).si();
         if (left > water) {
-            throw Refused.of("sheet.drier",
+            throw Refused.of(
+                    "sheet.drier",
                     "drying: the sheet is at " + moisture() + " moisture and the air would bring it to "
                             + Kinds.MOISTURE_RATIO.ofSi(left / ovenDrySi(), "g/g")
                             + "; it would not dry but take up water.",
-                    "given", moisture().toString());
+                    "given",
+                    moisture().toString());
         }
-        return new DrySheet(fibre, additives, minerals, left, width * (1 - shrinkage.acrossFraction()),
-                height * (1 - shrinkage.alongFraction()), water - left, sorption);
+        return new DrySheet(
+                fibre,
+                additives,
+                minerals,
+                left,
+                width * (1 - shrinkage.acrossFraction()),
+                height * (1 - shrinkage.alongFraction()),
+                water - left,
+                sorption);
     }
 
     @Override

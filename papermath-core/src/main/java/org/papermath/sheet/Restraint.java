@@ -1,7 +1,6 @@
 package org.papermath.sheet;
 
 import java.util.List;
-
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
@@ -53,11 +52,18 @@ public record Restraint(String name, String subject, boolean heldAlong, boolean 
      * @throws Refused if there is none of that name
      */
     public static Restraint of(String text) {
-        return ALL.stream().filter(one -> one.name.equals(text) || one.subject.equals(text)).findFirst()
-                .orElseThrow(() -> Refused.of("restraint.unknown",
+        return ALL.stream()
+                .filter(one -> one.name.equals(text) || one.subject.equals(text))
+                .findFirst()
+                .orElseThrow(() -> Refused.of(
+                        "restraint.unknown",
                         "restraint: \"" + text + "\" is not known. Known are: "
-                                + String.join(", ", ALL.stream().map(Restraint::name).toList()) + ".",
-                        "given", text, "accepted", ALL.stream().map(Restraint::name).toList()));
+                                + String.join(
+                                        ", ", ALL.stream().map(Restraint::name).toList()) + ".",
+                        "given",
+                        text,
+                        "accepted",
+                        ALL.stream().map(Restraint::name).toList()));
     }
 
     /**

@@ -4,7 +4,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.equation.Moisture;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
@@ -56,10 +55,14 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
     final double waterAt(double solids, String what) {
         double there = ovenDrySi() * Moisture.ratioOfSolids(solids);
         if (there > water * (1 + 1e-12)) {
-            throw Refused.of("sheet.wetter",
+            throw Refused.of(
+                    "sheet.wetter",
                     what + ": " + Kinds.SOLIDS.ofSi(solids, "%") + " given, but the sheet before is at " + solids()
                             + "; this step takes water out and cannot put it in. Check which of the two was meant.",
-                    "given", Kinds.SOLIDS.ofSi(solids, "%").toString(), "limit", solids().toString());
+                    "given",
+                    Kinds.SOLIDS.ofSi(solids, "%").toString(),
+                    "limit",
+                    solids().toString());
         }
         return Math.min(water, there);
     }

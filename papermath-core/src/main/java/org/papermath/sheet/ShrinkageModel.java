@@ -4,14 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
-
 import org.jspecify.annotations.Nullable;
-import org.papermath.numeric.LeastSquares;
 import org.papermath.equation.ShrinkageLaw;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -23,6 +20,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
+import org.papermath.numeric.LeastSquares;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
@@ -43,11 +41,11 @@ import org.papermath.shape.Shrinkage;
  *     ch. IX
  */
 public final class ShrinkageModel {
-    private static final List<String> BY_TIME = List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time",
-            "shrinkage.direction-difference");
+    private static final List<String> BY_TIME =
+            List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time", "shrinkage.direction-difference");
     private static final String CURVE = "shrinkage.time";
-    private static final List<String> BY_RETENTION = List.of("shrinkage.per-water-retention",
-            "shrinkage.water-retention-intercept", "shrinkage.direction-difference");
+    private static final List<String> BY_RETENTION = List.of(
+            "shrinkage.per-water-retention", "shrinkage.water-retention-intercept", "shrinkage.direction-difference");
     private static final double TOO_WET_TO_LET_GO = 0.2;
     private static final double COCKLES = 0.02;
     /** About the stretch at which hand-made paper breaks. */
@@ -113,7 +111,10 @@ public final class ShrinkageModel {
      * @param across the same across the mould, with its band
      * @param notices what it should not be read without
      */
-    public record Result(Shrinkage shrinkage, Estimate<LinearShrinkage> along, Estimate<LinearShrinkage> across,
+    public record Result(
+            Shrinkage shrinkage,
+            Estimate<LinearShrinkage> along,
+            Estimate<LinearShrinkage> across,
             List<Notice> notices) {
         @Override
         public String toString() {
@@ -200,8 +201,10 @@ public final class ShrinkageModel {
     public Amount<LinearShrinkage> wholeFree(Quantity<LinearShrinkage> measured, Quantity<MoistureRatio> end) {
         double onset = assumptions.si("shrinkage.onset", scope);
         double ratio = Kinds.MOISTURE_RATIO.siWithin(end, "moisture ratio of the strip", 0, 0.9 * onset);
-        return Kinds.LINEAR_SHRINKAGE.ofSi(org.papermath.equation.Shrinkage.wholeFree(
-                Kinds.LINEAR_SHRINKAGE.si(measured, "shrinkage of the strip"), onset, ratio), "%");
+        return Kinds.LINEAR_SHRINKAGE.ofSi(
+                org.papermath.equation.Shrinkage.wholeFree(
+                        Kinds.LINEAR_SHRINKAGE.si(measured, "shrinkage of the strip"), onset, ratio),
+                "%");
     }
 
     /**
@@ -213,9 +216,11 @@ public final class ShrinkageModel {
      * @throws Refused if a value is out of range
      */
     public static Amount<Length> deckleFor(Quantity<Length> finished, Quantity<LinearShrinkage> shrinkage) {
-        return Kinds.LENGTH.ofSi(org.papermath.equation.Shrinkage.wetLength(
-                Kinds.LENGTH.siAboveZero(finished, "finished length"),
-                Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage")), "mm");
+        return Kinds.LENGTH.ofSi(
+                org.papermath.equation.Shrinkage.wetLength(
+                        Kinds.LENGTH.siAboveZero(finished, "finished length"),
+                        Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage")),
+                "mm");
     }
 
     /**
@@ -227,27 +232,44 @@ public final class ShrinkageModel {
      * @source Dawe, Paper and Its Uses, 1914, for hand-made paper that broke at 3.9 to 5.6 %
      */
     public static Noted<Amount<Dimensionless>> stretchToUndo(Quantity<LinearShrinkage> shrinkage) {
-        double stretch = org.papermath.equation.Shrinkage.undoingStretch(
-                Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage"));
+        double stretch =
+                org.papermath.equation.Shrinkage.undoingStretch(Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage"));
         Amount<Dimensionless> amount = Kinds.NUMBER.ofSi(stretch, "%");
-        return stretch <= BREAKS ? Noted.of(amount) : Noted.of(amount, Notice.warning("shrinkage.stretch",
-                "Pulling the sheet back takes a stretch of " + amount + "; hand-made papers broke at 3.9 to 5.6 %."
-                        + " Shrinkage cannot be pulled out again: hold the sheet while it dries.",
-                "stretch", amount.toString(), "limit", "5 %"));
+        return stretch <= BREAKS
+                ? Noted.of(amount)
+                : Noted.of(
+                        amount,
+                        Notice.warning(
+                                "shrinkage.stretch",
+                                "Pulling the sheet back takes a stretch of " + amount
+                                        + "; hand-made papers broke at 3.9 to 5.6 %."
+                                        + " Shrinkage cannot be pulled out again: hold the sheet while it dries.",
+                                "stretch",
+                                amount.toString(),
+                                "limit",
+                                "5 %"));
     }
 
-    private Result onPath(List<String> ids, Function<Assumptions, double[]> free, DryingPath path,
-            List<Notice> notices) {
+    private Result onPath(
+            List<String> ids, Function<Assumptions, double[]> free, DryingPath path, List<Notice> notices) {
         for (int i = 1; i < path.steps().size(); i++) {
             DryingPath.Step before = path.steps().get(i - 1);
             DryingPath.Step here = path.steps().get(i);
-            boolean looser = here.restraint().shareSi(assumptions, true) < before.restraint().shareSi(assumptions, true)
-                    || here.restraint().shareSi(assumptions, false) < before.restraint().shareSi(assumptions, false);
+            boolean looser = here.restraint().shareSi(assumptions, true)
+                            < before.restraint().shareSi(assumptions, true)
+                    || here.restraint().shareSi(assumptions, false)
+                            < before.restraint().shareSi(assumptions, false);
             if (looser && before.end().si() > TOO_WET_TO_LET_GO) {
-                notices.add(Notice.warning("shrinkage.released-wet",
+                notices.add(Notice.warning(
+                        "shrinkage.released-wet",
                         "The sheet is taken out of the " + before.restraint() + " at " + before.end()
                                 + " water on dry; above 0.2 g/g it goes on shrinking and cockles.",
-                        "restraint", before.restraint().name(), "given", before.end().toString(), "limit", "0.2 g/g"));
+                        "restraint",
+                        before.restraint().name(),
+                        "given",
+                        before.end().toString(),
+                        "limit",
+                        "0.2 g/g"));
             }
         }
         List<String> all = new ArrayList<>(ids);
@@ -255,45 +277,54 @@ public final class ShrinkageModel {
         return result(all, free, path, notices);
     }
 
-    private Result result(List<String> ids, Function<Assumptions, double[]> free, @Nullable DryingPath path,
-            List<Notice> notices) {
+    private Result result(
+            List<String> ids, Function<Assumptions, double[]> free, @Nullable DryingPath path, List<Notice> notices) {
         Estimate<LinearShrinkage> along = estimate(ids, free, path, true);
         Estimate<LinearShrinkage> across = estimate(ids, free, path, false);
         double[] likely = free.apply(assumptions);
-        if (likely[0] == likely[1] && ids.contains("shrinkage.direction-difference")
+        if (likely[0] == likely[1]
+                && ids.contains("shrinkage.direction-difference")
                 && assumptions.get("shrinkage.direction-difference", scope).basis() != Basis.MEASURED_HERE) {
-            notices.add(Notice.note("shrinkage.one-number",
+            notices.add(Notice.note(
+                    "shrinkage.one-number",
                     "One number stands for both directions, which may differ by 4 points. Measure a sheet both ways.",
-                    "both", Kinds.LINEAR_SHRINKAGE.ofSi(likely[0], "%").toString()));
+                    "both",
+                    Kinds.LINEAR_SHRINKAGE.ofSi(likely[0], "%").toString()));
         }
-        double loosest = path == null ? 1 : path.steps().stream()
-                .mapToDouble(step -> step.restraint().shareSi(assumptions, false)).min().orElse(1);
+        double loosest = path == null
+                ? 1
+                : path.steps().stream()
+                        .mapToDouble(step -> step.restraint().shareSi(assumptions, false))
+                        .min()
+                        .orElse(1);
         if (loosest < 0.5 && Math.max(across.likely().si(), along.likely().si()) > COCKLES) {
-            notices.add(Notice.warning("shrinkage.cockle",
+            notices.add(Notice.warning(
+                    "shrinkage.cockle",
                     "A sheet that shrinks " + across.likely() + " without being held comes out cockled.",
-                    "shrinkage", across.likely().toString()));
+                    "shrinkage",
+                    across.likely().toString()));
         }
         Shrinkage both = Shrinkage.of(along.likely(), across.likely());
         return new Result(both, along, across, List.copyOf(notices));
     }
 
-    private Estimate<LinearShrinkage> estimate(List<String> ids, Function<Assumptions, double[]> free,
-            @Nullable DryingPath path, boolean along) {
-        Function<Assumptions, Amount<LinearShrinkage>> likely = store -> Kinds.LINEAR_SHRINKAGE.ofSi(
-                held(store, scope, free.apply(store)[along ? 0 : 1], path, along), "%");
+    private Estimate<LinearShrinkage> estimate(
+            List<String> ids, Function<Assumptions, double[]> free, @Nullable DryingPath path, boolean along) {
+        Function<Assumptions, Amount<LinearShrinkage>> likely = store ->
+                Kinds.LINEAR_SHRINKAGE.ofSi(held(store, scope, free.apply(store)[along ? 0 : 1], path, along), "%");
         List<Bands.Use> uses = new ArrayList<>();
         for (Part part : parts) {
             uses.add(new Bands.Use(part.scope(), ids));
         }
         if (path != null) {
-            path.steps().forEach(step -> uses.add(Bands.Use.of(Scope.of(step.restraint().subject()),
-                    "restraint.share")));
+            path.steps()
+                    .forEach(step ->
+                            uses.add(Bands.Use.of(Scope.of(step.restraint().subject()), "restraint.share")));
         }
         return Bands.of(assumptions, uses, likely);
     }
 
-    private static double held(Assumptions store, Scope scope, double free,
-            @Nullable DryingPath path, boolean along) {
+    private static double held(Assumptions store, Scope scope, double free, @Nullable DryingPath path, boolean along) {
         if (path == null) {
             return free;
         }
@@ -310,15 +341,22 @@ public final class ShrinkageModel {
     private double[] byTime(Assumptions store, double time) {
         double free = 0;
         for (Part part : parts) {
-            free += part.share() * new ShrinkageLaw.Trial(store.si("shrinkage.initial", part.scope()),
-                    store.si("shrinkage.limit", part.scope()), store.si(CURVE, part.scope())).free(time);
+            free += part.share()
+                    * new ShrinkageLaw.Trial(
+                                    store.si("shrinkage.initial", part.scope()),
+                                    store.si("shrinkage.limit", part.scope()),
+                                    store.si(CURVE, part.scope()))
+                            .free(time);
         }
         return law(store, scope).directions(free);
     }
 
     private double[] byRetention(Assumptions store, double wrv) {
-        return law(store, scope).directions(new ShrinkageLaw.Line(store.si("shrinkage.per-water-retention", scope),
-                store.si("shrinkage.water-retention-intercept", scope)).free(wrv));
+        return law(store, scope)
+                .directions(new ShrinkageLaw.Line(
+                                store.si("shrinkage.per-water-retention", scope),
+                                store.si("shrinkage.water-retention-intercept", scope))
+                        .free(wrv));
     }
 
     private static ShrinkageLaw law(Assumptions store, Scope scope) {
@@ -328,33 +366,50 @@ public final class ShrinkageModel {
     private List<Notice> timeNotices(Quantity<Time> beating, double time) {
         List<Notice> notices = new ArrayList<>();
         if (parts.size() > 1) {
-            notices.add(Notice.note("shrinkage.blend",
+            notices.add(Notice.note(
+                    "shrinkage.blend",
                     "The shrinkage of this blend is that of its fibres by mass, which no one has measured; dry two"
-                    + " strips."));
+                            + " strips."));
         }
         for (Part part : parts) {
             Optional<Assumption> longest = assumptions.find("shrinkage.longest-beating", part.scope());
             if (longest.isPresent() && time > longest.get().likelySi()) {
-                notices.add(Notice.warning("shrinkage.beyond-trial",
-                        "Beaten for " + beating + ": beyond " + Kinds.TIME.ofSi(longest.get().likelySi(), "h")
+                notices.add(Notice.warning(
+                        "shrinkage.beyond-trial",
+                        "Beaten for " + beating + ": beyond "
+                                + Kinds.TIME.ofSi(longest.get().likelySi(), "h")
                                 + " this stock shrinks faster than the curve, which is not to be carried on. Measure"
                                 + " a strip.",
-                        "given", beating.toString(), "limit", Kinds.TIME.ofSi(longest.get().likelySi(), "h")
-                        .toString()));
+                        "given",
+                        beating.toString(),
+                        "limit",
+                        Kinds.TIME.ofSi(longest.get().likelySi(), "h").toString()));
             } else if (longest.isEmpty() && time > LONGEST) {
-                notices.add(Notice.warning("shrinkage.long-beating",
+                notices.add(Notice.warning(
+                        "shrinkage.long-beating",
                         "Beaten for " + beating
-                        + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
-                        "given", beating.toString(), "limit", "12 h"));
+                                + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
+                        "given",
+                        beating.toString(),
+                        "limit",
+                        "12 h"));
             }
         }
         return notices;
     }
 
     private static List<Notice> retentionNotices(Quantity<WaterRetention> retention, double wrv) {
-        return wrv >= 0.7 && wrv <= 4 ? List.of() : List.of(Notice.warning("shrinkage.retention-range",
-                "The line from water retention holds from 0.7 to 4 g/g; " + retention + " is outside.",
-                "given", retention.toString(), "least", "0.7 g/g", "most", "4 g/g"));
+        return wrv >= 0.7 && wrv <= 4
+                ? List.of()
+                : List.of(Notice.warning(
+                        "shrinkage.retention-range",
+                        "The line from water retention holds from 0.7 to 4 g/g; " + retention + " is outside.",
+                        "given",
+                        retention.toString(),
+                        "least",
+                        "0.7 g/g",
+                        "most",
+                        "4 g/g"));
     }
 
     /**
@@ -373,7 +428,8 @@ public final class ShrinkageModel {
          * @throws Refused if a value is out of range
          */
         public static Strip of(Quantity<Time> beating, Quantity<LinearShrinkage> shrinkage) {
-            return new Strip(Kinds.TIME.checkAboveZero(beating, "beating time of the strip"),
+            return new Strip(
+                    Kinds.TIME.checkAboveZero(beating, "beating time of the strip"),
                     Kinds.LINEAR_SHRINKAGE.check(shrinkage, "shrinkage of the strip"));
         }
 
@@ -387,9 +443,13 @@ public final class ShrinkageModel {
          * @throws Refused if a value is out of range
          */
         public static Strip measured(Quantity<Time> beating, Quantity<Length> wet, Quantity<Length> dry) {
-            return of(beating, Kinds.LINEAR_SHRINKAGE.ofSi(org.papermath.equation.Shrinkage.ofLengths(
-                    Kinds.LENGTH.siAboveZero(wet, "marks on the wet strip"),
-                    Kinds.LENGTH.siAboveZero(dry, "marks on the dry strip")), "%"));
+            return of(
+                    beating,
+                    Kinds.LINEAR_SHRINKAGE.ofSi(
+                            org.papermath.equation.Shrinkage.ofLengths(
+                                    Kinds.LENGTH.siAboveZero(wet, "marks on the wet strip"),
+                                    Kinds.LENGTH.siAboveZero(dry, "marks on the dry strip")),
+                            "%"));
         }
 
         @Override
@@ -407,8 +467,8 @@ public final class ShrinkageModel {
      * @param used how many strips were used
      * @param notices strips left out, and why
      */
-    public record Calibrated(Assumptions assumptions, Amount<Time> time, Amount<LinearShrinkage> rms, int used,
-            List<Notice> notices) {
+    public record Calibrated(
+            Assumptions assumptions, Amount<Time> time, Amount<LinearShrinkage> rms, int used, List<Notice> notices) {
         @Override
         public String toString() {
             return "time constant " + time + " from " + used + " strips, rms " + rms;
@@ -428,60 +488,98 @@ public final class ShrinkageModel {
      *     possible
      */
     public static Calibrated calibrate(Assumptions assumptions, Scope scope, List<Strip> strips) {
-        double limitTime = assumptions.find("shrinkage.longest-beating", scope).map(Assumption::likelySi)
+        double limitTime = assumptions
+                .find("shrinkage.longest-beating", scope)
+                .map(Assumption::likelySi)
                 .orElse(Double.POSITIVE_INFINITY);
-        List<Strip> used = strips.stream().filter(strip -> strip.beating().si() <= limitTime).toList();
+        List<Strip> used = strips.stream()
+                .filter(strip -> strip.beating().si() <= limitTime)
+                .toList();
         List<Notice> notices = new ArrayList<>();
         for (Strip strip : strips) {
             if (strip.beating().si() > limitTime) {
-                notices.add(Notice.warning("shrinkage.strip-left-out",
+                notices.add(Notice.warning(
+                        "shrinkage.strip-left-out",
                         "The strip " + strip + " is beyond " + Kinds.TIME.ofSi(limitTime, "h")
                                 + " and outside the model; it was left out.",
-                        "given", strip.toString(), "limit", Kinds.TIME.ofSi(limitTime, "h").toString()));
+                        "given",
+                        strip.toString(),
+                        "limit",
+                        Kinds.TIME.ofSi(limitTime, "h").toString()));
             }
         }
         if (used.size() < 2) {
-            throw Refused.of("shrinkage.strips",
+            throw Refused.of(
+                    "shrinkage.strips",
                     "calibration: " + used.size()
-                    + " strips within the range of the curve; two or more at different beating"
-                            + " times are wanted.", "given", used.size(), "least", 2);
+                            + " strips within the range of the curve; two or more at different beating"
+                            + " times are wanted.",
+                    "given",
+                    used.size(),
+                    "least",
+                    2);
         }
         double unbeaten = assumptions.si("shrinkage.initial", scope);
         double beaten = assumptions.si("shrinkage.limit", scope);
         for (Strip strip : used) {
             if (strip.shrinkage().si() >= beaten) {
-                throw Refused.of("shrinkage.strip-limit",
+                throw Refused.of(
+                        "shrinkage.strip-limit",
                         "calibration: the strip " + strip + " shrank as much as the greatest shrinkage of the table, "
                                 + Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%")
                                 + ". Give shrinkage.limit a value of your own first.",
-                        "given", strip.toString(), "limit", Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%").toString());
+                        "given",
+                        strip.toString(),
+                        "limit",
+                        Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%").toString());
             }
         }
         if (used.stream().allMatch(strip -> strip.shrinkage().si() <= unbeaten)) {
-            throw Refused.of("shrinkage.strip-none",
+            throw Refused.of(
+                    "shrinkage.strip-none",
                     "calibration: no strip shrank more than the unbeaten "
                             + Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%")
                             + "; they tell no time constant. Dry them free.",
-                    "limit", Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%").toString());
+                    "limit",
+                    Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%").toString());
         }
         // Fitted in the logarithm, so that the time constant cannot become negative on the way.
-        LeastSquares.Fit fit = LeastSquares.fit((x, into) -> {
-            for (int i = 0; i < into.length; i++) {
-                into[i] = org.papermath.equation.Shrinkage.freeByTime(unbeaten, beaten, Math.exp(x[0]),
-                        used.get(i).beating().si()) - used.get(i).shrinkage().si();
-            }
-        }, used.size(), Math.log(assumptions.si("shrinkage.time", scope)));
+        LeastSquares.Fit fit = LeastSquares.fit(
+                (x, into) -> {
+                    for (int i = 0; i < into.length; i++) {
+                        into[i] = org.papermath.equation.Shrinkage.freeByTime(
+                                        unbeaten,
+                                        beaten,
+                                        Math.exp(x[0]),
+                                        used.get(i).beating().si())
+                                - used.get(i).shrinkage().si();
+                    }
+                },
+                used.size(),
+                Math.log(assumptions.si("shrinkage.time", scope)));
         Assumption old = assumptions.get("shrinkage.time", scope);
         double tau = Math.exp(fit.parameters()[0]);
         // What strips leave: 1.5 points at the middle of them, or their own scatter where that is more.
         double error = Double.isNaN(fit.standardErrors()[0]) ? 0 : 1.645 * fit.standardErrors()[0];
-        double middle = used.stream().mapToDouble(strip -> strip.shrinkage().si()).average().orElseThrow();
+        double middle = used.stream()
+                .mapToDouble(strip -> strip.shrinkage().si())
+                .average()
+                .orElseThrow();
         double half = Math.min(0.7, Math.hypot(error, 0.015 / Math.max(middle, 0.015)));
         double hours = tau / 3600;
-        Assumptions with = assumptions.with(old.with(scope, hours, hours * Math.exp(-half), hours * Math.exp(half),
-                Basis.MEASURED_HERE, new Source(used.size() + " strips dried free")));
-        return new Calibrated(with, Kinds.TIME.ofSi(tau, "h"),
-                Kinds.LINEAR_SHRINKAGE.ofSi(fit.rms(used.size()), "%"), used.size(), List.copyOf(notices));
+        Assumptions with = assumptions.with(old.with(
+                scope,
+                hours,
+                hours * Math.exp(-half),
+                hours * Math.exp(half),
+                Basis.MEASURED_HERE,
+                new Source(used.size() + " strips dried free")));
+        return new Calibrated(
+                with,
+                Kinds.TIME.ofSi(tau, "h"),
+                Kinds.LINEAR_SHRINKAGE.ofSi(fit.rms(used.size()), "%"),
+                used.size(),
+                List.copyOf(notices));
     }
 
     /**
@@ -496,18 +594,26 @@ public final class ShrinkageModel {
      * @return the store with both numbers of the line measured
      * @throws Refused if the second is not larger in both, or a value is out of range
      */
-    public static Assumptions calibrateByRetention(Assumptions assumptions, Scope scope,
-            Quantity<WaterRetention> firstRetention, Quantity<LinearShrinkage> first,
-            Quantity<WaterRetention> secondRetention, Quantity<LinearShrinkage> second) {
+    public static Assumptions calibrateByRetention(
+            Assumptions assumptions,
+            Scope scope,
+            Quantity<WaterRetention> firstRetention,
+            Quantity<LinearShrinkage> first,
+            Quantity<WaterRetention> secondRetention,
+            Quantity<LinearShrinkage> second) {
         double w1 = Kinds.WATER_RETENTION.si(firstRetention, "water retention value of the first strip");
         double w2 = Kinds.WATER_RETENTION.si(secondRetention, "water retention value of the second strip");
         double s1 = Kinds.LINEAR_SHRINKAGE.si(first, "shrinkage of the first strip");
         double s2 = Kinds.LINEAR_SHRINKAGE.si(second, "shrinkage of the second strip");
         if (!(w2 > w1 && s2 > s1)) {
-            throw Refused.of("shrinkage.strips-order",
+            throw Refused.of(
+                    "shrinkage.strips-order",
                     "calibration: " + first + " at " + firstRetention + " and " + second + " at " + secondRetention
                             + " given; the second strip must hold more water and shrink more.",
-                    "first", first.toString(), "second", second.toString());
+                    "first",
+                    first.toString(),
+                    "second",
+                    second.toString());
         }
         double slope = org.papermath.equation.Shrinkage.retentionSlope(w1, s1, w2, s2);
         double intercept = org.papermath.equation.Shrinkage.retentionIntercept(w1, s1, slope);
@@ -533,7 +639,12 @@ public final class ShrinkageModel {
     public static Assumptions calibrateDirections(Assumptions assumptions, Scope scope, Shrinkage measured) {
         Assumption old = assumptions.get("shrinkage.direction-difference", scope);
         double difference = measured.acrossFraction() - measured.alongFraction();
-        return assumptions.with(old.with(scope, difference, difference - 0.005, difference + 0.005, Basis.MEASURED_HERE,
+        return assumptions.with(old.with(
+                scope,
+                difference,
+                difference - 0.005,
+                difference + 0.005,
+                Basis.MEASURED_HERE,
                 new Source("one sheet measured both ways")));
     }
 

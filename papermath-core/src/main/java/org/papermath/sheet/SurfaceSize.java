@@ -2,12 +2,10 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import org.papermath.equation.Additives;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -33,9 +31,11 @@ import org.papermath.quantity.Share;
 public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) {
     /** Gelatine in old writing papers, dry size over paper. */
     private static final double OLD_LOW = 0.026;
+
     private static final double OLD_HIGH = 0.058;
     /** The least and the most that the trial of pick-up against beating saw, and its hours of a mill beater, s. */
     private static final double LEAST_SEEN = 0.02;
+
     private static final double MOST_SEEN = 0.07;
     private static final double TRIAL_FROM = 8 * 3600.0;
     private static final double TRIAL_TO = 35 * 3600.0;
@@ -66,7 +66,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @throws Refused if a value is out of range
      */
     public static SurfaceSize of(Quantity<Share> strength, Quantity<Dimensionless> pickUp) {
-        return new SurfaceSize(Kinds.SHARE.check(strength, "strength of the size bath"),
+        return new SurfaceSize(
+                Kinds.SHARE.check(strength, "strength of the size bath"),
                 Kinds.NUMBER.check(pickUp, "pick-up of the sheet"));
     }
 
@@ -84,9 +85,13 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         double before = Kinds.MASS.siAboveZero(dry, "sheet before the bath");
         double after = Kinds.MASS.si(wet, "sheet after the bath");
         if (!(after > before)) {
-            throw Refused.of("size.no-pick-up",
+            throw Refused.of(
+                    "size.no-pick-up",
                     "size: " + dry + " before and " + wet + " after the bath given; the sheet must come out heavier.",
-                    "before", dry.toString(), "after", wet.toString());
+                    "before",
+                    dry.toString(),
+                    "after",
+                    wet.toString());
         }
         return of(strength, Kinds.NUMBER.ofSi((after - before) / before, "%"));
     }
@@ -151,26 +156,44 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      */
     public static Beaten gelatine(Assumptions assumptions, Quantity<Time> beating) {
         double studio = Kinds.TIME.si(beating, "beating time");
-        Estimate<Dose> onPaper = Bands.of(assumptions, List.of(Bands.Use.of(Scope.GENERAL, UNBEATEN, FALL),
-                Bands.Use.of(RAG, MILL_HOUR)), store -> Kinds.DOSE.ofSi(pickUpAfter(store, studio), "%"));
+        Estimate<Dose> onPaper = Bands.of(
+                assumptions,
+                List.of(Bands.Use.of(Scope.GENERAL, UNBEATEN, FALL), Bands.Use.of(RAG, MILL_HOUR)),
+                store -> Kinds.DOSE.ofSi(pickUpAfter(store, studio), "%"));
         double strength = assumptions.si("size.bath-strength", Scope.GENERAL) / 1000;
         double mill = studio / assumptions.si(MILL_HOUR, RAG);
         List<Notice> notices = new ArrayList<>();
         if (mill < TRIAL_FROM || mill > TRIAL_TO) {
-            notices.add(Notice.warning("size.beyond-trial",
+            notices.add(Notice.warning(
+                    "size.beyond-trial",
                     "Beaten for " + beating + ", about " + Kinds.TIME.ofSi(mill, "h") + " of a mill beater: the trial"
                             + " behind this ran from 8 to 35 h. Weigh a sheet before and after the bath.",
-                    "given", beating.toString(), "least", "8 h", "most", "35 h"));
+                    "given",
+                    beating.toString(),
+                    "least",
+                    "8 h",
+                    "most",
+                    "35 h"));
         }
-        notices.add(Notice.note("size.uncalibrated",
-                "From one trial in a mill beater, its bath not said; weigh a sheet before the bath and out of the press."));
-        return new Beaten(of(Kinds.SHARE.ofSi(strength, "%"),
-                Kinds.NUMBER.ofSi(onPaper.likely().si() / strength, "%")), onPaper, List.copyOf(notices));
+        notices.add(
+                Notice.note(
+                        "size.uncalibrated",
+                        "From one trial in a mill beater, its bath not said; weigh a sheet before the bath and out of the press."));
+        return new Beaten(
+                of(
+                        Kinds.SHARE.ofSi(strength, "%"),
+                        Kinds.NUMBER.ofSi(onPaper.likely().si() / strength, "%")),
+                onPaper,
+                List.copyOf(notices));
     }
 
     private static double pickUpAfter(Assumptions store, double studioSeconds) {
-        return Additives.gelatinePickUp(studioSeconds / store.si(MILL_HOUR, RAG), store.si(UNBEATEN, Scope.GENERAL),
-                store.si(FALL, Scope.GENERAL), LEAST_SEEN, MOST_SEEN);
+        return Additives.gelatinePickUp(
+                studioSeconds / store.si(MILL_HOUR, RAG),
+                store.si(UNBEATEN, Scope.GENERAL),
+                store.si(FALL, Scope.GENERAL),
+                LEAST_SEEN,
+                MOST_SEEN);
     }
 
     /**
@@ -195,18 +218,22 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @return a warning where the line of {@link #gelatine(Assumptions, Quantity)} differs by more than a tenth
      * @throws Refused if a time is out of range
      */
-    public static List<Notice> carriedOver(Assumptions assumptions, Quantity<Time> weighedAfter,
-            Quantity<Time> usedAfter) {
+    public static List<Notice> carriedOver(
+            Assumptions assumptions, Quantity<Time> weighedAfter, Quantity<Time> usedAfter) {
         double first = pickUpAfter(assumptions, Kinds.TIME.si(weighedAfter, "beating time of the weighed sheet"));
         double second = pickUpAfter(assumptions, Kinds.TIME.si(usedAfter, "beating time of the stock"));
         if (Math.abs(second / first - 1) <= 0.1) {
             return List.of();
         }
-        return List.of(Notice.warning("size.other-beating",
+        return List.of(Notice.warning(
+                "size.other-beating",
                 "The pick-up was weighed on stock beaten for " + weighedAfter + " and is used for " + usedAfter
                         + ": longer beaten paper takes up less size, in a published trial 6 % after 8 hours of a mill"
                         + " beater and 2 % after 35. Weigh a sheet of this stock.",
-                "weighed", weighedAfter.toString(), "used", usedAfter.toString()));
+                "weighed",
+                weighedAfter.toString(),
+                "used",
+                usedAfter.toString()));
     }
 
     /**
@@ -217,8 +244,11 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      */
     public static Estimate<Time> curing(Assumptions assumptions) {
         Assumption days = assumptions.get("schedule.size-cure", Scope.GENERAL);
-        return Estimate.of(Kinds.TIME.ofSi(days.likelySi(), "d"), Kinds.TIME.ofSi(days.lowSi(), "d"),
-                Kinds.TIME.ofSi(days.highSi(), "d"), List.of());
+        return Estimate.of(
+                Kinds.TIME.ofSi(days.likelySi(), "d"),
+                Kinds.TIME.ofSi(days.lowSi(), "d"),
+                Kinds.TIME.ofSi(days.highSi(), "d"),
+                List.of());
     }
 
     /**
@@ -241,8 +271,8 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @throws Refused if the mass is out of range
      */
     public static Amount<Mass> alumFor(Assumptions assumptions, Quantity<Mass> dryGelatine) {
-        return Kinds.MASS.ofSi(Kinds.MASS.si(dryGelatine, "dry gelatine")
-                * assumptions.si("size.alum", Scope.GENERAL), "g");
+        return Kinds.MASS.ofSi(
+                Kinds.MASS.si(dryGelatine, "dry gelatine") * assumptions.si("size.alum", Scope.GENERAL), "g");
     }
 
     /**
@@ -291,13 +321,21 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      */
     public Bath bath(int sheets, Quantity<Mass> drySheet, Quantity<Mass> kept) {
         if (sheets < 1) {
-            throw Refused.of("count.below-one", "sheets to size: " + sheets + " given; 1 or more is wanted.",
-                    "given", sheets, "least", 1);
+            throw Refused.of(
+                    "count.below-one",
+                    "sheets to size: " + sheets + " given; 1 or more is wanted.",
+                    "given",
+                    sheets,
+                    "least",
+                    1);
         }
         double taken = sheets * Kinds.MASS.siAboveZero(drySheet, "mass of the dry sheet") * pickUp.si();
         double heel = Kinds.MASS.si(kept, "bath kept in the tub");
-        return new Bath(Kinds.MASS.ofSi(taken + heel, "kg"), Kinds.MASS.ofSi((taken + heel) * strength.si(), "g"),
-                Kinds.MASS.ofSi(taken, "kg"), Kinds.MASS.ofSi(heel, "kg"));
+        return new Bath(
+                Kinds.MASS.ofSi(taken + heel, "kg"),
+                Kinds.MASS.ofSi((taken + heel) * strength.si(), "g"),
+                Kinds.MASS.ofSi(taken, "kg"),
+                Kinds.MASS.ofSi(heel, "kg"));
     }
 
     /**
@@ -310,8 +348,14 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
     public PressedSheet size(DrySheet sheet) {
         double bath = sheet.mass().si() * pickUp.si();
         double dry = bath * strength.si();
-        return new PressedSheet(sheet.fibre, sheet.additives + dry, sheet.minerals, sheet.water + (bath - dry),
-                sheet.width, sheet.height, 0);
+        return new PressedSheet(
+                sheet.fibre,
+                sheet.additives + dry,
+                sheet.minerals,
+                sheet.water + (bath - dry),
+                sheet.width,
+                sheet.height,
+                0);
     }
 
     /**
@@ -324,8 +368,13 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      */
     public static int sheetsFor(int good, Quantity<Share> loss) {
         if (good < 1) {
-            throw Refused.of("count.below-one", "good sheets: " + good + " given; 1 or more is wanted.",
-                    "given", good, "least", 1);
+            throw Refused.of(
+                    "count.below-one",
+                    "good sheets: " + good + " given; 1 or more is wanted.",
+                    "given",
+                    good,
+                    "least",
+                    1);
         }
         double share = Kinds.SHARE.siWithin(loss, "loss in sizing", 0, 0.95);
         // A small guard, so that rounding does not ask for one sheet more than the arithmetic.
@@ -353,24 +402,38 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         List<Notice> notices = new ArrayList<>();
         double there = onPaper().si();
         if (there < OLD_LOW || there > OLD_HIGH) {
-            notices.add(Notice.note("size.unusual",
+            notices.add(Notice.note(
+                    "size.unusual",
                     "The paper would hold " + onPaper() + " of size; old writing papers hold 2.6 to 5.8 % gelatine.",
-                    "given", onPaper().toString(), "least", "2.6 %", "most", "5.8 %"));
+                    "given",
+                    onPaper().toString(),
+                    "least",
+                    "2.6 %",
+                    "most",
+                    "5.8 %"));
         }
         double most = assumptions.get("size.bath-taken", Scope.GENERAL).highSi();
         if (pickUp.si() > most) {
-            notices.add(Notice.warning("size.bath-weak",
+            notices.add(Notice.warning(
+                    "size.bath-weak",
                     "The sheet would have to take up " + pickUp + " of its mass of this bath; about "
-                            + Kinds.NUMBER.ofSi(most, "%") + " is the most. For " + onPaper() + " on paper the bath wants "
+                            + Kinds.NUMBER.ofSi(most, "%") + " is the most. For " + onPaper()
+                            + " on paper the bath wants "
                             + Kinds.SHARE.ofSi(Math.min(1, there / most), "%") + " of dry size or more.",
-                    "pickUp", pickUp.toString(), "most", Kinds.NUMBER.ofSi(most, "%").toString(),
-                    "strength", Kinds.SHARE.ofSi(Math.min(1, there / most), "%").toString()));
+                    "pickUp",
+                    pickUp.toString(),
+                    "most",
+                    Kinds.NUMBER.ofSi(most, "%").toString(),
+                    "strength",
+                    Kinds.SHARE.ofSi(Math.min(1, there / most), "%").toString()));
         }
-        notices.add(Notice.note("size.curing",
+        notices.add(Notice.note(
+                "size.curing",
                 "Size hardens after drying, and no published figure says how long; " + curing(assumptions)
                         + " is common practice. Test with ink before the batch is used, and plan the days from your"
                         + " own records.",
-                "days", curing(assumptions).likely().toString()));
+                "days",
+                curing(assumptions).likely().toString()));
         return List.copyOf(notices);
     }
 

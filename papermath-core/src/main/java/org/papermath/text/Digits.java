@@ -6,15 +6,16 @@ import java.math.RoundingMode;
 
 /** Numbers for people. */
 public final class Digits {
-    private Digits() {
-    }
+    private Digits() {}
 
     /** Three digits, without trailing zeros. */
     public static String three(double value) {
         if (value == 0) {
             return "0";
         }
-        return new BigDecimal(value).round(new MathContext(3, RoundingMode.HALF_UP)).stripTrailingZeros()
+        return new BigDecimal(value)
+                .round(new MathContext(3, RoundingMode.HALF_UP))
+                .stripTrailingZeros()
                 .toPlainString();
     }
 }

@@ -2,8 +2,7 @@ package org.papermath.text;
 
 /** How far two words are apart. */
 public final class EditDistance {
-    private EditDistance() {
-    }
+    private EditDistance() {}
 
     /** The number of letters to change, add or leave out to turn one word into the other. */
     public static int between(String from, String to) {

@@ -5,8 +5,7 @@ import java.util.List;
 
 /** Breaks text between words into lines that fit a width. */
 public final class Wrap {
-    private Wrap() {
-    }
+    private Wrap() {}
 
     /**
      * Breaks a text into lines of at most a number of characters; a word longer than that stands alone. Runs of white

@@ -2,8 +2,7 @@ package org.papermath.text;
 
 /** Text that is safe in XML. */
 public final class Xml {
-    private Xml() {
-    }
+    private Xml() {}
 
     /** Escapes what has a meaning in XML; characters XML does not know become spaces. */
     public static String escape(String text) {
@@ -15,8 +14,12 @@ public final class Xml {
                 case '>' -> out.append("&gt;");
                 case '"' -> out.append("&quot;");
                 default -> {
-                    boolean known = c == '\t' || c == '\n' || c == '\r' || (c >= 0x20 && c <= 0xD7FF)
-                            || (c >= 0xE000 && c <= 0xFFFD) || c >= 0x10000;
+                    boolean known = c == '\t'
+                            || c == '\n'
+                            || c == '\r'
+                            || (c >= 0x20 && c <= 0xD7FF)
+                            || (c >= 0xE000 && c <= 0xFFFD)
+                            || c >= 0x10000;
                     out.appendCodePoint(known ? c : ' ');
                 }
             }

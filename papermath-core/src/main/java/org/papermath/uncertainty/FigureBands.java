@@ -1,7 +1,6 @@
 package org.papermath.uncertainty;
 
 import java.util.List;
-
 import org.papermath.engine.Figures;
 import org.papermath.engine.Known;
 
@@ -19,8 +18,14 @@ public final class FigureBands {
     /** By assumption, then by place; empty without bands. */
     private final double[][] moves;
 
-    FigureBands(Figures likely, double[] low, double[] high, boolean[] openBelow, boolean[] openAbove,
-            List<Known.Varied> varied, double[][] moves) {
+    FigureBands(
+            Figures likely,
+            double[] low,
+            double[] high,
+            boolean[] openBelow,
+            boolean[] openAbove,
+            List<Known.Varied> varied,
+            double[][] moves) {
         this.likely = likely;
         this.low = low;
         this.high = high;

@@ -1,7 +1,6 @@
 package org.papermath.uncertainty;
 
 import java.util.List;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figure;

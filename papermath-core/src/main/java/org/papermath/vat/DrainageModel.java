@@ -3,7 +3,6 @@ package org.papermath.vat;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
-
 import org.papermath.air.Water;
 import org.papermath.equation.Drainage;
 import org.papermath.equation.DrainageLaw;
@@ -44,9 +43,13 @@ public final class DrainageModel {
      * @return the model
      */
     public static DrainageModel from(Assumptions assumptions, Scope scope) {
-        return new DrainageModel(new DrainageLaw(assumptions.si("drainage.end-share", scope),
-                assumptions.si("drainage.mat-retention", scope), assumptions.si("drainage.wire-resistance", scope),
-                assumptions.si("drainage.suction-factor", scope)), assumptions.si("fibre.cell-wall-density", scope));
+        return new DrainageModel(
+                new DrainageLaw(
+                        assumptions.si("drainage.end-share", scope),
+                        assumptions.si("drainage.mat-retention", scope),
+                        assumptions.si("drainage.wire-resistance", scope),
+                        assumptions.si("drainage.suction-factor", scope)),
+                assumptions.si("fibre.cell-wall-density", scope));
     }
 
     /**
@@ -67,11 +70,14 @@ public final class DrainageModel {
      * @return the depth
      * @throws Refused if a value is out of range
      */
-    public static Amount<Length> depth(Quantity<Grammage> grammage, Quantity<Share> retention,
-            Quantity<FibreConcentration> perLitre) {
-        return Kinds.LENGTH.ofSi(Drainage.depth(Kinds.GRAMMAGE.si(grammage, "grammage"),
-                Kinds.SHARE.siAboveZero(retention, "retention of the fibre"),
-                Kinds.FIBRE_CONCENTRATION.siAboveZero(perLitre, "fibre per litre of stock")), "mm");
+    public static Amount<Length> depth(
+            Quantity<Grammage> grammage, Quantity<Share> retention, Quantity<FibreConcentration> perLitre) {
+        return Kinds.LENGTH.ofSi(
+                Drainage.depth(
+                        Kinds.GRAMMAGE.si(grammage, "grammage"),
+                        Kinds.SHARE.siAboveZero(retention, "retention of the fibre"),
+                        Kinds.FIBRE_CONCENTRATION.siAboveZero(perLitre, "fibre per litre of stock")),
+                "mm");
     }
 
     /**
@@ -85,10 +91,18 @@ public final class DrainageModel {
      * @return the sheet while it drains
      * @throws Refused if a value is out of range
      */
-    public DrainingSheet drain(Quantity<Length> depth, Quantity<FibreConcentration> perLitre,
-            Quantity<FiltrationResistance> resistance, Water water) {
-        return new DrainingSheet(depth(depth), strength(perLitre),
-                Kinds.FILTRATION_RESISTANCE.si(resistance, "specific filtration resistance"), law, wallDensity, water);
+    public DrainingSheet drain(
+            Quantity<Length> depth,
+            Quantity<FibreConcentration> perLitre,
+            Quantity<FiltrationResistance> resistance,
+            Water water) {
+        return new DrainingSheet(
+                depth(depth),
+                strength(perLitre),
+                Kinds.FILTRATION_RESISTANCE.si(resistance, "specific filtration resistance"),
+                law,
+                wallDensity,
+                water);
     }
 
     /**
@@ -101,24 +115,29 @@ public final class DrainageModel {
      * @return the resistance with the error that of the time brings
      * @throws Refused if a value is out of range, or the time is shorter than the bare cover alone takes
      */
-    public Reading<FiltrationResistance> resistance(Reading<Time> time, Quantity<Length> depth,
-            Quantity<FibreConcentration> perLitre, Water water) {
+    public Reading<FiltrationResistance> resistance(
+            Reading<Time> time, Quantity<Length> depth, Quantity<FibreConcentration> perLitre, Water water) {
         double h = depth(depth);
         double c = strength(perLitre);
         double seconds = Kinds.TIME.siAboveZero(time.value(), "drainage time");
-        double alpha = law.alpha(seconds, h, c, water.viscosity().si(), water.density().si());
+        double alpha =
+                law.alpha(seconds, h, c, water.viscosity().si(), water.density().si());
         double cover = law.time(h, 0, c, water.viscosity().si(), water.density().si());
         if (!(alpha > 0)) {
-            throw Refused.of("drainage.faster-than-cover",
+            throw Refused.of(
+                    "drainage.faster-than-cover",
                     "drainage time: " + Kinds.TIME.ofSi(seconds, "s") + " given, but the bare cover alone takes "
                             + Kinds.TIME.ofSi(cover, "s")
                             + " for that depth. Check the depth, or the cover is more open than"
                             + " reckoned.",
-                    "given", Kinds.TIME.ofSi(seconds, "s").toString(), "least", Kinds.TIME.ofSi(cover, "s").toString());
+                    "given",
+                    Kinds.TIME.ofSi(seconds, "s").toString(),
+                    "least",
+                    Kinds.TIME.ofSi(cover, "s").toString());
         }
         double error = time.error().si() / (seconds - cover) * alpha;
-        return Reading.of(Kinds.FILTRATION_RESISTANCE.ofSi(alpha, "m/kg"),
-                Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg"));
+        return Reading.of(
+                Kinds.FILTRATION_RESISTANCE.ofSi(alpha, "m/kg"), Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg"));
     }
 
     private static double depth(Quantity<Length> depth) {

@@ -5,7 +5,6 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import org.papermath.air.Water;
 import org.papermath.equation.DrainageLaw;
 import org.papermath.quantity.Amount;
@@ -35,7 +34,10 @@ public final class DrainingSheet {
      * @param settled the share of the fibre that lies in the mat; the rest can still be shaken about
      * @param squareMetre what a square metre of it weighs, fibre and water
      */
-    public record Moment(Amount<Time> elapsed, Amount<Length> drained, Amount<Length> wetThickness,
+    public record Moment(
+            Amount<Time> elapsed,
+            Amount<Length> drained,
+            Amount<Length> wetThickness,
             Amount<Share> settled,
             Amount<Mass> squareMetre) {
         /**
@@ -102,20 +104,36 @@ public final class DrainingSheet {
      */
     public Moment after(Quantity<Time> elapsed) {
         double seconds = Kinds.TIME.siWithin(elapsed, "time since the lift", 0, 86400);
-        double drained = Math.min(depth, law.drained(seconds, depth, alpha, perVolume, water.viscosity().si(),
-                water.density().si()));
+        double drained = Math.min(
+                depth,
+                law.drained(
+                        seconds,
+                        depth,
+                        alpha,
+                        perVolume,
+                        water.viscosity().si(),
+                        water.density().si()));
         double rho = water.density().si();
         double fibre = perVolume * depth;
         // The fibre never leaves; as the last of the stock drains the level is that of the fibre itself.
         double thickness = Math.max(depth - drained, fibre / wallDensity);
         double mass = rho * (thickness - fibre / wallDensity) + fibre;
-        return new Moment(Kinds.TIME.ofSi(seconds, "s"), Kinds.LENGTH.ofSi(depth - thickness, "mm"),
-                Kinds.LENGTH.ofSi(thickness, "mm"), Kinds.SHARE.ofSi(drained / depth, "%"),
-                        Kinds.MASS.ofSi(mass, "kg"));
+        return new Moment(
+                Kinds.TIME.ofSi(seconds, "s"),
+                Kinds.LENGTH.ofSi(depth - thickness, "mm"),
+                Kinds.LENGTH.ofSi(thickness, "mm"),
+                Kinds.SHARE.ofSi(drained / depth, "%"),
+                Kinds.MASS.ofSi(mass, "kg"));
     }
 
     private double seconds(double share) {
-        return law.time(share, depth, alpha, perVolume, water.viscosity().si(), water.density().si());
+        return law.time(
+                share,
+                depth,
+                alpha,
+                perVolume,
+                water.viscosity().si(),
+                water.density().si());
     }
 
     @Override

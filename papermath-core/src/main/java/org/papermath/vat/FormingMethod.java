@@ -1,12 +1,10 @@
 package org.papermath.vat;
 
 import java.util.Objects;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.FibreConcentration;
@@ -73,8 +71,15 @@ public final class FormingMethod {
      */
     public static FormingMethod severalDips(int dips, Quantity<Share> castOff) {
         if (dips < 1 || dips > 100) {
-            throw Refused.of("forming.dips", "dips of a sheet: " + dips + " given; it must be from 1 to 100.",
-                    "given", dips, "least", 1, "most", 100);
+            throw Refused.of(
+                    "forming.dips",
+                    "dips of a sheet: " + dips + " given; it must be from 1 to 100.",
+                    "given",
+                    dips,
+                    "least",
+                    1,
+                    "most",
+                    100);
         }
         return new FormingMethod(Kind.SEVERAL_DIPS, dips, Kinds.SHARE.siWithin(castOff, "share cast off", 0, 0.99));
     }
@@ -106,11 +111,14 @@ public final class FormingMethod {
      * @return the stock on the mould each time
      * @throws Refused if a value is out of range
      */
-    public Amount<Mass> stockEach(Quantity<Mass> sheetFibre, Quantity<Consistency> consistency,
-            Quantity<Share> retention) {
-        return Kinds.MASS.ofSi(Kinds.MASS.si(sheetFibre, "fibre of a sheet")
-                / (kept() * Kinds.SHARE.siAboveZero(retention, "retention of the fibre")
-                        * Kinds.CONSISTENCY.siAboveZero(consistency, "consistency")), "kg");
+    public Amount<Mass> stockEach(
+            Quantity<Mass> sheetFibre, Quantity<Consistency> consistency, Quantity<Share> retention) {
+        return Kinds.MASS.ofSi(
+                Kinds.MASS.si(sheetFibre, "fibre of a sheet")
+                        / (kept()
+                                * Kinds.SHARE.siAboveZero(retention, "retention of the fibre")
+                                * Kinds.CONSISTENCY.siAboveZero(consistency, "consistency")),
+                "kg");
     }
 
     /**
@@ -122,11 +130,14 @@ public final class FormingMethod {
      * @return the mass
      * @throws Refused if a value is out of range
      */
-    public Amount<Mass> sheetFibre(Quantity<Mass> stockEach, Quantity<Consistency> consistency,
-            Quantity<Share> retention) {
-        return Kinds.MASS.ofSi(kept() * Kinds.MASS.si(stockEach, "stock on the mould")
-                * Kinds.SHARE.si(retention, "retention of the fibre")
-                * Kinds.CONSISTENCY.si(consistency, "consistency"), "g");
+    public Amount<Mass> sheetFibre(
+            Quantity<Mass> stockEach, Quantity<Consistency> consistency, Quantity<Share> retention) {
+        return Kinds.MASS.ofSi(
+                kept()
+                        * Kinds.MASS.si(stockEach, "stock on the mould")
+                        * Kinds.SHARE.si(retention, "retention of the fibre")
+                        * Kinds.CONSISTENCY.si(consistency, "consistency"),
+                "g");
     }
 
     /**
@@ -138,11 +149,14 @@ public final class FormingMethod {
      * @return the depth
      * @throws Refused if a value is out of range
      */
-    public Amount<Length> depthEach(Quantity<Grammage> grammage, Quantity<FibreConcentration> perLitre,
-            Quantity<Share> retention) {
-        return Kinds.LENGTH.ofSi(Kinds.GRAMMAGE.si(grammage, "grammage")
-                / (kept() * Kinds.SHARE.siAboveZero(retention, "retention of the fibre")
-                        * Kinds.FIBRE_CONCENTRATION.siAboveZero(perLitre, "fibre per litre of stock")), "mm");
+    public Amount<Length> depthEach(
+            Quantity<Grammage> grammage, Quantity<FibreConcentration> perLitre, Quantity<Share> retention) {
+        return Kinds.LENGTH.ofSi(
+                Kinds.GRAMMAGE.si(grammage, "grammage")
+                        / (kept()
+                                * Kinds.SHARE.siAboveZero(retention, "retention of the fibre")
+                                * Kinds.FIBRE_CONCENTRATION.siAboveZero(perLitre, "fibre per litre of stock")),
+                "mm");
     }
 
     /**
@@ -175,9 +189,10 @@ public final class FormingMethod {
      * @throws Refused if a value is out of range
      */
     public static Amount<Grammage> repoured(Quantity<Grammage> piece, Quantity<Area> pieceArea, Quantity<Area> mould) {
-        return Kinds.GRAMMAGE.ofSi(Kinds.GRAMMAGE.si(piece, "grammage of the piece")
-                * Kinds.AREA.siAboveZero(pieceArea, "area of the piece")
-                / Kinds.AREA.siAboveZero(mould, "area of the mould"),
+        return Kinds.GRAMMAGE.ofSi(
+                Kinds.GRAMMAGE.si(piece, "grammage of the piece")
+                        * Kinds.AREA.siAboveZero(pieceArea, "area of the piece")
+                        / Kinds.AREA.siAboveZero(mould, "area of the mould"),
                 "g/m2");
     }
 

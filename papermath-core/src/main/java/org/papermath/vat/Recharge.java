@@ -3,11 +3,9 @@ package org.papermath.vat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.VatBalance;
 import org.papermath.pulp.Pulp;
 import org.papermath.quantity.Amount;
@@ -26,6 +24,7 @@ import org.papermath.quantity.Solids;
 public final class Recharge {
     /** A little of the band is kept for reading the jug. */
     private static final double PLANNED_PART = 0.98;
+
     private static final Recharge NONE = new Recharge(0, 0.5, new VatBalance.Step[0]);
 
     private final int every;
@@ -51,8 +50,8 @@ public final class Recharge {
     public record Line(int afterSheet, Amount<Volume> bailed, Amount<Volume> stock, Amount<Volume> water) {
         @Override
         public String toString() {
-            StringBuilder text = new StringBuilder(afterSheet == 0 ? "before the first sheet" : "after sheet "
-                    + afterSheet);
+            StringBuilder text =
+                    new StringBuilder(afterSheet == 0 ? "before the first sheet" : "after sheet " + afterSheet);
             append(text, "bail ", bailed, " of vat liquor");
             append(text, "add ", stock, " of stock");
             append(text, "add ", water, " of water");
@@ -61,7 +60,10 @@ public final class Recharge {
 
         private static void append(StringBuilder text, String verb, Amount<Volume> volume, String what) {
             if (volume.si() > 0) {
-                text.append(text.indexOf(":") < 0 ? ": " : ", ").append(verb).append(volume).append(what);
+                text.append(text.indexOf(":") < 0 ? ": " : ", ")
+                        .append(verb)
+                        .append(volume)
+                        .append(what);
             }
         }
     }
@@ -73,8 +75,7 @@ public final class Recharge {
      * @param bailed the vat liquor to take out; zero where water is wanted
      * @param water the water to give; zero where liquor is bailed
      */
-    public record Replacement(Amount<Mass> stock, Amount<Mass> bailed, Amount<Mass> water) {
-    }
+    public record Replacement(Amount<Mass> stock, Amount<Mass> bailed, Amount<Mass> water) {}
 
     /**
      * Two stocks mixed.
@@ -82,8 +83,7 @@ public final class Recharge {
      * @param richer the part from the richer one
      * @param poorer the part from the poorer one
      */
-    public record TwoStocks(Amount<Mass> richer, Amount<Mass> poorer) {
-    }
+    public record TwoStocks(Amount<Mass> richer, Amount<Mass> poorer) {}
 
     private Recharge(int every, double freshConsistency, VatBalance.Step... steps) {
         this.every = every;
@@ -114,7 +114,8 @@ public final class Recharge {
         requireCount(sheets, "sheets");
         List<VatBalance.Step> steps = new ArrayList<>();
         for (long after = every; after < sheets; after += every) {
-            steps.add(new VatBalance.Step((int) after, 0, stock.mass().si(), stock.consistency().si(), 0));
+            steps.add(new VatBalance.Step(
+                    (int) after, 0, stock.mass().si(), stock.consistency().si(), 0));
         }
         return new Recharge(every, stock.consistency().si(), steps.toArray(new VatBalance.Step[0]));
     }
@@ -136,33 +137,51 @@ public final class Recharge {
      *     takes the vat through the whole band, naming the least vat volume with which it would do
      * @source mass balance; a sheet takes R q c of fibre, so the vat thins by the factor 1 − R q/V a sheet
      */
-    public static Recharge within(VatCharge charge, Quantity<Mass> sheetFibre, Quantity<Share> tolerance, int sheets,
-            Quantity<Consistency> stock, Level level) {
+    public static Recharge within(
+            VatCharge charge,
+            Quantity<Mass> sheetFibre,
+            Quantity<Share> tolerance,
+            int sheets,
+            Quantity<Consistency> stock,
+            Level level) {
         requireCount(sheets, "sheets");
         double target = Kinds.MASS.siAboveZero(sheetFibre, "fibre of a sheet");
         double band = Kinds.SHARE.siWithin(tolerance, "tolerance of a sheet", 1e-6, 0.5) * PLANNED_PART;
         double fresh = Kinds.CONSISTENCY.siAboveZero(stock, "consistency of the fresh stock");
         double middle = VatBalance.consistencyForSheet(target, charge.retention, charge.lifted);
         if (middle >= 1) {
-            throw Refused.of("vat.sheet-above-lift",
+            throw Refused.of(
+                    "vat.sheet-above-lift",
                     "fibre of a sheet: " + Kinds.MASS.ofSi(target, "g") + " wanted of a dip of " + charge.lifted()
                             + ", which is not to be had from any stock. Lift more.",
-                    "wanted", Kinds.MASS.ofSi(target, "g").toString(), "lifted", charge.lifted().toString());
+                    "wanted",
+                    Kinds.MASS.ofSi(target, "g").toString(),
+                    "lifted",
+                    charge.lifted().toString());
         }
         double fall = charge.retention * charge.lifted / charge.contents.stock();
         int most = sheetsBetween(band, fall, sheets);
         if (most < 2 && sheets > 1) {
             double least = VatBalance.leastStockForBand(band, charge.retention, charge.lifted);
             Amount<Volume> volume = VatCharge.litres(least, thin(middle));
-            throw Refused.of("vat.too-small-for-tolerance",
-                    "tolerance of a sheet: ±" + Kinds.SHARE.check(tolerance, "tolerance of a sheet").to("%")
+            throw Refused.of(
+                    "vat.too-small-for-tolerance",
+                    "tolerance of a sheet: ±"
+                            + Kinds.SHARE
+                                    .check(tolerance, "tolerance of a sheet")
+                                    .to("%")
                             + " wanted, but one dip of " + charge.lifted() + " takes a vat of " + charge.stock()
                             + " through the whole band. A vat of at least " + volume
                             + " would do, or a thicker one of which less"
                             + " is lifted.",
-                    "tolerance", Kinds.SHARE.check(tolerance, "tolerance of a sheet").toString(),
-                    "lifted", charge.lifted().toString(), "stock", charge.stock().toString(), "least",
-                            volume.toString());
+                    "tolerance",
+                    Kinds.SHARE.check(tolerance, "tolerance of a sheet").toString(),
+                    "lifted",
+                    charge.lifted().toString(),
+                    "stock",
+                    charge.stock().toString(),
+                    "least",
+                    volume.toString());
         }
         for (int every = Math.min(most, sheets); ; every--) {
             double ratio = Math.exp((every - 1) * Math.log1p(-fall));
@@ -189,8 +208,8 @@ public final class Recharge {
         VatRun.additives(charge, additives, retentions, perFibre);
         double mark = now.stock();
         for (int done = 0; done < sheets; done += every) {
-            VatBalance.Step step = restore(now, wanted, fresh, done, done > 0 && level == Level.HELD
-                    ? mark : Double.NaN);
+            VatBalance.Step step =
+                    restore(now, wanted, fresh, done, done > 0 && level == Level.HELD ? mark : Double.NaN);
             steps.add(step);
             double left = 1 - step.bailed() / now.stock();
             for (int a = 0; a < kinds; a++) {
@@ -201,16 +220,26 @@ public final class Recharge {
                 mark = now.stock();
             }
             int count = Math.min(every, sheets - done);
-            now = VatBalance.run(now, charge.lifted, charge.retention, charge.couchSolids, new VatBalance.Step[0],
-                    new double[count], new double[count], additives, retentions, perFibre, new double[kinds][count]);
+            now = VatBalance.run(
+                    now,
+                    charge.lifted,
+                    charge.retention,
+                    charge.couchSolids,
+                    new VatBalance.Step[0],
+                    new double[count],
+                    new double[count],
+                    additives,
+                    retentions,
+                    perFibre,
+                    new double[kinds][count]);
             VatRun.requireWet(now, done + count);
         }
         return new Recharge(every, fresh, steps.toArray(new VatBalance.Step[0]));
     }
 
     /** Stock, water and bailing that bring the vat to a consistency, and where a mark is given to the mark. */
-    private static VatBalance.Step restore(VatBalance.Contents now, double wanted, double fresh, int after,
-            double mark) {
+    private static VatBalance.Step restore(
+            VatBalance.Contents now, double wanted, double fresh, int after, double mark) {
         if (Double.isNaN(mark)) {
             if (now.consistency() > wanted) {
                 return new VatBalance.Step(after, 0, 0, fresh, now.fibre() / wanted - now.stock());
@@ -231,10 +260,14 @@ public final class Recharge {
         if (fresh <= wanted) {
             Amount<Consistency> given = Kinds.CONSISTENCY.ofSi(fresh, "%");
             Amount<Consistency> least = Kinds.CONSISTENCY.ofSi(wanted, "%");
-            throw Refused.of("vat.stock-too-thin",
+            throw Refused.of(
+                    "vat.stock-too-thin",
                     "consistency of the fresh stock: " + given + " given, not above the " + least
                             + " the vat is to be kept at; it cannot bring the vat up. Drain the stock thicker.",
-                    "given", given.toString(), "least", least.toString());
+                    "given",
+                    given.toString(),
+                    "least",
+                    least.toString());
         }
     }
 
@@ -255,7 +288,9 @@ public final class Recharge {
      * @throws Refused if a value is out of range, or the stock is not thicker than the vat
      * @source two balances, of stock and of fibre
      */
-    public static Replacement replacing(Quantity<Mass> fibreTaken, Quantity<Solids> couchedAt,
+    public static Replacement replacing(
+            Quantity<Mass> fibreTaken,
+            Quantity<Solids> couchedAt,
             Quantity<Consistency> stock,
             Quantity<Consistency> vat) {
         double taken = Kinds.MASS.siAboveZero(fibreTaken, "fibre taken");
@@ -282,20 +317,27 @@ public final class Recharge {
      * @return how much of each
      * @throws Refused if the couched solids do not lie between the two
      */
-    public static TwoStocks mixing(Quantity<Mass> fibreTaken, Quantity<Solids> couchedAt, Quantity<Consistency> richer,
+    public static TwoStocks mixing(
+            Quantity<Mass> fibreTaken,
+            Quantity<Solids> couchedAt,
+            Quantity<Consistency> richer,
             Quantity<Consistency> poorer) {
         double taken = Kinds.MASS.siAboveZero(fibreTaken, "fibre taken");
         double solids = Kinds.SOLIDS.si(couchedAt, "solids of the couched sheet");
         double rich = Kinds.CONSISTENCY.si(richer, "consistency of the thicker stock");
         double poor = Kinds.CONSISTENCY.si(poorer, "consistency of the thinner stock");
         if (!(poor < rich) || solids < poor || solids > rich) {
-            throw Refused.of("vat.mixture-out-of-reach",
+            throw Refused.of(
+                    "vat.mixture-out-of-reach",
                     "stocks: " + Kinds.CONSISTENCY.ofSi(rich, "%") + " and " + Kinds.CONSISTENCY.ofSi(poor, "%")
                             + " given; the sheets leave at " + Kinds.SOLIDS.ofSi(solids, "%")
                             + ", which must lie between the two. Drain one thicker, or bail.",
-                    "richer", Kinds.CONSISTENCY.ofSi(rich, "%").toString(), "poorer", Kinds.CONSISTENCY.ofSi(poor, "%")
-                            .toString(),
-                    "wanted", Kinds.SOLIDS.ofSi(solids, "%").toString());
+                    "richer",
+                    Kinds.CONSISTENCY.ofSi(rich, "%").toString(),
+                    "poorer",
+                    Kinds.CONSISTENCY.ofSi(poor, "%").toString(),
+                    "wanted",
+                    Kinds.SOLIDS.ofSi(solids, "%").toString());
         }
         double carried = taken / solids;
         double part = VatBalance.richerPart(solids, rich, poor);
@@ -321,7 +363,9 @@ public final class Recharge {
      * @return the lines in order; lines that ask for nothing are left out
      */
     public List<Line> lines() {
-        return Arrays.stream(steps).filter(step -> step.stock() + step.water() + step.bailed() > 0).map(this::line)
+        return Arrays.stream(steps)
+                .filter(step -> step.stock() + step.water() + step.bailed() > 0)
+                .map(this::line)
                 .toList();
     }
 
@@ -331,14 +375,18 @@ public final class Recharge {
      * @return the line of it, all zero where nothing is to be done
      */
     public Line now() {
-        return steps.length > 0 && steps[0].after() == 0 ? line(steps[0])
+        return steps.length > 0 && steps[0].after() == 0
+                ? line(steps[0])
                 : line(new VatBalance.Step(0, 0, 0, freshConsistency, 0));
     }
 
     private Line line(VatBalance.Step step) {
         Pulp like = thin(step.consistency());
         Pulp water = thin(1e-9);
-        return new Line(step.after(), VatCharge.litres(step.bailed(), water), VatCharge.litres(step.stock(), like),
+        return new Line(
+                step.after(),
+                VatCharge.litres(step.bailed(), water),
+                VatCharge.litres(step.stock(), like),
                 VatCharge.litres(step.water(), water));
     }
 
@@ -358,8 +406,17 @@ public final class Recharge {
 
     static void requireCount(int count, String what) {
         if (count < 1 || count > 100_000) {
-            throw Refused.of("vat.count", what + ": " + count + " given; it must be from 1 to 100 000.",
-                    "quantity", what, "given", count, "least", 1, "most", 100_000);
+            throw Refused.of(
+                    "vat.count",
+                    what + ": " + count + " given; it must be from 1 to 100 000.",
+                    "quantity",
+                    what,
+                    "given",
+                    count,
+                    "least",
+                    1,
+                    "most",
+                    100_000);
         }
     }
 }

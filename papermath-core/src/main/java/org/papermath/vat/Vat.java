@@ -2,12 +2,10 @@ package org.papermath.vat;
 
 import java.util.Objects;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -25,7 +23,11 @@ public final class Vat {
     private final @Nullable Amount<Length> width;
     private final @Nullable Amount<Length> length;
 
-    private Vat(String name, Amount<Volume> volume, Amount<Temperature> temperature, @Nullable Amount<Length> width,
+    private Vat(
+            String name,
+            Amount<Volume> volume,
+            Amount<Temperature> temperature,
+            @Nullable Amount<Length> width,
             @Nullable Amount<Length> length) {
         this.name = name;
         this.volume = volume;
@@ -70,7 +72,11 @@ public final class Vat {
      * @throws Refused if a side is out of range
      */
     public Vat inside(Quantity<Length> width, Quantity<Length> length) {
-        return new Vat(name, volume, temperature, Limits.VAT_SIDE.check(width, "width of the vat inside"),
+        return new Vat(
+                name,
+                volume,
+                temperature,
+                Limits.VAT_SIDE.check(width, "width of the vat inside"),
                 Limits.VAT_SIDE.check(length, "length of the vat inside"));
     }
 
@@ -121,7 +127,9 @@ public final class Vat {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Vat that && name.equals(that.name) && volume.si() == that.volume.si()
+        return other instanceof Vat that
+                && name.equals(that.name)
+                && volume.si() == that.volume.si()
                 && temperature.si() == that.temperature.si()
                 && width().map(Amount::si).equals(that.width().map(Amount::si))
                 && length().map(Amount::si).equals(that.length().map(Amount::si));

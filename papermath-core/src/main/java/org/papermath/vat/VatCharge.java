@@ -2,11 +2,9 @@ package org.papermath.vat;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
@@ -40,8 +38,7 @@ public final class VatCharge {
      * @param inVat the mass of it in the vat, active matter
      * @param retention the share of what is on the mould that stays in the sheet
      */
-    public record Carried(AdditiveDose dose, Amount<Mass> inVat, Amount<Share> retention) {
-    }
+    public record Carried(AdditiveDose dose, Amount<Mass> inVat, Amount<Share> retention) {}
 
     /**
      * What to put into an empty vat.
@@ -50,11 +47,10 @@ public final class VatCharge {
      * @param water the water
      * @param together both, stirred
      */
-    public record Mix(Pulp stock, Amount<Volume> water, Pulp together) {
-    }
+    public record Mix(Pulp stock, Amount<Volume> water, Pulp together) {}
 
-    VatCharge(VatBalance.Contents contents, double lifted, double retention, double couchSolids,
-            List<Carried> carried) {
+    VatCharge(
+            VatBalance.Contents contents, double lifted, double retention, double couchSolids, List<Carried> carried) {
         this.contents = contents;
         this.lifted = lifted;
         this.retention = retention;
@@ -72,8 +68,8 @@ public final class VatCharge {
      * @return the charge
      * @throws Refused if a value is out of range, or a dip would take more than the vat holds
      */
-    public static VatCharge of(Pulp pulp, Quantity<Mass> lifted, Quantity<Share> retention,
-            Quantity<Solids> couchedAt) {
+    public static VatCharge of(
+            Pulp pulp, Quantity<Mass> lifted, Quantity<Share> retention, Quantity<Solids> couchedAt) {
         VatBalance.Contents contents = contents(pulp);
         double lift = Kinds.MASS.siAboveZero(lifted, "stock lifted");
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
@@ -94,7 +90,10 @@ public final class VatCharge {
      * @throws Refused as {@link #of}
      */
     public static VatCharge from(Assumptions assumptions, Scope scope, Pulp pulp, Quantity<Mass> lifted) {
-        return of(pulp, lifted, assumptions.amount("vat.retention", scope, Kinds.SHARE),
+        return of(
+                pulp,
+                lifted,
+                assumptions.amount("vat.retention", scope, Kinds.SHARE),
                 assumptions.amount("web.solids-couched", scope, Kinds.SOLIDS));
     }
 
@@ -108,8 +107,8 @@ public final class VatCharge {
      * @return the charge
      * @throws Refused as {@link #of}
      */
-    public static VatCharge forSheet(Pulp pulp, Quantity<Mass> sheetFibre, Quantity<Share> retention,
-            Quantity<Solids> couchedAt) {
+    public static VatCharge forSheet(
+            Pulp pulp, Quantity<Mass> sheetFibre, Quantity<Share> retention, Quantity<Solids> couchedAt) {
         double sheet = Kinds.MASS.siAboveZero(sheetFibre, "fibre of a sheet");
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
         double lift = VatBalance.liftedOfSheet(sheet, kept, pulp.consistency().si());
@@ -129,10 +128,14 @@ public final class VatCharge {
         Pulp together = Pulp.ofVolume(vat.workingVolume(), wanted);
         double c = Kinds.CONSISTENCY.siAboveZero(stock, "consistency of the stock");
         if (c < together.consistency().si()) {
-            throw Refused.of("vat.stock-too-thin",
+            throw Refused.of(
+                    "vat.stock-too-thin",
                     "consistency of the stock: " + Kinds.CONSISTENCY.ofSi(c, "%") + " given, thinner than the "
                             + together.consistency() + " wanted in the vat. Drain the stock first.",
-                    "given", Kinds.CONSISTENCY.ofSi(c, "%").toString(), "wanted", together.consistency().toString());
+                    "given",
+                    Kinds.CONSISTENCY.ofSi(c, "%").toString(),
+                    "wanted",
+                    together.consistency().toString());
         }
         Pulp fresh = Pulp.ofOvenDry(together.ovenDry()).at(Kinds.CONSISTENCY.ofSi(c));
         double water = Math.max(0, together.mass().si() - fresh.mass().si());
@@ -145,24 +148,30 @@ public final class VatCharge {
 
     private static void requireLift(VatBalance.Contents contents, double lift) {
         if (lift >= contents.stock()) {
-            throw Refused.of("vat.lift-above-vat",
+            throw Refused.of(
+                    "vat.lift-above-vat",
                     "stock lifted: " + Kinds.MASS.ofSi(lift, "kg") + " a dip, but the vat holds only "
                             + Kinds.MASS.ofSi(contents.stock(), "kg")
                             + ". Fill it, or thicken it so that less is lifted.",
-                    "given", Kinds.MASS.ofSi(lift, "kg").toString(), "most", Kinds.MASS.ofSi(contents.stock(), "kg")
-                            .toString());
+                    "given",
+                    Kinds.MASS.ofSi(lift, "kg").toString(),
+                    "most",
+                    Kinds.MASS.ofSi(contents.stock(), "kg").toString());
         }
     }
 
     private static void requireDrier(VatBalance.Contents contents, double solids, double kept) {
         if (solids < kept * contents.consistency()) {
-            throw Refused.of("vat.sheet-wetter-than-vat",
+            throw Refused.of(
+                    "vat.sheet-wetter-than-vat",
                     "solids of the couched sheet: " + Kinds.SOLIDS.ofSi(solids, "%")
                             + " given, less than is lifted from the vat at "
                             + Kinds.CONSISTENCY.ofSi(contents.consistency(), "%")
                             + ". A sheet drains; check the two figures.",
-                    "given", Kinds.SOLIDS.ofSi(solids, "%").toString(),
-                    "vat", Kinds.CONSISTENCY.ofSi(contents.consistency(), "%").toString());
+                    "given",
+                    Kinds.SOLIDS.ofSi(solids, "%").toString(),
+                    "vat",
+                    Kinds.CONSISTENCY.ofSi(contents.consistency(), "%").toString());
         }
     }
 
@@ -191,9 +200,16 @@ public final class VatCharge {
     public VatCharge carrying(AdditiveDose dose, Quantity<Mass> inVat, Quantity<Share> kept) {
         List<Carried> more = new ArrayList<>(carried);
         Amount<Mass> mass = Kinds.MASS.check(inVat, dose.additive().name() + " in the vat");
-        more.add(new Carried(dose, mass, Kinds.SHARE.check(kept, "retention of " + dose.additive().name())));
-        return new VatCharge(new VatBalance.Contents(contents.fibre(), contents.stock() + mass.si()), lifted, retention,
-                couchSolids, List.copyOf(more));
+        more.add(new Carried(
+                dose,
+                mass,
+                Kinds.SHARE.check(kept, "retention of " + dose.additive().name())));
+        return new VatCharge(
+                new VatBalance.Contents(contents.fibre(), contents.stock() + mass.si()),
+                lifted,
+                retention,
+                couchSolids,
+                List.copyOf(more));
     }
 
     /**

@@ -1,9 +1,7 @@
 package org.papermath.vat;
 
 import java.util.List;
-
 import javax.measure.quantity.Dimensionless;
-
 import org.papermath.evidence.Notice;
 import org.papermath.quantity.Amount;
 

@@ -2,7 +2,6 @@ package org.papermath.vat;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-
 import org.papermath.pulp.Pulp;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
@@ -18,24 +17,21 @@ public sealed interface VatReading {
      *
      * @param solids its oven-dry mass
      */
-    record OfSheet(Amount<Mass> solids) implements VatReading {
-    }
+    record OfSheet(Amount<Mass> solids) implements VatReading {}
 
     /**
      * The consistency of the stirred vat.
      *
      * @param consistency fibre over stock
      */
-    record OfVat(Amount<Consistency> consistency) implements VatReading {
-    }
+    record OfVat(Amount<Consistency> consistency) implements VatReading {}
 
     /**
      * The consistency of what drains off the mould.
      *
      * @param consistency fibre over white water
      */
-    record OfWhiteWater(Amount<Consistency> consistency) implements VatReading {
-    }
+    record OfWhiteWater(Amount<Consistency> consistency) implements VatReading {}
 
     /**
      * Weighs a couched sheet wet. The less sure way: a tenth more water looks like a tenth more sheet.
@@ -46,8 +42,9 @@ public sealed interface VatReading {
      * @throws Refused if a value is out of range
      */
     static VatReading couchedSheet(Quantity<Mass> wet, Quantity<Solids> solids) {
-        return new OfSheet(Kinds.MASS.ofSi(Kinds.MASS.siAboveZero(wet, "couched sheet")
-                * Kinds.SOLIDS.si(solids, "solids of the couched sheet"), "g"));
+        return new OfSheet(Kinds.MASS.ofSi(
+                Kinds.MASS.siAboveZero(wet, "couched sheet") * Kinds.SOLIDS.si(solids, "solids of the couched sheet"),
+                "g"));
     }
 
     /**
@@ -59,8 +56,10 @@ public sealed interface VatReading {
      * @throws Refused if a value is out of range
      */
     static VatReading driedSheet(Quantity<Mass> dried, Quantity<Moisture> moisture) {
-        return new OfSheet(Kinds.MASS.ofSi(Kinds.MASS.siAboveZero(dried, "dried sheet")
-                * (1 - Kinds.MOISTURE.siWithin(moisture, "moisture of the dried sheet", 0, 0.9)), "g"));
+        return new OfSheet(Kinds.MASS.ofSi(
+                Kinds.MASS.siAboveZero(dried, "dried sheet")
+                        * (1 - Kinds.MOISTURE.siWithin(moisture, "moisture of the dried sheet", 0, 0.9)),
+                "g"));
     }
 
     /**

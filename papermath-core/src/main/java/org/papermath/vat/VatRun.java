@@ -3,13 +3,11 @@ package org.papermath.vat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -39,8 +37,14 @@ public final class VatRun {
     private final double[] additivesLeft;
     private final VatBalance.Contents end;
 
-    private VatRun(VatCharge charge, Recharge recharge, double[] sheets, double[] before, double[][] carried,
-            double[] additivesLeft, VatBalance.Contents end) {
+    private VatRun(
+            VatCharge charge,
+            Recharge recharge,
+            double[] sheets,
+            double[] before,
+            double[][] carried,
+            double[] additivesLeft,
+            VatBalance.Contents end) {
         this.charge = charge;
         this.recharge = recharge;
         this.sheets = sheets;
@@ -60,8 +64,18 @@ public final class VatRun {
         double[] perFibre = new double[kinds];
         double[][] carried = new double[kinds][count];
         additives(charge, additives, retentions, perFibre);
-        VatBalance.Contents end = VatBalance.run(charge.contents, charge.lifted, charge.retention, charge.couchSolids,
-                recharge.steps(), sheets, before, additives, retentions, perFibre, carried);
+        VatBalance.Contents end = VatBalance.run(
+                charge.contents,
+                charge.lifted,
+                charge.retention,
+                charge.couchSolids,
+                recharge.steps(),
+                sheets,
+                before,
+                additives,
+                retentions,
+                perFibre,
+                carried);
         VatRun run = new VatRun(charge, recharge, sheets, before, carried, additives, end);
         run.requireEnough();
         return run;
@@ -98,10 +112,12 @@ public final class VatRun {
     }
 
     private static Refused dry(int sheet) {
-        return Refused.of("vat.runs-dry",
+        return Refused.of(
+                "vat.runs-dry",
                 "sheets: the vat runs dry at sheet " + sheet
                         + "; each sheet carries water away too. Pull fewer, or recharge.",
-                "sheet", sheet);
+                "sheet",
+                sheet);
     }
 
     /**
@@ -297,17 +313,26 @@ public final class VatRun {
         if (rise <= 0) {
             return List.of();
         }
-        String why = "The vat stands " + levelRise() + " higher after " + count() + " sheets, since the stock given is thinner"
-                + " than the sheets that leave at " + Kinds.SOLIDS.ofSi(charge.couchSolids, "%");
+        String why = "The vat stands " + levelRise() + " higher after " + count()
+                + " sheets, since the stock given is thinner" + " than the sheets that leave at "
+                + Kinds.SOLIDS.ofSi(charge.couchSolids, "%");
         double end = left().volume().si();
         if (end <= vat.workingVolume().si()) {
-            return List.of(Notice.note("vat.rises", why + ".", "rise", levelRise().toString(), "sheets", count()));
+            return List.of(
+                    Notice.note("vat.rises", why + ".", "rise", levelRise().toString(), "sheets", count()));
         }
-        return List.of(Notice.warning("vat.above-mark",
-                why + ", above the " + vat.workingVolume() + " of " + vat.name() + ". Bail before each recharge, or drain the stock"
-                        + " thicker.",
-                "rise", levelRise().toString(), "end", left().volume().toString(), "vat", vat.name(),
-                "volume", vat.workingVolume().toString()));
+        return List.of(Notice.warning(
+                "vat.above-mark",
+                why + ", above the " + vat.workingVolume() + " of " + vat.name()
+                        + ". Bail before each recharge, or drain the stock" + " thicker.",
+                "rise",
+                levelRise().toString(),
+                "end",
+                left().volume().toString(),
+                "vat",
+                vat.name(),
+                "volume",
+                vat.workingVolume().toString()));
     }
 
     /**
@@ -323,11 +348,24 @@ public final class VatRun {
      * @return what to give now, and a new table for the sheets still to pull
      * @throws Refused if a value is out of range, or as {@link Recharge#within}
      */
-    public VatCorrection correct(int afterSheet, VatReading reading, Quantity<Mass> sheetFibre,
+    public VatCorrection correct(
+            int afterSheet,
+            VatReading reading,
+            Quantity<Mass> sheetFibre,
             Quantity<Share> tolerance,
-            int further, Quantity<Consistency> stock, Recharge.Level level) {
-        return correct(Assumptions.standard(), Scope.GENERAL, afterSheet, reading, sheetFibre, tolerance, further,
-                stock, level);
+            int further,
+            Quantity<Consistency> stock,
+            Recharge.Level level) {
+        return correct(
+                Assumptions.standard(),
+                Scope.GENERAL,
+                afterSheet,
+                reading,
+                sheetFibre,
+                tolerance,
+                further,
+                stock,
+                level);
     }
 
     /**
@@ -347,8 +385,15 @@ public final class VatRun {
      * @return what to give now, and a new table for the sheets still to pull
      * @throws Refused if a value is out of range, or as {@link Recharge#within}
      */
-    public VatCorrection correct(Assumptions assumptions, Scope scope, int afterSheet, VatReading reading,
-            Quantity<Mass> sheetFibre, Quantity<Share> tolerance, int further, Quantity<Consistency> stock,
+    public VatCorrection correct(
+            Assumptions assumptions,
+            Scope scope,
+            int afterSheet,
+            VatReading reading,
+            Quantity<Mass> sheetFibre,
+            Quantity<Share> tolerance,
+            int further,
+            Quantity<Consistency> stock,
             Recharge.Level level) {
         index(afterSheet);
         VatRun soFar = of(charge, afterSheet, recharge);
@@ -360,29 +405,35 @@ public final class VatRun {
             ratio = sheet.solids().si() / soFar.solidsSi(last);
             double scatter = assumptions.si("sheet.scatter-grammage", scope);
             if (Math.abs(ratio - 1) < scatter) {
-                notices = List.of(Notice.note("vat.within-scatter",
+                notices = List.of(Notice.note(
+                        "vat.within-scatter",
                         "The sheet is " + Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%")
                                 + " off what was reckoned; single sheets"
                                 + " differ by " + Kinds.NUMBER.ofSi(scatter, "%")
                                 + " from hand to hand. Weigh a few before"
                                 + " changing the vat.",
-                        "off", Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%").toString(),
-                        "scatter", Kinds.NUMBER.ofSi(scatter, "%").toString()));
+                        "off",
+                        Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%").toString(),
+                        "scatter",
+                        Kinds.NUMBER.ofSi(scatter, "%").toString()));
             }
         } else if (reading instanceof VatReading.OfVat vat) {
-            ratio = Kinds.CONSISTENCY.siAboveZero(vat.consistency(),
-                    "consistency of the vat") / soFar.end.consistency();
+            ratio = Kinds.CONSISTENCY.siAboveZero(vat.consistency(), "consistency of the vat")
+                    / soFar.end.consistency();
         } else if (reading instanceof VatReading.OfWhiteWater water) {
             retention = VatBalance.firstPassRetention(water.consistency().si(), soFar.end.consistency());
             if (!(retention > 0)) {
-                throw Refused.of("vat.white-water-thicker",
+                throw Refused.of(
+                        "vat.white-water-thicker",
                         "consistency of the white water: " + water.consistency()
                                 + " given, not thinner than the vat at "
                                 + Kinds.CONSISTENCY.ofSi(soFar.end.consistency(), "%")
                                 + ". Let the stirred vat settle in no"
                                 + " sample, and take what drips from the mould.",
-                        "given", water.consistency().toString(),
-                        "most", Kinds.CONSISTENCY.ofSi(soFar.end.consistency(), "%").toString());
+                        "given",
+                        water.consistency().toString(),
+                        "most",
+                        Kinds.CONSISTENCY.ofSi(soFar.end.consistency(), "%").toString());
             }
         }
         // Sheets that were lighter all along took less water with them.
@@ -409,18 +460,26 @@ public final class VatRun {
 
     private int index(int sheet) {
         if (sheet < 1 || sheet > sheets.length) {
-            throw Refused.of("vat.no-such-sheet",
+            throw Refused.of(
+                    "vat.no-such-sheet",
                     "sheet: number " + sheet + " given; the run has sheets 1 to " + sheets.length + ".",
-                    "given", sheet, "most", sheets.length);
+                    "given",
+                    sheet,
+                    "most",
+                    sheets.length);
         }
         return sheet - 1;
     }
 
     private int additiveIndex(int which) {
         if (which < 0 || which >= carried.length) {
-            throw Refused.of("vat.no-such-additive",
+            throw Refused.of(
+                    "vat.no-such-additive",
                     "additive: number " + which + " given; the vat carries " + carried.length + ", counted from 0.",
-                    "given", which, "count", carried.length);
+                    "given",
+                    which,
+                    "count",
+                    carried.length);
         }
         return which;
     }

@@ -4,7 +4,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -53,7 +52,8 @@ public final class WhiteWater {
      * @throws org.papermath.quantity.Refused if a share is out of range
      */
     public static WhiteWater of(Quantity<Share> longFibre, Quantity<Share> fines) {
-        return new WhiteWater(Kinds.SHARE.siAboveZero(longFibre, "retention of long fibre"),
+        return new WhiteWater(
+                Kinds.SHARE.siAboveZero(longFibre, "retention of long fibre"),
                 Kinds.SHARE.siAboveZero(fines, "retention of fines"));
     }
 
@@ -75,8 +75,10 @@ public final class WhiteWater {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public static Amount<Consistency> consistency(Quantity<Consistency> vat, Quantity<Share> retention) {
-        return Kinds.CONSISTENCY.ofSi(Kinds.CONSISTENCY.si(vat, "consistency of the vat")
-                * (1 - Kinds.SHARE.si(retention, "retention of the fibre")), "%");
+        return Kinds.CONSISTENCY.ofSi(
+                Kinds.CONSISTENCY.si(vat, "consistency of the vat")
+                        * (1 - Kinds.SHARE.si(retention, "retention of the fibre")),
+                "%");
     }
 
     /**
@@ -102,14 +104,19 @@ public final class WhiteWater {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public Noted<Amount<Dimensionless>> sheetsToSettle(Quantity<Mass> vat, Quantity<Mass> lifted) {
-        double count = VatBalance.finesConstant(Kinds.MASS.si(vat, "stock in the vat"), finesRetention,
-                Kinds.MASS.siAboveZero(lifted, "stock lifted"));
+        double count = VatBalance.finesConstant(
+                Kinds.MASS.si(vat, "stock in the vat"), finesRetention, Kinds.MASS.siAboveZero(lifted, "stock lifted"));
         String text = String.valueOf((long) Math.ceil(count));
-        return Noted.of(Kinds.NUMBER.ofSi(count, "1"), Notice.note("vat.fines-settle",
-                "The first " + text + " sheets or so drain faster and weigh less than the later ones, until the fines"
-                        + " have gathered"
-                        + " in the vat.",
-                "sheets", text));
+        return Noted.of(
+                Kinds.NUMBER.ofSi(count, "1"),
+                Notice.note(
+                        "vat.fines-settle",
+                        "The first " + text
+                                + " sheets or so drain faster and weigh less than the later ones, until the fines"
+                                + " have gathered"
+                                + " in the vat.",
+                        "sheets",
+                        text));
     }
 
     /**
@@ -133,8 +140,10 @@ public final class WhiteWater {
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
     public static Amount<Mass> lost(Quantity<Volume> thrownAway, Quantity<FibreConcentration> perLitre) {
-        return Kinds.MASS.ofSi(Kinds.VOLUME.si(thrownAway, "white water thrown away")
-                * Kinds.FIBRE_CONCENTRATION.si(perLitre, "dry matter in white water"), "g");
+        return Kinds.MASS.ofSi(
+                Kinds.VOLUME.si(thrownAway, "white water thrown away")
+                        * Kinds.FIBRE_CONCENTRATION.si(perLitre, "dry matter in white water"),
+                "g");
     }
 
     /**
@@ -158,8 +167,8 @@ public final class WhiteWater {
      * @return the ratio, with a warning where it is outside what hand work takes
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
-    public static Noted<Amount<LiquorRatio>> freshWater(Quantity<Volume> water, Quantity<Mass> ovenDry,
-            Assumptions assumptions) {
+    public static Noted<Amount<LiquorRatio>> freshWater(
+            Quantity<Volume> water, Quantity<Mass> ovenDry, Assumptions assumptions) {
         Assumption usual = assumptions.get("water.total", Scope.GENERAL);
         double ratio = Kinds.VOLUME.si(water, "fresh water") / Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre");
         Amount<LiquorRatio> value = Kinds.LIQUOR_RATIO.ofSi(ratio, "L/kg");
@@ -168,10 +177,18 @@ public final class WhiteWater {
         }
         Amount<LiquorRatio> low = Kinds.LIQUOR_RATIO.ofSi(usual.lowSi(), "L/kg");
         Amount<LiquorRatio> high = Kinds.LIQUOR_RATIO.ofSi(usual.highSi(), "L/kg");
-        return Noted.of(value, Notice.warning("vat.fresh-water",
-                "The fresh water comes to " + value + "; hand work takes " + low + " to " + high
-                        + ". One of the two figures does not fit the other.",
-                "given", value.toString(), "least", low.toString(), "most", high.toString()));
+        return Noted.of(
+                value,
+                Notice.warning(
+                        "vat.fresh-water",
+                        "The fresh water comes to " + value + "; hand work takes " + low + " to " + high
+                                + ". One of the two figures does not fit the other.",
+                        "given",
+                        value.toString(),
+                        "least",
+                        low.toString(),
+                        "most",
+                        high.toString()));
     }
 
     @Override

@@ -36,7 +36,9 @@ class AirAgainstPsychrometricLibraryTest {
     @Test
     void theWholeGridIsThere() {
         assertThat(states()).hasSize(13 * 19);
-        assertThat(states().stream().filter(row -> row.number("dew_point_C") < 0)).hasSizeGreaterThan(50);
-        assertThat(states().stream().filter(row -> row.number("wet_bulb_C") < 0)).hasSizeGreaterThan(20);
+        assertThat(states().stream().filter(row -> row.number("dew_point_C") < 0))
+                .hasSizeGreaterThan(50);
+        assertThat(states().stream().filter(row -> row.number("wet_bulb_C") < 0))
+                .hasSizeGreaterThan(20);
     }
 }

@@ -51,19 +51,22 @@ class AirTest {
     void goesUpTheMountain() {
         assertThat(ROOM.atAltitude(metres(1500)).pressure().in("kPa")).isCloseTo(84.56, within(0.02));
         assertThat(ROOM.atAltitude(metres(0))).isEqualTo(ROOM);
-        assertThatThrownBy(() -> ROOM.atAltitude(metres(8000))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> ROOM.atAltitude(metres(8000)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("altitude: 8000 m given; it must be from 0 m to 5000 m. Check the unit and the decimal"
-                + " point.");
+                        + " point.");
     }
 
     @Test
     void refusesAWetThermometerAboveTheDryOne() {
-        assertThatThrownBy(() -> Air.ofWetBulb(celsius(18), celsius(19))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Air.ofWetBulb(celsius(18), celsius(19)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("wet-bulb temperature: 19 °C given, but the dry thermometer stands at 18 °C; a wet"
-                + " thermometer never"
+                        + " thermometer never"
                         + " stands above it. See whether the two readings were changed over.")
                 .satisfies(thrown -> assertThat(((Refused) thrown).code()).isEqualTo("air.wet-bulb-above-dry"));
-        assertThatThrownBy(() -> Air.ofWetBulb(celsius(40), celsius(5))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Air.ofWetBulb(celsius(40), celsius(5)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("See that the sock is wet");
     }
 
@@ -81,7 +84,8 @@ class AirTest {
             @ForAll @Scale(6) @DoubleRange(min = 5, max = 60) double temperature,
             @ForAll @Scale(6) @DoubleRange(min = 20, max = 100) double humidity,
             @ForAll @Scale(6) @DoubleRange(min = 50, max = 110) double pressure) {
-        Air air = Air.of(celsius(temperature), RelativeHumidity.percent(humidity)).at(kilopascals(pressure));
+        Air air =
+                Air.of(celsius(temperature), RelativeHumidity.percent(humidity)).at(kilopascals(pressure));
         if (air.wetBulb().in("Cel") >= 0) {
             Air back = Air.ofWetBulb(air.temperature(), air.wetBulb(), air.pressure());
             assertThat(back.humidity().in("%")).isCloseTo(humidity, within(1e-6));
@@ -95,7 +99,8 @@ class AirTest {
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 60) double temperature,
             @ForAll @Scale(6) @DoubleRange(min = 1, max = 100) double humidity,
             @ForAll @Scale(6) @DoubleRange(min = 50, max = 110) double pressure) {
-        Air air = Air.of(celsius(temperature), RelativeHumidity.percent(humidity)).at(kilopascals(pressure));
+        Air air =
+                Air.of(celsius(temperature), RelativeHumidity.percent(humidity)).at(kilopascals(pressure));
         assertThat(air.humidityRatio().si()).isFinite().isPositive();
         assertThat(air.volumeOf(kilograms(1)).si()).isFinite().isBetween(0.6, 3.3);
         assertThat(air.dewPoint().si()).isFinite();

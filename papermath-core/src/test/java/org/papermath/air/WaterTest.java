@@ -24,9 +24,10 @@ class WaterTest {
 
     @Test
     void refusesIce() {
-        assertThatThrownBy(() -> Water.at(celsius(-1))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Water.at(celsius(-1)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("water temperature: -1 °C given; it must be from 0 °C to 100 °C. Check the sign and the"
-                + " unit.");
+                        + " unit.");
     }
 
     @Property(tries = 200, seed = "2026")

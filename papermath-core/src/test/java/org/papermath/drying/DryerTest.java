@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -17,19 +16,26 @@ import org.papermath.quantity.VolumeFlow;
 /** Every way to make a dryer, and what each refuses. */
 class DryerTest {
     static List<Function<String, Dryer>> named() {
-        return List.of(name -> Dryer.fanStack(name, VolumeFlow.cubicMetresPerHour(400), 9),
-                name -> Dryer.boards(name, 9), name -> Dryer.loft(name, 4, 9), name -> Dryer.blotters(name, 9),
+        return List.of(
+                name -> Dryer.fanStack(name, VolumeFlow.cubicMetresPerHour(400), 9),
+                name -> Dryer.boards(name, 9),
+                name -> Dryer.loft(name, 4, 9),
+                name -> Dryer.blotters(name, 9),
                 name -> new Dryer.FanStack(name, VolumeFlow.cubicMetresPerHour(400), 9),
-                name -> new Dryer.Boards(name, 9), name -> new Dryer.Loft(name, 4, 9),
+                name -> new Dryer.Boards(name, 9),
+                name -> new Dryer.Loft(name, 4, 9),
                 name -> new Dryer.Blotters(name, 9));
     }
 
     static List<IntFunction<Dryer>> holding() {
-        return List.of(count -> Dryer.fanStack("d", VolumeFlow.cubicMetresPerHour(400), count),
-                count -> Dryer.boards("d", count), count -> Dryer.loft("d", 4, count),
+        return List.of(
+                count -> Dryer.fanStack("d", VolumeFlow.cubicMetresPerHour(400), count),
+                count -> Dryer.boards("d", count),
+                count -> Dryer.loft("d", 4, count),
                 count -> Dryer.blotters("d", count),
                 count -> new Dryer.FanStack("d", VolumeFlow.cubicMetresPerHour(400), count),
-                count -> new Dryer.Boards("d", count), count -> new Dryer.Loft("d", 4, count),
+                count -> new Dryer.Boards("d", count),
+                count -> new Dryer.Loft("d", 4, count),
                 count -> new Dryer.Blotters("d", count));
     }
 
@@ -37,12 +43,16 @@ class DryerTest {
     @MethodSource("named")
     void nameIsWantedAndCanBeShown(Function<String, Dryer> make) {
         assertThat(make.apply(" by the window ").name()).isEqualTo("by the window");
-        assertThat(catchThrowableOfType(Refused.class, () -> make.apply(" ")).code()).isEqualTo("equipment.unnamed");
-        assertThat(catchThrowableOfType(Refused.class, () -> make.apply("a\u202Eb")).code())
+        assertThat(catchThrowableOfType(Refused.class, () -> make.apply(" ")).code())
+                .isEqualTo("equipment.unnamed");
+        assertThat(catchThrowableOfType(Refused.class, () -> make.apply("a\u202Eb"))
+                        .code())
                 .isEqualTo("text.character");
-        assertThat(catchThrowableOfType(Refused.class, () -> make.apply("l".repeat(201))).code())
+        assertThat(catchThrowableOfType(Refused.class, () -> make.apply("l".repeat(201)))
+                        .code())
                 .isEqualTo("text.long");
-        assertThat(catchThrowableOfType(Refused.class, () -> make.apply("a@b")).code()).isEqualTo("scope.name");
+        assertThat(catchThrowableOfType(Refused.class, () -> make.apply("a@b")).code())
+                .isEqualTo("scope.name");
     }
 
     @ParameterizedTest
@@ -65,7 +75,8 @@ class DryerTest {
         for (int bad : new int[] {0, 101}) {
             assertThat(catchThrowableOfType(Refused.class, () -> Dryer.loft("d", bad, 9)))
                     .hasMessageStartingWith("sheets in a spur: " + bad + " given; a whole number from 1 to 100");
-            assertThat(catchThrowableOfType(Refused.class, () -> new Dryer.Loft("d", bad, 9)).code())
+            assertThat(catchThrowableOfType(Refused.class, () -> new Dryer.Loft("d", bad, 9))
+                            .code())
                     .isEqualTo("count.range");
         }
     }
@@ -73,11 +84,11 @@ class DryerTest {
     @Test
     void flowHasBounds() {
         for (double bad : new double[] {0, 0.99, 1_000_001}) {
-            assertThat(catchThrowableOfType(Refused.class,
-                    () -> Dryer.fanStack("d", Kinds.VOLUME_FLOW.of(bad, "m3/h"), 9)))
+            assertThat(catchThrowableOfType(
+                            Refused.class, () -> Dryer.fanStack("d", Kinds.VOLUME_FLOW.of(bad, "m3/h"), 9)))
                     .hasMessageStartingWith("free-air flow of the fan: ");
-            assertThat(catchThrowableOfType(Refused.class,
-                    () -> new Dryer.FanStack("d", Kinds.VOLUME_FLOW.of(bad, "m3/h"), 9)))
+            assertThat(catchThrowableOfType(
+                            Refused.class, () -> new Dryer.FanStack("d", Kinds.VOLUME_FLOW.of(bad, "m3/h"), 9)))
                     .hasMessageStartingWith("free-air flow of the fan: ");
         }
         Dryer.FanStack stack = (Dryer.FanStack) Dryer.fanStack("d", Kinds.VOLUME_FLOW.of(1, "m3/h"), 9);

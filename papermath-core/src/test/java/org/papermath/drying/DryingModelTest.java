@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.papermath.quantity.Amounts.celsius;
-import static org.papermath.quantity.Amounts.fahrenheit;
 import static org.papermath.quantity.Amounts.cubicMetres;
+import static org.papermath.quantity.Amounts.fahrenheit;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.inches;
@@ -59,8 +59,8 @@ class DryingModelTest {
     /** Forty sheets of 22 × 30 in at 200 g/m² oven-dry, from 2.0 to 0.09 g/g in air that would leave 0.07. */
     private static DryingModel.Batch forty() {
         double area = 40 * inches(22).si() * inches(30).si();
-        return DryingModel.Batch.of(Kinds.MASS.ofSi(area * 0.2), Kinds.AREA.ofSi(area), ratio(2), ratio(0.09),
-                ratio(0.07));
+        return DryingModel.Batch.of(
+                Kinds.MASS.ofSi(area * 0.2), Kinds.AREA.ofSi(area), ratio(2), ratio(0.09), ratio(0.07));
     }
 
     @Test
@@ -70,11 +70,12 @@ class DryingModelTest {
         assertThat(result.rate().in("kg/h")).isCloseTo(0.54996, within(1e-5));
         assertThat(result.hours().in("h")).isCloseTo(19.4, within(0.05));
         assertThat(result.water().in("kg")).isCloseTo(3.40644 * 1.91, withinPercentage(0.001));
-        assertThat(result.notices()).extracting(Notice::code).containsExactly("drying.uncalibrated",
-                "drying.fan-label");
+        assertThat(result.notices())
+                .extracting(Notice::code)
+                .containsExactly("drying.uncalibrated", "drying.fan-label");
         assertThat(result.notices().get(1).text())
                 .isEqualTo("Of the 3000 m³/h on the label of the fan 600 m³/h are taken to"
-                + " come through the stack; a fan loses most of its flow against flutes.");
+                        + " come through the stack; a fan loses most of its flow against flutes.");
         assertThat(result).hasToString("dry in 19.43 h, 6.506 kg of water");
     }
 
@@ -84,10 +85,11 @@ class DryingModelTest {
         assertThat(time.likely().in("h")).isCloseTo(19.43, within(0.01));
         assertThat(time.high().si() / time.low().si()).isBetween(3.0, 10.0);
         assertThat(time.drivers().get(0).assumption().id()).isIn("drying.fan-efficiency", "drying.delivered-share");
-        for (Dryer dryer : List.of(Dryer.loft("loft", 5, 100), Dryer.boards("boards", 10),
-                Dryer.blotters("blotters", 10))) {
+        for (Dryer dryer :
+                List.of(Dryer.loft("loft", 5, 100), Dryer.boards("boards", 10), Dryer.blotters("blotters", 10))) {
             var other = MODEL.time(dryer, forty(), air(20, 50));
-            assertThat(other.likely().si()).isBetween(other.low().si(), other.high().si());
+            assertThat(other.likely().si())
+                    .isBetween(other.low().si(), other.high().si());
         }
         assertThatThrownBy(() -> MODEL.time(STACK, forty(), air(20, 100))).isInstanceOf(Refused.class);
     }
@@ -102,8 +104,8 @@ class DryingModelTest {
             assertThat(result.water().si()).isZero();
             assertThat(result).hasToString("never dries");
             assertThatThrownBy(result::hours)
-                    .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
-                    .isEqualTo("drying.never-saturated"))
+                    .isInstanceOfSatisfying(
+                            Refused.class, r -> assertThat(r.code()).isEqualTo("drying.never-saturated"))
                     .hasMessage("It never dries: the air is at 100 % relative humidity and takes up no water. Warm or"
                             + " exchange"
                             + " it.");
@@ -112,30 +114,32 @@ class DryingModelTest {
 
     @Test
     void belowTheEquilibriumOfTheRoomItNeverComes() {
-        DryingModel.Batch batch = DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.06),
-                ratio(0.07));
+        DryingModel.Batch batch =
+                DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.06), ratio(0.07));
         DryingRoom wide = DryingRoom.of(cubicMetres(1e5), air(20, 50));
-        assertThat(MODEL.stackIn(wide, VolumeFlow.cubicMetresPerHour(600), batch, SorptionModel.standard()).notices())
-                .extracting(Notice::code).containsExactly("drying.never-equilibrium");
+        assertThat(MODEL.stackIn(wide, VolumeFlow.cubicMetresPerHour(600), batch, SorptionModel.standard())
+                        .notices())
+                .extracting(Notice::code)
+                .containsExactly("drying.never-equilibrium");
         for (Dryer dryer : List.of(STACK, Dryer.loft("loft", 1, 100))) {
             assertThatThrownBy(() -> MODEL.dry(dryer, batch, air(20, 50)).hours())
-                    .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
-                    .isEqualTo("drying.never-equilibrium"))
+                    .isInstanceOfSatisfying(
+                            Refused.class, r -> assertThat(r.code()).isEqualTo("drying.never-equilibrium"))
                     .hasMessage("It never dries to 0.06 g/g: in this air the paper itself stays at 0.07 g/g. Dry the"
                             + " air, or"
                             + " call it dry at more.");
         }
-        assertThatThrownBy(() -> MODEL.blotterChanges(DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2),
-                ratio(0),
-                ratio(0)))).hasMessage(
-                "blotters: they leave a share of the water at each change and never come to 0 g/g.");
+        assertThatThrownBy(() -> MODEL.blotterChanges(
+                        DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0), ratio(0))))
+                .hasMessage("blotters: they leave a share of the water at each change and never come to 0 g/g.");
     }
 
     @Test
     void aSmallClosedRoomFillsAndAVentilatedOneDoesNot() {
         SorptionModel sorption = SorptionModel.standard();
         Air start = air(20, 50);
-        PressedSheet sheet = FormedSheet.ofGrammage(Grammage.gsm(200), inches(22), inches(30)).couched()
+        PressedSheet sheet = FormedSheet.ofGrammage(Grammage.gsm(200), inches(22), inches(30))
+                .couched()
                 .pressed(Solids.fraction(1 / 3.0));
         DryingModel.Batch batch = DryingModel.Batch.of(sheet, 40, sorption, start);
         Amount<VolumeFlow> flow = VolumeFlow.cubicMetresPerHour(600);
@@ -144,25 +148,37 @@ class DryingModelTest {
         assertThat(closed.notices()).extracting(Notice::code).containsExactly("drying.never-room-full");
         assertThatThrownBy(closed::hours)
                 .hasMessageMatching("It never dries: the room takes up no more water\\. It comes to"
-                + " (9[0-9.]+|100) % relative humidity with the sheets still at [0-9.]+ g/g\\. Ventilate, or dry less"
-                + " at a time\\.");
+                        + " (9[0-9.]+|100) % relative humidity with the sheets still at [0-9.]+ g/g\\. Ventilate, or dry less"
+                        + " at a time\\.");
         // What the room took up is what the sheets lost.
-        double taken = DryingRoom.of(cubicMetres(50), start).waterTo(RelativeHumidity.percent(100)).si();
+        double taken = DryingRoom.of(cubicMetres(50), start)
+                .waterTo(RelativeHumidity.percent(100))
+                .si();
         assertThat(closed.water().si()).isCloseTo(taken, withinPercentage(2));
-        DryingModel.Result open = MODEL.stackIn(DryingRoom.of(cubicMetres(50), start)
-                .ventilated(VolumeFlow.cubicMetresPerHour(1e5), start), flow, batch, sorption);
+        DryingModel.Result open = MODEL.stackIn(
+                DryingRoom.of(cubicMetres(50), start).ventilated(VolumeFlow.cubicMetresPerHour(1e5), start),
+                flow,
+                batch,
+                sorption);
         assertThat(open.neverDries()).isFalse();
         // With so much ventilation the room stays as it is, and the stack dries as in open air.
-        assertThat(open.hours().si()).isCloseTo(MODEL.stack(flow, batch, start).hours().si(), withinPercentage(2));
-        DryingModel.Result some = MODEL.stackIn(DryingRoom.of(cubicMetres(50), start)
-                .ventilated(VolumeFlow.cubicMetresPerHour(300), start), flow, batch, sorption);
+        assertThat(open.hours().si())
+                .isCloseTo(MODEL.stack(flow, batch, start).hours().si(), withinPercentage(2));
+        DryingModel.Result some = MODEL.stackIn(
+                DryingRoom.of(cubicMetres(50), start).ventilated(VolumeFlow.cubicMetresPerHour(300), start),
+                flow,
+                batch,
+                sorption);
         assertThat(some.hours().si()).isGreaterThan(open.hours().si());
     }
 
     @ParameterizedTest
     @CsvSource({
-        "20, 50, false, 72.18", "20, 50, true, 124.31", "20, 70, false, 42.31", "25, 30, false, 123.33",
-                "15, 70, false, 35.23",
+        "20, 50, false, 72.18",
+        "20, 50, true, 124.31",
+        "20, 70, false, 42.31",
+        "25, 30, false, 123.33",
+        "15, 70, false, 35.23",
         "30, 40, false, 121.46"
     })
     void fluxOfAWetFace(double celsius, double percent, boolean draught, double expected) {
@@ -171,8 +187,8 @@ class DryingModelTest {
 
     @Test
     void hungSinglyAndInSpurs() {
-        DryingModel.Batch batch = DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.09),
-                ratio(0.06));
+        DryingModel.Batch batch =
+                DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.09), ratio(0.06));
         double tail = Assumptions.standard().si("drying.loft-tail", Scope.GENERAL);
         assertThat(MODEL.loft(batch, air(20, 50), 1, false).hours().in("h"))
                 .isCloseTo(1.3230 * tail, withinPercentage(0.01));
@@ -180,18 +196,25 @@ class DryingModelTest {
                 .isCloseTo(6.6152 * tail, withinPercentage(0.01));
         assertThat(MODEL.loft(batch, air(20, 50), 5, true).hours().si())
                 .isLessThan(MODEL.loft(batch, air(20, 50), 5, false).hours().si());
-        double shade = MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(0)).hours().si();
-        assertThat(shade).isCloseTo(2 * MODEL.loft(batch, air(20, 50), 1, false).hours().si(), withinPercentage(1e-9));
-        assertThat(MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(700)).hours().si()).isLessThan(0.7 * shade);
+        double shade = MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(0))
+                .hours()
+                .si();
+        assertThat(shade)
+                .isCloseTo(2 * MODEL.loft(batch, air(20, 50), 1, false).hours().si(), withinPercentage(1e-9));
+        assertThat(MODEL.boards(batch, air(20, 50), Irradiance.wattsPerSquareMetre(700))
+                        .hours()
+                        .si())
+                .isLessThan(0.7 * shade);
     }
 
     @Test
     void blottersChangedByHand() {
-        DryingModel.Batch batch = DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.1),
-                ratio(0.06));
+        DryingModel.Batch batch =
+                DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.1), ratio(0.06));
         assertThat(MODEL.blotterChanges(batch)).isEqualTo(5);
         assertThat(MODEL.blotters(batch).hours().in("h")).isCloseTo(40, withinPercentage(1e-9));
-        assertThat(MODEL.dry(Dryer.blotters("blotters", 10), batch, air(20, 50)).notices()).extracting(Notice::code)
+        assertThat(MODEL.dry(Dryer.blotters("blotters", 10), batch, air(20, 50)).notices())
+                .extracting(Notice::code)
                 .containsExactly("drying.blotter-changes");
         assertThat(MODEL.blottersFor(kilograms(1.9), grams(60))).isEqualTo(32);
     }
@@ -203,25 +226,39 @@ class DryingModelTest {
         assertThat(DryingModel.isDry(grams(1000), grams(990), hours(4)).dry()).isTrue();
         assertThat(DryingModel.isDry(grams(1167), grams(1050), hours(3), grams(715)))
                 .hasToString("not dry, 39 g/h, at least 18.33 h more");
-        assertThat(DryingModel.isDry(grams(1000), grams(1000), hours(1), grams(50)).leastTime()).isEmpty();
-        assertThatThrownBy(() -> DryingModel.isDry(grams(1000), grams(1010), hours(1))).isInstanceOf(Refused.class);
+        assertThat(DryingModel.isDry(grams(1000), grams(1000), hours(1), grams(50))
+                        .leastTime())
+                .isEmpty();
+        assertThatThrownBy(() -> DryingModel.isDry(grams(1000), grams(1010), hours(1)))
+                .isInstanceOf(Refused.class);
     }
 
     @Test
     void loadsFollowOneAnother() {
         assertThat(DryingModel.schedule(STACK, 90, hours(20)))
-                .extracting(end -> end.in("h")).containsExactly(20.0, 40.0, 60.0);
+                .extracting(end -> end.in("h"))
+                .containsExactly(20.0, 40.0, 60.0);
         assertThat(DryingModel.schedule(STACK, 40, hours(20))).hasSize(1);
     }
 
     /** Three posts of a day and one of the next, in a stack of forty sheets that takes twenty hours. */
     @Test
     void postsWaitForTheStack() {
-        List<DryingModel.Load> loads = DryingModel.schedule(STACK, List.of(new DryingModel.Ready(25, hours(1)),
-                new DryingModel.Ready(25, hours(3)), new DryingModel.Ready(25, hours(5)),
-                new DryingModel.Ready(10, hours(70))), hours(20));
-        assertThat(loads).extracting(DryingModel.Load::toString).containsExactly("25 sheets from 1 h to 21 h",
-                "40 sheets from 21 h to 41 h, 10 wait", "10 sheets from 41 h to 61 h", "10 sheets from 70 h to 90 h");
+        List<DryingModel.Load> loads = DryingModel.schedule(
+                STACK,
+                List.of(
+                        new DryingModel.Ready(25, hours(1)),
+                        new DryingModel.Ready(25, hours(3)),
+                        new DryingModel.Ready(25, hours(5)),
+                        new DryingModel.Ready(10, hours(70))),
+                hours(20));
+        assertThat(loads)
+                .extracting(DryingModel.Load::toString)
+                .containsExactly(
+                        "25 sheets from 1 h to 21 h",
+                        "40 sheets from 21 h to 41 h, 10 wait",
+                        "10 sheets from 41 h to 61 h",
+                        "10 sheets from 70 h to 90 h");
         assertThat(loads.stream().mapToInt(DryingModel.Load::sheets).sum()).isEqualTo(85);
         assertThat(DryingModel.schedule(STACK, List.of(), hours(20))).isEmpty();
         assertThatThrownBy(() -> new DryingModel.Ready(0, hours(1)))
@@ -230,32 +267,50 @@ class DryingModelTest {
 
     @Test
     void waterOfAKilogramOfPaper() {
-        List<WaterBudget.Step> steps = WaterBudget.steps(Assumptions.standard(), Consistency.percent(0.5),
-                Solids.percent(15), Solids.fraction(1 / 3.0), ratio(0.07));
-        assertThat(steps).extracting(step -> Math.round(1000 * step.water().likely().in("L/kg")) / 1000.0)
+        List<WaterBudget.Step> steps = WaterBudget.steps(
+                Assumptions.standard(),
+                Consistency.percent(0.5),
+                Solids.percent(15),
+                Solids.fraction(1 / 3.0),
+                ratio(0.07));
+        assertThat(steps)
+                .extracting(step -> Math.round(1000 * step.water().likely().in("L/kg")) / 1000.0)
                 .containsExactly(150.0, 200.0, 5.667, 3.667, 1.93, 60.0, 250.0);
-        assertThat(steps).extracting(WaterBudget.Step::comesBack)
+        assertThat(steps)
+                .extracting(WaterBudget.Step::comesBack)
                 .containsExactly(false, true, false, false, false, false, false);
         assertThat(steps.get(6).water().low().in("L/kg")).isCloseTo(40, within(1e-9));
-        assertThat(WaterBudget.steps(Assumptions.standard(), Consistency.percent(1), Solids.percent(10),
-                Solids.percent(35), ratio(0.07)).get(2).water().likely().in("L/kg")).isCloseTo(9, within(1e-9));
-        assertThatThrownBy(() -> WaterBudget.steps(Assumptions.standard(), Consistency.percent(1), Solids.percent(20),
-                Solids.percent(15), ratio(0.07))).isInstanceOf(Refused.class);
+        assertThat(WaterBudget.steps(
+                                Assumptions.standard(),
+                                Consistency.percent(1),
+                                Solids.percent(10),
+                                Solids.percent(35),
+                                ratio(0.07))
+                        .get(2)
+                        .water()
+                        .likely()
+                        .in("L/kg"))
+                .isCloseTo(9, within(1e-9));
+        assertThatThrownBy(() -> WaterBudget.steps(
+                        Assumptions.standard(),
+                        Consistency.percent(1),
+                        Solids.percent(20),
+                        Solids.percent(15),
+                        ratio(0.07)))
+                .isInstanceOf(Refused.class);
     }
 
     @Test
     void weighingTheStackCalibratesIt() {
-        Assumptions own = DryingModel.calibrate(Assumptions.standard(), STACK, Reading.of(kilograms(2.4), grams(5)),
-                hours(4),
-                air(20, 50));
+        Assumptions own = DryingModel.calibrate(
+                Assumptions.standard(), STACK, Reading.of(kilograms(2.4), grams(5)), hours(4), air(20, 50));
         Scope scope = Scope.at(STACK.name());
         assertThat(own.get("drying.fan-efficiency", scope).basis()).isEqualTo(Basis.MEASURED_HERE);
         DryingModel.Result result = DryingModel.from(own, scope).dry(STACK, forty(), air(20, 50));
         assertThat(result.rate().in("kg/h")).isCloseTo(0.6, withinPercentage(1e-9));
         assertThat(result.notices()).isEmpty();
-        assertThatThrownBy(() -> DryingModel.calibrate(Assumptions.standard(), STACK,
-                Reading.of(kilograms(20), grams(5)),
-                hours(4), air(20, 50)))
+        assertThatThrownBy(() -> DryingModel.calibrate(
+                        Assumptions.standard(), STACK, Reading.of(kilograms(20), grams(5)), hours(4), air(20, 50)))
                 .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("drying.calibration"))
                 .hasMessageContaining("the air delivered takes up at most 1.833 kg/h");
     }
@@ -263,28 +318,31 @@ class DryingModelTest {
     @Test
     void timingTheLoftAndWeighingBetweenBlottersCalibrateThem() {
         Dryer loft = Dryer.loft("attic", 5, 100);
-        DryingModel.Batch batch = DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.09),
-                ratio(0.06));
-        Assumptions own = DryingModel.calibrate(Assumptions.standard(), loft, batch,
-                Reading.of(hours(13.2304), hours(0.5)),
-                air(20, 50));
+        DryingModel.Batch batch =
+                DryingModel.Batch.of(kilograms(1), squareMetres(10), ratio(2), ratio(0.09), ratio(0.06));
+        Assumptions own = DryingModel.calibrate(
+                Assumptions.standard(), loft, batch, Reading.of(hours(13.2304), hours(0.5)), air(20, 50));
         assertThat(own.si("drying.loft-tail", Scope.at("attic"))).isCloseTo(2, withinPercentage(0.01));
-        assertThat(DryingModel.from(own, Scope.at("attic")).dry(loft, batch, air(20, 50)).hours().in("h"))
+        assertThat(DryingModel.from(own, Scope.at("attic"))
+                        .dry(loft, batch, air(20, 50))
+                        .hours()
+                        .in("h"))
                 .isCloseTo(13.2304, withinPercentage(1e-9));
-        assertThatThrownBy(() -> DryingModel.calibrate(Assumptions.standard(), loft, batch,
-                Reading.of(hours(3), hours(0.5)),
-                air(20, 50)))
+        assertThatThrownBy(() -> DryingModel.calibrate(
+                        Assumptions.standard(), loft, batch, Reading.of(hours(3), hours(0.5)), air(20, 50)))
                 .hasMessage("drying: dry in 3 h; even with wet faces to the end it takes 6.615 h in this air. Was"
                         + " there a draught, sun or drier air?");
-        assertThatThrownBy(() -> DryingModel.calibrate(Assumptions.standard(), (Dryer) STACK, batch,
-                Reading.of(hours(3), hours(0.5)), air(20, 50))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> DryingModel.calibrate(
+                        Assumptions.standard(), (Dryer) STACK, batch, Reading.of(hours(3), hours(0.5)), air(20, 50)))
+                .isInstanceOf(Refused.class);
         Dryer.Blotters blotters = (Dryer.Blotters) Dryer.blotters("blotter pile", 12);
         Assumptions soaked = DryingModel.calibrate(Assumptions.standard(), blotters, ratio(2), ratio(0.432), 3);
         assertThat(soaked.si("drying.blotter-kept", Scope.at("blotter pile"))).isCloseTo(0.6, withinPercentage(1e-9));
     }
 
     @Property(tries = 250, seed = "2026")
-    void damperAirNeverDriesFaster(@ForAll @DoubleRange(min = 10, max = 35) double celsius,
+    void damperAirNeverDriesFaster(
+            @ForAll @DoubleRange(min = 10, max = 35) double celsius,
             @ForAll @DoubleRange(min = 20, max = 75) double percent,
             @ForAll @DoubleRange(min = 0.7, max = 4) double start) {
         DryingModel.Batch batch =
@@ -292,7 +350,10 @@ class DryingModelTest {
         for (Dryer dryer : List.of(STACK, Dryer.loft("loft", 4, 100), Dryer.boards("boards", 20))) {
             double here = MODEL.dry(dryer, batch, air(celsius, percent)).hours().si();
             assertThat(here).isPositive();
-            assertThat(MODEL.dry(dryer, batch, air(celsius, percent + 10)).hours().si()).isGreaterThan(here);
+            assertThat(MODEL.dry(dryer, batch, air(celsius, percent + 10))
+                            .hours()
+                            .si())
+                    .isGreaterThan(here);
         }
     }
 
@@ -303,17 +364,23 @@ class DryingModelTest {
         assertThat(room.waterTo(RelativeHumidity.percent(60)).in("kg")).isCloseTo(0.08765, within(1e-5));
         assertThat(room.waterTo(RelativeHumidity.percent(70)).in("kg")).isCloseTo(0.17571, within(1e-5));
         assertThat(DryingRoom.of(cubicMetres(50), air(20, 60))
-                .ventilationFor(MassFlow.kilogramsPerHour(0.55), air(10, 80))
-                .in("m3/h")).isCloseTo(175.09, within(0.01));
+                        .ventilationFor(MassFlow.kilogramsPerHour(0.55), air(10, 80))
+                        .in("m3/h"))
+                .isCloseTo(175.09, within(0.01));
         assertThat(room.atSurface(celsius(12.6)).in("%")).isCloseTo(80.15, within(0.01));
         assertThat(DryingRoom.of(cubicMetres(50), Air.of(fahrenheit(70), RelativeHumidity.percent(50)))
-                .atSurface(fahrenheit(60)).in("%")).isCloseTo(70.86, within(0.01));
+                        .atSurface(fahrenheit(60))
+                        .in("%"))
+                .isCloseTo(70.86, within(0.01));
         assertThatThrownBy(() -> room.ventilationFor(MassFlow.kilogramsPerHour(0.55), air(30, 80)))
                 .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("room.outside-damper"));
         // A closed room comes to the limit when just that water is given off.
         Air after = room.after(MassFlow.kilogramsPerHour(0.0876466), hours(1));
         assertThat(after.humidity().in("%")).isCloseTo(60, within(0.01));
-        assertThat(room.after(MassFlow.kilogramsPerHour(5), hours(10)).humidity().in("%")).isCloseTo(100, within(1e-9));
+        assertThat(room.after(MassFlow.kilogramsPerHour(5), hours(10))
+                        .humidity()
+                        .in("%"))
+                .isCloseTo(100, within(1e-9));
         // A ventilated room comes to rest where ventilation carries off what is given.
         Air held = DryingRoom.of(cubicMetres(50), air(20, 60))
                 .ventilated(VolumeFlow.cubicMetresPerHour(175.0856), air(10, 80))
@@ -322,17 +389,26 @@ class DryingModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"55, ''", "60, room.mould-note", "65, room.mould-caution", "74, room.mould-caution",
-            "75, room.mould-stop"})
+    @CsvSource({
+        "55, ''",
+        "60, room.mould-note",
+        "65, room.mould-caution",
+        "74, room.mould-caution",
+        "75, room.mould-stop"
+    })
     void mouldLevels(double percent, String code) {
         List<Notice> notices = DryingRoom.of(cubicMetres(50), air(20, percent)).mouldNotices();
-        assertThat(notices).extracting(Notice::code)
+        assertThat(notices)
+                .extracting(Notice::code)
                 .containsExactlyElementsOf(code.isEmpty() ? List.of() : List.of(code));
     }
 
     @Test
     void mouldAndColdSurfacesInWords() {
-        assertThat(DryingRoom.of(cubicMetres(50), air(20, 68)).mouldNotices().get(0).text())
+        assertThat(DryingRoom.of(cubicMetres(50), air(20, 68))
+                        .mouldNotices()
+                        .get(0)
+                        .text())
                 .isEqualTo("The room is at 68 % relative humidity: from 65 % on mould grows on paper (Canadian"
                         + " Conservation Institute).");
         DryingRoom room = DryingRoom.of(cubicMetres(50), air(20, 50));
@@ -345,10 +421,12 @@ class DryingModelTest {
     void waterBudget() {
         WaterBudget budget = WaterBudget.of(litres(620), kilograms(3.1));
         assertThat(budget).hasToString("200 L/kg of fresh water");
-        assertThat(budget.drained(litres(300), Consistency.percent(0.02)).notices()).extracting(Notice::code)
+        assertThat(budget.drained(litres(300), Consistency.percent(0.02)).notices())
+                .extracting(Notice::code)
                 .containsExactly("water.strain");
         // A project sheet that claimed 1000 L a day for two tonnes of board.
-        assertThat(WaterBudget.of(litres(1000), kilograms(2000)).notices()).extracting(Notice::code)
+        assertThat(WaterBudget.of(litres(1000), kilograms(2000)).notices())
+                .extracting(Notice::code)
                 .containsExactly("water.impossible");
         assertThat(budget.notices()).isEmpty();
         assertThatThrownBy(() -> budget.drained(litres(300), Consistency.percent(2)))
@@ -358,7 +436,8 @@ class DryingModelTest {
 
     @Test
     void aBatchOfLikeSheets() {
-        PressedSheet sheet = FormedSheet.of(grams(10.5), mm(300), mm(400)).couched().pressed(Solids.percent(36));
+        PressedSheet sheet =
+                FormedSheet.of(grams(10.5), mm(300), mm(400)).couched().pressed(Solids.percent(36));
         DryingModel.Batch batch = DryingModel.Batch.of(sheet, 40, SorptionModel.standard(), air(20, 50));
         assertThat(batch.ovenDry().in("g")).isCloseTo(420, withinPercentage(1e-9));
         assertThat(batch.end().si() - batch.equilibrium().si()).isCloseTo(0.02, within(1e-12));

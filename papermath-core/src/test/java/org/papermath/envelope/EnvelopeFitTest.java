@@ -8,7 +8,6 @@ import static org.papermath.quantity.Amounts.percent;
 
 import java.util.List;
 import java.util.Random;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,8 +21,10 @@ import org.papermath.shape.Shrinkage;
 
 class EnvelopeFitTest {
     private static EnvelopeFit fit(double cardDeviation, double envelopeDeviation, double thicknessDeviation) {
-        return EnvelopeFit.of(MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(cardDeviation), mm(cardDeviation)),
-                MeasuredSize.of(mm(133), mm(184)).withDeviation(mm(envelopeDeviation), mm(envelopeDeviation)), mm(0.55))
+        return EnvelopeFit.of(
+                        MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(cardDeviation), mm(cardDeviation)),
+                        MeasuredSize.of(mm(133), mm(184)).withDeviation(mm(envelopeDeviation), mm(envelopeDeviation)),
+                        mm(0.55))
                 .withThicknessDeviation(mm(thicknessDeviation));
     }
 
@@ -31,8 +32,8 @@ class EnvelopeFitTest {
         return mean + deviation * random.nextGaussian() - less - itsDeviation * random.nextGaussian();
     }
 
-    private static double simulated(double cardDeviation, double envelopeDeviation, double thicknessDeviation,
-            int pairs) {
+    private static double simulated(
+            double cardDeviation, double envelopeDeviation, double thicknessDeviation, int pairs) {
         Random random = new Random(20261125);
         int good = 0;
         for (int i = 0; i < pairs; i++) {
@@ -69,23 +70,32 @@ class EnvelopeFitTest {
     @Test
     void tooTightLengthwise() {
         // Inside 131 by 181, cards 127.4 (1.1) by 178.1 (1.3) mm, 0.9 mm thick: 0.5 and -0.6 mm beyond two deviations.
-        EnvelopeFit fit = EnvelopeFit.of(MeasuredSize.of(mm(127.4), mm(178.1)).withDeviation(mm(1.1), mm(1.3)),
-                MeasuredSize.of(mm(131), mm(181)), mm(0.9));
+        EnvelopeFit fit = EnvelopeFit.of(
+                MeasuredSize.of(mm(127.4), mm(178.1)).withDeviation(mm(1.1), mm(1.3)),
+                MeasuredSize.of(mm(131), mm(181)),
+                mm(0.9));
         assertThat(fit.playAcross().in("mm") - 2 * 1.1).isCloseTo(0.5, within(1e-9));
         assertThat(fit.playAlong().in("mm") - 2 * 1.3).isCloseTo(-0.6, within(1e-9));
         assertThat(1 - fit.shareAlong().si()).isCloseTo(0.06, within(0.005));
         assertThat(fit.fits()).isTrue();
-        assertThat(fit.notices()).singleElement().satisfies(n -> assertThat(n.text()).contains("along"));
+        assertThat(fit.notices())
+                .singleElement()
+                .satisfies(n -> assertThat(n.text()).contains("along"));
     }
 
     @ParameterizedTest
     @CsvSource({"2, 0, 0", "2, 2, 0", "2, 1, 0.5", "0, 0, 0.7", "0, 1, 1", "1.5, 0.5, 3"})
     void theClearanceForAShareGivesThatShare(double card, double envelope, double thickness) {
         for (double wanted : new double[] {0.5, 0.9, 0.99, 0.999}) {
-            double clearance = fit(card, envelope, thickness).clearanceFor(Share.percent(100 * wanted)).in("mm");
-            EnvelopeFit roomy = EnvelopeFit.of(MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(card), mm(card)),
-                    MeasuredSize.of(mm(127.55 + clearance), mm(178.55 + clearance))
-                    .withDeviation(mm(envelope), mm(envelope)), mm(0.55)).withThicknessDeviation(mm(thickness));
+            double clearance = fit(card, envelope, thickness)
+                    .clearanceFor(Share.percent(100 * wanted))
+                    .in("mm");
+            EnvelopeFit roomy = EnvelopeFit.of(
+                            MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(card), mm(card)),
+                            MeasuredSize.of(mm(127.55 + clearance), mm(178.55 + clearance))
+                                    .withDeviation(mm(envelope), mm(envelope)),
+                            mm(0.55))
+                    .withThicknessDeviation(mm(thickness));
             assertThat(roomy.share().si()).isCloseTo(wanted, within(1e-9));
         }
     }
@@ -109,17 +119,22 @@ class EnvelopeFitTest {
 
     @Test
     void scatterOfOneDirectionOnly() {
-        EnvelopeFit fit = EnvelopeFit.of(MeasuredSize.of(mm(100), mm(150)).withDeviation(mm(0), mm(1)),
-                MeasuredSize.of(mm(102), mm(152)), mm(0)).withThicknessDeviation(mm(1));
+        EnvelopeFit fit = EnvelopeFit.of(
+                        MeasuredSize.of(mm(100), mm(150)).withDeviation(mm(0), mm(1)),
+                        MeasuredSize.of(mm(102), mm(152)),
+                        mm(0))
+                .withThicknessDeviation(mm(1));
         // Thickness alone decides across; along both. Against a direct sum over the thickness.
         double sum = 0;
         int n = 400_000;
         for (int i = 0; i < n; i++) {
             double z = -8 + (10.0 * (i + 0.5)) / n;
             double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
-            sum += density * org.apache.commons.statistics.distribution.NormalDistribution.of(0, 1)
-                    .cumulativeProbability(2 - z)
-                    * 10.0 / n;
+            sum += density
+                    * org.apache.commons.statistics.distribution.NormalDistribution.of(0, 1)
+                            .cumulativeProbability(2 - z)
+                    * 10.0
+                    / n;
         }
         assertThat(fit.share().si()).isCloseTo(sum, within(1e-9));
     }
@@ -127,27 +142,37 @@ class EnvelopeFitTest {
     @Test
     void isoCardInNorthAmericanEnvelope() {
         String loose = EnvelopeFit.verdict(Formats.ISO_A6, Formats.NA_A6_ENVELOPE, mm(0), mm(12.7));
-        assertThat(loose).contains("fits").contains("15.65 mm across").contains("17.1 mm along").endsWith("loose");
+        assertThat(loose)
+                .contains("fits")
+                .contains("15.65 mm across")
+                .contains("17.1 mm along")
+                .endsWith("loose");
     }
 
     @Test
     void northAmericanCardInIsoEnvelope() {
         String tight = EnvelopeFit.verdict(Formats.NA_A6_CARD, Formats.ISO_C6, mm(1), mm(12.7));
-        assertThat(tight).contains("does not fit: 0.3 mm too wide").contains("by the outside size already")
-                .contains("inside, 1 mm smaller each way").contains("1.3 mm too wide");
+        assertThat(tight)
+                .contains("does not fit: 0.3 mm too wide")
+                .contains("by the outside size already")
+                .contains("inside, 1 mm smaller each way")
+                .contains("1.3 mm too wide");
         assertThat(EnvelopeFit.verdict(Formats.ISO_B6, Formats.find("ISO B6 envelope"), mm(0), mm(12.7)))
                 .contains("no play");
-        assertThat(EnvelopeFit.verdict(Formats.find("NA A2 card, 4 1/4 x 5 1/2 in"), Formats.NA_A2_ENVELOPE, mm(4),
-                mm(12.7)))
-                .contains("but not by the inside").contains("0.825 mm too wide");
+        assertThat(EnvelopeFit.verdict(
+                        Formats.find("NA A2 card, 4 1/4 x 5 1/2 in"), Formats.NA_A2_ENVELOPE, mm(4), mm(12.7)))
+                .contains("but not by the inside")
+                .contains("0.825 mm too wide");
         assertThatThrownBy(() -> EnvelopeFit.verdict(Formats.ISO_A6, Formats.ISO_A5, mm(0), mm(12)))
                 .isInstanceOf(Refused.class);
     }
 
     @Test
     void meanAndScatterOfMeasuredPieces() {
-        MeasuredSize size = MeasuredSize.ofPieces(List.of(Outline.Point.of(mm(100), mm(150)),
-                Outline.Point.of(mm(102), mm(153)), Outline.Point.of(mm(104), mm(150))));
+        MeasuredSize size = MeasuredSize.ofPieces(List.of(
+                Outline.Point.of(mm(100), mm(150)),
+                Outline.Point.of(mm(102), mm(153)),
+                Outline.Point.of(mm(104), mm(150))));
         assertThat(size.width().in("mm")).isCloseTo(102, within(1e-12));
         assertThat(size.widthDeviation().in("mm")).isCloseTo(2, within(1e-12));
         assertThat(size.heightDeviation().in("mm")).isCloseTo(Math.sqrt(3), within(1e-12));
@@ -157,31 +182,40 @@ class EnvelopeFitTest {
 
     @Test
     void sizesFromTwoLists() {
-        MeasuredSize size = MeasuredSize.ofPieces(List.of(mm(100), mm(102), mm(104)),
-                List.of(mm(150), mm(153), mm(150)));
+        MeasuredSize size =
+                MeasuredSize.ofPieces(List.of(mm(100), mm(102), mm(104)), List.of(mm(150), mm(153), mm(150)));
         assertThat(size.widthDeviation().in("mm")).isCloseTo(2, within(1e-12));
         assertThat(size.heightDeviation().in("mm")).isCloseTo(Math.sqrt(3), within(1e-12));
         assertThatThrownBy(() -> MeasuredSize.ofPieces(List.of(mm(100), mm(102)), List.of(mm(150))))
-                .isInstanceOf(Refused.class).hasMessageContaining("2 widths and 1 heights");
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("2 widths and 1 heights");
     }
 
     /** 130 by 190 mm openings that lose 4 and 2 %, half a point either way from sheet to sheet. */
     @Test
     void sizesOfSheetsWhoseShrinkageScatters() {
-        MeasuredSize size = MeasuredSize.dried(mm(130), mm(190), Shrinkage.linear(percent(2), percent(4)),
-                LinearShrinkage.percent(0.5), LinearShrinkage.percent(0.4));
+        MeasuredSize size = MeasuredSize.dried(
+                mm(130),
+                mm(190),
+                Shrinkage.linear(percent(2), percent(4)),
+                LinearShrinkage.percent(0.5),
+                LinearShrinkage.percent(0.4));
         assertThat(size.width().in("mm")).isCloseTo(124.8, within(1e-9));
         assertThat(size.height().in("mm")).isCloseTo(186.2, within(1e-9));
         assertThat(size.widthDeviation().in("mm")).isCloseTo(0.52, within(1e-9));
         assertThat(size.heightDeviation().in("mm")).isCloseTo(0.95, within(1e-9));
-        assertThatThrownBy(() -> MeasuredSize.dried(mm(130), mm(190), Shrinkage.NONE, LinearShrinkage.percent(-1),
-                LinearShrinkage.percent(1))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> MeasuredSize.dried(
+                        mm(130), mm(190), Shrinkage.NONE, LinearShrinkage.percent(-1), LinearShrinkage.percent(1)))
+                .isInstanceOf(Refused.class);
     }
 
     @Test
     void looseOrNot() {
         assertThat(fit(0, 0, 0).isLoose(mm(5.45))).isFalse();
         assertThat(fit(0, 0, 0).isLoose(mm(5.4))).isTrue();
-        assertThat(fit(2, 0, 0)).asString().startsWith("fits: play 5.45 mm across").contains("99.36 %");
+        assertThat(fit(2, 0, 0))
+                .asString()
+                .startsWith("fits: play 5.45 mm across")
+                .contains("99.36 %");
     }
 }

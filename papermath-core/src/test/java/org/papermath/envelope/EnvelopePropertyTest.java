@@ -16,16 +16,18 @@ import org.papermath.equation.EnvelopeBlanks;
 /** Blanks of any size, folded by geometry. */
 class EnvelopePropertyTest {
     @Property(tries = 400, seed = "2026")
-    void foldedToTheSizeItSays(@ForAll EnvelopeStyle style,
+    void foldedToTheSizeItSays(
+            @ForAll EnvelopeStyle style,
             @ForAll @Scale(4) @DoubleRange(min = 60, max = 300) double w,
             @ForAll @Scale(4) @DoubleRange(min = 60, max = 300) double h,
-                    @ForAll @Scale(4) @DoubleRange(min = 0, max = 4) double thickness,
+            @ForAll @Scale(4) @DoubleRange(min = 0, max = 4) double thickness,
             @ForAll @Scale(4) @DoubleRange(min = 0, max = 12) double clearance,
             @ForAll @Scale(4) @DoubleRange(min = 0, max = 0.4) double paper,
             @ForAll @Scale(4) @DoubleRange(min = 2, max = 20) double seam) {
         EnvelopeAllowances allowances =
                 EnvelopeAllowances.of(mm(clearance), mm(17), mm(seam), percent(45), percent(60));
-        Envelope envelope = Envelope.forCard(style, mm(w), mm(h), mm(thickness), allowances).ofPaper(mm(paper));
+        Envelope envelope =
+                Envelope.forCard(style, mm(w), mm(h), mm(thickness), allowances).ofPaper(mm(paper));
         EnvelopeTest.Folded folded = EnvelopeTest.fold(envelope);
         double across = switch (style) {
             case SIDE_SEAM, DIAMOND -> w;
@@ -42,12 +44,17 @@ class EnvelopePropertyTest {
         assertThat(envelope.mass(org.papermath.quantity.Grammage.gsm(100)).in("g") * 1e4)
                 .isCloseTo(area, relative(area, 1e-12));
         Geometry front = EnvelopeTest.box(0, 0, folded.width(), folded.height());
-        Geometry covered = EnvelopeTest.area(folded.left()).union(EnvelopeTest.area(folded.right()))
-                .union(EnvelopeTest.area(folded.back())).union(EnvelopeTest.area(folded.flap()));
+        Geometry covered = EnvelopeTest.area(folded.left())
+                .union(EnvelopeTest.area(folded.right()))
+                .union(EnvelopeTest.area(folded.back()))
+                .union(EnvelopeTest.area(folded.flap()));
         assertThat(covered.intersection(front).getArea()).isCloseTo(front.getArea(), relative(front.getArea(), 1e-9));
         boolean sticksOut = covered.difference(front.buffer(1e-6)).getArea() > 0;
-        double past = envelope.notices().stream().filter(notice -> notice.code().equals("envelope.long-tips"))
-                .mapToDouble(notice -> 1000 * (double) notice.arguments().get("past")).findFirst().orElse(0);
+        double past = envelope.notices().stream()
+                .filter(notice -> notice.code().equals("envelope.long-tips"))
+                .mapToDouble(notice -> 1000 * (double) notice.arguments().get("past"))
+                .findFirst()
+                .orElse(0);
         if (sticksOut) {
             assertThat(past).isPositive();
         }
@@ -57,7 +64,8 @@ class EnvelopePropertyTest {
     }
 
     @Property(tries = 300, seed = "2026")
-    void noSmallerSquareCloses(@ForAll @Scale(4) @DoubleRange(min = 0.03, max = 0.5) double w,
+    void noSmallerSquareCloses(
+            @ForAll @Scale(4) @DoubleRange(min = 0.03, max = 0.5) double w,
             @ForAll @Scale(4) @DoubleRange(min = 0.03, max = 0.5) double h) {
         double least = EnvelopeBlanks.leastSquare(w, h);
         assertThat(EnvelopeBlanks.diamondSeam(least, w, h)).isCloseTo(0, within(1e-15));

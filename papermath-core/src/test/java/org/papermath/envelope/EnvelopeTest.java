@@ -8,7 +8,6 @@ import static org.papermath.quantity.Amounts.percent;
 import static org.papermath.testing.CheckValues.relative;
 
 import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,9 +32,8 @@ class EnvelopeTest {
     /**
      * The parts of a blank and what they cover when folded, in millimetres about the lower left corner of the front.
      */
-    record Folded(double width, double height, Geometry front, Geometry left, Geometry right, Geometry back,
-            Geometry flap) {
-    }
+    record Folded(
+            double width, double height, Geometry front, Geometry left, Geometry right, Geometry back, Geometry flap) {}
 
     static Polygon polygon(Outline outline) {
         List<Outline.Point> corners = outline.corners();
@@ -76,11 +74,18 @@ class EnvelopeTest {
         Geometry back = blank.intersection(box(-far, -far, far, y1)).intersection(box(x1, -far, x2, far));
         Geometry flap = blank.intersection(box(x1, y2, x2, far));
         AffineTransformation home = AffineTransformation.translationInstance(-x1, -y1);
-        return new Folded(x2 - x1, y2 - y1, home.transform(blank.intersection(box(x1, y1, x2, y2))),
-                home.transform(AffineTransformation.reflectionInstance(x1, 0, x1, 1).transform(left)),
-                home.transform(AffineTransformation.reflectionInstance(x2, 0, x2, 1).transform(right)),
-                home.transform(AffineTransformation.reflectionInstance(0, y1, 1, y1).transform(back)),
-                home.transform(AffineTransformation.reflectionInstance(0, y2, 1, y2).transform(flap)));
+        return new Folded(
+                x2 - x1,
+                y2 - y1,
+                home.transform(blank.intersection(box(x1, y1, x2, y2))),
+                home.transform(
+                        AffineTransformation.reflectionInstance(x1, 0, x1, 1).transform(left)),
+                home.transform(
+                        AffineTransformation.reflectionInstance(x2, 0, x2, 1).transform(right)),
+                home.transform(
+                        AffineTransformation.reflectionInstance(0, y1, 1, y1).transform(back)),
+                home.transform(
+                        AffineTransformation.reflectionInstance(0, y2, 1, y2).transform(flap)));
     }
 
     private static Envelope envelope(EnvelopeStyle style) {
@@ -119,10 +124,12 @@ class EnvelopeTest {
     @EnumSource(EnvelopeStyle.class)
     void theClosedBackIsWhole(EnvelopeStyle style) {
         Folded folded = fold(envelope(style));
-        Geometry covered = area(folded.left()).union(area(folded.right())).union(area(folded.back()))
+        Geometry covered = area(folded.left())
+                .union(area(folded.right()))
+                .union(area(folded.back()))
                 .union(area(folded.flap()));
-        assertThat(covered.getArea()).isCloseTo(folded.width() * folded.height(),
-                relative(folded.width() * folded.height(), 1e-9));
+        assertThat(covered.getArea())
+                .isCloseTo(folded.width() * folded.height(), relative(folded.width() * folded.height(), 1e-9));
     }
 
     @Test
@@ -163,8 +170,9 @@ class EnvelopeTest {
                 // Width of the strip across the diagonal: turned by 45 degrees, the least side of its box.
                 double least = Double.POSITIVE_INFINITY;
                 for (double angle : new double[] {Math.PI / 4, -Math.PI / 4}) {
-                    org.locationtech.jts.geom.Envelope turned =
-                            AffineTransformation.rotationInstance(angle).transform(seam).getEnvelopeInternal();
+                    org.locationtech.jts.geom.Envelope turned = AffineTransformation.rotationInstance(angle)
+                            .transform(seam)
+                            .getEnvelopeInternal();
                     least = Math.min(least, Math.min(turned.getWidth(), turned.getHeight()));
                 }
                 assertThat(least).isCloseTo(12, within(1e-6));
@@ -179,13 +187,16 @@ class EnvelopeTest {
         // A card of 140 by 240 mm: least 268.70 mm; a square of 295 leaves 26.3 mm to overlap, its diagonal 37.19 mm
         // more.
         assertThat(envelope.sheet().width().in("mm")).isCloseTo(380 / Math.sqrt(2) + 26.283, within(1e-9));
-        assertThat(org.papermath.equation.EnvelopeBlanks.leastSquare(0.14, 0.24)).isCloseTo(0.26870, within(1e-5));
+        assertThat(org.papermath.equation.EnvelopeBlanks.leastSquare(0.14, 0.24))
+                .isCloseTo(0.26870, within(1e-5));
         assertThat(0.295 * Math.sqrt(2) - 0.38).isCloseTo(0.037193, within(1e-6));
         assertThat(org.papermath.equation.EnvelopeBlanks.diamondSeam(0.295, 0.14, 0.24))
                 .isCloseTo(0.0263, within(1e-5));
         // A card of 120 by 170 mm: 205.1 mm.
-        assertThat(org.papermath.equation.EnvelopeBlanks.leastSquare(0.12, 0.17)).isCloseTo(0.2051, within(5e-5));
-        assertThat(envelope.notices()).singleElement()
+        assertThat(org.papermath.equation.EnvelopeBlanks.leastSquare(0.12, 0.17))
+                .isCloseTo(0.2051, within(5e-5));
+        assertThat(envelope.notices())
+                .singleElement()
                 .satisfies(n -> assertThat(n.code()).isEqualTo("envelope.no-clearance"));
     }
 
@@ -194,7 +205,9 @@ class EnvelopeTest {
         EnvelopeAllowances hair = ALLOWANCES.withSeam(mm(1e-6));
         Folded folded = fold(Envelope.forCard(EnvelopeStyle.DIAMOND, mm(178), mm(127), mm(0.55), hair));
         assertThat(folded.left().intersection(folded.back()).getArea()).isLessThan(1e-3);
-        Geometry covered = area(folded.left()).union(area(folded.right())).union(area(folded.back()))
+        Geometry covered = area(folded.left())
+                .union(area(folded.right()))
+                .union(area(folded.back()))
                 .union(area(folded.flap()));
         assertThat(covered.getArea()).isCloseTo(folded.width() * folded.height(), relative(covered.getArea(), 1e-6));
     }
@@ -207,7 +220,9 @@ class EnvelopeTest {
         assertThat(seam.getEnvelopeInternal().getWidth()).isCloseTo(12, within(1e-9));
         assertThat(seam.getEnvelopeInternal().getHeight()).isCloseTo(folded.height(), within(1e-9));
         assertThat(seam.getCentroid().getX()).isCloseTo(folded.width() / 2, within(1e-9));
-        assertThat(folded.back().getEnvelopeInternal().getHeight()).as("bottom flap").isCloseTo(17, within(1e-9));
+        assertThat(folded.back().getEnvelopeInternal().getHeight())
+                .as("bottom flap")
+                .isCloseTo(17, within(1e-9));
         assertThat(envelope.flapOverlap().in("mm")).isCloseTo(0.45 * folded.width(), within(1e-9));
     }
 
@@ -216,11 +231,13 @@ class EnvelopeTest {
         Envelope lying = Envelope.forCard(EnvelopeStyle.WALLET, mm(127), mm(178), mm(0.55), ALLOWANCES)
                 .ofPaper(mm(0.18));
         assertThat(lying.blank()).isEqualTo(envelope(EnvelopeStyle.WALLET).blank());
-        assertThat(lying.insideWidth().in("mm")).isGreaterThan(lying.insideHeight().in("mm"));
+        assertThat(lying.insideWidth().in("mm"))
+                .isGreaterThan(lying.insideHeight().in("mm"));
         Folded folded = fold(lying);
         assertThat(folded.flap().getArea()).isCloseTo(0.45 * folded.height() * folded.width(), within(1e-6));
         for (Geometry side : List.of(folded.left(), folded.right())) {
-            assertThat(side.intersection(folded.back()).getEnvelopeInternal().getWidth()).isCloseTo(17, within(1e-9));
+            assertThat(side.intersection(folded.back()).getEnvelopeInternal().getWidth())
+                    .isCloseTo(17, within(1e-9));
         }
     }
 
@@ -239,11 +256,14 @@ class EnvelopeTest {
         assertThat(polygon(envelope.blank()).getArea()).isCloseTo(1e6 * area, relative(1e6 * area, 1e-12));
         assertThat(envelope.mass(Grammage.gsm(105)).in("g")).isCloseTo(105 * area, relative(105 * area, 1e-12));
         double sheet = envelope.sheet().area().si();
-        assertThat(envelope.ovenDrySolids(Grammage.gsm(105), Moisture.percent(7)).in("g"))
+        assertThat(envelope.ovenDrySolids(Grammage.gsm(105), Moisture.percent(7))
+                        .in("g"))
                 .isCloseTo(105 * 0.93 * sheet, relative(105 * sheet, 1e-12));
         if (style != EnvelopeStyle.DIAMOND) {
-            assertThat(envelope.sheet().width().si()).isCloseTo(envelope.blank().width().si(), within(1e-12));
-            assertThat(envelope.sheet().height().si()).isCloseTo(envelope.blank().height().si(), within(1e-12));
+            assertThat(envelope.sheet().width().si())
+                    .isCloseTo(envelope.blank().width().si(), within(1e-12));
+            assertThat(envelope.sheet().height().si())
+                    .isCloseTo(envelope.blank().height().si(), within(1e-12));
         } else {
             assertThat(area).isCloseTo(sheet, relative(sheet, 1e-12));
         }
@@ -263,10 +283,14 @@ class EnvelopeTest {
     void theNotchesOfADiamondReachFromThePocketToTheEdge() {
         Envelope envelope = envelope(EnvelopeStyle.DIAMOND);
         Polygon blank = polygon(envelope.blank());
-        List<Line> cuts = envelope.lines().stream().filter(line -> line.kind() == Line.Kind.CUT).toList();
+        List<Line> cuts = envelope.lines().stream()
+                .filter(line -> line.kind() == Line.Kind.CUT)
+                .toList();
         assertThat(cuts).hasSize(8).allSatisfy(cut -> {
-            Coordinate end = new Coordinate(cut.to().across().in("mm"), cut.to().along().in("mm"));
-            assertThat(blank.getExteriorRing().distance(FACTORY.createPoint(end))).isLessThan(1e-9);
+            Coordinate end =
+                    new Coordinate(cut.to().across().in("mm"), cut.to().along().in("mm"));
+            assertThat(blank.getExteriorRing().distance(FACTORY.createPoint(end)))
+                    .isLessThan(1e-9);
         });
         assertThat(envelope.foldLines()).hasSize(3);
         assertThat(envelope.foldLines().get(0)).asString().startsWith("fold from (");
@@ -289,21 +313,29 @@ class EnvelopeTest {
 
     @Test
     void whatCannotBeMadeIsRefused() {
-        assertThatThrownBy(() -> envelope(EnvelopeStyle.WALLET).withFlapDepth(mm(200))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.WALLET).withFlapDepth(mm(200)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("past the bottom");
-        assertThatThrownBy(() -> envelope(EnvelopeStyle.SIDE_SEAM).withThroat(mm(70))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.SIDE_SEAM).withThroat(mm(70)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("throat");
-        assertThatThrownBy(() -> envelope(EnvelopeStyle.SIDE_SEAM).withTaper(mm(70))).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> envelope(EnvelopeStyle.DIAMOND).withFlapDepth(mm(40))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.SIDE_SEAM).withTaper(mm(70)))
+                .isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.DIAMOND).withFlapDepth(mm(40)))
+                .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> envelope(EnvelopeStyle.WALLET).withFlap(Envelope.Flap.POINTED))
                 .isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> envelope(EnvelopeStyle.OPEN_END).withThroat(mm(4))).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> envelope(EnvelopeStyle.OPEN_END).withTaper(mm(4))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.OPEN_END).withThroat(mm(4)))
+                .isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> envelope(EnvelopeStyle.OPEN_END).withTaper(mm(4)))
+                .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> envelope(EnvelopeStyle.DIAMOND).inserts(0)).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Envelope.forCard(EnvelopeStyle.WALLET, mm(0), mm(10), mm(0), ALLOWANCES))
-                .isInstanceOf(Refused.class).hasMessageContaining("card width");
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("card width");
         assertThatThrownBy(() -> Envelope.forCard(EnvelopeStyle.WALLET, mm(20), mm(10), mm(0), ALLOWANCES))
-                .isInstanceOf(Refused.class).hasMessageContaining("flaps");
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("flaps");
         assertThatThrownBy(() -> EnvelopeAllowances.of(mm(6), mm(17), mm(12), percent(0), percent(60)))
                 .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> EnvelopeAllowances.of(mm(6), mm(17), mm(12), percent(45), percent(120)))
@@ -315,13 +347,15 @@ class EnvelopeTest {
         EnvelopeAllowances standard = EnvelopeAllowances.from(Assumptions.standard());
         assertThat(standard).hasToString(ALLOWANCES.toString());
         assertThat(Envelope.forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0), Assumptions.standard())
-                .insideWidth()
-                .in("mm")).isCloseTo(176.35, within(1e-9));
+                        .insideWidth()
+                        .in("mm"))
+                .isCloseTo(176.35, within(1e-9));
         assertThat(ALLOWANCES.clearance()).isEqualTo(mm(6.35));
         assertThat(ALLOWANCES.withClearance(mm(3)).clearance()).isEqualTo(mm(3));
         assertThat(ALLOWANCES.squareFlap().si()).isCloseTo(0.45, within(1e-15));
         assertThat(ALLOWANCES.pointedFlap().si()).isCloseTo(0.60, within(1e-15));
-        assertThat(ALLOWANCES).isEqualTo(EnvelopeAllowances.of(mm(6.35), mm(17), mm(12), percent(45), percent(60)))
+        assertThat(ALLOWANCES)
+                .isEqualTo(EnvelopeAllowances.of(mm(6.35), mm(17), mm(12), percent(45), percent(60)))
                 .isNotEqualTo(ALLOWANCES.withSeam(mm(10)));
     }
 }

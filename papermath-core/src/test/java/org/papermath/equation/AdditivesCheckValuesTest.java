@@ -27,8 +27,7 @@ class AdditivesCheckValuesTest {
     void dosesAndRetention(Row row) {
         Map<String, Double> found = new LinkedHashMap<>();
         found.put("AKD 0.15 % on 454 g; 12 % emulsion", 1e3 * Additives.productMass(0.0015, 0.454, 0.12));
-        found.put(
-                "29.5735 g of 12 % emulsion per lb", 100 * Additives.doseOfProduct(0.0295735, 0.12, POUND));
+        found.put("29.5735 g of 12 % emulsion per lb", 100 * Additives.doseOfProduct(0.0295735, 0.12, POUND));
         found.put(
                 "0.1 % aid on 1 lb from 3.5 g/473.176 mL",
                 1e6 * Additives.solutionVolume(0.001, POUND, Additives.solutionStrength(3.5e-3, 473.176e-6)));
@@ -45,10 +44,8 @@ class AdditivesCheckValuesTest {
         found.put("crowding hemp pulped .5 % 5.8 mm .27", VatBalance.crowdingNumber(0.005, 5.8e-3, 0.27e-6));
         found.put("crowding hemp raw .5 % 20 mm .27", VatBalance.crowdingNumber(0.005, 20e-3, 0.27e-6));
         found.put("alum .13 on 26 g gelatine", 1e3 * Additives.productMass(0.13, 0.026, 1));
-        found.put(
-                "clay share, sheet ash .10 own ash .001 residue .86", Additives.shareOfAsh(0.10, 0.001, 0.86));
-        found.put(
-                "gelatine 1.75 oz per 2 qt", Additives.solutionStrength(1.75 * OUNCE, 2 * US_QUART) / 10);
+        found.put("clay share, sheet ash .10 own ash .001 residue .86", Additives.shareOfAsh(0.10, 0.001, 0.86));
+        found.put("gelatine 1.75 oz per 2 qt", Additives.solutionStrength(1.75 * OUNCE, 2 * US_QUART) / 10);
         double expected = row.number("value");
         assertThat(found).containsKey(row.text("case"));
         assertThat(found.get(row.text("case"))).isCloseTo(expected, relative(expected, 1e-4));

@@ -62,13 +62,9 @@ class BeaterArithmeticCheckValuesTest {
                 "scaled_time_30min_0.36_to_0.68kg",
                 BeaterArithmetic.timeAtSameEdgePerMass(1800, 0.36, valley, 0.68, drum) / 60);
         found.put("hp_day_per_tonne", BeaterArithmetic.specificEnergy(HORSE_POWER, DAY, 1000) / JOULES_PER_KG);
-        found.put(
-                "hp_day_per_short_ton",
-                BeaterArithmetic.specificEnergy(HORSE_POWER, DAY, SHORT_TON) / JOULES_PER_KG);
+        found.put("hp_day_per_short_ton", BeaterArithmetic.specificEnergy(HORSE_POWER, DAY, SHORT_TON) / JOULES_PER_KG);
         double refinerNet = BeaterArithmetic.netPower(200e3, 50e3);
-        found.put(
-                "refiner_200kW_50idle_3tph",
-                BeaterArithmetic.specificEnergy(refinerNet, 3600, 3000) / JOULES_PER_KG);
+        found.put("refiner_200kW_50idle_3tph", BeaterArithmetic.specificEnergy(refinerNet, 3600, 3000) / JOULES_PER_KG);
         found.put("refiner_SEL_CEL_75km_s", BeaterArithmetic.edgeLoad(refinerNet, 75e3));
         double expected = row.number("value");
         assertThat(found).containsKey(row.text("case"));
@@ -94,8 +90,7 @@ class BeaterArithmeticCheckValuesTest {
         assertThat(BeaterArithmetic.edgeLoad(350, edge) * BeaterArithmetic.edgePerMass(edge, 5400, 0.9))
                 .isCloseTo(energy, relative(energy, 1e-12));
         assertThat(BeaterArithmetic.timeForSpecificEnergy(energy, 350, 0.9)).isCloseTo(5400, relative(5400, 1e-12));
-        assertThat(BeaterArithmetic.netPowerOfSpecificEnergy(energy, 0.9, 5400))
-                .isCloseTo(350, relative(350, 1e-12));
+        assertThat(BeaterArithmetic.netPowerOfSpecificEnergy(energy, 0.9, 5400)).isCloseTo(350, relative(350, 1e-12));
         double longer = BeaterArithmetic.timeAtSameSpecificEnergy(5400, 0.9, 350, 1.2, 200);
         assertThat(BeaterArithmetic.specificEnergy(200, longer, 1.2)).isCloseTo(energy, relative(energy, 1e-12));
     }

@@ -29,8 +29,7 @@ class BeatingCheckValuesTest {
         assertThat(found).isCloseTo(expected, relative(expected, 1e-5));
         assertThat(Beating.doseFor(found, start, LIMIT, rate, exponent)).isCloseTo(time, relative(time, 1e-12));
         if (time > 0) {
-            assertThat(Beating.rateFrom(expected, time, start, LIMIT, exponent))
-                    .isCloseTo(rate, relative(rate, 1e-5));
+            assertThat(Beating.rateFrom(expected, time, start, LIMIT, exponent)).isCloseTo(rate, relative(rate, 1e-5));
         }
     }
 

@@ -19,7 +19,8 @@ class BeatingPropertyTest {
         double dose = turn / rate;
         double value = Beating.schopperRiegler(dose, start, limit, rate, exponent);
         assertThat(value).isGreaterThan(start).isLessThan(limit);
-        assertThat(Beating.schopperRiegler(dose * 1.01, start, limit, rate, exponent)).isGreaterThan(value);
+        assertThat(Beating.schopperRiegler(dose * 1.01, start, limit, rate, exponent))
+                .isGreaterThan(value);
         double part = 1e-6;
         assertThat(Beating.doseFor(value, start, limit, rate, exponent)).isCloseTo(dose, relative(dose, part));
         assertThat(Beating.rateFrom(value, dose, start, limit, exponent)).isCloseTo(rate, relative(rate, part));

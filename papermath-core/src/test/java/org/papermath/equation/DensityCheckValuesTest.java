@@ -45,14 +45,14 @@ class DensityCheckValuesTest {
         } else if (rag.matches()) {
             double hours = Double.parseDouble(rag.group(1));
             density = Density.ofBeating(reference, 600, hours, 5);
-            assertThat(Density.beatingTimeConstant(reference, 600, hours, density)).isCloseTo(5, within(1e-9));
+            assertThat(Density.beatingTimeConstant(reference, 600, hours, density))
+                    .isCloseTo(5, within(1e-9));
         } else {
             assertThat(beating.matches()).as(name).isTrue();
             density = Density.ofBeating(reference, 1000, Double.parseDouble(beating.group(1)), 3);
         }
         assertThat(density).isCloseTo(expected, withinPercentage(1e-3));
-        assertThat(1000 * Density.caliper(0.1, density))
-                .isCloseTo(row.number("caliper_100gsm_mm"), within(1e-6));
+        assertThat(1000 * Density.caliper(0.1, density)).isCloseTo(row.number("caliper_100gsm_mm"), within(1e-6));
     }
 
     @ParameterizedTest
@@ -70,9 +70,9 @@ class DensityCheckValuesTest {
         double grammage = row.number("grammage_g_per_m2") / 1000;
         double measured = Density.of(grammage, row.number("thickness_mm") / 1000);
         assertThat(measured).isCloseTo(row.number("density_kg_per_m3"), withinPercentage(0.1));
-        assertThat(Density.caliper(grammage, measured) * 1000)
-                .isCloseTo(row.number("thickness_mm"), within(1e-9));
-        assertThat(Density.grammage(row.number("thickness_mm") / 1000, measured)).isCloseTo(grammage, within(1e-12));
+        assertThat(Density.caliper(grammage, measured) * 1000).isCloseTo(row.number("thickness_mm"), within(1e-9));
+        assertThat(Density.grammage(row.number("thickness_mm") / 1000, measured))
+                .isCloseTo(grammage, within(1e-12));
         // The density table states the model at the middle of each pair of hours.
         double middle = middleOfPair(row.number("mill_hours"));
         double modelled = Density.ofBeating(450, 600, 0.27 * middle, 5);
@@ -100,7 +100,8 @@ class DensityCheckValuesTest {
 
     @Test
     void porosity() {
-        double expected = CheckValues.row("mixture_density", "case", "porosity_sheet_0.60_wall_1.50").number("value");
+        double expected = CheckValues.row("mixture_density", "case", "porosity_sheet_0.60_wall_1.50")
+                .number("value");
         assertThat(Density.porosity(600, 1500)).isCloseTo(expected, within(1e-12));
     }
 

@@ -40,7 +40,8 @@ class DensityLawTest {
     @Test
     void densityNobodyKnowsIsNoNumber() {
         assertThat(new DensityLaw.Blend(new double[] {0.5, 0.5}, new DensityLaw[] {KOZO, DensityLaw.unknown()})
-                .density(1e5, 2, 1500)).isNaN();
+                        .density(1e5, 2, 1500))
+                .isNaN();
     }
 
     @Test
@@ -55,10 +56,14 @@ class DensityLawTest {
         for (double measured : new double[] {200, 500, 900, 1200}) {
             for (double time : new double[] {0, 2, 9}) {
                 DensityLaw.Beaten law = ABACA.measured(measured, 2e5, time, 1500);
-                assertThat(law.uncapped(2e5, time)).as(measured + " after " + time).isCloseTo(measured, within(1e-9));
+                assertThat(law.uncapped(2e5, time))
+                        .as(measured + " after " + time)
+                        .isCloseTo(measured, within(1e-9));
                 assertThat(law.longBeaten()).isLessThanOrEqualTo(1500);
             }
         }
-        assertThat(ABACA.measured(1490, 1e5, 30, 1500).unbeaten()).as("beyond the fibre wall").isNegative();
+        assertThat(ABACA.measured(1490, 1e5, 30, 1500).unbeaten())
+                .as("beyond the fibre wall")
+                .isNegative();
     }
 }

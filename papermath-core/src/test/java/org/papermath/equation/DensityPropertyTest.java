@@ -19,7 +19,8 @@ class DensityPropertyTest {
         assertThat(Density.ofPressure(reference, above, 0.4e6, 1e6, exponent)).isEqualTo(highest);
         double at = Density.ofPressure(reference, below, 0.4e6, 1e6, exponent);
         assertThat(at).isLessThan(highest).isPositive();
-        assertThat(Density.ofPressure(reference, below * 1.1, 0.4e6, 1e6, exponent)).isGreaterThan(at);
+        assertThat(Density.ofPressure(reference, below * 1.1, 0.4e6, 1e6, exponent))
+                .isGreaterThan(at);
     }
 
     @Property(seed = "2026")

@@ -62,7 +62,8 @@ class DrainagePropertyTest {
         assertThat(Drainage.alphaOfTime(withoutWire, filtrate, depth, 1, fibre, 0, 1e-3, 998))
                 .isCloseTo(alpha, relative(alpha, 1e-10));
         assertThat(time).isGreaterThanOrEqualTo(withoutWire);
-        assertThat(Drainage.time(filtrate * 0.9, depth, alpha, 1, fibre, wire, 1e-3, 998)).isLessThan(time);
+        assertThat(Drainage.time(filtrate * 0.9, depth, alpha, 1, fibre, wire, 1e-3, 998))
+                .isLessThan(time);
     }
 
     @Property(seed = "2026")
@@ -70,7 +71,8 @@ class DrainagePropertyTest {
             @ForAll @Scale(9) @DoubleRange(min = -1, max = 1e9) double time,
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 1e12) double alpha,
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 1e9) double wire) {
-        assertThat(Drainage.filtrateAfter(time, 0.03, alpha, 1, 5, wire, 1e-3, 998)).isBetween(0.0, 0.03);
+        assertThat(Drainage.filtrateAfter(time, 0.03, alpha, 1, 5, wire, 1e-3, 998))
+                .isBetween(0.0, 0.03);
         assertThat(Drainage.time(0.03, 0.03, alpha, 1, 5, wire, 1e-3, 998)).isInfinite();
     }
 }

@@ -27,7 +27,8 @@ class DryingPropertyTest {
         // The heat the surface takes up is all spent on evaporation.
         assertThat(flux * Drying.heatOfEvaporation(surface))
                 .isCloseTo((convection + 5.5) * (celsius - surface), within(1e-6));
-        assertThat(Drying.surfaceFlux(celsius, humidity + 0.01, convection, 5.5, 0.87, 0)).isLessThan(flux);
+        assertThat(Drying.surfaceFlux(celsius, humidity + 0.01, convection, 5.5, 0.87, 0))
+                .isLessThan(flux);
         assertThat(Drying.surfaceFlux(celsius, humidity, convection, 5.5, 0.87, Drying.boardSun(0.3, 600)))
                 .isGreaterThan(flux);
     }
@@ -68,8 +69,8 @@ class DryingPropertyTest {
         double saturated = Psychrometrics.saturatedHumidityRatio(20, 101325);
         double wetBulb = Psychrometrics.wetBulb(20, saturated, 101325);
         double air = Drying.dryAirFlow(0.2, 0.85);
-        double rate = Drying.stackEvaporation(
-                0.3, air, Psychrometrics.saturatedHumidityRatio(wetBulb, 101325), saturated);
+        double rate =
+                Drying.stackEvaporation(0.3, air, Psychrometrics.saturatedHumidityRatio(wetBulb, 101325), saturated);
         assertThat(rate).isZero();
         assertThat(Drying.twoPeriodTime(1, rate, 2, 0.6, 0.07, 0.09)).isEqualTo(ENDLESS);
         assertThat(Drying.surfaceFlux(20, 1, 5, 5.5, 0.87, 0)).isCloseTo(0, within(1e-12));

@@ -40,7 +40,8 @@ class PieceLayoutTest {
     }
 
     @Property(tries = 500, seed = "2026")
-    void thePiecesFitAndOneMoreDoesNot(@ForAll @Scale(9) @DoubleRange(min = 0.05, max = 2) double face,
+    void thePiecesFitAndOneMoreDoesNot(
+            @ForAll @Scale(9) @DoubleRange(min = 0.05, max = 2) double face,
             @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 2) double piece,
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.05) double gap) {
         int n = PieceLayout.inRow(face, piece, gap);
@@ -49,8 +50,10 @@ class PieceLayoutTest {
     }
 
     @Property(tries = 300, seed = "2026")
-    void bestIsTheBetterTurn(@ForAll @IntRange(min = 10, max = 200) int faceW,
-            @ForAll @IntRange(min = 10, max = 200) int faceH, @ForAll @IntRange(min = 3, max = 90) int w,
+    void bestIsTheBetterTurn(
+            @ForAll @IntRange(min = 10, max = 200) int faceW,
+            @ForAll @IntRange(min = 10, max = 200) int faceH,
+            @ForAll @IntRange(min = 3, max = 90) int w,
             @ForAll @IntRange(min = 3, max = 90) int h) {
         int upright = (faceW / w) * (faceH / h);
         int turned = (faceW / h) * (faceH / w);

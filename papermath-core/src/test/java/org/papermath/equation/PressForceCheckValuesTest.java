@@ -45,8 +45,7 @@ class PressForceCheckValuesTest {
     private static double force(String name) {
         String[] words = name.toLowerCase(Locale.ROOT).split(" ");
         if (words[0].equals("ram")) {
-            return PressForce.ramForce(
-                    Double.parseDouble(words[3]) * 1e6, Double.parseDouble(words[1]) / 1000, 0);
+            return PressForce.ramForce(Double.parseDouble(words[3]) * 1e6, Double.parseDouble(words[1]) / 1000, 0);
         }
         return Double.parseDouble(words[0]) * (words[1].equals("short") ? SHORT_TON : METRIC_TON);
     }

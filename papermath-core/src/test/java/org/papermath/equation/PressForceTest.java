@@ -28,7 +28,8 @@ class PressForceTest {
     @Test
     void aSteepSlipperyScrewRunsBack() {
         assertThat(PressForce.isSelfLocking(0.02, 0.02, 0.05, 0)).isFalse();
-        assertThat(PressForce.screwLoweringTorque(100, 0.02, 0.02, 0.05, 0, 0, 0)).isNegative();
+        assertThat(PressForce.screwLoweringTorque(100, 0.02, 0.02, 0.05, 0, 0, 0))
+                .isNegative();
     }
 
     @Test

@@ -49,7 +49,8 @@ class PressingCheckValuesTest {
         double dry = Pressing.decreasingPermeabilityRatio(9, 4e5, 600, 0.2, 2e-11, 3, 0);
         assertThat(Pressing.decreasingPermeabilityRatio(9, 4e5, 600, 0.2, 2e-11, 3, 0.02))
                 .isCloseTo(dry + 0.1, within(1e-12));
-        assertThat(Pressing.decreasingPermeabilityRatio(9, 4e5, 0, 0.2, 2e-11, 3, 0)).isCloseTo(9, within(1e-12));
+        assertThat(Pressing.decreasingPermeabilityRatio(9, 4e5, 0, 0.2, 2e-11, 3, 0))
+                .isCloseTo(9, within(1e-12));
     }
 
     /** What has been said about real presses, against pressures and pulps such as they have. */
@@ -74,11 +75,7 @@ class PressingCheckValuesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0.1e6, 1.2, 1.7418, 0.3647",
-        "1.5e6, 0.7, 0.8200, 0.5495",
-        "3.0e6, 1.5, 1.1027, 0.4756"
-    })
+    @CsvSource({"0.1e6, 1.2, 1.7418, 0.3647", "1.5e6, 0.7, 0.8200, 0.5495", "3.0e6, 1.5, 1.1027, 0.4756"})
     void moreOfTheDefault(double pressure, double retention, double ratio, double solids) {
         assertThat(equilibrium(retention, pressure)).isCloseTo(ratio, within(5e-5));
         assertThat(Pressing.solidsOfRatio(equilibrium(retention, pressure))).isCloseTo(solids, within(5e-5));

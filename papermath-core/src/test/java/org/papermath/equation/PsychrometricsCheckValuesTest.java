@@ -98,8 +98,7 @@ class PsychrometricsCheckValuesTest {
                         Psychrometrics.dewPoint(Psychrometrics.vapourPressureOfRatio(fromWetBulb, STANDARD))));
         String name = row.text("quantity") + " " + row.text("input");
         assertThat(values).containsKey(name);
-        assertThat(values.get(name))
-                .isCloseTo(row.number("expected"), withinPercentage(100 * row.number("rel_tol")));
+        assertThat(values.get(name)).isCloseTo(row.number("expected"), withinPercentage(100 * row.number("rel_tol")));
     }
 
     @Test

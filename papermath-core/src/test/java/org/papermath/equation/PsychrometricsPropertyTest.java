@@ -38,10 +38,13 @@ class PsychrometricsPropertyTest {
         assertThat(dewPoint).isLessThanOrEqualTo(celsius + 1e-9);
         if (wetBulb == 0) {
             // Between the branch over ice and the branch over water, which meet with a step.
-            assertThat(ratio).isBetween(Psychrometrics.humidityRatioOfWetBulb(celsius, -Double.MIN_NORMAL, pressure),
-                    Psychrometrics.humidityRatioOfWetBulb(celsius, 0, pressure) + 1e-12);
+            assertThat(ratio)
+                    .isBetween(
+                            Psychrometrics.humidityRatioOfWetBulb(celsius, -Double.MIN_NORMAL, pressure),
+                            Psychrometrics.humidityRatioOfWetBulb(celsius, 0, pressure) + 1e-12);
         } else {
-            assertThat(Psychrometrics.humidityRatioOfWetBulb(celsius, wetBulb, pressure)).isCloseTo(ratio, within(1e-12));
+            assertThat(Psychrometrics.humidityRatioOfWetBulb(celsius, wetBulb, pressure))
+                    .isCloseTo(ratio, within(1e-12));
         }
         // The pressures over ice and over water differ by some parts in a hundred million where they meet.
         assertThat(Psychrometrics.saturationPressure(dewPoint))
@@ -77,6 +80,8 @@ class PsychrometricsPropertyTest {
         double pressure = Psychrometrics.STANDARD_PRESSURE;
         double saturated = Psychrometrics.saturatedHumidityRatio(0, pressure);
         assertThat(Psychrometrics.wetBulb(0, saturated * (1 - 1e-6), pressure)).isZero();
-        assertThat(Psychrometrics.wetBulb(0, saturated * 0.9, pressure)).isNegative().isGreaterThan(-2);
+        assertThat(Psychrometrics.wetBulb(0, saturated * 0.9, pressure))
+                .isNegative()
+                .isGreaterThan(-2);
     }
 }

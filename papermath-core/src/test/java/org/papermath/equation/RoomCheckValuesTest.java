@@ -31,15 +31,18 @@ class RoomCheckValuesTest {
         double seventyF = 190 / 9.0;
         double sixtyF = 140 / 9.0;
         Map<String, Double> values = Map.of(
-                "50 m3 20 C 50 % dry air", air,
-                "water to 60 %", Room.waterToLimit(air, ratio(20, 0.6), present),
-                "water to 70 %", Room.waterToLimit(air, ratio(20, 0.7), present),
+                "50 m3 20 C 50 % dry air",
+                air,
+                "water to 60 %",
+                Room.waterToLimit(air, ratio(20, 0.6), present),
+                "water to 70 %",
+                Room.waterToLimit(air, ratio(20, 0.7), present),
                 "ventilation .55 kg/h 20/60 out 10/80",
-                        3600 * Room.volumeFlow(passing, Psychrometrics.volume(20, ratio(20, 0.6), PRESSURE)),
+                3600 * Room.volumeFlow(passing, Psychrometrics.volume(20, ratio(20, 0.6), PRESSURE)),
                 "surface 12.6 C in 20/50",
-                        100 * Room.surfaceRelativeHumidity(Psychrometrics.vapourPressure(20, 0.5), 12.6),
+                100 * Room.surfaceRelativeHumidity(Psychrometrics.vapourPressure(20, 0.5), 12.6),
                 "70 F 50 % cooled to 60 F",
-                        100 * Room.surfaceRelativeHumidity(Psychrometrics.vapourPressure(seventyF, 0.5), sixtyF));
+                100 * Room.surfaceRelativeHumidity(Psychrometrics.vapourPressure(seventyF, 0.5), sixtyF));
         assertThat(values).containsKey(row.text("case"));
         assertThat(values.get(row.text("case"))).isCloseTo(row.number("value"), withinPercentage(0.01));
         assertThat(3600 * passing).isCloseTo(207.91, within(0.01));

@@ -62,8 +62,7 @@ class ShrinkageCheckValuesTest {
                 Map.entry("WRV 3.0", Shrinkage.freeByRetention(3.0, 0.065, 0.65, 0, 0.35)),
                 Map.entry(
                         "restraint then loose",
-                        Shrinkage.alongPath(
-                                0.10, 0.80, 2.0, new double[] {0.25, 0.065}, new double[] {0.97, 0})),
+                        Shrinkage.alongPath(0.10, 0.80, 2.0, new double[] {0.25, 0.065}, new double[] {0.97, 0})),
                 Map.entry("spur", Shrinkage.step(0.04, 0.80, 2.0, 0.065, 0.4)));
         assertThat(values).containsKey(name);
         return values.get(name);
@@ -162,8 +161,7 @@ class ShrinkageCheckValuesTest {
     @ParameterizedTest
     @MethodSource("movements")
     void hygroexpansion(CheckValues.Row row) {
-        double beta =
-                Shrinkage.hygroexpansionCoefficient(row.number("drying_shrinkage_percent") / 100, 0.05, 1.2);
+        double beta = Shrinkage.hygroexpansionCoefficient(row.number("drying_shrinkage_percent") / 100, 0.05, 1.2);
         assertThat(100 * Shrinkage.hygroexpansion(beta, row.number("dM_points") / 100))
                 .isCloseTo(row.number("strain_percent"), withinPercentage(1e-3));
     }

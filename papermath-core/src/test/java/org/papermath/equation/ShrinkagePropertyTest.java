@@ -26,8 +26,7 @@ class ShrinkagePropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double restraint,
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 4) double cut) {
         double whole = Shrinkage.step(free, 0.8, 4, 0.07, restraint);
-        double parts = Shrinkage.alongPath(
-                free, 0.8, 4, new double[] {cut, 0.07}, new double[] {restraint, restraint});
+        double parts = Shrinkage.alongPath(free, 0.8, 4, new double[] {cut, 0.07}, new double[] {restraint, restraint});
         assertThat(parts).isCloseTo(whole, within(1e-12)).isBetween(-1e-12, free);
         double unrestrained = Shrinkage.step(free, 0.8, 4, 0.065, 0);
         assertThat(unrestrained).isCloseTo(0.91875 * free, within(1e-12));
@@ -40,8 +39,7 @@ class ShrinkagePropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double across) {
         double area = Shrinkage.areaOfLinear(along, across);
         double mean = Shrinkage.linearOfArea(area);
-        assertThat(mean)
-                .isBetween(Math.min(along, across) - 1e-12, Math.max(along, across) + 1e-12);
+        assertThat(mean).isBetween(Math.min(along, across) - 1e-12, Math.max(along, across) + 1e-12);
         assertThat(Shrinkage.areaOfLinear(mean, mean)).isCloseTo(area, within(1e-12));
         assertThat(Shrinkage.dryLength(Shrinkage.wetLength(0.21, along), along)).isCloseTo(0.21, within(1e-12));
         assertThat(Shrinkage.dryLength(1, along) * (1 + Shrinkage.undoingStretch(along)))

@@ -98,8 +98,7 @@ class VatBalancePropertyTest {
         double[] general = new double[count];
         double[] none = {};
         Contents left = VatBalance.run(start, lifted, 0.96, 0.14, recharge, plain);
-        Contents same =
-                VatBalance.run(start, lifted, 0.96, 0.14, recharge, general, none, none, none, new double[0][]);
+        Contents same = VatBalance.run(start, lifted, 0.96, 0.14, recharge, general, none, none, none, new double[0][]);
         assertThat(plain).isEqualTo(general);
         assertThat(left).isEqualTo(same);
     }
@@ -136,7 +135,6 @@ class VatBalancePropertyTest {
         assertThat(VatBalance.liftedOfSheet(sheet, 0.97, 0.005)).isCloseTo(2, relative(2, 1e-12));
         assertThat(VatBalance.consistencyForSheet(sheet, 0.97, 2)).isCloseTo(0.005, relative(0.005, 1e-12));
         double crowd = VatBalance.crowdingNumber(0.004, 3e-3, 0.2e-6);
-        assertThat(VatBalance.consistencyForCrowding(crowd, 3e-3, 0.2e-6))
-                .isCloseTo(0.004, relative(0.004, 1e-12));
+        assertThat(VatBalance.consistencyForCrowding(crowd, 3e-3, 0.2e-6)).isCloseTo(0.004, relative(0.004, 1e-12));
     }
 }

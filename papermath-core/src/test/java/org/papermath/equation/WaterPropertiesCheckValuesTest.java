@@ -36,9 +36,7 @@ class WaterPropertiesCheckValuesTest {
         assertThat(tanaka)
                 .isCloseTo(row.number("tanaka_kg_per_m3"), within(0.001))
                 .isCloseTo(row.number("if97_kg_per_m3"), within(0.01));
-        assertThat(kell)
-                .isCloseTo(row.number("kell_kg_per_m3"), within(0.001))
-                .isCloseTo(tanaka, within(0.01));
+        assertThat(kell).isCloseTo(row.number("kell_kg_per_m3"), within(0.001)).isCloseTo(tanaka, within(0.01));
         double misprint = row.number("misprint_kg_per_m3");
         assertThat(Math.abs(tanaka - misprint)).isGreaterThan(0.05);
         assertThat(Math.abs(kell - misprint)).isGreaterThan(0.05);
@@ -91,8 +89,7 @@ class WaterPropertiesCheckValuesTest {
         assertThat(WaterProperties.density(40)).isEqualTo(WaterProperties.densityTanaka(40));
         assertThat(WaterProperties.density(40 + 1e-9)).isCloseTo(WaterProperties.density(40), within(1e-8));
         for (double celsius = 40; celsius <= 100; celsius += 5) {
-            assertThat(WaterProperties.density(celsius))
-                    .isCloseTo(WaterProperties.densityKell(celsius), within(4e-3));
+            assertThat(WaterProperties.density(celsius)).isCloseTo(WaterProperties.densityKell(celsius), within(4e-3));
         }
     }
 }

@@ -12,14 +12,38 @@ class AssumptionTest {
     private static final Source TRIAL = new Source("a trial of three beater loads");
 
     static Assumption rate(Scope scope, double likely) {
-        return new Assumption("beating.rate", scope, "rate constant of beating", likely, likely / 2, likely * 2,
-                Shape.LOG_NORMAL, 0, 10, "1/h", Role.PHYSICAL, Basis.RECALLED, TRIAL);
+        return new Assumption(
+                "beating.rate",
+                scope,
+                "rate constant of beating",
+                likely,
+                likely / 2,
+                likely * 2,
+                Shape.LOG_NORMAL,
+                0,
+                10,
+                "1/h",
+                Role.PHYSICAL,
+                Basis.RECALLED,
+                TRIAL);
     }
 
-    private static Assumption number(double likely, double low, double high, Shape shape, double least, double most,
-            String unit) {
-        return new Assumption("a.number", Scope.GENERAL, "a number", likely, low, high, shape, least, most, unit,
-                Role.PHYSICAL, Basis.RECALLED, TRIAL);
+    private static Assumption number(
+            double likely, double low, double high, Shape shape, double least, double most, String unit) {
+        return new Assumption(
+                "a.number",
+                Scope.GENERAL,
+                "a number",
+                likely,
+                low,
+                high,
+                shape,
+                least,
+                most,
+                unit,
+                Role.PHYSICAL,
+                Basis.RECALLED,
+                TRIAL);
     }
 
     @Test
@@ -64,24 +88,31 @@ class AssumptionTest {
     void numbersOutOfOrderAreRefused() {
         Refused refused = catchThrowableOfType(Refused.class, () -> number(5, 6, 7, Shape.NORMAL, 0, 10, "%"));
         assertThat(refused.code()).isEqualTo("assumption.order");
-        assertThat(refused).hasMessage("assumption a.number: 5 % given with a band from 6 % to 7 %; it must lie in its"
-                + " band. Correct the value or the band.");
+        assertThat(refused)
+                .hasMessage("assumption a.number: 5 % given with a band from 6 % to 7 %; it must lie in its"
+                        + " band. Correct the value or the band.");
         assertThat(catchThrowableOfType(Refused.class, () -> number(50, 50, 50, Shape.NORMAL, 0, 10, "%")))
                 .hasMessage("assumption a.number: 50 % given; it must be from 0 % to 10 %. Check the unit and the"
                         + " decimal point.");
-        assertThat(catchThrowableOfType(Refused.class, () -> number(5, -1, 6, Shape.NORMAL, 0,
-                Double.POSITIVE_INFINITY, "%"))).hasMessage("assumption a.number: a band from -1 % to 6 % given; it must"
-                + " lie at 0 % or more. Check the unit and the decimal point.");
-        assertThat(refused.arguments()).containsEntry("id", "a.number").containsEntry("likely", 5.0)
+        assertThat(catchThrowableOfType(
+                        Refused.class, () -> number(5, -1, 6, Shape.NORMAL, 0, Double.POSITIVE_INFINITY, "%")))
+                .hasMessage("assumption a.number: a band from -1 % to 6 % given; it must"
+                        + " lie at 0 % or more. Check the unit and the decimal point.");
+        assertThat(refused.arguments())
+                .containsEntry("id", "a.number")
+                .containsEntry("likely", 5.0)
                 .containsEntry("most", 10.0);
         assertThatThrownBy(() -> number(5, 4, 4.5, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> number(5, 4, 11, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> number(5, -1, 6, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> number(Double.NaN, 4, 6, Shape.NORMAL, 0, 10, "%")).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> number(5, 4, 6, Shape.NORMAL, Double.NaN, 10, "%")).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> number(Double.NaN, 4, 6, Shape.NORMAL, 0, 10, "%"))
+                .isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> number(5, 4, 6, Shape.NORMAL, Double.NaN, 10, "%"))
+                .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> number(5, 4, Double.POSITIVE_INFINITY, Shape.NORMAL, 0, Double.POSITIVE_INFINITY, "%"))
                 .isInstanceOf(Refused.class);
-        assertThat(number(5, 4, 6, Shape.NORMAL, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, "%").likelySi())
+        assertThat(number(5, 4, 6, Shape.NORMAL, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, "%")
+                        .likelySi())
                 .isEqualTo(0.05);
     }
 
@@ -103,10 +134,26 @@ class AssumptionTest {
 
     @Test
     void whatHasNoNameUnitOrSourceIsRefused() {
-        assertThat(catchThrowableOfType(Refused.class, () -> new Assumption(" ", Scope.GENERAL, "x", 1, 1, 1,
-                Shape.NORMAL, 0,
-                2, "1", Role.HABIT, Basis.GIVEN, TRIAL)).code()).isEqualTo("assumption.unnamed");
-        assertThat(catchThrowableOfType(Refused.class, () -> number(1, 1, 1, Shape.NORMAL, 0, 2, "furlong")).code())
+        assertThat(catchThrowableOfType(
+                                Refused.class,
+                                () -> new Assumption(
+                                        " ",
+                                        Scope.GENERAL,
+                                        "x",
+                                        1,
+                                        1,
+                                        1,
+                                        Shape.NORMAL,
+                                        0,
+                                        2,
+                                        "1",
+                                        Role.HABIT,
+                                        Basis.GIVEN,
+                                        TRIAL))
+                        .code())
+                .isEqualTo("assumption.unnamed");
+        assertThat(catchThrowableOfType(Refused.class, () -> number(1, 1, 1, Shape.NORMAL, 0, 2, "furlong"))
+                        .code())
                 .isEqualTo("unit.unknown");
         Refused blank = catchThrowableOfType(Refused.class, () -> new Source(" "));
         assertThat(blank.code()).isEqualTo("source.blank");
@@ -120,7 +167,8 @@ class AssumptionTest {
         assertThat(rate).isEqualTo(rate(Scope.of("abaca"), 0.5)).hasSameHashCodeAs(rate(Scope.of("abaca"), 0.5));
         assertThat(rate).isNotEqualTo(rate(Scope.of("abaca"), 0.51)).isNotEqualTo(rate(Scope.of("flax"), 0.5));
         assertThat(rate.with(rate.scope(), 0.5, 0.25, 1, Basis.GIVEN, TRIAL)).isNotEqualTo(rate);
-        assertThat(rate.with(rate.scope(), 0.5, 0.25, 1, Basis.RECALLED, new Source("elsewhere"))).isNotEqualTo(rate);
+        assertThat(rate.with(rate.scope(), 0.5, 0.25, 1, Basis.RECALLED, new Source("elsewhere")))
+                .isNotEqualTo(rate);
     }
 
     @Test
@@ -128,7 +176,8 @@ class AssumptionTest {
         assertThat(Basis.COMMON_PRACTICE.word()).isEqualTo("common practice");
         assertThat(Basis.MEASURED_HERE.word()).isEqualTo("measured here");
         for (Basis basis : Basis.values()) {
-            assertThat(basis.isUncalibrated()).as(basis.word())
+            assertThat(basis.isUncalibrated())
+                    .as(basis.word())
                     .isEqualTo(basis == Basis.COMMON_PRACTICE || basis == Basis.RECALLED);
         }
     }

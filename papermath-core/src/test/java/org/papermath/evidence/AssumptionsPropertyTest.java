@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -47,30 +46,51 @@ class AssumptionsPropertyTest {
         }
 
         Optional<Assumption> find(String id, Scope scope) {
-            return scope.outwards().stream().map(text -> rows.get(text.isEmpty() ? id : id + "[" + text + "]"))
-                    .flatMap(Stream::ofNullable).findFirst();
+            return scope.outwards().stream()
+                    .map(text -> rows.get(text.isEmpty() ? id : id + "[" + text + "]"))
+                    .flatMap(Stream::ofNullable)
+                    .findFirst();
         }
 
         List<Assumption> beyond(Map<String, Assumption> other) {
-            return rows.values().stream().filter(row -> !row.equals(other.get(row.key()))).toList();
+            return rows.values().stream()
+                    .filter(row -> !row.equals(other.get(row.key())))
+                    .toList();
         }
     }
 
     private static Assumption row(String id, Scope scope, double value) {
-        return new Assumption(id, scope, "an invented number", value, value, value + 1, Shape.NORMAL, 0, 100, "1",
-                Role.PHYSICAL, Basis.GIVEN, new Source("invented"));
+        return new Assumption(
+                id,
+                scope,
+                "an invented number",
+                value,
+                value,
+                value + 1,
+                Shape.NORMAL,
+                0,
+                100,
+                "1",
+                Role.PHYSICAL,
+                Basis.GIVEN,
+                new Source("invented"));
     }
 
     @Provide
     Arbitrary<List<Assumption>> additions() {
-        Arbitrary<Scope> scopes = Combinators.combine(Arbitraries.of(SUBJECTS), Arbitraries.of(PLACES)).as(
-                AssumptionsPropertyTest::scope);
-        Arbitrary<Assumption> rows = Combinators.combine(Arbitraries.of(IDS), scopes, Arbitraries.integers()
-                .between(0, 3)).as(AssumptionsPropertyTest::row);
-        Arbitrary<Assumption> shipped = Arbitraries.of(List.copyOf(Assumptions.standard().all()));
-        return Arbitraries.frequencyOf(Tuple.of(4, rows), Tuple.of(1, shipped),
-                Tuple.of(1, shipped.map(row -> row.given(row.scope(), row.low()))))
-                .list().ofMaxSize(60);
+        Arbitrary<Scope> scopes = Combinators.combine(Arbitraries.of(SUBJECTS), Arbitraries.of(PLACES))
+                .as(AssumptionsPropertyTest::scope);
+        Arbitrary<Assumption> rows = Combinators.combine(
+                        Arbitraries.of(IDS), scopes, Arbitraries.integers().between(0, 3))
+                .as(AssumptionsPropertyTest::row);
+        Arbitrary<Assumption> shipped =
+                Arbitraries.of(List.copyOf(Assumptions.standard().all()));
+        return Arbitraries.frequencyOf(
+                        Tuple.of(4, rows),
+                        Tuple.of(1, shipped),
+                        Tuple.of(1, shipped.map(row -> row.given(row.scope(), row.low()))))
+                .list()
+                .ofMaxSize(60);
     }
 
     private static Scope scope(String subject, String place) {
@@ -81,13 +101,16 @@ class AssumptionsPropertyTest {
     private static void same(Assumptions store, Plain plain) {
         assertThat(store.all()).containsExactlyElementsOf(plain.rows.values());
         assertThat(store.own()).isEqualTo(plain.beyond(plain.table));
-        assertThat(store.ids()).containsAll(plain.rows.values().stream().map(Assumption::id).toList());
+        assertThat(store.ids())
+                .containsAll(plain.rows.values().stream().map(Assumption::id).toList());
         for (Assumption row : plain.rows.values()) {
             assertThat(store.find(row.id(), row.scope())).containsSame(plain.rows.get(row.key()));
         }
         for (String id : IDS) {
-            assertThat(store.pattern(id)).isEqualTo(plain.rows.values().stream().filter(row -> row.id().equals(id))
-                    .findFirst());
+            assertThat(store.pattern(id))
+                    .isEqualTo(plain.rows.values().stream()
+                            .filter(row -> row.id().equals(id))
+                            .findFirst());
             for (String subject : SUBJECTS) {
                 for (String place : PLACES) {
                     Scope scope = scope(subject, place);
@@ -114,7 +137,8 @@ class AssumptionsPropertyTest {
     @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, seed = "20261127")
     void storesMadeFromOneAnotherStayAsTheyWere(@ForAll("additions") List<Assumption> additions) {
         List<Assumptions> stores = new ArrayList<>(List.of(Assumptions.standard()));
-        List<Plain> plains = new ArrayList<>(List.of(Plain.of(Assumptions.standard().all())));
+        List<Plain> plains =
+                new ArrayList<>(List.of(Plain.of(Assumptions.standard().all())));
         for (int i = 0; i < additions.size(); i++) {
             int from = i * 7 % stores.size();
             stores.add(stores.get(from).with(additions.get(i)));
@@ -126,8 +150,10 @@ class AssumptionsPropertyTest {
     }
 
     @Property(tries = 200, edgeCases = EdgeCasesMode.NONE, seed = "20261127")
-    void whatOneStoreHoldsBeyondAnotherIsFound(@ForAll("additions") List<Assumption> common,
-            @ForAll("additions") List<Assumption> here, @ForAll("additions") List<Assumption> there) {
+    void whatOneStoreHoldsBeyondAnotherIsFound(
+            @ForAll("additions") List<Assumption> common,
+            @ForAll("additions") List<Assumption> here,
+            @ForAll("additions") List<Assumption> there) {
         Assumptions from = Assumptions.standard().withAll(common);
         Assumptions one = from.withAll(here);
         Assumptions other = from.withAll(there);

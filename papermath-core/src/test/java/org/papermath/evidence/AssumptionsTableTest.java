@@ -73,8 +73,8 @@ class AssumptionsTableTest {
     @Test
     void everyRowOfOneIdIsOfOneUnitRoleAndMeaning() {
         Set<String> ids = TABLE.all().stream().map(Assumption::id).collect(Collectors.toSet());
-        Set<String> kinds = TABLE.all().stream().map(row -> row.id() + "/" + row.unit() + "/" + row.role() + "/"
-                + row.meaning())
+        Set<String> kinds = TABLE.all().stream()
+                .map(row -> row.id() + "/" + row.unit() + "/" + row.role() + "/" + row.meaning())
                 .collect(Collectors.toSet());
         assertThat(kinds).hasSameSizeAs(ids);
     }
@@ -102,15 +102,19 @@ class AssumptionsTableTest {
         Set<String> seen = new HashSet<>();
         assertThat(constants()).allSatisfy(row -> {
             for (String key : row.text("key").split("\\|")) {
-                assertThat(seen.add(key)).as(key + " answers to two gathered values").isTrue();
+                assertThat(seen.add(key))
+                        .as(key + " answers to two gathered values")
+                        .isTrue();
             }
         });
     }
 
     @Test
     void everyPropertyOfAFibreIsAnIdOfTheTable() {
-        assertThat(TABLE.all().stream().map(Assumption::id)).contains(
-                Arrays.stream(FibreProperty.values()).map(FibreProperty::id).toArray(String[]::new));
+        assertThat(TABLE.all().stream().map(Assumption::id))
+                .contains(Arrays.stream(FibreProperty.values())
+                        .map(FibreProperty::id)
+                        .toArray(String[]::new));
     }
 
     @Test
@@ -138,7 +142,8 @@ class AssumptionsTableTest {
             Assumption without = TABLE.get("additive.retention", subject);
             Assumption with = TABLE.get("additive.retention", subject.on("with aid"));
             assertThat(with.likely()).isGreaterThanOrEqualTo(without.likely());
-            assertThat(with.likely() > without.likely()).as(purpose + " is held better with an aid")
+            assertThat(with.likely() > without.likely())
+                    .as(purpose + " is held better with an aid")
                     .isEqualTo(purpose.isParticle() || purpose == Additive.Purpose.INTERNAL_SIZE);
         }
     }
@@ -152,7 +157,8 @@ class AssumptionsTableTest {
         Assumptions own = TABLE.given("beating.rate", flax, 0.2);
         assertThat(own.get("beating.rate", flax).likely()).isEqualTo(0.2);
         assertThat(own.get("beating.rate", Scope.of("flax-raw")).likely()).isEqualTo(0.18);
-        assertThatThrownBy(() -> TABLE.get("beating.rate", Scope.of("kozo"))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> TABLE.get("beating.rate", Scope.of("kozo")))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("has to be measured");
     }
 
@@ -161,7 +167,8 @@ class AssumptionsTableTest {
         assertThat(TABLE.si("beating.rate", Scope.of("linter"))).isEqualTo(0.1 / 3600);
         assertThat(TABLE.si("sheet.density-reference-pressure", Scope.GENERAL)).isEqualTo(0.4e6);
         assertThat(TABLE.si("fibre.coarseness", Scope.of("abaca"))).isEqualTo(0.185e-6);
-        assertThat(TABLE.amount("press.pressure-warning", Scope.GENERAL, Kinds.SHEET_PRESSURE).in("MPa"))
+        assertThat(TABLE.amount("press.pressure-warning", Scope.GENERAL, Kinds.SHEET_PRESSURE)
+                        .in("MPa"))
                 .isEqualTo(1.5);
     }
 
@@ -173,8 +180,12 @@ class AssumptionsTableTest {
 
     @Test
     void cautionsRiseWithHumidityAndLimitsWithPressure() {
-        assertThat(List.of(TABLE.si("room.mould-note", Scope.GENERAL), TABLE.si("room.mould-caution", Scope.GENERAL),
-                TABLE.si("room.mould-stop", Scope.GENERAL))).isSorted().doesNotHaveDuplicates();
+        assertThat(List.of(
+                        TABLE.si("room.mould-note", Scope.GENERAL),
+                        TABLE.si("room.mould-caution", Scope.GENERAL),
+                        TABLE.si("room.mould-stop", Scope.GENERAL)))
+                .isSorted()
+                .doesNotHaveDuplicates();
         assertThat(TABLE.si("press.pressure-warning", Scope.GENERAL))
                 .isLessThan(TABLE.si("press.pressure-limit", Scope.GENERAL));
         assertThat(TABLE.si("beater.consistency-warning", Scope.GENERAL))
@@ -182,7 +193,9 @@ class AssumptionsTableTest {
     }
 
     private static Assumption byKey(String key) {
-        return TABLE.all().stream().filter(row -> row.key().equals(key)).findFirst()
+        return TABLE.all().stream()
+                .filter(row -> row.key().equals(key))
+                .findFirst()
                 .orElseThrow(() -> new AssertionError("no row " + key));
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.entry;
 
 import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,7 +14,8 @@ import org.papermath.quantity.Refused;
 
 class AssumptionsTest {
     private static final String ID = "beating.rate";
-    private static final Scope FULL = Scope.of("linter-second-cut", "linter", "cotton").on("big beater");
+    private static final Scope FULL =
+            Scope.of("linter-second-cut", "linter", "cotton").on("big beater");
 
     private static Assumptions store(String... scopes) {
         Assumptions store = Assumptions.empty();
@@ -29,8 +29,15 @@ class AssumptionsTest {
 
     @Test
     void theNarrowestScopeSpeaksAndSaysSo() {
-        List<String> inwards = List.of("", "@big beater", "cotton", "linter", "linter-second-cut", "cotton@big beater",
-                "linter@big beater", "linter-second-cut@big beater");
+        List<String> inwards = List.of(
+                "",
+                "@big beater",
+                "cotton",
+                "linter",
+                "linter-second-cut",
+                "cotton@big beater",
+                "linter@big beater",
+                "linter-second-cut@big beater");
         Assumptions store = Assumptions.empty();
         for (String scope : inwards) {
             store = store.with(AssumptionTest.rate(Scope.parse(scope), 0.5));
@@ -50,14 +57,16 @@ class AssumptionsTest {
 
     @Test
     void aMissingValueIsRefusedRatherThanGuessed() {
-        Refused refused = catchThrowableOfType(Refused.class, () -> store("abaca").get(ID, FULL));
+        Refused refused =
+                catchThrowableOfType(Refused.class, () -> store("abaca").get(ID, FULL));
         assertThat(refused.code()).isEqualTo("assumption.missing");
-        assertThat(refused.arguments()).containsExactly(entry("id", ID), entry("scope",
-                "[linter-second-cut@big beater]"));
+        assertThat(refused.arguments())
+                .containsExactly(entry("id", ID), entry("scope", "[linter-second-cut@big beater]"));
         assertThat(refused)
                 .hasMessage("beating.rate[linter-second-cut@big beater]: there is no default for this; it has to be"
-                + " measured. Add a value of your own for this scope.");
-        assertThat(catchThrowableOfType(Refused.class, () -> Assumptions.empty().si(ID, FULL)).code())
+                        + " measured. Add a value of your own for this scope.");
+        assertThat(catchThrowableOfType(Refused.class, () -> Assumptions.empty().si(ID, FULL))
+                        .code())
                 .isEqualTo("assumption.missing");
     }
 
@@ -81,7 +90,8 @@ class AssumptionsTest {
         assertThat(catchThrowableOfType(Refused.class, () -> store.given("beating.luck", Scope.GENERAL, 1)))
                 .hasMessage("assumption: \"beating.luck\" is not an id of the table."
                         + " Look at Assumptions.standard().ids() for the ids.");
-        assertThat(catchThrowableOfType(Refused.class, () -> store.given(ID, Scope.GENERAL, 11)).code())
+        assertThat(catchThrowableOfType(Refused.class, () -> store.given(ID, Scope.GENERAL, 11))
+                        .code())
                 .isEqualTo("assumption.order");
     }
 
@@ -99,15 +109,17 @@ class AssumptionsTest {
     void whatIsOfYourOwnIsToldApart() {
         Assumptions standard = Assumptions.standard();
         assertThat(standard.own()).isEmpty();
-        assertThat(standard).hasToString("assumptions of edition 2026-11, " + standard.all().size() + " values");
+        assertThat(standard)
+                .hasToString("assumptions of edition 2026-11, " + standard.all().size() + " values");
         Assumption first = standard.all().iterator().next();
         assertThat(standard.with(first).own()).as("a row put back as it was").isEmpty();
         Assumption mine = AssumptionTest.rate(Scope.of("nettle").on("stamper"), 0.2);
         Assumptions own = standard.with(mine).given(first.id(), first.scope(), first.low());
         assertThat(own.own()).containsExactly(first.given(first.scope(), first.low()), mine);
         assertThat(own.edition()).isEqualTo(standard.edition());
-        assertThat(own).hasToString("assumptions of edition 2026-11, " + (standard.all().size() + 1)
-                + " values, 2 of your own");
+        assertThat(own)
+                .hasToString(
+                        "assumptions of edition 2026-11, " + (standard.all().size() + 1) + " values, 2 of your own");
     }
 
     @Test
@@ -116,13 +128,14 @@ class AssumptionsTest {
         assertThat(Assumptions.edition("2026-11")).isSameAs(Assumptions.standard());
         Refused refused = catchThrowableOfType(Refused.class, () -> Assumptions.edition("1799-01"));
         assertThat(refused.code()).isEqualTo("assumptions.edition");
-        assertThat(refused.arguments()).containsExactly(entry("given", "1799-01"), entry("accepted",
-                List.of("2026-11")));
+        assertThat(refused.arguments())
+                .containsExactly(entry("given", "1799-01"), entry("accepted", List.of("2026-11")));
         assertThat(refused)
                 .hasMessage("assumptions: edition \"1799-01\" is not in this version of the library, which holds:"
-                + " 2026-11. Use one of these, or a newer version of the library.");
-        assertThat(Assumptions.standard().all()).allSatisfy(row ->
-                assertThat(Assumptions.standard().get(row.id(), row.scope())).isSameAs(row));
+                        + " 2026-11. Use one of these, or a newer version of the library.");
+        assertThat(Assumptions.standard().all())
+                .allSatisfy(row -> assertThat(Assumptions.standard().get(row.id(), row.scope()))
+                        .isSameAs(row));
     }
 
     @Test
@@ -134,8 +147,16 @@ class AssumptionsTest {
         assertThat(Scope.at("big beater")).hasToString("[@big beater]");
         assertThat(FULL).hasToString("[linter-second-cut@big beater]");
         assertThat(FULL.isGeneral()).isFalse();
-        assertThat(FULL.outwards()).containsExactly("linter-second-cut@big beater", "linter@big beater",
-                "cotton@big beater", "linter-second-cut", "linter", "cotton", "@big beater", "");
+        assertThat(FULL.outwards())
+                .containsExactly(
+                        "linter-second-cut@big beater",
+                        "linter@big beater",
+                        "cotton@big beater",
+                        "linter-second-cut",
+                        "linter",
+                        "cotton",
+                        "@big beater",
+                        "");
         assertThat(Scope.of("abaca", "abaca").outwards()).containsExactly("abaca", "");
         assertThat(Scope.of("linter", "cotton")).isEqualTo(Scope.of("linter")).hasSameHashCodeAs(Scope.of("linter"));
         assertThat(Scope.parse("abaca@loft")).isEqualTo(Scope.of("abaca").on("loft"));
@@ -148,9 +169,11 @@ class AssumptionsTest {
     void aNameThatWouldMuddleAScopeIsRefused(String name) {
         Refused refused = catchThrowableOfType(Refused.class, () -> Scope.of(name));
         assertThat(refused.code()).isEqualTo("scope.name");
-        assertThat(refused).hasMessage("scope: \"" + name
-                + "\" cannot be the name of a scope. Use a name that is not empty and"
-                + " has none of [ ] @.");
-        assertThat(catchThrowableOfType(Refused.class, () -> Scope.at(name)).code()).isEqualTo("scope.name");
+        assertThat(refused)
+                .hasMessage("scope: \"" + name
+                        + "\" cannot be the name of a scope. Use a name that is not empty and"
+                        + " has none of [ ] @.");
+        assertThat(catchThrowableOfType(Refused.class, () -> Scope.at(name)).code())
+                .isEqualTo("scope.name");
     }
 }

@@ -11,9 +11,14 @@ class DirectMeasurementsTest {
 
     @Test
     void theTableHasNoDefaultForThem() {
-        assertThat(DirectMeasurements.all()).extracting(Assumption::id).containsExactly("shrinkage.measured-along",
-                "shrinkage.measured-across", "web.solids-pressed", "sheet.moisture-conditioned",
-                "sheet.density-measured");
+        assertThat(DirectMeasurements.all())
+                .extracting(Assumption::id)
+                .containsExactly(
+                        "shrinkage.measured-along",
+                        "shrinkage.measured-across",
+                        "web.solids-pressed",
+                        "sheet.moisture-conditioned",
+                        "sheet.density-measured");
         for (Assumption one : DirectMeasurements.all()) {
             assertThat(Assumptions.standard().find(one.id(), Scope.GENERAL)).isEmpty();
             assertThat(DirectMeasurements.find(one.id())).contains(one);
@@ -27,34 +32,52 @@ class DirectMeasurementsTest {
         assertThat(store.si("web.solids-pressed", SCOPE)).isEqualTo(0.4);
         assertThat(store.own()).hasSize(1);
         assertThat(store.unitOf("sheet.density-measured")).isEqualTo("kg/m3");
-        assertThat(catchThrowableOfType(Refused.class, () -> store.given("web.solids-pressed", SCOPE, 1.1)).code())
+        assertThat(catchThrowableOfType(Refused.class, () -> store.given("web.solids-pressed", SCOPE, 1.1))
+                        .code())
                 .isEqualTo("assumption.order");
     }
 
     @Test
     void valuesCanHaveABandAnOriginAndABasis() {
-        Assumption given = Assumptions.standard().given("sheet.density-measured", SCOPE, 520, 500, 545,
-                Basis.MEASURED_HERE, new Source("three sheets")).get("sheet.density-measured", SCOPE);
+        Assumption given = Assumptions.standard()
+                .given("sheet.density-measured", SCOPE, 520, 500, 545, Basis.MEASURED_HERE, new Source("three sheets"))
+                .get("sheet.density-measured", SCOPE);
         assertThat(given.low()).isEqualTo(500);
         assertThat(given.high()).isEqualTo(545);
         assertThat(given.basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(given.source().text()).isEqualTo("three sheets");
-        assertThat(catchThrowableOfType(Refused.class, () -> Assumptions.standard().given("sheet.density", SCOPE, 520,
-                500, 545, Basis.GIVEN, new Source("a guess"))).code()).isEqualTo("assumption.unknown");
+        assertThat(catchThrowableOfType(
+                                Refused.class,
+                                () -> Assumptions.standard()
+                                        .given(
+                                                "sheet.density",
+                                                SCOPE,
+                                                520,
+                                                500,
+                                                545,
+                                                Basis.GIVEN,
+                                                new Source("a guess")))
+                        .code())
+                .isEqualTo("assumption.unknown");
     }
 
     @Test
     void theIdsAreThoseOfTheTableAndThese() {
-        assertThat(Assumptions.standard().ids()).contains("beating.rate", "web.solids-pressed").doesNotHaveDuplicates();
+        assertThat(Assumptions.standard().ids())
+                .contains("beating.rate", "web.solids-pressed")
+                .doesNotHaveDuplicates();
         assertThat(Assumptions.standard().unitOf("beating.rate")).isEqualTo("1/h");
     }
 
     @Test
     void meaningUnitAndBoundsHoldForEveryScopeOfAnId() {
         for (Assumption one : Assumptions.standard().all()) {
-            Assumption other = Assumptions.standard().all().stream().filter(row -> row.id().equals(one.id()))
-                    .findFirst().orElseThrow();
-            assertThat(other.given(one.scope(), one.likely())).as(one.key())
+            Assumption other = Assumptions.standard().all().stream()
+                    .filter(row -> row.id().equals(one.id()))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(other.given(one.scope(), one.likely()))
+                    .as(one.key())
                     .isEqualTo(one.given(one.scope(), one.likely()));
             assertThat(Assumptions.standard().unitOf(one.id())).as(one.key()).isEqualTo(one.unit());
         }

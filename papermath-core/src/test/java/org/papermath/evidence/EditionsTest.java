@@ -10,15 +10,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.quantity.Refused;
 
 /** Several editions side by side, each with its own table. */
 class EditionsTest {
-    private static final String HEAD = "# a table\nid,scope,meaning,likely,low,high,shape,least,most,unit,role,basis,source\n";
+    private static final String HEAD =
+            "# a table\nid,scope,meaning,likely,low,high,shape,least,most,unit,role,basis,source\n";
     private static final Map<String, String> TEXTS = Map.of(
-            "1801-02", HEAD + "beating.rate,,\"rate, of beating\",0.4,0.2,0.8,log-normal,0,,1/h,physical,recalled,a book\n",
+            "1801-02",
+                    HEAD
+                            + "beating.rate,,\"rate, of beating\",0.4,0.2,0.8,log-normal,0,,1/h,physical,recalled,a book\n",
             "1799-01", HEAD + "beating.rate,,rate of beating,0.3,0.2,0.6,log-normal,0,,1/h,physical,recalled,a book\n");
 
     private final List<String> opened = new ArrayList<>();
@@ -35,8 +37,10 @@ class EditionsTest {
         assertThat(old.edition()).isEqualTo("1799-01");
         assertThat(old.get("beating.rate", Scope.GENERAL).likely()).isEqualTo(0.3);
         assertThat(editions.newest().edition()).isEqualTo("1801-02");
-        assertThat(editions.newest().get("beating.rate", Scope.GENERAL).likely()).isEqualTo(0.4);
-        assertThat(editions.newest().get("beating.rate", Scope.GENERAL).meaning()).isEqualTo("rate, of beating");
+        assertThat(editions.newest().get("beating.rate", Scope.GENERAL).likely())
+                .isEqualTo(0.4);
+        assertThat(editions.newest().get("beating.rate", Scope.GENERAL).meaning())
+                .isEqualTo("rate, of beating");
         assertThat(editions.names()).containsExactly("1801-02", "1799-01");
     }
 
@@ -67,12 +71,18 @@ class EditionsTest {
 
     @Test
     void aTableThatIsDamagedIsNotTaken() {
-        assertThatThrownBy(() -> AssumptionsTable.read("1799-01", new ByteArrayInputStream(
-                (TEXTS.get("1799-01") + TEXTS.get("1799-01").substring(HEAD.length())).getBytes(StandardCharsets.UTF_8))))
-                .isInstanceOf(IllegalStateException.class).hasMessageContaining("beating.rate stands twice");
-        assertThatThrownBy(() -> AssumptionsTable.read("1799-01", new ByteArrayInputStream(
-                (HEAD + "beating.rate,\n").getBytes(StandardCharsets.UTF_8))))
-                .isInstanceOf(IllegalStateException.class).hasMessageContaining("a row of 2 cells");
+        assertThatThrownBy(() -> AssumptionsTable.read(
+                        "1799-01",
+                        new ByteArrayInputStream(
+                                (TEXTS.get("1799-01") + TEXTS.get("1799-01").substring(HEAD.length()))
+                                        .getBytes(StandardCharsets.UTF_8))))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("beating.rate stands twice");
+        assertThatThrownBy(() -> AssumptionsTable.read(
+                        "1799-01",
+                        new ByteArrayInputStream((HEAD + "beating.rate,\n").getBytes(StandardCharsets.UTF_8))))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("a row of 2 cells");
         Editions none = new Editions(List.of("1700-01"), edition -> {
             throw new IllegalStateException("missing");
         });

@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
-
 import javax.measure.Quantity;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -19,8 +17,8 @@ import org.papermath.quantity.Refused;
 
 class EstimateTest {
     private static final Assumption RECALLED = AssumptionTest.rate(Scope.of("abaca"), 0.5);
-    private static final Assumption MEASURED = RECALLED.with(Scope.of("flax"), 0.5, 0.4, 0.6, Basis.MEASURED_HERE,
-            new Source("a trial"));
+    private static final Assumption MEASURED =
+            RECALLED.with(Scope.of("flax"), 0.5, 0.4, 0.6, Basis.MEASURED_HERE, new Source("a trial"));
 
     private static Estimate<Grammage> grammage(Estimate.Driver... drivers) {
         return Estimate.of(Grammage.gsm(214), Grammage.gsm(203), Grammage.gsm(226), List.of(drivers));
@@ -37,20 +35,21 @@ class EstimateTest {
 
     @Test
     void theBandIsToldInTheUnitOfTheLikelyValue() {
-        Estimate<Grammage> mixed = Estimate.of(Grammage.gsm(214), Kinds.GRAMMAGE.of(0.203, "kg/m2"),
-                Kinds.GRAMMAGE.of(0.226, "kg/m2"), List.of());
+        Estimate<Grammage> mixed = Estimate.of(
+                Grammage.gsm(214), Kinds.GRAMMAGE.of(0.203, "kg/m2"), Kinds.GRAMMAGE.of(0.226, "kg/m2"), List.of());
         assertThat(mixed).hasToString("214 g/m², mean 203–226");
         assertThat(mixed.low().getUnit()).isEqualTo(mixed.likely().getUnit());
         assertThat(grammage().withScatter(0.08).in("kg/m2"))
                 .hasToString("0.214 kg/m², mean 0.203–0.226; single pieces ±8 %");
-        assertThat(Estimate.of(Amounts.celsius(20), Amounts.fahrenheit(68), Amounts.celsius(25), List.of()).in("degF"))
+        assertThat(Estimate.of(Amounts.celsius(20), Amounts.fahrenheit(68), Amounts.celsius(25), List.of())
+                        .in("degF"))
                 .hasToString("68 °F, mean 68–77");
     }
 
     @Test
     void aLikelyValueOutsideItsBandIsRefused() {
-        Refused refused = catchThrowableOfType(Refused.class,
-                () -> Estimate.of(Grammage.gsm(300), Grammage.gsm(203), Grammage.gsm(226), List.of()));
+        Refused refused = catchThrowableOfType(
+                Refused.class, () -> Estimate.of(Grammage.gsm(300), Grammage.gsm(203), Grammage.gsm(226), List.of()));
         assertThat(refused.code()).isEqualTo("estimate.order");
         assertThat(refused).hasMessage("estimate: likely 300 g/m² is not inside its band 203 g/m² to 226 g/m².");
         assertThatThrownBy(() -> Estimate.of(Grammage.gsm(200), Grammage.gsm(203), Grammage.gsm(226), List.of()))
@@ -61,8 +60,10 @@ class EstimateTest {
     @SuppressWarnings("unchecked")
     void aBandOfAnotherKindIsRefused() {
         Amount<Consistency> slipped = (Amount<Consistency>) (Quantity<?>) Moisture.percent(1);
-        assertThat(catchThrowableOfType(Refused.class,
-                () -> Estimate.of(Consistency.percent(2), slipped, Consistency.percent(3), List.of())).code())
+        assertThat(catchThrowableOfType(
+                                Refused.class,
+                                () -> Estimate.of(Consistency.percent(2), slipped, Consistency.percent(3), List.of()))
+                        .code())
                 .isEqualTo("quantity.kind");
     }
 
@@ -72,7 +73,8 @@ class EstimateTest {
         assertThat(grammage().withScatter(0.08).scatter()).contains(0.08);
         assertThat(grammage().withScatter(0.08).high()).isEqualTo(Grammage.gsm(226));
         for (double bad : new double[] {-0.1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            assertThat(catchThrowableOfType(Refused.class, () -> grammage().withScatter(bad)).code())
+            assertThat(catchThrowableOfType(Refused.class, () -> grammage().withScatter(bad))
+                            .code())
                     .isEqualTo("estimate.scatter");
         }
     }
@@ -84,16 +86,20 @@ class EstimateTest {
         assertThat(grammage().isUncalibrated()).isFalse();
         assertThat(grammage(guess).isUncalibrated()).isTrue();
         assertThat(grammage(guess, trial).isUncalibrated()).isFalse();
-        assertThat(grammage(guess, trial).drivers()).containsExactly(guess, trial).isUnmodifiable();
+        assertThat(grammage(guess, trial).drivers())
+                .containsExactly(guess, trial)
+                .isUnmodifiable();
     }
 
     @Test
     void equalityIsOfAllItsParts() {
         assertThat(grammage()).isEqualTo(grammage()).hasSameHashCodeAs(grammage());
-        assertThat(grammage().withScatter(0.08)).isNotEqualTo(grammage()).isNotEqualTo(grammage().withScatter(0.09));
+        assertThat(grammage().withScatter(0.08))
+                .isNotEqualTo(grammage())
+                .isNotEqualTo(grammage().withScatter(0.09));
         assertThat(grammage(new Estimate.Driver(RECALLED, 1))).isNotEqualTo(grammage());
-        assertThat((Object) Estimate.of(Consistency.percent(2), Consistency.percent(2), Consistency.percent(2),
-                List.of()))
+        assertThat((Object)
+                        Estimate.of(Consistency.percent(2), Consistency.percent(2), Consistency.percent(2), List.of()))
                 .isNotEqualTo(Estimate.of(Moisture.percent(2), Moisture.percent(2), Moisture.percent(2), List.of()));
     }
 }

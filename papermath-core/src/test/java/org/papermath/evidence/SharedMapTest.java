@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
-
 import org.junit.jupiter.api.Test;
 
 class SharedMapTest {
@@ -45,8 +44,8 @@ class SharedMapTest {
         assertThat(map.get("AaAaCC")).isNull();
         assertThat(values(map)).containsExactly(1, 2, 4, 5, 6, 7, 30, 40);
         Map<Integer, Integer> differing = new TreeMap<>();
-        SharedMap.differing(map, before, (one, other) -> differing.put(Objects.requireNonNull(one),
-                Objects.requireNonNull(other)));
+        SharedMap.differing(
+                map, before, (one, other) -> differing.put(Objects.requireNonNull(one), Objects.requireNonNull(other)));
         assertThat(differing).isEqualTo(Map.of(30, 3, 40, 0));
     }
 
@@ -81,7 +80,9 @@ class SharedMapTest {
         SharedMap.differing(base, changed, (one, other) -> pairs.add(one + "/" + other));
         assertThat(pairs).containsExactlyInAnyOrder("500/-500", "null/-1");
         pairs.clear();
-        SharedMap.differing(SharedMap.<Integer>empty(), SharedMap.<Integer>empty().with("one", 1),
+        SharedMap.differing(
+                SharedMap.<Integer>empty(),
+                SharedMap.<Integer>empty().with("one", 1),
                 (one, other) -> pairs.add(one + "/" + other));
         assertThat(pairs).containsExactly("null/1");
     }

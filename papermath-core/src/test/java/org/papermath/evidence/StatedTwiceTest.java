@@ -23,8 +23,9 @@ class StatedTwiceTest {
     @Test
     void aPoundIsNotSoManyWholeGrams() {
         assertThat(StatedTwice.compare("bale", pounds(80), kilograms(36))).hasValueSatisfying(notice -> {
-            assertThat(notice).hasToString("warning: bale: 80 lb and 36 kg are given for one thing, but 80 lb is"
-                    + " 36.29 kg; they differ by 0.792 %. Find out which is right.");
+            assertThat(notice)
+                    .hasToString("warning: bale: 80 lb and 36 kg are given for one thing, but 80 lb is"
+                            + " 36.29 kg; they differ by 0.792 %. Find out which is right.");
             assertThat((double) notice.arguments().get("apart")).isCloseTo(1 - 36 / 36.2873896, within(1e-9));
         });
         assertThat(StatedTwice.compare("bale", pounds(80), kilograms(36.3))).isEmpty();
@@ -39,13 +40,15 @@ class StatedTwiceTest {
     void milsAndMicrometres() {
         assertThat(StatedTwice.compare("caliper", mils(12), micrometres(293), StatedTwice.CALIPER))
                 .hasValueSatisfying(notice -> assertThat(notice.text()).contains("12 mil is 304.8 µm", "3.871 %"));
-        assertThat(StatedTwice.compare("caliper", mils(12), micrometres(302), StatedTwice.CALIPER)).isEmpty();
+        assertThat(StatedTwice.compare("caliper", mils(12), micrometres(302), StatedTwice.CALIPER))
+                .isEmpty();
         assertThat(StatedTwice.compare("caliper", mils(12), micrometres(302))).isPresent();
     }
 
     @Test
     void aLabelWithPoundsAndGrams() {
-        assertThat(StatedTwice.compare("label", Grammage.pounds(80, ReamBasis.TAG), Grammage.gsm(130))).isEmpty();
+        assertThat(StatedTwice.compare("label", Grammage.pounds(80, ReamBasis.TAG), Grammage.gsm(130)))
+                .isEmpty();
         assertThat(StatedTwice.compare("label", Grammage.pounds(80, ReamBasis.TAG.withCount(480)), Grammage.gsm(130)))
                 .hasValueSatisfying(notice -> assertThat(notice.text()).contains("480 sheets) is 135.6 g/m²"));
     }
@@ -60,8 +63,10 @@ class StatedTwiceTest {
 
     @Test
     void whatCannotBeCompared() {
-        assertThatThrownBy(() -> StatedTwice.compare("bath", celsius(40), celsius(41))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> StatedTwice.compare("bath", celsius(40), celsius(41)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("40 °C and 41 °C");
-        assertThatThrownBy(() -> StatedTwice.compare("side", mm(1), mm(2), percent(101))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> StatedTwice.compare("side", mm(1), mm(2), percent(101)))
+                .isInstanceOf(Refused.class);
     }
 }

@@ -48,7 +48,8 @@ class BoughtFibreCheckValuesTest {
     void regainOfTheTableGivesTheSame(Row row) {
         String fibre = row.text("case").replace("1 lb ", "");
         boolean regain = row.text("basis").equals("dry");
-        Assumption water = regain ? TABLE.get("fibre.regain", Scope.of(fibre))
+        Assumption water = regain
+                ? TABLE.get("fibre.regain", Scope.of(fibre))
                 : TABLE.get("fibre.moisture-as-bought", Scope.GENERAL);
         assertThat(row.number("moisture_or_regain")).isBetween(water.low(), water.high());
         if (regain) {
@@ -66,7 +67,8 @@ class BoughtFibreCheckValuesTest {
         assertThat(raw.ovenDry(kilograms(5), TABLE).in("kg")).isCloseTo(expected, relative(expected, 1e-12));
         Assumption yield = FibreProperty.YIELD.of(fibre, TABLE);
         assertThat(yield.low()).isLessThan(yield.likely());
-        assertThat(1 - row.number("loss_60_min_percent") / 100).as("what the long boil leaves")
+        assertThat(1 - row.number("loss_60_min_percent") / 100)
+                .as("what the long boil leaves")
                 .isBetween(yield.likely(), 1 - row.number("loss_5_min_percent") / 100);
     }
 }

@@ -37,13 +37,20 @@ class BoughtFibreTest {
         assertThat(rag.ovenDry(kilograms(10), TABLE).in("kg")).isCloseTo(7.2, EXACT);
         assertThat(rag.notices(TABLE)).extracting(Notice::code).containsExactly("fibre.yield-not-measured");
         assertThat(rag.withYield(Share.percent(95)).notices(TABLE)).isEmpty();
-        assertThat(BoughtFibre.of(Fibres.COTTON_RAG, Form.HALF_STUFF).fibreYield(TABLE).si()).isEqualTo(1);
+        assertThat(BoughtFibre.of(Fibres.COTTON_RAG, Form.HALF_STUFF)
+                        .fibreYield(TABLE)
+                        .si())
+                .isEqualTo(1);
         BoughtFibre bark = BoughtFibre.of(Fibres.KOZO, Form.BAST);
-        assertThatThrownBy(() -> bark.ovenDry(kilograms(1), TABLE)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> bark.ovenDry(kilograms(1), TABLE))
+                .isInstanceOf(Refused.class)
                 .hasMessageStartingWith("yield of kozo: no default: measure.");
-        assertThat(bark.notices(TABLE)).extracting(Notice::text)
+        assertThat(bark.notices(TABLE))
+                .extracting(Notice::text)
                 .anySatisfy(text -> assertThat(text).contains("there is no default"));
-        assertThat(bark.withYield(Share.percent(45)).ovenDry(kilograms(1), TABLE).in("kg"))
+        assertThat(bark.withYield(Share.percent(45))
+                        .ovenDry(kilograms(1), TABLE)
+                        .in("kg"))
                 .isCloseTo(0.89 * 0.45, EXACT);
     }
 
@@ -52,7 +59,8 @@ class BoughtFibreTest {
         BoughtFibre bale = BoughtFibre.of(Fibres.FLAX_RAW, Form.BALE).withSample(grams(20), grams(18.4));
         assertThat(bale.moisture().orElseThrow().in("%")).isCloseTo(8, EXACT);
         assertThat(bale.notices(TABLE)).isEmpty();
-        assertThatThrownBy(() -> bale.withSample(grams(18.4), grams(20))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> bale.withSample(grams(18.4), grams(20)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("exchanged");
     }
 
@@ -66,14 +74,21 @@ class BoughtFibreTest {
     @Test
     void wetPulpMustSayHowWetItIs() {
         BoughtFibre pail = BoughtFibre.of(Fibres.COTTON_RAG, Form.WET_PULP);
-        assertThatThrownBy(() -> pail.ovenDry(kilograms(5), TABLE)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> pail.ovenDry(kilograms(5), TABLE))
+                .isInstanceOf(Refused.class)
                 .hasMessageStartingWith("moisture of cotton rag as wet pulp: no default: measure.");
-        assertThat(pail.withSolids(Solids.percent(20)).ovenDry(kilograms(5), TABLE).in("g"))
+        assertThat(pail.withSolids(Solids.percent(20))
+                        .ovenDry(kilograms(5), TABLE)
+                        .in("g"))
                 .isCloseTo(1000, Offset.offset(1e-9));
-        assertThat(pail.withMoistureRatio(MoistureRatio.gramsPerGram(4)).moisture().orElseThrow().si())
+        assertThat(pail.withMoistureRatio(MoistureRatio.gramsPerGram(4))
+                        .moisture()
+                        .orElseThrow()
+                        .si())
                 .isCloseTo(0.8, EXACT);
         assertThatThrownBy(() -> BoughtFibre.of(Fibres.COTTON_RAG, Form.SHEET).withMoisture(Moisture.percent(31)))
-                .isInstanceOf(Refused.class).hasMessageContaining("Call it wet pulp");
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("Call it wet pulp");
         assertThatThrownBy(() -> pail.withMoisture(Moisture.percent(99.5))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> pail.withYield(Share.percent(0))).isInstanceOf(Refused.class);
     }
@@ -83,20 +98,22 @@ class BoughtFibreTest {
         BoughtFibre damp = BoughtFibre.of(Fibres.LINEN_RAG, Form.HALF_STUFF).withMoisture(Moisture.percent(17));
         assertThat(damp.notices(TABLE)).extracting(Notice::code).containsExactly("fibre.damp");
         assertThat(damp.withMoisture(Moisture.percent(16)).notices(TABLE)).isEmpty();
-        assertThat(damp).hasToString("linen rag as half-stuff, 17 % moisture")
+        assertThat(damp)
+                .hasToString("linen rag as half-stuff, 17 % moisture")
                 .isEqualTo(BoughtFibre.of(Fibres.LINEN_RAG, Form.HALF_STUFF).withMoisture(Moisture.percent(17)));
     }
 
     @Test
     void answersInTheUnitOfTheQuestion() {
-        BoughtFibre sheets = BoughtFibre.of(Fibres.LINTER_SECOND_CUT, Form.SHEET).withMoisture(Moisture.percent(7));
+        BoughtFibre sheets =
+                BoughtFibre.of(Fibres.LINTER_SECOND_CUT, Form.SHEET).withMoisture(Moisture.percent(7));
         assertThat(sheets.ovenDry(pounds(2), TABLE)).hasToString("1.86 lb");
     }
 
     @Test
     void regainAndTheAirDryConvention() {
-        BoughtFibre cotton = BoughtFibre.of(Fibres.COTTON_RAG, Form.BALE)
-                .withMoistureRatio(MoistureRatio.gramsPerGram(0.085));
+        BoughtFibre cotton =
+                BoughtFibre.of(Fibres.COTTON_RAG, Form.BALE).withMoistureRatio(MoistureRatio.gramsPerGram(0.085));
         assertThat(cotton.ovenDry(pounds(1), TABLE).in("g")).isCloseTo(418.0575, Offset.offset(5e-4));
         BoughtFibre sheets = BoughtFibre.of(Fibres.SOFTWOOD_KRAFT, Form.SHEET).withMoisture(Moisture.percent(8));
         assertThat(sheets.airDryMass(kilograms(5), TABLE).in("kg")).isCloseTo(5.111111, Offset.offset(1e-6));

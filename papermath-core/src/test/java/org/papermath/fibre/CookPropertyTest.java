@@ -28,8 +28,13 @@ class CookPropertyTest {
             @ForAll Form form) {
         List<Double> numbers = new ArrayList<>();
         try {
-            Cook cook = Cook.of(BoughtFibre.of(Fibres.FLAX_RAW, form), Kinds.MASS.ofSi(kilograms), alkali,
-                    Kinds.DOSE.ofSi(dose, "%"), Kinds.VOLUME.of(litres, "L")).withActive(Kinds.SHARE.ofSi(active, "%"));
+            Cook cook = Cook.of(
+                            BoughtFibre.of(Fibres.FLAX_RAW, form),
+                            Kinds.MASS.ofSi(kilograms),
+                            alkali,
+                            Kinds.DOSE.ofSi(dose, "%"),
+                            Kinds.VOLUME.of(litres, "L"))
+                    .withActive(Kinds.SHARE.ofSi(active, "%"));
             numbers.add(cook.pureAlkali().si());
             numbers.add(cook.product().si());
             numbers.add(cook.hydroxide().si());
@@ -55,15 +60,24 @@ class CookPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 5, max = 30) double perKilogram,
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 1) double yield,
             @ForAll Alkali alkali) {
-        BoughtFibre bark = BoughtFibre.of(Fibres.KOZO, Form.BAST).withYield(Kinds.SHARE.ofSi(yield, "%"))
+        BoughtFibre bark = BoughtFibre.of(Fibres.KOZO, Form.BAST)
+                .withYield(Kinds.SHARE.ofSi(yield, "%"))
                 .withMoisture(Kinds.MOISTURE.of(11, "%"));
-        Cook cook = Cook.of(bark, Kinds.MASS.ofSi(kilograms), alkali, Kinds.DOSE.ofSi(dose, "%"),
+        Cook cook = Cook.of(
+                bark,
+                Kinds.MASS.ofSi(kilograms),
+                alkali,
+                Kinds.DOSE.ofSi(dose, "%"),
                 Kinds.VOLUME.of(perKilogram * kilograms, "L"));
         assertThat(cook.bathStrength().si() * cook.liquor().si())
                 .isCloseTo(cook.pureAlkali().si(), relative(cook.pureAlkali().si(), 1e-12));
-        assertThat(Cook.ofBath(bark, cook.ovenDry(), alkali, cook.bathStrength(), cook.liquor()).dose().si())
+        assertThat(Cook.ofBath(bark, cook.ovenDry(), alkali, cook.bathStrength(), cook.liquor())
+                        .dose()
+                        .si())
                 .isCloseTo(dose, relative(dose, 1e-12));
-        assertThat(Cook.ofWeighed(bark, cook.ovenDry(), alkali, cook.pureAlkali(), cook.liquor()).dose().si())
+        assertThat(Cook.ofWeighed(bark, cook.ovenDry(), alkali, cook.pureAlkali(), cook.liquor())
+                        .dose()
+                        .si())
                 .isCloseTo(dose, relative(dose, 1e-12));
         double bought = bark.asBought(cook.stuff(TABLE), TABLE).si();
         assertThat(bark.ovenDryRaw(Kinds.MASS.ofSi(bought), TABLE).si())

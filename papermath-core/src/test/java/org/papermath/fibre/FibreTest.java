@@ -59,18 +59,24 @@ class FibreTest {
         "esparto,           xxxx--x xx- - xxx --- x",
         "straw,             xxxx--- xx- - --- --- x",
         "softwood-kraft,    xxxx--- xx- x xxx xxx x",
-        "hardwood-kraft,    xxxx--- xx- x xxx --- x"})
+        "hardwood-kraft,    xxxx--- xx- x xxx --- x"
+    })
     void answersForEveryFibreAndEveryProperty(String id, String expected) {
         Fibre fibre = Fibres.find(id);
         String marks = expected.replace(" ", "");
         assertThat(marks).hasSize(FibreProperty.values().length);
         for (FibreProperty property : FibreProperty.values()) {
             if (marks.charAt(property.ordinal()) == 'x') {
-                assertThat(property.find(fibre, TABLE)).as(property + " of " + id).contains(property.of(fibre, TABLE));
+                assertThat(property.find(fibre, TABLE))
+                        .as(property + " of " + id)
+                        .contains(property.of(fibre, TABLE));
                 assertThat(property.of(fibre, TABLE).id()).isEqualTo(property.id());
             } else {
-                assertThat(property.find(fibre, TABLE)).as(property + " of " + id).isEmpty();
-                assertThatThrownBy(() -> property.of(fibre, TABLE)).isInstanceOf(Refused.class)
+                assertThat(property.find(fibre, TABLE))
+                        .as(property + " of " + id)
+                        .isEmpty();
+                assertThatThrownBy(() -> property.of(fibre, TABLE))
+                        .isInstanceOf(Refused.class)
                         .hasMessageContaining(property.words() + " of " + fibre.name() + ": no default: measure. ")
                         .hasMessageEndingWith(property.howToMeasure());
             }
@@ -80,10 +86,13 @@ class FibreTest {
     @ParameterizedTest
     @MethodSource("fibres")
     void beatingHoldsMoreWaterAndFibreIsLongerThanWide(Fibre fibre) {
-        double unbeaten = FibreProperty.WATER_RETENTION_UNBEATEN.of(fibre, TABLE).likelySi();
-        double beaten = FibreProperty.WATER_RETENTION_WELL_BEATEN.of(fibre, TABLE).likelySi();
+        double unbeaten =
+                FibreProperty.WATER_RETENTION_UNBEATEN.of(fibre, TABLE).likelySi();
+        double beaten =
+                FibreProperty.WATER_RETENTION_WELL_BEATEN.of(fibre, TABLE).likelySi();
         assertThat(beaten).isGreaterThan(unbeaten);
-        FibreProperty.WATER_RETENTION_LONG_BEATEN.find(fibre, TABLE)
+        FibreProperty.WATER_RETENTION_LONG_BEATEN
+                .find(fibre, TABLE)
                 .ifPresent(longer -> assertThat(longer.likelySi()).isGreaterThan(beaten));
         assertThat(FibreProperty.LENGTH.of(fibre, TABLE).likelySi())
                 .isGreaterThan(10 * FibreProperty.WIDTH.of(fibre, TABLE).likelySi());
@@ -102,8 +111,13 @@ class FibreTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"abaca, abaca", "Raw Flax, flax-raw", "' Cotton linter, second cut ', linter-second-cut",
-        "KOZO, kozo", "softwood_kraft, softwood-kraft"})
+    @CsvSource({
+        "abaca, abaca",
+        "Raw Flax, flax-raw",
+        "' Cotton linter, second cut ', linter-second-cut",
+        "KOZO, kozo",
+        "softwood_kraft, softwood-kraft"
+    })
     void findsByIdAndName(String text, String id) {
         assertThat(Fibres.find(text).id()).isEqualTo(id);
     }
@@ -117,7 +131,8 @@ class FibreTest {
     @ParameterizedTest
     @CsvSource({"abacca, abaca", "hemp, hemp-raw", "gampy, gampi", "jut, jute"})
     void namesTheNearestAndTakesNone(String text, String nearest) {
-        assertThatThrownBy(() -> Fibres.find(text)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Fibres.find(text))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("The nearest is " + nearest + " (");
     }
 
@@ -126,7 +141,8 @@ class FibreTest {
         Fibre milkweed = Fibre.of("milkweed", "milkweed floss", SourceClass.SEED_HAIR);
         assertThat(milkweed.scope()).isEqualTo(Scope.of("milkweed"));
         assertThat(milkweed.sourceClass()).isEqualTo(SourceClass.SEED_HAIR);
-        assertThat(FibreProperty.MOISTURE_AS_BOUGHT.of(milkweed, TABLE).scope().isGeneral()).isTrue();
+        assertThat(FibreProperty.MOISTURE_AS_BOUGHT.of(milkweed, TABLE).scope().isGeneral())
+                .isTrue();
         assertThat(FibreProperty.BEATING_RATE.find(milkweed, TABLE)).isEmpty();
         Fibre cousin = Fibre.of("milkweed", "milkweed floss", SourceClass.SEED_HAIR, "linter");
         assertThat(FibreProperty.BEATING_RATE.of(cousin, TABLE).scope()).isEqualTo(Scope.of("linter"));

@@ -17,16 +17,19 @@ import org.papermath.quantity.Amounts;
 
 class FurnishPropertyTest {
     @Property(seed = "2026")
-    void whatIsDividedAddsUpAgain(@ForAll @Size(min = 1, max = 17) List<@DoubleRange(min = 0.1,
-            max = 5000) Double> grams,
+    void whatIsDividedAddsUpAgain(
+            @ForAll @Size(min = 1, max = 17) List<@DoubleRange(min = 0.1, max = 5000) Double> grams,
             @ForAll @DoubleRange(min = 1, max = 50) double kilograms) {
         Map<Fibre, Quantity<Mass>> parts = new LinkedHashMap<>();
         for (int i = 0; i < grams.size(); i++) {
             parts.put(Fibres.all().get(i), Amounts.grams(grams.get(i)));
         }
         Furnish furnish = Furnish.ofMasses(parts);
-        assertThat(furnish.shares().values().stream().mapToDouble(Amount::si).sum()).isCloseTo(1, Offset.offset(1e-12));
-        assertThat(furnish.masses(Amounts.kilograms(kilograms)).values().stream().mapToDouble(Amount::si).sum())
+        assertThat(furnish.shares().values().stream().mapToDouble(Amount::si).sum())
+                .isCloseTo(1, Offset.offset(1e-12));
+        assertThat(furnish.masses(Amounts.kilograms(kilograms)).values().stream()
+                        .mapToDouble(Amount::si)
+                        .sum())
                 .isCloseTo(kilograms, Offset.offset(1e-9 * kilograms));
         assertThat(Furnish.of(furnish.shares()).fibres()).containsExactlyInAnyOrderElementsOf(furnish.fibres());
     }

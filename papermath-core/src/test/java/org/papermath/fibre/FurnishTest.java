@@ -35,7 +35,8 @@ class FurnishTest {
         assertThat(furnish.fibres()).containsExactly(COTTON_RAG, ABACA);
         assertThat(furnish.scope()).isEqualTo(Scope.of("60 % cotton-rag + 40 % abaca"));
         assertThat(furnish).isEqualTo(Furnish.of(percent(60), COTTON_RAG, percent(40), ABACA));
-        assertThat(furnish).isEqualTo(Furnish.of(Map.of(ABACA, percent(40), COTTON_RAG, percent(60))))
+        assertThat(furnish)
+                .isEqualTo(Furnish.of(Map.of(ABACA, percent(40), COTTON_RAG, percent(60))))
                 .hasSameHashCodeAs(Furnish.of(percent(60), COTTON_RAG, percent(40), ABACA));
         assertThat(furnish).isNotEqualTo(Furnish.of(percent(59), COTTON_RAG, percent(41), ABACA));
     }
@@ -56,17 +57,22 @@ class FurnishTest {
 
     @Test
     void refusesSharesThatDoNotAddUp() {
-        assertThatThrownBy(() -> Furnish.of(percent(60), COTTON_RAG, percent(30), ABACA)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Furnish.of(percent(60), COTTON_RAG, percent(30), ABACA))
+                .isInstanceOf(Refused.class)
                 .hasMessage("furnish: the shares 60 % cotton-rag + 30 % abaca add up to 90 %; 100 % is wanted. "
                         + "Correct a share, or give the oven-dry masses instead.");
-        assertThatThrownBy(() -> Furnish.of(percent(100), COTTON_RAG, percent(0), ABACA)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Furnish.of(percent(100), COTTON_RAG, percent(0), ABACA))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("share of abaca");
-        assertThatThrownBy(() -> Furnish.of(percent(50), ABACA, percent(50), ABACA)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Furnish.of(percent(50), ABACA, percent(50), ABACA))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("abaca stands twice");
-        assertThatThrownBy(() -> Furnish.of(Map.of())).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Furnish.of(Map.of()))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("no fibre given");
         Fibre other = Fibre.of("abaca", "my abaca", Fibre.SourceClass.LEAF);
-        assertThatThrownBy(() -> Furnish.of(percent(50), ABACA, percent(50), other)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Furnish.of(percent(50), ABACA, percent(50), other))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("two fibres have the id abaca");
     }
 
@@ -76,26 +82,38 @@ class FurnishTest {
         Furnish blend = Furnish.of(percent(75), ABACA, percent(25), COTTON_RAG);
         for (FibreProperty property : FibreProperty.values()) {
             if (property.mixing() == FibreProperty.Mixing.OF_EACH) {
-                assertThatThrownBy(() -> property.of(blend, table)).isInstanceOf(Refused.class)
+                assertThatThrownBy(() -> property.of(blend, table))
+                        .isInstanceOf(Refused.class)
                         .hasMessageContaining("as it is bought");
                 continue;
             }
-            if (property.find(ABACA, table).isEmpty() || property.find(COTTON_RAG, table).isEmpty()) {
-                assertThatThrownBy(() -> property.of(blend, table)).isInstanceOf(Refused.class)
+            if (property.find(ABACA, table).isEmpty()
+                    || property.find(COTTON_RAG, table).isEmpty()) {
+                assertThatThrownBy(() -> property.of(blend, table))
+                        .isInstanceOf(Refused.class)
                         .hasMessageContaining("no default: measure");
                 continue;
             }
             Noted<Assumption> mean = property.of(blend, table);
-            assertThat(mean.value().likely()).as(property.words())
-                    .isCloseTo(0.75 * property.of(ABACA, table).likely()
-                            + 0.25 * property.of(COTTON_RAG, table).likely(), relative(mean.value().likely(), 1e-12));
-            assertThat(mean.notices()).as(property.words()).hasSize(
-                    property.mixing() == FibreProperty.Mixing.TEST ? 1 : 0);
+            assertThat(mean.value().likely())
+                    .as(property.words())
+                    .isCloseTo(
+                            0.75 * property.of(ABACA, table).likely()
+                                    + 0.25 * property.of(COTTON_RAG, table).likely(),
+                            relative(mean.value().likely(), 1e-12));
+            assertThat(mean.notices())
+                    .as(property.words())
+                    .hasSize(property.mixing() == FibreProperty.Mixing.TEST ? 1 : 0);
         }
-        assertThat(FibreProperty.SHRINKAGE_LIMIT.of(blend, table).notices().get(0).text())
+        assertThat(FibreProperty.SHRINKAGE_LIMIT
+                        .of(blend, table)
+                        .notices()
+                        .get(0)
+                        .text())
                 .contains("Make a sheet of the blend and test it");
         Assumptions own = table.given("shrinkage.limit", blend.scope(), 0.07);
-        assertThat(FibreProperty.SHRINKAGE_LIMIT.of(blend, own).value().likely()).isEqualTo(0.07);
+        assertThat(FibreProperty.SHRINKAGE_LIMIT.of(blend, own).value().likely())
+                .isEqualTo(0.07);
         assertThat(FibreProperty.SHRINKAGE_LIMIT.of(blend, own).notices()).isEmpty();
         assertThat(FibreProperty.LENGTH.of(Furnish.of(ABACA), table).value())
                 .isEqualTo(FibreProperty.LENGTH.of(ABACA, table));

@@ -35,8 +35,13 @@ class SorptionModelTest {
 
     @ParameterizedTest
     @CsvSource({
-        "cotton, 5.833, 7.495", "cotton-roving, 6.682, 8.586", "rag-paper, 6.451, 8.187", "abaca, 8.576, 10.732",
-        "linen, 6.264, 7.493", "kraft, 7.721, 9.644", "wool, 12.765, 15.882"
+        "cotton, 5.833, 7.495",
+        "cotton-roving, 6.682, 8.586",
+        "rag-paper, 6.451, 8.187",
+        "abaca, 8.576, 10.732",
+        "linen, 6.264, 7.493",
+        "kraft, 7.721, 9.644",
+        "wool, 12.765, 15.882"
     })
     void tableAtHalfAndAtSixtyFive(String subject, double half, double sixtyFive) {
         assertThat(of(subject).ratio(air(23, 50)).in("%")).isCloseTo(half, within(0.002));
@@ -53,7 +58,8 @@ class SorptionModelTest {
     @Test
     void warmthDriesAndTheWetSideHoldsMore() {
         SorptionModel rag = SorptionModel.standard();
-        assertThat(rag.ratio(air(33, 50)).in("%")).isCloseTo(rag.ratio(air(23, 50)).in("%") - 0.4, within(1e-9));
+        assertThat(rag.ratio(air(33, 50)).in("%"))
+                .isCloseTo(rag.ratio(air(23, 50)).in("%") - 0.4, within(1e-9));
         assertThat(rag.fromWetSide().ratio(air(23, 50)).in("%"))
                 .isCloseTo(rag.ratio(air(23, 50)).in("%") + 1, within(1e-9));
         assertThat(rag.longBeaten().ratio(air(23, 50)).si())
@@ -64,27 +70,36 @@ class SorptionModelTest {
     @Test
     void aFurnishByOvenDryMass() {
         Furnish blend = Furnish.of(Share.percent(60), Fibres.COTTON_RAG, Share.percent(40), Fibres.ABACA);
-        double expected = 0.6 * of("rag-paper").ratio(air(20, 55)).si() + 0.4 * of("abaca").ratio(air(20, 55)).si();
+        double expected = 0.6 * of("rag-paper").ratio(air(20, 55)).si()
+                + 0.4 * of("abaca").ratio(air(20, 55)).si();
         // Each fibre has its own slope with temperature inside the blend's; at 23 °C they add up exactly.
         assertThat(SorptionModel.standard(blend).ratio(air(23, 55)).si())
-                .isCloseTo(0.6 * of("rag-paper").ratio(air(23, 55)).si() + 0.4 * of("abaca").ratio(air(23, 55)).si(),
+                .isCloseTo(
+                        0.6 * of("rag-paper").ratio(air(23, 55)).si()
+                                + 0.4 * of("abaca").ratio(air(23, 55)).si(),
                         within(1e-12));
         assertThat(SorptionModel.standard(blend).ratio(air(20, 55)).si()).isCloseTo(expected, within(2e-4));
-        assertThat(SorptionModel.standard(Furnish.of(Fibres.ABACA)).ratio(air(23, 50)).si())
+        assertThat(SorptionModel.standard(Furnish.of(Fibres.ABACA))
+                        .ratio(air(23, 50))
+                        .si())
                 .isCloseTo(of("abaca").ratio(air(23, 50)).si(), within(1e-15));
     }
 
     @Test
     void everyFibreOfTheLibraryHasAnIsotherm() {
         for (Fibre fibre : Fibres.all()) {
-            assertThat(SorptionModel.standard(Furnish.of(fibre)).ratio(Air.reference()).in("%")).as(fibre.id())
+            assertThat(SorptionModel.standard(Furnish.of(fibre))
+                            .ratio(Air.reference())
+                            .in("%"))
+                    .as(fibre.id())
                     .isBetween(4.0, 10.0);
         }
     }
 
     @Test
     void noticesAtTheEdges() {
-        assertThat(SorptionModel.standard().notices(air(20, 95))).extracting(Notice::code)
+        assertThat(SorptionModel.standard().notices(air(20, 95)))
+                .extracting(Notice::code)
                 .containsExactly("sorption.humidity-range", "sorption.direction");
         assertThat(SorptionModel.standard().fromWetSide().notices(air(20, 50))).isEmpty();
         assertThat(SorptionModel.standard().notices(air(20, 50)).get(0).text())
@@ -103,24 +118,35 @@ class SorptionModelTest {
     @Test
     void oneOvenDryWeighingCalibrates() {
         Scope scope = Scope.of("my rag", "rag-paper");
-        Assumptions own = SorptionModel.calibrate(Assumptions.standard(), scope, Reading.of(grams(107.4), grams(0.01)),
-                Reading.of(grams(100), grams(0.01)), air(21, 52));
+        Assumptions own = SorptionModel.calibrate(
+                Assumptions.standard(),
+                scope,
+                Reading.of(grams(107.4), grams(0.01)),
+                Reading.of(grams(100), grams(0.01)),
+                air(21, 52));
         assertThat(own.get("sorption.monolayer", scope).basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(SorptionModel.from(own, scope).ratio(air(21, 52)).si()).isCloseTo(0.074, withinPercentage(1e-9));
         assertThat(own.get("sorption.monolayer", Scope.of("rag-paper")).basis()).isNotEqualTo(Basis.MEASURED_HERE);
-        assertThatThrownBy(() -> SorptionModel.calibrate(own, scope, Reading.of(grams(99), grams(0.01)),
-                Reading.of(grams(100), grams(0.01)), air(21, 52)))
+        assertThatThrownBy(() -> SorptionModel.calibrate(
+                        own,
+                        scope,
+                        Reading.of(grams(99), grams(0.01)),
+                        Reading.of(grams(100), grams(0.01)),
+                        air(21, 52)))
                 .hasMessage("moisture: 99 g in air and 100 g oven-dry given; the oven-dry mass must be the smaller."
                         + " Weigh the"
                         + " dried sample at once, before it takes up water.");
     }
 
     @Property(seed = "2026")
-    void humidityAndMoistureAreInverseAndRise(@ForAll @DoubleRange(min = 5, max = 90) double percent,
+    void humidityAndMoistureAreInverseAndRise(
+            @ForAll @DoubleRange(min = 5, max = 90) double percent,
             @ForAll @DoubleRange(min = 5, max = 40) double celsius) {
         SorptionModel rag = SorptionModel.standard();
-        assertThat(rag.humidityFor(rag.ratio(air(celsius, percent)), celsius(celsius)).in("%"))
+        assertThat(rag.humidityFor(rag.ratio(air(celsius, percent)), celsius(celsius))
+                        .in("%"))
                 .isCloseTo(percent, within(1e-9));
-        assertThat(rag.ratio(air(celsius, percent + 1)).si()).isGreaterThan(rag.ratio(air(celsius, percent)).si());
+        assertThat(rag.ratio(air(celsius, percent + 1)).si())
+                .isGreaterThan(rag.ratio(air(celsius, percent)).si());
     }
 }

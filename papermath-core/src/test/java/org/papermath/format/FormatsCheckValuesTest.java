@@ -6,7 +6,6 @@ import static org.papermath.quantity.Amounts.inches;
 import static org.papermath.quantity.Amounts.mm;
 
 import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -55,8 +54,8 @@ class FormatsCheckValuesTest {
     void isoSize(Row row) {
         Format format = Formats.find("ISO " + row.text("size"));
         assertMillimetres(format, row.number("width_mm"), row.number("length_mm"));
-        assertThat(format.use()).isEqualTo(row.text("size")
-                .startsWith("C") ? Format.Use.ENVELOPE_OUTSIDE : Format.Use.SHEET);
+        assertThat(format.use())
+                .isEqualTo(row.text("size").startsWith("C") ? Format.Use.ENVELOPE_OUTSIDE : Format.Use.SHEET);
     }
 
     @ParameterizedTest
@@ -69,9 +68,11 @@ class FormatsCheckValuesTest {
     @MethodSource("tolerances")
     void tolerance(Row row) {
         double side = row.number("dimension_mm");
-        assertThat((row.text("kind").equals("trimmed") ? Formats.trimmedTolerance(mm(side))
-                : Formats.untrimmedTolerance(mm(side)))
-                .in("mm")).isEqualTo(row.number("tolerance_mm"));
+        assertThat((row.text("kind").equals("trimmed")
+                                ? Formats.trimmedTolerance(mm(side))
+                                : Formats.untrimmedTolerance(mm(side)))
+                        .in("mm"))
+                .isEqualTo(row.number("tolerance_mm"));
     }
 
     @Test
@@ -113,25 +114,30 @@ class FormatsCheckValuesTest {
         assertThat(format.width().in("mm")).isCloseTo(row.number("height_mm"), within(1e-12));
         assertThat(format.height().in("mm")).isCloseTo(row.number("width_mm"), within(1e-12));
         if (row.has("card_h_in")) {
-            assertThat(Formats.all()).filteredOn(f -> f.use() == Format.Use.CARD).anySatisfy(card -> {
-                assertThat(card.width().in("in")).isEqualTo(row.number("card_h_in"));
-                assertThat(card.height().in("in")).isEqualTo(row.number("card_w_in"));
-            });
+            assertThat(Formats.all())
+                    .filteredOn(f -> f.use() == Format.Use.CARD)
+                    .anySatisfy(card -> {
+                        assertThat(card.width().in("in")).isEqualTo(row.number("card_h_in"));
+                        assertThat(card.height().in("in")).isEqualTo(row.number("card_w_in"));
+                    });
         }
     }
 
     @ParameterizedTest
     @MethodSource("fits")
     void fit(Row row) {
-        EnvelopeFit fit = EnvelopeFit.of(MeasuredSize.of(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm"))),
-                MeasuredSize.of(mm(row.number("env_h_mm")), mm(row.number("env_w_mm"))), mm(0));
+        EnvelopeFit fit = EnvelopeFit.of(
+                MeasuredSize.of(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm"))),
+                MeasuredSize.of(mm(row.number("env_h_mm")), mm(row.number("env_w_mm"))),
+                mm(0));
         assertThat(fit.fits()).isEqualTo(Boolean.parseBoolean(row.text("fits")));
         assertThat(fit.playAcross().in("mm")).isCloseTo(row.number("play_h_mm"), within(1e-9));
         assertThat(fit.playAlong().in("mm")).isCloseTo(row.number("play_w_mm"), within(1e-9));
-        List<Format> taking = Formats.envelopesTaking(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm")),
-                mm(0.001));
-        boolean found = taking.stream().anyMatch(f -> Math.abs(f.width().in("mm") - row.number("env_h_mm")) < 1e-9
-                && Math.abs(f.height().in("mm") - row.number("env_w_mm")) < 1e-9);
+        List<Format> taking =
+                Formats.envelopesTaking(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm")), mm(0.001));
+        boolean found = taking.stream()
+                .anyMatch(f -> Math.abs(f.width().in("mm") - row.number("env_h_mm")) < 1e-9
+                        && Math.abs(f.height().in("mm") - row.number("env_w_mm")) < 1e-9);
         assertThat(found).isEqualTo(fit.fits());
     }
 
@@ -143,14 +149,16 @@ class FormatsCheckValuesTest {
         assertThat(format.height().in("in")).isEqualTo(row.number("length_in"));
         assertThat(format.year()).hasValue(1854);
         assertThat(format.country()).contains("Britain");
-        assertThat(format.purpose()).hasValueSatisfying(purpose -> assertThat(purpose).contains("writing"));
+        assertThat(format.purpose())
+                .hasValueSatisfying(purpose -> assertThat(purpose).contains("writing"));
     }
 
     @Test
     void frenchTariff() {
         for (Row row : CheckValues.read("tariff_1741")) {
             assertThat(Formats.near(mm(row.number("width_mm")), mm(row.number("length_mm")), mm(0.11)))
-                    .as(row.toString()).anyMatch(f -> f.year().orElse(0) == 1741);
+                    .as(row.toString())
+                    .anyMatch(f -> f.year().orElse(0) == 1741);
         }
     }
 
@@ -171,7 +179,8 @@ class FormatsCheckValuesTest {
         Format shaku = Formats.SHAKU_2_BY_3;
         assertThat(shaku.width().in("mm")).isCloseTo(606.060606, within(1e-6));
         assertThat(shaku.height().in("mm")).isCloseTo(909.090909, within(1e-6));
-        assertThat(Formats.near(mm(636), mm(939), mm(0.5))).extracting(Format::name)
+        assertThat(Formats.near(mm(636), mm(939), mm(0.5)))
+                .extracting(Format::name)
                 .containsExactly("2-3 mould, 636 x 939 mm");
         assertThat(inches(22.5).in("in") * 30.5).isEqualTo(686.25);
     }
@@ -210,7 +219,9 @@ class FormatsCheckValuesTest {
     /** Looked up by name: the module under test does not read the desktop module. */
     private static float[] media(String table, String field) throws ReflectiveOperationException {
         Class<?> sizes = Class.forName("javax.print.attribute.standard.MediaSize");
-        Object size = Class.forName("javax.print.attribute.standard.MediaSize$" + table).getField(field).get(null);
+        Object size = Class.forName("javax.print.attribute.standard.MediaSize$" + table)
+                .getField(field)
+                .get(null);
         return (float[]) sizes.getMethod("getSize", int.class).invoke(size, 1000);
     }
 }

@@ -16,11 +16,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Supplier;
-
 import javax.measure.Quantity;
-
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
@@ -28,12 +27,15 @@ import org.papermath.evidence.Source;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.format.Format;
+import org.papermath.format.Formats;
+import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
-import org.papermath.plan.MakingPlan;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
@@ -46,10 +48,6 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Format;
-import org.papermath.format.Formats;
-import org.papermath.mail.MailLimits;
 import org.papermath.vat.Vat;
 
 /**
@@ -63,8 +61,14 @@ final class GuardCases {
     /** The greatest dose of each purpose in the cases, %. */
     private static final Map<Additive.Purpose, Double> GREATEST_DOSE = doses();
 
-    private static final List<Format> FORMATS = List.of(Formats.ISO_A5, Formats.ISO_A6, Formats.ISO_A7,
-            Formats.ISO_B6, Formats.ISO_DL, Formats.NA_A6_CARD, Formats.NA_A7_CARD);
+    private static final List<Format> FORMATS = List.of(
+            Formats.ISO_A5,
+            Formats.ISO_A6,
+            Formats.ISO_A7,
+            Formats.ISO_B6,
+            Formats.ISO_DL,
+            Formats.NA_A6_CARD,
+            Formats.NA_A7_CARD);
 
     private final Random random;
     private final List<String> recipeNames = new ArrayList<>();
@@ -182,9 +186,10 @@ final class GuardCases {
         }
         GREATEST_DOSE.forEach((purpose, most) -> {
             if (chance(0.25)) {
-                Additive additive = Additive.of(purpose.name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                        purpose);
-                recipe.additive(chance(0.3) ? additive.active(Share.percent(written(5, 60))) : additive,
+                Additive additive =
+                        Additive.of(purpose.name().toLowerCase(Locale.ROOT).replace('_', ' '), purpose);
+                recipe.additive(
+                        chance(0.3) ? additive.active(Share.percent(written(5, 60))) : additive,
                         Dose.percent(between(most / 50, most)));
             }
         });
@@ -242,15 +247,16 @@ final class GuardCases {
             double width = between(50, 150);
             double height = between(50, 150);
             double grammage = between(30, 300);
-            piece.sample(Piece.Sample.of(mm(width), mm(height), grams(width * height * 1e-6 * grammage),
-                    mm(grammage / between(250, 800))));
+            piece.sample(Piece.Sample.of(
+                    mm(width), mm(height), grams(width * height * 1e-6 * grammage), mm(grammage / between(250, 800))));
         }
         return piece.build();
     }
 
     private Piece envelope(String name, String inside) {
         EnvelopeStyle style = one(List.of(EnvelopeStyle.values()));
-        Piece.Builder piece = piece(name).grammage(Grammage.gsm(written(40, 140))).envelopeFor(inside, style);
+        Piece.Builder piece =
+                piece(name).grammage(Grammage.gsm(written(40, 140))).envelopeFor(inside, style);
         if (style == EnvelopeStyle.DIAMOND && chance(0.4)) {
             double side = written(120, 420);
             piece.size(mm(side), mm(side));
@@ -267,7 +273,8 @@ final class GuardCases {
     private Studio.Builder studio() {
         Studio.Builder studio = Studio.of("studio");
         if (chance(0.9)) {
-            studio.room(Air.of(celsius(written(10, 30)),
+            studio.room(Air.of(
+                    celsius(written(10, 30)),
                     RelativeHumidity.percent(chance(0.7) ? written(25, 62) : chance(0.9) ? written(62, 97) : 100)));
         }
         int moulds = chance(0.15) ? 0 : count(1, 3);
@@ -282,16 +289,16 @@ final class GuardCases {
             studio.vat(chance(0.3) ? vat.at(celsius(written(8, 30))) : vat);
         }
         if (chance(0.75)) {
-            Press press = Press.of("press", kilonewtons(written(10, 400)), mm(written(300, 600)),
-                    mm(written(400, 800)));
+            Press press =
+                    Press.of("press", kilonewtons(written(10, 400)), mm(written(300, 600)), mm(written(400, 800)));
             if (chance(0.3)) {
                 press = press.part("frame", kilonewtons(written(10, 300)));
             }
             studio.press(chance(0.3) ? press.daylight(mm(written(15, 400))) : press);
         }
         if (chance(0.7)) {
-            studio.felts(Felts.of(mm(written(300, 700)), mm(written(400, 900)), Grammage.gsm(written(250, 900)),
-                    count(2, 60)));
+            studio.felts(Felts.of(
+                    mm(written(300, 700)), mm(written(400, 900)), Grammage.gsm(written(250, 900)), count(2, 60)));
         }
         int dryers = count(0, 2);
         for (int d = 0; d < dryers; d++) {
@@ -373,9 +380,16 @@ final class GuardCases {
             return known;
         }
         double value = between(low, high);
-        return chance(0.5) ? known.given(id, scope, value)
-                : known.given(id, scope, value, value - 0.1 * (value - low), value + 0.1 * (high - value),
-                        Basis.MEASURED_HERE, new Source("the guard's own"));
+        return chance(0.5)
+                ? known.given(id, scope, value)
+                : known.given(
+                        id,
+                        scope,
+                        value,
+                        value - 0.1 * (value - low),
+                        value + 0.1 * (high - value),
+                        Basis.MEASURED_HERE,
+                        new Source("the guard's own"));
     }
 
     private static Map<Additive.Purpose, Double> doses() {
@@ -393,49 +407,136 @@ final class GuardCases {
     // ------------------------------------------------------------------------------------------------ by hand
 
     private static void written(Map<String, Supplier<MakingPlan>> cases) {
-        cases.put("bare", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                Studio.of("bare").build()));
-        cases.put("full", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build(),
-                Piece.of("sleeve", 40, "recipe").grammage(Grammage.gsm(90))
-                        .envelopeFor("cards", EnvelopeStyle.WALLET).mailedIn("Germany").build()), full().build()));
-        for (Dryer dryer : List.of(Dryer.boards("boards", 30), Dryer.fanStack("stack",
-                VolumeFlow.cubicMetresPerHour(1500), 40), Dryer.loft("loft", 3, 60), Dryer.blotters("blotters", 40))) {
-            cases.put("saturated-" + dryer.name(), () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG),
-                    cards().build()), Studio.of("saturated").dryer(dryer)
-                            .room(Air.of(celsius(18), RelativeHumidity.percent(100))).build()));
+        cases.put(
+                "bare",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("bare").build()));
+        cases.put(
+                "full",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.COTTON_RAG),
+                                cards().build(),
+                                Piece.of("sleeve", 40, "recipe")
+                                        .grammage(Grammage.gsm(90))
+                                        .envelopeFor("cards", EnvelopeStyle.WALLET)
+                                        .mailedIn("Germany")
+                                        .build()),
+                        full().build()));
+        for (Dryer dryer : List.of(
+                Dryer.boards("boards", 30),
+                Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 40),
+                Dryer.loft("loft", 3, 60),
+                Dryer.blotters("blotters", 40))) {
+            cases.put(
+                    "saturated-" + dryer.name(),
+                    () -> MakingPlan.of(
+                            order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                            Studio.of("saturated")
+                                    .dryer(dryer)
+                                    .room(Air.of(celsius(18), RelativeHumidity.percent(100)))
+                                    .build()));
         }
-        cases.put("long-letter", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG),
-                Piece.of("cards", 40, "recipe").size(mm(95), mm(260)).grammage(Grammage.gsm(200))
-                        .mailedIn("United States").build()), full().build()));
-        cases.put("small-square", () -> MakingPlan.of(order(Furnish.of(Fibres.ABACA), cards().build(),
-                Piece.of("sleeve", 40, "recipe").grammage(Grammage.gsm(90)).size(mm(180), mm(180))
-                        .envelopeFor("cards", EnvelopeStyle.DIAMOND).build()), full().build()));
-        cases.put("heavy-posts", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                Studio.of("heavy").press(Press.of("press", kilonewtons(300), mm(900), mm(1200)))
-                        .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 60))
-                        .assumptions(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40)).build()));
-        cases.put("small-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build(),
-                Piece.of("broadside", 8, "recipe").size(mm(500), mm(700)).grammage(Grammage.gsm(180)).build()),
-                Studio.of("small").vat(Vat.of("vat", litres(9))).build()));
-        cases.put("narrow-vat", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                Studio.of("narrow").mould(Mould.of("folio", mm(320), mm(420)))
-                        .vat(Vat.of("vat", litres(80)).inside(mm(300), mm(900))).build()));
-        cases.put("couched-too-wet", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                full().assumptions(Assumptions.standard().given("web.solids-couched", Scope.at("vat"), 0.004)).build()));
-        cases.put("too-many-sheets", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                full().assumptions(Assumptions.standard().given("reject.forming", Scope.of("cards"), 0.9999999)).build()));
-        cases.put("weak-press", () -> MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
-                Studio.of("weak").press(Press.of("press", kilonewtons(0.6), mm(400), mm(500))).build()));
+        cases.put(
+                "long-letter",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.COTTON_RAG),
+                                Piece.of("cards", 40, "recipe")
+                                        .size(mm(95), mm(260))
+                                        .grammage(Grammage.gsm(200))
+                                        .mailedIn("United States")
+                                        .build()),
+                        full().build()));
+        cases.put(
+                "small-square",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.ABACA),
+                                cards().build(),
+                                Piece.of("sleeve", 40, "recipe")
+                                        .grammage(Grammage.gsm(90))
+                                        .size(mm(180), mm(180))
+                                        .envelopeFor("cards", EnvelopeStyle.DIAMOND)
+                                        .build()),
+                        full().build()));
+        cases.put(
+                "heavy-posts",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("heavy")
+                                .press(Press.of("press", kilonewtons(300), mm(900), mm(1200)))
+                                .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 60))
+                                .assumptions(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40))
+                                .build()));
+        cases.put(
+                "small-vat",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.COTTON_RAG),
+                                cards().build(),
+                                Piece.of("broadside", 8, "recipe")
+                                        .size(mm(500), mm(700))
+                                        .grammage(Grammage.gsm(180))
+                                        .build()),
+                        Studio.of("small").vat(Vat.of("vat", litres(9))).build()));
+        cases.put(
+                "narrow-vat",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("narrow")
+                                .mould(Mould.of("folio", mm(320), mm(420)))
+                                .vat(Vat.of("vat", litres(80)).inside(mm(300), mm(900)))
+                                .build()));
+        cases.put(
+                "couched-too-wet",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        full().assumptions(Assumptions.standard().given("web.solids-couched", Scope.at("vat"), 0.004))
+                                .build()));
+        cases.put(
+                "too-many-sheets",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        full().assumptions(Assumptions.standard().given("reject.forming", Scope.of("cards"), 0.9999999))
+                                .build()));
+        cases.put(
+                "weak-press",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("weak")
+                                .press(Press.of("press", kilonewtons(0.6), mm(400), mm(500)))
+                                .build()));
         cases.put("kozo", () -> MakingPlan.of(order(Furnish.of(Fibres.KOZO), cards().build()), full().build()));
-        cases.put("without-bands", () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()),
-                full().build()));
-        cases.put("vat-thicker-than-stock", () -> MakingPlan.of(Order.of("order")
-                .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA)).stockConsistency(Consistency.percent(1))
-                        .vatConsistency(Consistency.percent(1.2)).build()).piece(cards().build()).build(), full().build()));
-        cases.put("no-such-dryer", () -> MakingPlan.of(order(Furnish.of(Fibres.ABACA),
-                cards().dryer("oven").build()), full().build()));
-        cases.put("thick-of-no-density", () -> MakingPlan.of(order(Furnish.of(Fibres.GAMPI),
-                Piece.of("cards", 40, "recipe").size(mm(100), mm(150)).caliper(mm(0.2)).build()), full().build()));
+        cases.put(
+                "without-bands",
+                () -> MakingPlan.withoutBands(order(Furnish.of(Fibres.ABACA), cards().build()), full().build()));
+        cases.put(
+                "vat-thicker-than-stock",
+                () -> MakingPlan.of(
+                        Order.of("order")
+                                .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA))
+                                        .stockConsistency(Consistency.percent(1))
+                                        .vatConsistency(Consistency.percent(1.2))
+                                        .build())
+                                .piece(cards().build())
+                                .build(),
+                        full().build()));
+        cases.put(
+                "no-such-dryer",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.ABACA), cards().dryer("oven").build()), full().build()));
+        cases.put(
+                "thick-of-no-density",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.GAMPI),
+                                Piece.of("cards", 40, "recipe")
+                                        .size(mm(100), mm(150))
+                                        .caliper(mm(0.2))
+                                        .build()),
+                        full().build()));
     }
 
     private static Piece.Builder cards() {
@@ -443,7 +544,8 @@ final class GuardCases {
     }
 
     private static Order order(Furnish furnish, Piece... pieces) {
-        Order.Builder order = Order.of("order").recipe(Recipe.of("recipe", furnish).beating(hours(3)).build());
+        Order.Builder order = Order.of("order")
+                .recipe(Recipe.of("recipe", furnish).beating(hours(3)).build());
         for (Piece piece : pieces) {
             order.piece(piece);
         }
@@ -451,10 +553,13 @@ final class GuardCases {
     }
 
     private static Studio.Builder full() {
-        return Studio.of("full").mould(Mould.of("folio", mm(320), mm(420)))
-                .beater(Beater.of("beater", litres(40), grams(800))).vat(Vat.of("vat", litres(80)))
+        return Studio.of("full")
+                .mould(Mould.of("folio", mm(320), mm(420)))
+                .beater(Beater.of("beater", litres(40), grams(800)))
+                .vat(Vat.of("vat", litres(80)))
                 .press(Press.of("press", kilonewtons(90), mm(400), mm(500)))
-                .felts(Felts.of(mm(440), mm(540), Grammage.gsm(450), 21)).dryer(Dryer.boards("boards", 30))
+                .felts(Felts.of(mm(440), mm(540), Grammage.gsm(450), 21))
+                .dryer(Dryer.boards("boards", 30))
                 .room(Air.of(celsius(20), RelativeHumidity.percent(50)));
     }
 }

@@ -21,6 +21,7 @@ final class GuardCodes {
 
     /** Where the notices of a plan are worded; a folder stands for all its files. */
     private static final List<String> NOTICE_PLACES = List.of("plan", "mail/MailLimits.java");
+
     private static final List<String> NOTICE_CALLS = List.of("warn", "note", "Notice.warning", "Notice.note");
     private static final Pattern NOTICE = Pattern.compile("\"([a-z0-9-]+\\.[a-z0-9-]+)\"");
 
@@ -30,8 +31,7 @@ final class GuardCodes {
     /** Where an order is refused while it is planned; what the builders refuse is no matter of the engine. */
     private static final List<String> REFUSAL_PLACES = List.of("engine");
 
-    private GuardCodes() {
-    }
+    private GuardCodes() {}
 
     static Set<String> notices() {
         Set<String> codes = new TreeSet<>();
@@ -53,8 +53,8 @@ final class GuardCodes {
 
     private static Set<String> literals(List<String> places, String call, int argument, Pattern code) {
         Set<String> found = new TreeSet<>();
-        Pattern start = Pattern.compile("(?<![\\w.])" + (call.contains(".") ? "" : "(?:\\w+\\.)?")
-                + Pattern.quote(call) + "\\(");
+        Pattern start = Pattern.compile(
+                "(?<![\\w.])" + (call.contains(".") ? "" : "(?:\\w+\\.)?") + Pattern.quote(call) + "\\(");
         for (String place : places) {
             for (String source : sources(SOURCES.resolve(place))) {
                 Matcher calls = start.matcher(source);
@@ -75,7 +75,9 @@ final class GuardCodes {
     private static List<String> sources(Path place) {
         try (Stream<Path> files = Files.walk(place)) {
             List<String> sources = new ArrayList<>();
-            for (Path file : files.filter(file -> file.toString().endsWith(".java")).sorted().toList()) {
+            for (Path file : files.filter(file -> file.toString().endsWith(".java"))
+                    .sorted()
+                    .toList()) {
                 sources.add(Files.readString(file));
             }
             return sources;

@@ -15,7 +15,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.guard.GuardReadings.Figure;
@@ -52,8 +51,9 @@ final class GuardFigures {
         all.put(Work.ORDER, "order.planned", 1);
         walk(plan, all::put);
         for (Notice notice : GuardReadings.notices(plan)) {
-            all.say(Words.NOTICES, notice.level() + " " + notice.code() + " " + notice.arguments() + " "
-                    + notice.text());
+            all.say(
+                    Words.NOTICES,
+                    notice.level() + " " + notice.code() + " " + notice.arguments() + " " + notice.text());
         }
         for (Stage<?> stage : GuardReadings.stages(plan)) {
             all.say(Words.STAGES, stage.code() + ": " + stage.reason());
@@ -99,8 +99,13 @@ final class GuardFigures {
         DoubleStream.Builder numbers = DoubleStream.builder();
         GuardReadings.numbers(given, numbers);
         set(work, id, numbers.build().toArray());
-        GuardReadings.estimate(given).ifPresent(estimate -> set(work, id + DRIVERS,
-                estimate.drivers().stream().mapToDouble(Estimate.Driver::share).toArray()));
+        GuardReadings.estimate(given)
+                .ifPresent(estimate -> set(
+                        work,
+                        id + DRIVERS,
+                        estimate.drivers().stream()
+                                .mapToDouble(Estimate.Driver::share)
+                                .toArray()));
     }
 
     /** Enters a row as it stands. */
@@ -130,7 +135,10 @@ final class GuardFigures {
 
     /** How many numbers there are in all. */
     int size() {
-        return figures.values().stream().flatMap(rows -> rows.values().stream()).mapToInt(row -> row.length).sum();
+        return figures.values().stream()
+                .flatMap(rows -> rows.values().stream())
+                .mapToInt(row -> row.length)
+                .sum();
     }
 
     String hash(Work work) {
@@ -149,7 +157,8 @@ final class GuardFigures {
 
     String hash(Words kind) {
         MessageDigest digest = digest();
-        digest.update(String.join(kind == Words.CARD ? " " : "\n", words.get(kind)).getBytes(StandardCharsets.UTF_8));
+        digest.update(
+                String.join(kind == Words.CARD ? " " : "\n", words.get(kind)).getBytes(StandardCharsets.UTF_8));
         return print(digest);
     }
 

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-
 import org.papermath.guard.GuardReadings.Words;
 import org.papermath.guard.GuardReadings.Work;
 
@@ -24,8 +23,7 @@ final class GuardFile {
     private static final String CASE = "case ";
     private static final String STAGE = "stage ";
 
-    private GuardFile() {
-    }
+    private GuardFile() {}
 
     /** The folder of this module, wherever the tests are started. */
     static Path module() {
@@ -42,8 +40,17 @@ final class GuardFile {
         for (int i = 1; i <= 500; i++) {
             double x = i * 0.0173;
             ByteBuffer bytes = ByteBuffer.allocate(9 * 8);
-            DoubleStream.of(Math.pow(x, 1 / x), Math.pow(x, -2.7), Math.exp(-x), Math.expm1(x / 9), Math.log(x),
-                    Math.log1p(x), Math.cos(x), Math.cbrt(x), Math.hypot(x, 1)).forEach(bytes::putDouble);
+            DoubleStream.of(
+                            Math.pow(x, 1 / x),
+                            Math.pow(x, -2.7),
+                            Math.exp(-x),
+                            Math.expm1(x / 9),
+                            Math.log(x),
+                            Math.log1p(x),
+                            Math.cos(x),
+                            Math.cbrt(x),
+                            Math.hypot(x, 1))
+                    .forEach(bytes::putDouble);
             digest.update(bytes.array());
         }
         return System.getProperty("os.arch") + ", Java " + System.getProperty("java.specification.version")
@@ -101,8 +108,8 @@ final class GuardFile {
                         + " them anew.",
                 MACHINE + machine()));
         lines.add("case," + Arrays.stream(Work.values()).map(Work::id).collect(Collectors.joining(",")));
-        cases.forEach((name, figures) -> lines.add(name + "," + Arrays.stream(Work.values()).map(figures::hash)
-                .collect(Collectors.joining(","))));
+        cases.forEach((name, figures) -> lines.add(
+                name + "," + Arrays.stream(Work.values()).map(figures::hash).collect(Collectors.joining(","))));
         write("numbers.csv", lines);
     }
 
@@ -110,8 +117,8 @@ final class GuardFile {
         List<String> lines = new ArrayList<>(List.of(
                 "# Hashes of every word of the guard's plans, by kind; PlanGuardTest says how to write them anew."));
         lines.add("case," + Arrays.stream(Words.values()).map(Words::id).collect(Collectors.joining(",")));
-        cases.forEach((name, figures) -> lines.add(name + "," + Arrays.stream(Words.values()).map(figures::hash)
-                .collect(Collectors.joining(","))));
+        cases.forEach((name, figures) -> lines.add(
+                name + "," + Arrays.stream(Words.values()).map(figures::hash).collect(Collectors.joining(","))));
         write("words.csv", lines);
     }
 
@@ -130,10 +137,19 @@ final class GuardFile {
                 cases.put(line.substring(CASE.length()), figures);
             } else if (line.startsWith(STAGE)) {
                 String id = line.substring(STAGE.length());
-                work = Arrays.stream(Work.values()).filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+                work = Arrays.stream(Work.values())
+                        .filter(one -> one.id().equals(id))
+                        .findFirst()
+                        .orElseThrow();
             } else if (!line.startsWith("#")) {
                 String[] cells = line.split(" ");
-                figures.set(work, cells[0], Arrays.stream(cells).skip(1).mapToDouble(Double::parseDouble).toArray());
+                figures.set(
+                        work,
+                        cells[0],
+                        Arrays.stream(cells)
+                                .skip(1)
+                                .mapToDouble(Double::parseDouble)
+                                .toArray());
             }
         }
         return cases;

@@ -12,11 +12,11 @@ import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import java.util.function.Function;
-
 import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
+import org.papermath.mail.MailLimits;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.BatchPlan.AdditiveToWeigh;
@@ -29,7 +29,6 @@ import org.papermath.plan.Sensitivity;
 import org.papermath.plan.Stage;
 import org.papermath.plan.ToBuy;
 import org.papermath.quantity.Amount;
-import org.papermath.mail.MailLimits;
 
 /**
  * What the guard reads of a plan, and by which accessor: the one place to follow when an accessor is renamed.
@@ -89,8 +88,7 @@ final class GuardReadings {
      *
      * @param <S> what it is read from
      */
-    record Figure<S>(String id, Work work, Function<S, ?> reader) {
-    }
+    record Figure<S>(String id, Work work, Function<S, ?> reader) {}
 
     /** Figures of the whole plan. */
     static final List<Figure<MakingPlan>> PLAN = List.of(
@@ -101,7 +99,10 @@ final class GuardReadings {
             of("schedule.days", Work.SCHEDULE, plan -> plan.schedule().days()),
             of("schedule.least-days", Work.SCHEDULE, plan -> plan.schedule().leastDays()),
             of("schedule.step.days", Work.SCHEDULE, each(plan -> plan.schedule().steps(), Schedule.Step::days)),
-            of("schedule.step.start", Work.SCHEDULE, each(plan -> plan.schedule().steps(), Schedule.Step::start)),
+            of(
+                    "schedule.step.start",
+                    Work.SCHEDULE,
+                    each(plan -> plan.schedule().steps(), Schedule.Step::start)),
             of("schedule.start", Work.SCHEDULE, plan -> plan.schedule().start()),
             of("evidence.values", Work.EVIDENCE, plan -> plan.assumptionsUsed().size()),
             of("evidence.likely", Work.EVIDENCE, sorted(MakingPlan::assumptionsUsed, Assumption::likelySi)),
@@ -121,11 +122,15 @@ final class GuardReadings {
             of("fibre.soak-time", Work.FIBRE, batch -> batch.soak().time()),
             of("beating.done", Work.BEATING, batch -> batch.beatingStage().isDone()),
             of("beating.loads", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::loads)),
-            of("beating.load.oven-dry", Work.BEATING,
+            of(
+                    "beating.load.oven-dry",
+                    Work.BEATING,
                     batch -> batch.beatingStage().map(BatchPlan.Beating::ovenDryEach)),
             of("beating.load.kind", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::kindsEach)),
             of("beating.load.water", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::waterEach)),
-            of("beating.consistency", Work.BEATING,
+            of(
+                    "beating.consistency",
+                    Work.BEATING,
                     batch -> batch.beatingStage().map(BatchPlan.Beating::consistency)),
             of("beating.time", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::timeEach)),
             of("beating.drainability", Work.BEATING, BatchPlan::drainability),
@@ -133,14 +138,16 @@ final class GuardReadings {
             of("beating.free-shrinkage", Work.BEATING, BatchPlan::freeShrinkage),
             of("beating.dose.share", Work.BEATING, each(BatchPlan::additives, AdditiveToWeigh::dose)),
             of("beating.dose.product-each", Work.BEATING, each(BatchPlan::additives, AdditiveToWeigh::productEach)),
-            of("beating.dose.product-in-all", Work.BEATING,
-                    each(BatchPlan::additives, AdditiveToWeigh::productInAll)),
+            of("beating.dose.product-in-all", Work.BEATING, each(BatchPlan::additives, AdditiveToWeigh::productInAll)),
             of("beating.dose.wait", Work.BEATING, each(BatchPlan::additives, AdditiveToWeigh::waitAfter)),
             of("beating.stock.mass", Work.BEATING, batch -> batch.stock().mass()),
             of("beating.stock.volume", Work.BEATING, batch -> batch.stock().volume()),
             of("beating.stock.consistency", Work.BEATING, batch -> batch.stock().consistency()),
             of("beating.stock.dilution", Work.BEATING, batch -> batch.stock().dilutionEach()),
-            of("beating.stock.real-consistency", Work.BEATING, batch -> batch.stock().realConsistency()),
+            of(
+                    "beating.stock.real-consistency",
+                    Work.BEATING,
+                    batch -> batch.stock().realConsistency()),
             of("vat.kept-fibre", Work.VAT, BatchPlan::keptInVat),
             of("vat.stock-put-by", Work.VAT, BatchPlan::stockPutBy),
             of("vat.white-water-fibre", Work.VAT, BatchPlan::whiteWaterFibre),
@@ -158,11 +165,22 @@ final class GuardReadings {
             piece("sheet.count", Work.SHEET, piece -> piece.counts().sheets()),
             piece("sheet.trials", Work.SHEET, piece -> piece.counts().trials()),
             piece("sheet.good", Work.SHEET, piece -> piece.counts().good()),
-            of("sheet.mould", Work.SHEET,
-                    at -> at.piece().forming().mould().map(mould -> at.plan().studio().moulds().indexOf(mould))),
+            of(
+                    "sheet.mould",
+                    Work.SHEET,
+                    at -> at.piece()
+                            .forming()
+                            .mould()
+                            .map(mould -> at.plan().studio().moulds().indexOf(mould))),
             piece("sheet.deckle-to-make", Work.SHEET, piece -> piece.forming().deckleToMake()),
-            piece("sheet.opening.width", Work.SHEET, piece -> piece.forming().opening().width()),
-            piece("sheet.opening.height", Work.SHEET, piece -> piece.forming().opening().height()),
+            piece(
+                    "sheet.opening.width",
+                    Work.SHEET,
+                    piece -> piece.forming().opening().width()),
+            piece(
+                    "sheet.opening.height",
+                    Work.SHEET,
+                    piece -> piece.forming().opening().height()),
             piece("sheet.forming.pieces", Work.SHEET, piece -> piece.forming().perSheet()),
             piece("sheet.turned", Work.SHEET, piece -> piece.forming().turned()),
             piece("sheet.fibre", Work.SHEET, piece -> piece.forming().fibre()),
@@ -185,24 +203,48 @@ final class GuardReadings {
             piece("vat.recharge.bail", Work.VAT, each(GuardReadings::recharges, Recharge::bail)),
             piece("vat.pour", Work.VAT, piece -> piece.pourStage().map(PiecePlan.Pour::stock)),
             piece("post.done", Work.POST_AND_PRESS, piece -> piece.postsStage().isDone()),
-            piece("post.sheets", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::sheetsInPost)),
+            piece(
+                    "post.sheets",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.postsStage().map(PiecePlan.Posts::sheetsInPost)),
             piece("post.count", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::posts)),
             piece("post.felts", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::felts)),
             piece("post.mass", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::mass)),
-            piece("post.height", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::height)),
+            piece(
+                    "post.height",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.postsStage().map(PiecePlan.Posts::height)),
             piece("press.done", Work.POST_AND_PRESS, piece -> piece.pressStage().isDone()),
-            piece("press.force", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PiecePlan.Pressing::force)),
-            piece("press.pressure", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PiecePlan.Pressing::pressure)),
+            piece(
+                    "press.force",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.pressStage().map(PiecePlan.Pressing::force)),
+            piece(
+                    "press.pressure",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.pressStage().map(PiecePlan.Pressing::pressure)),
             piece("press.time", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PiecePlan.Pressing::time)),
-            piece("press.weakest", Work.POST_AND_PRESS, piece -> piece.pressStage()
-                    .map(press -> press.press().parts().indexOf(press.weakest()))),
-            piece("press.limited", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PiecePlan.Pressing::limited)),
+            piece(
+                    "press.weakest",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.pressStage()
+                            .map(press -> press.press().parts().indexOf(press.weakest()))),
+            piece(
+                    "press.limited",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.pressStage().map(PiecePlan.Pressing::limited)),
             piece("press.solids", Work.POST_AND_PRESS, PiecePlan::solids),
             piece("drying.done", Work.DRYING, piece -> piece.dryingStage().isDone()),
-            of("drying.dryer", Work.DRYING, at -> at.piece().dryingStage()
-                    .map(drying -> at.plan().studio().dryers().indexOf(drying.dryer()))),
+            of(
+                    "drying.dryer",
+                    Work.DRYING,
+                    at -> at.piece()
+                            .dryingStage()
+                            .map(drying -> at.plan().studio().dryers().indexOf(drying.dryer()))),
             piece("drying.loads", Work.DRYING, piece -> piece.dryingStage().map(PiecePlan.Drying::loads)),
-            piece("drying.blotter-changes", Work.DRYING,
+            piece(
+                    "drying.blotter-changes",
+                    Work.DRYING,
                     piece -> piece.dryingStage().map(PiecePlan.Drying::blotterChanges)),
             piece("drying.time", Work.DRYING, piece -> piece.dryingStage().map(PiecePlan.Drying::time)),
             piece("drying.water", Work.DRYING, piece -> piece.dryingStage().map(PiecePlan.Drying::water)),
@@ -220,45 +262,80 @@ final class GuardReadings {
             piece("finish.caliper", Work.FINISH, piece -> piece.finished().caliperStage()),
             piece("finish.mass", Work.FINISH, piece -> piece.finished().mass()),
             piece("finish.pile", Work.FINISH, piece -> piece.finished().pileStage()),
-            piece("finish.shrinkage-along", Work.FINISH, piece -> piece.finished().shrinkageAlong()),
-            piece("finish.shrinkage-across", Work.FINISH, piece -> piece.finished().shrinkageAcross()),
+            piece(
+                    "finish.shrinkage-along",
+                    Work.FINISH,
+                    piece -> piece.finished().shrinkageAlong()),
+            piece(
+                    "finish.shrinkage-across",
+                    Work.FINISH,
+                    piece -> piece.finished().shrinkageAcross()),
             piece("finish.load", Work.FINISH, piece -> piece.finished().load()),
             piece("envelope.done", Work.ENVELOPE, piece -> piece.envelopeStage().isDone()),
-            piece("envelope.blank.width", Work.ENVELOPE,
+            piece(
+                    "envelope.blank.width",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankWidth)),
-            piece("envelope.blank.height", Work.ENVELOPE,
+            piece(
+                    "envelope.blank.height",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankHeight)),
-            piece("envelope.inside.width", Work.ENVELOPE,
+            piece(
+                    "envelope.inside.width",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::insideWidth)),
-            piece("envelope.inside.height", Work.ENVELOPE,
+            piece(
+                    "envelope.inside.height",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::insideHeight)),
-            piece("envelope.outside.width", Work.ENVELOPE,
+            piece(
+                    "envelope.outside.width",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::outsideWidth)),
-            piece("envelope.outside.height", Work.ENVELOPE,
+            piece(
+                    "envelope.outside.height",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::outsideHeight)),
             piece("envelope.seam", Work.ENVELOPE, piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::seam)),
-            piece("envelope.play-along", Work.ENVELOPE,
+            piece(
+                    "envelope.play-along",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::playAlong)),
-            piece("envelope.play-across", Work.ENVELOPE,
+            piece(
+                    "envelope.play-across",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::playAcross)),
-            piece("envelope.share-fit", Work.ENVELOPE,
+            piece(
+                    "envelope.share-fit",
+                    Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::sharePairsFit)),
             piece("mail.done", Work.MAIL, piece -> piece.mailStage().isDone()),
             piece("mail.mass", Work.MAIL, piece -> piece.mailStage().map(PiecePlan.Mailed::mass)),
             piece("mail.thickness", Work.MAIL, piece -> piece.mailStage().map(PiecePlan.Mailed::thickness)),
-            piece("mail.service", Work.MAIL, piece -> piece.mailStage().map(mailed -> mailed.verdict().service()
-                    .map(service -> MailLimits.of(mailed.country()).services().indexOf(service)))),
-            piece("mail.step", Work.MAIL, piece -> piece.mailStage().map(mailed -> mailed.verdict().step())),
-            piece("mail.limits-broken", Work.MAIL,
-                    piece -> piece.mailStage().map(mailed -> mailed.verdict().failures().size())),
+            piece(
+                    "mail.service",
+                    Work.MAIL,
+                    piece -> piece.mailStage()
+                            .map(mailed -> mailed.verdict()
+                                    .service()
+                                    .map(service -> MailLimits.of(mailed.country())
+                                            .services()
+                                            .indexOf(service)))),
+            piece(
+                    "mail.step",
+                    Work.MAIL,
+                    piece -> piece.mailStage().map(mailed -> mailed.verdict().step())),
+            piece(
+                    "mail.limits-broken",
+                    Work.MAIL,
+                    piece -> piece.mailStage()
+                            .map(mailed -> mailed.verdict().failures().size())),
             piece("hours.piece", Work.HOURS, PiecePlan::workingHours));
 
-    private GuardReadings() {
-    }
+    private GuardReadings() {}
 
     /** A piece and the plan it stands in. */
-    record InPlan(MakingPlan plan, PiecePlan piece) {
-    }
+    record InPlan(MakingPlan plan, PiecePlan piece) {}
 
     /** The batches and the pieces, for ids such as {@code piece[1].vat.stock}. */
     static List<BatchPlan> batches(MakingPlan plan) {
@@ -284,9 +361,18 @@ final class GuardReadings {
         List<Stage<?>> stages = new ArrayList<>();
         plan.batches().forEach(batch -> stages.add(batch.beatingStage()));
         for (PiecePlan piece : plan.pieces()) {
-            stages.addAll(List.of(piece.vatStage(), piece.pourStage(), piece.drainTimeStage(), piece.postsStage(),
-                    piece.pressStage(), piece.dryingStage(), piece.sizingStage(), piece.finished().caliperStage(),
-                    piece.finished().pileStage(), piece.envelopeStage(), piece.mailStage()));
+            stages.addAll(List.of(
+                    piece.vatStage(),
+                    piece.pourStage(),
+                    piece.drainTimeStage(),
+                    piece.postsStage(),
+                    piece.pressStage(),
+                    piece.dryingStage(),
+                    piece.sizingStage(),
+                    piece.finished().caliperStage(),
+                    piece.finished().pileStage(),
+                    piece.envelopeStage(),
+                    piece.mailStage()));
             piece.sizingStage().optional().ifPresent(sizing -> stages.add(sizing.dryAgain()));
         }
         return stages;
@@ -297,21 +383,26 @@ final class GuardReadings {
         plan.toBuy().forEach(thing -> labels.add(thing.what() + " " + thing.why()));
         plan.schedule().steps().forEach(step -> labels.add(step.name()));
         plan.cautions().forEach(caution -> labels.add(caution.code() + " " + caution));
-        plan.sensitivity().forEach(one -> labels.add(one.assumption().key() + " " + one.widens() + " "
-                + one.measurement()));
+        plan.sensitivity()
+                .forEach(one -> labels.add(one.assumption().key() + " " + one.widens() + " " + one.measurement()));
         plan.assumptionsUsed().stream().map(Assumption::key).sorted().forEach(labels::add);
         for (BatchPlan batch : plan.batches()) {
             for (Balance balance : batch.balances()) {
-                labels.add(balance.substance() + " " + balance.in().keySet() + " " + balance.out().keySet());
+                labels.add(balance.substance() + " " + balance.in().keySet() + " "
+                        + balance.out().keySet());
             }
         }
         for (PiecePlan piece : plan.pieces()) {
-            piece.mailStage().optional().ifPresent(mailed -> labels.add(mailed.verdict().toString()));
+            piece.mailStage()
+                    .optional()
+                    .ifPresent(mailed -> labels.add(mailed.verdict().toString()));
         }
         GuardFigures.walk(plan, (work, id, given) -> {
             amounts(given, amount -> labels.add(id + " in " + amount.getUnit()));
-            estimate(given).ifPresent(estimate -> estimate.drivers()
-                    .forEach(driver -> labels.add(id + " by " + driver.assumption().key())));
+            estimate(given)
+                    .ifPresent(estimate -> estimate.drivers()
+                            .forEach(driver ->
+                                    labels.add(id + " by " + driver.assumption().key())));
         });
         labels.add(plan.toString());
         return labels;
@@ -335,14 +426,13 @@ final class GuardReadings {
         return new Figure<>(id, work, at -> reader.apply(at.piece()));
     }
 
-    private static <S, E> Function<S, List<?>> each(Function<S, ? extends Collection<E>> list,
-            Function<E, ?> reader) {
+    private static <S, E> Function<S, List<?>> each(Function<S, ? extends Collection<E>> list, Function<E, ?> reader) {
         return from -> list.apply(from).stream().map(reader).toList();
     }
 
     /** Values without the names they stand under: by size, so that the order of looking them up does not count. */
-    private static <S, E> Function<S, List<?>> sorted(Function<S, ? extends Collection<E>> list,
-            Function<E, Double> reader) {
+    private static <S, E> Function<S, List<?>> sorted(
+            Function<S, ? extends Collection<E>> list, Function<E, Double> reader) {
         return from -> list.apply(from).stream().map(reader).sorted().toList();
     }
 

@@ -16,7 +16,6 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Notice;
 import org.papermath.guard.GuardReadings.Words;
@@ -53,14 +52,15 @@ import org.papermath.quantity.PapermathException;
  */
 class PlanGuardTest {
     /** The cases whose figures are kept: short ones, in which every stage is done somewhere. */
-    private static final List<String> KEPT = List.of("27", "39", "72", "121", "229", "263", "267", "328", "359",
-            "362", "full", "heavy-posts");
+    private static final List<String> KEPT =
+            List.of("27", "39", "72", "121", "229", "263", "267", "328", "359", "362", "full", "heavy-posts");
 
     /** Codes that no order can reach, each with the reason. */
     private static final Map<String, String> OUT_OF_REACH = Map.of();
 
     /** Relative, on another machine: twelve digits. */
     private static final double TWELVE_DIGITS = 1e-12;
+
     private static final int MOST_LINES = 40;
 
     private static final Set<String> NOTICES = new TreeSet<>();
@@ -75,7 +75,9 @@ class PlanGuardTest {
                 MakingPlan plan = planned.get();
                 cases.put(name, GuardFigures.of(plan));
                 GuardReadings.notices(plan).stream().map(Notice::code).forEach(NOTICES::add);
-                GuardReadings.stages(plan).stream().filter(stage -> !stage.isDone()).map(Stage::code)
+                GuardReadings.stages(plan).stream()
+                        .filter(stage -> !stage.isDone())
+                        .map(Stage::code)
                         .forEach(STAGES::add);
             } catch (PapermathException refused) {
                 cases.put(name, GuardFigures.of(refused));
@@ -98,13 +100,15 @@ class PlanGuardTest {
         if (!named.containsAll(stages)) {
             sameTable(before, stages);
             if (!before.machine().equals(GuardFile.machine())) {
-                assertThat(named).as("a part of the figures is only written where they all were: " + before.machine()
-                        + ", not " + GuardFile.machine()).isEmpty();
+                assertThat(named)
+                        .as("a part of the figures is only written where they all were: " + before.machine() + ", not "
+                                + GuardFile.machine())
+                        .isEmpty();
                 sameToTwelveDigits();
                 return;
             }
-            Map<String, List<String>> moved = moved(before, stages,
-                    (name, stage) -> CASES.get(name).hash(Work.values()[stages.indexOf(stage)]));
+            Map<String, List<String>> moved =
+                    moved(before, stages, (name, stage) -> CASES.get(name).hash(Work.values()[stages.indexOf(stage)]));
             moved.keySet().removeAll(named);
             if (!moved.isEmpty()) {
                 fail(report(moved, named) + kept(moved.keySet()));
@@ -125,8 +129,8 @@ class PlanGuardTest {
         GuardFile.Hashes before = GuardFile.words();
         if (!named.containsAll(kinds)) {
             sameTable(before, kinds);
-            Map<String, List<String>> moved = moved(before, kinds,
-                    (name, kind) -> CASES.get(name).hash(Words.values()[kinds.indexOf(kind)]));
+            Map<String, List<String>> moved =
+                    moved(before, kinds, (name, kind) -> CASES.get(name).hash(Words.values()[kinds.indexOf(kind)]));
             moved.keySet().removeAll(named);
             if (!GuardFile.numbers().machine().equals(GuardFile.machine())) {
                 // Drivers of the same weight may change places in the last bits.
@@ -179,14 +183,21 @@ class PlanGuardTest {
         GuardFigures figures = CASES.get("full");
         String lift = "piece[0].vat.lift";
         for (Work work : Work.values()) {
-            figures.rows(work).forEach((id, row) -> moved.set(work, id,
-                    id.equals(lift) ? new double[] {Math.nextUp(row[0])} : row));
+            figures.rows(work)
+                    .forEach((id, row) ->
+                            moved.set(work, id, id.equals(lift) ? new double[] {Math.nextUp(row[0])} : row));
         }
-        assertThat(Work.values()).filteredOn(work -> !moved.hash(work).equals(figures.hash(work)))
+        assertThat(Work.values())
+                .filteredOn(work -> !moved.hash(work).equals(figures.hash(work)))
                 .containsExactly(Work.VAT);
         double lifted = figures.rows(Work.VAT).get(lift)[0];
-        assertThat(GuardFigures.differences(lift, figures.rows(Work.VAT).get(lift), moved.rows(Work.VAT).get(lift)))
-                .singleElement().asString().startsWith(lift + "[0]: " + lifted + " → " + Math.nextUp(lifted) + " (");
+        assertThat(GuardFigures.differences(
+                        lift,
+                        figures.rows(Work.VAT).get(lift),
+                        moved.rows(Work.VAT).get(lift)))
+                .singleElement()
+                .asString()
+                .startsWith(lift + "[0]: " + lifted + " → " + Math.nextUp(lifted) + " (");
     }
 
     @Test
@@ -194,8 +205,10 @@ class PlanGuardTest {
         assertThat(named("vat, drying")).containsExactlyInAnyOrder("vat", "drying");
         assertThat(named("words")).contains("card", "printed").doesNotContain("vat");
         assertThat(named("numbers")).contains("vat").doesNotContain("card");
-        assertThatThrownBy(() -> named("vats")).isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("vats").hasMessageContaining("post-and-press");
+        assertThatThrownBy(() -> named("vats"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("vats")
+                .hasMessageContaining("post-and-press");
     }
 
     // ------------------------------------------------------------------------------------------------ comparing
@@ -229,7 +242,8 @@ class PlanGuardTest {
     }
 
     private static void sameTable(GuardFile.Hashes before, List<String> columns) {
-        assertThat(before.columns()).as("the columns of the table; other ones are written with -Dguard.write=all")
+        assertThat(before.columns())
+                .as("the columns of the table; other ones are written with -Dguard.write=all")
                 .isEqualTo(columns);
         assertThat(List.copyOf(before.rows().keySet()))
                 .as("the cases of the table; other ones are written with -Dguard.write=all")
@@ -245,7 +259,8 @@ class PlanGuardTest {
         Map<String, List<String>> moved = new LinkedHashMap<>();
         for (String column : columns) {
             List<String> names = CASES.keySet().stream()
-                    .filter(name -> !before.hash(name, column).equals(after.of(name, column))).toList();
+                    .filter(name -> !before.hash(name, column).equals(after.of(name, column)))
+                    .toList();
             if (!names.isEmpty()) {
                 moved.put(column, names);
             }
@@ -256,11 +271,13 @@ class PlanGuardTest {
     private static String report(Map<String, List<String>> moved, Set<String> named) {
         Set<String> all = new TreeSet<>(named);
         all.addAll(moved.keySet());
-        return moved.entrySet().stream().map(one -> one.getKey() + ": " + one.getValue().size() + " of "
-                + CASES.size() + " cases moved, " + one.getValue().stream().limit(12)
-                        .collect(Collectors.joining(", ")) + (one.getValue().size() > 12 ? ", …" : ""))
-                .collect(Collectors.joining("\n", "\n", "\nIf that was meant: -Dguard.write="
-                        + String.join(",", all) + "\n"));
+        return moved.entrySet().stream()
+                .map(one -> one.getKey() + ": " + one.getValue().size() + " of "
+                        + CASES.size() + " cases moved, "
+                        + one.getValue().stream().limit(12).collect(Collectors.joining(", "))
+                        + (one.getValue().size() > 12 ? ", …" : ""))
+                .collect(Collectors.joining(
+                        "\n", "\n", "\nIf that was meant: -Dguard.write=" + String.join(",", all) + "\n"));
     }
 
     private static Map<String, GuardFigures> keptCases() {
@@ -287,9 +304,11 @@ class PlanGuardTest {
                         differences = found;
                     }
                 }
-                lines.add(first.isEmpty() ? work.id() + ": no figure of a kept case; see -Dguard.dump"
-                        : work.id() + ": kept figures moved by " + String.format(Locale.ROOT, "%.1e", most)
-                                + " at most; case " + first + " has " + differences.size() + " differences");
+                lines.add(
+                        first.isEmpty()
+                                ? work.id() + ": no figure of a kept case; see -Dguard.dump"
+                                : work.id() + ": kept figures moved by " + String.format(Locale.ROOT, "%.1e", most)
+                                        + " at most; case " + first + " has " + differences.size() + " differences");
                 lines.addAll(differences.subList(0, Math.min(MOST_LINES / stages.size() + 1, differences.size())));
             }
         }
@@ -298,8 +317,8 @@ class PlanGuardTest {
 
     private static List<String> differences(Map<String, double[]> before, Map<String, double[]> after) {
         List<String> lines = new ArrayList<>();
-        before.forEach((id, row) -> lines.addAll(GuardFigures.differences(id, row,
-                after.getOrDefault(id, new double[0]))));
+        before.forEach(
+                (id, row) -> lines.addAll(GuardFigures.differences(id, row, after.getOrDefault(id, new double[0]))));
         after.keySet().stream().filter(id -> !before.containsKey(id)).forEach(id -> lines.add(id + ": new"));
         return lines;
     }
@@ -317,8 +336,8 @@ class PlanGuardTest {
         double greatest = before.length == after.length ? 0 : Double.POSITIVE_INFINITY;
         for (int i = 0; i < Math.min(before.length, after.length); i++) {
             if (before[i] != after[i]) {
-                greatest = Math.max(greatest,
-                        Math.abs(before[i] - after[i]) / Math.max(Math.abs(before[i]), Math.abs(after[i])));
+                greatest = Math.max(
+                        greatest, Math.abs(before[i] - after[i]) / Math.max(Math.abs(before[i]), Math.abs(after[i])));
             }
         }
         return greatest;
@@ -330,7 +349,8 @@ class PlanGuardTest {
         for (String name : KEPT) {
             for (Work work : Work.values()) {
                 Map<String, double[]> rows = CASES.get(name).rows(work);
-                assertThat(List.copyOf(rows.keySet())).as("case " + name + ", " + work.id())
+                assertThat(List.copyOf(rows.keySet()))
+                        .as("case " + name + ", " + work.id())
                         .isEqualTo(List.copyOf(before.get(name).rows(work).keySet()));
                 before.get(name).rows(work).forEach((id, row) -> {
                     double[] here = rows.get(id);
@@ -340,7 +360,9 @@ class PlanGuardTest {
                 });
             }
         }
-        assertThat(differences).as("figures that differ by more than twelve digits").isEmpty();
+        assertThat(differences)
+                .as("figures that differ by more than twelve digits")
+                .isEmpty();
     }
 
     private static void reached(Set<String> reached, Set<String> inSources) {

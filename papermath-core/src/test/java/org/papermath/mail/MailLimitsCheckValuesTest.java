@@ -9,7 +9,6 @@ import static org.papermath.quantity.Amounts.ounces;
 
 import java.time.LocalDate;
 import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -37,8 +36,13 @@ class MailLimitsCheckValuesTest {
     @ParameterizedTest
     @MethodSource("rules")
     void outcome(Row row) {
-        MailLimits.Verdict verdict = MailLimits.of(country(row.text("service"))).check(mm(row.number("item_h_mm")),
-                mm(row.number("item_w_mm")), mm(row.number("thickness_mm")), grams(row.number("mass_g")), DAY);
+        MailLimits.Verdict verdict = MailLimits.of(country(row.text("service")))
+                .check(
+                        mm(row.number("item_h_mm")),
+                        mm(row.number("item_w_mm")),
+                        mm(row.number("thickness_mm")),
+                        grams(row.number("mass_g")),
+                        DAY);
         String outcome = row.text("outcome");
         if (outcome.startsWith("non-machinable")) {
             assertThat(verdict.service()).contains("letter");
@@ -46,7 +50,8 @@ class MailLimitsCheckValuesTest {
             assertThat(verdict.notices()).anyMatch(notice -> notice.text().contains("non-machinable"));
         } else if (outcome.equals("not letter")) {
             assertThat(verdict.service()).contains("large letter");
-            assertThat(verdict.failures("letter")).singleElement()
+            assertThat(verdict.failures("letter"))
+                    .singleElement()
                     .hasToString("letter: thickness 5.1 mm is 0.1 mm over the limit of 5 mm");
         } else if (outcome.startsWith("ok as card")) {
             assertThat(verdict.service()).contains("postcard");
@@ -67,11 +72,13 @@ class MailLimitsCheckValuesTest {
             assertThat(failure.direction()).isEqualTo("over");
         });
         // A quarter of an inch and a hundredth more.
-        assertThat(US.check(inches(5.25), inches(7.25), inches(0.26), grams(20), DAY).failures("letter"))
+        assertThat(US.check(inches(5.25), inches(7.25), inches(0.26), grams(20), DAY)
+                        .failures("letter"))
                 .singleElement()
                 .satisfies(failure -> assertThat(failure.by()).isEqualTo("0.254 mm"));
         MailLimits.Verdict thin = US.check(inches(5), inches(7), mm(0.2), grams(5), DAY);
-        assertThat(thin.failures("letter")).singleElement()
+        assertThat(thin.failures("letter"))
+                .singleElement()
                 .hasToString("letter: thickness for this size 0.2 mm is 0.029 mm under the limit of 0.229 mm");
         assertThat(US.check(mm(80), mm(120), mm(1), grams(5), DAY).failures("letter"))
                 .extracting(MailLimits.Failure::limit)
@@ -86,37 +93,56 @@ class MailLimitsCheckValuesTest {
     void aBoundaryBelongsToTheLowerClass() {
         assertThat(US.check(mm(121), mm(165), mm(1.1), grams(24), DAY).step()).hasValue(1);
         assertThat(US.check(mm(121), mm(165), mm(1.1), ounces(1), DAY).step()).hasValue(1);
-        assertThat(US.check(mm(121), mm(165), mm(1.1), ounces(1.0001), DAY).step()).hasValue(2);
+        assertThat(US.check(mm(121), mm(165), mm(1.1), ounces(1.0001), DAY).step())
+                .hasValue(2);
         assertThat(US.check(mm(121), mm(165), mm(1.1), ounces(3), DAY).step()).hasValue(3);
         assertThat(US.check(mm(121), mm(165), mm(1.1), ounces(3.5), DAY).step()).hasValue(4);
-        assertThat(US.check(mm(121), mm(165), mm(1.1), ounces(3.51), DAY).service()).contains("large envelope");
-        assertThat(US.check(inches(6.125), inches(11.5), inches(0.25), grams(20), DAY).service()).contains("letter");
-        assertThat(US.check(inches(3.5), inches(5), inches(0.007), grams(3), DAY).service()).contains("postcard");
+        assertThat(US.check(mm(121), mm(165), mm(1.1), ounces(3.51), DAY).service())
+                .contains("large envelope");
+        assertThat(US.check(inches(6.125), inches(11.5), inches(0.25), grams(20), DAY)
+                        .service())
+                .contains("letter");
+        assertThat(US.check(inches(3.5), inches(5), inches(0.007), grams(3), DAY)
+                        .service())
+                .contains("postcard");
         MailLimits germany = MailLimits.of("germany");
-        assertThat(germany.check(mm(114), mm(162), mm(5), grams(20), DAY).service()).contains("standard");
-        assertThat(germany.check(mm(114), mm(162), mm(5.01), grams(20), DAY).service()).contains("compact");
-        assertThat(germany.check(mm(114), mm(162), mm(5), grams(20.01), DAY).service()).contains("compact");
+        assertThat(germany.check(mm(114), mm(162), mm(5), grams(20), DAY).service())
+                .contains("standard");
+        assertThat(germany.check(mm(114), mm(162), mm(5.01), grams(20), DAY).service())
+                .contains("compact");
+        assertThat(germany.check(mm(114), mm(162), mm(5), grams(20.01), DAY).service())
+                .contains("compact");
         assertThat(germany.services()).containsExactly("standard", "compact", "large", "maxi");
     }
 
     @Test
     void theUnionCountsTheSumOfSides() {
         MailLimits union = MailLimits.of("Universal Postal Union");
-        assertThat(union.check(mm(500), mm(390), mm(10), grams(100), DAY).service()).contains("letter");
-        assertThat(union.check(mm(500), mm(391), mm(10), grams(100), DAY).failures()).singleElement()
+        assertThat(union.check(mm(500), mm(390), mm(10), grams(100), DAY).service())
+                .contains("letter");
+        assertThat(union.check(mm(500), mm(391), mm(10), grams(100), DAY).failures())
+                .singleElement()
                 .satisfies(failure -> assertThat(failure.by()).isEqualTo("1 mm"));
         assertThat(union.check(mm(88), mm(138), mm(1), grams(5), DAY).service()).contains("letter");
         assertThat(union.check(mm(87), mm(138), mm(1), grams(5), DAY).service()).isEmpty();
-        assertThat(union.check(mm(601), mm(200), mm(10), grams(100), DAY).service()).isEmpty();
+        assertThat(union.check(mm(601), mm(200), mm(10), grams(100), DAY).service())
+                .isEmpty();
     }
 
     @Test
     void oldLimitsAreNoted() {
-        assertThat(US.check(mm(121), mm(165), mm(1), grams(20), DAY).notices()).extracting(Notice::code)
+        assertThat(US.check(mm(121), mm(165), mm(1), grams(20), DAY).notices())
+                .extracting(Notice::code)
                 .containsExactly("mail.old");
-        assertThat(US.check(mm(121), mm(165), mm(1), grams(20), LocalDate.of(2015, 12, 31)).notices()).isEmpty();
-        assertThat(US.check(mm(121), mm(165), mm(1), grams(20), LocalDate.of(2016, 1, 1)).notices()).hasSize(1);
-        assertThat(MailLimits.of("Belgium").check(mm(121), mm(165), mm(1), grams(20), DAY).notices())
+        assertThat(US.check(mm(121), mm(165), mm(1), grams(20), LocalDate.of(2015, 12, 31))
+                        .notices())
+                .isEmpty();
+        assertThat(US.check(mm(121), mm(165), mm(1), grams(20), LocalDate.of(2016, 1, 1))
+                        .notices())
+                .hasSize(1);
+        assertThat(MailLimits.of("Belgium")
+                        .check(mm(121), mm(165), mm(1), grams(20), DAY)
+                        .notices())
                 .extracting(Notice::code)
                 .containsExactly("mail.undated");
     }
@@ -134,24 +160,37 @@ class MailLimitsCheckValuesTest {
         assertThat(verdict.step()).hasValue(2);
         assertThat(verdict.notices()).isEmpty();
         assertThat(own.check(mm(90), mm(250), mm(1), grams(21), DAY).service()).contains("big");
-        assertThatThrownBy(() -> MailLimits.read(head + "Utopia;small\n")).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> MailLimits.read(head + "Utopia;small\n"))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("line 2");
         assertThatThrownBy(() -> MailLimits.read(head + "Utopia;small;2026;;;wide;200;;;3;50;;;;;;;\n"))
-                .isInstanceOf(Refused.class).hasMessageContaining("wide");
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("wide");
         assertThatThrownBy(() -> MailLimits.read("country;service\n")).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> MailLimits.read(head)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> MailLimits.of("Utopia")).isInstanceOf(Refused.class).hasMessageContaining("Belgium");
+        assertThatThrownBy(() -> MailLimits.of("Utopia"))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("Belgium");
         assertThat(MailLimits.countries()).contains("United States", "Canada");
     }
 
     @Test
     void aspectsOfEnvelopes() {
         assertThat(Formats.NA_A7_ENVELOPE.aspect()).isBetween(1.38094, 1.38096);
-        for (String name : List.of("NA A1 envelope", "NA A2 envelope", "NA A6 envelope", "NA A7 envelope",
-                "NA A9 envelope", "NA A10 envelope", "ISO C6", "ISO DL", "NA No. 10 envelope")) {
+        for (String name : List.of(
+                "NA A1 envelope",
+                "NA A2 envelope",
+                "NA A6 envelope",
+                "NA A7 envelope",
+                "NA A9 envelope",
+                "NA A10 envelope",
+                "ISO C6",
+                "ISO DL",
+                "NA No. 10 envelope")) {
             assertThat(Formats.find(name).aspect()).as(name).isBetween(1.3, 2.5);
         }
-        assertThat(US.check(mm(150), mm(150), mm(1), grams(20), DAY).notices()).extracting(Notice::code)
+        assertThat(US.check(mm(150), mm(150), mm(1), grams(20), DAY).notices())
+                .extracting(Notice::code)
                 .contains("mail.aspect");
     }
 }

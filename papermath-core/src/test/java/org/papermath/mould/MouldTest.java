@@ -9,17 +9,16 @@ import static org.papermath.quantity.Amounts.percent;
 import static org.papermath.testing.CheckValues.relative;
 
 import java.util.List;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
-import org.papermath.quantity.Refused;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeAllowances;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.Formats;
+import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
 
@@ -37,12 +36,12 @@ class MouldTest {
     /** 120 by 170 mm, 3 mm off each side, shrinkage 3.5 and 5.0 %: 130.6 by 185.3 mm. */
     @Test
     void openingWithTrim() {
-        Opening opening = Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(6),
-                mm(6));
+        Opening opening =
+                Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(6), mm(6));
         assertThat(opening.width().in("mm")).isCloseTo(130.6, within(0.05));
         assertThat(opening.height().in("mm")).isCloseTo(185.3, within(0.05));
-        Opening deckleSides = Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(0),
-                mm(6));
+        Opening deckleSides =
+                Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(0), mm(6));
         assertThat(deckleSides.width().in("mm")).isCloseTo(120 / 0.965, within(1e-9));
     }
 
@@ -53,7 +52,8 @@ class MouldTest {
         Opening card = Mould.openingFor(mm(120), mm(170), restrained);
         assertThat(card.width().in("mm")).isCloseTo(123.1, within(0.05));
         assertThat(card.height().in("mm")).isCloseTo(174.4, within(0.05));
-        assertThat(Mould.openingFor(mm(230), mm(230), restrained).width().in("mm")).isCloseTo(235.9, within(0.05));
+        assertThat(Mould.openingFor(mm(230), mm(230), restrained).width().in("mm"))
+                .isCloseTo(235.9, within(0.05));
     }
 
     /**
@@ -67,15 +67,22 @@ class MouldTest {
         EnvelopeAllowances allowances = EnvelopeAllowances.of(mm(6.35), mm(17), mm(12), percent(45), percent(60));
         Envelope envelope = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0.5), allowances);
         Outline square = Mould.openingFor(envelope.sheet(), loft);
-        assertThat(square.width().si() * (1 - 0.076)).isCloseTo(envelope.sheet().width().si(), within(1e-12));
-        assertThat(square.height().si() * (1 - 0.091)).isCloseTo(envelope.sheet().height().si(), within(1e-12));
+        assertThat(square.width().si() * (1 - 0.076))
+                .isCloseTo(envelope.sheet().width().si(), within(1e-12));
+        assertThat(square.height().si() * (1 - 0.091))
+                .isCloseTo(envelope.sheet().height().si(), within(1e-12));
         // Formed for the wrong shrinkage the square comes out too small for its overlap by far more than the seam.
-        double wrong = Mould.openingFor(envelope.sheet(), restrained).shrunkBy(loft).height().in("mm");
+        double wrong = Mould.openingFor(envelope.sheet(), restrained)
+                .shrunkBy(loft)
+                .height()
+                .in("mm");
         assertThat(envelope.sheet().height().in("mm") - wrong).isGreaterThan(12);
         // A deckle of the shape of the blank, before the same shrinkage, gives the blank.
         Outline formed = Mould.openingFor(envelope.blank(), loft);
-        assertThat(formed.shrunkBy(loft).area().si()).isCloseTo(envelope.blank().area().si(),
-                relative(envelope.blank().area().si(), 1e-12));
+        assertThat(formed.shrunkBy(loft).area().si())
+                .isCloseTo(
+                        envelope.blank().area().si(),
+                        relative(envelope.blank().area().si(), 1e-12));
     }
 
     @Test
@@ -92,15 +99,16 @@ class MouldTest {
     @Test
     void piecesUpOnAnOwnedMould() {
         Mould mould = Mould.of("harbour", inches(12), inches(18));
-        FormingLayout layout = FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(5), percent(3)),
-                mm(0), mm(12));
+        FormingLayout layout =
+                FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(5), percent(3)), mm(0), mm(12));
         // 304.8 by 457.2 mm; pieces of 108.2 by 155.8 upright: 2 by 2; turned 152.6 by 110.5: 1 by 3.
         assertThat(layout.count()).isEqualTo(4);
         assertThat(layout.turned()).isFalse();
         assertThat(layout.opening().width().in("mm")).isCloseTo(105 / 0.97, within(1e-9));
         assertThat(layout.opening().height().in("mm")).isCloseTo(148 / 0.95, within(1e-9));
         assertThat(layout.deckle().width().in("mm")).isCloseTo(2 * 105 / 0.97 + 12, within(1e-9));
-        assertThat(layout.deckle().opening().height().si()).isCloseTo(layout.opening().height().si(), within(1e-12));
+        assertThat(layout.deckle().opening().height().si())
+                .isCloseTo(layout.opening().height().si(), within(1e-12));
         assertThat(layout.used().in("%")).isCloseTo(100 * 4 * 105 / 0.97 * 148 / 0.95 / (304.8 * 457.2), within(1e-9));
         assertThat(layout.settlingArea().in("mm2")).isCloseTo((304.8 - 12) * (457.2 - 12), within(1e-6));
         assertThat(layout.mould()).contains(mould);
@@ -117,8 +125,8 @@ class MouldTest {
     @Test
     void shrinkageStaysWithTheMould() {
         Mould mould = Mould.of("long", mm(320), mm(118));
-        FormingLayout layout = FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(10), percent(2)),
-                mm(0), mm(5));
+        FormingLayout layout =
+                FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(10), percent(2)), mm(0), mm(5));
         assertThat(layout.turned()).isTrue();
         assertThat(layout.count()).isEqualTo(2);
         assertThat(layout.opening().width().in("mm")).isCloseTo(148 / 0.98, within(1e-9));
@@ -136,8 +144,10 @@ class MouldTest {
         assertThat(turned.count()).isEqualTo(2);
         assertThat(turned.turned()).isTrue();
         // Two small cards would go into one opening by area; a split deckle forms one sheet in each.
-        assertThat(FormingLayout.on(mould, mm(70), mm(100), NONE, mm(0), mm(3)).count()).isEqualTo(2);
-        assertThat(FormingLayout.on(mould, mm(170), mm(230), NONE, mm(0), mm(3)).count()).isZero();
+        assertThat(FormingLayout.on(mould, mm(70), mm(100), NONE, mm(0), mm(3)).count())
+                .isEqualTo(2);
+        assertThat(FormingLayout.on(mould, mm(170), mm(230), NONE, mm(0), mm(3)).count())
+                .isZero();
         assertThat(fits.drawing("pair").svg()).contains("<polygon");
     }
 
@@ -149,16 +159,16 @@ class MouldTest {
         FormingLayout best = FormingLayout.best(List.of(small, large, huge), mm(148), mm(210), NONE, mm(4), mm(10));
         assertThat(best.count()).isEqualTo(2);
         assertThat(best.mould()).contains(large);
-        FormingLayout none = FormingLayout.best(List.of(small), mm(300), mm(420), Shrinkage.linear(percent(4)), mm(0),
-                mm(10));
+        FormingLayout none =
+                FormingLayout.best(List.of(small), mm(300), mm(420), Shrinkage.linear(percent(4)), mm(0), mm(10));
         assertThat(none.mould()).isEmpty();
         assertThat(none.count()).isEqualTo(1);
         assertThat(none.deckle().width().in("mm")).isCloseTo(300 / 0.96, within(1e-9));
         FormingLayout three = FormingLayout.toBeMade(mm(100), mm(140), NONE, mm(0), 3, 1, mm(8));
         assertThat(three.deckle().width().in("mm")).isCloseTo(316, within(1e-9));
         assertThat(three.deckle().count()).isEqualTo(3);
-        assertThat(three).hasToString("3 at a time on a deckle to be made (3 × 1), each in an opening of 100 mm ×"
-                + " 140 mm");
+        assertThat(three)
+                .hasToString("3 at a time on a deckle to be made (3 × 1), each in an opening of 100 mm ×" + " 140 mm");
         FormingLayout nothing = FormingLayout.on(small, mm(300), mm(420), NONE, mm(0), mm(0));
         assertThat(nothing.count()).isZero();
         assertThatThrownBy(nothing::deckle).isInstanceOf(Refused.class).hasMessageContaining("does not fit");
@@ -174,7 +184,8 @@ class MouldTest {
     }
 
     @Property(tries = 300, seed = "2026")
-    void whatIsFormedShrinksToWhatIsWanted(@ForAll @Scale(3) @DoubleRange(min = 20, max = 800) double w,
+    void whatIsFormedShrinksToWhatIsWanted(
+            @ForAll @Scale(3) @DoubleRange(min = 20, max = 800) double w,
             @ForAll @Scale(3) @DoubleRange(min = 20, max = 800) double h,
             @ForAll @Scale(4) @DoubleRange(min = -5, max = 30) double along,
             @ForAll @Scale(4) @DoubleRange(min = -5, max = 30) double across) {
@@ -184,6 +195,7 @@ class MouldTest {
         assertThat(dry.width().in("mm")).isCloseTo(w, relative(w, 1e-14));
         assertThat(dry.height().in("mm")).isCloseTo(h, relative(h, 1e-14));
         Mould made = Mould.of("made", opening.width(), opening.height());
-        assertThat(FormingLayout.on(made, mm(w), mm(h), shrinkage, mm(0), mm(5)).count()).isEqualTo(1);
+        assertThat(FormingLayout.on(made, mm(w), mm(h), shrinkage, mm(0), mm(5)).count())
+                .isEqualTo(1);
     }
 }

@@ -19,8 +19,10 @@ import org.papermath.testing.CheckValues;
 
 class LeastSquaresCheckValuesTest {
     private static final List<CheckValues.Row> MISRA = CheckValues.read("nist_misra1a");
-    private static final double[] X = MISRA.stream().mapToDouble(row -> row.number("x")).toArray();
-    private static final double[] Y = MISRA.stream().mapToDouble(row -> row.number("y")).toArray();
+    private static final double[] X =
+            MISRA.stream().mapToDouble(row -> row.number("x")).toArray();
+    private static final double[] Y =
+            MISRA.stream().mapToDouble(row -> row.number("y")).toArray();
 
     private static void saturating(double[] b, double[] into) {
         for (int i = 0; i < into.length; i++) {
@@ -63,18 +65,23 @@ class LeastSquaresCheckValuesTest {
         LeastSquares.Fit here = LeastSquares.fit(LeastSquaresCheckValuesTest::saturating, X.length, 250, 0.0005);
         assertThat(here.parameters()[0]).isCloseTo(there.getPoint().getEntry(0), withinPercentage(1e-6));
         assertThat(here.parameters()[1]).isCloseTo(there.getPoint().getEntry(1), withinPercentage(1e-6));
-        assertThat(Math.sqrt(here.sumOfSquares())).isCloseTo(there.getResiduals().getNorm(), withinPercentage(1e-7));
+        assertThat(Math.sqrt(here.sumOfSquares()))
+                .isCloseTo(there.getResiduals().getNorm(), withinPercentage(1e-7));
     }
 
     @Test
     void aStraightLineIsExact() {
         double[] x = {1, 2, 3, 4};
         double[] y = {3.1, 4.9, 7.2, 8.8};
-        LeastSquares.Fit fit = LeastSquares.fit((b, into) -> {
-            for (int i = 0; i < into.length; i++) {
-                into[i] = b[0] + b[1] * x[i] - y[i];
-            }
-        }, x.length, 0, 0);
+        LeastSquares.Fit fit = LeastSquares.fit(
+                (b, into) -> {
+                    for (int i = 0; i < into.length; i++) {
+                        into[i] = b[0] + b[1] * x[i] - y[i];
+                    }
+                },
+                x.length,
+                0,
+                0);
         // Closed form: slope Sxy/Sxx = 9.7/5, mean 2.5 and 6.
         assertThat(fit.parameters()[1]).isCloseTo(1.94, within(1e-9));
         assertThat(fit.parameters()[0]).isCloseTo(6 - 2.5 * 1.94, within(1e-9));

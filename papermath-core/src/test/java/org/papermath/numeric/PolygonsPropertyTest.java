@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.papermath.testing.CheckValues.relative;
 
 import java.util.Random;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -57,8 +56,8 @@ class PolygonsPropertyTest {
     }
 
     private static Geometry buffer(Polygon polygon, double distance) {
-        BufferParameters mitred = new BufferParameters(8, BufferParameters.CAP_SQUARE, BufferParameters.JOIN_MITRE,
-                1e4);
+        BufferParameters mitred =
+                new BufferParameters(8, BufferParameters.CAP_SQUARE, BufferParameters.JOIN_MITRE, 1e4);
         mitred.setSimplifyFactor(0);
         return BufferOp.bufferOp(polygon, distance, mitred);
     }
@@ -79,8 +78,12 @@ class PolygonsPropertyTest {
         assertThat(centroid[0]).isCloseTo(jts.getCentroid().getX(), Offset.offset(1e-10));
         assertThat(centroid[1]).isCloseTo(jts.getCentroid().getY(), Offset.offset(1e-10));
         double[] box = Polygons.bounds(shape.x(), shape.y());
-        assertThat(box).containsExactly(jts.getEnvelopeInternal().getMinX(), jts.getEnvelopeInternal().getMinY(),
-                jts.getEnvelopeInternal().getMaxX(), jts.getEnvelopeInternal().getMaxY());
+        assertThat(box)
+                .containsExactly(
+                        jts.getEnvelopeInternal().getMinX(),
+                        jts.getEnvelopeInternal().getMinY(),
+                        jts.getEnvelopeInternal().getMaxX(),
+                        jts.getEnvelopeInternal().getMaxY());
     }
 
     @Property(tries = 300, seed = "2026")
@@ -119,12 +122,15 @@ class PolygonsPropertyTest {
                     .isEqualTo(jts.covers(FACTORY.createPoint(new Coordinate(px, py))));
         }
         for (int i = 0; i < corners; i++) {
-            assertThat(Polygons.contains(shape.x(), shape.y(), shape.x()[i], shape.y()[i])).isTrue();
+            assertThat(Polygons.contains(shape.x(), shape.y(), shape.x()[i], shape.y()[i]))
+                    .isTrue();
         }
     }
 
     @Property(tries = 500, seed = "2026")
-    void offsetOfConvexPolygonsAgrees(@ForAll long seed, @ForAll @IntRange(min = 3, max = 16) int corners,
+    void offsetOfConvexPolygonsAgrees(
+            @ForAll long seed,
+            @ForAll @IntRange(min = 3, max = 16) int corners,
             @ForAll @Scale(6) @DoubleRange(min = -0.5, max = 0.5) double distance) {
         Shape shape = convex(seed, corners);
         Polygon jts = shape.jts();
@@ -140,15 +146,19 @@ class PolygonsPropertyTest {
             if (distance > 0) {
                 assertThat(area).isCloseTo(mitredArea(shape, distance), relative(area, 1e-11));
             }
-            assertThat(area).isCloseTo(expected.getArea(),
-                    Offset.offset(1e-9 + 1e-9 * area + blunted(shape, distance)));
-            assertThat(new Shape(offset.x(), offset.y()).jts().symDifference(expected).getArea())
+            assertThat(area)
+                    .isCloseTo(expected.getArea(), Offset.offset(1e-9 + 1e-9 * area + blunted(shape, distance)));
+            assertThat(new Shape(offset.x(), offset.y())
+                            .jts()
+                            .symDifference(expected)
+                            .getArea())
                     .isLessThan(1e-6 + blunted(shape, distance));
         }
     }
 
     @Property(tries = 500, seed = "2026")
-    void offsetOfOtherPolygonsAgreesWhereItDoesNotCollapse(@ForAll long seed,
+    void offsetOfOtherPolygonsAgreesWhereItDoesNotCollapse(
+            @ForAll long seed,
             @ForAll @IntRange(min = 4, max = 10) int corners,
             @ForAll @Scale(6) @DoubleRange(min = -0.1, max = 0.1) double distance) {
         Shape shape = star(seed, corners, 0.6);
@@ -161,8 +171,10 @@ class PolygonsPropertyTest {
             double area = Polygons.area(offset.x(), offset.y());
             assertThat(area).isCloseTo(mitredArea(shape, distance), relative(area, 1e-11));
             // The library also blunts the mitres inside notches, each by part of the square of the distance.
-            assertThat(area).isCloseTo(buffer(jts, distance).getArea(),
-                    Offset.offset(1e-8 + 4 * distance * distance + blunted(shape, distance)));
+            assertThat(area)
+                    .isCloseTo(
+                            buffer(jts, distance).getArea(),
+                            Offset.offset(1e-8 + 4 * distance * distance + blunted(shape, distance)));
         }
     }
 
@@ -191,7 +203,9 @@ class PolygonsPropertyTest {
     }
 
     @Property(tries = 200, seed = "2026")
-    void outwardAndBackIsTheSame(@ForAll long seed, @ForAll @IntRange(min = 3, max = 12) int corners,
+    void outwardAndBackIsTheSame(
+            @ForAll long seed,
+            @ForAll @IntRange(min = 3, max = 12) int corners,
             @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 0.3) double distance) {
         Shape shape = convex(seed, corners);
         if (!Polygons.isSimple(shape.x(), shape.y()) || Polygons.area(shape.x(), shape.y()) < 1e-2) {

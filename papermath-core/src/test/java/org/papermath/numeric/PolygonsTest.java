@@ -44,17 +44,27 @@ class PolygonsTest {
     @Test
     void simpleOrNot() {
         assertThat(Polygons.isSimple(L_X, L_Y)).isTrue();
-        assertThat(Polygons.isSimple(new double[] {0, 1, 1, 0}, new double[] {0, 1, 0, 1})).as("bow tie").isFalse();
-        assertThat(Polygons.isSimple(new double[] {0, 1}, new double[] {0, 1})).as("two corners").isFalse();
-        assertThat(Polygons.isSimple(new double[] {0, 1, 2}, new double[] {0, 1, 2})).as("no area").isFalse();
-        assertThat(Polygons.isSimple(new double[] {0, 1, 1, 0}, new double[] {0, 0, 0, 1})).as("corner twice")
+        assertThat(Polygons.isSimple(new double[] {0, 1, 1, 0}, new double[] {0, 1, 0, 1}))
+                .as("bow tie")
                 .isFalse();
-        assertThat(Polygons.isSimple(new double[] {0, 4, 2, 2, 0}, new double[] {0, 0, 0, 2, 2})).as("runs back")
+        assertThat(Polygons.isSimple(new double[] {0, 1}, new double[] {0, 1}))
+                .as("two corners")
                 .isFalse();
-        assertThat(Polygons.isSimple(new double[] {0, 2, 2, 1, 0}, new double[] {0, 0, 2, 0, 2})).as("touches")
+        assertThat(Polygons.isSimple(new double[] {0, 1, 2}, new double[] {0, 1, 2}))
+                .as("no area")
+                .isFalse();
+        assertThat(Polygons.isSimple(new double[] {0, 1, 1, 0}, new double[] {0, 0, 0, 1}))
+                .as("corner twice")
+                .isFalse();
+        assertThat(Polygons.isSimple(new double[] {0, 4, 2, 2, 0}, new double[] {0, 0, 0, 2, 2}))
+                .as("runs back")
+                .isFalse();
+        assertThat(Polygons.isSimple(new double[] {0, 2, 2, 1, 0}, new double[] {0, 0, 2, 0, 2}))
+                .as("touches")
                 .isFalse();
         assertThat(Polygons.isSimple(new double[] {0, 1, 2, 2, 0}, new double[] {0, 0, 0, 1, 1}))
-                .as("corner on a side").isTrue();
+                .as("corner on a side")
+                .isTrue();
     }
 
     @Test

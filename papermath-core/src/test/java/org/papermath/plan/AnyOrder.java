@@ -12,12 +12,13 @@ import static org.papermath.quantity.Amounts.mm;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
-
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -35,8 +36,6 @@ import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.mail.MailLimits;
 import org.papermath.vat.Vat;
 
 /** Orders and studios drawn at random from a seed: plausible ones, and such as only a slip of the pen makes. */
@@ -50,8 +49,7 @@ final class AnyOrder {
     }
 
     /** An order and the studio it is to be made in. */
-    record Job(Order order, Studio studio) {
-    }
+    record Job(Order order, Studio studio) {}
 
     static Job plausible(long seed) {
         return new AnyOrder(seed, false).job();
@@ -86,7 +84,8 @@ final class AnyOrder {
         Fibre one = all.get(random.nextInt(all.size()));
         Fibre other = all.get(random.nextInt(all.size()));
         int share = 1 + random.nextInt(99);
-        return one.equals(other) || chance(2) ? Furnish.of(one)
+        return one.equals(other) || chance(2)
+                ? Furnish.of(one)
                 : Furnish.of(Share.percent(share), one, Share.percent(100 - share), other);
     }
 
@@ -100,14 +99,17 @@ final class AnyOrder {
             recipe.vatConsistency(Consistency.percent(Math.max(0.06, Math.min(1.2, between(0.2, 1.1)))));
         }
         if (chance(3)) {
-            recipe.additive(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(Math.max(0.02, Math.min(30, between(0.1, 9)))));
+            recipe.additive(
+                    Additive.of("pigment", Additive.Purpose.PIGMENT),
+                    Dose.percent(Math.max(0.02, Math.min(30, between(0.1, 9)))));
         }
         if (chance(3)) {
-            recipe.additive(Additive.of("aid", Additive.Purpose.RETENTION_AID),
-                    Dose.percent(0.05 + 0.2 * random.nextDouble()));
+            recipe.additive(
+                    Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.05 + 0.2 * random.nextDouble()));
         }
         if (chance(3)) {
-            recipe.additive(Additive.of("chalk", Additive.Purpose.CARBONATE), Dose.percent(1 + 20 * random.nextDouble()));
+            recipe.additive(
+                    Additive.of("chalk", Additive.Purpose.CARBONATE), Dose.percent(1 + 20 * random.nextDouble()));
         }
         if (chance(4)) {
             recipe.sizeBath(FibreConcentration.gramsPerLitre(20 + random.nextInt(30)));
@@ -132,7 +134,8 @@ final class AnyOrder {
                             .grammage(Grammage.gsm(60 + random.nextInt(80)))
                             .envelopeFor(name, styles[random.nextInt(styles.length)]);
                     if (chance(2)) {
-                        envelope.mailedIn(MailLimits.countries().get(random.nextInt(MailLimits.countries().size())));
+                        envelope.mailedIn(MailLimits.countries()
+                                .get(random.nextInt(MailLimits.countries().size())));
                     }
                     order.piece(envelope.build());
                 }
@@ -142,8 +145,8 @@ final class AnyOrder {
     }
 
     private Piece piece(String name, String recipe, Studio studio) {
-        Piece.Builder piece = Piece.of(name, 1 + random.nextInt(200), recipe)
-                .size(mm(side(40, 700)), mm(side(40, 700)));
+        Piece.Builder piece =
+                Piece.of(name, 1 + random.nextInt(200), recipe).size(mm(side(40, 700)), mm(side(40, 700)));
         if (chance(2)) {
             piece.edge(Piece.Edge.DECKLE);
         } else {
@@ -151,12 +154,14 @@ final class AnyOrder {
         }
         switch (random.nextInt(8)) {
             case 0 -> piece.caliper(micrometres(Math.max(11, Math.min(4999, between(40, 600)))));
-            case 1 -> piece.sample(Piece.Sample.of(mm(100), mm(150), grams(between(0.3, 5)), micrometres(between(40, 600))));
+            case 1 ->
+                piece.sample(Piece.Sample.of(mm(100), mm(150), grams(between(0.3, 5)), micrometres(between(40, 600))));
             default -> piece.grammage(Grammage.gsm(Math.max(2, Math.min(1900, between(12, 500)))));
         }
         piece.folds(random.nextInt(3)).trials(random.nextInt(8)).kept(random.nextInt(3));
         if (!studio.dryers().isEmpty() && chance(2)) {
-            piece.dryer(studio.dryers().get(random.nextInt(studio.dryers().size())).name());
+            piece.dryer(
+                    studio.dryers().get(random.nextInt(studio.dryers().size())).name());
         }
         return piece.build();
     }
@@ -177,7 +182,10 @@ final class AnyOrder {
             studio.press(Press.of("press", kilonewtons(between(5, 300)), mm(300), mm(400)));
         }
         if (!chance(3)) {
-            studio.felts(Felts.of(mm(200 + random.nextInt(500)), mm(300 + random.nextInt(500)), Grammage.gsm(500),
+            studio.felts(Felts.of(
+                    mm(200 + random.nextInt(500)),
+                    mm(300 + random.nextInt(500)),
+                    Grammage.gsm(500),
                     2 + random.nextInt(60)));
         }
         switch (random.nextInt(6)) {

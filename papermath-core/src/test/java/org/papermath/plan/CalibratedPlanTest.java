@@ -11,7 +11,6 @@ import static org.papermath.quantity.Amounts.mm;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Reading;
@@ -36,13 +35,24 @@ import org.papermath.sheet.Restraint;
 class CalibratedPlanTest {
     private static final Studio STUDIO = Sample.studio();
     private static final BatchRecord RECORD = BatchRecord.builder("first fog", LocalDate.of(2026, 5, 2))
-            .recipe("fog blue", Sample.recipe().build().furnish()).beater("hollander").vat("tub").press("jack press")
+            .recipe("fog blue", Sample.recipe().build().furnish())
+            .beater("hollander")
+            .vat("tub")
+            .press("jack press")
             .dryer("boards")
-            .add(new Measurement.WeighedSheet(Reading.of(grams(70), grams(0.5)),
-                    Optional.of(Reading.of(grams(31), grams(0.1))), Reading.of(grams(11), grams(0.02)),
-                    Reading.of(mm(320), mm(1)), Reading.of(mm(420), mm(1))),
-                    new Measurement.Marks(Restraint.BOARD, Reading.of(mm(200), mm(0.3)), Reading.of(mm(198), mm(0.3)),
-                            Reading.of(mm(200), mm(0.3)), Reading.of(mm(197), mm(0.3))),
+            .add(
+                    new Measurement.WeighedSheet(
+                            Reading.of(grams(70), grams(0.5)),
+                            Optional.of(Reading.of(grams(31), grams(0.1))),
+                            Reading.of(grams(11), grams(0.02)),
+                            Reading.of(mm(320), mm(1)),
+                            Reading.of(mm(420), mm(1))),
+                    new Measurement.Marks(
+                            Restraint.BOARD,
+                            Reading.of(mm(200), mm(0.3)),
+                            Reading.of(mm(198), mm(0.3)),
+                            Reading.of(mm(200), mm(0.3)),
+                            Reading.of(mm(197), mm(0.3))),
                     new Measurement.Count(Measurement.Step.FORMING, 150, 6),
                     new Measurement.Hours(Measurement.Work.SORTING, Reading.of(hours(1), minutes(2)), 150))
             .build();
@@ -52,32 +62,51 @@ class CalibratedPlanTest {
         Calibration calibration = Calibration.of(STUDIO.assumptions(), List.of(RECORD), STUDIO.dryers());
         MakingPlan before = MakingPlan.of(Sample.order(), STUDIO);
         MakingPlan after = MakingPlan.of(Sample.order(), STUDIO.withAssumptions(calibration.assumptions()));
-        List<String> used = after.assumptionsUsed().stream().map(Assumption::key).toList();
-        assertThat(calibration.changes()).extracting(change -> change.after().key()).containsExactlyInAnyOrder(
-                "web.solids-couched[@tub]", "web.solids-pressed[fog blue@boards]",
-                "shrinkage.measured-along[fog blue@boards]", "shrinkage.measured-across[fog blue@boards]",
-                "reject.forming[fog blue]", "labour.sort").allSatisfy(key -> assertThat(used).contains(key));
+        List<String> used =
+                after.assumptionsUsed().stream().map(Assumption::key).toList();
+        assertThat(calibration.changes())
+                .extracting(change -> change.after().key())
+                .containsExactlyInAnyOrder(
+                        "web.solids-couched[@tub]", "web.solids-pressed[fog blue@boards]",
+                        "shrinkage.measured-along[fog blue@boards]", "shrinkage.measured-across[fog blue@boards]",
+                        "reject.forming[fog blue]", "labour.sort")
+                .allSatisfy(key -> assertThat(used).contains(key));
         assertThat(after.workingHours().high().si() / after.workingHours().low().si())
-                .isLessThan(before.workingHours().high().si() / before.workingHours().low().si());
-        assertThat(calibration.assumptions().si("web.solids-pressed",
-                Scope.of("fog blue").on("boards")))
+                .isLessThan(before.workingHours().high().si()
+                        / before.workingHours().low().si());
+        assertThat(calibration
+                        .assumptions()
+                        .si("web.solids-pressed", Scope.of("fog blue").on("boards")))
                 .isCloseTo(Kinds.SOLIDS.of(100 * 11 / 31.0, "%").si(), withinPercentage(1e-6));
     }
 
     @Test
     void planFindsWhatAJarToldOfAnAdditiveWithACapital() {
         Additive blue = Additive.of("Smalt Blue", Additive.Purpose.PIGMENT);
-        BatchRecord record = BatchRecord.builder("second fog", LocalDate.of(2026, 5, 9)).add(
-                new Measurement.JarCompared(blue, RetentionModel.Circumstance.PLAIN, Reading.of(grams(20), grams(0.1)),
-                        Reading.of(litres(80), litres(1)), Reading.of(Kinds.SOLUTION_STRENGTH.of(0.1, "g/L"),
-                                Kinds.SOLUTION_STRENGTH.of(0.01, "g/L")))).build();
-        Studio knowing = STUDIO.withAssumptions(Calibration.of(STUDIO.assumptions(), List.of(record), List.of()).assumptions());
-        Order order = Order.of("reading evening").recipe(Recipe.of("fog blue", Furnish.of(Fibres.ABACA))
-                .beating(hours(2.5)).additive(blue, Dose.percent(2)).build())
-                .piece(Piece.of("place card", 40, "fog blue").size(mm(60), mm(90)).grammage(Grammage.gsm(220)).build())
+        BatchRecord record = BatchRecord.builder("second fog", LocalDate.of(2026, 5, 9))
+                .add(new Measurement.JarCompared(
+                        blue,
+                        RetentionModel.Circumstance.PLAIN,
+                        Reading.of(grams(20), grams(0.1)),
+                        Reading.of(litres(80), litres(1)),
+                        Reading.of(Kinds.SOLUTION_STRENGTH.of(0.1, "g/L"), Kinds.SOLUTION_STRENGTH.of(0.01, "g/L"))))
+                .build();
+        Studio knowing = STUDIO.withAssumptions(
+                Calibration.of(STUDIO.assumptions(), List.of(record), List.of()).assumptions());
+        Order order = Order.of("reading evening")
+                .recipe(Recipe.of("fog blue", Furnish.of(Fibres.ABACA))
+                        .beating(hours(2.5))
+                        .additive(blue, Dose.percent(2))
+                        .build())
+                .piece(Piece.of("place card", 40, "fog blue")
+                        .size(mm(60), mm(90))
+                        .grammage(Grammage.gsm(220))
+                        .build())
                 .build();
         assertThat(MakingPlan.of(order, knowing).assumptionsUsed())
-                .filteredOn(one -> one.id().equals("additive.retention")).singleElement().satisfies(one -> {
+                .filteredOn(one -> one.id().equals("additive.retention"))
+                .singleElement()
+                .satisfies(one -> {
                     assertThat(one.key()).isEqualTo("additive.retention[smalt blue]");
                     assertThat(one.likely()).isEqualTo(0.6);
                 });

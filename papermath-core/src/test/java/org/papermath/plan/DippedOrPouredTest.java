@@ -11,7 +11,6 @@ import static org.papermath.quantity.Amounts.mm;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,7 +19,6 @@ import org.papermath.card.MakingCard;
 import org.papermath.evidence.Notice;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
-import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
@@ -35,17 +33,25 @@ import org.papermath.vat.Vat;
 
 /** A sheet is dipped where the vat can give the lift, else poured; what the tools cannot measure is told. */
 class DippedOrPouredTest {
-    private static final Recipe RAG = Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build();
+    private static final Recipe RAG =
+            Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build();
 
     private static Order order(int count, double width, double height, double grammage) {
-        return Order.of("any").recipe(RAG)
-                .piece(Piece.of("sheet", count, "rag").size(mm(width), mm(height)).edge(Piece.Edge.DECKLE)
-                        .grammage(Grammage.gsm(grammage)).trials(0).spare(Share.percent(0)).build())
+        return Order.of("any")
+                .recipe(RAG)
+                .piece(Piece.of("sheet", count, "rag")
+                        .size(mm(width), mm(height))
+                        .edge(Piece.Edge.DECKLE)
+                        .grammage(Grammage.gsm(grammage))
+                        .trials(0)
+                        .spare(Share.percent(0))
+                        .build())
                 .build();
     }
 
     private static Studio.Builder studio() {
-        return Studio.of("any").beater(Beater.of("beater", litres(40), grams(900)))
+        return Studio.of("any")
+                .beater(Beater.of("beater", litres(40), grams(900)))
                 .press(Press.of("press", kilonewtons(60), mm(900), mm(900)));
     }
 
@@ -54,7 +60,9 @@ class DippedOrPouredTest {
     }
 
     private static Notice notice(MakingPlan plan, String code) {
-        return plan.notices().stream().filter(one -> one.code().equals(code)).findFirst()
+        return plan.notices().stream()
+                .filter(one -> one.code().equals(code))
+                .findFirst()
                 .orElseThrow(() -> new AssertionError(code + " is not among " + plan.notices()));
     }
 
@@ -93,23 +101,35 @@ class DippedOrPouredTest {
     void vatTypedInMillilitresIsNotDippedFrom() {
         MakingPlan plan = MakingPlan.of(order(20, 148, 210, 120), withVat(millilitres(70)));
         assertThat(plan.piece("sheet").vatStage().isDone()).isFalse();
-        assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2")).isCloseTo(120, within(0.03 * 120));
+        assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2"))
+                .isCloseTo(120, within(0.03 * 120));
     }
 
     @Test
     void onlyThePieceThatIsTooLargeIsPoured() {
-        Order order = Order.of("any").recipe(RAG)
-                .piece(Piece.of("small", 20, "rag").size(mm(105), mm(148)).edge(Piece.Edge.DECKLE).grammage(Grammage.gsm(100))
+        Order order = Order.of("any")
+                .recipe(RAG)
+                .piece(Piece.of("small", 20, "rag")
+                        .size(mm(105), mm(148))
+                        .edge(Piece.Edge.DECKLE)
+                        .grammage(Grammage.gsm(100))
                         .build())
-                .piece(Piece.of("large", 5, "rag").size(mm(500), mm(700)).edge(Piece.Edge.DECKLE).grammage(Grammage.gsm(150))
+                .piece(Piece.of("large", 5, "rag")
+                        .size(mm(500), mm(700))
+                        .edge(Piece.Edge.DECKLE)
+                        .grammage(Grammage.gsm(150))
                         .build())
                 .build();
         MakingPlan plan = MakingPlan.of(order, withVat(litres(9)));
         assertThat(plan.piece("small").vatStage().isDone()).isTrue();
         assertThat(plan.piece("large").vatStage().isDone()).isFalse();
         assertThat(plan.piece("large").pourStage().isDone()).isTrue();
-        plan.batch("rag").balances().forEach(balance -> assertThat(balance.totalOut().si())
-                .isCloseTo(balance.totalIn().si(), within(1e-9 * balance.totalIn().si())));
+        plan.batch("rag")
+                .balances()
+                .forEach(balance -> assertThat(balance.totalOut().si())
+                        .isCloseTo(
+                                balance.totalIn().si(),
+                                within(1e-9 * balance.totalIn().si())));
     }
 
     /** Runs shorter than the time between two recharges once came out 3.8 and 4.2 % heavy. */
@@ -117,7 +137,8 @@ class DippedOrPouredTest {
     @CsvSource({"200, 5", "400, 5", "200, 1", "70, 3", "400, 40"})
     void shortRunsAreChargedForWhatTheyAre(double vat, int sheets) {
         MakingPlan plan = MakingPlan.withoutBands(order(sheets, 148, 210, 120), withVat(litres(vat)));
-        assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2")).isCloseTo(120, within(0.5));
+        assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2"))
+                .isCloseTo(120, within(0.5));
         assertThat(has(plan, "tool.step-too-coarse")).isFalse();
     }
 
@@ -125,14 +146,18 @@ class DippedOrPouredTest {
     void smallLiftIsWeighedAsFinelyAsTheScaleCan() {
         // A lift of some 40 g in steps of 10 g once came out 14.7 % heavy.
         MakingPlan fine = MakingPlan.withoutBands(order(8, 82, 85, 30), withVat(litres(70)));
-        assertThat(fine.piece("sheet").finished().grammage().likely().in("g/m2")).isCloseTo(30, within(0.5));
-        Studio coarse = studio().vat(Vat.of("vat", litres(70))).scaleStep(grams(30)).build();
+        assertThat(fine.piece("sheet").finished().grammage().likely().in("g/m2"))
+                .isCloseTo(30, within(0.5));
+        Studio coarse =
+                studio().vat(Vat.of("vat", litres(70))).scaleStep(grams(30)).build();
         MakingPlan plan = MakingPlan.withoutBands(order(8, 82, 85, 30), coarse);
         Notice notice = notice(plan, "tool.step-too-coarse");
         assertThat(notice.arguments()).containsEntry("tool", "scale").containsEntry("step", "30 g");
         Studio finer = studio().vat(Vat.of("vat", litres(70)))
-                .scaleStep(Kinds.MASS.read((String) notice.arguments().get("finer"))).build();
-        assertThat(has(MakingPlan.withoutBands(order(8, 82, 85, 30), finer), "tool.step-too-coarse")).isFalse();
+                .scaleStep(Kinds.MASS.read((String) notice.arguments().get("finer")))
+                .build();
+        assertThat(has(MakingPlan.withoutBands(order(8, 82, 85, 30), finer), "tool.step-too-coarse"))
+                .isFalse();
     }
 
     /** Jugs of 100 and 50 mL once moved poured sheets by 72 and 13 % without a word; both ways out that are told work. */
@@ -148,14 +173,20 @@ class DippedOrPouredTest {
         assertThat((double) notice.arguments().get("shift")).isCloseTo(off, within(0.01));
         assertThat(notice.text()).contains(off > 0 ? "heavy" : "light");
 
-        Studio finer = studio().jugStep(Kinds.VOLUME.read(
-                (String) notice.arguments().get("finer"))).build();
-        assertThat(has(MakingPlan.withoutBands(order, finer), "tool.step-too-coarse")).isFalse();
+        Studio finer = studio().jugStep(
+                        Kinds.VOLUME.read((String) notice.arguments().get("finer")))
+                .build();
+        assertThat(has(MakingPlan.withoutBands(order, finer), "tool.step-too-coarse"))
+                .isFalse();
 
         double even = (double) notice.arguments().get("consistency");
-        Order thinned = Order.of("any").recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2))
-                .stockConsistency(Consistency.percent(100 * even)).build())
-                .piece(order.pieces().get(0)).build();
+        Order thinned = Order.of("any")
+                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG))
+                        .beating(hours(2))
+                        .stockConsistency(Consistency.percent(100 * even))
+                        .build())
+                .piece(order.pieces().get(0))
+                .build();
         MakingPlan other = MakingPlan.withoutBands(thinned, studio);
         assertThat(has(other, "tool.step-too-coarse")).isFalse();
         assertThat(other.piece("sheet").finished().grammage().likely().in("g/m2"))

@@ -7,10 +7,11 @@ import static org.papermath.quantity.Amounts.mm;
 
 import java.util.Arrays;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.envelope.EnvelopeFit;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
@@ -22,41 +23,51 @@ import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
-import org.papermath.envelope.EnvelopeFit;
-import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.shape.MeasuredSize;
 
 /** The play in a planned envelope, and the share of pairs that fit, are those of its card laid the way the pocket is. */
 class EnvelopeFitsPlanTest {
     /** The deviation that nine in ten lie within 1.645 times. */
-    private static final double DEVIATION = 1000
-            * Assumptions.standard().si("sheet.scatter-size", Scope.of("envelope", "rag")) / 1.6448536269514722;
+    private static final double DEVIATION =
+            1000 * Assumptions.standard().si("sheet.scatter-size", Scope.of("envelope", "rag")) / 1.6448536269514722;
 
     static Stream<Arguments> cases() {
-        return Arrays.stream(EnvelopeStyle.values()).flatMap(style -> Stream.of(0.2, 1.5, 3.0, 6.0)
-                .flatMap(clearance -> Stream.of(false, true).map(deckle -> Arguments.of(style, clearance, deckle))));
+        return Arrays.stream(EnvelopeStyle.values())
+                .flatMap(style -> Stream.of(0.2, 1.5, 3.0, 6.0)
+                        .flatMap(clearance ->
+                                Stream.of(false, true).map(deckle -> Arguments.of(style, clearance, deckle))));
     }
 
     @ParameterizedTest
     @MethodSource("cases")
     void playAndShareAreThoseOfTheCardInThePocket(EnvelopeStyle style, double clearance, boolean deckle) {
         Piece.Builder card = Piece.of("card", 40, "rag").size(mm(105), mm(148)).grammage(Grammage.gsm(240));
-        MakingPlan plan = MakingPlan.withoutBands(Order.of("any")
-                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build())
-                .piece((deckle ? card.edge(Piece.Edge.DECKLE) : card).build())
-                .piece(Piece.of("envelope", 30, "rag").grammage(Grammage.gsm(100)).envelopeFor("card", style)
-                        .inserts(2).clearance(mm(clearance)).build()).build(),
+        MakingPlan plan = MakingPlan.withoutBands(
+                Order.of("any")
+                        .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG))
+                                .beating(hours(2))
+                                .build())
+                        .piece((deckle ? card.edge(Piece.Edge.DECKLE) : card).build())
+                        .piece(Piece.of("envelope", 30, "rag")
+                                .grammage(Grammage.gsm(100))
+                                .envelopeFor("card", style)
+                                .inserts(2)
+                                .clearance(mm(clearance))
+                                .build())
+                        .build(),
                 Studio.of("any").mould(Mould.of("mould", mm(420), mm(600))).build());
         PiecePlan.Finished made = plan.piece("card").finished();
         PiecePlan.EnvelopePlan envelope = plan.piece("envelope").envelope();
         boolean upright = style == EnvelopeStyle.OPEN_END;
-        MeasuredSize lies = (upright ? MeasuredSize.of(made.width().likely(), made.height().likely())
-                : MeasuredSize.of(made.height().likely(), made.width().likely()))
+        MeasuredSize lies = (upright
+                        ? MeasuredSize.of(made.width().likely(), made.height().likely())
+                        : MeasuredSize.of(made.height().likely(), made.width().likely()))
                 .withDeviation(mm(DEVIATION), mm(DEVIATION));
         MeasuredSize inside = MeasuredSize.of(envelope.insideWidth(), envelope.insideHeight())
                 .withDeviation(mm(DEVIATION), mm(DEVIATION));
         assertThat(envelope.insideWidth().si() < envelope.insideHeight().si()).isEqualTo(upright);
-        EnvelopeFit fit = EnvelopeFit.of(lies, inside, mm(2 * made.caliper().likely().in("mm")));
+        EnvelopeFit fit =
+                EnvelopeFit.of(lies, inside, mm(2 * made.caliper().likely().in("mm")));
         close(envelope.playAlong().likely(), fit.playAcross());
         close(envelope.playAcross().likely(), fit.playAlong());
         assertThat(envelope.sharePairsFit().si()).isCloseTo(fit.share().si(), within(1e-9));

@@ -8,26 +8,25 @@ import static org.papermath.quantity.Amounts.mm;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeAllowances;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Grammage;
-import org.papermath.envelope.Envelope;
-import org.papermath.envelope.EnvelopeAllowances;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.mail.MailLimits;
 import org.papermath.vat.Vat;
 
 /**
@@ -39,8 +38,7 @@ class EnvelopePlanTest {
     private static final double CLEARANCE = 5;
 
     /** A card and its envelope. */
-    record Case(EnvelopeStyle style, int folds, int inserts, boolean upright, Piece.Edge edge, int gap) {
-    }
+    record Case(EnvelopeStyle style, int folds, int inserts, boolean upright, Piece.Edge edge, int gap) {}
 
     static List<Case> cases() {
         List<Case> all = new ArrayList<>();
@@ -61,18 +59,32 @@ class EnvelopePlanTest {
     private static MakingPlan plan(Case one) {
         double width = one.upright ? 148 : 210;
         double height = one.upright ? 210 : 148;
-        Piece.Builder card = Piece.of("card", 40, "rag").size(mm(width), mm(height)).grammage(Grammage.gsm(160))
+        Piece.Builder card = Piece.of("card", 40, "rag")
+                .size(mm(width), mm(height))
+                .grammage(Grammage.gsm(160))
                 .folds(one.folds);
         if (one.edge == Piece.Edge.DECKLE) {
             card.edge(Piece.Edge.DECKLE);
         } else if (one.gap > 0) {
             card.gap(mm(one.gap));
         }
-        return MakingPlan.withoutBands(Order.of("any")
-                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build()).piece(card.build())
-                .piece(Piece.of("envelope", 30, "rag").grammage(Grammage.gsm(100)).envelopeFor("card", one.style)
-                        .inserts(one.inserts).clearance(mm(CLEARANCE)).mailedIn(MailLimits.countries().get(0)).build())
-                .build(), Studio.of("any").vat(Vat.of("vat", litres(120))).mould(Mould.of("big", mm(480), mm(640)))
+        return MakingPlan.withoutBands(
+                Order.of("any")
+                        .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG))
+                                .beating(hours(2))
+                                .build())
+                        .piece(card.build())
+                        .piece(Piece.of("envelope", 30, "rag")
+                                .grammage(Grammage.gsm(100))
+                                .envelopeFor("card", one.style)
+                                .inserts(one.inserts)
+                                .clearance(mm(CLEARANCE))
+                                .mailedIn(MailLimits.countries().get(0))
+                                .build())
+                        .build(),
+                Studio.of("any")
+                        .vat(Vat.of("vat", litres(120)))
+                        .mould(Mould.of("big", mm(480), mm(640)))
                         .build());
     }
 
@@ -111,7 +123,8 @@ class EnvelopePlanTest {
         double seam = 1000 * KNOWN.si("envelope.seam", scope);
         double front = envelope.insideWidth().in("mm") + paper;
         double tall = envelope.insideHeight().in("mm") + paper;
-        double shorter = Math.min(envelope.insideWidth().in("mm"), envelope.insideHeight().in("mm"));
+        double shorter = Math.min(
+                envelope.insideWidth().in("mm"), envelope.insideHeight().in("mm"));
         double flap = KNOWN.si("envelope.square-flap", scope) * (shorter + paper);
         double width = switch (one.style) {
             case SIDE_SEAM, WALLET -> side + front + side;
@@ -125,7 +138,8 @@ class EnvelopePlanTest {
         };
         assertThat(envelope.blankWidth().in("mm")).isCloseTo(width, within(0.1));
         assertThat(envelope.blankHeight().in("mm")).isCloseTo(height, within(0.1));
-        assertThat(envelope.outsideWidth().in("mm")).isCloseTo(envelope.insideWidth().in("mm") + 2 * paper, within(0.02));
+        assertThat(envelope.outsideWidth().in("mm"))
+                .isCloseTo(envelope.insideWidth().in("mm") + 2 * paper, within(0.02));
         assertThat(envelope.outsideHeight().in("mm"))
                 .isCloseTo(envelope.insideHeight().in("mm") + 2 * paper, within(0.02));
     }
@@ -140,14 +154,21 @@ class EnvelopePlanTest {
         PiecePlan.EnvelopePlan envelope = made.envelope();
         double longSide = one.folds == 0 ? 210 : one.folds == 1 ? 148 : 105;
         double shortSide = one.folds == 0 ? 148 : one.folds == 1 ? 105 : 74;
-        Envelope drawn = Envelope.forCard(one.style, mm(longSide), mm(shortSide),
-                mm(Math.pow(2, one.folds) * card.caliper().likely().in("mm")),
-                EnvelopeAllowances.from(KNOWN).withClearance(mm(CLEARANCE))).inserts(one.inserts)
+        Envelope drawn = Envelope.forCard(
+                        one.style,
+                        mm(longSide),
+                        mm(shortSide),
+                        mm(Math.pow(2, one.folds) * card.caliper().likely().in("mm")),
+                        EnvelopeAllowances.from(KNOWN).withClearance(mm(CLEARANCE)))
+                .inserts(one.inserts)
                 .ofPaper(mm(made.finished().caliper().likely().in("mm")));
         double root = one.style == EnvelopeStyle.DIAMOND ? Math.sqrt(2) : 1;
-        assertThat(envelope.blankWidth().in("mm")).isCloseTo(drawn.blank().width().in("mm") / root, within(0.1));
-        assertThat(envelope.blankHeight().in("mm")).isCloseTo(drawn.blank().height().in("mm") / root, within(0.1));
-        assertThat(made.finished().mass().likely().si() / made.finished().grammage().likely().si())
+        assertThat(envelope.blankWidth().in("mm"))
+                .isCloseTo(drawn.blank().width().in("mm") / root, within(0.1));
+        assertThat(envelope.blankHeight().in("mm"))
+                .isCloseTo(drawn.blank().height().in("mm") / root, within(0.1));
+        assertThat(made.finished().mass().likely().si()
+                        / made.finished().grammage().likely().si())
                 .isCloseTo(drawn.blank().area().si(), within(1e-4));
         assertThat(envelope.seam().in("mm")).isCloseTo(drawn.seamOverlap().in("mm"), within(1e-9));
     }
@@ -159,9 +180,14 @@ class EnvelopePlanTest {
         PiecePlan card = plan.piece("card");
         PiecePlan envelope = plan.piece("envelope");
         PiecePlan.Mailed mailed = envelope.mail();
-        assertThat(mailed.mass().likely().in("g")).isCloseTo(envelope.finished().mass().likely().in("g")
-                + one.inserts * card.finished().mass().likely().in("g"), within(1e-9));
-        double filling = one.inserts * Math.pow(2, one.folds) * card.finished().caliper().likely().in("mm");
+        assertThat(mailed.mass().likely().in("g"))
+                .isCloseTo(
+                        envelope.finished().mass().likely().in("g")
+                                + one.inserts * card.finished().mass().likely().in("g"),
+                        within(1e-9));
+        double filling = one.inserts
+                * Math.pow(2, one.folds)
+                * card.finished().caliper().likely().in("mm");
         assertThat(mailed.thickness().likely().in("mm"))
                 .isCloseTo(filling + 3 * envelope.finished().caliper().likely().in("mm"), within(1e-9));
     }
@@ -170,16 +196,22 @@ class EnvelopePlanTest {
     @MethodSource("cases")
     void piecesSeveralUpKeepTheirSizeWhereTheSheetIsLargeEnough(Case one) {
         PiecePlan card = plan(one).piece("card");
-        double longSide = Math.max(card.finished().width().likely().in("mm"), card.finished().height().likely().in("mm"));
-        double shortSide = Math.min(card.finished().width().likely().in("mm"), card.finished().height().likely().in("mm"));
+        double longSide = Math.max(
+                card.finished().width().likely().in("mm"),
+                card.finished().height().likely().in("mm"));
+        double shortSide = Math.min(
+                card.finished().width().likely().in("mm"),
+                card.finished().height().likely().in("mm"));
         assertThat(longSide).isCloseTo(210, within(0.15));
         assertThat(shortSide).isCloseTo(148, within(0.15));
-        assertThat(card.finished().width().likely().in("mm") > card.finished().height().likely().in("mm"))
+        assertThat(card.finished().width().likely().in("mm")
+                        > card.finished().height().likely().in("mm"))
                 .isEqualTo(!one.upright);
         if (one.edge == Piece.Edge.CUT) {
             assertThat(card.forming().perSheet()).isGreaterThan(1);
         }
-        assertThat(card.counts().good().likely().si()).isGreaterThanOrEqualTo(card.counts().wanted() * 0.9999);
+        assertThat(card.counts().good().likely().si())
+                .isGreaterThanOrEqualTo(card.counts().wanted() * 0.9999);
     }
 
     /** A sheet that shrinks more than was thought gives pieces less than ordered, by what is then left for each. */
@@ -187,15 +219,34 @@ class EnvelopePlanTest {
     @ValueSource(ints = {0, 4})
     void piecesSeveralUpAreShortWhereTheSheetIs(int gap) {
         Mould mould = Mould.of("tight", mm(220), mm(330));
-        Order order = Order.of("any").recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).build())
-                .piece(Piece.of("card", 40, "rag").size(mm(100), mm(210)).trim(mm(0)).gap(mm(gap))
-                        .grammage(Grammage.gsm(160)).build()).build();
-        Studio planned = Studio.of("any").mould(mould)
-                .assumptions(KNOWN.given("shrinkage.measured-along", Scope.of("rag"), 0.02, 0.001, 0.08,
-                        Basis.MEASURED_HERE, new Source("a test"))
-                        .given("shrinkage.measured-across", Scope.of("rag"), 0.02, 0.001, 0.08,
+        Order order = Order.of("any")
+                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).build())
+                .piece(Piece.of("card", 40, "rag")
+                        .size(mm(100), mm(210))
+                        .trim(mm(0))
+                        .gap(mm(gap))
+                        .grammage(Grammage.gsm(160))
+                        .build())
+                .build();
+        Studio planned = Studio.of("any")
+                .mould(mould)
+                .assumptions(KNOWN.given(
+                                "shrinkage.measured-along",
+                                Scope.of("rag"),
+                                0.02,
+                                0.001,
+                                0.08,
                                 Basis.MEASURED_HERE,
-                                new Source("a test"))).build();
+                                new Source("a test"))
+                        .given(
+                                "shrinkage.measured-across",
+                                Scope.of("rag"),
+                                0.02,
+                                0.001,
+                                0.08,
+                                Basis.MEASURED_HERE,
+                                new Source("a test")))
+                .build();
         PiecePlan card = MakingPlan.of(order, planned).piece("card");
         assertThat(card.forming().perSheet()).isEqualTo(3);
         // Three times 100 mm and two gaps along 330 mm; 210 mm across 220 mm. At 8 % the sheet is 303.6 × 202.4 mm, and

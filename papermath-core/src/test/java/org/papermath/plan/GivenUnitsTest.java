@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -32,18 +31,30 @@ class GivenUnitsTest {
         Vat vat = Vat.of("vat", Kinds.VOLUME.read("18.5 gal_uk")).at(Kinds.TEMPERATURE.read("64 degF"));
         Deckle deckle = Deckle.of(Kinds.LENGTH.read("11.3 in"), Kinds.LENGTH.read("1.1 ft"))
                 .split(2, 1, Kinds.LENGTH.read("0.3 in"));
-        Press press = Press.of("press", Kinds.FORCE.read("20 tonf_us"), Kinds.LENGTH.read("17.7 in"),
-                Kinds.LENGTH.read("2.3 ft")).daylight(Kinds.LENGTH.read("19.1 in"));
+        Press press = Press.of(
+                        "press",
+                        Kinds.FORCE.read("20 tonf_us"),
+                        Kinds.LENGTH.read("17.7 in"),
+                        Kinds.LENGTH.read("2.3 ft"))
+                .daylight(Kinds.LENGTH.read("19.1 in"));
         Air air = Air.of(Kinds.TEMPERATURE.read("71.3 degF"), Kinds.RELATIVE_HUMIDITY.read("0.58"))
                 .at(Kinds.AIR_PRESSURE.read("14.1 psi"));
         Additive milk = Additive.of("milk", Additive.Purpose.CARBONATE).active(Kinds.SHARE.read("0.29"));
-        return Stream.of(Arguments.of(beater.trough(), "12 gal_us"), Arguments.of(beater.ratedLoad(), "2.2 lb"),
-                Arguments.of(vat.workingVolume(), "18.5 gal_uk"), Arguments.of(vat.temperature(), "64 degF"),
-                Arguments.of(deckle.width(), "11.3 in"), Arguments.of(deckle.height(), "1.1 ft"),
-                Arguments.of(deckle.strip(), "0.3 in"), Arguments.of(press.platenWidth(), "17.7 in"),
-                Arguments.of(press.platenLength(), "2.3 ft"), Arguments.of(press.daylight().orElseThrow(), "19.1 in"),
-                Arguments.of(air.temperature(), "71.3 degF"), Arguments.of(air.humidity(), "0.58"),
-                Arguments.of(air.pressure(), "14.1 psi"), Arguments.of(milk.activeFraction().orElseThrow(), "0.29"));
+        return Stream.of(
+                Arguments.of(beater.trough(), "12 gal_us"),
+                Arguments.of(beater.ratedLoad(), "2.2 lb"),
+                Arguments.of(vat.workingVolume(), "18.5 gal_uk"),
+                Arguments.of(vat.temperature(), "64 degF"),
+                Arguments.of(deckle.width(), "11.3 in"),
+                Arguments.of(deckle.height(), "1.1 ft"),
+                Arguments.of(deckle.strip(), "0.3 in"),
+                Arguments.of(press.platenWidth(), "17.7 in"),
+                Arguments.of(press.platenLength(), "2.3 ft"),
+                Arguments.of(press.daylight().orElseThrow(), "19.1 in"),
+                Arguments.of(air.temperature(), "71.3 degF"),
+                Arguments.of(air.humidity(), "0.58"),
+                Arguments.of(air.pressure(), "14.1 psi"),
+                Arguments.of(milk.activeFraction().orElseThrow(), "0.29"));
     }
 
     @ParameterizedTest

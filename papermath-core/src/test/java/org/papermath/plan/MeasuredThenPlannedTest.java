@@ -17,10 +17,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -82,21 +80,35 @@ class MeasuredThenPlannedTest {
     private static final double SIDE = 0.2;
 
     private static Order order(Furnish furnish, String recipe, double gsm) {
-        return Order.of("order").recipe(Recipe.of(recipe, furnish).beating(hours(2)).build())
-                .piece(Piece.of("sheet", 20, recipe).size(mm(200), mm(280)).grammage(Grammage.gsm(gsm)).build())
+        return Order.of("order")
+                .recipe(Recipe.of(recipe, furnish).beating(hours(2)).build())
+                .piece(Piece.of("sheet", 20, recipe)
+                        .size(mm(200), mm(280))
+                        .grammage(Grammage.gsm(gsm))
+                        .build())
                 .build();
     }
 
     private static Studio studio(Assumptions known, Dryer dryer) {
-        return Studio.of("bench").mould(Mould.of("folio", mm(300), mm(400))).room(ROOM)
-                .beater(Beater.of("beater", litres(40), grams(800))).vat(Vat.of("vat", litres(80)))
+        return Studio.of("bench")
+                .mould(Mould.of("folio", mm(300), mm(400)))
+                .room(ROOM)
+                .beater(Beater.of("beater", litres(40), grams(800)))
+                .vat(Vat.of("vat", litres(80)))
                 .press(Press.of("press", kilonewtons(30), mm(400), mm(500)))
-                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21)).dryer(dryer).assumptions(known).build();
+                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21))
+                .dryer(dryer)
+                .assumptions(known)
+                .build();
     }
 
     private static BatchRecord.Builder record(Furnish furnish, Dryer dryer) {
-        return BatchRecord.builder("batch", LocalDate.of(2026, 11, 1)).recipe("measured", furnish).beater("beater")
-                .vat("vat").press("press").dryer(dryer.name());
+        return BatchRecord.builder("batch", LocalDate.of(2026, 11, 1))
+                .recipe("measured", furnish)
+                .beater("beater")
+                .vat("vat")
+                .press("press")
+                .dryer(dryer.name());
     }
 
     /** What a plan forecasts at the likely values, and what it sets. */
@@ -122,44 +134,64 @@ class MeasuredThenPlannedTest {
 
     private static Assumptions measured(BatchRecord.Builder record, Dryer dryer) {
         Calibration calibration = Calibration.of(SHIPPED, List.of(record.build()), List.of(dryer));
-        assertThat(calibration.changes()).as("what was measured: " + calibration.unused()).isNotEmpty();
+        assertThat(calibration.changes())
+                .as("what was measured: " + calibration.unused())
+                .isNotEmpty();
         return calibration.assumptions();
     }
 
     /** The next order of another recipe is planned as the truth is, and was not before. */
-    private static void plansAsTruth(Assumptions truth, Assumptions found, Furnish furnish, Dryer dryer,
-            String recipe, Figure figure) {
+    private static void plansAsTruth(
+            Assumptions truth, Assumptions found, Furnish furnish, Dryer dryer, String recipe, Figure figure) {
         double wanted = of(figure, Planned.of(truth, furnish, recipe, dryer, 120));
-        assertThat(of(figure, Planned.of(found, furnish, recipe, dryer, 120))).as(figure.words())
+        assertThat(of(figure, Planned.of(found, furnish, recipe, dryer, 120)))
+                .as(figure.words())
                 .isCloseTo(wanted, within(EXACT * Math.abs(wanted)));
-        assertThat(of(figure, Planned.of(SHIPPED, furnish, recipe, dryer, 120))).as(figure.words() + " before")
+        assertThat(of(figure, Planned.of(SHIPPED, furnish, recipe, dryer, 120)))
+                .as(figure.words() + " before")
                 .isNotCloseTo(wanted, within(1e-4 * Math.abs(wanted)));
     }
 
     private static double of(Figure figure, Planned planned) {
-        return figure instanceof PieceFigure piece ? planned.figures().of(piece, 0)
+        return figure instanceof PieceFigure piece
+                ? planned.figures().of(piece, 0)
                 : planned.figures().of((BatchFigure) figure, 0);
     }
 
     // ------------------------------------------------------------------------------------------------ density
 
     static Stream<Fibre> fibresWithADensity() {
-        return Fibres.all().stream().filter(fibre -> SHIPPED.find("sheet.density-unbeaten", fibre.scope()).isPresent()
-                || SHIPPED.find("sheet.density-lightly-pressed", fibre.scope()).isPresent());
+        return Fibres.all().stream()
+                .filter(fibre ->
+                        SHIPPED.find("sheet.density-unbeaten", fibre.scope()).isPresent()
+                                || SHIPPED.find("sheet.density-lightly-pressed", fibre.scope())
+                                        .isPresent());
     }
 
     private static Measurement.Finished sheet(double gsm, Amount<Length> thickness, Amount<Length> error) {
-        return new Measurement.Finished(length(SIDE), length(SIDE),
+        return new Measurement.Finished(
+                length(SIDE),
+                length(SIDE),
                 Reading.of(Kinds.MASS.ofSi(gsm * SIDE * SIDE), Kinds.MASS.ofSi(0)),
-                Optional.of(Reading.of(thickness, error)), Optional.empty(), STATED);
+                Optional.of(Reading.of(thickness, error)),
+                Optional.empty(),
+                STATED);
     }
 
     private static BatchRecord.Builder pressed(Furnish furnish, Planned plan) {
-        return record(furnish, BOARDS).add(
-                new Measurement.Load(Reading.of(litres(25), litres(0)), Reading.of(hours(2), minutes(0))),
-                new Measurement.Pressed(Optional.empty(), exactly(Kinds.SHEET_PRESSURE,
-                        Objects.requireNonNull(plan.settings().press(0)).pressure()),
-                        exactly(Kinds.TIME, Objects.requireNonNull(plan.settings().press(0)).time())));
+        return record(furnish, BOARDS)
+                .add(
+                        new Measurement.Load(Reading.of(litres(25), litres(0)), Reading.of(hours(2), minutes(0))),
+                        new Measurement.Pressed(
+                                Optional.empty(),
+                                exactly(
+                                        Kinds.SHEET_PRESSURE,
+                                        Objects.requireNonNull(plan.settings().press(0))
+                                                .pressure()),
+                                exactly(
+                                        Kinds.TIME,
+                                        Objects.requireNonNull(plan.settings().press(0))
+                                                .time())));
     }
 
     @ParameterizedTest
@@ -169,8 +201,8 @@ class MeasuredThenPlannedTest {
         Planned before = Planned.of(SHIPPED, furnish, "measured", BOARDS, 60);
         double gsm = before.of(PieceFigure.GRAMMAGE);
         double thick = before.of(PieceFigure.CALIPER) * 0.85;
-        Assumptions found = measured(pressed(furnish, before)
-                .add(sheet(gsm, Kinds.LENGTH.ofSi(thick), micrometres(0))), BOARDS);
+        Assumptions found =
+                measured(pressed(furnish, before).add(sheet(gsm, Kinds.LENGTH.ofSi(thick), micrometres(0))), BOARDS);
         for (String recipe : List.of("measured", "another", "a third")) {
             MakingPlan plan = MakingPlan.of(order(furnish, recipe, 60), studio(found, BOARDS));
             var caliper = plan.piece("sheet").finished().caliper();
@@ -186,9 +218,12 @@ class MeasuredThenPlannedTest {
         Planned before = Planned.of(SHIPPED, kozo, "measured", BOARDS, 60);
         double gsm = before.of(PieceFigure.GRAMMAGE);
         double error = 2e-6;
-        Assumptions found = measured(pressed(kozo, before)
-                .add(sheet(gsm, micrometres(181.5), Kinds.LENGTH.ofSi(error)),
-                        sheet(gsm, micrometres(179), Kinds.LENGTH.ofSi(error))), BOARDS);
+        Assumptions found = measured(
+                pressed(kozo, before)
+                        .add(
+                                sheet(gsm, micrometres(181.5), Kinds.LENGTH.ofSi(error)),
+                                sheet(gsm, micrometres(179), Kinds.LENGTH.ofSi(error))),
+                BOARDS);
         assertThat(Planned.of(found, kozo, "another", BOARDS, 60).of(PieceFigure.CALIPER))
                 .isCloseTo(180e-6, within(error));
     }
@@ -198,8 +233,8 @@ class MeasuredThenPlannedTest {
     void sheetDenserThanTheCurveAllowsIsMetAllTheSame() {
         Planned before = Planned.of(SHIPPED, ABACA, "measured", BOARDS, 60);
         double gsm = before.of(PieceFigure.GRAMMAGE);
-        Assumptions found = measured(pressed(ABACA, before)
-                .add(sheet(gsm, Kinds.LENGTH.ofSi(gsm / 1000), micrometres(0))), BOARDS);
+        Assumptions found =
+                measured(pressed(ABACA, before).add(sheet(gsm, Kinds.LENGTH.ofSi(gsm / 1000), micrometres(0))), BOARDS);
         assertThat(found.si("sheet.density-long-beaten", Fibres.ABACA.scope())).isEqualTo(1500);
         assertThat(Planned.of(found, ABACA, "another", BOARDS, 60).of(PieceFigure.DENSITY))
                 .isCloseTo(1000, withinPercentage(100 * EXACT));
@@ -209,8 +244,9 @@ class MeasuredThenPlannedTest {
     void thinSheetMeasuredIsAsThickAsMeasured() {
         Furnish kozo = Furnish.of(Fibres.KOZO);
         Planned before = Planned.of(SHIPPED, kozo, "measured", BOARDS, 8);
-        Assumptions found = measured(pressed(kozo, before).add(sheet(before.of(PieceFigure.GRAMMAGE),
-                micrometres(31), micrometres(0))), BOARDS);
+        Assumptions found = measured(
+                pressed(kozo, before).add(sheet(before.of(PieceFigure.GRAMMAGE), micrometres(31), micrometres(0))),
+                BOARDS);
         assertThat(Planned.of(found, kozo, "measured", BOARDS, 8).of(PieceFigure.CALIPER))
                 .isCloseTo(31e-6, withinPercentage(100 * EXACT));
     }
@@ -221,9 +257,15 @@ class MeasuredThenPlannedTest {
     void couchedSolidsComeBack() {
         Assumptions truth = SHIPPED.given("web.solids-couched", Scope.at("vat"), 0.12);
         double solids = 0.02;
-        Assumptions found = measured(record(ABACA, BOARDS).add(new Measurement.WeighedSheet(
-                exactly(Kinds.MASS, solids / 0.12), Optional.empty(), exactly(Kinds.MASS, solids), length(SIDE),
-                length(SIDE))), BOARDS);
+        Assumptions found = measured(
+                record(ABACA, BOARDS)
+                        .add(new Measurement.WeighedSheet(
+                                exactly(Kinds.MASS, solids / 0.12),
+                                Optional.empty(),
+                                exactly(Kinds.MASS, solids),
+                                length(SIDE),
+                                length(SIDE))),
+                BOARDS);
         plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.COUCHED);
     }
 
@@ -238,46 +280,75 @@ class MeasuredThenPlannedTest {
 
     private static Measurement.WeighedSheet weighedAsPlanned(Planned plan) {
         double ovenDry = plan.of(PieceFigure.COUCHED) * SHIPPED.si("web.solids-couched", Scope.at("vat"));
-        return new Measurement.WeighedSheet(exactly(Kinds.MASS, plan.of(PieceFigure.COUCHED)),
+        return new Measurement.WeighedSheet(
+                exactly(Kinds.MASS, plan.of(PieceFigure.COUCHED)),
                 Optional.of(exactly(Kinds.MASS, ovenDry / plan.of(PieceFigure.SOLIDS))),
-                exactly(Kinds.MASS, ovenDry), length(plan.settings().sheet(0).openingWidth()),
+                exactly(Kinds.MASS, ovenDry),
+                length(plan.settings().sheet(0).openingWidth()),
                 length(plan.settings().sheet(0).openingHeight()));
     }
 
     @Test
     void retentionOfTheVatComesBack() {
         Assumptions truth = SHIPPED.given("vat.retention", Fibres.ABACA.scope().on("vat"), 0.9);
-        Assumptions found = measured(record(ABACA, BOARDS).add(new Measurement.WaterDried(
-                exactly(Kinds.FIBRE_CONCENTRATION, 0.4), exactly(Kinds.FIBRE_CONCENTRATION, 4))), BOARDS);
+        Assumptions found = measured(
+                record(ABACA, BOARDS)
+                        .add(new Measurement.WaterDried(
+                                exactly(Kinds.FIBRE_CONCENTRATION, 0.4), exactly(Kinds.FIBRE_CONCENTRATION, 4))),
+                BOARDS);
         plansAsTruth(truth, found, ABACA, BOARDS, "another", BatchFigure.WHITE_WATER);
     }
 
     @Test
     void liftOfTheHandComesBack() {
         Assumptions truth = SHIPPED.given("vat.lift-factor", Scope.at("vat"), 1.06);
-        Measurement sheet = new Measurement.WeighedSheet(exactly(Kinds.MASS, 0.2), Optional.empty(),
-                exactly(Kinds.MASS, 0.0212), length(SIDE), length(SIDE));
-        Assumptions found = measured(record(ABACA, BOARDS).planned(BatchRecord.SHEET_SOLIDS, Kinds.MASS.ofSi(0.02))
-                .add(sheet, sheet, sheet, sheet, sheet, sheet, sheet, sheet, sheet), BOARDS);
-        plansAsTruth(truth, SHIPPED.with(found.get("vat.lift-factor", Scope.at("vat"))), ABACA, BOARDS, "another",
+        Measurement sheet = new Measurement.WeighedSheet(
+                exactly(Kinds.MASS, 0.2), Optional.empty(), exactly(Kinds.MASS, 0.0212), length(SIDE), length(SIDE));
+        Assumptions found = measured(
+                record(ABACA, BOARDS)
+                        .planned(BatchRecord.SHEET_SOLIDS, Kinds.MASS.ofSi(0.02))
+                        .add(sheet, sheet, sheet, sheet, sheet, sheet, sheet, sheet, sheet),
+                BOARDS);
+        plansAsTruth(
+                truth,
+                SHIPPED.with(found.get("vat.lift-factor", Scope.at("vat"))),
+                ABACA,
+                BOARDS,
+                "another",
                 PieceFigure.GRAMMAGE);
     }
 
     @Test
     void drainingTimeComesBack() {
-        Assumptions truth = SHIPPED.given("drainage.resistance-factor", Scope.at("vat"),
+        Assumptions truth = SHIPPED.given(
+                "drainage.resistance-factor",
+                Scope.at("vat"),
                 1.3 * SHIPPED.get("drainage.resistance-factor", Scope.at("vat")).likely());
-        var number = BeatingModel.from(SHIPPED, Fibres.ABACA.scope().on("beater")).after(hours(2));
+        var number =
+                BeatingModel.from(SHIPPED, Fibres.ABACA.scope().on("beater")).after(hours(2));
         Amount<Length> depth = mm(40);
         Amount<FibreConcentration> stock = Kinds.FIBRE_CONCENTRATION.ofSi(5);
         Water water = Water.at(celsius(20));
-        var time = DrainageModel.from(truth, Scope.at("vat")).drain(depth, stock,
-                DrainabilityModel.from(truth, Scope.at("vat")).resistance(number).likely(), water).time();
-        Assumptions found = measured(record(ABACA, BOARDS).add(
-                new Measurement.NumberRead(Reading.of(hours(2), minutes(0)),
-                        exactly(Kinds.SCHOPPER_RIEGLER, number.si())),
-                new Measurement.TimedSheet(exactly(Kinds.TIME, time.si()), Reading.of(depth, mm(0)),
-                        exactly(Kinds.FIBRE_CONCENTRATION, stock.si()), celsius(20))), BOARDS);
+        var time = DrainageModel.from(truth, Scope.at("vat"))
+                .drain(
+                        depth,
+                        stock,
+                        DrainabilityModel.from(truth, Scope.at("vat"))
+                                .resistance(number)
+                                .likely(),
+                        water)
+                .time();
+        Assumptions found = measured(
+                record(ABACA, BOARDS)
+                        .add(
+                                new Measurement.NumberRead(
+                                        Reading.of(hours(2), minutes(0)), exactly(Kinds.SCHOPPER_RIEGLER, number.si())),
+                                new Measurement.TimedSheet(
+                                        exactly(Kinds.TIME, time.si()),
+                                        Reading.of(depth, mm(0)),
+                                        exactly(Kinds.FIBRE_CONCENTRATION, stock.si()),
+                                        celsius(20))),
+                BOARDS);
         plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.DRAIN);
     }
 
@@ -286,10 +357,14 @@ class MeasuredThenPlannedTest {
     @Test
     void drainabilityComesBack() {
         Scope scope = Fibres.ABACA.scope().on("beater");
-        Assumptions truth = SHIPPED.given("beating.rate", scope, 1.4 * SHIPPED.get("beating.rate", scope).likely());
+        Assumptions truth = SHIPPED.given(
+                "beating.rate", scope, 1.4 * SHIPPED.get("beating.rate", scope).likely());
         var number = BeatingModel.from(truth, scope).after(hours(2));
-        Assumptions found = measured(record(ABACA, BOARDS).add(new Measurement.NumberRead(
-                Reading.of(hours(2), minutes(0)), exactly(Kinds.SCHOPPER_RIEGLER, number.si()))), BOARDS);
+        Assumptions found = measured(
+                record(ABACA, BOARDS)
+                        .add(new Measurement.NumberRead(
+                                Reading.of(hours(2), minutes(0)), exactly(Kinds.SCHOPPER_RIEGLER, number.si()))),
+                BOARDS);
         plansAsTruth(truth, found, ABACA, BOARDS, "another", BatchFigure.DRAINABILITY);
     }
 
@@ -297,22 +372,36 @@ class MeasuredThenPlannedTest {
     void drainabilityBeforeBeatingAndTheCurveComeBack() {
         Scope scope = Fibres.ABACA.scope().on("beater");
         Assumptions truth = SHIPPED.given("beating.drainability-unbeaten", scope, 19)
-                .given("beating.rate", scope, 1.3 * SHIPPED.get("beating.rate", scope).likely())
-                .given("beating.exponent", scope, 1.1 * SHIPPED.get("beating.exponent", scope).likely());
+                .given(
+                        "beating.rate",
+                        scope,
+                        1.3 * SHIPPED.get("beating.rate", scope).likely())
+                .given(
+                        "beating.exponent",
+                        scope,
+                        1.1 * SHIPPED.get("beating.exponent", scope).likely());
         BatchRecord.Builder record = record(ABACA, BOARDS);
         for (double time : new double[] {0, 1, 2.5}) {
-            record.add(new Measurement.NumberRead(Reading.of(hours(time), minutes(0)),
-                    exactly(Kinds.SCHOPPER_RIEGLER, BeatingModel.from(truth, scope).after(hours(time)).si())));
+            record.add(new Measurement.NumberRead(
+                    Reading.of(hours(time), minutes(0)),
+                    exactly(
+                            Kinds.SCHOPPER_RIEGLER,
+                            BeatingModel.from(truth, scope).after(hours(time)).si())));
         }
         plansAsTruth(truth, measured(record, BOARDS), ABACA, BOARDS, "another", BatchFigure.DRAINABILITY);
     }
 
     @Test
     void waterRetentionComesBack() {
-        var number = BeatingModel.from(SHIPPED, Fibres.ABACA.scope().on("beater")).after(hours(2));
-        Assumptions found = measured(record(ABACA, BOARDS).add(new Measurement.WaterSpun(
-                exactly(Kinds.SCHOPPER_RIEGLER, number.si()), exactly(Kinds.WATER_RETENTION, 1.9),
-                WaterRetentionModel.Spin.ISO_23714)), BOARDS);
+        var number =
+                BeatingModel.from(SHIPPED, Fibres.ABACA.scope().on("beater")).after(hours(2));
+        Assumptions found = measured(
+                record(ABACA, BOARDS)
+                        .add(new Measurement.WaterSpun(
+                                exactly(Kinds.SCHOPPER_RIEGLER, number.si()),
+                                exactly(Kinds.WATER_RETENTION, 1.9),
+                                WaterRetentionModel.Spin.ISO_23714)),
+                BOARDS);
         assertThat(Planned.of(found, ABACA, "another", BOARDS, 120).figures().of(BatchFigure.WATER_RETENTION, 0))
                 .isCloseTo(1.9, withinPercentage(100 * EXACT));
     }
@@ -320,8 +409,8 @@ class MeasuredThenPlannedTest {
     // ------------------------------------------------------------------------------------------------ dry sheets
 
     private static Measurement.Marks marks(Restraint restraint, double along, double across) {
-        return new Measurement.Marks(restraint, length(SIDE), length(SIDE * (1 - along)), length(SIDE),
-                length(SIDE * (1 - across)));
+        return new Measurement.Marks(
+                restraint, length(SIDE), length(SIDE * (1 - along)), length(SIDE), length(SIDE * (1 - across)));
     }
 
     @Test
@@ -345,14 +434,27 @@ class MeasuredThenPlannedTest {
     @Test
     void curveOfStripsDriedFreeComesBack() {
         Scope scope = Fibres.ABACA.scope().on("beater");
-        Assumptions truth = SHIPPED.given("shrinkage.time", scope, 1.25 * SHIPPED.get("shrinkage.time", scope).likely());
-        List<BatchRecord> records = Stream.of(1.0, 2.5, 4.0).map(time -> {
-            double free = ShrinkageModel.from(truth, scope).free(hours(time)).shrinkage().alongFraction();
-            return BatchRecord.builder("strip " + time, LocalDate.of(2026, 11, 2)).recipe("strips", ABACA)
-                    .beater("beater").dryer("boards")
-                    .add(new Measurement.Load(Reading.of(litres(25), litres(0)), Reading.of(hours(time), minutes(0))),
-                            marks(Restraint.HUNG, free, free)).build();
-        }).toList();
+        Assumptions truth = SHIPPED.given(
+                "shrinkage.time",
+                scope,
+                1.25 * SHIPPED.get("shrinkage.time", scope).likely());
+        List<BatchRecord> records = Stream.of(1.0, 2.5, 4.0)
+                .map(time -> {
+                    double free = ShrinkageModel.from(truth, scope)
+                            .free(hours(time))
+                            .shrinkage()
+                            .alongFraction();
+                    return BatchRecord.builder("strip " + time, LocalDate.of(2026, 11, 2))
+                            .recipe("strips", ABACA)
+                            .beater("beater")
+                            .dryer("boards")
+                            .add(
+                                    new Measurement.Load(
+                                            Reading.of(litres(25), litres(0)), Reading.of(hours(time), minutes(0))),
+                                    marks(Restraint.HUNG, free, free))
+                            .build();
+                })
+                .toList();
         Assumptions found = Calibration.of(SHIPPED, records, List.of(BOARDS)).assumptions();
         plansAsTruth(truth, found, ABACA, BOARDS, "another", BatchFigure.FREE_SHRINKAGE);
         plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.SHRINK_ALONG);
@@ -364,11 +466,19 @@ class MeasuredThenPlannedTest {
         Scope scope = Fibres.ESPARTO.scope();
         Assumptions truth = SHIPPED.given("shrinkage.per-water-retention", scope, 0.07)
                 .given("shrinkage.water-retention-intercept", scope, 0.75);
-        List<BatchRecord> records = Stream.of(1.2, 2.0).map(held -> BatchRecord.builder("strip " + held,
-                LocalDate.of(2026, 11, 2)).recipe("strips", esparto).beater("beater").dryer("boards")
-                .add(new Measurement.WaterSpun(exactly(Kinds.SCHOPPER_RIEGLER, 20 * held),
-                        exactly(Kinds.WATER_RETENTION, held), WaterRetentionModel.Spin.ISO_23714),
-                        marks(Restraint.HUNG, 0.07 * (held - 0.75), 0.07 * (held - 0.75))).build()).toList();
+        List<BatchRecord> records = Stream.of(1.2, 2.0)
+                .map(held -> BatchRecord.builder("strip " + held, LocalDate.of(2026, 11, 2))
+                        .recipe("strips", esparto)
+                        .beater("beater")
+                        .dryer("boards")
+                        .add(
+                                new Measurement.WaterSpun(
+                                        exactly(Kinds.SCHOPPER_RIEGLER, 20 * held),
+                                        exactly(Kinds.WATER_RETENTION, held),
+                                        WaterRetentionModel.Spin.ISO_23714),
+                                marks(Restraint.HUNG, 0.07 * (held - 0.75), 0.07 * (held - 0.75)))
+                        .build())
+                .toList();
         Assumptions all = Calibration.of(SHIPPED, records, List.of(BOARDS)).assumptions();
         // Only the line is looked at here, not the water the strips were spun for.
         Assumptions found = SHIPPED.with(all.get("shrinkage.per-water-retention", scope))
@@ -379,12 +489,22 @@ class MeasuredThenPlannedTest {
     @Test
     void moistureInAirComesBack() {
         Scope scope = Fibres.ABACA.scope();
-        Assumptions truth = SHIPPED.given("sorption.monolayer", scope,
+        Assumptions truth = SHIPPED.given(
+                "sorption.monolayer",
+                scope,
                 1.12 * SHIPPED.get("sorption.monolayer", scope).likely());
         double ratio = SorptionModel.from(truth, ABACA).ratio(ROOM).si();
-        Assumptions found = SHIPPED.with(measured(record(ABACA, BOARDS).add(new Measurement.Finished(length(SIDE),
-                length(SIDE), exactly(Kinds.MASS, 0.01 * (1 + ratio)), Optional.empty(),
-                Optional.of(exactly(Kinds.MASS, 0.01)), ROOM)), BOARDS).get("sorption.monolayer", scope));
+        Assumptions found = SHIPPED.with(measured(
+                        record(ABACA, BOARDS)
+                                .add(new Measurement.Finished(
+                                        length(SIDE),
+                                        length(SIDE),
+                                        exactly(Kinds.MASS, 0.01 * (1 + ratio)),
+                                        Optional.empty(),
+                                        Optional.of(exactly(Kinds.MASS, 0.01)),
+                                        ROOM)),
+                        BOARDS)
+                .get("sorption.monolayer", scope));
         assertThat(SorptionModel.from(found, ABACA).ratio(ROOM).si()).isCloseTo(ratio, withinPercentage(100 * EXACT));
         plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.DRYING);
     }
@@ -393,9 +513,17 @@ class MeasuredThenPlannedTest {
     void moistureOfTheSheetComesBackForTheRecipe() {
         Scope scope = Scope.of("measured").on("boards");
         Assumptions truth = SHIPPED.given("sheet.moisture-conditioned", scope, 0.06);
-        Assumptions found = SHIPPED.with(measured(record(ABACA, BOARDS).add(new Measurement.Finished(length(SIDE),
-                length(SIDE), exactly(Kinds.MASS, 0.01), Optional.empty(), Optional.of(exactly(Kinds.MASS, 0.0094)),
-                ROOM)), BOARDS).get("sheet.moisture-conditioned", scope));
+        Assumptions found = SHIPPED.with(measured(
+                        record(ABACA, BOARDS)
+                                .add(new Measurement.Finished(
+                                        length(SIDE),
+                                        length(SIDE),
+                                        exactly(Kinds.MASS, 0.01),
+                                        Optional.empty(),
+                                        Optional.of(exactly(Kinds.MASS, 0.0094)),
+                                        ROOM)),
+                        BOARDS)
+                .get("sheet.moisture-conditioned", scope));
         plansAsTruth(truth, found, ABACA, BOARDS, "measured", PieceFigure.EVAPORATED);
     }
 
@@ -414,11 +542,24 @@ class MeasuredThenPlannedTest {
         // One timing alone is less sure than what is known without it.
         BatchRecord.Builder record = record(ABACA, dryer);
         for (double dry : new double[] {0.4, 0.45, 0.5, 0.55}) {
-            DryingModel.Batch batch = DryingModel.Batch.of(Kinds.MASS.ofSi(dry), Kinds.AREA.ofSi(4),
-                    Kinds.MOISTURE_RATIO.ofSi(1.6), Kinds.MOISTURE_RATIO.ofSi(0.12), equilibrium);
-            double time = DryingModel.from(truth, scope).dry(dryer, batch, ROOM).hours().si();
-            record.add(new Measurement.Dried(exactly(Kinds.MASS, dry * 2.6), exactly(Kinds.MASS, dry * 1.12),
-                    exactly(Kinds.TIME, time), exactly(Kinds.MASS, dry), Kinds.AREA.ofSi(4), 0, ROOM));
+            DryingModel.Batch batch = DryingModel.Batch.of(
+                    Kinds.MASS.ofSi(dry),
+                    Kinds.AREA.ofSi(4),
+                    Kinds.MOISTURE_RATIO.ofSi(1.6),
+                    Kinds.MOISTURE_RATIO.ofSi(0.12),
+                    equilibrium);
+            double time = DryingModel.from(truth, scope)
+                    .dry(dryer, batch, ROOM)
+                    .hours()
+                    .si();
+            record.add(new Measurement.Dried(
+                    exactly(Kinds.MASS, dry * 2.6),
+                    exactly(Kinds.MASS, dry * 1.12),
+                    exactly(Kinds.TIME, time),
+                    exactly(Kinds.MASS, dry),
+                    Kinds.AREA.ofSi(4),
+                    0,
+                    ROOM));
         }
         Assumptions found = measured(record, dryer);
         plansAsTruth(truth, found, ABACA, dryer, "another", PieceFigure.DRYING);
@@ -428,13 +569,27 @@ class MeasuredThenPlannedTest {
     void weighedStackComesBack() {
         Dryer stack = Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30);
         Assumptions truth = SHIPPED.given("drying.fan-efficiency", Scope.at("stack"), 0.42);
-        DryingModel.Batch batch = DryingModel.Batch.of(Kinds.MASS.ofSi(0.4), Kinds.AREA.ofSi(4),
-                Kinds.MOISTURE_RATIO.ofSi(1.6), Kinds.MOISTURE_RATIO.ofSi(0.8),
+        DryingModel.Batch batch = DryingModel.Batch.of(
+                Kinds.MASS.ofSi(0.4),
+                Kinds.AREA.ofSi(4),
+                Kinds.MOISTURE_RATIO.ofSi(1.6),
+                Kinds.MOISTURE_RATIO.ofSi(0.8),
                 SorptionModel.from(SHIPPED, ABACA).ratio(ROOM));
-        double time = DryingModel.from(truth, Scope.at("stack")).dry(stack, batch, ROOM).hours().si();
-        Assumptions found = measured(record(ABACA, stack).add(new Measurement.Dried(exactly(Kinds.MASS, 0.4 * 2.6),
-                exactly(Kinds.MASS, 0.4 * 1.8), exactly(Kinds.TIME, time), exactly(Kinds.MASS, 0.4),
-                Kinds.AREA.ofSi(4), 0, ROOM)), stack);
+        double time = DryingModel.from(truth, Scope.at("stack"))
+                .dry(stack, batch, ROOM)
+                .hours()
+                .si();
+        Assumptions found = measured(
+                record(ABACA, stack)
+                        .add(new Measurement.Dried(
+                                exactly(Kinds.MASS, 0.4 * 2.6),
+                                exactly(Kinds.MASS, 0.4 * 1.8),
+                                exactly(Kinds.TIME, time),
+                                exactly(Kinds.MASS, 0.4),
+                                Kinds.AREA.ofSi(4),
+                                0,
+                                ROOM)),
+                stack);
         plansAsTruth(truth, found, ABACA, stack, "another", PieceFigure.DRYING);
     }
 
@@ -442,9 +597,17 @@ class MeasuredThenPlannedTest {
     void weighedBlottersComeBack() {
         Dryer blotters = Dryer.blotters("blotters", 20);
         Assumptions truth = SHIPPED.given("drying.blotter-kept", Scope.at("blotters"), 0.31);
-        Assumptions found = measured(record(ABACA, blotters).add(new Measurement.Dried(exactly(Kinds.MASS, 0.4 * 2.6),
-                exactly(Kinds.MASS, 0.4 * (1 + 1.6 * Math.pow(0.31, 2))), exactly(Kinds.TIME, 57600),
-                exactly(Kinds.MASS, 0.4), Kinds.AREA.ofSi(4), 2, ROOM)), blotters);
+        Assumptions found = measured(
+                record(ABACA, blotters)
+                        .add(new Measurement.Dried(
+                                exactly(Kinds.MASS, 0.4 * 2.6),
+                                exactly(Kinds.MASS, 0.4 * (1 + 1.6 * Math.pow(0.31, 2))),
+                                exactly(Kinds.TIME, 57600),
+                                exactly(Kinds.MASS, 0.4),
+                                Kinds.AREA.ofSi(4),
+                                2,
+                                ROOM)),
+                blotters);
         plansAsTruth(truth, found, ABACA, blotters, "another", PieceFigure.DRYING);
     }
 
@@ -452,11 +615,15 @@ class MeasuredThenPlannedTest {
 
     @Test
     void timeOfAStepComesBack() {
-        Assumptions truth = SHIPPED.given("labour.sort", Scope.GENERAL,
+        Assumptions truth = SHIPPED.given(
+                "labour.sort",
+                Scope.GENERAL,
                 2 * SHIPPED.get("labour.sort", Scope.GENERAL).likely());
         double each = truth.si("labour.sort", Scope.GENERAL);
-        Assumptions found = measured(record(ABACA, BOARDS).add(new Measurement.Hours(Measurement.Work.SORTING,
-                exactly(Kinds.TIME, 150 * each), 150)), BOARDS);
+        Assumptions found = measured(
+                record(ABACA, BOARDS)
+                        .add(new Measurement.Hours(Measurement.Work.SORTING, exactly(Kinds.TIME, 150 * each), 150)),
+                BOARDS);
         plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.HOURS);
     }
 }

@@ -6,7 +6,6 @@ import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.mm;
 
 import javax.measure.quantity.Time;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -25,9 +24,17 @@ import org.papermath.quantity.Grammage;
 /** A band says where it has no end, and does not jump where it loses one. */
 class OpenBandTest {
     private static MakingPlan plan(Fibre fibre, double hours) {
-        return MakingPlan.of(Order.of("any").recipe(Recipe.of("any", Furnish.of(fibre)).beating(hours(hours)).build())
-                .piece(Piece.of("sheet", 50, "any").size(mm(210), mm(297)).grammage(Grammage.gsm(40)).build())
-                .build(), Sample.studio());
+        return MakingPlan.of(
+                Order.of("any")
+                        .recipe(Recipe.of("any", Furnish.of(fibre))
+                                .beating(hours(hours))
+                                .build())
+                        .piece(Piece.of("sheet", 50, "any")
+                                .size(mm(210), mm(297))
+                                .grammage(Grammage.gsm(40))
+                                .build())
+                        .build(),
+                Sample.studio());
     }
 
     private static Estimate<Time> drain(Fibre fibre, double hours) {
@@ -41,8 +48,10 @@ class OpenBandTest {
         assertThat(before.isOpenAbove()).isFalse();
         assertThat(after.isOpenAbove()).isTrue();
         assertThat(after.isOpenBelow()).isFalse();
-        assertThat(after.low().si()).isCloseTo(before.low().si(), within(0.15 * before.low().si()));
-        assertThat(after.high().si()).isCloseTo(before.high().si(), within(0.15 * before.high().si()));
+        assertThat(after.low().si())
+                .isCloseTo(before.low().si(), within(0.15 * before.low().si()));
+        assertThat(after.high().si())
+                .isCloseTo(before.high().si(), within(0.15 * before.high().si()));
         assertThat(after).hasToString("51.8 s, mean 13.74 or more");
     }
 
@@ -54,8 +63,10 @@ class OpenBandTest {
         assertThat(drain.low().si()).isGreaterThan(drain.likely().si() / 10);
         assertThat(drain.high().si()).isGreaterThan(2 * drain.likely().si());
         MakingPlan plan = plan(Fibres.FLAX_RAW, hours);
-        assertThat(plan.notices().stream().anyMatch(one -> one.code().equals("forecast.open-band")
-                && one.arguments().get("forecast").equals("time to drain"))).isEqualTo(drain.isOpenAbove());
+        assertThat(plan.notices().stream()
+                        .anyMatch(one -> one.code().equals("forecast.open-band")
+                                && one.arguments().get("forecast").equals("time to drain")))
+                .isEqualTo(drain.isOpenAbove());
         assertThat(drain.isOpenAbove()).isEqualTo(hours > 5);
         if (drain.isOpenAbove()) {
             assertThat(MakingCard.of(plan).toString()).contains("or more) s");
@@ -81,16 +92,26 @@ class OpenBandTest {
 
     @Test
     void stockThatMayBeMissingIsAFigureOfItsOwn() {
-        BatchPlan batch = MakingPlan.of(Sample.order(), Sample.studio()).batches().get(0);
+        BatchPlan batch =
+                MakingPlan.of(Sample.order(), Sample.studio()).batches().get(0);
         assertThat(batch.stockPutBy().low().si()).isNotNegative();
         assertThat(batch.shortage()).isPresent();
         BatchPlan.Shortage shortage = batch.shortage().get();
         assertThat(shortage.chance().si()).isBetween(0.25, 0.5);
         assertThat(shortage.upTo().si()).isPositive();
         // Much stays in the vat of this order: what is missing hardly shows.
-        MakingPlan few = MakingPlan.of(Order.of("few").recipe(Sample.order().recipes().get(0))
-                .piece(Piece.of("card", 6, Sample.order().recipes().get(0).name()).size(mm(105), mm(148))
-                        .grammage(Grammage.gsm(120)).build()).build(), Sample.studio());
+        MakingPlan few = MakingPlan.of(
+                Order.of("few")
+                        .recipe(Sample.order().recipes().get(0))
+                        .piece(Piece.of(
+                                        "card",
+                                        6,
+                                        Sample.order().recipes().get(0).name())
+                                .size(mm(105), mm(148))
+                                .grammage(Grammage.gsm(120))
+                                .build())
+                        .build(),
+                Sample.studio());
         assertThat(few.batches().get(0).shortage()).isEmpty();
         assertThat(few.notices()).noneMatch(one -> one.code().equals("stock.may-run-short"));
     }

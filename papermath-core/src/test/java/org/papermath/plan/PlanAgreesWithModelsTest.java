@@ -78,22 +78,33 @@ class PlanAgreesWithModelsTest {
     private static final Beater BEATER = Beater.of("trough", litres(40), grams(800));
     private static final double SAME = 1e-12;
     private static final List<Dryer> DRYERS = List.of(
-            Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30), Dryer.boards("boards", 30),
-            Dryer.loft("loft", 1, 60), Dryer.loft("spurs", 4, 60), Dryer.blotters("blotters", 20));
+            Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30),
+            Dryer.boards("boards", 30),
+            Dryer.loft("loft", 1, 60),
+            Dryer.loft("spurs", 4, 60),
+            Dryer.blotters("blotters", 20));
 
     private static Studio.Builder studio(Dryer dryer) {
         return bare(dryer).press(PRESS);
     }
 
     private static Studio.Builder bare(Dryer dryer) {
-        return Studio.of("bench").mould(Mould.of("folio", mm(300), mm(400))).room(ROOM).beater(BEATER)
+        return Studio.of("bench")
+                .mould(Mould.of("folio", mm(300), mm(400)))
+                .room(ROOM)
+                .beater(BEATER)
                 .vat(Vat.of("tub", litres(80)))
-                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21)).dryer(dryer);
+                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21))
+                .dryer(dryer);
     }
 
     private static Order order(Furnish furnish, double hours, double grammage) {
-        return Order.of("one piece").recipe(Recipe.of("plain", furnish).beating(hours(hours)).build())
-                .piece(Piece.of("sheet", 20, "plain").size(mm(200), mm(280)).grammage(Grammage.gsm(grammage)).build())
+        return Order.of("one piece")
+                .recipe(Recipe.of("plain", furnish).beating(hours(hours)).build())
+                .piece(Piece.of("sheet", 20, "plain")
+                        .size(mm(200), mm(280))
+                        .grammage(Grammage.gsm(grammage))
+                        .build())
                 .build();
     }
 
@@ -109,7 +120,8 @@ class PlanAgreesWithModelsTest {
     }
 
     static Stream<Furnish> blends() {
-        return Stream.of(Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.ABACA),
+        return Stream.of(
+                Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.ABACA),
                 Furnish.of(Share.percent(50), Fibres.KOZO, Share.percent(50), Fibres.ABACA),
                 Furnish.of(Share.percent(20), Fibres.KOZO, Share.percent(80), Fibres.ESPARTO),
                 Furnish.of(Share.percent(60), Fibres.SOFTWOOD_KRAFT, Share.percent(40), Fibres.FLAX_RAW));
@@ -127,7 +139,8 @@ class PlanAgreesWithModelsTest {
     /** Every value of a law, given for all and for the place it is looked up at. */
     static Stream<Arguments> ownValues() {
         Scope press = Scope.at(PRESS.name());
-        return Stream.of(Arguments.of("sheet.density-reference-pressure", Scope.GENERAL, 0.2),
+        return Stream.of(
+                Arguments.of("sheet.density-reference-pressure", Scope.GENERAL, 0.2),
                 Arguments.of("sheet.density-reference-pressure", Scope.of("kozo"), 0.2),
                 Arguments.of("sheet.density-exponent", Scope.GENERAL, 0.15),
                 Arguments.of("sheet.density-exponent", Scope.of("abaca"), 0.14),
@@ -142,8 +155,10 @@ class PlanAgreesWithModelsTest {
                 Arguments.of("sheet.density-unbeaten", Scope.of("kozo"), 280),
                 Arguments.of("sheet.density-lightly-pressed", Scope.of("kozo").on(PRESS.name()), 350),
                 Arguments.of("press.reference-pressure", Scope.GENERAL, 350000),
-                Arguments.of("press.exponent", press, 0.25), Arguments.of("press.factor", press, 1.3),
-                Arguments.of("press.time-constant", Scope.GENERAL, 80), Arguments.of("press.floor", press, 0.9),
+                Arguments.of("press.exponent", press, 0.25),
+                Arguments.of("press.factor", press, 1.3),
+                Arguments.of("press.time-constant", Scope.GENERAL, 80),
+                Arguments.of("press.floor", press, 0.9),
                 Arguments.of("beating.drainability-unbeaten", Scope.GENERAL, 15.5),
                 Arguments.of("beating.drainability-unbeaten", Scope.of("abaca").on(BEATER.name()), 20),
                 Arguments.of("beating.drainability-unbeaten", Scope.of("abaca"), 18),
@@ -157,7 +172,8 @@ class PlanAgreesWithModelsTest {
                 Arguments.of("drying.critical-ratio", Scope.at("stack"), 0.8),
                 Arguments.of("drying.delivered-share", Scope.GENERAL, 0.3),
                 Arguments.of("drying.film-still", Scope.at("loft"), 8),
-                Arguments.of("drying.radiative", Scope.GENERAL, 5), Arguments.of("drying.lewis", Scope.GENERAL, 0.9),
+                Arguments.of("drying.radiative", Scope.GENERAL, 5),
+                Arguments.of("drying.lewis", Scope.GENERAL, 0.9),
                 Arguments.of("drying.loft-tail", Scope.at("boards"), 1.9),
                 Arguments.of("drying.blotter-kept", Scope.at("blotters"), 0.6),
                 Arguments.of("drying.blotter-hours", Scope.at("blotters"), 6));
@@ -167,7 +183,9 @@ class PlanAgreesWithModelsTest {
     @MethodSource("ownValues")
     void ownValue(String id, Scope scope, double value) {
         Assumptions own = Assumptions.standard().given(id, scope, value);
-        for (Furnish furnish : List.of(Furnish.of(Fibres.KOZO), Furnish.of(Fibres.ABACA),
+        for (Furnish furnish : List.of(
+                Furnish.of(Fibres.KOZO),
+                Furnish.of(Fibres.ABACA),
                 Furnish.of(Share.percent(40), Fibres.KOZO, Share.percent(60), Fibres.ABACA))) {
             for (Dryer dryer : DRYERS) {
                 agrees(furnish, dryer, studio(dryer).assumptions(own).build(), 3);
@@ -182,7 +200,11 @@ class PlanAgreesWithModelsTest {
             agrees(Furnish.of(Fibres.KOZO), DRYERS.get(1), studio(DRYERS.get(1)).build(), 1, grammage);
         }
         Press weak = Press.of(PRESS.name(), kilonewtons(5), mm(400), mm(500));
-        agrees(Furnish.of(Fibres.ABACA), DRYERS.get(1), bare(DRYERS.get(1)).press(weak).build(), 3);
+        agrees(
+                Furnish.of(Fibres.ABACA),
+                DRYERS.get(1),
+                bare(DRYERS.get(1)).press(weak).build(),
+                3);
     }
 
     @Test
@@ -192,30 +214,56 @@ class PlanAgreesWithModelsTest {
         Furnish blend = Furnish.of(Share.percent(60), Fibres.COTTON_RAG, Share.percent(40), Fibres.ABACA);
         Assumptions own = Assumptions.standard();
         own = DryingModel.calibrate(own, (Dryer.FanStack) dryer, Reading.of(grams(900), grams(5)), hours(4), ROOM);
-        own = DryingModel.calibrate(own, loft, DryingModel.Batch.of(grams(500), Amounts.squareMetres(4),
-                MoistureRatio.gramsPerGram(1.8), MoistureRatio.gramsPerGram(0.09), MoistureRatio.gramsPerGram(0.07)),
-                Reading.of(hours(14), hours(0.5)), ROOM);
-        CouchedSheet sheet = FormedSheet.ofGrammage(Grammage.gsm(140), mm(300), mm(400)).couched();
-        own = PressingModel.calibrate(own, PRESS, sheet, Reading.of(Kinds.MASS.ofSi(2.4 * sheet.ovenDry().si()),
-                grams(0.2)),
-                WaterRetention.gramsPerGram(1.3), Kinds.SHEET_PRESSURE.of(0.5, "MPa"), Amounts.minutes(15));
-        own = DensityModel.calibrate(own, Scope.of("abaca").on(PRESS.name()),
-                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(210), micrometres(2)),
-                Kinds.SHEET_PRESSURE.of(0.5, "MPa"), hours(3));
-        own = SorptionModel.calibrate(own, Scope.of("abaca"), Reading.of(grams(10.9), grams(0.01)),
-                Reading.of(grams(10), grams(0.01)), ROOM);
-        own = ShrinkageModel.calibrateDirections(own, Scope.of("abaca"),
-                Shrinkage.of(LinearShrinkage.percent(9), LinearShrinkage.percent(11)));
+        own = DryingModel.calibrate(
+                own,
+                loft,
+                DryingModel.Batch.of(
+                        grams(500),
+                        Amounts.squareMetres(4),
+                        MoistureRatio.gramsPerGram(1.8),
+                        MoistureRatio.gramsPerGram(0.09),
+                        MoistureRatio.gramsPerGram(0.07)),
+                Reading.of(hours(14), hours(0.5)),
+                ROOM);
+        CouchedSheet sheet =
+                FormedSheet.ofGrammage(Grammage.gsm(140), mm(300), mm(400)).couched();
+        own = PressingModel.calibrate(
+                own,
+                PRESS,
+                sheet,
+                Reading.of(Kinds.MASS.ofSi(2.4 * sheet.ovenDry().si()), grams(0.2)),
+                WaterRetention.gramsPerGram(1.3),
+                Kinds.SHEET_PRESSURE.of(0.5, "MPa"),
+                Amounts.minutes(15));
+        own = DensityModel.calibrate(
+                own,
+                Scope.of("abaca").on(PRESS.name()),
+                Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
+                Reading.of(micrometres(210), micrometres(2)),
+                Kinds.SHEET_PRESSURE.of(0.5, "MPa"),
+                hours(3));
+        own = SorptionModel.calibrate(
+                own, Scope.of("abaca"), Reading.of(grams(10.9), grams(0.01)), Reading.of(grams(10), grams(0.01)), ROOM);
+        own = ShrinkageModel.calibrateDirections(
+                own, Scope.of("abaca"), Shrinkage.of(LinearShrinkage.percent(9), LinearShrinkage.percent(11)));
         for (Dryer one : List.of(dryer, loft)) {
             agrees(Furnish.of(Fibres.ABACA), one, studio(one).assumptions(own).build(), 3);
         }
         Assumptions mixed = own;
-        for (String id : List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time", "sorption.monolayer",
-                "sorption.energy", "sorption.bulk")) {
-            mixed = mixed.with(own.get(id, Fibres.ABACA.scope()).given(blend.scope(),
-                    1.1 * own.get(id, Fibres.COTTON_RAG.scope()).likely()));
+        for (String id : List.of(
+                "shrinkage.initial",
+                "shrinkage.limit",
+                "shrinkage.time",
+                "sorption.monolayer",
+                "sorption.energy",
+                "sorption.bulk")) {
+            mixed = mixed.with(own.get(id, Fibres.ABACA.scope())
+                    .given(
+                            blend.scope(),
+                            1.1 * own.get(id, Fibres.COTTON_RAG.scope()).likely()));
         }
-        mixed = mixed.with(own.get("shrinkage.direction-difference", blend.scope()).given(blend.scope(), 0.015));
+        mixed = mixed.with(
+                own.get("shrinkage.direction-difference", blend.scope()).given(blend.scope(), 0.015));
         agrees(blend, loft, studio(loft).assumptions(mixed).build(), 3);
         agrees(blend, loft, studio(loft).assumptions(own).build(), 3);
     }
@@ -245,26 +293,39 @@ class PlanAgreesWithModelsTest {
             } else {
                 var beaten = BeatingModel.from(known, fibre.on(BEATER.name())).after(hours(hours));
                 number += part.getValue().si() * beaten.si();
-                retention += part.getValue().si() * WaterRetentionModel.from(known, fibre).at(beaten).value().si();
+                retention += part.getValue().si()
+                        * WaterRetentionModel.from(known, fibre)
+                                .at(beaten)
+                                .value()
+                                .si();
             }
         }
         if (beats) {
             close(sr, number);
         } else if (!furnish.isBlend()) {
-            retention = WaterRetentionModel.from(known, furnish.scope()).at(Kinds.SCHOPPER_RIEGLER.ofSi(sr)).value().si();
+            retention = WaterRetentionModel.from(known, furnish.scope())
+                    .at(Kinds.SCHOPPER_RIEGLER.ofSi(sr))
+                    .value()
+                    .si();
         } else {
             retention = out.of(BatchFigure.WATER_RETENTION, 0);
         }
         close(out.of(BatchFigure.WATER_RETENTION, 0), retention);
 
-        CouchedSheet couched = FormedSheet.of(Kinds.MASS.ofSi(
-                out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.GENERAL)),
-                Kinds.LENGTH.ofSi(formed.openingWidth()), Kinds.LENGTH.ofSi(formed.openingHeight())).couched();
+        CouchedSheet couched = FormedSheet.of(
+                        Kinds.MASS.ofSi(out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.GENERAL)),
+                        Kinds.LENGTH.ofSi(formed.openingWidth()),
+                        Kinds.LENGTH.ofSi(formed.openingHeight()))
+                .couched();
         close(out.of(PieceFigure.COUCHED, 0), couched.mass().si());
         PressingModel pressing = PressingModel.from(known, press.isEmpty() ? Scope.GENERAL : Scope.at(press));
         PressedSheet pressed = set != null
-                ? pressing.press(couched, Kinds.WATER_RETENTION.ofSi(retention),
-                        Kinds.SHEET_PRESSURE.ofSi(set.pressure()), Kinds.TIME.ofSi(set.time())).sheet()
+                ? pressing.press(
+                                couched,
+                                Kinds.WATER_RETENTION.ofSi(retention),
+                                Kinds.SHEET_PRESSURE.ofSi(set.pressure()),
+                                Kinds.TIME.ofSi(set.time()))
+                        .sheet()
                 : couched.pressed(dryer instanceof Dryer.Blotters ? pressing.afterBlotterExchange() : couched.solids());
         close(out.of(PieceFigure.SOLIDS, 0), pressed.solids().si());
 
@@ -273,7 +334,8 @@ class PlanAgreesWithModelsTest {
         Amount<MoistureRatio> end = Kinds.MOISTURE_RATIO.ofSi(room.si() + known.si("drying.end-margin", Scope.GENERAL));
         DryingPath path = DryingPath.from(pressed).then(Restraint.of(dryer.restraint()), end);
         Shrinkage shrinks = shrinkage(known, furnish, hours, retention, path)
-                .orElseGet(() -> Shrinkage.of(Kinds.LINEAR_SHRINKAGE.ofSi(out.of(PieceFigure.SHRINK_ALONG, 0)),
+                .orElseGet(() -> Shrinkage.of(
+                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(PieceFigure.SHRINK_ALONG, 0)),
                         Kinds.LINEAR_SHRINKAGE.ofSi(out.of(PieceFigure.SHRINK_ACROSS, 0))));
         close(out.of(PieceFigure.SHRINK_ALONG, 0), shrinks.alongFraction());
         close(out.of(PieceFigure.SHRINK_ACROSS, 0), shrinks.acrossFraction());
@@ -282,8 +344,8 @@ class PlanAgreesWithModelsTest {
         close(out.of(PieceFigure.GRAMMAGE, 0), weighed.grammage().si());
         if (hasDensity(known, furnish, press)) {
             Amount<SheetPressure> last = Kinds.SHEET_PRESSURE.ofSi(set == null ? 1 : set.pressure());
-            DensityModel.Result caliper = DensityModel.from(known, furnish, press).of(weighed.grammage(), last,
-                    hours(hours));
+            DensityModel.Result caliper =
+                    DensityModel.from(known, furnish, press).of(weighed.grammage(), last, hours(hours));
             close(out.of(PieceFigure.CALIPER, 0), caliper.caliper().likely().si());
             close(out.of(PieceFigure.DENSITY, 0), caliper.density().likely().si());
         } else {
@@ -292,9 +354,15 @@ class PlanAgreesWithModelsTest {
 
         DryingModel drying = DryingModel.from(known, Scope.at(dryer.name()));
         int load = Math.min(formed.sheets(), dryer.capacity());
-        DryingModel.Batch batch = DryingModel.Batch.of(Kinds.MASS.ofSi(load * pressed.ovenDry().si()),
-                Kinds.AREA.ofSi(load * pressed.area().si()), pressed.ratio(), end, room);
-        close(out.of(PieceFigure.DRYING, 0), drying.dry(dryer, batch, ROOM).hours().si());
+        DryingModel.Batch batch = DryingModel.Batch.of(
+                Kinds.MASS.ofSi(load * pressed.ovenDry().si()),
+                Kinds.AREA.ofSi(load * pressed.area().si()),
+                pressed.ratio(),
+                end,
+                room);
+        close(
+                out.of(PieceFigure.DRYING, 0),
+                drying.dry(dryer, batch, ROOM).hours().si());
     }
 
     /** Dipped or poured, in cold water and in warm. */
@@ -302,48 +370,67 @@ class PlanAgreesWithModelsTest {
     @ValueSource(doubles = {8, 20, 38, 45})
     void drains(double celsius) {
         Dryer boards = DRYERS.get(1);
-        for (Assumptions known : List.of(Assumptions.standard(),
+        for (Assumptions known : List.of(
+                Assumptions.standard(),
                 Assumptions.standard().given("drainage.suction-factor", Scope.at("tub"), 0.8))) {
-            Studio studio = Studio.of("bench").mould(Mould.of("folio", mm(300), mm(400))).room(ROOM).beater(BEATER)
-                    .vat(Vat.of("tub", litres(80)).at(celsius(celsius))).dryer(boards).assumptions(known).build();
+            Studio studio = Studio.of("bench")
+                    .mould(Mould.of("folio", mm(300), mm(400)))
+                    .room(ROOM)
+                    .beater(BEATER)
+                    .vat(Vat.of("tub", litres(80)).at(celsius(celsius)))
+                    .dryer(boards)
+                    .assumptions(known)
+                    .build();
             Engine engine = Engine.of(order(Furnish.of(Fibres.ABACA), 2, 160), studio);
             Settings settings = engine.decide(engine.likely());
             Figures out = engine.forecast(settings, engine.likely());
             assertThat(settings.vat(0).dipped()).isTrue();
             Water water = Water.at(celsius(celsius));
             double c = engine.stock(0).vatConsistency();
-            double perVolume = c / (c / known.si("fibre.cell-wall-density", Scope.GENERAL) + (1 - c) / water.density().si());
-            double fibre = out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.at("tub"))
+            double perVolume = c
+                    / (c / known.si("fibre.cell-wall-density", Scope.GENERAL)
+                            + (1 - c) / water.density().si());
+            double fibre = out.of(PieceFigure.COUCHED, 0)
+                    * known.si("web.solids-couched", Scope.at("tub"))
                     / (settings.sheet(0).openingWidth() * settings.sheet(0).openingHeight());
-            var depth = DrainageModel.depth(Kinds.GRAMMAGE.ofSi(fibre),
+            var depth = DrainageModel.depth(
+                    Kinds.GRAMMAGE.ofSi(fibre),
                     known.amount("vat.retention", Fibres.ABACA.scope().on("tub"), Kinds.SHARE),
                     Kinds.FIBRE_CONCENTRATION.ofSi(perVolume));
             var resistance = DrainabilityModel.from(known, Scope.at("tub"))
-                    .resistance(Kinds.SCHOPPER_RIEGLER.ofSi(out.of(BatchFigure.DRAINABILITY, 0))).likely();
-            close(out.of(PieceFigure.DRAIN, 0), DrainageModel.from(known, Scope.at("tub"))
-                    .drain(depth, Kinds.FIBRE_CONCENTRATION.ofSi(perVolume), resistance, water).time().si());
+                    .resistance(Kinds.SCHOPPER_RIEGLER.ofSi(out.of(BatchFigure.DRAINABILITY, 0)))
+                    .likely();
+            close(
+                    out.of(PieceFigure.DRAIN, 0),
+                    DrainageModel.from(known, Scope.at("tub"))
+                            .drain(depth, Kinds.FIBRE_CONCENTRATION.ofSi(perVolume), resistance, water)
+                            .time()
+                            .si());
         }
     }
 
     /** By a trial where every fibre has one, by the water it holds for a single fibre without; a mixed blend neither. */
-    private static Optional<Shrinkage> shrinkage(Assumptions known, Furnish furnish, double hours, double retention,
-            DryingPath path) {
+    private static Optional<Shrinkage> shrinkage(
+            Assumptions known, Furnish furnish, double hours, double retention, DryingPath path) {
         ShrinkageModel model = ShrinkageModel.from(known, furnish);
         boolean whole = known.find("shrinkage.time", furnish.scope()).isPresent();
         long tried = furnish.fibres().stream()
-                .filter(fibre -> known.find("shrinkage.time", fibre.scope()).isPresent()).count();
+                .filter(fibre -> known.find("shrinkage.time", fibre.scope()).isPresent())
+                .count();
         if (whole || tried == furnish.fibres().size()) {
             return Optional.of(model.along(hours(hours), path).shrinkage());
         }
-        return tried > 0 || furnish.isBlend() ? Optional.empty()
-                : Optional.of(model.alongByRetention(Kinds.WATER_RETENTION.ofSi(retention), path).shrinkage());
+        return tried > 0 || furnish.isBlend()
+                ? Optional.empty()
+                : Optional.of(model.alongByRetention(Kinds.WATER_RETENTION.ofSi(retention), path)
+                        .shrinkage());
     }
 
     private static boolean hasDensity(Assumptions known, Furnish furnish, String press) {
         return furnish.fibres().stream().allMatch(fibre -> {
             Scope scope = press.isEmpty() ? fibre.scope() : fibre.scope().on(press);
             return known.find("sheet.density-unbeaten", scope).isPresent()
-                    && known.find("sheet.density-long-beaten", scope).isPresent()
+                            && known.find("sheet.density-long-beaten", scope).isPresent()
                     || known.find("sheet.density-lightly-pressed", scope).isPresent();
         });
     }

@@ -11,13 +11,13 @@ import static org.papermath.quantity.Amounts.mm;
 
 import java.util.List;
 import java.util.Random;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.papermath.air.Air;
 import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Estimate;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
@@ -37,7 +37,6 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 /** Whatever the order and whatever the studio lacks: every account closes and no figure is lost. */
@@ -50,19 +49,22 @@ class PlanBalancePropertyTest {
             Fibre one = all.get(random.nextInt(all.size()));
             Fibre other = all.get(random.nextInt(all.size()));
             int share = 5 + random.nextInt(90);
-            Furnish furnish = one.equals(other) ? Furnish.of(one)
+            Furnish furnish = one.equals(other)
+                    ? Furnish.of(one)
                     : Furnish.of(Share.percent(share), one, Share.percent(100 - share), other);
             Recipe.Builder recipe = Recipe.of("r" + r, furnish).beating(hours(random.nextInt(9)));
             if (random.nextBoolean()) {
-                recipe.additive(Additive.of("pigment", Additive.Purpose.PIGMENT),
-                        Dose.percent(0.1 + 5 * random.nextDouble()));
+                recipe.additive(
+                        Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(0.1 + 5 * random.nextDouble()));
             }
             if (random.nextBoolean()) {
-                recipe.additive(Additive.of("aid", Additive.Purpose.RETENTION_AID),
+                recipe.additive(
+                        Additive.of("aid", Additive.Purpose.RETENTION_AID),
                         Dose.percent(0.05 + 0.2 * random.nextDouble()));
             }
             if (random.nextBoolean()) {
-                recipe.additive(Additive.of("size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)),
+                recipe.additive(
+                        Additive.of("size", Additive.Purpose.INTERNAL_SIZE).active(Share.percent(12)),
                         Dose.percent(0.3));
             }
             if (random.nextInt(3) == 0) {
@@ -78,14 +80,16 @@ class PlanBalancePropertyTest {
                 } else {
                     piece.trim(mm(random.nextInt(6))).gap(mm(random.nextInt(4)));
                 }
-                piece.grammage(Grammage.gsm(15 + random.nextInt(300))).folds(random.nextInt(3))
+                piece.grammage(Grammage.gsm(15 + random.nextInt(300)))
+                        .folds(random.nextInt(3))
                         .trials(random.nextInt(8));
                 order.piece(piece.build());
                 if (random.nextInt(3) == 0) {
                     EnvelopeStyle[] styles = EnvelopeStyle.values();
                     order.piece(Piece.of("e" + r + p, 1 + random.nextInt(60), "r" + r)
                             .grammage(Grammage.gsm(60 + random.nextInt(80)))
-                            .envelopeFor(name, styles[random.nextInt(styles.length)]).build());
+                            .envelopeFor(name, styles[random.nextInt(styles.length)])
+                            .build());
                 }
             }
         }
@@ -126,8 +130,12 @@ class PlanBalancePropertyTest {
     }
 
     private static void sound(Estimate<?> estimate) {
-        assertThat(estimate.low().si()).isFinite().isLessThanOrEqualTo(estimate.likely().si());
-        assertThat(estimate.high().si()).isFinite().isGreaterThanOrEqualTo(estimate.likely().si());
+        assertThat(estimate.low().si())
+                .isFinite()
+                .isLessThanOrEqualTo(estimate.likely().si());
+        assertThat(estimate.high().si())
+                .isFinite()
+                .isGreaterThanOrEqualTo(estimate.likely().si());
     }
 
     @Property(tries = 300, seed = "7")
@@ -137,7 +145,8 @@ class PlanBalancePropertyTest {
         for (BatchPlan batch : plan.batches()) {
             for (Balance balance : batch.balances()) {
                 double in = balance.totalIn().si();
-                assertThat(balance.totalOut().si()).as(balance::toString)
+                assertThat(balance.totalOut().si())
+                        .as(balance::toString)
                         .isCloseTo(in, within(1e-9 * Math.max(in, 1e-6)));
                 balance.in().values().forEach(mass -> assertThat(mass.si()).isFinite());
                 balance.out().values().forEach(mass -> assertThat(mass.si()).isFinite());
@@ -163,9 +172,12 @@ class PlanBalancePropertyTest {
                 sound(drying.time());
                 sound(drying.water());
             });
-            assertThat(piece.counts().good().likely().si()).isGreaterThanOrEqualTo(piece.counts()
-                    .wanted() * (1 - 1e-9));
+            assertThat(piece.counts().good().likely().si())
+                    .isGreaterThanOrEqualTo(piece.counts().wanted() * (1 - 1e-9));
         }
-        assertThat(MakingCard.of(plan).toString()).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("null");
+        assertThat(MakingCard.of(plan).toString())
+                .doesNotContain("NaN")
+                .doesNotContain("Infinity")
+                .doesNotContain("null");
     }
 }

@@ -19,7 +19,6 @@ import static org.papermath.plan.Caution.STACK;
 import static org.papermath.plan.Caution.WARM_PLATE;
 import static org.papermath.plan.Caution.WET_ELECTRICITY;
 import static org.papermath.quantity.Amounts.hours;
-import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.mm;
 
 import java.util.ArrayList;
@@ -28,7 +27,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,18 +58,29 @@ class PlanCautionsTest {
      * @param with a plan that has the step
      * @param without a plan that has it not; null if no plan is without it
      */
-    private record Row(String section, Set<Caution> cautions, MakingPlan with,
-            @Nullable MakingPlan without) {
-    }
+    private record Row(
+            String section,
+            Set<Caution> cautions,
+            MakingPlan with,
+            @Nullable MakingPlan without) {}
 
-    private static final MakingPlan BARE = MakingPlan.of(order(Fibres.COTTON_RAG), Sample.bare().build());
+    private static final MakingPlan BARE =
+            MakingPlan.of(order(Fibres.COTTON_RAG), Sample.bare().build());
     private static final MakingPlan FULL = MakingPlan.of(Sample.order(), Sample.studio());
-    private static final MakingPlan FLAX = MakingPlan.of(order(Fibres.FLAX_RAW), Sample.bare().build());
-    private static final MakingPlan SIZED = MakingPlan.of(order(recipe(Fibres.COTTON_RAG)
-            .sizeBath(FibreConcentration.gramsPerLitre(26)), piece()), Sample.bare()
-                    .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 40)).build());
-    private static final MakingPlan EDGE = MakingPlan.of(order(recipe(Fibres.COTTON_RAG),
-            Piece.of("sheet", 20, "plain").size(mm(200), mm(280)).grammage(Grammage.gsm(120)).edge(Piece.Edge.DECKLE)),
+    private static final MakingPlan FLAX =
+            MakingPlan.of(order(Fibres.FLAX_RAW), Sample.bare().build());
+    private static final MakingPlan SIZED = MakingPlan.of(
+            order(recipe(Fibres.COTTON_RAG).sizeBath(FibreConcentration.gramsPerLitre(26)), piece()),
+            Sample.bare()
+                    .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 40))
+                    .build());
+    private static final MakingPlan EDGE = MakingPlan.of(
+            order(
+                    recipe(Fibres.COTTON_RAG),
+                    Piece.of("sheet", 20, "plain")
+                            .size(mm(200), mm(280))
+                            .grammage(Grammage.gsm(120))
+                            .edge(Piece.Edge.DECKLE)),
             Sample.bare().dryer(Dryer.boards("boards", 30)).build());
 
     /** A new step has to be given its row here: whether it can hurt, and by what. */
@@ -118,7 +127,10 @@ class PlanCautionsTest {
     }
 
     private static StepCaution of(MakingPlan plan, Caution code) {
-        return plan.cautions().stream().filter(one -> one.code() == code).findFirst().orElseThrow();
+        return plan.cautions().stream()
+                .filter(one -> one.code() == code)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Where each caution stands on the card: the section it is found under, joined lines as one text. */
@@ -148,7 +160,9 @@ class PlanCautionsTest {
     void eachStepHasItsCautionsBesideIt(WorkStep step) {
         Row row = row(step);
         assertThat(step.cautions()).containsExactlyInAnyOrderElementsOf(row.cautions());
-        assertThat(row.with().cautions()).filteredOn(one -> one.step() == step).extracting(StepCaution::code)
+        assertThat(row.with().cautions())
+                .filteredOn(one -> one.step() == step)
+                .extracting(StepCaution::code)
                 .containsExactlyElementsOf(step.cautions());
         for (Caution caution : step.cautions()) {
             StepCaution one = of(row.with(), caution);
@@ -182,13 +196,23 @@ class PlanCautionsTest {
 
     @Test
     void stepsThatAreNotInThePlanHaveNoCaution() {
-        assertThat(BARE.cautions()).extracting(StepCaution::code).containsExactly(SOAKING_PAILS, WARM_PLATE,
-                WET_ELECTRICITY, LIFTING_MOULD, FAN_HEATER, BLADE, DRAIN, MOULD);
-        MakingPlan aid = MakingPlan.of(order(recipe(Fibres.COTTON_RAG)
-                .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1)), piece()),
+        assertThat(BARE.cautions())
+                .extracting(StepCaution::code)
+                .containsExactly(
+                        SOAKING_PAILS, WARM_PLATE, WET_ELECTRICITY, LIFTING_MOULD, FAN_HEATER, BLADE, DRAIN, MOULD);
+        MakingPlan aid = MakingPlan.of(
+                order(
+                        recipe(Fibres.COTTON_RAG)
+                                .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1)),
+                        piece()),
                 Sample.studio());
-        assertThat(aid.cautions()).extracting(StepCaution::code).contains(SAFETY_SHEETS).doesNotContain(DRY_POWDER);
-        assertThat(EDGE.cautions()).extracting(StepCaution::step).contains(WorkStep.DRY_ON_BOARDS)
+        assertThat(aid.cautions())
+                .extracting(StepCaution::code)
+                .contains(SAFETY_SHEETS)
+                .doesNotContain(DRY_POWDER);
+        assertThat(EDGE.cautions())
+                .extracting(StepCaution::step)
+                .contains(WorkStep.DRY_ON_BOARDS)
                 .doesNotContain(WorkStep.DRY_TRIALS);
     }
 
@@ -210,29 +234,45 @@ class PlanCautionsTest {
         BatchPlan batch = FULL.batches().get(0);
         assertThat(of(FULL, SOAKING_PAILS).text())
                 .contains(Digits.three(batch.soak().water().in("L")) + " L and the fibre weigh ")
-                .contains(Digits.three(batch.soak().water().in("L") * 0.9984 + batch.fibre().asBought().in("kg"))
-                        + " kg");
-        double force = FULL.pieces().stream().mapToDouble(one -> one.press().force().in("kN")).max().orElseThrow();
-        assertThat(force).isPositive();
-        assertThat(of(FULL, PRESS).text()).startsWith("Press: up to " + FULL.pieces().stream()
-                .map(one -> one.press().force()).filter(one -> one.in("kN") == force).findFirst().orElseThrow())
-                .contains(", what the jack as weakest part allows");
-        double post = FULL.pieces().stream().mapToDouble(one -> one.posts().mass().likely().in("kg")).max()
+                .contains(Digits.three(batch.soak().water().in("L") * 0.9984
+                                + batch.fibre().asBought().in("kg")) + " kg");
+        double force = FULL.pieces().stream()
+                .mapToDouble(one -> one.press().force().in("kN"))
+                .max()
                 .orElseThrow();
-        assertThat(of(FULL, LIFTING).text()).contains("about " + Digits.three(post) + " kg").contains("23 kg");
-        double lift = FULL.pieces().stream().mapToDouble(one -> one.vat().lift().in("kg")).max().orElseThrow();
+        assertThat(force).isPositive();
+        assertThat(of(FULL, PRESS).text())
+                .startsWith("Press: up to "
+                        + FULL.pieces().stream()
+                                .map(one -> one.press().force())
+                                .filter(one -> one.in("kN") == force)
+                                .findFirst()
+                                .orElseThrow())
+                .contains(", what the jack as weakest part allows");
+        double post = FULL.pieces().stream()
+                .mapToDouble(one -> one.posts().mass().likely().in("kg"))
+                .max()
+                .orElseThrow();
+        assertThat(of(FULL, LIFTING).text())
+                .contains("about " + Digits.three(post) + " kg")
+                .contains("23 kg");
+        double lift = FULL.pieces().stream()
+                .mapToDouble(one -> one.vat().lift().in("kg"))
+                .max()
+                .orElseThrow();
         assertThat(of(FULL, LIFTING_MOULD).text()).contains("a full lift is " + Digits.three(lift) + " kg");
         assertThat(of(BARE, LIFTING_MOULD).text()).contains(" kg of stock, its water and the mould;");
         assertThat(of(SIZED, SIZE_BATH).text())
                 .contains(Digits.three(SIZED.piece("card").sizing().bath().in("L")) + " L in all");
-        assertThat(of(FULL, NOISE).text()).contains("the roll runs "
-                + Digits.three(batch.beating().loads() * 2.5) + " h in all");
+        assertThat(of(FULL, NOISE).text())
+                .contains("the roll runs " + Digits.three(batch.beating().loads() * 2.5) + " h in all");
         assertThat(of(FULL, MOULD).text()).contains("at 52 % RH");
     }
 
     @Test
     void poundsAndGallonsStandBesideWhereTheStudioWantsThem() {
-        MakingPlan plan = MakingPlan.of(order(Fibres.COTTON_RAG), Sample.bare().alsoCustomaryUnits().build());
+        MakingPlan plan = MakingPlan.of(
+                order(Fibres.COTTON_RAG), Sample.bare().alsoCustomaryUnits().build());
         assertThat(of(plan, SOAKING_PAILS).text()).containsPattern("L \\([0-9.]+ US gal\\) .* kg \\([0-9.]+ lb\\);");
         assertThat(of(BARE, SOAKING_PAILS).text()).doesNotContain("US gal");
     }
@@ -242,9 +282,10 @@ class PlanCautionsTest {
         for (MakingPlan plan : plans()) {
             List<String> lines = MakingCard.of(plan).lines();
             assertThat(lines).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(WIDTH));
-            assertThat(plan.cautions()).allSatisfy(one -> assertThat(one.text().length())
-                    .isLessThanOrEqualTo(2 * WIDTH - 12));
-            assertThat(lines).filteredOn(line -> line.equals("Local codes and licensed practice come before this card."))
+            assertThat(plan.cautions())
+                    .allSatisfy(one -> assertThat(one.text().length()).isLessThanOrEqualTo(2 * WIDTH - 12));
+            assertThat(lines)
+                    .filteredOn(line -> line.equals("Local codes and licensed practice come before this card."))
                     .hasSize(1);
             assertThat(lines.indexOf("Local codes and licensed practice come before this card."))
                     .isEqualTo(lines.size() - 2);
@@ -257,7 +298,8 @@ class PlanCautionsTest {
             assertThat(one.text()).matches("[A-Z][^:]+: .+\\.");
             assertThat(one.basis()).isNotBlank();
         });
-        assertThat(Map.of(PRESS, "Press: ", DRAIN, "Drain: ")).allSatisfy((one, start) ->
-                assertThat(one.text("9 kN")).isEqualTo(start + "9 kN; " + one.text().substring(start.length())));
+        assertThat(Map.of(PRESS, "Press: ", DRAIN, "Drain: "))
+                .allSatisfy((one, start) -> assertThat(one.text("9 kN"))
+                        .isEqualTo(start + "9 kN; " + one.text().substring(start.length())));
     }
 }

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Amount;
@@ -41,8 +40,9 @@ class PlanRegressionTest {
         before.forEach((name, numbers) -> {
             assertThat(figures.get(name)).as(name).hasSameSizeAs(numbers);
             for (int i = 0; i < numbers.length; i++) {
-                assertThat(figures.get(name)[i]).as(name).isCloseTo(numbers[i],
-                        within(TOLERANCE * Math.abs(numbers[i])));
+                assertThat(figures.get(name)[i])
+                        .as(name)
+                        .isCloseTo(numbers[i], within(TOLERANCE * Math.abs(numbers[i])));
             }
         });
     }
@@ -52,7 +52,8 @@ class PlanRegressionTest {
         try (InputStream in = PlanRegressionTest.class.getResourceAsStream(FILE)) {
             assertThat(in).as(FILE).isNotNull();
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            List<String> lines = text.lines().filter(line -> !line.startsWith("#")).skip(1).toList();
+            List<String> lines =
+                    text.lines().filter(line -> !line.startsWith("#")).skip(1).toList();
             for (String line : lines) {
                 String[] cells = line.split(",");
                 double[] numbers = new double[cells.length - 1];
@@ -95,7 +96,8 @@ class PlanRegressionTest {
         put(of + " / calendar days known", plan.schedule().leastDays());
         put(of + " / notices", plan.notices().size());
         put(of + " / assumptions", plan.assumptionsUsed().size());
-        plan.sensitivity().stream().limit(5)
+        plan.sensitivity().stream()
+                .limit(5)
                 .forEach(one -> put(of + " / weight of " + one.assumption().key(), one.weight()));
     }
 
@@ -213,8 +215,9 @@ class PlanRegressionTest {
     }
 
     private void put(String name, Estimate<?> estimate) {
-        double[] last = figures.put(name,
-                new double[] {estimate.likely().si(), estimate.low().si(), estimate.high().si()});
+        double[] last = figures.put(name, new double[] {
+            estimate.likely().si(), estimate.low().si(), estimate.high().si()
+        });
         assertThat(last).as(name).isNull();
     }
 }

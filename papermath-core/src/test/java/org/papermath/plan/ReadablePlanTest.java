@@ -15,7 +15,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
@@ -34,8 +33,12 @@ class ReadablePlanTest {
     private static final boolean ALL = Boolean.getBoolean("papermath.long");
 
     /** What {@code of} may refuse an order for that its builders let through. */
-    private static final Set<String> DECLARED = Set.of("recipe.vat-thicker-than-stock", "piece.no-density",
-            "vat.sheet-wetter-than-vat", "plan.figure-beyond-nature", "plan.too-many-sheets");
+    private static final Set<String> DECLARED = Set.of(
+            "recipe.vat-thicker-than-stock",
+            "piece.no-density",
+            "vat.sheet-wetter-than-vat",
+            "plan.figure-beyond-nature",
+            "plan.too-many-sheets");
 
     /** Signed by nature. */
     private static final Set<String> SIGNED = Set.of("playAlong", "playAcross", "seam");
@@ -74,7 +77,8 @@ class ReadablePlanTest {
             for (BatchPlan batch : plan.batches()) {
                 for (Balance balance : batch.balances()) {
                     double in = balance.totalIn().si();
-                    assertThat(balance.totalOut().si()).as("seed %d: %s", seed, balance)
+                    assertThat(balance.totalOut().si())
+                            .as("seed %d: %s", seed, balance)
                             .isCloseTo(in, within(1e-9 * Math.max(in, 1e-6)));
                 }
             }
@@ -87,8 +91,10 @@ class ReadablePlanTest {
         if (value instanceof Estimate<?> estimate) {
             estimate(estimate, path, faults);
         } else if (value instanceof Amount<?> amount) {
-            if (!Double.isFinite(amount.si()) || amount.si() < 0 && amount.kind() != (Object) Kinds.TEMPERATURE
-                    && SIGNED.stream().noneMatch(path::contains)) {
+            if (!Double.isFinite(amount.si())
+                    || amount.si() < 0
+                            && amount.kind() != (Object) Kinds.TEMPERATURE
+                            && SIGNED.stream().noneMatch(path::contains)) {
                 faults.add(path + " = " + amount);
             }
         } else if (value instanceof Iterable<?> list) {
@@ -102,16 +108,21 @@ class ReadablePlanTest {
             maybe.ifPresent(one -> read(one, path, seen, faults));
         } else if (value instanceof Stage<?> stage) {
             stage.optional().ifPresent(one -> read(one, path, seen, faults));
-        } else if (value != null && value.getClass().getPackageName().equals("org.papermath.plan")
-                && !(value instanceof Order) && !(value instanceof Studio) && !(value instanceof Enum)) {
+        } else if (value != null
+                && value.getClass().getPackageName().equals("org.papermath.plan")
+                && !(value instanceof Order)
+                && !(value instanceof Studio)
+                && !(value instanceof Enum)) {
             getters(value, path, seen, faults);
         }
     }
 
     private static void getters(Object value, String path, Set<String> seen, List<String> faults) {
         for (Method method : value.getClass().getMethods()) {
-            if (method.getParameterCount() > 0 || Modifier.isStatic(method.getModifiers())
-                    || method.getDeclaringClass() == Object.class || method.getReturnType() == void.class
+            if (method.getParameterCount() > 0
+                    || Modifier.isStatic(method.getModifiers())
+                    || method.getDeclaringClass() == Object.class
+                    || method.getReturnType() == void.class
                     || Assumption.class == method.getReturnType()) {
                 continue;
             }

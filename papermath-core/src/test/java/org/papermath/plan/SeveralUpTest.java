@@ -33,26 +33,47 @@ class SeveralUpTest {
         Assumptions known = Assumptions.standard()
                 .given("shrinkage.measured-along", Scope.of("rag"), 0.02, 0.01, ALONG, Basis.MEASURED_HERE, source)
                 .given("shrinkage.measured-across", Scope.of("rag"), 0.03, 0.01, ACROSS, Basis.MEASURED_HERE, source);
-        return Studio.of("any").mould(Mould.of("mould", mm(mouldWidth), mm(mouldHeight))).assumptions(known).build();
+        return Studio.of("any")
+                .mould(Mould.of("mould", mm(mouldWidth), mm(mouldHeight)))
+                .assumptions(known)
+                .build();
     }
 
     private static PiecePlan plan(Piece.Builder piece, Studio studio) {
-        Order order = Order.of("any").recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).build())
-                .piece(piece.grammage(Grammage.gsm(160)).build()).build();
+        Order order = Order.of("any")
+                .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).build())
+                .piece(piece.grammage(Grammage.gsm(160)).build())
+                .build();
         return MakingPlan.of(order, studio).piece("card");
     }
 
     /** Of 100 × 140 mm, two by two in 212 × 292 mm with the long side along it, two by three in 294 × 316 mm turned. */
     @ParameterizedTest
     @CsvSource({
-            "212, 292, false, 2, 2, 0, 140, 100", "212, 292, false, 2, 2, 4, 140, 100",
-            "212, 292, false, 2, 2, 0, 100, 140", "212, 292, false, 2, 2, 4, 100, 140",
-            "292, 212, false, 2, 2, 4, 100, 140",
-            "294, 316, true, 2, 3, 0, 140, 100", "294, 316, true, 2, 3, 4, 140, 100",
-            "294, 316, true, 2, 3, 0, 100, 140", "294, 316, true, 2, 3, 4, 100, 140"})
-    void eachGetsItsPartOfWhatTheSheetShrinksTo(double mouldWidth, double mouldHeight, boolean turned, int across,
-            int along, double gap, double width, double height) {
-        PiecePlan card = plan(Piece.of("card", 40, "rag").size(mm(width), mm(height)).trim(mm(0)).gap(mm(gap)),
+        "212, 292, false, 2, 2, 0, 140, 100",
+        "212, 292, false, 2, 2, 4, 140, 100",
+        "212, 292, false, 2, 2, 0, 100, 140",
+        "212, 292, false, 2, 2, 4, 100, 140",
+        "292, 212, false, 2, 2, 4, 100, 140",
+        "294, 316, true, 2, 3, 0, 140, 100",
+        "294, 316, true, 2, 3, 4, 140, 100",
+        "294, 316, true, 2, 3, 0, 100, 140",
+        "294, 316, true, 2, 3, 4, 100, 140"
+    })
+    void eachGetsItsPartOfWhatTheSheetShrinksTo(
+            double mouldWidth,
+            double mouldHeight,
+            boolean turned,
+            int across,
+            int along,
+            double gap,
+            double width,
+            double height) {
+        PiecePlan card = plan(
+                Piece.of("card", 40, "rag")
+                        .size(mm(width), mm(height))
+                        .trim(mm(0))
+                        .gap(mm(gap)),
                 studio(mouldWidth, mouldHeight));
         assertThat(card.forming().perSheet()).isEqualTo(across * along);
         assertThat(card.forming().turned()).isEqualTo(turned);
@@ -77,8 +98,11 @@ class SeveralUpTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void aRimShrinksWithItsSheet(boolean upright) {
-        PiecePlan card = plan(Piece.of("card", 40, "rag").size(mm(upright ? 100 : 140), mm(upright ? 140 : 100))
-                .edge(Piece.Edge.DECKLE), studio(200, 300));
+        PiecePlan card = plan(
+                Piece.of("card", 40, "rag")
+                        .size(mm(upright ? 100 : 140), mm(upright ? 140 : 100))
+                        .edge(Piece.Edge.DECKLE),
+                studio(200, 300));
         double longSide = card.forming().opening().height().in("mm");
         double shortSide = card.forming().opening().width().in("mm");
         assertThat(longSide).isCloseTo(140 / 0.98, within(0.051));
@@ -100,7 +124,11 @@ class SeveralUpTest {
         Piece.Builder piece = Piece.of("card", 40, "rag").size(mm(100), mm(140));
         PiecePlan.Finished finished = plan(deckle ? piece.edge(Piece.Edge.DECKLE) : piece.trim(mm(3)), studio(294, 316))
                 .finished();
-        assertThat(finished.mass().likely().si()).isCloseTo(finished.grammage().likely().si()
-                * finished.width().likely().si() * finished.height().likely().si(), within(1e-12));
+        assertThat(finished.mass().likely().si())
+                .isCloseTo(
+                        finished.grammage().likely().si()
+                                * finished.width().likely().si()
+                                * finished.height().likely().si(),
+                        within(1e-12));
     }
 }

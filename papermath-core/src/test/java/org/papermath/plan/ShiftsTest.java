@@ -45,7 +45,8 @@ class ShiftsTest {
     private static void same(Figures some, Figures all, String of) {
         assertThat(some.size()).isEqualTo(all.size());
         for (int at = 0; at < all.size(); at++) {
-            assertThat(Double.doubleToLongBits(some.at(at))).as("%s, %s", of, all.figure(at))
+            assertThat(Double.doubleToLongBits(some.at(at)))
+                    .as("%s, %s", of, all.figure(at))
                     .isEqualTo(Double.doubleToLongBits(all.at(at)));
         }
     }

@@ -11,6 +11,7 @@ import static org.papermath.quantity.Amounts.mm;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
@@ -33,7 +34,6 @@ import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
-import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.vat.Vat;
 
 /**
@@ -44,8 +44,20 @@ class WorkedOrderTest {
     private static MakingPlan plan;
 
     private static Assumption measured(String id, String subject, double value) {
-        return new Assumption(id, Scope.of(subject), id, value, value, value, Shape.NORMAL, 0, 10_000,
-                id.startsWith("sheet.density") ? "kg/m3" : "1", Role.PHYSICAL, Basis.GIVEN, new Source("given"));
+        return new Assumption(
+                id,
+                Scope.of(subject),
+                id,
+                value,
+                value,
+                value,
+                Shape.NORMAL,
+                0,
+                10_000,
+                id.startsWith("sheet.density") ? "kg/m3" : "1",
+                Role.PHYSICAL,
+                Basis.GIVEN,
+                new Source("given"));
     }
 
     @BeforeAll
@@ -59,9 +71,12 @@ class WorkedOrderTest {
                 .given("additive.retention", Scope.of("calcium-carbonate"), 1)
                 .given("order.handling-share", Scope.GENERAL, 0.97)
                 .given("fibre.moisture-as-bought", Scope.of("cotton-rag"), 0.07)
-                .given("reject.forming", Scope.GENERAL, 0).given("reject.pressing", Scope.GENERAL, 0)
-                .given("reject.drying", Scope.of("card"), 0.15).given("reject.drying", Scope.of("envelope"), 0.22)
-                .given("reject.cutting", Scope.GENERAL, 0).given("reject.folding", Scope.of("envelope"), 0)
+                .given("reject.forming", Scope.GENERAL, 0)
+                .given("reject.pressing", Scope.GENERAL, 0)
+                .given("reject.drying", Scope.of("card"), 0.15)
+                .given("reject.drying", Scope.of("envelope"), 0.22)
+                .given("reject.cutting", Scope.GENERAL, 0)
+                .given("reject.folding", Scope.of("envelope"), 0)
                 .given("labour.post-sheets", Scope.GENERAL, 20)
                 .with(measured("shrinkage.measured-along", "grey", 0.025))
                 .with(measured("shrinkage.measured-across", "grey", 0.025))
@@ -69,22 +84,39 @@ class WorkedOrderTest {
                 .with(measured("sheet.moisture-conditioned", "grey", 0.07))
                 .with(measured("sheet.density-measured", "card", 550))
                 .with(measured("sheet.density-measured", "envelope", 600));
-        Recipe grey = Recipe.of("grey", Furnish.of(Fibres.COTTON_RAG)).beating(hours(3))
+        Recipe grey = Recipe.of("grey", Furnish.of(Fibres.COTTON_RAG))
+                .beating(hours(3))
                 .beaterConsistency(Consistency.percent(2.2))
                 .vatConsistency(Consistency.percent(0.6))
-                .additive(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(100 * 0.04 / 0.96)).build();
-        Order order = Order.of("eighty sets").recipe(grey)
-                .piece(Piece.of("card", 80, "grey").size(mm(120), mm(170)).grammage(Grammage.gsm(250))
-                        .spare(Share.percent(12)).kept(3).trials(5).edge(Piece.Edge.DECKLE).build())
-                .piece(Piece.of("envelope", 93, "grey").size(mm(230), mm(230)).grammage(Grammage.gsm(105))
-                        .envelopeFor("card", EnvelopeStyle.DIAMOND).spare(Share.percent(12)).trials(5).edge(Piece.Edge.DECKLE)
+                .additive(Additive.of("carbonate", Additive.Purpose.CARBONATE), Dose.percent(100 * 0.04 / 0.96))
+                .build();
+        Order order = Order.of("eighty sets")
+                .recipe(grey)
+                .piece(Piece.of("card", 80, "grey")
+                        .size(mm(120), mm(170))
+                        .grammage(Grammage.gsm(250))
+                        .spare(Share.percent(12))
+                        .kept(3)
+                        .trials(5)
+                        .edge(Piece.Edge.DECKLE)
+                        .build())
+                .piece(Piece.of("envelope", 93, "grey")
+                        .size(mm(230), mm(230))
+                        .grammage(Grammage.gsm(105))
+                        .envelopeFor("card", EnvelopeStyle.DIAMOND)
+                        .spare(Share.percent(12))
+                        .trials(5)
+                        .edge(Piece.Edge.DECKLE)
                         .build())
                 .build();
-        Studio studio = Studio.of("worked by hand").beater(Beater.of("small beater", litres(45), grams(900)))
+        Studio studio = Studio.of("worked by hand")
+                .beater(Beater.of("small beater", litres(45), grams(900)))
                 .vat(Vat.of("vat", litres(50)))
                 .press(Press.of("press", kilonewtons(100), mm(400), mm(400)))
                 .felts(Felts.of(mm(300), mm(300), Grammage.gsm(500), 30))
-                .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(3000), 60)).assumptions(known).build();
+                .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(3000), 60))
+                .assumptions(known)
+                .build();
         return MakingPlan.of(order, studio);
     }
 
@@ -120,7 +152,8 @@ class WorkedOrderTest {
     void suiteWeighsAndMeasuresWhatWasWorkedByHand() {
         // 10.7 g and 0.98 mm by hand; the forecast follows the rounded settings.
         PiecePlan envelope = plan.piece("envelope");
-        assertThat(envelope.finished().mass().likely().in("g") + plan.piece("card").finished().mass().likely().in("g"))
+        assertThat(envelope.finished().mass().likely().in("g")
+                        + plan.piece("card").finished().mass().likely().in("g"))
                 .isCloseTo(10.7, within(0.15));
         assertThat(plan.piece("card").finished().caliper().likely().in("mm")).isCloseTo(0.455, within(0.01));
         assertThat(envelope.finished().caliper().likely().in("mm")).isCloseTo(0.175, within(0.004));

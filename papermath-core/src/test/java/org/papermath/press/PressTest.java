@@ -30,7 +30,8 @@ import tech.units.indriya.unit.Units;
 
 class PressTest {
     private static final Press PRESS = Press.of("screw-down press", kilonewtons(100), mm(300), mm(400))
-            .part("frame", kilonewtons(60)).daylight(mm(150));
+            .part("frame", kilonewtons(60))
+            .daylight(mm(150));
 
     private static org.papermath.quantity.Amount<javax.measure.quantity.Area> area(double width, double length) {
         return Kinds.AREA.ofSi(width * length);
@@ -54,7 +55,9 @@ class PressTest {
         assertThatThrownBy(() -> PRESS.setting(kilonewtons(60), area(0.3, 0.4)))
                 .isInstanceOfSatisfying(Refused.class, refused -> {
                     assertThat(refused.code()).isEqualTo("press.above-allowed");
-                    assertThat(refused.arguments()).containsEntry("part", "frame").containsEntry("limit", "48 kN");
+                    assertThat(refused.arguments())
+                            .containsEntry("part", "frame")
+                            .containsEntry("limit", "48 kN");
                 })
                 .hasMessage("press \"screw-down press\": 60 kN wanted on the post; its weakest part, the frame,"
                         + " allows 48 kN,"
@@ -74,10 +77,10 @@ class PressTest {
         assertThat(small.notices()).extracting(Notice::code).containsExactly("press.pressure-high", "press.small-post");
         assertThat(small.notices().get(0).text())
                 .isEqualTo("The pressure on the sheet is 1.544 MPa; above 1.5 MPa solids and"
-                + " density hardly answer any more and are only carried on from lower pressures.");
+                        + " density hardly answer any more and are only carried on from lower pressures.");
         assertThatThrownBy(() -> PRESS.setting(kilonewtons(48), area(0.1, 0.1)))
-                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.code())
-                .isEqualTo("press.pressure-limit"))
+                .isInstanceOfSatisfying(
+                        Refused.class, refused -> assertThat(refused.code()).isEqualTo("press.pressure-limit"))
                 .hasMessage("pressure on the sheet: 4800 kPa given; no hand press is known above 4 MPa. Check the"
                         + " area that"
                         + " carries the force and which ton is meant.");
@@ -118,11 +121,18 @@ class PressTest {
         assertThat(collared.torqueFor(kilonewtons(6.4)).si()).isCloseTo(26.177, withinPercentage(0.01));
         assertThat(collared.looseningTorque(kilonewtons(6.4)).si()).isCloseTo(9.7744, withinPercentage(0.01));
         assertThat(collared.efficiency().si()).isCloseTo(0.3113, withinPercentage(0.05));
-        assertThat(Screw.steel(mm(4), mm(18)).collar(mm(30)).torqueFor(kilonewtons(5)).si())
+        assertThat(Screw.steel(mm(4), mm(18))
+                        .collar(mm(30))
+                        .torqueFor(kilonewtons(5))
+                        .si())
                 .isCloseTo(14.029, withinPercentage(0.01));
         assertThat(book.isSelfLocking()).isTrue();
-        assertThat(Screw.of(mm(60), mm(30), Share.fraction(0.05)).isSelfLocking()).isFalse();
-        assertThat(Screw.of(mm(60), mm(30), Share.fraction(0.05)).looseningTorque(kilonewtons(1)).si()).isZero();
+        assertThat(Screw.of(mm(60), mm(30), Share.fraction(0.05)).isSelfLocking())
+                .isFalse();
+        assertThat(Screw.of(mm(60), mm(30), Share.fraction(0.05))
+                        .looseningTorque(kilonewtons(1))
+                        .si())
+                .isZero();
     }
 
     @Test
@@ -130,7 +140,8 @@ class PressTest {
         // Lalande: four men on a lever of ten to twelve feet of 0.32484 m; the wooden screw is assumed.
         Lever lever = Lever.of(metres(3.2484), 4);
         assertThat(lever.torque().si()).isCloseTo(3248.4, withinPercentage(1e-6));
-        var force = Screw.wooden(metres(0.06), metres(0.20)).collar(metres(0.08)).forceOf(lever.torque());
+        var force =
+                Screw.wooden(metres(0.06), metres(0.20)).collar(metres(0.08)).forceOf(lever.torque());
         assertThat(force.likely().in("kN")).isCloseTo(85.20, withinPercentage(0.01));
         assertThat(force.low().in("kN")).isLessThan(0.75 * 85.2);
         assertThat(force.high().in("kN")).isGreaterThan(1.25 * 85.2);
@@ -139,34 +150,47 @@ class PressTest {
 
     @Test
     void jammedThreadAndBadAngle() {
-        assertThatThrownBy(() -> Screw.of(metres(10), mm(20), Share.fraction(0.5)).torqueFor(kilonewtons(1)))
+        assertThatThrownBy(
+                        () -> Screw.of(metres(10), mm(20), Share.fraction(0.5)).torqueFor(kilonewtons(1)))
                 .hasMessage("screw: with a friction of 0.5 its thread jams; no torque presses with it. Check lead and"
                         + " mean"
                         + " diameter.");
         assertThatThrownBy(() -> Screw.steel(mm(4), mm(18)).thread(Quantities.getQuantity(2, Units.RADIAN)))
                 .isInstanceOf(Refused.class);
-        assertThat(Screw.steel(mm(4), mm(18)).thread(Quantities.<Angle>getQuantity(0.2531, Units.RADIAN))
-                .torqueFor(kilonewtons(1)).si())
-                .isGreaterThan(Screw.steel(mm(4), mm(18)).torqueFor(kilonewtons(1)).si());
+        assertThat(Screw.steel(mm(4), mm(18))
+                        .thread(Quantities.<Angle>getQuantity(0.2531, Units.RADIAN))
+                        .torqueFor(kilonewtons(1))
+                        .si())
+                .isGreaterThan(
+                        Screw.steel(mm(4), mm(18)).torqueFor(kilonewtons(1)).si());
     }
 
     @Test
     void ramWeightsAndGauge() {
         RamGauge ram = RamGauge.of(mm(60));
         assertThat(ram.force(GaugePressure.megapascals(10)).si()).isCloseTo(28274.3, withinPercentage(1e-3));
-        assertThat(ram.takingUp(kilonewtons(1)).force(GaugePressure.megapascals(10)).si())
+        assertThat(ram.takingUp(kilonewtons(1))
+                        .force(GaugePressure.megapascals(10))
+                        .si())
                 .isCloseTo(27274.3, withinPercentage(1e-3));
-        assertThat(ram.takingUp(kilonewtons(1)).force(GaugePressure.megapascals(0.1)).si()).isZero();
-        assertThat(ram.takingUp(kilonewtons(1)).gaugeFor(kilonewtons(27.2743339)).in("MPa"))
+        assertThat(ram.takingUp(kilonewtons(1))
+                        .force(GaugePressure.megapascals(0.1))
+                        .si())
+                .isZero();
+        assertThat(ram.takingUp(kilonewtons(1))
+                        .gaugeFor(kilonewtons(27.2743339))
+                        .in("MPa"))
                 .isCloseTo(10, withinPercentage(1e-6));
         assertThat(DeadWeight.pressure(kilograms(18.927), area(0.2159, 0.2794)).si())
                 .isCloseTo(3077.0, withinPercentage(0.01));
-        assertThat(DeadWeight.massFor(Kinds.SHEET_PRESSURE.ofSi(3077), area(0.2159, 0.2794)).in("kg"))
+        assertThat(DeadWeight.massFor(Kinds.SHEET_PRESSURE.ofSi(3077), area(0.2159, 0.2794))
+                        .in("kg"))
                 .isCloseTo(18.927, withinPercentage(0.01));
     }
 
     @Property(seed = "2026")
-    void forceAndTorqueAreInverse(@ForAll @DoubleRange(min = 0.1, max = 300) double kilonewtons,
+    void forceAndTorqueAreInverse(
+            @ForAll @DoubleRange(min = 0.1, max = 300) double kilonewtons,
             @ForAll @DoubleRange(min = 2, max = 20) double lead) {
         Screw screw = Screw.steel(mm(lead), mm(40)).collar(mm(50));
         var torque = screw.torqueFor(kilonewtons(kilonewtons));
@@ -182,11 +206,10 @@ class PressTest {
         assertThat(post.height().in("mm")).isCloseTo(125, withinPercentage(1e-9));
         List<Notice> high = Post.of(felts, 59, grams(50)).layers(mm(4), mm(1)).notices(PRESS);
         assertThat(high.get(0).text())
-                .isEqualTo("The post is 299 mm high and the opening of the press is 150 mm. Make smaller"
-                + " posts.");
+                .isEqualTo("The post is 299 mm high and the opening of the press is 150 mm. Make smaller" + " posts.");
         assertThat(post.notices(PRESS).get(0).text())
                 .matches("The post weighs [0-9.]+ kg, more than the 23 kg \\(51 lb\\) one"
-                + " person should lift at best: take two people, a trolley or smaller posts\\.");
+                        + " person should lift at best: take two people, a trolley or smaller posts\\.");
         assertThatThrownBy(() -> Post.of(felts, 60, grams(50)))
                 .hasMessage("post: 60 sheets take 61 felts and there are 60. Make posts of at most 59 sheets.");
         assertThatThrownBy(() -> post.fits(Press.of("open press", kilonewtons(10), mm(300), mm(400))))

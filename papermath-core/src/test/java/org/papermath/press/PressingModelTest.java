@@ -49,13 +49,20 @@ class PressingModelTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0.4, 1.5, 1.6500, 0.3774", "0.345, 1.5, 1.6995, 0.3704", "0.1, 2.5, 3.6286, 0.2160",
-                "1.0, 1.0, 0.9158, 0.5220",
-        "0.1, 1.2, 1.7418, 0.3647", "1.5, 0.7, 0.8200, 0.5495", "3.0, 1.5, 1.1027, 0.4756"
+        "0.4, 1.5, 1.6500, 0.3774",
+        "0.345, 1.5, 1.6995, 0.3704",
+        "0.1, 2.5, 3.6286, 0.2160",
+        "1.0, 1.0, 0.9158, 0.5220",
+        "0.1, 1.2, 1.7418, 0.3647",
+        "1.5, 0.7, 0.8200, 0.5495",
+        "3.0, 1.5, 1.1027, 0.4756"
     })
     void equilibrium(double pressure, double retention, double ratio, double solids) {
-        assertThat(MODEL.equilibrium(wrv(retention), megapascals(pressure)).si()).isCloseTo(ratio, within(6e-5));
-        assertThat(MODEL.press(sheet(50), wrv(retention), megapascals(pressure), minutes(60)).solids().si())
+        assertThat(MODEL.equilibrium(wrv(retention), megapascals(pressure)).si())
+                .isCloseTo(ratio, within(6e-5));
+        assertThat(MODEL.press(sheet(50), wrv(retention), megapascals(pressure), minutes(60))
+                        .solids()
+                        .si())
                 .isCloseTo(solids, within(6e-5));
     }
 
@@ -65,9 +72,13 @@ class PressingModelTest {
         assertThat(minute.timeConstant().in("s")).isCloseTo(120, withinPercentage(1e-9));
         assertThat(minute.sheet().ratio().si()).isCloseTo(4.0862, within(6e-5));
         assertThat(minute.notices()).extracting(Notice::code).contains("press.short-hold", "press.uncalibrated");
-        assertThat(MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(300)).sheet().ratio().si())
+        assertThat(MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(300))
+                        .sheet()
+                        .ratio()
+                        .si())
                 .isCloseTo(1.9797, within(6e-5));
-        assertThat(MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.fraction(1 / (1 + 1.9797))).in("s"))
+        assertThat(MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.fraction(1 / (1 + 1.9797)))
+                        .in("s"))
                 .isCloseTo(300, withinPercentage(0.01));
         assertThatThrownBy(() -> MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.percent(45)))
                 .hasMessage("pressing: 45 % solids wanted; 0.4 MPa on this stock never comes above 37.74 %. Press"
@@ -85,7 +96,10 @@ class PressingModelTest {
         assertThat(second.sheet().released().si() + second.sheet().water().si())
                 .isCloseTo(first.sheet().water().si(), withinPercentage(1e-10));
         PressingModel.Result twice = MODEL.pressAgain(
-                MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(100)).sheet(), wrv(1.5), megapascals(0.4),
+                MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(100))
+                        .sheet(),
+                wrv(1.5),
+                megapascals(0.4),
                 seconds(200));
         assertThat(twice.sheet().ratio().si()).isCloseTo(1.9797, within(6e-5));
         PressingModel.Result gentle = MODEL.pressAgain(second.sheet(), wrv(1.5), megapascals(0.05), seconds(300));
@@ -95,23 +109,32 @@ class PressingModelTest {
 
     @Test
     void warnsAndRefusesHighPressure() {
-        assertThat(MODEL.press(sheet(100), wrv(1.5), megapascals(2), minutes(30)).notices()).extracting(Notice::code)
+        assertThat(MODEL.press(sheet(100), wrv(1.5), megapascals(2), minutes(30))
+                        .notices())
+                .extracting(Notice::code)
                 .contains("press.pressure-high");
-        assertThat(MODEL.press(sheet(100), wrv(1.5), megapascals(1.5), minutes(30)).notices()).extracting(Notice::code)
+        assertThat(MODEL.press(sheet(100), wrv(1.5), megapascals(1.5), minutes(30))
+                        .notices())
+                .extracting(Notice::code)
                 .doesNotContain("press.pressure-high");
         assertThatThrownBy(() -> MODEL.press(sheet(100), wrv(1.5), megapascals(4.1), minutes(30)))
-                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.code())
-                .isEqualTo("press.pressure-limit"));
-        assertThat(MODEL.press(sheet(100), wrv(0.7), megapascals(1), minutes(30)).notices()).extracting(Notice::code)
+                .isInstanceOfSatisfying(
+                        Refused.class, refused -> assertThat(refused.code()).isEqualTo("press.pressure-limit"));
+        assertThat(MODEL.press(sheet(100), wrv(0.7), megapascals(1), minutes(30))
+                        .notices())
+                .extracting(Notice::code)
                 .contains("press.dry");
-        assertThat(MODEL.press(sheet(500), wrv(1.5), megapascals(0.4), minutes(300)).notices()).extracting(Notice::code)
+        assertThat(MODEL.press(sheet(500), wrv(1.5), megapascals(0.4), minutes(300))
+                        .notices())
+                .extracting(Notice::code)
                 .contains("press.outside-range");
     }
 
     @Test
     void bandHoldsTheLikelyValueAndNamesWhatWidensIt() {
         var solids = MODEL.solids(sheet(100), wrv(1.5), megapascals(0.4), minutes(15));
-        assertThat(solids.likely().si()).isBetween(solids.low().si(), solids.high().si());
+        assertThat(solids.likely().si())
+                .isBetween(solids.low().si(), solids.high().si());
         assertThat(solids.high().si() - solids.low().si()).isBetween(0.05, 0.15);
         assertThat(solids.drivers().get(0).assumption().id()).isEqualTo("press.factor");
     }
@@ -119,16 +142,20 @@ class PressingModelTest {
     @Test
     void waterToTheDrain() {
         CouchedSheet couched = sheet(100);
-        var pressed = MODEL.press(couched, wrv(1.5), megapascals(0.4), minutes(15)).sheet();
+        var pressed =
+                MODEL.press(couched, wrv(1.5), megapascals(0.4), minutes(15)).sheet();
         Felts felts = Felts.of(mm(350), mm(450), Grammage.gsm(500), 12);
         PressingModel.Water water = MODEL.waterOf(Post.of(felts, 10, couched.mass()), felts, couched, pressed);
         assertThat(water.fromSheets().si())
                 .isCloseTo(10 * (couched.water().si() - pressed.water().si()), within(1e-12));
         assertThat(water.fromFelts().si()).isCloseTo(11 * 0.35 * 0.45 * 1.3, withinPercentage(1e-9));
-        assertThat(water.toDrain().si()).isCloseTo(water.fromSheets().si() + water.fromFelts().si(), within(1e-12));
+        assertThat(water.toDrain().si())
+                .isCloseTo(water.fromSheets().si() + water.fromFelts().si(), within(1e-12));
         Felts large = Felts.of(mm(700), mm(900), Grammage.gsm(500), 12);
-        assertThat(MODEL.waterOf(Post.of(large, 10, couched.mass()), large, couched, pressed).notices())
-                .extracting(Notice::code).containsExactly("press.felt-water");
+        assertThat(MODEL.waterOf(Post.of(large, 10, couched.mass()), large, couched, pressed)
+                        .notices())
+                .extracting(Notice::code)
+                .containsExactly("press.felt-water");
         assertThat(MODEL.afterBlotterExchange().in("%")).isCloseTo(52, withinPercentage(1e-9));
     }
 
@@ -136,8 +163,14 @@ class PressingModelTest {
     void oneSheetCalibratesThePress() {
         Press press = Press.of("old copying press", kilonewtons(50), mm(300), mm(400));
         CouchedSheet sheet = CouchedSheet.weighed(grams(80), grams(12), mm(300), mm(400));
-        Assumptions own = PressingModel.calibrate(Assumptions.standard(), press, sheet,
-                Reading.of(grams(36), grams(0.1)), wrv(1.5), megapascals(0.35), minutes(20));
+        Assumptions own = PressingModel.calibrate(
+                Assumptions.standard(),
+                press,
+                sheet,
+                Reading.of(grams(36), grams(0.1)),
+                wrv(1.5),
+                megapascals(0.35),
+                minutes(20));
         Assumption factor = own.get("press.factor", Scope.at(press.name()));
         assertThat(factor.key()).isEqualTo("press.factor[@old copying press]");
         assertThat(factor.basis()).isEqualTo(Basis.MEASURED_HERE);
@@ -147,8 +180,12 @@ class PressingModelTest {
         assertThat(again.notices()).extracting(Notice::code).doesNotContain("press.uncalibrated");
         var band = calibrated.solids(sheet, wrv(1.5), megapascals(0.35), minutes(20));
         assertThat(band.high().si() - band.low().si())
-                .isLessThan(MODEL.solids(sheet, wrv(1.5), megapascals(0.35), minutes(20)).high().si()
-                        - MODEL.solids(sheet, wrv(1.5), megapascals(0.35), minutes(20)).low().si());
+                .isLessThan(MODEL.solids(sheet, wrv(1.5), megapascals(0.35), minutes(20))
+                                .high()
+                                .si()
+                        - MODEL.solids(sheet, wrv(1.5), megapascals(0.35), minutes(20))
+                                .low()
+                                .si());
         // Another press still has the shipped value.
         assertThat(own.get("press.factor", Scope.at("another press")).likely()).isEqualTo(1.10);
     }
@@ -157,31 +194,58 @@ class PressingModelTest {
     void calibrationRefusesWhatCannotBe() {
         Press press = Press.of("old copying press", kilonewtons(50), mm(300), mm(400));
         CouchedSheet sheet = CouchedSheet.weighed(grams(80), grams(12), mm(300), mm(400));
-        assertThatThrownBy(() -> PressingModel.calibrate(Assumptions.standard(), press, sheet,
-                Reading.of(grams(90), grams(0.1)), wrv(1.5), megapascals(0.35), minutes(20)))
+        assertThatThrownBy(() -> PressingModel.calibrate(
+                        Assumptions.standard(),
+                        press,
+                        sheet,
+                        Reading.of(grams(90), grams(0.1)),
+                        wrv(1.5),
+                        megapascals(0.35),
+                        minutes(20)))
                 .hasMessage("mass of the pressed sheet: 90 g given; it must lie between the oven-dry mass 12 g and"
                         + " the couched"
                         + " mass 80 g.");
-        assertThatThrownBy(() -> PressingModel.calibrate(Assumptions.standard(), press, sheet,
-                Reading.of(grams(14), grams(0.1)), wrv(1.5), megapascals(0.35), minutes(20)))
+        assertThatThrownBy(() -> PressingModel.calibrate(
+                        Assumptions.standard(),
+                        press,
+                        sheet,
+                        Reading.of(grams(14), grams(0.1)),
+                        wrv(1.5),
+                        megapascals(0.35),
+                        minutes(20)))
                 .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("press.calibration-floor"));
-        assertThatThrownBy(() -> PressingModel.calibrate(Assumptions.standard(), press, sheet,
-                Reading.of(grams(40), grams(0.1)), wrv(1.5), megapascals(0.35), seconds(1)))
+        assertThatThrownBy(() -> PressingModel.calibrate(
+                        Assumptions.standard(),
+                        press,
+                        sheet,
+                        Reading.of(grams(40), grams(0.1)),
+                        wrv(1.5),
+                        megapascals(0.35),
+                        seconds(1)))
                 .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("press.calibration-hold"));
     }
 
     @Property(seed = "2026")
-    void harderAndLongerNeverLeavesMoreWater(@ForAll @DoubleRange(min = 0.03, max = 2) double pressure,
+    void harderAndLongerNeverLeavesMoreWater(
+            @ForAll @DoubleRange(min = 0.03, max = 2) double pressure,
             @ForAll @DoubleRange(min = 0.7, max = 4) double retention,
             @ForAll @DoubleRange(min = 1, max = 2000) double hold,
             @ForAll @DoubleRange(min = 20, max = 400) double gsm) {
         CouchedSheet couched = sheet(gsm);
-        double water = MODEL.press(couched, wrv(retention), megapascals(pressure), seconds(hold)).sheet().water().si();
+        double water = MODEL.press(couched, wrv(retention), megapascals(pressure), seconds(hold))
+                .sheet()
+                .water()
+                .si();
         assertThat(water).isPositive().isLessThanOrEqualTo(couched.water().si());
-        assertThat(MODEL.press(couched, wrv(retention), megapascals(pressure * 1.5), seconds(hold)).sheet()
-                .water().si())
+        assertThat(MODEL.press(couched, wrv(retention), megapascals(pressure * 1.5), seconds(hold))
+                        .sheet()
+                        .water()
+                        .si())
                 .isLessThanOrEqualTo(water * (1 + 1e-12));
-        assertThat(MODEL.press(couched, wrv(retention), megapascals(pressure), seconds(hold * 2)).sheet().water().si())
+        assertThat(MODEL.press(couched, wrv(retention), megapascals(pressure), seconds(hold * 2))
+                        .sheet()
+                        .water()
+                        .si())
                 .isLessThanOrEqualTo(water * (1 + 1e-12));
     }
 }

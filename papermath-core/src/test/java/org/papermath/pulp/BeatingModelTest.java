@@ -39,10 +39,13 @@ class BeatingModelTest {
     @Test
     void agreesWithTheTable() {
         for (CheckValues.Row row : CheckValues.read("freeness_kinetics")) {
-            Assumptions own = Assumptions.standard().given("beating.rate", HERE, row.number("k_per_h"))
+            Assumptions own = Assumptions.standard()
+                    .given("beating.rate", HERE, row.number("k_per_h"))
                     .given("beating.exponent", HERE, row.number("p"))
                     .given("beating.drainability-unbeaten", HERE, row.number("sr0"));
-            assertThat(BeatingModel.from(own, HERE).after(hours(row.number("t_h"))).si())
+            assertThat(BeatingModel.from(own, HERE)
+                            .after(hours(row.number("t_h")))
+                            .si())
                     .isCloseTo(row.number("sr"), relative(row.number("sr"), 1e-5));
         }
     }
@@ -55,28 +58,37 @@ class BeatingModelTest {
         assertThat(rate.scope()).isEqualTo(HERE);
         assertThat(rate.basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(rate.low()).isBetween(0.15, 0.19);
-        assertThat(own.get("beating.exponent", HERE)).isEqualTo(Assumptions.standard().get("beating.exponent", HERE));
+        assertThat(own.get("beating.exponent", HERE))
+                .isEqualTo(Assumptions.standard().get("beating.exponent", HERE));
         BeatingModel model = BeatingModel.from(own, HERE);
         assertThat(model.after(hours(4)).si()).isCloseTo(57.654, within(1e-3));
         assertThat(model.timeTo(sr(70)).in("h")).isCloseTo(6.0735, within(1e-4));
-        assertThat(BeatingModel.from(own, Scope.of("abaca").on("other")).after(hours(2)).si()).isGreaterThan(40);
+        assertThat(BeatingModel.from(own, Scope.of("abaca").on("other"))
+                        .after(hours(2))
+                        .si())
+                .isGreaterThan(40);
     }
 
     @Test
     void aForecastIsWideUntilALoadIsRead() {
         BeatingModel table = BeatingModel.standard(Scope.of("abaca"));
-        assertThat(table.forecast(hours(2)).high().si() - table.forecast(hours(2)).low().si()).isGreaterThan(30);
+        assertThat(table.forecast(hours(2)).high().si()
+                        - table.forecast(hours(2)).low().si())
+                .isGreaterThan(30);
         assertThat(table.forecast(hours(2)).isUncalibrated()).isTrue();
         Assumptions own = BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(2, 40, 1)));
         BeatingModel here = BeatingModel.from(own, HERE);
-        assertThat(here.forecast(hours(2)).high().si() - here.forecast(hours(2)).low().si()).isLessThan(6);
+        assertThat(here.forecast(hours(2)).high().si()
+                        - here.forecast(hours(2)).low().si())
+                .isLessThan(6);
         assertThat(here.forecast(hours(2)).likely()).isEqualTo(here.after(hours(2)));
         assertThat(here.forecast(hours(2)).isUncalibrated()).isFalse();
     }
 
     @Test
     void moreReadingsSetTheExponentAndTheStart() {
-        Assumptions truth = Assumptions.standard().given("beating.rate", HERE, 0.22)
+        Assumptions truth = Assumptions.standard()
+                .given("beating.rate", HERE, 0.22)
                 .given("beating.exponent", HERE, 1.2)
                 .given("beating.drainability-unbeaten", HERE, 15);
         BeatingModel model = BeatingModel.from(truth, HERE);
@@ -96,9 +108,10 @@ class BeatingModelTest {
     @Test
     void aFibreWithoutADefaultGetsOneByMeasuring() {
         Scope kozo = Scope.of("kozo").on("small beater");
-        assertThatThrownBy(() -> BeatingModel.standard(kozo)).isInstanceOf(Refused.class)
-                .hasMessageContaining("beating.rate[kozo@small beater]: there is no default for this; it has to be"
-                + " measured");
+        assertThatThrownBy(() -> BeatingModel.standard(kozo))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining(
+                        "beating.rate[kozo@small beater]: there is no default for this; it has to be" + " measured");
         Assumptions own = BeatingModel.calibrate(Assumptions.standard(), kozo, List.of(reading(0.5, 16, 1)));
         assertThat(BeatingModel.from(own, kozo).after(hours(0.5)).si()).isCloseTo(16, within(1e-9));
     }
@@ -106,39 +119,46 @@ class BeatingModelTest {
     @Test
     void refusesWhatBeatingDoesNotDo() {
         BeatingModel model = BeatingModel.standard(Scope.of("abaca"));
-        assertThatThrownBy(() -> model.timeTo(sr(96))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> model.timeTo(sr(96)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("Schopper-Riegler number: 96 °SR given;"
-                + " beating goes from 14 °SR unbeaten towards 95 °SR and does not get there. Check the reading, or"
-                + " read your own"
-                + " unbeaten pulp.");
+                        + " beating goes from 14 °SR unbeaten towards 95 °SR and does not get there. Check the reading, or"
+                        + " read your own"
+                        + " unbeaten pulp.");
         assertThatThrownBy(() -> model.timeTo(sr(10))).isInstanceOf(Refused.class);
         assertThat(model.timeTo(sr(14)).si()).isZero();
-        assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE,
-                List.of(reading(1, 40, 1), reading(2, 30, 1))))
-                .isInstanceOf(Refused.class).hasMessageContaining("they do not rise with the time");
+        assertThatThrownBy(() -> BeatingModel.calibrate(
+                        Assumptions.standard(), HERE, List.of(reading(1, 40, 1), reading(2, 30, 1))))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("they do not rise with the time");
         assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE, List.of()))
-                .isInstanceOf(Refused.class).hasMessageContaining("none after beating given");
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("none after beating given");
         assertThatThrownBy(() -> BeatingModel.calibrate(Assumptions.standard(), HERE, List.of(reading(1, 14, 1))))
-                .isInstanceOf(Refused.class).hasMessageContaining("the same as before beating");
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("the same as before beating");
     }
 
     @Test
     void aRecordAnswersInsideOnly() {
-        BeatingRecord<SchopperRiegler> record = BeatingRecord.of("abaca in the small beater", Kinds.SCHOPPER_RIEGLER,
+        BeatingRecord<SchopperRiegler> record = BeatingRecord.of(
+                "abaca in the small beater",
+                Kinds.SCHOPPER_RIEGLER,
                 List.of(reading(3, 50, 1), reading(1, 30, 1), reading(2, 42, 1)));
         assertThat(record.after(hours(1.5)).si()).isCloseTo(36, within(1e-9));
         assertThat(record.timeTo(sr(46)).in("h")).isCloseTo(2.5, within(1e-9));
         assertThat(record.after(hours(3)).si()).isCloseTo(50, within(1e-9));
-        assertThatThrownBy(() -> record.after(hours(4))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> record.after(hours(4)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("beating time: 4 h wanted, but the"
-                + " record of abaca in the small beater goes from 1 h to 3 h. It is not carried on beyond that: beat"
-                + " further once and"
-                + " read.");
+                        + " record of abaca in the small beater goes from 1 h to 3 h. It is not carried on beyond that: beat"
+                        + " further once and"
+                        + " read.");
         assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1))))
-                .isInstanceOf(Refused.class).hasMessage("beating record of x: 1 readings given; two or more are"
-                + " wanted.");
-        assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER,
-                List.of(reading(1, 30, 1), reading(1, 31, 1))))
+                .isInstanceOf(Refused.class)
+                .hasMessage("beating record of x: 1 readings given; two or more are" + " wanted.");
+        assertThatThrownBy(() ->
+                        BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1), reading(1, 31, 1))))
                 .isInstanceOf(Refused.class)
                 .hasMessage("beating record of x: two readings after 1 h; take their mean.");
     }
@@ -159,6 +179,7 @@ class BeatingModelTest {
         BeatingModel soda = kraft.sodaCooked(Assumptions.standard());
         assertThat(soda).hasToString("beating from 14 °SR towards 95 °SR at 0.414 1/h");
         assertThat(soda.timeTo(sr(40)).si() / kraft.timeTo(sr(40)).si()).isCloseTo(1 / 0.69, within(1e-9));
-        assertThat(soda.forecast(hours(1)).low().si()).isLessThan(soda.after(hours(1)).si());
+        assertThat(soda.forecast(hours(1)).low().si())
+                .isLessThan(soda.after(hours(1)).si());
     }
 }

@@ -6,13 +6,11 @@ import static org.papermath.testing.CheckValues.relative;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Reading;
@@ -44,7 +42,8 @@ class PulpModelsPropertyTest {
         assertThat(model.at(sr(Math.min(lower, number))).value().si()).isLessThanOrEqualTo(value);
         assertThat(Crowding.standard(fibre.scope()).clumpingFrom().si()).isBetween(0.0, 1.0);
         try {
-            assertThat(BeatingModel.standard(fibre.scope()).after(hours(number)).si()).isBetween(0.0, 100.0);
+            assertThat(BeatingModel.standard(fibre.scope()).after(hours(number)).si())
+                    .isBetween(0.0, 100.0);
         } catch (Refused refused) {
             assertThat(refused.code()).isEqualTo("assumption.missing");
         }
@@ -58,9 +57,12 @@ class PulpModelsPropertyTest {
         List<Amount<?>> values = new ArrayList<>();
         for (Runnable asked : List.<Runnable>of(
                 () -> values.add(model.resistance(sr(number)).high()),
-                () -> values.add(model.resistanceOfCanadian(CanadianFreeness.millilitres(freeness)).low()),
+                () -> values.add(model.resistanceOfCanadian(CanadianFreeness.millilitres(freeness))
+                        .low()),
                 () -> values.add(model.canadianOf(sr(number)).value().high()),
-                () -> values.add(model.schopperRieglerOf(CanadianFreeness.millilitres(freeness)).value().low()))) {
+                () -> values.add(model.schopperRieglerOf(CanadianFreeness.millilitres(freeness))
+                        .value()
+                        .low()))) {
             try {
                 asked.run();
             } catch (Refused refused) {
@@ -80,7 +82,8 @@ class PulpModelsPropertyTest {
         Scope here = Scope.of("abaca").on("big beater");
         List<BeatingRecord.Point<SchopperRiegler>> readings = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            readings.add(BeatingRecord.Point.of(Reading.of(hours(0.5 + i), hours(0.05)),
+            readings.add(BeatingRecord.Point.of(
+                    Reading.of(hours(0.5 + i), hours(0.05)),
                     Reading.of(sr(Math.max(0, Math.min(100, first + step * i))), sr(error))));
         }
         try {
@@ -101,7 +104,8 @@ class PulpModelsPropertyTest {
             @ForAll Additive.Purpose purpose,
             @ForAll Circumstance circumstance,
             @ForAll @IntRange(min = 0, max = 16) int which) {
-        RetentionModel model = RetentionModel.from(Assumptions.standard(), Fibres.all().get(which).scope());
+        RetentionModel model = RetentionModel.from(
+                Assumptions.standard(), Fibres.all().get(which).scope());
         Additive additive = Additive.of("anything at all", purpose);
         try {
             AdditiveDose dose = model.doseForShare(additive, Kinds.SHARE.of(share, "1"), circumstance);

@@ -42,43 +42,60 @@ class PulpTest {
         assertThat(pulp.fibrePerLitreOfWater().in("g/L")).isCloseTo(29.96, within(0.01));
         assertThat(pulp.fibrePerLitreOfStock().in("g/L")).isCloseTo(29.37, within(0.01));
         assertThat(pulp.consistency().in("%")).isCloseTo(2.9136, within(0.0002));
-        assertThat(Pulp.ofOvenDry(grams(500)).perLitreOfStock(FibreConcentration.gramsPerLitre(25)).volume().in("L"))
+        assertThat(Pulp.ofOvenDry(grams(500))
+                        .perLitreOfStock(FibreConcentration.gramsPerLitre(25))
+                        .volume()
+                        .in("L"))
                 .isCloseTo(20, within(1e-9));
-        assertThat(Pulp.ofOvenDry(grams(500)).perLitreOfWater(FibreConcentration.gramsPerLitre(25)).volume().in("L"))
+        assertThat(Pulp.ofOvenDry(grams(500))
+                        .perLitreOfWater(FibreConcentration.gramsPerLitre(25))
+                        .volume()
+                        .in("L"))
                 .isCloseTo(20 + 0.5 / 1.5, within(1e-9));
-        assertThat(Pulp.ofVolumePerLitre(litres(20), FibreConcentration.gramsPerLitre(25)).ovenDry().in("g"))
+        assertThat(Pulp.ofVolumePerLitre(litres(20), FibreConcentration.gramsPerLitre(25))
+                        .ovenDry()
+                        .in("g"))
                 .isCloseTo(500, within(1e-9));
     }
 
     @Test
     void countsAirDryByTheConvention() {
-        assertThat(Pulp.ofOvenDry(grams(900)).at(Consistency.percent(2)).airDry().in("g"))
+        assertThat(Pulp.ofOvenDry(grams(900))
+                        .at(Consistency.percent(2))
+                        .airDry()
+                        .in("g"))
                 .isCloseTo(1000, within(1e-9));
     }
 
     @Test
     void refusesWhatWaterCannotDo() {
-        assertThatThrownBy(() -> BEATEN.dilutedTo(Consistency.percent(5))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> BEATEN.dilutedTo(Consistency.percent(5)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("consistency: 5 % wanted of pulp that is at 3 %; water only makes it thinner. Drain it, or"
-                + " mix thicker"
+                        + " mix thicker"
                         + " pulp in.");
-        assertThatThrownBy(() -> BEATEN.thickenedTo(Consistency.percent(1))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> BEATEN.thickenedTo(Consistency.percent(1)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("consistency: 1 % wanted of pulp that is at 3 %; draining only makes it thicker. Add"
-                + " water.");
-        assertThatThrownBy(() -> BEATEN.takeVolume(litres(50))).isInstanceOf(Refused.class)
+                        + " water.");
+        assertThatThrownBy(() -> BEATEN.takeVolume(litres(50)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("pulp: 50 L wanted, but there is only 39.67 L.");
-        assertThatThrownBy(() -> BEATEN.takeFibre(kilograms(2))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> BEATEN.takeFibre(kilograms(2)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("pulp: 2000 g of fibre wanted, but there is only 1200 g of fibre.");
-        assertThatThrownBy(() -> Pulp.ofOvenDry(kilograms(3)).inStock(litres(1))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Pulp.ofOvenDry(kilograms(3)).inStock(litres(1)))
+                .isInstanceOf(Refused.class)
                 .hasMessage("volume of stock: 1 L given for 3000 g of oven-dry fibre, which takes up 2 L without any"
-                + " water. Check the"
+                        + " water. Check the"
                         + " volume and its unit.");
         assertThatThrownBy(() -> Pulp.consistencyOfSample(grams(7), grams(120), Moisture.percent(0)))
                 .isInstanceOf(Refused.class)
                 .hasMessage("dried sample: 120 g given, more than the 7 g it weighed wet. See whether the two"
-                + " weighings were changed"
+                        + " weighings were changed"
                         + " over.");
-        assertThatThrownBy(() -> Pulp.ofOvenDry(grams(0))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Pulp.ofOvenDry(grams(0)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("oven-dry fibre: 0 g given; it must be above zero");
     }
 
@@ -87,16 +104,19 @@ class PulpTest {
         assertThat(Pulp.whichConsistency(percent(4)).candidates()).hasSize(3);
         assertThat(Pulp.whichConsistency(percent(4)))
                 .hasMessage("consistency: a bare 4 % given. Say what the fibre is reckoned on."
-                + " It may mean: fibre over fibre and water, by mass (40.47 g/L of stock); grams to 100 mL of water"
-                + " (38.96 g/L of"
-                + " stock); grams in 100 mL of stock (40 g/L of stock).");
+                        + " It may mean: fibre over fibre and water, by mass (40.47 g/L of stock); grams to 100 mL of water"
+                        + " (38.96 g/L of"
+                        + " stock); grams in 100 mL of stock (40 g/L of stock).");
     }
 
     @Test
     void takesDensitiesFromOtherAssumptions() {
         Assumptions own = Assumptions.standard().given("water.density-in-beater", Scope.GENERAL, 992);
-        assertThat(BEATEN.under(own, Scope.GENERAL).volume().si()).isGreaterThan(BEATEN.volume().si());
-        assertThat(BEATEN.under(Assumptions.standard(), Scope.GENERAL)).isEqualTo(BEATEN).hasSameHashCodeAs(BEATEN);
+        assertThat(BEATEN.under(own, Scope.GENERAL).volume().si())
+                .isGreaterThan(BEATEN.volume().si());
+        assertThat(BEATEN.under(Assumptions.standard(), Scope.GENERAL))
+                .isEqualTo(BEATEN)
+                .hasSameHashCodeAs(BEATEN);
     }
 
     @Property(tries = 300, seed = "2026")
@@ -108,13 +128,17 @@ class PulpTest {
         Pulp.Parts parts = pulp.takeVolume(litres(pulp.volume().in("L") * part));
         Pulp together = parts.taken().mixedWith(parts.left());
         assertThat(together.ovenDry().si()).isCloseTo(fibre, relative(fibre, 1e-12));
-        assertThat(together.mass().si()).isCloseTo(pulp.mass().si(), relative(pulp.mass().si(), 1e-12));
+        assertThat(together.mass().si())
+                .isCloseTo(pulp.mass().si(), relative(pulp.mass().si(), 1e-12));
         assertThat(pulp.consistency().in("%")).isCloseTo(percent, relative(percent, 1e-12));
         assertThat(pulp.takeMass(pulp.mass().multiply(part)).taken().ovenDry().si())
                 .isCloseTo(part * fibre, relative(fibre, 1e-12));
         assertThat(Pulp.ofVolume(pulp.volume(), pulp.consistency()).ovenDry().si())
                 .isCloseTo(fibre, relative(fibre, 1e-12));
-        assertThat(Pulp.ofOvenDry(kilograms(fibre)).perLitreOfWater(pulp.fibrePerLitreOfWater()).consistency().in("%"))
+        assertThat(Pulp.ofOvenDry(kilograms(fibre))
+                        .perLitreOfWater(pulp.fibrePerLitreOfWater())
+                        .consistency()
+                        .in("%"))
                 .isCloseTo(percent, relative(percent, 1e-12));
     }
 }

@@ -6,21 +6,31 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
-
 import org.junit.jupiter.api.Test;
-
 import tech.units.indriya.ComparableQuantity;
 import tech.units.indriya.quantity.Quantities;
 
 class AmountEqualityTest {
-    private static final List<Number> NUMBERS = List.of(0, 1, 1.0, 1.5, -3.25, 0.1, 1.0 / 3, 1e-9, 1e9, 12345.678,
-            new BigDecimal("1.5"), new BigDecimal("0.1"), 7L, 2.5f);
+    private static final List<Number> NUMBERS = List.of(
+            0,
+            1,
+            1.0,
+            1.5,
+            -3.25,
+            0.1,
+            1.0 / 3,
+            1e-9,
+            1e9,
+            12345.678,
+            new BigDecimal("1.5"),
+            new BigDecimal("0.1"),
+            7L,
+            2.5f);
 
     @Test
     void equalityIsSymmetricWithQuantitiesOfTheReferenceImplementation() {
@@ -86,8 +96,8 @@ class AmountEqualityTest {
     void anAmountAddsAForeignQuantity() {
         Amount<Mass> sum = Amounts.grams(500).add(Quantities.getQuantity(1.5, tech.units.indriya.unit.Units.KILOGRAM));
         assertThat(sum).isEqualTo(Amounts.grams(2000));
-        Amount<Mass> rest = Amounts.kilograms(2)
-                .subtract(Quantities.getQuantity(250, tech.units.indriya.unit.Units.GRAM));
+        Amount<Mass> rest =
+                Amounts.kilograms(2).subtract(Quantities.getQuantity(250, tech.units.indriya.unit.Units.GRAM));
         assertThat(rest.in("g")).isCloseTo(1750, within(1e-9));
     }
 
@@ -113,16 +123,18 @@ class AmountEqualityTest {
         assertThat(Amounts.metres(1500).to(kilometre).getValue()).isCloseTo(1.5, within(1e-15));
         assertThat(Amounts.metres(1500).to(kilometre).si()).isCloseTo(1500, within(1e-12));
         Quantity<Temperature> warm = Quantities.getQuantity(68.0, Kinds.TEMPERATURE.unit("degF"));
-        assertThat(warm.to(tech.units.indriya.unit.Units.CELSIUS).getValue().doubleValue()).isCloseTo(20,
-                within(1e-10));
-        assertThat(Amounts.fahrenheit(68).to(tech.units.indriya.unit.Units.CELSIUS).value()).isCloseTo(20,
-                within(1e-12));
+        assertThat(warm.to(tech.units.indriya.unit.Units.CELSIUS).getValue().doubleValue())
+                .isCloseTo(20, within(1e-10));
+        assertThat(Amounts.fahrenheit(68)
+                        .to(tech.units.indriya.unit.Units.CELSIUS)
+                        .value())
+                .isCloseTo(20, within(1e-12));
     }
 
     @Test
     void productsMix() {
-        Quantity<?> one = Grammage.gsm(80).multiply(Quantities.getQuantity(0.5,
-                tech.units.indriya.unit.Units.SQUARE_METRE));
+        Quantity<?> one =
+                Grammage.gsm(80).multiply(Quantities.getQuantity(0.5, tech.units.indriya.unit.Units.SQUARE_METRE));
         Quantity<?> two = Quantities.getQuantity(0.5, tech.units.indriya.unit.Units.SQUARE_METRE)
                 .multiply(Grammage.gsm(80));
         assertThat(Kinds.MASS.si(one.asType(Mass.class), "mass")).isCloseTo(0.04, within(1e-15));
@@ -130,6 +142,7 @@ class AmountEqualityTest {
         Quantity<?> ratio = Quantities.getQuantity(3.0, tech.units.indriya.unit.Units.KILOGRAM)
                 .divide(Amounts.kilograms(4));
         assertThat(ratio.getValue().doubleValue()).isEqualTo(0.75);
-        assertThat(Kinds.NUMBER.si(ratio.asType(javax.measure.quantity.Dimensionless.class), "ratio")).isEqualTo(0.75);
+        assertThat(Kinds.NUMBER.si(ratio.asType(javax.measure.quantity.Dimensionless.class), "ratio"))
+                .isEqualTo(0.75);
     }
 }

@@ -8,14 +8,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
-
 import org.junit.jupiter.api.Test;
 
 class AmountTest {
@@ -73,11 +71,12 @@ class AmountTest {
     void aUnitOfAnotherDimensionIsRefused() {
         @SuppressWarnings("unchecked")
         Unit<Length> kilogram = (Unit<Length>) (Unit<?>) tech.units.indriya.unit.Units.KILOGRAM;
-        Refused refused = catchThrowableOfType(Refused.class, () -> Amounts.mm(210).to(kilogram));
+        Refused refused =
+                catchThrowableOfType(Refused.class, () -> Amounts.mm(210).to(kilogram));
         assertThat(refused.code()).isEqualTo("unit.dimension");
         assertThat(refused)
                 .hasMessage("length: the unit kg does not measure length. Accepted units: mm, cm, m, um, km, in,"
-                + " ft, yd, mil, pt_paper, pt_type, shaku.");
+                        + " ft, yd, mil, pt_paper, pt_type, shaku.");
         assertThatThrownBy(() -> Amounts.mm(210).to("g")).isInstanceOf(Refused.class);
     }
 
@@ -94,7 +93,8 @@ class AmountTest {
     void multiplesDivideExactlyAndRefuseZero() {
         assertThat(Amounts.grams(49).divide(49)).isEqualTo(Amounts.grams(1));
         assertThat(Amounts.grams(80).multiply(1.5)).isEqualTo(Amounts.grams(120));
-        Refused byZero = catchThrowableOfType(Refused.class, () -> Amounts.grams(80).divide(0));
+        Refused byZero =
+                catchThrowableOfType(Refused.class, () -> Amounts.grams(80).divide(0));
         assertThat(byZero.code()).isEqualTo("quantity.divided-by-zero");
         assertThat(byZero.arguments()).containsExactly(entry("quantity", "mass"), entry("given", "80 g"));
         assertThat(byZero).hasMessage("mass: 80 g cannot be divided by 0.");
@@ -109,7 +109,8 @@ class AmountTest {
         assertThat(Kinds.AREA.si(area, "area")).isEqualTo(6);
         Quantity<Area> sheet = Amounts.mm(210).multiply(Amounts.mm(297)).asType(Area.class);
         assertThat(Kinds.AREA.si(sheet, "area")).isCloseTo(0.06237, within(1e-16));
-        Quantity<Mass> mass = Grammage.gsm(80).multiply(Amounts.squareMetres(0.5)).asType(Mass.class);
+        Quantity<Mass> mass =
+                Grammage.gsm(80).multiply(Amounts.squareMetres(0.5)).asType(Mass.class);
         assertThat(Kinds.MASS.si(mass, "mass")).isCloseTo(0.04, within(1e-16));
         Quantity<?> count = Amounts.metres(2).divide(Amounts.cm(50));
         assertThat(count.getValue().doubleValue()).isCloseTo(0.04, within(1e-16));
@@ -128,12 +129,13 @@ class AmountTest {
 
     @Test
     void temperaturesAreNotAdded() {
-        Refused refused = catchThrowableOfType(Refused.class, () -> Amounts.celsius(20).add(Amounts.celsius(5)));
+        Refused refused =
+                catchThrowableOfType(Refused.class, () -> Amounts.celsius(20).add(Amounts.celsius(5)));
         assertThat(refused.code()).isEqualTo("quantity.temperature-sum");
         assertThat(refused.arguments()).containsExactly(entry("first", "20 °C"), entry("second", "5 °C"));
         assertThat(refused)
                 .hasMessage("temperature: 20 °C and 5 °C cannot be added or subtracted; a temperature is a point"
-                + " on a scale. Work with the difference in kelvin yourself.");
+                        + " on a scale. Work with the difference in kelvin yourself.");
         Amount<Temperature> kelvins = Kinds.TEMPERATURE.of(5, "K");
         assertThatThrownBy(() -> Amounts.celsius(20).subtract(kelvins)).isInstanceOf(Refused.class);
     }
@@ -142,7 +144,8 @@ class AmountTest {
     void aSumOfTwoKindsIsRefused() {
         @SuppressWarnings("unchecked")
         Quantity<Consistency> slipped = (Quantity<Consistency>) (Quantity<?>) Moisture.percent(8);
-        assertThatThrownBy(() -> Consistency.percent(1).add(slipped)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Consistency.percent(1).add(slipped))
+                .isInstanceOf(Refused.class)
                 .hasMessage("consistency: 8 % given, which is a moisture, wet basis; a consistency is wanted here."
                         + " Say which is meant, and convert on purpose.");
         assertThatThrownBy(() -> Consistency.percent(1).compareTo(slipped)).isInstanceOf(Refused.class);
@@ -154,7 +157,8 @@ class AmountTest {
     void asTypeKeepsTheKind() {
         Amount<Consistency> consistency = Consistency.percent(3);
         assertThat(consistency.asType(Consistency.class)).isSameAs(consistency);
-        assertThatThrownBy(() -> consistency.asType(Moisture.class)).isInstanceOf(ClassCastException.class)
+        assertThatThrownBy(() -> consistency.asType(Moisture.class))
+                .isInstanceOf(ClassCastException.class)
                 .hasMessage("a quantity of kind consistency is not a Moisture");
     }
 

@@ -7,16 +7,13 @@ import static org.assertj.core.api.Assertions.entry;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
-
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
-
 import tech.units.indriya.quantity.Quantities;
 
 class KindTest {
@@ -26,8 +23,9 @@ class KindTest {
         assertThat(Kinds.MASS.of(2, Units.POUND).si()).isEqualTo(0.90718474);
         assertThat(Kinds.MASS.ofSi(0.25)).hasToString("0.25 kg");
         assertThat(Kinds.MASS.ofSi(0.25, "g")).isEqualTo(Amounts.grams(250));
-        assertThat(Kinds.LENGTH.of(254, "μm")).isEqualTo(Kinds.LENGTH.of(254, "µm")).isEqualTo(Kinds.LENGTH.of(254,
-                "um"));
+        assertThat(Kinds.LENGTH.of(254, "μm"))
+                .isEqualTo(Kinds.LENGTH.of(254, "µm"))
+                .isEqualTo(Kinds.LENGTH.of(254, "um"));
         assertThat(Kinds.GRAMMAGE.of(80, "g/m²")).isEqualTo(Grammage.gsm(80)).isEqualTo(Kinds.GRAMMAGE.of(80, "gsm"));
     }
 
@@ -37,10 +35,13 @@ class KindTest {
         Set<Class<?>> types = new HashSet<>();
         for (Kind<?> kind : Kinds.all()) {
             assertThat(names.add(kind.name())).as("second kind called %s", kind).isTrue();
-            assertThat(types.add(kind.type())).as("second kind of type %s", kind.type()).isTrue();
+            assertThat(types.add(kind.type()))
+                    .as("second kind of type %s", kind.type())
+                    .isTrue();
             assertThat(kind.codes()).isNotEmpty().doesNotHaveDuplicates();
             assertThat(kind.codes().stream().map(Units::known).anyMatch(symbol -> symbol.unit() == kind.siUnit()))
-                    .as("%s knows the code of its SI unit", kind).isTrue();
+                    .as("%s knows the code of its SI unit", kind)
+                    .isTrue();
             assertThat(kind).hasToString(kind.name());
         }
         assertThat(Kinds.all()).hasSizeGreaterThanOrEqualTo(40);
@@ -78,7 +79,8 @@ class KindTest {
 
     @Test
     void doorsTellTheSiValue() {
-        assertThat(Kinds.CONSISTENCY.si(Consistency.percent(1.2), "consistency of the vat")).isEqualTo(0.012);
+        assertThat(Kinds.CONSISTENCY.si(Consistency.percent(1.2), "consistency of the vat"))
+                .isEqualTo(0.012);
         assertThat(Kinds.LENGTH.siAboveZero(Amounts.mm(210), "width")).isEqualTo(0.21);
         assertThat(Kinds.LENGTH.siWithin(Amounts.mm(210), "width", 0.21, 1)).isEqualTo(0.21);
         assertThat(Kinds.LENGTH.siWithin(Amounts.mm(1000), "width", 0.21, 1)).isEqualTo(1);
@@ -94,8 +96,12 @@ class KindTest {
         assertThat(refused)
                 .hasMessage("mass: -4.92 g given; it must be from 0 g to 1e10 g. Check the sign and the unit.");
         assertThat(refused.code()).isEqualTo("quantity.range");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "mass"), entry("given", "-4.92 g"),
-                entry("least", "0 g"), entry("most", "1e10 g"));
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "mass"),
+                        entry("given", "-4.92 g"),
+                        entry("least", "0 g"),
+                        entry("most", "1e10 g"));
     }
 
     @Test
@@ -103,10 +109,11 @@ class KindTest {
         for (double none : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
             Refused refused = refused(() -> Amounts.mm(none));
             assertThat(refused.code()).isEqualTo("quantity.not-a-number");
-            assertThat(refused.arguments()).containsExactly(entry("quantity", "length"),
-                    entry("given", Double.toString(none)));
-            assertThat(refused).hasMessage("length: " + none
-                    + " given; a finite number is wanted. Look where the number was worked out.");
+            assertThat(refused.arguments())
+                    .containsExactly(entry("quantity", "length"), entry("given", Double.toString(none)));
+            assertThat(refused)
+                    .hasMessage("length: " + none
+                            + " given; a finite number is wanted. Look where the number was worked out.");
         }
         assertThat(refused(() -> Kinds.MASS.ofSi(Double.NaN, "g")).code()).isEqualTo("quantity.not-a-number");
         assertThat(refused(() -> Kinds.LENGTH.of(1e308, "km")).code()).isEqualTo("quantity.not-a-number");
@@ -116,20 +123,26 @@ class KindTest {
     void nothingIsRefusedWhereMoreThanNothingIsWanted() {
         Refused refused = refused(() -> Kinds.LENGTH.siAboveZero(Amounts.mm(0), "width of the sheet"));
         assertThat(refused.code()).isEqualTo("quantity.not-above-zero");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "width of the sheet"), entry("given", "0 mm"),
-                entry("limit", "0"));
-        assertThat(refused).hasMessage("width of the sheet: 0 mm given; it must be above zero."
-                + " Give what was measured or ordered.");
+        assertThat(refused.arguments())
+                .containsExactly(entry("quantity", "width of the sheet"), entry("given", "0 mm"), entry("limit", "0"));
+        assertThat(refused)
+                .hasMessage("width of the sheet: 0 mm given; it must be above zero."
+                        + " Give what was measured or ordered.");
     }
 
     @Test
     void limitsOfADoorAreToldInTheUnitGiven() {
         Refused refused = refused(() -> Kinds.LENGTH.siWithin(Amounts.inches(50), "width", 0.0254, 1.016));
         assertThat(refused.code()).isEqualTo("quantity.range");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "width"), entry("given", "50 in"),
-                entry("least", "1 in"), entry("most", "40 in"));
-        assertThat(refused).hasMessage("width: 50 in given; it must be from 1 in to 40 in."
-                + " Check the unit and the decimal point.");
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "width"),
+                        entry("given", "50 in"),
+                        entry("least", "1 in"),
+                        entry("most", "40 in"));
+        assertThat(refused)
+                .hasMessage("width: 50 in given; it must be from 1 in to 40 in."
+                        + " Check the unit and the decimal point.");
         assertThat(refused(() -> Kinds.LENGTH.siWithin(Amounts.mm(1), "width", 0.0254, Double.POSITIVE_INFINITY)))
                 .hasMessage("width: 1 mm given; it must be 25.4 mm or more. Check the sign and the unit.");
         assertThat(refused(() -> Kinds.NUMBER.siWithin(Kinds.NUMBER.of(2, "1"), "factor", Double.NEGATIVE_INFINITY, 1)))
@@ -159,10 +172,15 @@ class KindTest {
     void aDoseOfThreeHundredPerCentIsRefused() {
         Refused refused = refused(() -> Dose.percent(300));
         assertThat(refused.code()).isEqualTo("quantity.range");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "dose on oven-dry fibre"),
-                entry("given", "300 %"), entry("least", "0 %"), entry("most", "50 %"));
-        assertThat(refused).hasMessage("dose on oven-dry fibre: 300 % given; it must be from 0 % to 50 %."
-                + " Check the unit and the decimal point.");
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "dose on oven-dry fibre"),
+                        entry("given", "300 %"),
+                        entry("least", "0 %"),
+                        entry("most", "50 %"));
+        assertThat(refused)
+                .hasMessage("dose on oven-dry fibre: 300 % given; it must be from 0 % to 50 %."
+                        + " Check the unit and the decimal point.");
     }
 
     @Test
@@ -170,10 +188,15 @@ class KindTest {
         Quantity<Consistency> slipped = erased(Moisture.percent(8));
         Refused refused = refused(() -> Kinds.CONSISTENCY.si(slipped, "consistency of the vat"));
         assertThat(refused.code()).isEqualTo("quantity.kind");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "consistency of the vat"),
-                entry("given", "8 %"), entry("givenKind", "moisture, wet basis"), entry("wantedKind", "consistency"));
-        assertThat(refused).hasMessage("consistency of the vat: 8 % given, which is a moisture, wet basis;"
-                + " a consistency is wanted here. Say which is meant, and convert on purpose.");
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "consistency of the vat"),
+                        entry("given", "8 %"),
+                        entry("givenKind", "moisture, wet basis"),
+                        entry("wantedKind", "consistency"));
+        assertThat(refused)
+                .hasMessage("consistency of the vat: 8 % given, which is a moisture, wet basis;"
+                        + " a consistency is wanted here. Say which is meant, and convert on purpose.");
     }
 
     @Test
@@ -181,7 +204,8 @@ class KindTest {
         for (Kind<?> wanted : Kinds.all()) {
             for (Kind<?> given : Kinds.all()) {
                 if (given != wanted) {
-                    assertThat(refused(() -> door(wanted, given)).code()).as("%s for %s", given, wanted)
+                    assertThat(refused(() -> door(wanted, given)).code())
+                            .as("%s for %s", given, wanted)
                             .isEqualTo("quantity.kind");
                 }
             }
@@ -198,31 +222,39 @@ class KindTest {
         Quantity<Length> slipped = erased(Quantities.getQuantity(3, tech.units.indriya.unit.Units.KILOGRAM));
         Refused refused = refused(() -> Kinds.LENGTH.si(slipped, "width of the sheet"));
         assertThat(refused.code()).isEqualTo("quantity.dimension");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "width of the sheet"), entry("given", "3 kg"),
-                entry("wantedKind", "length"), entry("accepted",
-                        "mm, cm, m, um, km, in, ft, yd, mil, pt_paper, pt_type, shaku"));
-        assertThat(refused).hasMessage("width of the sheet: 3 kg given, but that unit does not measure length."
-                + " Accepted units: mm, cm, m, um, km, in, ft, yd, mil, pt_paper, pt_type, shaku.");
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "width of the sheet"),
+                        entry("given", "3 kg"),
+                        entry("wantedKind", "length"),
+                        entry("accepted", "mm, cm, m, um, km, in, ft, yd, mil, pt_paper, pt_type, shaku"));
+        assertThat(refused)
+                .hasMessage("width of the sheet: 3 kg given, but that unit does not measure length."
+                        + " Accepted units: mm, cm, m, um, km, in, ft, yd, mil, pt_paper, pt_type, shaku.");
     }
 
     @Test
     void freenessDrainageNumberAndPlainNumbersDoNotConvert() {
         Quantity<SchopperRiegler> number = erased(Quantities.getQuantity(30, Kinds.NUMBER.siUnit()));
-        assertThat(refused(() -> Kinds.SCHOPPER_RIEGLER.si(number, "drainage number")).code())
+        assertThat(refused(() -> Kinds.SCHOPPER_RIEGLER.si(number, "drainage number"))
+                        .code())
                 .isEqualTo("quantity.dimension");
-        Quantity<CanadianFreeness> volume = erased(
-                Quantities.getQuantity(450, MetricPrefix.MILLI(tech.units.indriya.unit.Units.LITRE)));
+        Quantity<CanadianFreeness> volume =
+                erased(Quantities.getQuantity(450, MetricPrefix.MILLI(tech.units.indriya.unit.Units.LITRE)));
         assertThat(refused(() -> Kinds.CANADIAN_FREENESS.si(volume, "freeness")).code())
                 .isEqualTo("quantity.dimension");
-        assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.SCHOPPER_RIEGLER.siUnit())).isFalse();
-        assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.VOLUME.siUnit())).isFalse();
-        assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.NUMBER.siUnit())).isFalse();
+        assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.SCHOPPER_RIEGLER.siUnit()))
+                .isFalse();
+        assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.VOLUME.siUnit()))
+                .isFalse();
+        assertThat(Kinds.CANADIAN_FREENESS.siUnit().isCompatible(Kinds.NUMBER.siUnit()))
+                .isFalse();
     }
 
     @Test
     void aForeignTemperatureDifferenceIsNoPointOnTheScale() {
-        Quantity<Temperature> rise = Quantities.getQuantity(5, tech.units.indriya.unit.Units.CELSIUS,
-                Quantity.Scale.RELATIVE);
+        Quantity<Temperature> rise =
+                Quantities.getQuantity(5, tech.units.indriya.unit.Units.CELSIUS, Quantity.Scale.RELATIVE);
         Refused refused = refused(() -> Kinds.TEMPERATURE.si(rise, "temperature of the room"));
         assertThat(refused.code()).isEqualTo("quantity.temperature-difference");
         assertThat(refused).hasMessageStartingWith("temperature of the room: a difference of 5 ");
@@ -232,11 +264,15 @@ class KindTest {
 
     @Test
     void aForeignQuantityOutOfRangeOrNotFiniteIsRefused() {
-        assertThat(refused(() -> Kinds.MASS.si(
-                Quantities.getQuantity(-1, tech.units.indriya.unit.Units.KILOGRAM), "fibre")))
+        assertThat(refused(() ->
+                        Kinds.MASS.si(Quantities.getQuantity(-1, tech.units.indriya.unit.Units.KILOGRAM), "fibre")))
                 .hasMessageStartingWith("fibre: -1 kg given; it must be from 0 kg to ");
-        assertThat(refused(() -> Kinds.MASS.si(Quantities.getQuantity(new java.math.BigDecimal("1e400"),
-                tech.units.indriya.unit.Units.KILOGRAM), "fibre")).code()).isEqualTo("quantity.not-a-number");
+        assertThat(refused(() -> Kinds.MASS.si(
+                                Quantities.getQuantity(
+                                        new java.math.BigDecimal("1e400"), tech.units.indriya.unit.Units.KILOGRAM),
+                                "fibre"))
+                        .code())
+                .isEqualTo("quantity.not-a-number");
     }
 
     @Test

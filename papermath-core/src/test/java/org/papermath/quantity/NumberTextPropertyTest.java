@@ -7,7 +7,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.regex.Pattern;
-
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -43,8 +42,8 @@ class NumberTextPropertyTest {
     }
 
     @Property(seed = "2026")
-    void anyDecimalIsPrintedAsItIsSaid(@ForAll @IntRange(min = -999_999_999) int digits,
-            @ForAll @IntRange(min = 0, max = 12) int decimals) {
+    void anyDecimalIsPrintedAsItIsSaid(
+            @ForAll @IntRange(min = -999_999_999) int digits, @ForAll @IntRange(min = 0, max = 12) int decimals) {
         BigDecimal said = BigDecimal.valueOf(digits, decimals);
         assertShortest(said.doubleValue());
         assertThat(new BigDecimal(Units.number(said.doubleValue()))).isEqualByComparingTo(said);

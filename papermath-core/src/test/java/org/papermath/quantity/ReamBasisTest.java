@@ -32,8 +32,10 @@ class ReamBasisTest {
 
     @Test
     void aReamWeighsItsGrammage() {
-        assertThat(ReamBasis.COVER.reamMass(Grammage.pounds(80, ReamBasis.COVER)).in("lb")).isCloseTo(80,
-                within(1e-12));
+        assertThat(ReamBasis.COVER
+                        .reamMass(Grammage.pounds(80, ReamBasis.COVER))
+                        .in("lb"))
+                .isCloseTo(80, within(1e-12));
         assertThat(ReamBasis.COVER.pounds(Grammage.gsm(216.3291014274337))).isCloseTo(80, within(1e-11));
         assertThat(ReamBasis.TEXT.pounds(Grammage.pounds(60, ReamBasis.TEXT))).isCloseTo(60, within(1e-12));
     }
@@ -65,18 +67,21 @@ class ReamBasisTest {
         assertThat(Grammage.pounds(80, ReamBasis.COVER)).hasToString("80 lb (cover, 20 × 26 in, 500 sheets)");
         assertThat(Grammage.pounds(42, ReamBasis.THOUSAND_SQUARE_FEET)).hasToString("42 lb (1000 ft²)");
         assertThat(ReamBasis.THREE_THOUSAND_SQUARE_FEET).hasToString("lb (3000 ft²)");
-        assertThat(ReamBasis.fitting(80, Grammage.gsm(217), Amounts.percent(0.5)).get(0))
+        assertThat(ReamBasis.fitting(80, Grammage.gsm(217), Amounts.percent(0.5))
+                        .get(0))
                 .hasToString("lb (cover, 20 × 26 in, 500 sheets): 216.3 g/m², -0.3092 %");
         assertThat(ReamBasis.COVER.pound().getSymbol()).isEqualTo("lb (cover, 20 × 26 in, 500 sheets)");
     }
 
     @Test
     void aReamOfNothingIsRefused() {
-        Refused refused = catchThrowableOfType(Refused.class,
-                () -> ReamBasis.of(Amounts.inches(0), Amounts.inches(26), 500));
-        assertThat(refused).hasMessage("ream sheet width: 0 in given; it must be above zero."
-                + " Give what was measured or ordered.");
-        assertThatThrownBy(() -> ReamBasis.of(Amounts.inches(20), Amounts.inches(0), 500)).isInstanceOf(Refused.class);
+        Refused refused =
+                catchThrowableOfType(Refused.class, () -> ReamBasis.of(Amounts.inches(0), Amounts.inches(26), 500));
+        assertThat(refused)
+                .hasMessage(
+                        "ream sheet width: 0 in given; it must be above zero." + " Give what was measured or ordered.");
+        assertThatThrownBy(() -> ReamBasis.of(Amounts.inches(20), Amounts.inches(0), 500))
+                .isInstanceOf(Refused.class);
         Refused count = catchThrowableOfType(Refused.class, () -> ReamBasis.COVER.withCount(0));
         assertThat(count.code()).isEqualTo("ream.count");
         assertThat(count.arguments()).containsExactly(entry("given", 0), entry("least", 1));
@@ -84,18 +89,18 @@ class ReamBasisTest {
         Refused weight = catchThrowableOfType(Refused.class, () -> Grammage.pounds(-80, ReamBasis.COVER));
         assertThat(weight)
                 .hasMessage("grammage: -80 lb (cover, 20 × 26 in, 500 sheets) given; it must be above 0 g/m² and at"
-                + " most 20000 g/m². Check the sign and the unit.");
+                        + " most 20000 g/m². Check the sign and the unit.");
     }
 
     @Test
     void aReamWithoutACountIsAskedBack() {
-        Unclear unclear = catchThrowableOfType(Unclear.class,
-                () -> ReamBasis.ofUnknownCount(80, Amounts.inches(20), Amounts.inches(26)));
+        Unclear unclear = catchThrowableOfType(
+                Unclear.class, () -> ReamBasis.ofUnknownCount(80, Amounts.inches(20), Amounts.inches(26)));
         assertThat(unclear.code()).isEqualTo("ream.count-missing");
         assertThat(unclear.arguments()).containsExactly(entry("pounds", 80.0));
         assertThat(unclear)
                 .hasMessage("ream: 80 lb given without the number of sheets in the ream. Say how many. It may mean:"
-                + " a ream of 480 sheets (225.3 g/m²); a ream of 500 sheets (216.3 g/m²);"
-                + " a ream of 504 sheets (214.6 g/m²); a ream of 516 sheets (209.6 g/m²).");
+                        + " a ream of 480 sheets (225.3 g/m²); a ream of 500 sheets (216.3 g/m²);"
+                        + " a ream of 504 sheets (214.6 g/m²); a ream of 516 sheets (209.6 g/m²).");
     }
 }

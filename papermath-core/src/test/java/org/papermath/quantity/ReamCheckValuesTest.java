@@ -11,7 +11,6 @@ import static org.papermath.testing.CheckValues.relative;
 
 import java.util.List;
 import java.util.Map;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -19,10 +18,26 @@ import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;
 
 class ReamCheckValuesTest {
-    private static final Map<String, ReamBasis> NAMED =
-            Map.of("bond", ReamBasis.BOND, "cover", ReamBasis.COVER, "bristol", ReamBasis.BRISTOL, "index",
-            ReamBasis.INDEX, "tag", ReamBasis.TAG, "book", ReamBasis.TEXT, "imperial", ReamBasis.IMPERIAL, "news-480",
-            ReamBasis.TAG.withCount(480), "imperial-480", ReamBasis.IMPERIAL.withCount(480), "imperial-516",
+    private static final Map<String, ReamBasis> NAMED = Map.of(
+            "bond",
+            ReamBasis.BOND,
+            "cover",
+            ReamBasis.COVER,
+            "bristol",
+            ReamBasis.BRISTOL,
+            "index",
+            ReamBasis.INDEX,
+            "tag",
+            ReamBasis.TAG,
+            "book",
+            ReamBasis.TEXT,
+            "imperial",
+            ReamBasis.IMPERIAL,
+            "news-480",
+            ReamBasis.TAG.withCount(480),
+            "imperial-480",
+            ReamBasis.IMPERIAL.withCount(480),
+            "imperial-516",
             ReamBasis.IMPERIAL.withCount(516));
 
     static List<Row> factors() {
@@ -54,8 +69,8 @@ class ReamCheckValuesTest {
     }
 
     private static ReamBasis basis(Row row) {
-        return ReamBasis.of(inches(row.number("width_in")), inches(row.number("length_in")),
-                (int) row.number("sheets"));
+        return ReamBasis.of(
+                inches(row.number("width_in")), inches(row.number("length_in")), (int) row.number("sheets"));
     }
 
     private static double gsm(Amount<Grammage> grammage) {
@@ -103,8 +118,10 @@ class ReamCheckValuesTest {
         String[] fraction = row.text("fraction").substring(1).split("/");
         double sign = row.text("fraction").startsWith("-") ? -1 : 1;
         assertThat(ratio).isCloseTo(row.number("ratio"), relative(ratio, 1e-11));
-        assertThat(ratio).isCloseTo(1 + sign * Double.parseDouble(fraction[0]) / Double.parseDouble(fraction[1]),
-                relative(ratio, 1e-14));
+        assertThat(ratio)
+                .isCloseTo(
+                        1 + sign * Double.parseDouble(fraction[0]) / Double.parseDouble(fraction[1]),
+                        relative(ratio, 1e-14));
         if (row.has("printed")) {
             assertThat(ratio).isCloseTo(row.number("printed"), within(0.003));
         }
@@ -162,16 +179,18 @@ class ReamCheckValuesTest {
                 .isCloseTo(6.80625, relative(6.80625, 1e-14));
         assertThat(Substance.momme(Substance.ofMomme(3))).isCloseTo(3, within(1e-14));
         // A mino-ban of 3 momme paper.
-        assertThat(Substance.sheetMass(Substance.ofMomme(3), mm(273), mm(394)).in("g")).isCloseTo(2.1963, within(1e-4));
+        assertThat(Substance.sheetMass(Substance.ofMomme(3), mm(273), mm(394)).in("g"))
+                .isCloseTo(2.1963, within(1e-4));
     }
 
     @Test
     void namedCounts() {
-        assertThat(CheckValues.read("reams")).extracting(row -> (int) row.number("count_sheets"))
+        assertThat(CheckValues.read("reams"))
+                .extracting(row -> (int) row.number("count_sheets"))
                 .contains(472, 480, 500, 504, 516);
-        assertThat(18 * 24 + 2 * 20).isEqualTo((int) CheckValues.row("reams", "name",
-                "hand-made mill ream good or retree")
-                .number("count_sheets"));
+        assertThat(18 * 24 + 2 * 20)
+                .isEqualTo((int) CheckValues.row("reams", "name", "hand-made mill ream good or retree")
+                        .number("count_sheets"));
         double perSheet = gsm(Grammage.pounds(72, ReamBasis.IMPERIAL.withCount(472))) * 472;
         for (int count : new int[] {480, 500, 504, 516, 960, 4800}) {
             assertThat(gsm(Grammage.pounds(72, ReamBasis.IMPERIAL.withCount(count))) * count)
@@ -184,19 +203,23 @@ class ReamCheckValuesTest {
         assertThat(gsm(Grammage.pounds(1, ReamBasis.THOUSAND_SQUARE_FEET))).isCloseTo(4.882427636, within(1e-9));
         assertThat(gsm(Grammage.pounds(42, ReamBasis.THOUSAND_SQUARE_FEET))).isCloseTo(205.062, within(5e-4));
         double tag = gsm(Grammage.pounds(1, ReamBasis.TAG));
-        assertThat(gsm(Grammage.pounds(1, ReamBasis.THREE_THOUSAND_SQUARE_FEET))).isCloseTo(tag, relative(tag, 1e-14));
+        assertThat(gsm(Grammage.pounds(1, ReamBasis.THREE_THOUSAND_SQUARE_FEET)))
+                .isCloseTo(tag, relative(tag, 1e-14));
     }
 
     /** Figures that stand misprinted in published tables never come out. */
     @Test
     void misprintsAreNotFollowed() {
         assertThat(gsm(Grammage.pounds(1, ReamBasis.THOUSAND_SQUARE_FEET))).isNotCloseTo(4.831, within(0.05));
-        assertThat(ReamBasis.TEXT.pounds(Grammage.gsm(1))).isNotCloseTo(0.675, within(0.0005)).isCloseTo(0.67560881,
-                within(1e-8));
+        assertThat(ReamBasis.TEXT.pounds(Grammage.gsm(1)))
+                .isNotCloseTo(0.675, within(0.0005))
+                .isCloseTo(0.67560881, within(1e-8));
         ReamBasis squareInch = ReamBasis.of(inches(1), inches(1), 500);
-        assertThat(gsm(Grammage.pounds(1, squareInch))).isCloseTo(1406.139159, within(1e-6))
+        assertThat(gsm(Grammage.pounds(1, squareInch)))
+                .isCloseTo(1406.139159, within(1e-6))
                 .isNotCloseTo(1406.5, within(0.3));
-        assertThat(ReamBasis.BRISTOL.width().in("in") * ReamBasis.BRISTOL.length().in("in"))
+        assertThat(ReamBasis.BRISTOL.width().in("in")
+                        * ReamBasis.BRISTOL.length().in("in"))
                 .isCloseTo(641.25, within(1e-9));
         assertThat(ReamBasis.TAG.withCount(504).equalSubstance(1, ReamBasis.TAG.withCount(516)))
                 .isCloseTo(43.0 / 42, within(1e-14))
@@ -207,8 +230,9 @@ class ReamCheckValuesTest {
 
     @Test
     void constantsOfTheCounts() {
-        Map.of(480, 1464.728291, 500, 1406.139159, 516, 1362.537945, 1000, 703.069580).forEach((count, expected) ->
-                assertThat(gsm(Grammage.pounds(1, ReamBasis.of(inches(1), inches(1), count))))
+        Map.of(480, 1464.728291, 500, 1406.139159, 516, 1362.537945, 1000, 703.069580)
+                .forEach((count, expected) -> assertThat(
+                                gsm(Grammage.pounds(1, ReamBasis.of(inches(1), inches(1), count))))
                         .isCloseTo(expected, within(1e-6)));
     }
 
@@ -220,11 +244,16 @@ class ReamCheckValuesTest {
         assertThat(matches.get(0).deviation()).isCloseTo(216.3291 / 217 - 1, within(1e-6));
         assertThat(matches).extracting(match -> Math.abs(match.deviation())).isSorted();
         // 140 lb imperial called 300 g/m2 means 500 sheets, not 480.
-        assertThat(ReamBasis.fitting(140, Grammage.gsm(300), percent(1))).extracting(ReamBasis.Match::basis)
-                .contains(ReamBasis.IMPERIAL).doesNotContain(ReamBasis.IMPERIAL.withCount(480));
+        assertThat(ReamBasis.fitting(140, Grammage.gsm(300), percent(1)))
+                .extracting(ReamBasis.Match::basis)
+                .contains(ReamBasis.IMPERIAL)
+                .doesNotContain(ReamBasis.IMPERIAL.withCount(480));
         assertThat(ReamBasis.fitting(80, Grammage.gsm(5), percent(1))).isEmpty();
-        assertThat(ReamBasis.fitting(60, Grammage.gsm(177.6), percent(0.1),
-                List.of(ReamBasis.of(inches(19), inches(25), 480), ReamBasis.of(inches(19), inches(25), 500))))
+        assertThat(ReamBasis.fitting(
+                        60,
+                        Grammage.gsm(177.6),
+                        percent(0.1),
+                        List.of(ReamBasis.of(inches(19), inches(25), 480), ReamBasis.of(inches(19), inches(25), 500))))
                 .singleElement()
                 .satisfies(match -> assertThat(match.basis().count()).isEqualTo(500));
     }
@@ -239,7 +268,8 @@ class ReamCheckValuesTest {
         // 12.4 g at 8.9 % moisture is 12.134 g at 6.9 %.
         assertThat(gsm(Substance.atMoisture(Grammage.gsm(12.4), Moisture.percent(8.9), Moisture.percent(6.9))))
                 .isCloseTo(12.1336, within(1e-4));
-        assertThatThrownBy(() -> Substance.ofSheets(Amounts.grams(5), 0, mm(10), mm(10))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Substance.ofSheets(Amounts.grams(5), 0, mm(10), mm(10)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("1 or more");
         assertThatThrownBy(() -> Substance.ofMomme(Double.NaN)).isInstanceOf(Refused.class);
     }
@@ -247,8 +277,11 @@ class ReamCheckValuesTest {
     @Test
     void aReamWithoutCountIsAskedAbout() {
         assertThatThrownBy(() -> ReamBasis.ofUnknownCount(60, inches(19), inches(25)))
-                .isInstanceOfSatisfying(Unclear.class,
-                unclear -> assertThat(unclear.candidates()).hasSize(4).extracting(Unclear.Candidate::gives)
-                        .contains("185 g/m²", "177.6 g/m²"));
+                .isInstanceOfSatisfying(
+                        Unclear.class,
+                        unclear -> assertThat(unclear.candidates())
+                                .hasSize(4)
+                                .extracting(Unclear.Candidate::gives)
+                                .contains("185 g/m²", "177.6 g/m²"));
     }
 }

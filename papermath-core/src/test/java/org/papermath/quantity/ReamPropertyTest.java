@@ -6,7 +6,6 @@ import static org.papermath.testing.CheckValues.relative;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -15,10 +14,11 @@ import net.jqwik.api.constraints.Scale;
 
 class ReamPropertyTest {
     @Property(tries = 300, seed = "2026")
-    void poundsGoToGrammageAndBack(@ForAll @Scale(9) @DoubleRange(min = 1, max = 80) double width,
+    void poundsGoToGrammageAndBack(
+            @ForAll @Scale(9) @DoubleRange(min = 1, max = 80) double width,
             @ForAll @Scale(9) @DoubleRange(min = 1, max = 120) double length,
             @ForAll @IntRange(min = 1, max = 5000) int count,
-                    @ForAll @Scale(9) @DoubleRange(min = -9, max = 3) double decade) {
+            @ForAll @Scale(9) @DoubleRange(min = -9, max = 3) double decade) {
         ReamBasis basis = ReamBasis.of(inches(width), inches(length), count);
         double largest = 20 * width * length * count * 0.0254 * 0.0254 / 0.45359237;
         double pounds = Math.min(Math.pow(10, decade), largest / 2);
@@ -31,23 +31,29 @@ class ReamPropertyTest {
 
     /** Against exact decimal arithmetic. */
     @Property(tries = 300, seed = "2026")
-    void factorAgreesWithExactArithmetic(@ForAll @IntRange(min = 4, max = 320) int widthQuarters,
+    void factorAgreesWithExactArithmetic(
+            @ForAll @IntRange(min = 4, max = 320) int widthQuarters,
             @ForAll @IntRange(min = 4, max = 480) int lengthQuarters,
             @ForAll @IntRange(min = 1, max = 5000) int count) {
         ReamBasis basis = ReamBasis.of(inches(widthQuarters / 4.0), inches(lengthQuarters / 4.0), count);
-        BigDecimal area = new BigDecimal(widthQuarters).multiply(new BigDecimal(lengthQuarters))
-                .divide(new BigDecimal(16)).multiply(new BigDecimal("0.00064516")).multiply(new BigDecimal(count));
-        double exact = new BigDecimal("453.59237").divide(area, MathContext.DECIMAL128).doubleValue();
+        BigDecimal area = new BigDecimal(widthQuarters)
+                .multiply(new BigDecimal(lengthQuarters))
+                .divide(new BigDecimal(16))
+                .multiply(new BigDecimal("0.00064516"))
+                .multiply(new BigDecimal(count));
+        double exact =
+                new BigDecimal("453.59237").divide(area, MathContext.DECIMAL128).doubleValue();
         double pounds = exact > 10000 ? 0.01 : 1;
         assertThat(Grammage.pounds(pounds, basis).in("g/m2"))
                 .isCloseTo(pounds * exact, relative(pounds * exact, 4e-15));
     }
 
     @Property(tries = 200, seed = "2026")
-    void equalSubstanceIsEqualGrammage(@ForAll @Scale(9) @DoubleRange(min = 5, max = 60) double width,
+    void equalSubstanceIsEqualGrammage(
+            @ForAll @Scale(9) @DoubleRange(min = 5, max = 60) double width,
             @ForAll @Scale(9) @DoubleRange(min = 5, max = 60) double length,
             @ForAll @IntRange(min = 400, max = 600) int count,
-                    @ForAll @Scale(9) @DoubleRange(min = 1, max = 50) double pounds) {
+            @ForAll @Scale(9) @DoubleRange(min = 1, max = 50) double pounds) {
         ReamBasis other = ReamBasis.of(inches(width), inches(length), count);
         double there = ReamBasis.COVER.equalSubstance(pounds, other);
         double grammage = Grammage.pounds(pounds, ReamBasis.COVER).si();

@@ -5,10 +5,8 @@ import static org.papermath.testing.CheckValues.relative;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
-
 import org.junit.jupiter.api.Test;
 
 /** Every code of every kind and every ream, decade by decade. */
@@ -29,7 +27,9 @@ class RoundTripTest {
                 double back = kind.ofSi(amount.si(), code).value();
                 // A temperature scale takes its digits from the size of its shift.
                 double size = Temperature.class.equals(kind.type()) ? 460 + value : value;
-                assertThat(Math.abs(back - value) / size).as(kind.name() + " " + code).isLessThanOrEqualTo(1e-14);
+                assertThat(Math.abs(back - value) / size)
+                        .as(kind.name() + " " + code)
+                        .isLessThanOrEqualTo(1e-14);
                 Amount<Q> read = kind.read(Units.print(amount));
                 assertThat(read).isEqualTo(amount);
                 assertThat(Double.doubleToLongBits(read.si())).isEqualTo(Double.doubleToLongBits(amount.si()));

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.papermath.testing.CheckValues.relative;
 
 import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,8 +29,8 @@ class UnitsCheckValuesTest {
     }
 
     private static ReamBasis basis(Row row) {
-        return ReamBasis.of(Amounts.inches(row.number("width_in")), Amounts.inches(row.number("length_in")),
-                (int) row.number("sheets"));
+        return ReamBasis.of(Amounts.inches(row.number("width_in")), Amounts.inches(row.number("length_in")), (int)
+                row.number("sheets"));
     }
 
     @ParameterizedTest

@@ -4,11 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Temperature;
-
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -22,20 +20,21 @@ import net.jqwik.api.constraints.StringLength;
 
 class UnitsPropertyTest {
     /** A code of a kind. */
-    record Entry(Kind<?> kind, String code) {
-    }
+    record Entry(Kind<?> kind, String code) {}
 
     @Provide
     Arbitrary<Entry> entries() {
         List<Entry> all = Kinds.all().stream()
-                .flatMap(kind -> kind.codes().stream().map(code -> new Entry(kind, code))).toList();
+                .flatMap(kind -> kind.codes().stream().map(code -> new Entry(kind, code)))
+                .toList();
         return Arbitraries.of(all);
     }
 
     @Property(tries = 3000, seed = "2026")
-    void whatIsPrintedIsReadBackToTheSameBits(@ForAll("entries") Entry entry,
-            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa, @ForAll @IntRange(min = -8,
-                    max = 4) int exponent) {
+    void whatIsPrintedIsReadBackToTheSameBits(
+            @ForAll("entries") Entry entry,
+            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa,
+            @ForAll @IntRange(min = -8, max = 4) int exponent) {
         sameBits(entry.kind(), entry.code(), mantissa * Math.pow(10, exponent));
     }
 
@@ -52,8 +51,8 @@ class UnitsPropertyTest {
     }
 
     @Property(tries = 3000, seed = "2026")
-    void amountsMadeFromSiPrintAndReadBackToTheSameSiBits(@ForAll("entries") Entry entry,
-            @ForAll @Scale(17) @DoubleRange(min = 1e-6, max = 0.49) double si) {
+    void amountsMadeFromSiPrintAndReadBackToTheSameSiBits(
+            @ForAll("entries") Entry entry, @ForAll @Scale(17) @DoubleRange(min = 1e-6, max = 0.49) double si) {
         Amount<?> amount = entry.kind().ofSi(si, entry.code());
         Amount<?> again = entry.kind().read(Units.print(amount));
         assertThat(Double.doubleToLongBits(again.si())).isEqualTo(Double.doubleToLongBits(amount.si()));
@@ -61,9 +60,10 @@ class UnitsPropertyTest {
     }
 
     @Property(tries = 3000, seed = "2026")
-    void throughSiAndBackCostsNoMoreThanTheLastDigits(@ForAll("entries") Entry entry,
-            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa, @ForAll @IntRange(min = -8,
-                    max = 4) int exponent) {
+    void throughSiAndBackCostsNoMoreThanTheLastDigits(
+            @ForAll("entries") Entry entry,
+            @ForAll @Scale(17) @DoubleRange(min = 1, max = 10) double mantissa,
+            @ForAll @IntRange(min = -8, max = 4) int exponent) {
         roundTrip(entry.kind(), entry.code(), mantissa * Math.pow(10, exponent));
     }
 
@@ -80,8 +80,8 @@ class UnitsPropertyTest {
     }
 
     @Property(tries = 2000, seed = "2026")
-    void factorsAgreeWithTheConvertersOfTheUnits(@ForAll("entries") Entry entry,
-            @ForAll @Scale(17) @DoubleRange(min = 1e-3, max = 1e3) double value) {
+    void factorsAgreeWithTheConvertersOfTheUnits(
+            @ForAll("entries") Entry entry, @ForAll @Scale(17) @DoubleRange(min = 1e-3, max = 1e3) double value) {
         agrees(entry.kind(), entry.code(), value);
     }
 
@@ -105,10 +105,12 @@ class UnitsPropertyTest {
     }
 
     @Property(tries = 2000, seed = "2026")
-    void aDecimalOfTheStudioIsPrintedAsItIsWritten(@ForAll @IntRange(min = -999_999_999, max = 999_999_999) int digits,
+    void aDecimalOfTheStudioIsPrintedAsItIsWritten(
+            @ForAll @IntRange(min = -999_999_999, max = 999_999_999) int digits,
             @ForAll @IntRange(min = 0, max = 6) int places) {
         java.math.BigDecimal written = java.math.BigDecimal.valueOf(digits, places);
-        String plain = written.signum() == 0 ? "0" : written.stripTrailingZeros().toPlainString();
+        String plain =
+                written.signum() == 0 ? "0" : written.stripTrailingZeros().toPlainString();
         assertThat(Units.number(written.doubleValue())).isEqualTo(plain);
     }
 
@@ -122,8 +124,8 @@ class UnitsPropertyTest {
     }
 
     @Property(tries = 1000, seed = "2026")
-    void aConvertedAmountIsEquivalentAndComparesAsEqualWithinRounding(@ForAll("entries") Entry entry,
-            @ForAll @Scale(17) @DoubleRange(min = 1e-6, max = 0.49) double si) {
+    void aConvertedAmountIsEquivalentAndComparesAsEqualWithinRounding(
+            @ForAll("entries") Entry entry, @ForAll @Scale(17) @DoubleRange(min = 1e-6, max = 0.49) double si) {
         equivalent(entry.kind(), entry.code(), si);
     }
 

@@ -14,9 +14,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UnitsTest {
     @ParameterizedTest
     @CsvSource({
-        "260 g/m2, 0.26", "260 g/m², 0.26", "260 gsm, 0.26", "'  260   g/m2 ', 0.26", "260g/m2, 0.26",
+        "260 g/m2, 0.26",
+        "260 g/m², 0.26",
+        "260 gsm, 0.26",
+        "'  260   g/m2 ', 0.26",
+        "260g/m2, 0.26",
         "2.6e2 g/m2, 0.26",
-        "+260 g/m2, 0.26", "26E1 g/m2, 0.26", ".26 kg/m2, 0.26", "260. g/m2, 0.26", "2600e-1 g/m2, 0.26"})
+        "+260 g/m2, 0.26",
+        "26E1 g/m2, 0.26",
+        ".26 kg/m2, 0.26",
+        "260. g/m2, 0.26",
+        "2600e-1 g/m2, 0.26"
+    })
     void anAmountIsReadFromText(String text, double si) {
         assertThat(Kinds.GRAMMAGE.read(text).si()).isEqualTo(si);
         assertThat(Units.read(Kinds.GRAMMAGE, text)).isEqualTo(Kinds.GRAMMAGE.read(text));
@@ -35,16 +44,40 @@ class UnitsTest {
     void commaDecimalsAreRefused() {
         Refused refused = refused(() -> Kinds.MASS.read("4,92 g"));
         assertThat(refused.code()).isEqualTo("quantity.unreadable-number");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "mass"), entry("found", "4,92 g"),
-                entry("accepted", "g, kg, mg, t, lb, oz, momme"));
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "mass"),
+                        entry("found", "4,92 g"),
+                        entry("accepted", "g, kg, mg, t, lb, oz, momme"));
         assertThat(refused)
                 .hasMessage("mass: \"4,92 g\" has more after its number than a unit: \",92 g\". Write a decimal"
-                + " point and no separators, such as \"12.5 g\".");
+                        + " point and no separators, such as \"12.5 g\".");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1,200 g", "1'200 g", "1 200 g", "1.2.3 g", "g", "", "--5 g", "1e g", "NaN g", "Infinity g",
-        "½ kg", "٣ g", "１２ g", "0x10 g", "1_000 g", "1e400 g", "−5 g", "e5 g", ". g", "+ g"})
+    @ValueSource(
+            strings = {
+                "1,200 g",
+                "1'200 g",
+                "1 200 g",
+                "1.2.3 g",
+                "g",
+                "",
+                "--5 g",
+                "1e g",
+                "NaN g",
+                "Infinity g",
+                "½ kg",
+                "٣ g",
+                "１２ g",
+                "0x10 g",
+                "1_000 g",
+                "1e400 g",
+                "−5 g",
+                "e5 g",
+                ". g",
+                "+ g"
+            })
     void whatIsNoNumberWithAPointIsRefused(String text) {
         Refused refused = refused(() -> Kinds.MASS.read(text));
         assertThat(refused.code()).as(text).isIn("quantity.unreadable-number", "unit.unknown");
@@ -67,8 +100,11 @@ class UnitsTest {
     void aMissingUnitIsRefused() {
         Refused refused = refused(() -> Kinds.MASS.read("260"));
         assertThat(refused.code()).isEqualTo("quantity.no-unit");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "mass"), entry("found", "260"),
-                entry("accepted", "g, kg, mg, t, lb, oz, momme"));
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "mass"),
+                        entry("found", "260"),
+                        entry("accepted", "g, kg, mg, t, lb, oz, momme"));
         assertThat(refused).hasMessage("mass: \"260\" has no unit. Add one of: g, kg, mg, t, lb, oz, momme.");
     }
 
@@ -76,10 +112,14 @@ class UnitsTest {
     void anUnknownUnitIsRefusedWithAHint() {
         Refused refused = refused(() -> Kinds.MASS.read("260 grams"));
         assertThat(refused.code()).isEqualTo("unit.unknown");
-        assertThat(refused.arguments()).containsExactly(entry("quantity", "mass"), entry("found", "grams"),
-                entry("accepted", "g, kg, mg, t, lb, oz, momme"));
-        assertThat(refused).hasMessage("mass: \"grams\" is not a unit of mass. Did you mean \"g\"?"
-                + " Accepted units: g, kg, mg, t, lb, oz, momme.");
+        assertThat(refused.arguments())
+                .containsExactly(
+                        entry("quantity", "mass"),
+                        entry("found", "grams"),
+                        entry("accepted", "g, kg, mg, t, lb, oz, momme"));
+        assertThat(refused)
+                .hasMessage("mass: \"grams\" is not a unit of mass. Did you mean \"g\"?"
+                        + " Accepted units: g, kg, mg, t, lb, oz, momme.");
     }
 
     @ParameterizedTest
@@ -111,16 +151,22 @@ class UnitsTest {
         for (String written : new String[] {"20 ton", "20 tons"}) {
             Unclear unclear = catchThrowableOfType(Unclear.class, () -> Kinds.FORCE.read(written));
             assertThat(unclear.code()).isEqualTo("unit.unclear");
-            assertThat(unclear.arguments()).containsExactly(entry("quantity", "force"), entry("found",
-                    written.substring(3)));
-            assertThat(unclear.candidates()).containsExactly(new Unclear.Candidate("tonf_us", "short ton, 8.896 kN"),
-                    new Unclear.Candidate("tf", "metric ton, 9.807 kN"),
-                    new Unclear.Candidate("tonf_uk", "long ton, 9.964 kN"));
-            assertThat(unclear).hasMessage("force: \"" + written.substring(3)
-                    + "\" is three different units. It may mean:"
-                    + " tonf_us (short ton, 8.896 kN); tf (metric ton, 9.807 kN); tonf_uk (long ton, 9.964 kN).");
+            assertThat(unclear.arguments())
+                    .containsExactly(entry("quantity", "force"), entry("found", written.substring(3)));
+            assertThat(unclear.candidates())
+                    .containsExactly(
+                            new Unclear.Candidate("tonf_us", "short ton, 8.896 kN"),
+                            new Unclear.Candidate("tf", "metric ton, 9.807 kN"),
+                            new Unclear.Candidate("tonf_uk", "long ton, 9.964 kN"));
+            assertThat(unclear)
+                    .hasMessage(
+                            "force: \"" + written.substring(3)
+                                    + "\" is three different units. It may mean:"
+                                    + " tonf_us (short ton, 8.896 kN); tf (metric ton, 9.807 kN); tonf_uk (long ton, 9.964 kN).");
             for (Unclear.Candidate candidate : unclear.candidates()) {
-                assertThat(candidate.gives()).endsWith(Kinds.FORCE.of(1, candidate.meaning()).to("kN").toString());
+                assertThat(candidate.gives())
+                        .endsWith(
+                                Kinds.FORCE.of(1, candidate.meaning()).to("kN").toString());
             }
         }
     }
@@ -130,9 +176,10 @@ class UnitsTest {
         Unclear unclear = catchThrowableOfType(Unclear.class, () -> Kinds.MASS.read("1 ton"));
         assertThat(unclear)
                 .hasMessage("mass: \"ton\" is three different units. It may mean: 2000 lb (short ton, 907.2 kg);"
-                + " 1 t (metric tonne, 1000 kg); 2240 lb (long ton, 1016 kg).");
+                        + " 1 t (metric tonne, 1000 kg); 2240 lb (long ton, 1016 kg).");
         for (Unclear.Candidate candidate : unclear.candidates()) {
-            assertThat(candidate.gives()).endsWith(Kinds.MASS.read(candidate.meaning()).to("kg").toString());
+            assertThat(candidate.gives())
+                    .endsWith(Kinds.MASS.read(candidate.meaning()).to("kg").toString());
         }
     }
 
@@ -144,10 +191,10 @@ class UnitsTest {
         assertThat(unclear.candidates()).hasSize(3);
         assertThat(unclear)
                 .hasMessage("grammage: pounds are the weight of a ream, and no ream is named. Give the sheet size"
-                + " and the count of the ream. It may mean: a ream of 500 sheets 20 x 26 in (cover) (2.704 g/m²"
-                + " per lb);"
-                + " a ream of 500 sheets 25 x 38 in (text) (1.48 g/m² per lb);"
-                + " a ream of 500 sheets 17 x 22 in (bond) (3.76 g/m² per lb).");
+                        + " and the count of the ream. It may mean: a ream of 500 sheets 20 x 26 in (cover) (2.704 g/m²"
+                        + " per lb);"
+                        + " a ream of 500 sheets 25 x 38 in (text) (1.48 g/m² per lb);"
+                        + " a ream of 500 sheets 17 x 22 in (bond) (3.76 g/m² per lb).");
         ReamBasis[] bases = {ReamBasis.COVER, ReamBasis.TEXT, ReamBasis.BOND};
         for (int i = 0; i < bases.length; i++) {
             assertThat(unclear.candidates().get(i).gives())
@@ -160,12 +207,14 @@ class UnitsTest {
         Unclear gallons = catchThrowableOfType(Unclear.class, () -> Kinds.VOLUME.read("3 gallons"));
         assertThat(gallons.candidates()).hasSize(2);
         for (Unclear.Candidate candidate : gallons.candidates()) {
-            assertThat(candidate.gives()).isEqualTo(Kinds.VOLUME.of(1, candidate.meaning()).to("L").toString());
+            assertThat(candidate.gives())
+                    .isEqualTo(Kinds.VOLUME.of(1, candidate.meaning()).to("L").toString());
         }
         Unclear points = catchThrowableOfType(Unclear.class, () -> Kinds.LENGTH.read("12 pt"));
         assertThat(points.candidates()).hasSize(2);
         for (Unclear.Candidate candidate : points.candidates()) {
-            assertThat(candidate.gives()).endsWith(Kinds.LENGTH.of(1, candidate.meaning()).to("um").toString());
+            assertThat(candidate.gives())
+                    .endsWith(Kinds.LENGTH.of(1, candidate.meaning()).to("um").toString());
         }
     }
 
@@ -226,7 +275,10 @@ class UnitsTest {
     void rowsOfATableNameTheirUnitByCode() {
         assertThat(Units.toSi(25, "Cel")).isEqualTo(298.15);
         assertThat(Units.toSi(2, "lb")).isEqualTo(0.90718474);
-        assertThat(Units.codes()).contains("g/m2", "tonf_us", "floz_us").doesNotHaveDuplicates().isUnmodifiable();
+        assertThat(Units.codes())
+                .contains("g/m2", "tonf_us", "floz_us")
+                .doesNotHaveDuplicates()
+                .isUnmodifiable();
         Refused refused = refused(() -> Units.toSi(1, "furlong"));
         assertThat(refused.code()).isEqualTo("unit.unknown");
         assertThat(refused.arguments()).containsEntry("found", "furlong").containsEntry("accepted", Units.codes());
@@ -241,10 +293,11 @@ class UnitsTest {
 
     @Test
     void exceptionsKeepTheirNamesAndValuesInOrder() {
-        assertThatThrownBy(() -> Refused.of("a.code", "text", "lonely")).isInstanceOf(IllegalArgumentException.class)
+        assertThatThrownBy(() -> Refused.of("a.code", "text", "lonely"))
+                .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a name without a value: lonely");
-        assertThat(Refused.of("a.code", "text", "b", 1, "a", 2).arguments()).containsExactly(entry("b", 1), entry("a",
-                2));
+        assertThat(Refused.of("a.code", "text", "b", 1, "a", 2).arguments())
+                .containsExactly(entry("b", 1), entry("a", 2));
         assertThat(Refused.of("a.code", "text")).hasToString("org.papermath.quantity.Refused: text");
     }
 

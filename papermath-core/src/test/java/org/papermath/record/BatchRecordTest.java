@@ -8,7 +8,6 @@ import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.minutes;
 
 import java.time.LocalDate;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Reading;
 import org.papermath.fibre.Fibres;
@@ -19,15 +18,21 @@ import org.papermath.quantity.SchopperRiegler;
 
 class BatchRecordTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 14);
-    private static final Measurement READ = new Measurement.NumberRead(Reading.of(hours(3), minutes(5)),
-            Reading.of(SchopperRiegler.degrees(52), SchopperRiegler.degrees(2)));
+    private static final Measurement READ = new Measurement.NumberRead(
+            Reading.of(hours(3), minutes(5)), Reading.of(SchopperRiegler.degrees(52), SchopperRiegler.degrees(2)));
     private static final Measurement LOAD =
             new Measurement.Load(Reading.of(litres(25), litres(1)), Reading.of(hours(3), minutes(5)));
 
     private static BatchRecord.Builder tideGrey() {
-        return BatchRecord.builder("tide grey, first", DAY).recipe("tide grey", Furnish.of(Fibres.ABACA))
-                .beater("big beater").vat("long vat").press("green press").dryer("the boards").note("rainy")
-                .planned(BatchRecord.SHEET_SOLIDS, grams(12)).add(READ, LOAD);
+        return BatchRecord.builder("tide grey, first", DAY)
+                .recipe("tide grey", Furnish.of(Fibres.ABACA))
+                .beater("big beater")
+                .vat("long vat")
+                .press("green press")
+                .dryer("the boards")
+                .note("rainy")
+                .planned(BatchRecord.SHEET_SOLIDS, grams(12))
+                .add(READ, LOAD);
     }
 
     @Test
@@ -72,20 +77,27 @@ class BatchRecordTest {
         assertThat(record.note()).isEqualTo("rainy");
         assertThat(record.measurements()).hasSize(2);
         assertThat(more.measurements()).hasSize(3);
-        assertThat(record).isEqualTo(tideGrey().build()).hasSameHashCodeAs(tideGrey().build()).isNotEqualTo(more);
+        assertThat(record)
+                .isEqualTo(tideGrey().build())
+                .hasSameHashCodeAs(tideGrey().build())
+                .isNotEqualTo(more);
         assertThatThrownBy(() -> record.measurements().clear()).isInstanceOf(UnsupportedOperationException.class);
         assertThatThrownBy(() -> record.planned().clear()).isInstanceOf(UnsupportedOperationException.class);
     }
 
     @Test
     void refusals() {
-        assertThatThrownBy(() -> BatchRecord.builder(" ", DAY)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> BatchRecord.builder(" ", DAY))
+                .isInstanceOf(Refused.class)
                 .hasMessage("batch record: no name given. Give the batch a name.");
-        assertThatThrownBy(() -> BatchRecord.builder("a", DAY).vat("vat [1]")).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> BatchRecord.builder("a", DAY).vat("vat [1]"))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("cannot be the name of a scope");
         assertThatThrownBy(() -> new Measurement.Hours(Measurement.Work.SORTING, Reading.of(hours(1), minutes(1)), 0))
-                .isInstanceOf(Refused.class).hasMessage("sorting: 0 given; 1 or more is wanted.");
-        assertThatThrownBy(() -> new Measurement.Hours(Measurement.Work.SORTING,
-                Reading.of(Kinds.TIME.ofSi(0, "h"), minutes(1)), 3)).isInstanceOf(Refused.class);
+                .isInstanceOf(Refused.class)
+                .hasMessage("sorting: 0 given; 1 or more is wanted.");
+        assertThatThrownBy(() -> new Measurement.Hours(
+                        Measurement.Work.SORTING, Reading.of(Kinds.TIME.ofSi(0, "h"), minutes(1)), 3))
+                .isInstanceOf(Refused.class);
     }
 }

@@ -13,11 +13,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -64,8 +62,12 @@ class CalibrationPropertyTest {
     private static final Amount<SheetPressure> PRESSURE = Kinds.SHEET_PRESSURE.of(0.4, "MPa");
 
     private static BatchRecord.Builder batch(String name) {
-        return BatchRecord.builder(name, LocalDate.of(2026, 3, 14)).recipe("tide grey", Furnish.of(Fibres.ABACA))
-                .beater("big beater").vat("long vat").press("green press").dryer("the stack");
+        return BatchRecord.builder(name, LocalDate.of(2026, 3, 14))
+                .recipe("tide grey", Furnish.of(Fibres.ABACA))
+                .beater("big beater")
+                .vat("long vat")
+                .press("green press")
+                .dryer("the stack");
     }
 
     /** A reading with an error of a ten-thousandth. */
@@ -83,37 +85,70 @@ class CalibrationPropertyTest {
 
     /** The closed forms invert the models, so nothing but rounding lies between; the tolerance is a ten-thousandth. */
     @Property(tries = 60, seed = "2026")
-    void readingsGiveTheValuesBack(@ForAll @Scale(4) @DoubleRange(min = 0.15, max = 0.5) double rate,
+    void readingsGiveTheValuesBack(
+            @ForAll @Scale(4) @DoubleRange(min = 0.15, max = 0.5) double rate,
             @ForAll @Scale(4) @DoubleRange(min = 0.85, max = 1.3) double exponent,
             @ForAll @Scale(4) @DoubleRange(min = 0.95, max = 1.25) double press,
             @ForAll @Scale(4) @DoubleRange(min = 0.96, max = 0.985) double retention,
             @ForAll @Scale(4) @DoubleRange(min = 1.8e9, max = 4.5e9) double resistance,
             @ForAll @Scale(4) @DoubleRange(min = 0.16, max = 0.65) double fan) {
-        Assumptions truth = TABLE.given("beating.rate", BEATER, rate).given("beating.exponent", BEATER, exponent)
-                .given("press.factor", PRESS, press).given("vat.retention", ABACA.on("long vat"), retention)
+        Assumptions truth = TABLE.given("beating.rate", BEATER, rate)
+                .given("beating.exponent", BEATER, exponent)
+                .given("press.factor", PRESS, press)
+                .given("vat.retention", ABACA.on("long vat"), retention)
                 .given("drainage.resistance-factor", VAT, resistance)
                 .given("drying.fan-efficiency", Scope.at(STACK.name()), fan);
         BeatingModel beating = BeatingModel.from(truth, BEATER);
         Amount<SchopperRiegler> number = beating.after(hours(3));
         CouchedSheet couched = CouchedSheet.weighed(grams(80), grams(12), mm(300), mm(400));
-        Amount<Mass> pressed = PressingModel.from(truth, PRESS).press(couched,
-                WaterRetentionModel.from(truth, ABACA).at(number).value(), PRESSURE, minutes(30)).sheet().mass();
+        Amount<Mass> pressed = PressingModel.from(truth, PRESS)
+                .press(
+                        couched,
+                        WaterRetentionModel.from(truth, ABACA).at(number).value(),
+                        PRESSURE,
+                        minutes(30))
+                .sheet()
+                .mass();
         Amount<FibreConcentration> vat = FibreConcentration.gramsPerLitre(6);
-        Amount<Time> drained = DrainageModel.from(truth, VAT).drain(mm(20), vat,
-                DrainabilityModel.from(truth, VAT).resistance(number).likely(), Water.at(celsius(20))).time();
-        DryingModel.Result dried = DryingModel.from(truth, Scope.at(STACK.name())).dry(STACK,
-                DryingModel.Batch.of(grams(2000), Kinds.AREA.of(20, "m2"), Kinds.MOISTURE_RATIO.of(2, "g/g"),
-                        Kinds.MOISTURE_RATIO.of(0.1, "g/g"), Kinds.MOISTURE_RATIO.of(0.08, "g/g")), ROOM);
-        BatchRecord record = batch("made").add(
-                new Measurement.NumberRead(near(hours(1.5)), near(beating.after(hours(1.5)))),
-                new Measurement.NumberRead(near(hours(3)), near(number)),
-                new Measurement.WeighedSheet(near(grams(80)), Optional.of(near(pressed)), near(grams(12)),
-                        near(mm(300)), near(mm(400))),
-                new Measurement.Pressed(Optional.empty(), near(PRESSURE), near(minutes(30))),
-                new Measurement.WaterDried(near(vat.multiply(1 - retention)), near(vat)),
-                new Measurement.TimedSheet(near(drained), near(mm(20)), near(vat), celsius(20)),
-                new Measurement.Dried(near(grams(6000)), near(Kinds.MASS.ofSi(6 - dried.rate().si() * 1800, "g")),
-                        near(minutes(30)), near(grams(2000)), Kinds.AREA.of(20, "m2"), 0, ROOM)).build();
+        Amount<Time> drained = DrainageModel.from(truth, VAT)
+                .drain(
+                        mm(20),
+                        vat,
+                        DrainabilityModel.from(truth, VAT).resistance(number).likely(),
+                        Water.at(celsius(20)))
+                .time();
+        DryingModel.Result dried = DryingModel.from(truth, Scope.at(STACK.name()))
+                .dry(
+                        STACK,
+                        DryingModel.Batch.of(
+                                grams(2000),
+                                Kinds.AREA.of(20, "m2"),
+                                Kinds.MOISTURE_RATIO.of(2, "g/g"),
+                                Kinds.MOISTURE_RATIO.of(0.1, "g/g"),
+                                Kinds.MOISTURE_RATIO.of(0.08, "g/g")),
+                        ROOM);
+        BatchRecord record = batch("made")
+                .add(
+                        new Measurement.NumberRead(near(hours(1.5)), near(beating.after(hours(1.5)))),
+                        new Measurement.NumberRead(near(hours(3)), near(number)),
+                        new Measurement.WeighedSheet(
+                                near(grams(80)),
+                                Optional.of(near(pressed)),
+                                near(grams(12)),
+                                near(mm(300)),
+                                near(mm(400))),
+                        new Measurement.Pressed(Optional.empty(), near(PRESSURE), near(minutes(30))),
+                        new Measurement.WaterDried(near(vat.multiply(1 - retention)), near(vat)),
+                        new Measurement.TimedSheet(near(drained), near(mm(20)), near(vat), celsius(20)),
+                        new Measurement.Dried(
+                                near(grams(6000)),
+                                near(Kinds.MASS.ofSi(6 - dried.rate().si() * 1800, "g")),
+                                near(minutes(30)),
+                                near(grams(2000)),
+                                Kinds.AREA.of(20, "m2"),
+                                0,
+                                ROOM))
+                .build();
         Calibration calibration = Calibration.of(TABLE, List.of(record), List.of(STACK));
         comesBack(calibration, truth, "beating.rate", BEATER);
         comesBack(calibration, truth, "beating.exponent", BEATER);
@@ -125,45 +160,61 @@ class CalibrationPropertyTest {
     }
 
     @Property(tries = 60, seed = "2026")
-    void sheetsGiveTheValuesBack(@ForAll @Scale(4) @DoubleRange(min = 0.066, max = 0.084) double monolayer,
+    void sheetsGiveTheValuesBack(
+            @ForAll @Scale(4) @DoubleRange(min = 0.066, max = 0.084) double monolayer,
             @ForAll @Scale(4) @DoubleRange(min = 0.9, max = 1.15) double denser,
             @ForAll @Scale(4) @DoubleRange(min = 4.6, max = 9) double time) {
         Assumptions truth = TABLE.given("sorption.monolayer", ABACA, monolayer).given("shrinkage.time", BEATER, time);
         for (String id : List.of("sheet.density-unbeaten", "sheet.density-long-beaten")) {
             truth = truth.given(id, ABACA, TABLE.get(id, ABACA).likely() * denser);
         }
-        double ratio = SorptionModel.from(truth, Furnish.of(Fibres.ABACA)).ratio(ROOM).si();
+        double ratio =
+                SorptionModel.from(truth, Furnish.of(Fibres.ABACA)).ratio(ROOM).si();
         double mass = 0.012 * (1 + ratio);
         Amount<Grammage> grammage = Kinds.GRAMMAGE.ofSi(mass / 0.12, "g/m2");
-        double density = DensityModel.from(truth, ABACA).density(PRESSURE, hours(3)).si();
-        BatchRecord.Builder sheet = batch("sheet").add(
-                new Measurement.Load(near(Kinds.VOLUME.of(25, "L")), near(hours(3))),
-                new Measurement.Pressed(Optional.empty(), near(PRESSURE), near(minutes(30))),
-                new Measurement.Finished(near(mm(300)), near(mm(400)), near(Kinds.MASS.ofSi(mass, "g")),
-                        Optional.of(near(Kinds.LENGTH.ofSi(grammage.si() / density, "mm"))),
-                        Optional.of(near(grams(12))), ROOM),
-                free(truth, 3));
-        BatchRecord longer = batch("longer").add(new Measurement.Load(near(Kinds.VOLUME.of(25, "L")), near(hours(6))),
-                free(truth, 6)).build();
+        double density =
+                DensityModel.from(truth, ABACA).density(PRESSURE, hours(3)).si();
+        BatchRecord.Builder sheet = batch("sheet")
+                .add(
+                        new Measurement.Load(near(Kinds.VOLUME.of(25, "L")), near(hours(3))),
+                        new Measurement.Pressed(Optional.empty(), near(PRESSURE), near(minutes(30))),
+                        new Measurement.Finished(
+                                near(mm(300)),
+                                near(mm(400)),
+                                near(Kinds.MASS.ofSi(mass, "g")),
+                                Optional.of(near(Kinds.LENGTH.ofSi(grammage.si() / density, "mm"))),
+                                Optional.of(near(grams(12))),
+                                ROOM),
+                        free(truth, 3));
+        BatchRecord longer = batch("longer")
+                .add(new Measurement.Load(near(Kinds.VOLUME.of(25, "L")), near(hours(6))), free(truth, 6))
+                .build();
         Calibration calibration = Calibration.of(TABLE, List.of(sheet.build(), longer), List.of(STACK));
         comesBack(calibration, truth, "sorption.monolayer", ABACA);
         comesBack(calibration, truth, "sheet.density-unbeaten", ABACA);
         comesBack(calibration, truth, "sheet.density-long-beaten", ABACA);
         comesBack(calibration, truth, "shrinkage.time", BEATER);
-        assertThat(calibration.assumptions().si("sheet.density-measured", Scope.of("tide grey").on("the stack")))
+        assertThat(calibration
+                        .assumptions()
+                        .si("sheet.density-measured", Scope.of("tide grey").on("the stack")))
                 .isCloseTo(density, withinPercentage(0.01));
         bandsAreNarrower(calibration);
     }
 
     private static Measurement free(Assumptions truth, double hours) {
-        double left = 1 - ShrinkageModel.from(truth, BEATER).free(hours(hours)).shrinkage().alongFraction();
-        return new Measurement.Marks(Restraint.HUNG, near(mm(200)), near(mm(200 * left)), near(mm(200)),
-                near(mm(200 * left)));
+        double left = 1
+                - ShrinkageModel.from(truth, BEATER)
+                        .free(hours(hours))
+                        .shrinkage()
+                        .alongFraction();
+        return new Measurement.Marks(
+                Restraint.HUNG, near(mm(200)), near(mm(200 * left)), near(mm(200)), near(mm(200 * left)));
     }
 
     /** Any mix of readings, good or bad, changes physical values only, narrows their bands, and is accounted for. */
     @Property(tries = 60, seed = "2026")
-    void everyReadingIsAccountedFor(@ForAll @IntRange(min = 1, max = 4) int batches,
+    void everyReadingIsAccountedFor(
+            @ForAll @IntRange(min = 1, max = 4) int batches,
             @ForAll @Scale(4) @DoubleRange(min = 1, max = 95) double number,
             @ForAll @Scale(4) @DoubleRange(min = 0, max = 30) double step,
             @ForAll @Scale(4) @DoubleRange(min = 1, max = 90) double dry,
@@ -171,27 +222,43 @@ class CalibrationPropertyTest {
             @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 500) double time) {
         List<BatchRecord> records = new ArrayList<>();
         for (int i = 0; i < batches; i++) {
-            records.add(batch("batch " + i).add(
-                    new Measurement.NumberRead(near(hours(2)),
-                            near(SchopperRiegler.degrees(Math.min(100, number + i * step)))),
-                    new Measurement.WeighedSheet(near(grams(80)), Optional.of(near(grams(35))), near(grams(dry)),
-                            near(mm(300)), near(mm(400))),
-                    new Measurement.Pressed(Optional.empty(), near(PRESSURE), near(minutes(30))),
-                    new Measurement.TimedSheet(near(seconds(time)), near(mm(20)),
-                            near(FibreConcentration.gramsPerLitre(6)), celsius(20)),
-                    new Measurement.Count(Measurement.Step.FORMING, 40, (rejected + 7 * i) % 41),
-                    new Measurement.FibreWeighed(Fibres.ABACA, near(grams(900)))).build());
+            records.add(batch("batch " + i)
+                    .add(
+                            new Measurement.NumberRead(
+                                    near(hours(2)), near(SchopperRiegler.degrees(Math.min(100, number + i * step)))),
+                            new Measurement.WeighedSheet(
+                                    near(grams(80)),
+                                    Optional.of(near(grams(35))),
+                                    near(grams(dry)),
+                                    near(mm(300)),
+                                    near(mm(400))),
+                            new Measurement.Pressed(Optional.empty(), near(PRESSURE), near(minutes(30))),
+                            new Measurement.TimedSheet(
+                                    near(seconds(time)),
+                                    near(mm(20)),
+                                    near(FibreConcentration.gramsPerLitre(6)),
+                                    celsius(20)),
+                            new Measurement.Count(Measurement.Step.FORMING, 40, (rejected + 7 * i) % 41),
+                            new Measurement.FibreWeighed(Fibres.ABACA, near(grams(900))))
+                    .build());
         }
         Calibration calibration = Calibration.of(TABLE, records, List.of(STACK));
         bandsAreNarrower(calibration);
-        List<String> used = calibration.changes().stream().flatMap(change -> change.from().stream()).toList();
+        List<String> used = calibration.changes().stream()
+                .flatMap(change -> change.from().stream())
+                .toList();
         for (BatchRecord record : records) {
             String name = record.name() + " (" + record.date() + ")";
             for (Measurement reading : record.measurements(Measurement.FibreWeighed.class)) {
-                assertThat(calibration.unused()).anySatisfy(one -> assertThat(one.reading()).isSameAs(reading));
+                assertThat(calibration.unused())
+                        .anySatisfy(one -> assertThat(one.reading()).isSameAs(reading));
             }
             assertThat(used.contains(name)
-                    || calibration.unused().stream().filter(one -> one.record().equals(name)).count() > 3).isTrue();
+                            || calibration.unused().stream()
+                                            .filter(one -> one.record().equals(name))
+                                            .count()
+                                    > 3)
+                    .isTrue();
         }
         assertThat(Calibration.of(TABLE, records, List.of(STACK)).assumptions().own())
                 .isEqualTo(calibration.assumptions().own());
@@ -202,11 +269,14 @@ class CalibrationPropertyTest {
         for (Calibration.Change change : calibration.changes()) {
             Assumption after = change.after();
             assertThat(after.role()).isEqualTo(Role.PHYSICAL);
-            change.before().ifPresent(before -> assertThat(
-                    after.high() - after.low() <= (before.high() - before.low()) * (1 + 1e-9)
-                            || after.high() / after.low() <= before.high() / before.low() * (1 + 1e-9)
-                            || logit(after.high()) - logit(after.low()) <= logit(before.high()) - logit(before.low()))
-                    .as(change.toString()).isTrue());
+            change.before()
+                    .ifPresent(before -> assertThat(
+                                    after.high() - after.low() <= (before.high() - before.low()) * (1 + 1e-9)
+                                            || after.high() / after.low() <= before.high() / before.low() * (1 + 1e-9)
+                                            || logit(after.high()) - logit(after.low())
+                                                    <= logit(before.high()) - logit(before.low()))
+                            .as(change.toString())
+                            .isTrue());
         }
     }
 

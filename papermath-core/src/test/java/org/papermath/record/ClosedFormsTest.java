@@ -2,31 +2,31 @@ package org.papermath.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.List;
-
-import org.junit.jupiter.api.Test;
-
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 
 /** No model is calibrated by hand only: each of its calibrations is in the table. */
 class ClosedFormsTest {
     private static final List<String> MODELS = List.of("fibre", "pulp", "vat", "press", "sheet", "drying");
-    private static final JavaClasses LIBRARY =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
-                    .importPackages("org.papermath");
+    private static final JavaClasses LIBRARY = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.papermath");
 
     private static List<JavaMethod> calibrations() {
         List<JavaMethod> found = new ArrayList<>();
         for (JavaClass one : LIBRARY) {
             if (MODELS.stream().anyMatch(name -> one.getPackageName().equals("org.papermath." + name))) {
-                one.getMethods().stream().filter(method -> method.getName().startsWith("calibrate")
-                        && method.getModifiers().contains(JavaModifier.PUBLIC)).forEach(found::add);
+                one.getMethods().stream()
+                        .filter(method -> method.getName().startsWith("calibrate")
+                                && method.getModifiers().contains(JavaModifier.PUBLIC))
+                        .forEach(found::add);
             }
         }
         return found;
@@ -39,11 +39,14 @@ class ClosedFormsTest {
 
     /** Those that neither the caller calls nor hand on to one it calls. */
     private static List<String> notCalledBy(String caller) {
-        return calibrations().stream().filter(method -> !isCalledBy(method, caller)
-                && method.getMethodCallsFromSelf().stream()
-                .flatMap(call -> call.getTarget().resolveMember().stream())
-                .filter(target -> target.getName().startsWith("calibrate"))
-                .noneMatch(target -> isCalledBy(target, caller))).map(JavaMethod::getFullName).toList();
+        return calibrations().stream()
+                .filter(method -> !isCalledBy(method, caller)
+                        && method.getMethodCallsFromSelf().stream()
+                                .flatMap(call -> call.getTarget().resolveMember().stream())
+                                .filter(target -> target.getName().startsWith("calibrate"))
+                                .noneMatch(target -> isCalledBy(target, caller)))
+                .map(JavaMethod::getFullName)
+                .toList();
     }
 
     @Test
@@ -54,7 +57,9 @@ class ClosedFormsTest {
     /** The search itself finds what is missing. */
     @Test
     void calibrationThatNobodyCallsIsFound() {
-        assertThat(notCalledBy("org.papermath.quantity.")).hasSameSizeAs(calibrations()).hasSizeGreaterThan(15)
+        assertThat(notCalledBy("org.papermath.quantity."))
+                .hasSameSizeAs(calibrations())
+                .hasSizeGreaterThan(15)
                 .anySatisfy(name -> assertThat(name).contains("RetentionModel.calibrate("))
                 .anySatisfy(name -> assertThat(name).contains("DrainabilityModel.calibrateChart("));
     }
@@ -64,7 +69,10 @@ class ClosedFormsTest {
         List<Class<?>> taken = new ArrayList<>();
         ClosedForms.TABLE.forEach(rule -> taken.addAll(rule.takes()));
         // These stand beside other readings.
-        taken.addAll(List.of(Measurement.Load.class, Measurement.Pressed.class, Measurement.VatFilled.class,
+        taken.addAll(List.of(
+                Measurement.Load.class,
+                Measurement.Pressed.class,
+                Measurement.VatFilled.class,
                 Measurement.FibreWeighed.class));
         assertThat(taken).contains(Measurement.class.getPermittedSubclasses());
     }

@@ -7,9 +7,7 @@ import static org.papermath.quantity.Amounts.grams;
 
 import java.util.Arrays;
 import java.util.List;
-
 import javax.measure.quantity.Mass;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -19,7 +17,8 @@ import org.papermath.quantity.Refused;
 
 class SheetQualityTest {
     private static SheetQuality<Mass> series(double... weights) {
-        return SheetQuality.of(Kinds.MASS, Arrays.stream(weights).mapToObj(Amounts::grams).toList());
+        return SheetQuality.of(
+                Kinds.MASS, Arrays.stream(weights).mapToObj(Amounts::grams).toList());
     }
 
     /** Ten sheets in the order of making, lighter and lighter. */
@@ -66,11 +65,13 @@ class SheetQualityTest {
         SheetQuality<Mass> series = series(10.1, 10.0, 10.1, 12.5, 10.0, 10.1, 9.9, 10.0);
         assertThat(series.notices()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo("series.outlier");
-            assertThat(notice.text()).isEqualTo("Sheet 4 at 12.5 g lies off the line of the others by more than chance;"
-                    + " look at it before you believe these figures.");
+            assertThat(notice.text())
+                    .isEqualTo("Sheet 4 at 12.5 g lies off the line of the others by more than chance;"
+                            + " look at it before you believe these figures.");
             assertThat(notice.arguments()).containsEntry("sheet", 4);
         });
-        assertThat(series(10.1, 10.0, 10.1, 10.2, 10.0, 10.1, 9.9, 10.0).notices()).isEmpty();
+        assertThat(series(10.1, 10.0, 10.1, 10.2, 10.0, 10.1, 9.9, 10.0).notices())
+                .isEmpty();
     }
 
     @Test
@@ -93,8 +94,8 @@ class SheetQualityTest {
         assertThat(both.isReal()).isTrue();
         assertThat(both.factor().si()).isCloseTo(1.039, within(0.0006));
         assertThat(both).hasToString("3.797 % lighter, more than chance (t = 3.354); charge × 1.039");
-        SheetQuality.Comparison near = SheetQuality.compare(old,
-                new SheetQuality.Summary<>(Grammage.gsm(159), Grammage.gsm(4), 10));
+        SheetQuality.Comparison near =
+                SheetQuality.compare(old, new SheetQuality.Summary<>(Grammage.gsm(159), Grammage.gsm(4), 10));
         assertThat(near.isReal()).isFalse();
         assertThat(near).hasToString("0.6329 % heavier, no more than chance (t = 0.559); leave the charge");
     }
@@ -103,17 +104,21 @@ class SheetQualityTest {
     void summaryKeepsWhatAComparisonNeeds() {
         SheetQuality<Mass> series = series(10.9, 10.2, 10.8, 10.4, 10.6);
         assertThat(series.summary()).isEqualTo(new SheetQuality.Summary<>(series.mean(), series.deviation(), 5));
-        assertThat(SheetQuality.compare(series.summary(), series.summary()).chance()).isEqualTo(1);
+        assertThat(SheetQuality.compare(series.summary(), series.summary()).chance())
+                .isEqualTo(1);
     }
 
     @Test
     void refusals() {
-        assertThatThrownBy(() -> series(1, 2)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> series(1, 2))
+                .isInstanceOf(Refused.class)
                 .hasMessage("series: 2 sheets given; 3 or more are wanted to see a drift.");
-        assertThatThrownBy(() -> new SheetQuality.Summary<>(grams(10), grams(1), 1)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> new SheetQuality.Summary<>(grams(10), grams(1), 1))
+                .isInstanceOf(Refused.class)
                 .hasMessage("sheets: 1 given; 2 or more are wanted to tell how they scatter.");
         List<Amount<Mass>> zero = List.of(grams(1), grams(0), grams(1));
-        assertThatThrownBy(() -> SheetQuality.of(Kinds.MASS, zero)).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> SheetQuality.of(Kinds.MASS, zero))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("weight of a sheet");
         assertThatThrownBy(() -> series(1, 2, 3).slope("mm")).isInstanceOf(Refused.class);
     }

@@ -10,7 +10,6 @@ import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.testing.CheckValues.relative;
 
 import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -34,7 +33,8 @@ class CaliperCheckValuesTest {
         Caliper caliper = Caliper.of(micrometres(row.number("caliper_um")), Caliper.FIFTY_KILOPASCALS);
         double density = row.number("density_g_per_cm3");
         double bulk = row.number("bulk_cm3_per_g");
-        assertThat(caliper.density(Grammage.gsm(row.number("grammage_g_per_m2"))).in("g/cm3"))
+        assertThat(caliper.density(Grammage.gsm(row.number("grammage_g_per_m2")))
+                        .in("g/cm3"))
                 .isCloseTo(density, relative(density, 1e-5));
         assertThat(caliper.bulk(Grammage.gsm(row.number("grammage_g_per_m2"))).in("cm3/g"))
                 .isCloseTo(bulk, relative(bulk, 1e-5));
@@ -63,9 +63,13 @@ class CaliperCheckValuesTest {
 
     @Test
     void forceOnTheFoot() {
-        assertThat(Caliper.of(mm(0.2), Caliper.FIFTY_KILOPASCALS).footForce(Kinds.AREA.of(200, "mm2")).in("N"))
+        assertThat(Caliper.of(mm(0.2), Caliper.FIFTY_KILOPASCALS)
+                        .footForce(Kinds.AREA.of(200, "mm2"))
+                        .in("N"))
                 .isCloseTo(10, within(1e-12));
-        assertThat(Caliper.of(mm(0.2), Caliper.HUNDRED_KILOPASCALS).footForce(Kinds.AREA.of(200, "mm2")).in("N"))
+        assertThat(Caliper.of(mm(0.2), Caliper.HUNDRED_KILOPASCALS)
+                        .footForce(Kinds.AREA.of(200, "mm2"))
+                        .in("N"))
                 .isCloseTo(20, within(1e-12));
     }
 
@@ -76,7 +80,8 @@ class CaliperCheckValuesTest {
         Amount<Grammage> found = Grammage.gsm(206);
         assertThat(pile.density(found).in("kg/m3")).isCloseTo(606, within(0.2));
         assertThat(pile.bulk(found).in("cm3/g")).isCloseTo(1.65, within(0.005));
-        assertThat(pile.atGrammage(found, Grammage.gsm(103)).thickness().in("um")).isCloseTo(170, within(0.01));
+        assertThat(pile.atGrammage(found, Grammage.gsm(103)).thickness().in("um"))
+                .isCloseTo(170, within(0.01));
     }
 
     @Test
@@ -88,7 +93,8 @@ class CaliperCheckValuesTest {
         assertThat(soft.besides(hard)).extracting(Notice::code).containsExactly("caliper.pressure");
         assertThat(soft.besides(pack)).extracting(Notice::code).containsExactly("caliper.pack");
         assertThat(hard.besides(pack)).extracting(Notice::code).containsExactly("caliper.pressure", "caliper.pack");
-        assertThat(soft.besides(Caliper.of(micrometres(240), SheetPressure.psi(7.3)))).isEmpty();
+        assertThat(soft.besides(Caliper.of(micrometres(240), SheetPressure.psi(7.3))))
+                .isEmpty();
         assertThat(pack).hasToString("240 µm at 50 kPa, from a pack of 10");
     }
 
@@ -96,7 +102,9 @@ class CaliperCheckValuesTest {
     void impossibleOnesAreRefused() {
         assertThatThrownBy(() -> Caliper.of(mm(0), Caliper.BOOK_BULK)).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Caliper.ofPack(mm(1), 0, Caliper.BOOK_BULK)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> Caliper.of(mm(1), Caliper.BOOK_BULK).ofSheets(-1)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> Caliper.of(mm(1), Caliper.BOOK_BULK).ofPages(-1)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Caliper.of(mm(1), Caliper.BOOK_BULK).ofSheets(-1))
+                .isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Caliper.of(mm(1), Caliper.BOOK_BULK).ofPages(-1))
+                .isInstanceOf(Refused.class);
     }
 }

@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -99,13 +98,16 @@ class MeasureCasesCheckValuesTest {
         of.put("C25", () -> gsmOf1854("foolscap", 15));
         of.put("C26", () -> {
             Format eagle = Formats.find("Grand-aigle, France, 1741");
-            return Substance.ofSheets(kilograms(131 * 0.489506), 500, eagle.width(), eagle.height()).in("g/m2");
+            return Substance.ofSheets(kilograms(131 * 0.489506), 500, eagle.width(), eagle.height())
+                    .in("g/m2");
         });
         of.put("C27", () -> Substance.ofMomme(1).in("g/m2"));
         of.put("C28", () -> Substance.ofMomme(3, cm(60.6), cm(90.9)).in("g/m2"));
         of.put("C29", () -> Substance.ofMomme(5, cm(64), cm(94)).in("g/m2"));
-        of.put("C30", () -> Substance.sheetMass(Grammage.gsm(80), Formats.ISO_A4.width(), Formats.ISO_A4.height())
-                .in("g"));
+        of.put(
+                "C30",
+                () -> Substance.sheetMass(Grammage.gsm(80), Formats.ISO_A4.width(), Formats.ISO_A4.height())
+                        .in("g"));
         of.put("C31", () -> Formats.ISO_A5.area().in("mm2"));
         of.put("C32", () -> printed.density(Grammage.gsm(160)).in("g/cm3"));
         of.put("C32b", () -> printed.bulk(Grammage.gsm(160)).in("cm3/g"));
@@ -114,17 +116,28 @@ class MeasureCasesCheckValuesTest {
         of.put("C34", leaf::pagesPerInch);
         of.put("C35", () -> Kinds.LENGTH.of(10, "pt_type").in("um"));
         of.put("C35b", () -> mils(10).in("um"));
-        of.put("C36", () -> Caliper.of(mm(0.2), Caliper.FIFTY_KILOPASCALS).footForce(Kinds.AREA.of(200, "mm2"))
-                .in("N"));
+        of.put(
+                "C36",
+                () -> Caliper.of(mm(0.2), Caliper.FIFTY_KILOPASCALS)
+                        .footForce(Kinds.AREA.of(200, "mm2"))
+                        .in("N"));
         of.put("C37", () -> SheetPressure.psi(7.3).in("kPa"));
         of.put("C38", () -> Formats.NA_A7_ENVELOPE.width().in("mm"));
-        of.put("C38b", () -> fit(Formats.NA_A7_CARD, Formats.NA_A7_ENVELOPE).playAcross().in("mm"));
-        of.put("C39", () -> -fit(Formats.NA_A6_CARD, Formats.ISO_C6).playAcross().in("mm"));
+        of.put(
+                "C38b",
+                () -> fit(Formats.NA_A7_CARD, Formats.NA_A7_ENVELOPE)
+                        .playAcross()
+                        .in("mm"));
+        of.put(
+                "C39",
+                () -> -fit(Formats.NA_A6_CARD, Formats.ISO_C6).playAcross().in("mm"));
         of.put("C40", () -> 1000 * Math.sqrt(2) * (0.295 - EnvelopeBlanks.leastSquare(0.140, 0.240)));
         of.put("C55", () -> Formats.NA_A7_ENVELOPE.aspect());
         of.put("C56", () -> {
             MailLimits.Failure failure = MailLimits.of("United States")
-                    .check(inches(5.25), inches(7.25), inches(0.26), grams(20), DAY).failures("letter").get(0);
+                    .check(inches(5.25), inches(7.25), inches(0.26), grams(20), DAY)
+                    .failures("letter")
+                    .get(0);
             return Kinds.LENGTH.read(failure.allowed()).in("mm");
         });
         of.put("C187", () -> 1000 * Density.thinSheetCaliper(0.002, 0.013e-3, 300));
@@ -132,8 +145,10 @@ class MeasureCasesCheckValuesTest {
     }
 
     private static EnvelopeFit fit(Format card, Format envelope) {
-        return EnvelopeFit.of(MeasuredSize.of(card.width(), card.height()),
-                MeasuredSize.of(envelope.width(), envelope.height()), mm(0));
+        return EnvelopeFit.of(
+                MeasuredSize.of(card.width(), card.height()),
+                MeasuredSize.of(envelope.width(), envelope.height()),
+                mm(0));
     }
 
     private static Map<String, DoubleSupplier> misprints() {
@@ -153,8 +168,11 @@ class MeasureCasesCheckValuesTest {
         of.put("E9b", () -> Formats.find("ISO A5").width().in("mm"));
         of.put("E9c", () -> Formats.find("ISO B4").height().in("mm"));
         of.put("E10", () -> Units.toSi(1, "kW.h/t") / Units.toSi(1, "kJ/kg"));
-        of.put("E10b", () -> BeaterArithmetic.specificEnergy(Units.toSi(1, "hp"), Units.toSi(1, "d"),
-                2000 * Units.toSi(1, "lb")) / Units.toSi(1, "kW.h/t"));
+        of.put(
+                "E10b",
+                () -> BeaterArithmetic.specificEnergy(
+                                Units.toSi(1, "hp"), Units.toSi(1, "d"), 2000 * Units.toSi(1, "lb"))
+                        / Units.toSi(1, "kW.h/t"));
         of.put("E11", () -> Kinds.LENGTH.of(2.1, "shaku").in("cm"));
         of.put("E11b", () -> Formats.SHAKU_2_BY_3.width().in("cm"));
         of.put("E12", () -> ReamBasis.TEXT.width().in("in"));
@@ -173,7 +191,8 @@ class MeasureCasesCheckValuesTest {
         double found = CASES.get(row.text("id")).getAsDouble();
         assertThat(found).as(row.text("case")).isCloseTo(expected, relative(expected, row.number("part")));
         if (row.has("printed")) {
-            assertThat(found).as(row.text("case"))
+            assertThat(found)
+                    .as(row.text("case"))
                     .isCloseTo(row.number("printed"), within(row.number("printed-within") + 1e-12));
         }
     }
@@ -184,14 +203,17 @@ class MeasureCasesCheckValuesTest {
         double found = MISPRINTS.get(row.text("id")).getAsDouble();
         double right = row.number("right");
         double wrong = row.number("wrong");
-        assertThat(found).as(row.text("what")).isCloseTo(right, relative(right, row.number("part")))
+        assertThat(found)
+                .as(row.text("what"))
+                .isCloseTo(right, relative(right, row.number("part")))
                 .isNotCloseTo(wrong, relative(wrong, row.number("apart")));
     }
 
     @Test
     void everyCaseHasARow() {
         assertThat(rows()).extracting(row -> row.text("id")).containsExactlyInAnyOrderElementsOf(CASES.keySet());
-        assertThat(misprintRows()).extracting(row -> row.text("id"))
+        assertThat(misprintRows())
+                .extracting(row -> row.text("id"))
                 .containsExactlyInAnyOrderElementsOf(MISPRINTS.keySet());
     }
 
@@ -200,40 +222,59 @@ class MeasureCasesCheckValuesTest {
     void aBareNameIsAskedAbout() {
         asks(() -> Kinds.MASS.read("3 ton"), "2000 lb", "1 t", "2240 lb");
         asks(() -> Kinds.FORCE.read("12 tons"), "tonf_us", "tf", "tonf_uk");
-        asks(() -> Kinds.GRAMMAGE.read("80 lb"), "a ream of 500 sheets 20 x 26 in (cover)",
-                "a ream of 500 sheets 25 x 38 in (text)", "a ream of 500 sheets 17 x 22 in (bond)");
-        asks(() -> ReamBasis.ofUnknownCount(60, inches(19), inches(25)), "a ream of 480 sheets",
-                "a ream of 500 sheets", "a ream of 504 sheets", "a ream of 516 sheets");
+        asks(
+                () -> Kinds.GRAMMAGE.read("80 lb"),
+                "a ream of 500 sheets 20 x 26 in (cover)",
+                "a ream of 500 sheets 25 x 38 in (text)",
+                "a ream of 500 sheets 17 x 22 in (bond)");
+        asks(
+                () -> ReamBasis.ofUnknownCount(60, inches(19), inches(25)),
+                "a ream of 480 sheets",
+                "a ream of 500 sheets",
+                "a ream of 504 sheets",
+                "a ream of 516 sheets");
         asks(() -> Formats.find("A6"), "ISO A6", "NA A6 envelope", "NA A6 card");
         asks(() -> Formats.find("B5"), "ISO B5", "JIS B5", "ISO B5 envelope");
         asks(() -> Formats.find("demy"), "demy, writing, 1854", "demy, printing, 1901", "demy, British list");
     }
 
     private static void asks(org.assertj.core.api.ThrowableAssert.ThrowingCallable question, String... meanings) {
-        assertThatThrownBy(question).isInstanceOfSatisfying(Unclear.class, unclear ->
-                assertThat(unclear.candidates()).extracting(Unclear.Candidate::meaning)
-                        .containsExactlyInAnyOrder(meanings));
+        assertThatThrownBy(question)
+                .isInstanceOfSatisfying(
+                        Unclear.class,
+                        unclear -> assertThat(unclear.candidates())
+                                .extracting(Unclear.Candidate::meaning)
+                                .containsExactlyInAnyOrder(meanings));
     }
 
     /** Pounds of 480 and of 500 sheets are two units, each named in full, and add up as what they weigh. */
     @Test
     void reamsOfTwoCountsAreNotMixedInSilence() {
         ReamBasis old = ReamBasis.IMPERIAL.withCount(480);
-        assertThat(Grammage.pounds(72, old)).isNotEqualTo(Grammage.pounds(72, ReamBasis.IMPERIAL))
+        assertThat(Grammage.pounds(72, old))
+                .isNotEqualTo(Grammage.pounds(72, ReamBasis.IMPERIAL))
                 .hasToString("72 lb (imperial, 22 × 30 in, 480 sheets)");
-        double sum = Grammage.pounds(72, old).add(Grammage.pounds(72, ReamBasis.IMPERIAL)).in("g/m2");
+        double sum = Grammage.pounds(72, old)
+                .add(Grammage.pounds(72, ReamBasis.IMPERIAL))
+                .in("g/m2");
         assertThat(sum).isCloseTo(72 * (2.219285289 + 2.130513878), relative(sum, 1e-9));
-        assertThat(Grammage.pounds(75, ReamBasis.IMPERIAL).isEquivalentTo(Grammage.pounds(72, old))).isTrue();
+        assertThat(Grammage.pounds(75, ReamBasis.IMPERIAL).isEquivalentTo(Grammage.pounds(72, old)))
+                .isTrue();
     }
 
     @Test
     void squareAndThickMail() {
         MailLimits.Verdict square = MailLimits.of("United States").check(inches(6), inches(6), mm(1), grams(20), DAY);
         assertThat(square.service()).contains("letter");
-        assertThat(square.notices()).filteredOn(notice -> notice.code().equals("mail.aspect")).singleElement()
-                .extracting(Notice::text).asString().contains("non-machinable");
+        assertThat(square.notices())
+                .filteredOn(notice -> notice.code().equals("mail.aspect"))
+                .singleElement()
+                .extracting(Notice::text)
+                .asString()
+                .contains("non-machinable");
         MailLimits.Verdict thick = MailLimits.of("United Kingdom").check(mm(114), mm(162), mm(5.1), grams(20), DAY);
-        assertThat(thick.failures("letter")).singleElement()
+        assertThat(thick.failures("letter"))
+                .singleElement()
                 .hasToString("letter: thickness 5.1 mm is 0.1 mm over the limit of 5 mm");
         assertThat(thick.service()).contains("large letter");
     }

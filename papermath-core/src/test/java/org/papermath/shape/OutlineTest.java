@@ -54,18 +54,22 @@ class OutlineTest {
 
     @Test
     void whatIsNoOutlineIsRefused() {
-        assertThatThrownBy(() -> Outline.of(at(0, 0), at(1, 1))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Outline.of(at(0, 0), at(1, 1)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("at least 3");
-        assertThatThrownBy(() -> Outline.of(at(0, 0), at(10, 10), at(10, 0), at(0, 10))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Outline.of(at(0, 0), at(10, 10), at(10, 0), at(0, 10)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("cross");
         assertThatThrownBy(() -> Outline.of(at(0, 0), at(10, 10), at(20, 20))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Outline.rectangle(mm(0), mm(3))).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> Outline.rectangle(mm(10), mm(30)).reduced(mm(5))).isInstanceOf(Refused.class)
+        assertThatThrownBy(() -> Outline.rectangle(mm(10), mm(30)).reduced(mm(5)))
+                .isInstanceOf(Refused.class)
                 .hasMessageContaining("5 mm inward");
     }
 
     @Property(tries = 300, seed = "2026")
-    void shrinkingAndItsInverse(@ForAll @Scale(4) @DoubleRange(min = -20, max = 60) double along,
+    void shrinkingAndItsInverse(
+            @ForAll @Scale(4) @DoubleRange(min = -20, max = 60) double along,
             @ForAll @Scale(4) @DoubleRange(min = -20, max = 60) double across) {
         Shrinkage shrinkage = Shrinkage.linear(percent(along), percent(across));
         Outline formed = ARROW.beforeShrinkage(shrinkage);

@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
-
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,7 +47,8 @@ class PrintedDrawingTest {
 
     @Test
     void theBarMeasures100MillimetresOnPaper() throws Exception {
-        String svg = SvgDrawing.of("harbour card", Outline.rectangle(mm(61.3), mm(29.7))).svg();
+        String svg = SvgDrawing.of("harbour card", Outline.rectangle(mm(61.3), mm(29.7)))
+                .svg();
         Path file = Files.writeString(folder.resolve("card.svg"), svg);
         List<Stroke> strokes = print(file);
         assertThat(strokes).anySatisfy(stroke -> {
@@ -63,7 +63,8 @@ class PrintedDrawingTest {
     @EnumSource(EnvelopeStyle.class)
     void blanksMeasureWhatTheyAreOnPaper(EnvelopeStyle style) throws Exception {
         EnvelopeAllowances allowances = EnvelopeAllowances.of(mm(6.35), mm(17), mm(12), percent(45), percent(60));
-        Envelope envelope = Envelope.forCard(style, mm(170), mm(120), mm(0.45), allowances).ofPaper(mm(0.18));
+        Envelope envelope =
+                Envelope.forCard(style, mm(170), mm(120), mm(0.45), allowances).ofPaper(mm(0.18));
         List<Stroke> strokes = print(page(SvgDrawing.of(style.words(), envelope).svg()));
         assertMeasures(strokes, 100);
         assertMeasures(strokes, envelope.blank().width().in("mm"));
@@ -71,25 +72,31 @@ class PrintedDrawingTest {
         // Dashed lines come out dash by dash; the full ones are measured whole.
         for (Line line : envelope.lines()) {
             if (line.kind() == Line.Kind.CUT) {
-                assertMeasures(strokes, Math.hypot(line.to().across().in("mm") - line.from().across().in("mm"),
-                        line.to().along().in("mm") - line.from().along().in("mm")));
+                assertMeasures(
+                        strokes,
+                        Math.hypot(
+                                line.to().across().in("mm")
+                                        - line.from().across().in("mm"),
+                                line.to().along().in("mm") - line.from().along().in("mm")));
             }
         }
     }
 
     @Test
     void aCuttingLayoutMeasuresWhatItIsOnPaper() throws Exception {
-        CutLayout layout = CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0),
-                EnumSet.allOf(CutLayout.Edge.class));
+        CutLayout layout =
+                CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0), EnumSet.allOf(CutLayout.Edge.class));
         List<Stroke> strokes = print(page(SvgDrawing.of("cards", layout).svg()));
         assertMeasures(strokes, 100);
         assertMeasures(strokes, 420);
-        assertThat(strokes).filteredOn(stroke -> Math.abs(stroke.length() - 135) < 0.01)
+        assertThat(strokes)
+                .filteredOn(stroke -> Math.abs(stroke.length() - 135) < 0.01)
                 .hasSizeGreaterThanOrEqualTo(18);
     }
 
     private static void assertMeasures(List<Stroke> strokes, double millimetres) {
-        assertThat(strokes).as("a line of " + millimetres + " mm")
+        assertThat(strokes)
+                .as("a line of " + millimetres + " mm")
                 .anyMatch(stroke -> Math.abs(stroke.length() - millimetres) < 0.01);
     }
 
@@ -103,11 +110,21 @@ class PrintedDrawingTest {
 
     private List<Stroke> print(Path file) throws IOException, InterruptedException, DataFormatException {
         Path pdf = folder.resolve("page.pdf");
-        Process process = new ProcessBuilder(browser(), "--headless", "--no-sandbox", "--disable-gpu",
-                "--no-pdf-header-footer", "--user-data-dir=" + folder.resolve("profile"), "--print-to-pdf=" + pdf,
-                file.toUri().toString()).redirectErrorStream(true).redirectOutput(folder.resolve("log").toFile())
+        Process process = new ProcessBuilder(
+                        browser(),
+                        "--headless",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--no-pdf-header-footer",
+                        "--user-data-dir=" + folder.resolve("profile"),
+                        "--print-to-pdf=" + pdf,
+                        file.toUri().toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("log").toFile())
                 .start();
-        assertThat(process.waitFor(60, TimeUnit.SECONDS)).as("the browser came to an end").isTrue();
+        assertThat(process.waitFor(60, TimeUnit.SECONDS))
+                .as("the browser came to an end")
+                .isTrue();
         assertThat(pdf).as(Files.readString(folder.resolve("log"))).isNotEmptyFile();
         return strokes(Files.readAllBytes(pdf));
     }
@@ -206,9 +223,14 @@ class PrintedDrawingTest {
     }
 
     private static double[] product(List<Double> m, double[] o) {
-        return new double[] {m.get(0) * o[0] + m.get(1) * o[2], m.get(0) * o[1] + m.get(1) * o[3],
-            m.get(2) * o[0] + m.get(3) * o[2], m.get(2) * o[1] + m.get(3) * o[3],
-            m.get(4) * o[0] + m.get(5) * o[2] + o[4], m.get(4) * o[1] + m.get(5) * o[3] + o[5]};
+        return new double[] {
+            m.get(0) * o[0] + m.get(1) * o[2],
+            m.get(0) * o[1] + m.get(1) * o[3],
+            m.get(2) * o[0] + m.get(3) * o[2],
+            m.get(2) * o[1] + m.get(3) * o[3],
+            m.get(4) * o[0] + m.get(5) * o[2] + o[4],
+            m.get(4) * o[1] + m.get(5) * o[3] + o[5]
+        };
     }
 
     private static double[] place(double x, double y, double[] m) {

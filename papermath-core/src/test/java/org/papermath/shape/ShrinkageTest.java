@@ -46,7 +46,8 @@ class ShrinkageTest {
 
     @Test
     void oneNumberForTwoDirectionsIsNoted() {
-        assertThat(Shrinkage.linear(percent(8)).notices()).singleElement()
+        assertThat(Shrinkage.linear(percent(8)).notices())
+                .singleElement()
                 .satisfies(notice -> assertThat(notice.code()).isEqualTo("shrinkage.one-number"));
         assertThat(Shrinkage.linear(percent(8), percent(8)).notices()).isEmpty();
         assertThat(Shrinkage.NONE.notices()).isEmpty();
@@ -55,10 +56,14 @@ class ShrinkageTest {
     @Test
     void aRemarkWithoutSidesOrAreaIsAskedAbout() {
         assertThatThrownBy(() -> Shrinkage.unclear("three quarters of its size", Share.percent(75)))
-                .isInstanceOfSatisfying(Unclear.class, unclear -> assertThat(unclear.candidates()).hasSize(2)
-                        .extracting(Unclear.Candidate::toString).containsExactly(
-                                "each side loses 25 % (the area loses 43.75 %)",
-                                "the area loses 25 % (each side loses 13.4 %)"));
+                .isInstanceOfSatisfying(
+                        Unclear.class,
+                        unclear -> assertThat(unclear.candidates())
+                                .hasSize(2)
+                                .extracting(Unclear.Candidate::toString)
+                                .containsExactly(
+                                        "each side loses 25 % (the area loses 43.75 %)",
+                                        "the area loses 25 % (each side loses 13.4 %)"));
     }
 
     @Test
@@ -72,6 +77,7 @@ class ShrinkageTest {
     void impossibleOnesAreRefused() {
         assertThatThrownBy(() -> Shrinkage.linear(percent(100))).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Shrinkage.linear(percent(5), percent(-30))).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> Shrinkage.measured(mm(100), mm(100), mm(150), mm(100))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Shrinkage.measured(mm(100), mm(100), mm(150), mm(100)))
+                .isInstanceOf(Refused.class);
     }
 }

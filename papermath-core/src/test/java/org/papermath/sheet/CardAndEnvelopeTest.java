@@ -8,9 +8,12 @@ import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.testing.CheckValues.relative;
 
 import java.util.Random;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.air.Air;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeAllowances;
+import org.papermath.envelope.EnvelopeFit;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
@@ -23,10 +26,6 @@ import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
-import org.papermath.envelope.Envelope;
-import org.papermath.envelope.EnvelopeAllowances;
-import org.papermath.envelope.EnvelopeFit;
-import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.shape.MeasuredSize;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
@@ -36,20 +35,25 @@ class CardAndEnvelopeTest {
     private static final Air ROOM = Air.of(celsius(20), RelativeHumidity.percent(55));
     private static final Amount<MoistureRatio> PRESSED = MoistureRatio.gramsPerGram(1.6);
     private static final EnvelopeAllowances ALLOWANCES = EnvelopeAllowances.from(Assumptions.standard());
-    private static final Envelope ENVELOPE = Envelope
-            .forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0.55), ALLOWANCES).ofPaper(mm(0.15));
+    private static final Envelope ENVELOPE = Envelope.forCard(
+                    EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0.55), ALLOWANCES)
+            .ofPaper(mm(0.15));
 
     private static Shrinkage shrinkage(Fibre fibre, double beaten, Restraint restraint) {
         Furnish furnish = Furnish.of(fibre);
-        return ShrinkageModel.standard(furnish).along(hours(beaten), DryingPath.from(PRESSED)
-                .then(restraint, SorptionModel.standard(furnish).ratio(ROOM))).shrinkage();
+        return ShrinkageModel.standard(furnish)
+                .along(
+                        hours(beaten),
+                        DryingPath.from(PRESSED)
+                                .then(restraint, SorptionModel.standard(furnish).ratio(ROOM)))
+                .shrinkage();
     }
 
     /** The pocket where the deckle, not a template, says where to fold. */
     private static MeasuredSize pocket(Shrinkage formedFor, Shrinkage dried) {
         Opening folds = Mould.openingFor(ENVELOPE.insideWidth(), ENVELOPE.insideHeight(), formedFor);
-        return MeasuredSize.dried(folds.width(), folds.height(), dried, LinearShrinkage.percent(0),
-                LinearShrinkage.percent(0));
+        return MeasuredSize.dried(
+                folds.width(), folds.height(), dried, LinearShrinkage.percent(0), LinearShrinkage.percent(0));
     }
 
     private static EnvelopeFit fit(MeasuredSize card, MeasuredSize pocket) {
@@ -68,8 +72,12 @@ class CardAndEnvelopeTest {
         assertThat(dried.width().si()).isCloseTo(ENVELOPE.sheet().width().si(), relative(0.2, 1e-12));
         assertThat(dried.height().si()).isCloseTo(ENVELOPE.sheet().height().si(), relative(0.2, 1e-12));
 
-        MeasuredSize card = MeasuredSize.dried(cardOpening.width(), cardOpening.height(), light,
-                LinearShrinkage.percent(0), LinearShrinkage.percent(0));
+        MeasuredSize card = MeasuredSize.dried(
+                cardOpening.width(),
+                cardOpening.height(),
+                light,
+                LinearShrinkage.percent(0),
+                LinearShrinkage.percent(0));
         EnvelopeFit own = fit(card, pocket(heavy, heavy));
         assertThat(own.fits()).isTrue();
         assertThat(own.playAcross().in("mm")).isCloseTo(ALLOWANCES.clearance().in("mm"), within(1e-9));
@@ -83,7 +91,10 @@ class CardAndEnvelopeTest {
         assertThat(mistaken.verdict()).startsWith("does not fit: ").contains("mm too wide");
         // Cut from that sheet, the square has lost more than the whole overlap of its seams.
         double lost = ENVELOPE.sheet().width().in("mm")
-                - Mould.openingFor(ENVELOPE.sheet(), light).shrunkBy(heavy).width().in("mm");
+                - Mould.openingFor(ENVELOPE.sheet(), light)
+                        .shrunkBy(heavy)
+                        .width()
+                        .in("mm");
         assertThat(lost).isGreaterThan(ENVELOPE.seamOverlap().in("mm"));
     }
 
@@ -109,10 +120,14 @@ class CardAndEnvelopeTest {
         Shrinkage heavy = shrinkage(Fibres.ABACA, 6, Restraint.HUNG);
         Opening cardOpening = Mould.openingFor(mm(170), mm(120), light);
         Opening folds = Mould.openingFor(ENVELOPE.insideWidth(), ENVELOPE.insideHeight(), heavy);
-        MeasuredSize card = MeasuredSize.dried(cardOpening.width(), cardOpening.height(), light,
-                LinearShrinkage.percent(0.3), LinearShrinkage.percent(0.3));
-        MeasuredSize pocket = MeasuredSize.dried(folds.width(), folds.height(), heavy, LinearShrinkage.percent(1.5),
-                LinearShrinkage.percent(1.5));
+        MeasuredSize card = MeasuredSize.dried(
+                cardOpening.width(),
+                cardOpening.height(),
+                light,
+                LinearShrinkage.percent(0.3),
+                LinearShrinkage.percent(0.3));
+        MeasuredSize pocket = MeasuredSize.dried(
+                folds.width(), folds.height(), heavy, LinearShrinkage.percent(1.5), LinearShrinkage.percent(1.5));
         EnvelopeFit fit = fit(card, pocket);
         double share = fit.share().si();
         assertThat(share).isBetween(0.9, 0.999);
@@ -128,6 +143,7 @@ class CardAndEnvelopeTest {
             good += pw - cw - 0.55 > 0 && ph - ch - 0.55 > 0 ? 1 : 0;
         }
         assertThat(share).isCloseTo((double) good / pairs, within(4 * Math.sqrt(share * (1 - share) / pairs)));
-        assertThat(fit.clearanceFor(Share.percent(99)).si()).isGreaterThan(ALLOWANCES.clearance().si());
+        assertThat(fit.clearanceFor(Share.percent(99)).si())
+                .isGreaterThan(ALLOWANCES.clearance().si());
     }
 }

@@ -90,8 +90,9 @@ class CouchToSheetCasesCheckValuesTest {
         };
         double expected = row.number("expected");
         double tolerance = row.number("tolerance");
-        assertThat(answer).isCloseTo(expected,
-                within(row.text("kind").equals("abs") ? tolerance : Math.abs(expected) * tolerance));
+        assertThat(answer)
+                .isCloseTo(
+                        expected, within(row.text("kind").equals("abs") ? tolerance : Math.abs(expected) * tolerance));
     }
 
     private static double none(String id) {
@@ -116,7 +117,9 @@ class CouchToSheetCasesCheckValuesTest {
 
     private static Amount<SheetPressure> pressure(Amount<Force> force, Amount<Length> width, Amount<Length> length) {
         Amount<Area> area = squareMetres(width.si() * length.si());
-        return Press.of("strong press", kilonewtons(1e4), width, length).setting(force, area).pressure();
+        return Press.of("strong press", kilonewtons(1e4), width, length)
+                .setting(force, area)
+                .pressure();
     }
 
     private static Screw screw() {
@@ -125,39 +128,64 @@ class CouchToSheetCasesCheckValuesTest {
 
     private static double press(String id) {
         return switch (id) {
-            case "C85" -> pressure(Kinds.FORCE.of(6, "tonf_us"), inches(12), inches(15)).in("psi");
+            case "C85" ->
+                pressure(Kinds.FORCE.of(6, "tonf_us"), inches(12), inches(15)).in("psi");
             case "C86" -> pressure(Kinds.FORCE.of(30, "tf"), mm(500), mm(650)).in("Pa");
-            case "C87" -> pressure(Kinds.FORCE.of(20, "tonf_us"), inches(22), inches(30)).in("Pa");
-            case "C88" -> pressure(RamGauge.of(mm(60)).force(GaugePressure.megapascals(10)), mm(300), mm(400)).in("Pa");
-            case "C89" -> Vacuum.of(GaugePressure.inchesOfMercury(25)).pressure().in("Pa");
+            case "C87" ->
+                pressure(Kinds.FORCE.of(20, "tonf_us"), inches(22), inches(30)).in("Pa");
+            case "C88" ->
+                pressure(RamGauge.of(mm(60)).force(GaugePressure.megapascals(10)), mm(300), mm(400))
+                        .in("Pa");
+            case "C89" ->
+                Vacuum.of(GaugePressure.inchesOfMercury(25)).pressure().in("Pa");
             case "C90" -> 1000 * WetWeb.thickness(0.1, Pressing.ratioOfSolids(0.15), 1500, 1000);
-            case "C91" -> Screw.of(inches(0.5), inches(2), Share.fraction(0.2)).torqueFor(Kinds.FORCE.of(10_000, "lbf"))
-                    .in("lbf.in");
+            case "C91" ->
+                Screw.of(inches(0.5), inches(2), Share.fraction(0.2))
+                        .torqueFor(Kinds.FORCE.of(10_000, "lbf"))
+                        .in("lbf.in");
             case "C92" -> screw().torqueFor(kilonewtons(6.4)).si();
             case "C93" -> screw().looseningTorque(kilonewtons(6.4)).si();
-            case "C197" -> Post.of(Felts.of(mm(300), mm(400), Grammage.gsm(500), 101), 100, grams(80)).height().in("m");
+            case "C197" ->
+                Post.of(Felts.of(mm(300), mm(400), Grammage.gsm(500), 101), 100, grams(80))
+                        .height()
+                        .in("m");
             default -> none(id);
         };
     }
 
     private static double ratio(double retention, double megapascals) {
-        return PressingModel.standard().equilibrium(WaterRetention.gramsPerGram(retention),
-                Kinds.SHEET_PRESSURE.of(megapascals, "MPa")).si();
+        return PressingModel.standard()
+                .equilibrium(WaterRetention.gramsPerGram(retention), Kinds.SHEET_PRESSURE.of(megapascals, "MPa"))
+                .si();
     }
 
     private static double solids(String id) {
         return switch (id) {
-            case "C94" -> FormedSheet.of(grams(10), mm(300), mm(400)).couched(Solids.percent(33.3333)).ratio().si();
-            case "C95" -> PressingModel.standard().press(FormedSheet.ofGrammage(Grammage.gsm(80), mm(300), mm(400))
-                    .couched(), WaterRetention.gramsPerGram(1.5), Kinds.SHEET_PRESSURE.of(0.345, "MPa"), minutes(60))
-                    .solids().si();
+            case "C94" ->
+                FormedSheet.of(grams(10), mm(300), mm(400))
+                        .couched(Solids.percent(33.3333))
+                        .ratio()
+                        .si();
+            case "C95" ->
+                PressingModel.standard()
+                        .press(
+                                FormedSheet.ofGrammage(Grammage.gsm(80), mm(300), mm(400))
+                                        .couched(),
+                                WaterRetention.gramsPerGram(1.5),
+                                Kinds.SHEET_PRESSURE.of(0.345, "MPa"),
+                                minutes(60))
+                        .solids()
+                        .si();
             case "C96" -> ratio(2.5, 0.1);
             case "C97" -> ratio(0.7, 1.5);
             case "C98" -> Pressing.decreasingPermeabilityRatio(9, 4e5, 600, 0.2, 2e-11, 3, 0);
             case "C99" -> {
-                PressedSheet wet = FormedSheet.of(grams(10), mm(300), mm(400)).couched().pressed(Solids.percent(33));
+                PressedSheet wet =
+                        FormedSheet.of(grams(10), mm(300), mm(400)).couched().pressed(Solids.percent(33));
                 PressedSheet drier = wet.pressedAgain(Solids.percent(34));
-                yield 100 * drier.released().si() / (wet.water().si() - 0.07 * wet.ovenDry().si());
+                yield 100
+                        * drier.released().si()
+                        / (wet.water().si() - 0.07 * wet.ovenDry().si());
             }
             case "C198" -> ratio(1.5, 3);
             default -> none(id);
@@ -175,20 +203,31 @@ class CouchToSheetCasesCheckValuesTest {
             case "C101" -> Density.ofPressure(500, 0.2e6, 0.4e6, 1e6, 0.1);
             case "C102" -> Density.ofPressure(500, 1.6e6, 0.4e6, 1e6, 0.1);
             case "C103" -> Density.ofBeating(500, 1000, 4, 3);
-            case "C104" -> Grammage.pounds(60, ReamBasis.of(inches(19), inches(24), 500)).in("g/m2");
+            case "C104" ->
+                Grammage.pounds(60, ReamBasis.of(inches(19), inches(24), 500)).in("g/m2");
             case "C183" -> square(93.75).density(micrometres(183)).in("kg/m3");
             case "C184" -> square(110.15).density(micrometres(189)).in("kg/m3");
-            case "C185" -> RAG_DENSITY.density(Kinds.SHEET_PRESSURE.of(0.4, "MPa"), hours(5.4)).in("kg/m3");
+            case "C185" ->
+                RAG_DENSITY
+                        .density(Kinds.SHEET_PRESSURE.of(0.4, "MPa"), hours(5.4))
+                        .in("kg/m3");
             case "C186" -> finished(DensityModel.Finish.GLAZED) / finished(DensityModel.Finish.NONE);
-            case "C187" -> DensityModel.standard(Furnish.of(Fibres.KOZO)).of(Grammage.gsm(2),
-                    Kinds.SHEET_PRESSURE.of(0.1, "MPa"), hours(0)).caliper().likely().in("mm");
+            case "C187" ->
+                DensityModel.standard(Furnish.of(Fibres.KOZO))
+                        .of(Grammage.gsm(2), Kinds.SHEET_PRESSURE.of(0.1, "MPa"), hours(0))
+                        .caliper()
+                        .likely()
+                        .in("mm");
             default -> none(id);
         };
     }
 
     private static double finished(DensityModel.Finish finish) {
-        return RAG_DENSITY.of(Grammage.gsm(120), Kinds.SHEET_PRESSURE.of(0.4, "MPa"), hours(3), Restraint.STACK, finish)
-                .density().likely().si();
+        return RAG_DENSITY
+                .of(Grammage.gsm(120), Kinds.SHEET_PRESSURE.of(0.4, "MPa"), hours(3), Restraint.STACK, finish)
+                .density()
+                .likely()
+                .si();
     }
 
     private static Amount<MoistureRatio> dry(double ratio) {
@@ -197,42 +236,77 @@ class CouchToSheetCasesCheckValuesTest {
 
     private static ShrinkageModel.Calibrated ragFit(double limit) {
         double hour = TABLE.si("beating.mill-hour", RAG);
-        return ShrinkageModel.calibrate(TABLE.with(TABLE.get("shrinkage.limit", RAG).given(RAG, limit)), RAG,
+        return ShrinkageModel.calibrate(
+                TABLE.with(TABLE.get("shrinkage.limit", RAG).given(RAG, limit)),
+                RAG,
                 CheckValues.read("shrinkage_rag_1908").stream()
-                        .map(row -> ShrinkageModel.Strip.of(hours(row.number("mill_hours") * hour),
-                                Shrinkage.ofArea(AreaShrinkage.fraction(1 - row.number("area_mm2") / 26384)).along()))
+                        .map(row -> ShrinkageModel.Strip.of(
+                                hours(row.number("mill_hours") * hour),
+                                Shrinkage.ofArea(AreaShrinkage.fraction(1 - row.number("area_mm2") / 26384))
+                                        .along()))
                         .toList());
     }
 
     private static double moves(double drying) {
-        return -HygroexpansionModel.standard().between(mm(760), LinearShrinkage.percent(drying), dry(0.06), dry(0.09))
-                .strain().likely().in("%");
+        return -HygroexpansionModel.standard()
+                .between(mm(760), LinearShrinkage.percent(drying), dry(0.06), dry(0.09))
+                .strain()
+                .likely()
+                .in("%");
     }
 
     private static double shrink(String id) {
         double hour = TABLE.si("beating.mill-hour", RAG);
         return switch (id) {
-            case "C105" -> 1 / Shrinkage.measured(inches(12), inches(18), inches(9.5), inches(13.5)).areaFactor();
+            case "C105" ->
+                1
+                        / Shrinkage.measured(inches(12), inches(18), inches(9.5), inches(13.5))
+                                .areaFactor();
             case "C106" -> org.papermath.equation.Shrinkage.timeConstant(0.03, 0.30, 9.75, 0.229);
-            case "C107" -> ShrinkageModel.deckleFor(inches(11), LinearShrinkage.fraction(0.08)).in("in");
-            case "C108" -> 1000 * org.papermath.equation.Shrinkage.formedGrammage(0.120,
-                    org.papermath.equation.Moisture.ratioOfWetBasis(0.065), 0.08, 0.08);
+            case "C107" ->
+                ShrinkageModel.deckleFor(inches(11), LinearShrinkage.fraction(0.08))
+                        .in("in");
+            case "C108" ->
+                1000
+                        * org.papermath.equation.Shrinkage.formedGrammage(
+                                0.120, org.papermath.equation.Moisture.ratioOfWetBasis(0.065), 0.08, 0.08);
             case "C109" -> Shrinkage.ofArea(AreaShrinkage.percent(25)).along().in("%");
-            case "C110" -> RAG_SHRINKS.along(Shrinkage.of(LinearShrinkage.percent(10), LinearShrinkage.percent(10)),
-                    DryingPath.from(dry(2)).then(Restraint.STACK, dry(0.25)).then(Restraint.HUNG, dry(0.065)))
-                    .along().likely().si();
-            case "C111" -> RAG_SHRINKS.along(Shrinkage.of(LinearShrinkage.percent(4), LinearShrinkage.percent(4)),
-                    DryingPath.from(dry(2)).then(Restraint.SPUR, dry(0.065))).along().likely().si();
+            case "C110" ->
+                RAG_SHRINKS
+                        .along(
+                                Shrinkage.of(LinearShrinkage.percent(10), LinearShrinkage.percent(10)),
+                                DryingPath.from(dry(2))
+                                        .then(Restraint.STACK, dry(0.25))
+                                        .then(Restraint.HUNG, dry(0.065)))
+                        .along()
+                        .likely()
+                        .si();
+            case "C111" ->
+                RAG_SHRINKS
+                        .along(
+                                Shrinkage.of(LinearShrinkage.percent(4), LinearShrinkage.percent(4)),
+                                DryingPath.from(dry(2)).then(Restraint.SPUR, dry(0.065)))
+                        .along()
+                        .likely()
+                        .si();
             case "C112" -> moves(10);
             case "C199" -> moves(0);
-            case "C176" -> Shrinkage.ofArea(AreaShrinkage.fraction(1 - 25160.0 / 26384)).along().in("%");
-            case "C177" -> Shrinkage.ofArea(AreaShrinkage.fraction(1 - 22492.9 / 26384)).along().in("%");
+            case "C176" ->
+                Shrinkage.ofArea(AreaShrinkage.fraction(1 - 25160.0 / 26384))
+                        .along()
+                        .in("%");
+            case "C177" ->
+                Shrinkage.ofArea(AreaShrinkage.fraction(1 - 22492.9 / 26384))
+                        .along()
+                        .in("%");
             case "C178" -> ragFit(0.12).time().in("h") / hour;
             case "C179" -> ragFit(0.12).rms().in("%");
             case "C180" -> ragFit(0.185).time().in("h") / hour;
             case "C181" -> RAG_SHRINKS.free(hours(2.16)).along().likely().in("%");
-            case "C182" -> 93.75 * Shrinkage.ofArea(AreaShrinkage.fraction(
-                    1 - (25160.0 + 24794.8) / 2 / 26384)).areaFactor();
+            case "C182" ->
+                93.75
+                        * Shrinkage.ofArea(AreaShrinkage.fraction(1 - (25160.0 + 24794.8) / 2 / 26384))
+                                .areaFactor();
             default -> none(id);
         };
     }
@@ -242,7 +316,9 @@ class CouchToSheetCasesCheckValuesTest {
     }
 
     private static double moisture(String name, double percent) {
-        return material(name).ratio(Air.of(celsius(23), RelativeHumidity.percent(percent))).in("%");
+        return material(name)
+                .ratio(Air.of(celsius(23), RelativeHumidity.percent(percent)))
+                .in("%");
     }
 
     private static double sorption(String id) {
@@ -263,7 +339,8 @@ class CouchToSheetCasesCheckValuesTest {
             case "C204" -> moisture("cotton-roving", 65);
             case "C205" -> material("kraft").longBeaten().ratio(Air.reference()).in("%");
             case "C206" -> {
-                Amount<Moisture> wet = SorptionModel.standard().moisture(Air.of(celsius(23), RelativeHumidity.percent(60)));
+                Amount<Moisture> wet =
+                        SorptionModel.standard().moisture(Air.of(celsius(23), RelativeHumidity.percent(60)));
                 assertThat(wet.in("%")).isCloseTo(6.5, within(0.6));
                 yield wet.in("%");
             }
@@ -288,7 +365,13 @@ class CouchToSheetCasesCheckValuesTest {
             case "C130" -> state(23, 50).wetBulb().in("Cel");
             case "C131" -> state(27, 65).humidityRatio().si();
             case "C132" -> state(27, 65).wetBulb().in("Cel");
-            case "C133" -> Psychrometrics.enthalpy(40, Air.ofWetBulb(celsius(40), celsius(20)).humidityRatio().si()) / 1000;
+            case "C133" ->
+                Psychrometrics.enthalpy(
+                                40,
+                                Air.ofWetBulb(celsius(40), celsius(20))
+                                        .humidityRatio()
+                                        .si())
+                        / 1000;
             case "C134" -> state(20, 50).dewPoint().in("Cel");
             default -> none(id);
         };
@@ -296,20 +379,32 @@ class CouchToSheetCasesCheckValuesTest {
 
     private static double drying(String id) {
         double area = 40 * inches(22).si() * inches(30).si();
-        DryingModel.Batch forty = DryingModel.Batch.of(kilograms(0.2 * area), squareMetres(area), dry(2), dry(0.09),
-                dry(0.07));
+        DryingModel.Batch forty =
+                DryingModel.Batch.of(kilograms(0.2 * area), squareMetres(area), dry(2), dry(0.09), dry(0.07));
         DryingModel model = DryingModel.standard();
         DryingRoom room = DryingRoom.of(cubicMetres(50), state(20, 50));
         return switch (id) {
-            case "C135" -> model.stack(VolumeFlow.cubicMetresPerHour(600), forty, state(20, 50)).rate().in("kg/h");
-            case "C136" -> model.stack(VolumeFlow.cubicMetresPerHour(600), forty, state(20, 50)).hours().in("h");
+            case "C135" ->
+                model.stack(VolumeFlow.cubicMetresPerHour(600), forty, state(20, 50))
+                        .rate()
+                        .in("kg/h");
+            case "C136" ->
+                model.stack(VolumeFlow.cubicMetresPerHour(600), forty, state(20, 50))
+                        .hours()
+                        .in("h");
             case "C137" -> model.flux(state(20, 50), false).in("g/(m2.h)");
             case "C138" -> Drying.blotterChanges(2, 0.1, 0.5);
             case "C139" -> room.waterTo(RelativeHumidity.percent(60)).in("kg");
-            case "C140" -> DryingRoom.of(cubicMetres(50), state(20, 60)).ventilationFor(
-                    MassFlow.kilogramsPerHour(0.55), state(10, 80)).in("m3/h");
+            case "C140" ->
+                DryingRoom.of(cubicMetres(50), state(20, 60))
+                        .ventilationFor(MassFlow.kilogramsPerHour(0.55), state(10, 80))
+                        .in("m3/h");
             case "C141" -> room.atSurface(celsius(12.6)).in("%");
-            case "C188" -> SurfaceSize.gelatine(hours(8 * TABLE.si("beating.mill-hour", RAG))).onPaper().likely().in("%");
+            case "C188" ->
+                SurfaceSize.gelatine(hours(8 * TABLE.si("beating.mill-hour", RAG)))
+                        .onPaper()
+                        .likely()
+                        .in("%");
             case "C189" -> SurfaceSize.alumFor(grams(26)).in("g");
             default -> none(id);
         };

@@ -56,15 +56,21 @@ class CouchToSheetRulesTest {
     @Test
     void threeQuartersOfItsSizeIsAsked() {
         assertThatThrownBy(() -> Shrinkage.unclear("three quarters of its size", Share.percent(75)))
-                .isInstanceOf(Unclear.class).hasMessageContaining("13.4").hasMessageContaining("43.75");
+                .isInstanceOf(Unclear.class)
+                .hasMessageContaining("13.4")
+                .hasMessageContaining("43.75");
     }
 
     @Test
     void heldEverywhereTheSheetKeepsTheSizeOfTheMould() {
-        Assumptions held = Assumptions.standard().with(Assumptions.standard()
-                .get("restraint.share", Scope.of("stack")).given(Scope.of("stack"), 1));
-        ShrinkageModel.Result result = ShrinkageModel.from(held, Furnish.of(Fibres.FLAX_RAW)).along(hours(9),
-                DryingPath.from(MoistureRatio.gramsPerGram(2)).then(Restraint.STACK, MoistureRatio.percent(7)));
+        Assumptions held = Assumptions.standard()
+                .with(Assumptions.standard()
+                        .get("restraint.share", Scope.of("stack"))
+                        .given(Scope.of("stack"), 1));
+        ShrinkageModel.Result result = ShrinkageModel.from(held, Furnish.of(Fibres.FLAX_RAW))
+                .along(
+                        hours(9),
+                        DryingPath.from(MoistureRatio.gramsPerGram(2)).then(Restraint.STACK, MoistureRatio.percent(7)));
         assertThat(result.along().likely().si()).isZero();
         assertThat(result.across().likely().si()).isZero();
         assertThat(ShrinkageModel.deckleFor(mm(210), result.along().likely()).in("mm"))
@@ -75,7 +81,9 @@ class CouchToSheetRulesTest {
     void moistureRisesWithHumidity() {
         double last = 0;
         for (double percent = 1; percent <= 99; percent++) {
-            double here = SorptionModel.standard().ratio(Air.of(celsius(23), RelativeHumidity.percent(percent))).si();
+            double here = SorptionModel.standard()
+                    .ratio(Air.of(celsius(23), RelativeHumidity.percent(percent)))
+                    .si();
             assertThat(here).isGreaterThan(last);
             last = here;
         }
@@ -83,44 +91,65 @@ class CouchToSheetRulesTest {
 
     @Test
     void hoursOfAMillBeaterAreFlaggedAndRagBeyondTheTrialIsWarnedOf() {
-        Noted<Amount<javax.measure.quantity.Time>> studio = BeatingTime.ofMillHours(hours(37),
-                Assumptions.standard(), Fibres.COTTON_RAG.scope());
+        Noted<Amount<javax.measure.quantity.Time>> studio =
+                BeatingTime.ofMillHours(hours(37), Assumptions.standard(), Fibres.COTTON_RAG.scope());
         assertThat(studio.notices()).extracting(Notice::code).containsExactly("beating.mill-hours");
-        assertThat(ShrinkageModel.standard(Furnish.of(Fibres.COTTON_RAG)).free(studio.value()).notices())
-                .extracting(Notice::code).contains("shrinkage.beyond-trial");
+        assertThat(ShrinkageModel.standard(Furnish.of(Fibres.COTTON_RAG))
+                        .free(studio.value())
+                        .notices())
+                .extracting(Notice::code)
+                .contains("shrinkage.beyond-trial");
     }
 
     @Test
     void whatShrankCannotBePulledOut() {
         Noted<?> much = ShrinkageModel.stretchToUndo(LinearShrinkage.percent(25));
         assertThat(much.notices()).extracting(Notice::code).containsExactly("shrinkage.stretch");
-        assertThat(ShrinkageModel.stretchToUndo(LinearShrinkage.percent(10)).value().si()).isCloseTo(0.11111, within(1e-5));
-        assertThat(ShrinkageModel.stretchToUndo(LinearShrinkage.percent(25)).value().si()).isCloseTo(0.33333, within(1e-5));
-        assertThat(ShrinkageModel.stretchToUndo(LinearShrinkage.percent(3)).notices()).isEmpty();
+        assertThat(ShrinkageModel.stretchToUndo(LinearShrinkage.percent(10))
+                        .value()
+                        .si())
+                .isCloseTo(0.11111, within(1e-5));
+        assertThat(ShrinkageModel.stretchToUndo(LinearShrinkage.percent(25))
+                        .value()
+                        .si())
+                .isCloseTo(0.33333, within(1e-5));
+        assertThat(ShrinkageModel.stretchToUndo(LinearShrinkage.percent(3)).notices())
+                .isEmpty();
     }
 
     @Test
     void pressuresOfOldMillsAreWarnedOfAndMoreIsRefused() {
-        CouchedSheet sheet = FormedSheet.ofGrammage(Grammage.gsm(100), mm(300), mm(400)).couched();
+        CouchedSheet sheet =
+                FormedSheet.ofGrammage(Grammage.gsm(100), mm(300), mm(400)).couched();
         for (double p : new double[] {1.6, 4}) {
-            assertThat(PressingModel.standard().press(sheet, WaterRetention.gramsPerGram(1.5), megapascals(p), hours(1))
-                    .notices()).extracting(Notice::code).contains("press.pressure-high");
+            assertThat(PressingModel.standard()
+                            .press(sheet, WaterRetention.gramsPerGram(1.5), megapascals(p), hours(1))
+                            .notices())
+                    .extracting(Notice::code)
+                    .contains("press.pressure-high");
         }
-        assertThatThrownBy(() -> PressingModel.standard().press(sheet, WaterRetention.gramsPerGram(1.5),
-                megapascals(4.01), hours(1))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> PressingModel.standard()
+                        .press(sheet, WaterRetention.gramsPerGram(1.5), megapascals(4.01), hours(1)))
+                .isInstanceOf(Refused.class);
         assertThat(WaterRetentionModel.measured(WaterRetention.gramsPerGram(1.5), WaterRetentionModel.Spin.AT_900_G)
-                .notices()).extracting(Notice::code).containsExactly("water-retention.spin");
+                        .notices())
+                .extracting(Notice::code)
+                .containsExactly("water-retention.spin");
     }
 
     @Test
     void lightSheetsAreWarnedOf() {
-        assertThat(RAG.of(Grammage.gsm(9), megapascals(0.4), hours(3)).notices()).extracting(Notice::code)
+        assertThat(RAG.of(Grammage.gsm(9), megapascals(0.4), hours(3)).notices())
+                .extracting(Notice::code)
                 .contains("density.thin-step");
-        assertThat(RAG.of(Grammage.gsm(6), megapascals(0.4), hours(3)).notices()).extracting(Notice::code)
+        assertThat(RAG.of(Grammage.gsm(6), megapascals(0.4), hours(3)).notices())
+                .extracting(Notice::code)
                 .contains("density.light");
-        assertThat(RAG.of(Grammage.gsm(15), megapascals(0.4), hours(3)).notices()).extracting(Notice::code)
+        assertThat(RAG.of(Grammage.gsm(15), megapascals(0.4), hours(3)).notices())
+                .extracting(Notice::code)
                 .contains("density.light");
-        assertThat(RAG.of(Grammage.gsm(25), megapascals(0.4), hours(3)).notices()).isEmpty();
+        assertThat(RAG.of(Grammage.gsm(25), megapascals(0.4), hours(3)).notices())
+                .isEmpty();
     }
 
     @Test
@@ -139,20 +168,45 @@ class CouchToSheetRulesTest {
         SorptionModel sorption = SorptionModel.standard();
         Air dry = Air.of(celsius(20), RelativeHumidity.percent(40));
         Air damp = Air.of(celsius(20), RelativeHumidity.percent(70));
-        Assumptions own = HygroexpansionModel.calibrate(Assumptions.standard(), scope,
-                Reading.of(mm(400), mm(0.1)), Reading.of(mm(401.2), mm(0.1)), LinearShrinkage.percent(2), sorption,
-                dry, damp);
+        Assumptions own = HygroexpansionModel.calibrate(
+                Assumptions.standard(),
+                scope,
+                Reading.of(mm(400), mm(0.1)),
+                Reading.of(mm(401.2), mm(0.1)),
+                LinearShrinkage.percent(2),
+                sorption,
+                dry,
+                damp);
         assertThat(own.get("hygroexpansion.base", scope).basis()).isEqualTo(Basis.MEASURED_HERE);
-        assertThat(HygroexpansionModel.from(own, scope).between(mm(400), LinearShrinkage.percent(2), sorption, dry, damp)
-                .change().in("mm")).isCloseTo(1.2, within(1e-9));
-        assertThatThrownBy(() -> HygroexpansionModel.calibrate(Assumptions.standard(), scope,
-                Reading.of(mm(400), mm(0.1)), Reading.of(mm(399.2), mm(0.1)), LinearShrinkage.percent(2), sorption,
-                dry, damp)).isInstanceOfSatisfying(Refused.class,
-                refused -> assertThat(refused.code()).isEqualTo("hygroexpansion.calibration-strip"));
-        assertThatThrownBy(() -> HygroexpansionModel.calibrate(Assumptions.standard(), scope,
-                Reading.of(mm(400), mm(0.1)), Reading.of(mm(400), mm(0.1)), LinearShrinkage.percent(2), sorption,
-                dry, dry)).isInstanceOfSatisfying(Refused.class,
-                refused -> assertThat(refused.code()).isEqualTo("hygroexpansion.calibration-air"));
+        assertThat(HygroexpansionModel.from(own, scope)
+                        .between(mm(400), LinearShrinkage.percent(2), sorption, dry, damp)
+                        .change()
+                        .in("mm"))
+                .isCloseTo(1.2, within(1e-9));
+        assertThatThrownBy(() -> HygroexpansionModel.calibrate(
+                        Assumptions.standard(),
+                        scope,
+                        Reading.of(mm(400), mm(0.1)),
+                        Reading.of(mm(399.2), mm(0.1)),
+                        LinearShrinkage.percent(2),
+                        sorption,
+                        dry,
+                        damp))
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refused -> assertThat(refused.code()).isEqualTo("hygroexpansion.calibration-strip"));
+        assertThatThrownBy(() -> HygroexpansionModel.calibrate(
+                        Assumptions.standard(),
+                        scope,
+                        Reading.of(mm(400), mm(0.1)),
+                        Reading.of(mm(400), mm(0.1)),
+                        LinearShrinkage.percent(2),
+                        sorption,
+                        dry,
+                        dry))
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refused -> assertThat(refused.code()).isEqualTo("hygroexpansion.calibration-air"));
     }
 
     /** Sheets of 8 by 11 in on a rack shelf of 30 by 60 in: fifteen by layout, twenty by area alone. */

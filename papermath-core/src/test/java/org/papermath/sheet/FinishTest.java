@@ -65,12 +65,15 @@ class FinishTest {
     @ParameterizedTest
     @MethodSource("trial")
     void theRagTrialIsInsideTheBand(CheckValues.Row row) {
-        DensityModel.Result result = RAG.of(Grammage.gsm(row.number("grammage_g_per_m2")), megapascals(0.4),
+        DensityModel.Result result = RAG.of(
+                Grammage.gsm(row.number("grammage_g_per_m2")),
+                megapascals(0.4),
                 hours(row.number("mill_hours") * 0.27));
         assertThat(row.number("density_kg_per_m3"))
                 .isBetween(result.density().low().si(), result.density().high().si());
         assertThat(row.number("thickness_mm"))
-                .isBetween(result.caliper().low().in("mm"), result.caliper().high().in("mm"));
+                .isBetween(
+                        result.caliper().low().in("mm"), result.caliper().high().in("mm"));
     }
 
     @Test
@@ -79,7 +82,8 @@ class FinishTest {
         assertThat(RAG.density(megapascals(0.2), hours(0)).si() / reference).isCloseTo(466.516 / 500, within(1e-6));
         assertThat(RAG.density(megapascals(0.8), hours(0)).si() / reference).isCloseTo(535.887 / 500, within(1e-6));
         assertThat(RAG.density(megapascals(1.6), hours(0)).si() / reference).isCloseTo(547.979 / 500, within(1e-6));
-        assertThat(RAG.of(Grammage.gsm(120), megapascals(1.6), hours(2)).notices()).extracting(Notice::code)
+        assertThat(RAG.of(Grammage.gsm(120), megapascals(1.6), hours(2)).notices())
+                .extracting(Notice::code)
                 .containsExactly("density.pressure-high");
     }
 
@@ -88,40 +92,49 @@ class FinishTest {
     void thinKozo(double gsm, double caliper) {
         DensityModel.Result result = KOZO.of(Grammage.gsm(gsm), megapascals(0.1), hours(0));
         assertThat(result.caliper().likely().in("mm")).isCloseTo(caliper, within(5e-5));
-        assertThat(result.notices()).extracting(Notice::code)
+        assertThat(result.notices())
+                .extracting(Notice::code)
                 .containsExactly("density.light", "density.doubtful", "density.lightly-pressed");
     }
 
     @Test
     void bothRulesAreToldAroundTheStep() {
-        assertThat(KOZO.of(Grammage.gsm(9.9999), megapascals(0.1), hours(0)).caliper().likely().in("mm"))
+        assertThat(KOZO.of(Grammage.gsm(9.9999), megapascals(0.1), hours(0))
+                        .caliper()
+                        .likely()
+                        .in("mm"))
                 .isCloseTo(0.0463, within(5e-5));
         DensityModel.Result ten = KOZO.of(Grammage.gsm(10), megapascals(0.1), hours(0));
         assertThat(ten.caliper().likely().in("mm")).isCloseTo(0.0333, within(5e-5));
         assertThat(ten.notices().get(0).text())
                 .isEqualTo("Around 10 g/m² the rule for thin sheets gives 0.04633 mm and the"
-                + " density 0.03333 mm; the truth is between them.");
+                        + " density 0.03333 mm; the truth is between them.");
     }
 
     @Test
     void finishAndFreeDrying() {
         DensityModel.Result plain = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4));
-        DensityModel.Result glazed = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.HUNG,
-                DensityModel.Finish.GLAZED);
-        assertThat(glazed.caliper().likely().si() / plain.caliper().likely().si()).isCloseTo(0.77, within(1e-12));
-        assertThat(glazed.grammage().likely().si() / plain.grammage().likely().si()).isCloseTo(0.933, within(1e-12));
+        DensityModel.Result glazed =
+                RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.HUNG, DensityModel.Finish.GLAZED);
+        assertThat(glazed.caliper().likely().si() / plain.caliper().likely().si())
+                .isCloseTo(0.77, within(1e-12));
+        assertThat(glazed.grammage().likely().si() / plain.grammage().likely().si())
+                .isCloseTo(0.933, within(1e-12));
         assertThat(plain.grammage().likely().in("g/m2")).isCloseTo(120, within(1e-9));
-        assertThat(glazed.density().likely().si() / plain.density().likely().si()).isCloseTo(1.21169, within(5e-6));
+        assertThat(glazed.density().likely().si() / plain.density().likely().si())
+                .isCloseTo(1.21169, within(5e-6));
         assertThat(glazed.notices().get(1).text())
                 .isEqualTo("Glazing also stretches the sheet: it comes to 112 g/m² and is larger by as much.");
-        DensityModel.Result strong = RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.STACK,
-                DensityModel.Finish.STRONG_GLAZE);
+        DensityModel.Result strong = RAG.of(
+                Grammage.gsm(120), megapascals(0.4), hours(4), Restraint.STACK, DensityModel.Finish.STRONG_GLAZE);
         assertThat(strong.grammage().likely().in("g/m2")).isCloseTo(120, within(1e-9));
         assertThat(strong.notices().get(0).text()).contains("no published figure says how much");
-        assertThat(glazed.notices()).extracting(Notice::code)
+        assertThat(glazed.notices())
+                .extracting(Notice::code)
                 .containsExactly("density.free-dried", "density.finish-stretch");
         assertThat(DensityModel.CALIPER_PRESSURE.in("kPa")).isEqualTo(100);
-        assertThat(plain.caliper().likely().si() * plain.density().likely().si()).isCloseTo(0.120, within(1e-12));
+        assertThat(plain.caliper().likely().si() * plain.density().likely().si())
+                .isCloseTo(0.120, within(1e-12));
     }
 
     @Test
@@ -138,8 +151,12 @@ class FinishTest {
     @Test
     void everyFibreWithADensityAnswersOverTheDeclaredRange() {
         for (Fibre fibre : Fibres.all()) {
-            if (Assumptions.standard().find("sheet.density-unbeaten", fibre.scope()).isEmpty()
-                    && Assumptions.standard().find("sheet.density-lightly-pressed", fibre.scope()).isEmpty()) {
+            if (Assumptions.standard()
+                            .find("sheet.density-unbeaten", fibre.scope())
+                            .isEmpty()
+                    && Assumptions.standard()
+                            .find("sheet.density-lightly-pressed", fibre.scope())
+                            .isEmpty()) {
                 continue;
             }
             for (double pressure : new double[] {0.05, 0.1, 0.4, 1, 1.5, 4}) {
@@ -147,7 +164,9 @@ class FinishTest {
                     for (double gsm : new double[] {2, 9.99, 10, 60, 300}) {
                         DensityModel.Result result = DensityModel.standard(Furnish.of(fibre))
                                 .of(Grammage.gsm(gsm), megapascals(pressure), hours(time));
-                        assertThat(result.density().likely().si()).as(fibre.id()).isBetween(30.0, 1500.0);
+                        assertThat(result.density().likely().si())
+                                .as(fibre.id())
+                                .isBetween(30.0, 1500.0);
                         assertThat(result.caliper().low().si()).isPositive();
                     }
                 }
@@ -158,32 +177,55 @@ class FinishTest {
     @Test
     void oneSheetCalibratesDensity() {
         Scope scope = Scope.of("cotton-rag").on("old press");
-        Assumptions own = DensityModel.calibrate(Assumptions.standard(), scope,
+        Assumptions own = DensityModel.calibrate(
+                Assumptions.standard(),
+                scope,
                 Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
-                Reading.of(micrometres(250), micrometres(2)), megapascals(0.6), hours(3));
+                Reading.of(micrometres(250), micrometres(2)),
+                megapascals(0.6),
+                hours(3));
         DensityModel model = DensityModel.from(own, scope);
         assertThat(model.density(megapascals(0.6), hours(3)).si()).isCloseTo(600, withinPercentage(1e-9));
         assertThat(own.get("sheet.density-unbeaten", scope).basis()).isEqualTo(Basis.MEASURED_HERE);
-        assertThat(own.get("sheet.density-unbeaten", Scope.of("cotton-rag")).likely()).isEqualTo(450);
-        assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), scope,
-                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Reading.of(micrometres(12), micrometres(2)),
-                megapascals(0.6),
-                hours(3))).isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
-                .isEqualTo("density.calibration"));
+        assertThat(own.get("sheet.density-unbeaten", Scope.of("cotton-rag")).likely())
+                .isEqualTo(450);
+        assertThatThrownBy(() -> DensityModel.calibrate(
+                        Assumptions.standard(),
+                        scope,
+                        Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
+                        Reading.of(micrometres(12), micrometres(2)),
+                        megapascals(0.6),
+                        hours(3)))
+                .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.calibration"));
     }
 
     @Test
     void aCaliperSaysHowItWasMeasured() {
-        assertThat(RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4)).stated().pressure().in("kPa")).isEqualTo(100);
-        assertThatThrownBy(() -> DensityModel.calibrate(Assumptions.standard(), Scope.of("cotton-rag"),
-                Reading.of(Grammage.gsm(150), Grammage.gsm(1)), Caliper.of(micrometres(250), Caliper.FIFTY_KILOPASCALS),
-                micrometres(2), megapascals(0.6), hours(3)))
+        assertThat(RAG.of(Grammage.gsm(120), megapascals(0.4), hours(4))
+                        .stated()
+                        .pressure()
+                        .in("kPa"))
+                .isEqualTo(100);
+        assertThatThrownBy(() -> DensityModel.calibrate(
+                        Assumptions.standard(),
+                        Scope.of("cotton-rag"),
+                        Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
+                        Caliper.of(micrometres(250), Caliper.FIFTY_KILOPASCALS),
+                        micrometres(2),
+                        megapascals(0.6),
+                        hours(3)))
                 .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("density.caliper-pressure"));
-        Assumptions own = DensityModel.calibrate(Assumptions.standard(), Scope.of("cotton-rag"),
+        Assumptions own = DensityModel.calibrate(
+                Assumptions.standard(),
+                Scope.of("cotton-rag"),
                 Reading.of(Grammage.gsm(150), Grammage.gsm(1)),
                 Caliper.of(micrometres(250), Caliper.HUNDRED_KILOPASCALS),
-                micrometres(2), megapascals(0.6), hours(3));
-        assertThat(DensityModel.from(own, Scope.of("cotton-rag")).density(megapascals(0.6), hours(3)).si())
+                micrometres(2),
+                megapascals(0.6),
+                hours(3));
+        assertThat(DensityModel.from(own, Scope.of("cotton-rag"))
+                        .density(megapascals(0.6), hours(3))
+                        .si())
                 .isCloseTo(600, withinPercentage(1e-9));
     }
 
@@ -194,8 +236,7 @@ class FinishTest {
         SorptionModel cotton = SorptionModel.from(Assumptions.standard(), Scope.of("cotton"));
         Air half = Air.of(celsius(23), RelativeHumidity.percent(50));
         Air damper = Air.of(celsius(23), RelativeHumidity.percent(65));
-        HygroexpansionModel.Movement moved =
-                model.between(mm(760), LinearShrinkage.percent(0), cotton, half, damper);
+        HygroexpansionModel.Movement moved = model.between(mm(760), LinearShrinkage.percent(0), cotton, half, damper);
         assertThat(moved.grows()).isTrue();
         assertThat(moved.change().in("mm")).isCloseTo(0.631, within(5e-4));
         assertThat(moved.strain().low().si()).isLessThan(moved.strain().likely().si());
@@ -203,20 +244,37 @@ class FinishTest {
                 model.between(moved.length(), LinearShrinkage.percent(0), cotton, damper, half);
         assertThat(back.grows()).isFalse();
         assertThat(back.length().in("mm")).isCloseTo(760, within(0.001));
-        assertThat(model.between(mm(760), LinearShrinkage.percent(10), MoistureRatio.percent(6),
-                MoistureRatio.percent(9))
-                .change().in("mm")).isCloseTo(3.876, within(5e-4));
+        assertThat(model.between(
+                                mm(760),
+                                LinearShrinkage.percent(10),
+                                MoistureRatio.percent(6),
+                                MoistureRatio.percent(9))
+                        .change()
+                        .in("mm"))
+                .isCloseTo(3.876, within(5e-4));
         assertThat(moved.notices()).isEmpty();
     }
 
     @Test
     void theFirstDampExcursionIsNoticed() {
-        HygroexpansionModel.Movement moved = HygroexpansionModel.standard().between(mm(300), LinearShrinkage.percent(0),
-                SorptionModel.standard(), Air.reference(), Air.of(celsius(23), RelativeHumidity.percent(90)));
+        HygroexpansionModel.Movement moved = HygroexpansionModel.standard()
+                .between(
+                        mm(300),
+                        LinearShrinkage.percent(0),
+                        SorptionModel.standard(),
+                        Air.reference(),
+                        Air.of(celsius(23), RelativeHumidity.percent(90)));
         assertThat(moved.notices()).extracting(Notice::code).containsExactly("hygroexpansion.first-damp");
         assertThat(moved.notices().get(0).text()).startsWith("A sheet dried under restraint that meets more than 80 %");
-        assertThat(HygroexpansionModel.standard().between(mm(300), LinearShrinkage.percent(0), SorptionModel.standard(),
-                Air.reference(), Air.of(celsius(23), RelativeHumidity.percent(15))).notices()).extracting(Notice::code)
+        assertThat(HygroexpansionModel.standard()
+                        .between(
+                                mm(300),
+                                LinearShrinkage.percent(0),
+                                SorptionModel.standard(),
+                                Air.reference(),
+                                Air.of(celsius(23), RelativeHumidity.percent(15)))
+                        .notices())
+                .extracting(Notice::code)
                 .containsExactly("hygroexpansion.range");
     }
 
@@ -225,15 +283,17 @@ class FinishTest {
         SurfaceSize gelatine = SurfaceSize.gelatine();
         assertThat(gelatine.strength().in("%")).isCloseTo(2.6, within(1e-9));
         assertThat(gelatine.onPaper().in("%")).isCloseTo(6, within(1e-9));
-        assertThat(gelatine.notices()).extracting(Notice::code).containsExactly("size.unusual", "size.bath-weak",
-                "size.curing");
-        assertThat(gelatine.notices().get(1).text()).startsWith("The sheet would have to take up 230.8 % of its mass of"
-                + " this bath; about 160 % is the most. For 6 % on paper the bath wants 3.75 % of dry size or more.");
+        assertThat(gelatine.notices())
+                .extracting(Notice::code)
+                .containsExactly("size.unusual", "size.bath-weak", "size.curing");
+        assertThat(gelatine.notices().get(1).text())
+                .startsWith(
+                        "The sheet would have to take up 230.8 % of its mass of"
+                                + " this bath; about 160 % is the most. For 6 % on paper the bath wants 3.75 % of dry size or more.");
         SurfaceSize usual = SurfaceSize.weighed(Share.percent(4), grams(21), grams(39.5));
         assertThat(usual.notices()).extracting(Notice::code).containsExactly("size.curing");
         assertThat(usual.bath(90, grams(21), kilograms(4)))
-                .hasToString("5.665 kg of bath with 226.6 g of size, of which 4 kg"
-                + " stays in the tub");
+                .hasToString("5.665 kg of bath with 226.6 g of size, of which 4 kg" + " stays in the tub");
         assertThat(SurfaceSize.sheetsFor(95, Share.percent(5))).isEqualTo(100);
         assertThatThrownBy(() -> SurfaceSize.weighed(Share.percent(4), grams(21), grams(20)))
                 .hasMessage("size: 21 g before and 20 g after the bath given; the sheet must come out heavier.");
@@ -248,15 +308,22 @@ class FinishTest {
     @MethodSource("permanence")
     void publishedPermanence(CheckValues.Row row) {
         Map<String, Double> values = Map.of(
-                "CaCO3_20g_per_kg_mol_H_per_kg", AlkalineReserve.acid(0.020, AlkalineReserve.CALCIUM_CARBONATE),
+                "CaCO3_20g_per_kg_mol_H_per_kg",
+                AlkalineReserve.acid(0.020, AlkalineReserve.CALCIUM_CARBONATE),
                 "MgCO3_for_0.4_mol_g_per_kg",
                 1000 * AlkalineReserve.share(0.4, AlkalineReserve.MAGNESIUM_CARBONATE),
-                "CaCO3_for_2pct_in_sheet_g_per_kg_fibre", Permanence.carbonateToCharge(Share.percent(100)).in("g/kg"),
-                "same_at_60pct_retention_g_charged", Permanence.carbonateToCharge(Share.percent(60)).in("g/kg"),
-                "tear_min_50_g_per_m2_mN", 1000 * Permanence.tearRequired(Grammage.gsm(50)).si(),
-                "tear_min_70_g_per_m2_mN", 1000 * Permanence.tearRequired(Grammage.gsm(70)).si(),
-                "tear_min_120_g_per_m2_mN", 1000 * Permanence.tearRequired(Grammage.gsm(120)).si(),
-                "MIT_2.18_folds", Math.pow(10, 2.18));
+                "CaCO3_for_2pct_in_sheet_g_per_kg_fibre",
+                Permanence.carbonateToCharge(Share.percent(100)).in("g/kg"),
+                "same_at_60pct_retention_g_charged",
+                Permanence.carbonateToCharge(Share.percent(60)).in("g/kg"),
+                "tear_min_50_g_per_m2_mN",
+                1000 * Permanence.tearRequired(Grammage.gsm(50)).si(),
+                "tear_min_70_g_per_m2_mN",
+                1000 * Permanence.tearRequired(Grammage.gsm(70)).si(),
+                "tear_min_120_g_per_m2_mN",
+                1000 * Permanence.tearRequired(Grammage.gsm(120)).si(),
+                "MIT_2.18_folds",
+                Math.pow(10, 2.18));
         assertThat(values).containsKey(row.text("quantity"));
         assertThat(values.get(row.text("quantity"))).isCloseTo(row.number("value"), withinPercentage(0.1));
     }
@@ -271,7 +338,9 @@ class FinishTest {
     void gelatineFallsWithBeating() {
         List<CheckValues.Row> trial = CheckValues.read("rag_trial_1908");
         double[] x = trial.stream().mapToDouble(row -> row.number("mill_hours")).toArray();
-        double[] y = trial.stream().mapToDouble(row -> row.number("gelatine_percent")).toArray();
+        double[] y = trial.stream()
+                .mapToDouble(row -> row.number("gelatine_percent"))
+                .toArray();
         double mx = Arrays.stream(x).average().orElseThrow();
         double my = Arrays.stream(y).average().orElseThrow();
         double xy = 0;
@@ -293,11 +362,13 @@ class FinishTest {
             assertThat(beaten.onPaper().likely().in("%")).isCloseTo(y[i], within(0.35));
         }
         assertThat(my + xy / xx * (8 - mx)).isCloseTo(6.2115, withinPercentage(0.01));
-        assertThat(SurfaceSize.gelatine(hours(0.5)).notices()).extracting(Notice::code)
+        assertThat(SurfaceSize.gelatine(hours(0.5)).notices())
+                .extracting(Notice::code)
                 .containsExactly("size.beyond-trial", "size.uncalibrated");
         assertThat(SurfaceSize.gelatine(hours(0)).onPaper().likely().in("%")).isCloseTo(7, within(1e-9));
         assertThat(SurfaceSize.gelatine(hours(12)).onPaper().likely().in("%")).isCloseTo(2, within(1e-9));
-        assertThat(SurfaceSize.carriedOver(hours(2.2), hours(9))).extracting(Notice::code)
+        assertThat(SurfaceSize.carriedOver(hours(2.2), hours(9)))
+                .extracting(Notice::code)
                 .containsExactly("size.other-beating");
         assertThat(SurfaceSize.carriedOver(hours(2.2), hours(2.4))).isEmpty();
         assertThat(SurfaceSize.alumFor(grams(26)).in("g")).isCloseTo(3.38, within(1e-9));
@@ -311,22 +382,32 @@ class FinishTest {
         assertThat(Permanence.tearRequired(Grammage.gsm(50)).in("N")).isCloseTo(0.230, within(1e-9));
         assertThat(Permanence.tearRequired(Grammage.gsm(70)).in("N")).isCloseTo(0.350, within(1e-9));
         assertThat(Permanence.tearRequired(Grammage.gsm(120)).in("N")).isCloseTo(0.350, within(1e-9));
-        DrySheet sheet = FormedSheet.of(grams(10), mm(300), mm(400)).withAdditives(grams(0.2040816327)).couched()
+        DrySheet sheet = FormedSheet.of(grams(10), mm(300), mm(400))
+                .withAdditives(grams(0.2040816327))
+                .couched()
                 .pressed(org.papermath.quantity.Solids.percent(35))
                 .dried(org.papermath.shape.Shrinkage.NONE, SorptionModel.standard(), Air.reference());
         List<Permanence.Requirement> lines = Permanence.checklist(sheet, grams(0.2040816327), "cotton");
         assertThat(lines.get(0).status()).isEqualTo(Permanence.Status.COMPUTED_MET);
         assertThat(lines.get(0))
                 .hasToString("alkaline reserve: 20 g of calcium carbonate in a kilogram of oven-dry sheet or"
-                + " more; computed 20 g/kg from what is said to be retained");
-        assertThat(lines).extracting(Permanence.Requirement::status).containsExactly(Permanence.Status.COMPUTED_MET,
-                Permanence.Status.LABORATORY, Permanence.Status.DECLARED, Permanence.Status.LABORATORY,
-                Permanence.Status.LABORATORY, Permanence.Status.DECLARED);
+                        + " more; computed 20 g/kg from what is said to be retained");
+        assertThat(lines)
+                .extracting(Permanence.Requirement::status)
+                .containsExactly(
+                        Permanence.Status.COMPUTED_MET,
+                        Permanence.Status.LABORATORY,
+                        Permanence.Status.DECLARED,
+                        Permanence.Status.LABORATORY,
+                        Permanence.Status.LABORATORY,
+                        Permanence.Status.DECLARED);
         assertThat(Permanence.checklist(Permanence.Standard.ISO_9706, sheet, grams(0.2040816327), ""))
-                .extracting(Permanence.Requirement::name).containsExactly("alkaline reserve", "pH of a cold extract",
-                        "lignin", "tear strength, both directions");
+                .extracting(Permanence.Requirement::name)
+                .containsExactly(
+                        "alkaline reserve", "pH of a cold extract", "lignin", "tear strength, both directions");
         assertThat(Permanence.checklist(Permanence.Standard.ANSI_NISO_Z39_48, sheet, grams(0.2040816327), ""))
-                .extracting(Permanence.Requirement::required).containsExactly(
+                .extracting(Permanence.Requirement::required)
+                .containsExactly(
                         "20 g of calcium carbonate in a kilogram of oven-dry sheet or more", "7.5 to 10",
                         "1 % or less (kappa number 7)", "5.25 mN·m²/g or more");
         assertThat(Permanence.Standard.ISO_11108.title()).isEqualTo("ISO 11108");
@@ -334,6 +415,6 @@ class FinishTest {
                 .isEqualTo(Permanence.Status.COMPUTED_NOT_MET);
         assertThatThrownBy(() -> Permanence.checklist(sheet, grams(3), "cotton"))
                 .hasMessageStartingWith(
-                "calcium carbonate: 3 g given, but the sheet holds 0.2041 g of additives altogether.");
+                        "calcium carbonate: 3 g given, but the sheet holds 0.2041 g of additives altogether.");
     }
 }

@@ -15,9 +15,9 @@ import org.papermath.drying.WaterBudget;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Notice;
 import org.papermath.order.OrderTolerance;
+import org.papermath.press.Felts;
 import org.papermath.press.Post;
 import org.papermath.press.Press;
-import org.papermath.press.Felts;
 import org.papermath.press.Vacuum;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -44,7 +44,8 @@ class FinishingCheckValuesTest {
         String ask = row.text("ask");
         if (expected.contains(".") && Character.isLetter(expected.charAt(0)) && !ask.endsWith("notice")) {
             assertThatThrownBy(() -> answer(ask, given))
-                    .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.code()).isEqualTo(expected));
+                    .isInstanceOfSatisfying(
+                            Refused.class, refused -> assertThat(refused.code()).isEqualTo(expected));
             return;
         }
         Object answer = answer(ask, given);
@@ -60,7 +61,9 @@ class FinishingCheckValuesTest {
 
     private static Object answer(String ask, Given given) {
         return Stream.of(sheet(ask, given), press(ask, given), size(ask, given), drying(ask, given))
-                .flatMap(Optional::stream).findFirst().orElseThrow(() -> new AssertionError("nothing answers " + ask));
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("nothing answers " + ask));
     }
 
     /** A sheet of one square metre in the reference atmosphere, of some conditioned grammage. */
@@ -70,90 +73,135 @@ class FinishingCheckValuesTest {
     }
 
     private static Optional<Object> sheet(String ask, Given given) {
-        return Optional.ofNullable(switch (ask) {
-            case "density" -> square(given.get("grammage", Kinds.GRAMMAGE)).density(given.get("caliper", Kinds.LENGTH));
-            case "bulk" -> square(given.get("grammage", Kinds.GRAMMAGE)).bulk(given.get("caliper", Kinds.LENGTH));
-            case "caliper notice" -> DensityModel.compared(given.get("first", Kinds.LENGTH),
-                    given.get("second", Kinds.LENGTH))
-                    .stream().map(Notice::code).collect(Collectors.joining());
-            case "grammage" -> DrySheet.weighed(given.get("mass", Kinds.MASS), given.get("width", Kinds.LENGTH),
-                    given.get("height", Kinds.LENGTH)).in(Air.reference()).grammage();
-            case "mass" -> FormedSheet.ofGrammage(given.get("grammage", Kinds.GRAMMAGE),
-                    given.get("width", Kinds.LENGTH),
-                    given.get("height", Kinds.LENGTH)).fibre();
-            case "least", "most" -> accepted(ask, given);
-            case "side shrinkage" -> Shrinkage.measured(given.get("before", Kinds.LENGTH),
-                    given.get("before", Kinds.LENGTH),
-                    given.get("after", Kinds.LENGTH), given.get("after", Kinds.LENGTH)).along();
-            case "area of sides" -> {
-                Amount<?> lost = given.get("lost", Kinds.LINEAR_SHRINKAGE);
-                yield Shrinkage.of(Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()), Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()))
-                        .area();
-            }
-            case "side of area" -> Shrinkage.ofArea(given.get("lost", Kinds.AREA_SHRINKAGE)).along();
-            case "shrunk grammage" -> Kinds.GRAMMAGE.ofSi(org.papermath.equation.Shrinkage.dryGrammage(
-                    given.get("wet", Kinds.GRAMMAGE).si(), 0, given.get("along", Kinds.LINEAR_SHRINKAGE).si(),
-                    given.get("across", Kinds.LINEAR_SHRINKAGE).si()));
-            case "oven-dry" -> Kinds.MASS.ofSi(Moisture.ovenDryOfWetBasis(given.get("mass", Kinds.MASS).si(),
-                    given.get("moisture", Kinds.MOISTURE).si()));
-            case "reweighed" -> Kinds.MASS.ofSi(Moisture.massAtWetBasis(
-                    Moisture.ovenDryOfWetBasis(given.get("mass", Kinds.MASS).si(),
-                    given.get("moisture", Kinds.MOISTURE).si()),
-                    given.get("at", Kinds.MOISTURE).si()));
-            default -> null;
-        });
+        return Optional.ofNullable(
+                switch (ask) {
+                    case "density" ->
+                        square(given.get("grammage", Kinds.GRAMMAGE)).density(given.get("caliper", Kinds.LENGTH));
+                    case "bulk" ->
+                        square(given.get("grammage", Kinds.GRAMMAGE)).bulk(given.get("caliper", Kinds.LENGTH));
+                    case "caliper notice" ->
+                        DensityModel.compared(given.get("first", Kinds.LENGTH), given.get("second", Kinds.LENGTH))
+                                .stream()
+                                .map(Notice::code)
+                                .collect(Collectors.joining());
+                    case "grammage" ->
+                        DrySheet.weighed(
+                                        given.get("mass", Kinds.MASS),
+                                        given.get("width", Kinds.LENGTH),
+                                        given.get("height", Kinds.LENGTH))
+                                .in(Air.reference())
+                                .grammage();
+                    case "mass" ->
+                        FormedSheet.ofGrammage(
+                                        given.get("grammage", Kinds.GRAMMAGE),
+                                        given.get("width", Kinds.LENGTH),
+                                        given.get("height", Kinds.LENGTH))
+                                .fibre();
+                    case "least", "most" -> accepted(ask, given);
+                    case "side shrinkage" ->
+                        Shrinkage.measured(
+                                        given.get("before", Kinds.LENGTH),
+                                        given.get("before", Kinds.LENGTH),
+                                        given.get("after", Kinds.LENGTH),
+                                        given.get("after", Kinds.LENGTH))
+                                .along();
+                    case "area of sides" -> {
+                        Amount<?> lost = given.get("lost", Kinds.LINEAR_SHRINKAGE);
+                        yield Shrinkage.of(
+                                        Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()), Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()))
+                                .area();
+                    }
+                    case "side of area" ->
+                        Shrinkage.ofArea(given.get("lost", Kinds.AREA_SHRINKAGE))
+                                .along();
+                    case "shrunk grammage" ->
+                        Kinds.GRAMMAGE.ofSi(org.papermath.equation.Shrinkage.dryGrammage(
+                                given.get("wet", Kinds.GRAMMAGE).si(),
+                                0,
+                                given.get("along", Kinds.LINEAR_SHRINKAGE).si(),
+                                given.get("across", Kinds.LINEAR_SHRINKAGE).si()));
+                    case "oven-dry" ->
+                        Kinds.MASS.ofSi(Moisture.ovenDryOfWetBasis(
+                                given.get("mass", Kinds.MASS).si(),
+                                given.get("moisture", Kinds.MOISTURE).si()));
+                    case "reweighed" ->
+                        Kinds.MASS.ofSi(Moisture.massAtWetBasis(
+                                Moisture.ovenDryOfWetBasis(
+                                        given.get("mass", Kinds.MASS).si(),
+                                        given.get("moisture", Kinds.MOISTURE).si()),
+                                given.get("at", Kinds.MOISTURE).si()));
+                    default -> null;
+                });
     }
 
     private static Amount<?> accepted(String ask, Given given) {
         Amount<org.papermath.quantity.Share> tolerance = given.get("tolerance", Kinds.SHARE);
         String ordered = given.text("ordered");
-        OrderTolerance<?> limits = ordered.endsWith("m2") ? OrderTolerance.around(Kinds.GRAMMAGE.read(ordered), tolerance)
-                : ordered.endsWith("mm") ? OrderTolerance.around(Kinds.LENGTH.read(ordered), tolerance)
+        OrderTolerance<?> limits = ordered.endsWith("m2")
+                ? OrderTolerance.around(Kinds.GRAMMAGE.read(ordered), tolerance)
+                : ordered.endsWith("mm")
+                        ? OrderTolerance.around(Kinds.LENGTH.read(ordered), tolerance)
                         : OrderTolerance.around(Kinds.MASS.read(ordered), tolerance);
         return ask.equals("least") ? limits.least() : limits.most();
     }
 
     private static Optional<Object> press(String ask, Given given) {
-        return Optional.ofNullable(switch (ask) {
-            case "pressure" -> strong(given).setting(given.get("force", Kinds.FORCE), area(given)).pressure();
-            case "force" -> strong(given).forceFor(given.get("pressure", Kinds.SHEET_PRESSURE), area(given)).force();
-            case "vacuum" -> Vacuum.of(given.get("drawn", Kinds.GAUGE_PRESSURE)).pressure();
-            case "vacuum at" -> Vacuum.atAltitude(given.get("drawn", Kinds.GAUGE_PRESSURE),
-                    given.get("altitude", Kinds.LENGTH))
-                    .pressure();
-            case "settling" -> Post.settling(given.get("before", Kinds.LENGTH), given.get("after", Kinds.LENGTH));
-            case "posts" -> Post.posts(given.count("sheets"), given.count("inPost"));
-            case "largest post" -> Post.largest(Felts.of(Amounts.mm(300), Amounts.mm(400), Grammage.gsm(500),
-                    given.count("felts")));
-            default -> null;
-        });
+        return Optional.ofNullable(
+                switch (ask) {
+                    case "pressure" ->
+                        strong(given)
+                                .setting(given.get("force", Kinds.FORCE), area(given))
+                                .pressure();
+                    case "force" ->
+                        strong(given)
+                                .forceFor(given.get("pressure", Kinds.SHEET_PRESSURE), area(given))
+                                .force();
+                    case "vacuum" ->
+                        Vacuum.of(given.get("drawn", Kinds.GAUGE_PRESSURE)).pressure();
+                    case "vacuum at" ->
+                        Vacuum.atAltitude(given.get("drawn", Kinds.GAUGE_PRESSURE), given.get("altitude", Kinds.LENGTH))
+                                .pressure();
+                    case "settling" ->
+                        Post.settling(given.get("before", Kinds.LENGTH), given.get("after", Kinds.LENGTH));
+                    case "posts" -> Post.posts(given.count("sheets"), given.count("inPost"));
+                    case "largest post" ->
+                        Post.largest(
+                                Felts.of(Amounts.mm(300), Amounts.mm(400), Grammage.gsm(500), given.count("felts")));
+                    default -> null;
+                });
     }
 
     /** A press whose weakest part allows any of the forces, so that only the pressure is asked. */
     private static Press strong(Given given) {
-        return Press.of("press of the case", Amounts.kilonewtons(1e4), given.get("width", Kinds.LENGTH),
+        return Press.of(
+                "press of the case",
+                Amounts.kilonewtons(1e4),
+                given.get("width", Kinds.LENGTH),
                 given.get("length", Kinds.LENGTH));
     }
 
     private static Amount<javax.measure.quantity.Area> area(Given given) {
-        return Kinds.AREA.ofSi(given.get("width", Kinds.LENGTH).si() * given.get("length", Kinds.LENGTH).si());
+        return Kinds.AREA.ofSi(given.get("width", Kinds.LENGTH).si()
+                * given.get("length", Kinds.LENGTH).si());
     }
 
     private static Optional<Object> size(String ask, Given given) {
-        return Optional.ofNullable(switch (ask) {
-            case "pick-up" -> weighed(given).pickUp();
-            case "size on paper" -> weighed(given).onPaper();
-            case "pick-up for" -> SurfaceSize.of(given.get("strength", Kinds.SHARE), Amounts.percent(100))
-                    .pickUpFor(given.get("wanted", Kinds.DOSE));
-            case "bath" -> bath(given).prepared();
-            case "bath size" -> bath(given).drySize();
-            default -> null;
-        });
+        return Optional.ofNullable(
+                switch (ask) {
+                    case "pick-up" -> weighed(given).pickUp();
+                    case "size on paper" -> weighed(given).onPaper();
+                    case "pick-up for" ->
+                        SurfaceSize.of(given.get("strength", Kinds.SHARE), Amounts.percent(100))
+                                .pickUpFor(given.get("wanted", Kinds.DOSE));
+                    case "bath" -> bath(given).prepared();
+                    case "bath size" -> bath(given).drySize();
+                    default -> null;
+                });
     }
 
     private static SurfaceSize weighed(Given given) {
-        return SurfaceSize.weighed(given.get("strength", Kinds.SHARE), given.get("dry", Kinds.MASS),
-                given.get("wet", Kinds.MASS));
+        return SurfaceSize.weighed(
+                given.get("strength", Kinds.SHARE), given.get("dry", Kinds.MASS), given.get("wet", Kinds.MASS));
     }
 
     private static SurfaceSize.Bath bath(Given given) {
@@ -162,29 +210,53 @@ class FinishingCheckValuesTest {
     }
 
     private static Optional<Object> drying(String ask, Given given) {
-        return Optional.ofNullable(switch (ask) {
-            case "ratio" -> CouchedSheet.weighed(Amounts.kilograms(1),
-                    Kinds.MASS.ofSi(1 - given.get("moisture", Kinds.MOISTURE).si()), Amounts.metres(1),
-                    Amounts.metres(1)).ratio();
-            case "blotters" -> layers(given).blotters();
-            case "boards" -> layers(given).boards();
-            case "layers" -> layers(given).layers();
-            case "flat" -> DryingModel.sheetsForFlat(given.count("wanted"), given.get("share", Kinds.SHARE));
-            case "drying water" -> DryingModel.Batch.of(given.get("dry", Kinds.MASS), Amounts.squareMetres(1),
-                    ratio(given, "from"), ratio(given, "to"), ratio(given, "to")).water();
-            case "weighed rate" -> DryingModel.isDry(given.get("first", Kinds.MASS), given.get("second", Kinds.MASS),
-                    given.get("between", Kinds.TIME)).lost();
-            case "weighed time" -> DryingModel.isDry(given.get("first", Kinds.MASS), given.get("second", Kinds.MASS),
-                    given.get("between", Kinds.TIME), given.get("left", Kinds.MASS)).leastTime().orElseThrow();
-            case "water per paper" -> budget(given).perPaper();
-            case "drained" -> drained(given).solids();
-            case "drained share" -> drained(given).ofPaper();
-            default -> null;
-        });
+        return Optional.ofNullable(
+                switch (ask) {
+                    case "ratio" ->
+                        CouchedSheet.weighed(
+                                        Amounts.kilograms(1),
+                                        Kinds.MASS.ofSi(1
+                                                - given.get("moisture", Kinds.MOISTURE)
+                                                        .si()),
+                                        Amounts.metres(1),
+                                        Amounts.metres(1))
+                                .ratio();
+                    case "blotters" -> layers(given).blotters();
+                    case "boards" -> layers(given).boards();
+                    case "layers" -> layers(given).layers();
+                    case "flat" -> DryingModel.sheetsForFlat(given.count("wanted"), given.get("share", Kinds.SHARE));
+                    case "drying water" ->
+                        DryingModel.Batch.of(
+                                        given.get("dry", Kinds.MASS),
+                                        Amounts.squareMetres(1),
+                                        ratio(given, "from"),
+                                        ratio(given, "to"),
+                                        ratio(given, "to"))
+                                .water();
+                    case "weighed rate" ->
+                        DryingModel.isDry(
+                                        given.get("first", Kinds.MASS),
+                                        given.get("second", Kinds.MASS),
+                                        given.get("between", Kinds.TIME))
+                                .lost();
+                    case "weighed time" ->
+                        DryingModel.isDry(
+                                        given.get("first", Kinds.MASS),
+                                        given.get("second", Kinds.MASS),
+                                        given.get("between", Kinds.TIME),
+                                        given.get("left", Kinds.MASS))
+                                .leastTime()
+                                .orElseThrow();
+                    case "water per paper" -> budget(given).perPaper();
+                    case "drained" -> drained(given).solids();
+                    case "drained share" -> drained(given).ofPaper();
+                    default -> null;
+                });
     }
 
     private static Amount<org.papermath.quantity.MoistureRatio> ratio(Given given, String name) {
-        return Kinds.MOISTURE_RATIO.ofSi(Moisture.ratioOfWetBasis(given.get(name, Kinds.MOISTURE).si()));
+        return Kinds.MOISTURE_RATIO.ofSi(
+                Moisture.ratioOfWetBasis(given.get(name, Kinds.MOISTURE).si()));
     }
 
     private static DryingModel.Layers layers(Given given) {
@@ -196,8 +268,8 @@ class FinishingCheckValuesTest {
     }
 
     private static WaterBudget.Drained drained(Given given) {
-        return budget(given).drained(given.get("whiteWater", Kinds.VOLUME),
-                given.get("consistency", Kinds.CONSISTENCY));
+        return budget(given)
+                .drained(given.get("whiteWater", Kinds.VOLUME), given.get("consistency", Kinds.CONSISTENCY));
     }
 
     /** A post of 25 sheets in a press with 230 mm of daylight: what a studio would lay and lift. */
@@ -207,7 +279,8 @@ class FinishingCheckValuesTest {
                 .couched(Solids.percent(15));
         assertThat(sheet.mass().in("g")).isCloseTo(140, withinPercentage(0.1));
         Felts felts = Felts.of(Amounts.mm(350), Amounts.mm(470), Grammage.gsm(600), 26);
-        Post post = Post.of(felts, 25, sheet.mass()).wetFelt(Amounts.grams(0.350 * 0.470 * 600 * 3))
+        Post post = Post.of(felts, 25, sheet.mass())
+                .wetFelt(Amounts.grams(0.350 * 0.470 * 600 * 3))
                 .layers(Amounts.mm(6), Amounts.mm(1.5));
         assertThat(post.felts()).isEqualTo(26);
         assertThat(post.wetFelt().in("g")).isCloseTo(296, withinPercentage(0.1));

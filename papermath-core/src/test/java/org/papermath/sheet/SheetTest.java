@@ -47,10 +47,14 @@ class SheetTest {
         assertThat(grammage.in("g/m2")).isBetween(310.0, 313.5);
         double ratio = SorptionModel.standard().ratio(ROOM).si();
         double reference = SorptionModel.standard().ratio(Air.reference()).si();
-        assertThat(grammage.si()).isCloseTo(0.00492 / (0.148 * 0.105) / (1 + ratio) * (1 + reference),
-                withinPercentage(1e-9));
-        assertThat(DrySheet.weighed(grams(4.92), mm(148), mm(105)).in(ROOM, Furnish.of(Fibres.ABACA)).conditioned()
-                .grammage().si()).isLessThan(grammage.si());
+        assertThat(grammage.si())
+                .isCloseTo(0.00492 / (0.148 * 0.105) / (1 + ratio) * (1 + reference), withinPercentage(1e-9));
+        assertThat(DrySheet.weighed(grams(4.92), mm(148), mm(105))
+                        .in(ROOM, Furnish.of(Fibres.ABACA))
+                        .conditioned()
+                        .grammage()
+                        .si())
+                .isLessThan(grammage.si());
     }
 
     @Test
@@ -67,7 +71,8 @@ class SheetTest {
         assertThat(formed).hasToString("formed sheet 300 mm × 400 mm, 100 g, 12 % solids, 833.3 g/m²");
         assertThat(formed.couched()).hasToString("couched sheet 300 mm × 400 mm, 80 g, 15 % solids, 666.7 g/m²");
         assertThat(formed.couched().unpressed().released().si()).isZero();
-        assertThat(formed.withAdditives(grams(3)).solids().si()).isCloseTo(formed.solids().si(), within(1e-12));
+        assertThat(formed.withAdditives(grams(3)).solids().si())
+                .isCloseTo(formed.solids().si(), within(1e-12));
         assertThat(formed.at(Solids.percent(10)).mass().in("g")).isCloseTo(120, withinPercentage(1e-9));
     }
 
@@ -75,13 +80,18 @@ class SheetTest {
     void mineralsHoldNoMoisture() {
         FormedSheet formed = FormedSheet.of(grams(12), mm(300), mm(400));
         DrySheet plain = formed.couched().unpressed().dried(Shrinkage.NONE, SorptionModel.standard(), ROOM);
-        DrySheet filled = formed.withMinerals(grams(2)).couched().unpressed()
+        DrySheet filled = formed.withMinerals(grams(2))
+                .couched()
+                .unpressed()
                 .dried(Shrinkage.NONE, SorptionModel.standard(), ROOM);
-        DrySheet sized = formed.withAdditives(grams(2)).couched().unpressed()
+        DrySheet sized = formed.withAdditives(grams(2))
+                .couched()
+                .unpressed()
                 .dried(Shrinkage.NONE, SorptionModel.standard(), ROOM);
         assertThat(filled.water().si()).isCloseTo(plain.water().si(), within(1e-15));
         assertThat(sized.water().si()).isCloseTo(plain.water().si() * 14 / 12, within(1e-12));
-        assertThat(filled.conditioned().water().si()).isCloseTo(plain.conditioned().water().si(), within(1e-15));
+        assertThat(filled.conditioned().water().si())
+                .isCloseTo(plain.conditioned().water().si(), within(1e-15));
         assertThat(filled.minerals().in("g")).isCloseTo(2, within(1e-9));
         assertThat(filled.additives().in("g")).isCloseTo(2, within(1e-9));
     }
@@ -101,7 +111,9 @@ class SheetTest {
     }
 
     private static void holds(Sheet sheet) {
-        double dry = sheet.area().si() * sheet.grammage().si() * (1 - sheet.moisture().si());
+        double dry = sheet.area().si()
+                * sheet.grammage().si()
+                * (1 - sheet.moisture().si());
         assertThat(dry).isCloseTo(sheet.ovenDry().si(), withinPercentage(1e-12 * 100));
         assertThat(sheet.fibre().si() + sheet.additives().si() + sheet.water().si())
                 .isCloseTo(sheet.mass().si(), withinPercentage(1e-10));
@@ -109,13 +121,14 @@ class SheetTest {
     }
 
     @Property(tries = 250, seed = "2026")
-    void couchPressDrySizeDryConserves(@ForAll @DoubleRange(min = 1, max = 60) double fibre,
+    void couchPressDrySizeDryConserves(
+            @ForAll @DoubleRange(min = 1, max = 60) double fibre,
             @ForAll @DoubleRange(min = 0, max = 10) double filler,
             @ForAll @DoubleRange(min = 16, max = 55) double pressed,
             @ForAll @DoubleRange(min = 0.5, max = 8) double strength,
-                    @ForAll @DoubleRange(min = 30, max = 200) double pickUp,
+            @ForAll @DoubleRange(min = 30, max = 200) double pickUp,
             @ForAll @DoubleRange(min = 0, max = 0.25) double along,
-                    @ForAll @DoubleRange(min = 0, max = 0.25) double across,
+            @ForAll @DoubleRange(min = 0, max = 0.25) double across,
             @ForAll @DoubleRange(min = 10, max = 80) double humidity) {
         Air air = Air.of(celsius(20), RelativeHumidity.percent(humidity));
         FormedSheet formed = FormedSheet.of(grams(fibre), mm(300), mm(400)).withAdditives(grams(filler));
@@ -130,33 +143,40 @@ class SheetTest {
             holds(sheet);
             assertThat(sheet.fibre().si()).isEqualTo(formed.fibre().si());
         }
-        double released = couched.released().si() + out.released().si() + dry.released().si();
+        double released =
+                couched.released().si() + out.released().si() + dry.released().si();
         assertThat(dry.water().si() + released).isCloseTo(formed.water().si(), withinPercentage(1e-10));
         double bath = dry.mass().si() * pickUp / 100;
         assertThat(wet.additives().si() - dry.additives().si()).isCloseTo(bath * strength / 100, within(1e-15));
         assertThat(wet.mass().si()).isCloseTo(dry.mass().si() + bath, withinPercentage(1e-10));
         assertThat(sized.additives().si()).isEqualTo(wet.additives().si());
-        assertThat(sized.water().si() + sized.released().si()).isCloseTo(wet.water().si(), withinPercentage(1e-10));
+        assertThat(sized.water().si() + sized.released().si())
+                .isCloseTo(wet.water().si(), withinPercentage(1e-10));
         assertThat(dry.area().si()).isCloseTo(0.12 * (1 - shrinkage.area().si()), withinPercentage(1e-10));
     }
 
     /** From the order back to deckle and wet mat, and forward again. */
     @Property(tries = 250, seed = "2026")
-    void theWholePathTurnsBack(@ForAll @IntRange(min = 0, max = 7) int fibreIndex,
+    void theWholePathTurnsBack(
+            @ForAll @IntRange(min = 0, max = 7) int fibreIndex,
             @ForAll @IntRange(min = 0, max = 95) int share,
             @ForAll @DoubleRange(min = 0.5, max = 8) double hours,
             @ForAll @DoubleRange(min = 0.1, max = 1.5) double pressure,
             @ForAll @IntRange(min = 0, max = 7) int restraintIndex,
-                    @ForAll @DoubleRange(min = 60, max = 400) double gsm,
+            @ForAll @DoubleRange(min = 60, max = 400) double gsm,
             @ForAll @DoubleRange(min = 80, max = 500) double width,
-                    @ForAll @DoubleRange(min = 80, max = 700) double height,
+            @ForAll @DoubleRange(min = 80, max = 700) double height,
             @ForAll @DoubleRange(min = 5, max = 35) double celsius,
-                    @ForAll @DoubleRange(min = 20, max = 80) double humidity) {
-        List<Fibre> fibres = Fibres.all().stream().filter(fibre -> Assumptions.standard()
-                .find("shrinkage.time", fibre.scope()).isPresent()).toList();
+            @ForAll @DoubleRange(min = 20, max = 80) double humidity) {
+        List<Fibre> fibres = Fibres.all().stream()
+                .filter(fibre -> Assumptions.standard()
+                        .find("shrinkage.time", fibre.scope())
+                        .isPresent())
+                .toList();
         Fibre first = fibres.get(fibreIndex % fibres.size());
         Fibre second = fibres.get((fibreIndex + 1) % fibres.size());
-        Furnish furnish = share < 1 ? Furnish.of(first)
+        Furnish furnish = share < 1
+                ? Furnish.of(first)
                 : Furnish.of(Share.percent(share), first, Share.percent(100 - share), second);
         Restraint restraint = Restraint.all().get(restraintIndex);
         SorptionModel sorption = SorptionModel.standard(furnish);
@@ -164,24 +184,32 @@ class SheetTest {
         Amount<WaterRetention> wrv = WaterRetention.gramsPerGram(1.2 + hours / 8);
 
         // Backwards: what the sheet shrinks does not depend on its size, only on where drying begins.
-        CouchedSheet trial = FormedSheet.ofGrammage(Grammage.gsm(gsm), mm(width), mm(height)).couched();
+        CouchedSheet trial =
+                FormedSheet.ofGrammage(Grammage.gsm(gsm), mm(width), mm(height)).couched();
         Amount<SheetPressure> p = Kinds.SHEET_PRESSURE.of(pressure, "MPa");
-        PressedSheet trialPressed = PressingModel.standard().press(trial, wrv, p, minutes(10000)).sheet();
-        Shrinkage shrinkage = ShrinkageModel.standard(furnish).along(Amounts.hours(hours),
-                DryingPath.from(trialPressed).then(restraint, sorption.ratio(air))).shrinkage();
+        PressedSheet trialPressed =
+                PressingModel.standard().press(trial, wrv, p, minutes(10000)).sheet();
+        Shrinkage shrinkage = ShrinkageModel.standard(furnish)
+                .along(Amounts.hours(hours), DryingPath.from(trialPressed).then(restraint, sorption.ratio(air)))
+                .shrinkage();
 
         // And forward again.
         FormedSheet formed = FormedSheet.toBecome(Grammage.gsm(gsm), mm(width), mm(height), shrinkage, sorption);
         assertThat(formed.width().in("mm") * (1 - shrinkage.acrossFraction())).isCloseTo(width, withinPercentage(1e-7));
-        PressedSheet pressed = PressingModel.standard().press(formed.couched(), wrv, p, minutes(10000)).sheet();
-        Shrinkage again = ShrinkageModel.standard(furnish).along(Amounts.hours(hours),
-                DryingPath.from(pressed).then(restraint, sorption.ratio(air))).shrinkage();
+        PressedSheet pressed = PressingModel.standard()
+                .press(formed.couched(), wrv, p, minutes(10000))
+                .sheet();
+        Shrinkage again = ShrinkageModel.standard(furnish)
+                .along(Amounts.hours(hours), DryingPath.from(pressed).then(restraint, sorption.ratio(air)))
+                .shrinkage();
         DrySheet dry = pressed.dried(again, sorption, air);
         assertThat(dry.width().in("mm")).isCloseTo(width, withinPercentage(1e-7));
         assertThat(dry.height().in("mm")).isCloseTo(height, withinPercentage(1e-7));
         assertThat(dry.conditioned().grammage().in("g/m2")).isCloseTo(gsm, withinPercentage(1e-7));
         assertThat(dry.grammage().si() / dry.conditioned().grammage().si())
-                .isCloseTo((1 + sorption.ratio(air).si()) / (1 + sorption.ratio(Air.reference()).si()),
-                withinPercentage(1e-7));
+                .isCloseTo(
+                        (1 + sorption.ratio(air).si())
+                                / (1 + sorption.ratio(Air.reference()).si()),
+                        withinPercentage(1e-7));
     }
 }

@@ -74,7 +74,9 @@ public final class CheckValues {
 
     /** The one row of a table whose column holds the given text. */
     public static Row row(String name, String column, String value) {
-        List<Row> found = read(name).stream().filter(row -> row.text(column).equals(value)).toList();
+        List<Row> found = read(name).stream()
+                .filter(row -> row.text(column).equals(value))
+                .toList();
         if (found.size() != 1) {
             throw new AssertionError(name + ": " + found.size() + " rows with " + column + " = \"" + value + "\"");
         }

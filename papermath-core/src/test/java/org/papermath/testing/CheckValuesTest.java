@@ -13,8 +13,7 @@ class CheckValuesTest {
 
     @Test
     void readsQuotedCellsAndNumbers() {
-        List<CheckValues.Row> rows =
-                CheckValues.parse("t", HEAD + "case,mass\n\"a, \"\"b\"\"\",1.5e3\n\nplain,\n");
+        List<CheckValues.Row> rows = CheckValues.parse("t", HEAD + "case,mass\n\"a, \"\"b\"\"\",1.5e3\n\nplain,\n");
         assertThat(rows).hasSize(2);
         assertThat(rows.get(0).text("case")).isEqualTo("a, \"b\"");
         assertThat(rows.get(0).number("mass")).isEqualTo(1500.0);

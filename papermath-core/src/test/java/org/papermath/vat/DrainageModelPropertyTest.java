@@ -26,8 +26,11 @@ class DrainageModelPropertyTest {
     private static final double WIRE = Assumptions.standard().si("drainage.wire-resistance", Scope.GENERAL);
 
     private static DrainingSheet sheet(double millimetres, double perLitre, double alpha, double celsius) {
-        return MODEL.drain(Amounts.mm(millimetres), FibreConcentration.gramsPerLitre(perLitre),
-                Kinds.FILTRATION_RESISTANCE.of(alpha, "m/kg"), Water.at(Amounts.celsius(celsius)));
+        return MODEL.drain(
+                Amounts.mm(millimetres),
+                FibreConcentration.gramsPerLitre(perLitre),
+                Kinds.FILTRATION_RESISTANCE.of(alpha, "m/kg"),
+                Water.at(Amounts.celsius(celsius)));
     }
 
     private static double integrated(double depth, double perLitre, double alpha, Water water, double filtrate) {
@@ -45,7 +48,8 @@ class DrainageModelPropertyTest {
             }
         };
         return new DormandPrince853Integrator(1e-14, filtrate, 1e-15, 1e-12)
-                .integrate(darcy, new ODEState(0, new double[] {0}), filtrate).getPrimaryState()[0];
+                .integrate(darcy, new ODEState(0, new double[] {0}), filtrate)
+                .getPrimaryState()[0];
     }
 
     @Property(tries = 200, seed = "2026")
@@ -76,10 +80,14 @@ class DrainageModelPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 1.001, max = 1.05) double more) {
         double alpha = Math.pow(10, logAlpha);
         double time = sheet(millimetres, perLitre, alpha, celsius).time().si();
-        assertThat(sheet(millimetres, perLitre, alpha, celsius + more).time().si()).isLessThan(time);
-        assertThat(sheet(millimetres, perLitre, alpha * more, celsius).time().si()).isGreaterThan(time);
-        assertThat(sheet(millimetres, perLitre * more, alpha, celsius).time().si()).isGreaterThan(time);
-        assertThat(sheet(millimetres * more, perLitre, alpha, celsius).time().si()).isGreaterThan(time);
+        assertThat(sheet(millimetres, perLitre, alpha, celsius + more).time().si())
+                .isLessThan(time);
+        assertThat(sheet(millimetres, perLitre, alpha * more, celsius).time().si())
+                .isGreaterThan(time);
+        assertThat(sheet(millimetres, perLitre * more, alpha, celsius).time().si())
+                .isGreaterThan(time);
+        assertThat(sheet(millimetres * more, perLitre, alpha, celsius).time().si())
+                .isGreaterThan(time);
     }
 
     @Property(tries = 200, seed = "2026")
@@ -88,11 +96,21 @@ class DrainageModelPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 50, max = 740) double freeness,
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 1) double more) {
         DrainabilityModel model = DrainabilityModel.standard();
-        double slow = model.resistance(Kinds.SCHOPPER_RIEGLER.of(number, "SR")).likely().si();
-        double slower = model.resistance(Kinds.SCHOPPER_RIEGLER.of(number + more, "SR")).likely().si();
-        assertThat(sheet(20, 5, slower, 20).time().si()).isGreaterThan(sheet(20, 5, slow, 20).time().si());
-        double free = model.resistanceOfCanadian(Kinds.CANADIAN_FREENESS.of(freeness + more, "mL_CSF")).likely().si();
-        double lessFree = model.resistanceOfCanadian(Kinds.CANADIAN_FREENESS.of(freeness, "mL_CSF")).likely().si();
-        assertThat(sheet(20, 5, lessFree, 20).time().si()).isGreaterThan(sheet(20, 5, free, 20).time().si());
+        double slow = model.resistance(Kinds.SCHOPPER_RIEGLER.of(number, "SR"))
+                .likely()
+                .si();
+        double slower = model.resistance(Kinds.SCHOPPER_RIEGLER.of(number + more, "SR"))
+                .likely()
+                .si();
+        assertThat(sheet(20, 5, slower, 20).time().si())
+                .isGreaterThan(sheet(20, 5, slow, 20).time().si());
+        double free = model.resistanceOfCanadian(Kinds.CANADIAN_FREENESS.of(freeness + more, "mL_CSF"))
+                .likely()
+                .si();
+        double lessFree = model.resistanceOfCanadian(Kinds.CANADIAN_FREENESS.of(freeness, "mL_CSF"))
+                .likely()
+                .si();
+        assertThat(sheet(20, 5, lessFree, 20).time().si())
+                .isGreaterThan(sheet(20, 5, free, 20).time().si());
     }
 }

@@ -40,12 +40,18 @@ class DrainageModelTest {
         // the viscosity of the formula lies 0.05 % below the 1.002 mPa s these were worked out with
         double[][] table = {{5e8, 9.7574}, {2e9, 31.959}, {1e10, 150.37}, {5e10, 742.40}};
         for (double[] row : table) {
-            assertThat(MODEL.drain(depth, FIVE, alpha(row[0]), Water.room()).time().in("s"))
+            assertThat(MODEL.drain(depth, FIVE, alpha(row[0]), Water.room())
+                            .time()
+                            .in("s"))
                     .isCloseTo(row[1], relative(row[1], 1e-3));
         }
-        assertThat(MODEL.drain(depth, FIVE, alpha(1e10), Water.at(celsius(40))).time().in("s"))
+        assertThat(MODEL.drain(depth, FIVE, alpha(1e10), Water.at(celsius(40)))
+                        .time()
+                        .in("s"))
                 .isCloseTo(97.993, within(0.6));
-        assertThat(MODEL.drain(mm(50), FibreConcentration.gramsPerLitre(2), alpha(5e9), Water.room()).time().in("s"))
+        assertThat(MODEL.drain(mm(50), FibreConcentration.gramsPerLitre(2), alpha(5e9), Water.room())
+                        .time()
+                        .in("s"))
                 .isCloseTo(74.141, within(0.1));
     }
 
@@ -55,10 +61,12 @@ class DrainageModelTest {
                 MODEL.resistance(Reading.of(seconds(30), seconds(1)), mm(20), FIVE, Water.room());
         assertThat(read.value().si()).isCloseTo(1.9254e9, relative(1.9254e9, 1e-3));
         assertThat(read.error().si() / read.value().si()).isBetween(1 / 30.0, 0.05);
-        assertThat(MODEL.drain(mm(20), FIVE, read.value(), Water.room()).time().in("s")).isCloseTo(30, within(1e-9));
+        assertThat(MODEL.drain(mm(20), FIVE, read.value(), Water.room()).time().in("s"))
+                .isCloseTo(30, within(1e-9));
         assertThatThrownBy(() -> MODEL.resistance(Reading.of(seconds(1), seconds(0.1)), mm(20), FIVE, Water.room()))
-                .isInstanceOf(Refused.class).hasMessage("drainage time: 1 s given, but the bare cover alone takes"
-                + " 2.356 s for that"
+                .isInstanceOf(Refused.class)
+                .hasMessage("drainage time: 1 s given, but the bare cover alone takes"
+                        + " 2.356 s for that"
                         + " depth. Check the depth, or the cover is more open than reckoned.");
     }
 
@@ -92,7 +100,8 @@ class DrainageModelTest {
         assertThat(shaken.drain(mm(20), FIVE, alpha(2e9), Water.room()).time().si())
                 .isCloseTo(0.6 * bare, relative(bare, 1e-12));
         double read = shaken.resistance(Reading.of(seconds(0.6 * bare), seconds(0.1)), mm(20), FIVE, Water.room())
-                .value().si();
+                .value()
+                .si();
         assertThat(read).isCloseTo(2e9, relative(2e9, 1e-9));
     }
 
@@ -121,12 +130,15 @@ class DrainageModelTest {
             assertThat(moment.settled().si()).isGreaterThanOrEqualTo(0.9 - 1e-9);
         }
         if (temperature < 59) {
-            assertThat(MODEL.drain(mm(depth), strength, alpha, Water.at(celsius(temperature + 1))).time().si())
+            assertThat(MODEL.drain(mm(depth), strength, alpha, Water.at(celsius(temperature + 1)))
+                            .time()
+                            .si())
                     .isLessThan(time);
         }
         if (logAlpha < 12) {
-            assertThat(MODEL.drain(mm(depth), strength, alpha.multiply(1.1), Water.at(celsius(temperature))).time()
-                    .si())
+            assertThat(MODEL.drain(mm(depth), strength, alpha.multiply(1.1), Water.at(celsius(temperature)))
+                            .time()
+                            .si())
                     .isGreaterThan(time);
         }
     }

@@ -10,8 +10,7 @@ import org.papermath.testing.StudioCases;
 class StudioCheckValuesTest {
     @TestFactory
     Stream<DynamicTest> printedFigures() {
-        return cases("trade_fibre_to_sheets", "trade_beater_and_vat", "trade_alkali_colour_size",
-                "trade_cooking");
+        return cases("trade_fibre_to_sheets", "trade_beater_and_vat", "trade_alkali_colour_size", "trade_cooking");
     }
 
     @TestFactory
@@ -20,7 +19,9 @@ class StudioCheckValuesTest {
     }
 
     private static Stream<DynamicTest> cases(String... tables) {
-        return Stream.of(tables).flatMap(table -> CheckValues.read(table).stream()
-                .map(row -> DynamicTest.dynamicTest(row + " " + row.text("asked"), () -> StudioCases.check(row))));
+        return Stream.of(tables)
+                .flatMap(table -> CheckValues.read(table).stream()
+                        .map(row ->
+                                DynamicTest.dynamicTest(row + " " + row.text("asked"), () -> StudioCases.check(row))));
     }
 }

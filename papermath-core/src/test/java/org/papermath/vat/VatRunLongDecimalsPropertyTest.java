@@ -7,7 +7,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.HashMap;
 import java.util.Map;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -55,8 +54,12 @@ class VatRunLongDecimalsPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 0.4) double dose,
             @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double kept) {
         Pulp pulp = Pulp.ofWet(Kinds.MASS.ofSi(kilograms), Kinds.CONSISTENCY.of(percent, "%"));
-        VatCharge charge = VatCharge.of(pulp, Kinds.MASS.ofSi(part * kilograms), Kinds.SHARE.of(retention, "1"),
-                Kinds.SOLIDS.of(couched, "1")).carrying(
+        VatCharge charge = VatCharge.of(
+                        pulp,
+                        Kinds.MASS.ofSi(part * kilograms),
+                        Kinds.SHARE.of(retention, "1"),
+                        Kinds.SOLIDS.of(couched, "1"))
+                .carrying(
                         AdditiveDose.of(Additive.of("ochre", Additive.Purpose.PIGMENT), Kinds.DOSE.of(dose, "1")),
                         Kinds.SHARE.of(kept, "1"));
         Pulp fresh = Pulp.ofOvenDry(Kinds.MASS.ofSi(added * 0.03)).inWater(Kinds.MASS.ofSi(added * 0.97));
@@ -102,12 +105,17 @@ class VatRunLongDecimalsPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 1.8, max = 12) double stock,
             @ForAll Recharge.Level level) {
         Pulp pulp = Pulp.ofWet(Kinds.MASS.ofSi(kilograms), Kinds.CONSISTENCY.of(percent, "%"));
-        VatCharge charge = VatCharge.of(pulp, Kinds.MASS.ofSi(lifted), Kinds.SHARE.of(0.97, "1"),
-                Kinds.SOLIDS.of(0.15, "1"));
+        VatCharge charge =
+                VatCharge.of(pulp, Kinds.MASS.ofSi(lifted), Kinds.SHARE.of(0.97, "1"), Kinds.SOLIDS.of(0.15, "1"));
         Recharge table;
         try {
-            table = Recharge.within(charge, charge.firstSheet(), Kinds.SHARE.of(tolerance, "1"), count,
-                    Kinds.CONSISTENCY.of(stock, "%"), level);
+            table = Recharge.within(
+                    charge,
+                    charge.firstSheet(),
+                    Kinds.SHARE.of(tolerance, "1"),
+                    count,
+                    Kinds.CONSISTENCY.of(stock, "%"),
+                    level);
         } catch (Refused refused) {
             assertThat(refused.code()).isEqualTo("vat.too-small-for-tolerance");
             return;

@@ -7,14 +7,12 @@ import static org.papermath.testing.CheckValues.relative;
 
 import java.util.ArrayList;
 import java.util.List;
-
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.Pulp;
@@ -45,7 +43,8 @@ class VatRunPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double dose,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double kept) {
         VatCharge charge = charge(litres, percent, part * litres, retention, couched)
-                .carrying(AdditiveDose.of(Additive.of("ochre", Additive.Purpose.PIGMENT), Kinds.DOSE.of(dose, "1")),
+                .carrying(
+                        AdditiveDose.of(Additive.of("ochre", Additive.Purpose.PIGMENT), Kinds.DOSE.of(dose, "1")),
                         Kinds.SHARE.of(kept, "1"));
         Pulp fresh = Pulp.ofOvenDry(Kinds.MASS.ofSi(added * 0.03)).inWater(Kinds.MASS.ofSi(added * 0.97));
         VatRun run = charge.pull(count, Recharge.every(every, fresh, count));
@@ -105,15 +104,26 @@ class VatRunPropertyTest {
         double target = charge.firstSheet().si() * off;
         Recharge table;
         try {
-            table = Recharge.within(charge, Kinds.MASS.ofSi(target), Kinds.SHARE.of(tolerance, "1"), count,
-                    Kinds.CONSISTENCY.of(stock, "%"), level);
+            table = Recharge.within(
+                    charge,
+                    Kinds.MASS.ofSi(target),
+                    Kinds.SHARE.of(tolerance, "1"),
+                    count,
+                    Kinds.CONSISTENCY.of(stock, "%"),
+                    level);
         } catch (Refused refused) {
             assertThat(refused.code()).isEqualTo("vat.too-small-for-tolerance");
-            double least = Kinds.VOLUME.read(((String) refused.arguments().get("least")).replace("m³", "m3"))
-                    .si() * 1000;
-            Recharge enough = Recharge.within(charge(least * 1.01, percent, lift, retention, 0.15),
+            double least = Kinds.VOLUME
+                            .read(((String) refused.arguments().get("least")).replace("m³", "m3"))
+                            .si()
+                    * 1000;
+            Recharge enough = Recharge.within(
+                    charge(least * 1.01, percent, lift, retention, 0.15),
                     Kinds.MASS.ofSi(target),
-                    Kinds.SHARE.of(tolerance, "1"), count, Kinds.CONSISTENCY.of(stock, "%"), level);
+                    Kinds.SHARE.of(tolerance, "1"),
+                    count,
+                    Kinds.CONSISTENCY.of(stock, "%"),
+                    level);
             assertThat(enough.every()).isGreaterThanOrEqualTo(1);
             assertThat(litres).isLessThan(least * 1.01);
             return;
@@ -121,7 +131,9 @@ class VatRunPropertyTest {
         VatRun run = charge.pull(count, table);
         run.fibreKilograms().forEach(sheet -> assertThat(sheet).isCloseTo(target, relative(target, tolerance)));
         if (level == Recharge.Level.HELD) {
-            double start = charge.stock().si() + table.now().stock().si() * 1000 + table.now().water().si() * 1000;
+            double start = charge.stock().si()
+                    + table.now().stock().si() * 1000
+                    + table.now().water().si() * 1000;
             assertThat(run.left().mass().si()).isLessThan(start * 1.03);
         }
     }
@@ -142,18 +154,27 @@ class VatRunPropertyTest {
         double target = reckoned.firstSheet().si();
         VatRun plan = reckoned.pull(after + further);
         VatRun truth = real.pull(after);
-        VatReading reading = bySheet ? VatReading.driedSheet(truth.fibre(after), Kinds.MOISTURE.of(0, "%"))
-                : VatReading.vatSample(Amounts.kilograms(1),
+        VatReading reading = bySheet
+                ? VatReading.driedSheet(truth.fibre(after), Kinds.MOISTURE.of(0, "%"))
+                : VatReading.vatSample(
+                        Amounts.kilograms(1),
                         Kinds.MASS.ofSi(truth.left().consistency().si()));
-        VatCorrection correction = plan.correct(after, reading, Kinds.MASS.ofSi(target), Kinds.SHARE.of(5, "%"),
+        VatCorrection correction = plan.correct(
+                after,
+                reading,
+                Kinds.MASS.ofSi(target),
+                Kinds.SHARE.of(5, "%"),
                 further,
-                Kinds.CONSISTENCY.of(2.5, "%"), Recharge.Level.RISING);
+                Kinds.CONSISTENCY.of(2.5, "%"),
+                Recharge.Level.RISING);
         assertThat(correction.found().in("%")).isCloseTo(thin ? 90 : 110, within(0.5));
         assertThat(correction.stands().consistency().si())
-                .isCloseTo(truth.left().consistency().si(), relative(truth.left().consistency().si(), 3e-4));
+                .isCloseTo(
+                        truth.left().consistency().si(),
+                        relative(truth.left().consistency().si(), 3e-4));
 
-        VatCharge now = VatCharge.of(truth.left(), Kinds.MASS.ofSi(lift), Kinds.SHARE.of(97, "%"),
-                Kinds.SOLIDS.of(15, "%"));
+        VatCharge now =
+                VatCharge.of(truth.left(), Kinds.MASS.ofSi(lift), Kinds.SHARE.of(97, "%"), Kinds.SOLIDS.of(15, "%"));
         VatRun mended = now.pull(further, correction.recharge());
         mended.fibreKilograms().forEach(sheet -> assertThat(sheet).isCloseTo(target, relative(target, 0.05)));
     }
@@ -173,23 +194,33 @@ class VatRunPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 0.08, max = 0.3) double couched,
             @ForAll @Scale(6) @DoubleRange(min = 0.012, max = 0.5) double stock,
             @ForAll @Scale(6) @DoubleRange(min = 0.002, max = 0.01) double vat) {
-        Recharge.Replacement done = Recharge.replacing(Kinds.MASS.ofSi(taken), Kinds.SOLIDS.of(couched, "1"),
-                Kinds.CONSISTENCY.of(stock, "1"), Kinds.CONSISTENCY.of(vat, "1"));
+        Recharge.Replacement done = Recharge.replacing(
+                Kinds.MASS.ofSi(taken),
+                Kinds.SOLIDS.of(couched, "1"),
+                Kinds.CONSISTENCY.of(stock, "1"),
+                Kinds.CONSISTENCY.of(vat, "1"));
         double carried = taken / couched;
         assertThat(done.stock().si() + done.water().si() - done.bailed().si())
                 .isCloseTo(carried, relative(carried + done.stock().si(), 1e-12));
         assertThat(done.stock().si() * stock - done.bailed().si() * vat).isCloseTo(taken, relative(taken, 1e-9));
         if (stock > couched) {
-            Recharge.TwoStocks mixed = Recharge.mixing(Kinds.MASS.ofSi(taken), Kinds.SOLIDS.of(couched, "1"),
-                    Kinds.CONSISTENCY.of(stock, "1"), Kinds.CONSISTENCY.of(vat, "1"));
+            Recharge.TwoStocks mixed = Recharge.mixing(
+                    Kinds.MASS.ofSi(taken),
+                    Kinds.SOLIDS.of(couched, "1"),
+                    Kinds.CONSISTENCY.of(stock, "1"),
+                    Kinds.CONSISTENCY.of(vat, "1"));
             assertThat(mixed.richer().si() + mixed.poorer().si()).isCloseTo(carried, relative(carried, 1e-12));
             assertThat(mixed.richer().si() * stock + mixed.poorer().si() * vat)
                     .isCloseTo(taken, relative(taken, 1e-11));
         } else {
             Assume.that(stock < couched);
-            assertThatThrownBy(() -> Recharge.mixing(Kinds.MASS.ofSi(taken), Kinds.SOLIDS.of(couched, "1"),
-                    Kinds.CONSISTENCY.of(stock, "1"), Kinds.CONSISTENCY.of(vat, "1")))
-                    .isInstanceOf(Refused.class).hasMessageContaining("which must lie between the two");
+            assertThatThrownBy(() -> Recharge.mixing(
+                            Kinds.MASS.ofSi(taken),
+                            Kinds.SOLIDS.of(couched, "1"),
+                            Kinds.CONSISTENCY.of(stock, "1"),
+                            Kinds.CONSISTENCY.of(vat, "1")))
+                    .isInstanceOf(Refused.class)
+                    .hasMessageContaining("which must lie between the two");
         }
     }
 
@@ -211,8 +242,13 @@ class VatRunPropertyTest {
             VatRun plain = charge.pull(count);
             numbers.add(plain.levelFall().si());
             plain.fibreKilograms().forEach(numbers::add);
-            Recharge table = Recharge.within(charge, charge.firstSheet(), Kinds.SHARE.of(tolerance, "1"), count,
-                    Kinds.CONSISTENCY.of(stock, "%"), level);
+            Recharge table = Recharge.within(
+                    charge,
+                    charge.firstSheet(),
+                    Kinds.SHARE.of(tolerance, "1"),
+                    count,
+                    Kinds.CONSISTENCY.of(stock, "%"),
+                    level);
             VatRun run = charge.pull(count, table);
             run.fibreKilograms().forEach(numbers::add);
             numbers.add(run.left().volume().si());

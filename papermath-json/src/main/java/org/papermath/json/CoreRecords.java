@@ -1,13 +1,10 @@
 package org.papermath.json;
 
-import java.util.List;
-import java.util.Optional;
-
-import org.jspecify.annotations.Nullable;
-
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
-
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.Version;
 import tools.jackson.databind.PropertyName;
 import tools.jackson.databind.cfg.MapperConfig;
@@ -31,7 +28,8 @@ final class CoreRecords extends NopAnnotationIntrospector {
             return !isMember(method);
         }
         // What a record tells of itself by isReal() or the like is worked out of its components.
-        return member instanceof AnnotatedMethod method && CoreTypes.isPlainRecord(method.getDeclaringClass())
+        return member instanceof AnnotatedMethod method
+                && CoreTypes.isPlainRecord(method.getDeclaringClass())
                 && (startsWith(method.getName(), "is") || startsWith(method.getName(), "get"));
     }
 
@@ -47,12 +45,14 @@ final class CoreRecords extends NopAnnotationIntrospector {
     }
 
     private static boolean isMember(AnnotatedMethod method) {
-        return method.getParameterCount() == 0 && CoreTypes.isResult(method.getDeclaringClass())
+        return method.getParameterCount() == 0
+                && CoreTypes.isResult(method.getDeclaringClass())
                 && CoreTypes.members(method.getDeclaringClass()).contains(method.getName());
     }
 
     private static boolean startsWith(String name, String prefix) {
-        return name.startsWith(prefix) && name.length() > prefix.length()
+        return name.startsWith(prefix)
+                && name.length() > prefix.length()
                 && Character.isUpperCase(name.charAt(prefix.length()));
     }
 
@@ -67,7 +67,8 @@ final class CoreRecords extends NopAnnotationIntrospector {
     }
 
     private static boolean isComponent(Annotated member) {
-        return member instanceof AnnotatedParameter parameter && CoreTypes.isPlainRecord(parameter.getDeclaringClass())
+        return member instanceof AnnotatedParameter parameter
+                && CoreTypes.isPlainRecord(parameter.getDeclaringClass())
                 && parameter.getRawType() != Optional.class;
     }
 

@@ -20,8 +20,7 @@ public final class DocumentFiles {
     private static final int MOST_TRIES = 1000;
     private static final int BUFFER = 64 * 1024;
 
-    private DocumentFiles() {
-    }
+    private DocumentFiles() {}
 
     /** Writes the contents of a file. */
     @FunctionalInterface
@@ -66,7 +65,7 @@ public final class DocumentFiles {
     }
 
     private static Path newPart(Path folder, Path name) throws IOException {
-        for (int i = 1;; i++) {
+        for (int i = 1; ; i++) {
             try {
                 return Files.createFile(folder.resolve("." + name + "." + i + ".part"));
             } catch (FileAlreadyExistsException e) {

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.function.Function;
 import java.util.function.Predicate;
-
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.WholeDocuments;
@@ -32,8 +31,11 @@ public final class DocumentReader<T> {
     public static final int MOST_LEVELS = JsonTree.MOST_LEVELS;
 
     private static final DocumentResolver NONE = reference -> {
-        throw Refused.of(FaultCodes.REFERENCE_NONE, "\"" + JsonValue.shown(reference)
-                + "\" is in another document, and none is opened here. Write the part in full instead.", "found",
+        throw Refused.of(
+                FaultCodes.REFERENCE_NONE,
+                "\"" + JsonValue.shown(reference)
+                        + "\" is in another document, and none is opened here. Write the part in full instead.",
+                "found",
                 reference);
     };
 
@@ -42,8 +44,11 @@ public final class DocumentReader<T> {
     private final DocumentResolver resolver;
     private final Predicate<String> shortLists;
 
-    private DocumentReader(DocumentFormat format, Function<? super ObjectReader, ReadResult<T>> mapping,
-            DocumentResolver resolver, Predicate<String> shortLists) {
+    private DocumentReader(
+            DocumentFormat format,
+            Function<? super ObjectReader, ReadResult<T>> mapping,
+            DocumentResolver resolver,
+            Predicate<String> shortLists) {
         this.shortLists = shortLists;
         this.format = format;
         this.mapping = mapping;
@@ -58,8 +63,8 @@ public final class DocumentReader<T> {
      * @param mapping asks for the members of the document, other than its head, and makes the value
      * @return the reader
      */
-    public static <T> DocumentReader<T> of(DocumentFormat format,
-            Function<? super ObjectReader, ReadResult<T>> mapping) {
+    public static <T> DocumentReader<T> of(
+            DocumentFormat format, Function<? super ObjectReader, ReadResult<T>> mapping) {
         return new DocumentReader<>(format, mapping, NONE, list -> false);
     }
 

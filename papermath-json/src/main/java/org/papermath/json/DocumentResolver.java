@@ -16,8 +16,7 @@ public interface DocumentResolver {
      * @param bytes the text in UTF-8; not to be changed afterwards
      * @param next finds the documents this one refers to
      */
-    record Found(String name, byte[] bytes, DocumentResolver next) {
-    }
+    record Found(String name, byte[] bytes, DocumentResolver next) {}
 
     /**
      * Finds a document.

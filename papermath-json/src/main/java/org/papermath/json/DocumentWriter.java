@@ -1,7 +1,6 @@
 package org.papermath.json;
 
 import java.util.function.BiConsumer;
-
 import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.WholeDocuments;
 import org.papermath.json.tree.ForeignMembers;
@@ -12,8 +11,7 @@ import org.papermath.json.tree.ListMatching;
  * where they stood. The same document gives the same text everywhere.
  */
 public final class DocumentWriter {
-    private DocumentWriter() {
-    }
+    private DocumentWriter() {}
 
     /**
      * Writes a document.
@@ -24,8 +22,8 @@ public final class DocumentWriter {
      * @param mapping writes the members of the value, other than the head
      * @return the text, with a line break at its end
      */
-    public static <T> String write(DocumentFormat format, Document<T> document,
-            BiConsumer<? super ObjectWriter, ? super T> mapping) {
+    public static <T> String write(
+            DocumentFormat format, Document<T> document, BiConsumer<? super ObjectWriter, ? super T> mapping) {
         return write(format, document, mapping, 0);
     }
 
@@ -38,16 +36,20 @@ public final class DocumentWriter {
      * @param mapping writes the members of the value, other than the head
      * @return the text, with a line break at its end and none within
      */
-    public static <T> String writeLine(DocumentFormat format, Document<T> document,
-            BiConsumer<? super ObjectWriter, ? super T> mapping) {
+    public static <T> String writeLine(
+            DocumentFormat format, Document<T> document, BiConsumer<? super ObjectWriter, ? super T> mapping) {
         return write(format, document, mapping, WholeDocuments.ONE_LINE);
     }
 
-    private static <T> String write(DocumentFormat format, Document<T> document,
-            BiConsumer<? super ObjectWriter, ? super T> mapping, int level) {
+    private static <T> String write(
+            DocumentFormat format,
+            Document<T> document,
+            BiConsumer<? super ObjectWriter, ? super T> mapping,
+            int level) {
         ForeignMembers kept = document.kept();
         if (document.isEdited() && !kept.isEmpty()) {
-            kept = kept.movedBy(new ListMatching(WholeDocuments.tree(format, document.original(), mapping),
+            kept = kept.movedBy(new ListMatching(
+                    WholeDocuments.tree(format, document.original(), mapping),
                     WholeDocuments.tree(format, document.value(), mapping)));
         }
         return WholeDocuments.write(format, document.value(), kept, mapping, level);

@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
 import org.papermath.quantity.Unclear;
 
 /**
@@ -22,8 +21,17 @@ import org.papermath.quantity.Unclear;
  * @param arguments the values in the sentence, by name
  * @param text the sentence for a person, without the place
  */
-public record Fault(String document, String pointer, int line, int column, String code, String found,
-        List<String> accepted, String nearest, List<Unclear.Candidate> candidates, Map<String, Object> arguments,
+public record Fault(
+        String document,
+        String pointer,
+        int line,
+        int column,
+        String code,
+        String found,
+        List<String> accepted,
+        String nearest,
+        List<Unclear.Candidate> candidates,
+        Map<String, Object> arguments,
         String text) {
     /**
      * Copies the collections.

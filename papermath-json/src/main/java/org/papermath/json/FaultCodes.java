@@ -113,21 +113,62 @@ public final class FaultCodes {
     /** References that lead on and on. */
     public static final String REFERENCE_DEPTH = "reference.depth";
 
-    private static final List<String> READER_ONLY = List.of(EMPTY, SYNTAX, TRAILING, ENCODING, SIZE, DEPTH, LIMIT, MORE,
-            DUPLICATE, CHARACTER, LONG_TEXT, NUMBER, NAME, NO_DAY, REFERENCE_NONE, REFERENCE_FORM, REFERENCE_OUTSIDE,
-            REFERENCE_MISSING, REFERENCE_UNREADABLE, REFERENCE_DEPTH,
+    private static final List<String> READER_ONLY = List.of(
+            EMPTY,
+            SYNTAX,
+            TRAILING,
+            ENCODING,
+            SIZE,
+            DEPTH,
+            LIMIT,
+            MORE,
+            DUPLICATE,
+            CHARACTER,
+            LONG_TEXT,
+            NUMBER,
+            NAME,
+            NO_DAY,
+            REFERENCE_NONE,
+            REFERENCE_FORM,
+            REFERENCE_OUTSIDE,
+            REFERENCE_MISSING,
+            REFERENCE_UNREADABLE,
+            REFERENCE_DEPTH,
             // names that are said elsewhere, or stand in a table of the library
-            "order.no-recipe", "order.no-piece", "order.too-many-pieces", "order.envelope-in-envelope", "piece.no-dryer", "builder.twice",
-            "fibre.unknown", "fibre.unclear", "format.unknown", "format.unclear", "mail.country", "restraint.unknown",
-            "scope.name", "assumption.unknown", "assumptions.edition", "plan.edition",
+            "order.no-recipe",
+            "order.no-piece",
+            "order.too-many-pieces",
+            "order.envelope-in-envelope",
+            "piece.no-dryer",
+            "builder.twice",
+            "fibre.unknown",
+            "fibre.unclear",
+            "format.unknown",
+            "format.unclear",
+            "mail.country",
+            "restraint.unknown",
+            "scope.name",
+            "assumption.unknown",
+            "assumptions.edition",
+            "plan.edition",
             // values outside what the kind or the thing can have
-            "quantity.range", "quantity.not-above-zero", "assumption.unit", "assumption.order", "assumption.log-normal",
-            "assumption.logit", "deckle.strips", "ream.count-missing", "ream.sheet",
+            "quantity.range",
+            "quantity.not-above-zero",
+            "assumption.unit",
+            "assumption.order",
+            "assumption.log-normal",
+            "assumption.logit",
+            "deckle.strips",
+            "ream.count-missing",
+            "ream.sheet",
             // members that do not go together
-            "furnish.sum", "furnish.twice", "recipe.doses", "piece.clash", "record.count");
+            "furnish.sum",
+            "furnish.twice",
+            "recipe.doses",
+            "piece.clash",
+            "record.count");
 
-    private FaultCodes() {
-    }
+    private FaultCodes() {}
 
     /**
      * Returns the codes of the faults a schema cannot see, since they concern the text before it is JSON, other files,

@@ -8,8 +8,7 @@ import java.util.Map;
 final class FaultTable {
     static final Map<String, String> MEANINGS = meanings();
 
-    private FaultTable() {
-    }
+    private FaultTable() {}
 
     private static Map<String, String> meanings() {
         Map<String, String> all = new LinkedHashMap<>();
@@ -77,8 +76,10 @@ final class FaultTable {
         all.put("unit.unknown", "A unit that is not in the table.");
         all.put("unit.unclear", "A unit that has more than one meaning, such as ton; each is said with what it gives.");
         all.put("grammage.ream-unclear", "A grammage in pounds without the sheet and the count of the ream.");
-        all.put("ream.count-missing", "The weight of a ream without the count of its sheets; each usual count is said"
-                + " with what it gives.");
+        all.put(
+                "ream.count-missing",
+                "The weight of a ream without the count of its sheets; each usual count is said"
+                        + " with what it gives.");
         all.put("ream.sheet", "A sheet that is not the one of the named ream.");
     }
 
@@ -112,7 +113,8 @@ final class FaultTable {
         all.put("furnish.sum", "Shares of fibres that do not add up to 100 %.");
         all.put("furnish.twice", "A fibre that stands twice in a furnish.");
         all.put("recipe.doses", "Doses that come to more than all the fibre.");
-        all.put("piece.clash",
+        all.put(
+                "piece.clash",
                 "Members that do not go together, such as the style of an envelope in a piece that is none.");
         all.put("record.count", "More rejected than handled, or none handled.");
     }

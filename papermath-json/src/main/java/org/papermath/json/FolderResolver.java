@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-
 import org.papermath.json.tree.JsonTree;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.quantity.Refused;
@@ -50,17 +49,25 @@ public final class FolderResolver implements DocumentResolver {
         try {
             real = wanted.toRealPath();
         } catch (NoSuchFileException e) {
-            throw Refused.of(FaultCodes.REFERENCE_MISSING, "there is no file \"" + JsonValue.shown(reference)
-                    + "\" here. Check the name, or put the file beside this one.", "found", reference);
+            throw Refused.of(
+                    FaultCodes.REFERENCE_MISSING,
+                    "there is no file \"" + JsonValue.shown(reference)
+                            + "\" here. Check the name, or put the file beside this one.",
+                    "found",
+                    reference);
         }
         if (!real.startsWith(root)) {
             throw outside(reference, "is a link that leads out of the folder of the document");
         }
         if (!Files.isRegularFile(real)) {
-            throw Refused.of(FaultCodes.REFERENCE_UNREADABLE, "\"" + JsonValue.shown(reference) + "\" is not a file.",
-                    "found", reference);
+            throw Refused.of(
+                    FaultCodes.REFERENCE_UNREADABLE,
+                    "\"" + JsonValue.shown(reference) + "\" is not a file.",
+                    "found",
+                    reference);
         }
-        String name = root.relativize(real).toString().replace(real.getFileSystem().getSeparator(), "/");
+        String name =
+                root.relativize(real).toString().replace(real.getFileSystem().getSeparator(), "/");
         Path parent = real.getParent();
         return new Found(name, read(real), new FolderResolver(root, parent == null ? root : parent));
     }
@@ -73,7 +80,9 @@ public final class FolderResolver implements DocumentResolver {
     }
 
     private Path relative(String reference) {
-        boolean form = !reference.startsWith("/") && reference.indexOf('\\') < 0 && reference.indexOf(':') < 0
+        boolean form = !reference.startsWith("/")
+                && reference.indexOf('\\') < 0
+                && reference.indexOf(':') < 0
                 && !reference.isBlank();
         try {
             Path path = here.getFileSystem().getPath(reference);
@@ -83,14 +92,20 @@ public final class FolderResolver implements DocumentResolver {
         } catch (InvalidPathException e) {
             // falls to the refusal below
         }
-        throw Refused.of(FaultCodes.REFERENCE_FORM, "\"" + JsonValue.shown(reference)
-                + "\" cannot be followed. Write the name of a file beside this one or below, with / between folders.",
-                "found", reference);
+        throw Refused.of(
+                FaultCodes.REFERENCE_FORM,
+                "\"" + JsonValue.shown(reference)
+                        + "\" cannot be followed. Write the name of a file beside this one or below, with / between folders.",
+                "found",
+                reference);
     }
 
     private static Refused outside(String reference, String how) {
-        return Refused.of(FaultCodes.REFERENCE_OUTSIDE, "\"" + JsonValue.shown(reference) + "\" " + how
-                + ". Put the file beside this one or below.", "found", reference);
+        return Refused.of(
+                FaultCodes.REFERENCE_OUTSIDE,
+                "\"" + JsonValue.shown(reference) + "\" " + how + ". Put the file beside this one or below.",
+                "found",
+                reference);
     }
 
     @Override

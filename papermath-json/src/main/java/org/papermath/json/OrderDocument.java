@@ -9,5 +9,4 @@ import org.papermath.order.Studio;
  * @param order the order with its recipes
  * @param studio the studio that makes it
  */
-public record OrderDocument(Order order, Studio studio) {
-}
+public record OrderDocument(Order order, Studio studio) {}

@@ -3,8 +3,6 @@ package org.papermath.json;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-
-import org.papermath.card.MakingCard;
 import org.papermath.json.mapping.OrderMapping;
 import org.papermath.json.mapping.PlanMapping;
 import org.papermath.json.mapping.RecipeMapping;
@@ -39,15 +37,14 @@ public final class PapermathDocuments {
             DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read).withShortLists(list -> true);
     private static final DocumentReader<Studio> STUDIOS =
             DocumentReader.of(OrderMapping.STUDIO, StudioMapping::read).withShortLists(list -> true);
-    private static final DocumentReader<BatchRecord> RECORDS =
-            DocumentReader.of(RecordMapping.RECORD, RecordMapping::read)
-                    .withShortLists(list -> !list.startsWith("/measured"));
-    private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(PlanMapping.PLAN,
-            in -> PlanMapping.read(in).map(PlanDocument::new))
+    private static final DocumentReader<BatchRecord> RECORDS = DocumentReader.of(
+                    RecordMapping.RECORD, RecordMapping::read)
+            .withShortLists(list -> !list.startsWith("/measured"));
+    private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(
+                    PlanMapping.PLAN, in -> PlanMapping.read(in).map(PlanDocument::new))
             .withShortLists(list -> list.startsWith("/order/") || list.startsWith("/studio/"));
 
-    private PapermathDocuments() {
-    }
+    private PapermathDocuments() {}
 
     /**
      * Reads an order that refers to no other document.
@@ -289,8 +286,8 @@ public final class PapermathDocuments {
      * @return the text, with a line break at its end
      */
     public static String writePlan(MakingPlan plan, String program, String version) {
-        return DocumentWriter.write(PlanMapping.PLAN, Document.of(plan).writtenBy(program, version),
-                PlanMapping::write);
+        return DocumentWriter.write(
+                PlanMapping.PLAN, Document.of(plan).writtenBy(program, version), PlanMapping::write);
     }
 
     /**
@@ -304,7 +301,7 @@ public final class PapermathDocuments {
         if (document.writtenBy().isEmpty()) {
             throw new IllegalArgumentException("a plan says who wrote it: use writtenBy(program, version)");
         }
-        return DocumentWriter.write(PlanMapping.PLAN, document,
-                (out, plan) -> PlanMapping.writeAgain(out, plan.written()));
+        return DocumentWriter.write(
+                PlanMapping.PLAN, document, (out, plan) -> PlanMapping.writeAgain(out, plan.written()));
     }
 }

@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,9 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
-
 import javax.measure.Quantity;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
@@ -20,20 +19,6 @@ import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
-import org.papermath.mould.Mould;
-import org.papermath.plan.Stage;
-import org.papermath.press.Felts;
-import org.papermath.press.Press;
-import org.papermath.pulp.Additive;
-import org.papermath.pulp.Beater;
-import org.papermath.quantity.Amount;
-import org.papermath.quantity.Kind;
-import org.papermath.quantity.Kinds;
-import org.papermath.quantity.PapermathException;
-import org.papermath.quantity.ReamBasis;
-import org.papermath.quantity.Refused;
-import org.papermath.quantity.Units;
-import org.papermath.record.Measurement;
 import org.papermath.format.Format;
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
@@ -56,11 +41,22 @@ import org.papermath.json.tree.JsonValue;
 import org.papermath.json.tree.NearestWord;
 import org.papermath.json.tree.Source;
 import org.papermath.mail.MailLimits;
+import org.papermath.mould.Mould;
+import org.papermath.plan.Stage;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Additive;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.ReamBasis;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
+import org.papermath.record.Measurement;
 import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
-
-import com.fasterxml.jackson.annotation.JsonFormat;
-
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -152,38 +148,47 @@ public final class PapermathModule extends SimpleModule {
     }
 
     /** How a type is read and written. */
-    private record Small<T>(Class<T> type, Function<ValueReader, ReadResult<T>> reading,
-            BiConsumer<ValueWriter, T> writing) {
+    private record Small<T>(
+            Class<T> type, Function<ValueReader, ReadResult<T>> reading, BiConsumer<ValueWriter, T> writing) {
         ValueSerializer<T> serializer() {
             return new SmallSerializer<>(writing);
         }
 
         /** Reads one of this type that is declared as the type itself or as one of those that implement it. */
         ValueDeserializer<?> deserializer(Class<?> declared) {
-            return new SmallDeserializer<>(declared, at -> reading.apply(at).check(value -> {
-                if (!declared.isInstance(value)) {
-                    throw Refused.of("jackson.other-type", declared.getSimpleName() + " is wanted here; "
-                            + value.getClass().getSimpleName() + " is written. Declare the member as "
-                            + type.getSimpleName() + " to take any of them.", "found",
-                            value.getClass().getSimpleName(), "accepted", declared.getSimpleName());
-                }
-            }));
+            return new SmallDeserializer<>(
+                    declared,
+                    at -> reading.apply(at).check(value -> {
+                        if (!declared.isInstance(value)) {
+                            throw Refused.of(
+                                    "jackson.other-type",
+                                    declared.getSimpleName() + " is wanted here; "
+                                            + value.getClass().getSimpleName() + " is written. Declare the member as "
+                                            + type.getSimpleName() + " to take any of them.",
+                                    "found",
+                                    value.getClass().getSimpleName(),
+                                    "accepted",
+                                    declared.getSimpleName());
+                        }
+                    }));
         }
     }
 
-    private static <T> void add(Class<T> type, Function<ValueReader, ReadResult<T>> reading,
-            BiConsumer<ValueWriter, T> writing) {
+    private static <T> void add(
+            Class<T> type, Function<ValueReader, ReadResult<T>> reading, BiConsumer<ValueWriter, T> writing) {
         SMALL.put(type, new Small<>(type, reading, writing));
     }
 
-    private static <T> void members(Class<T> type, Function<ObjectReader, ReadResult<T>> reading,
-            BiConsumer<ObjectWriter, T> writing) {
+    private static <T> void members(
+            Class<T> type, Function<ObjectReader, ReadResult<T>> reading, BiConsumer<ObjectWriter, T> writing) {
         add(type, at -> at.object(reading), (out, value) -> out.object(in -> writing.accept(in, value)));
     }
 
     private static Optional<Small<?>> small(Class<?> type) {
-        return SMALL.values().stream().<Small<?>>map(small -> small)
-                .filter(small -> small.type().isAssignableFrom(type)).findFirst();
+        return SMALL.values().stream()
+                .<Small<?>>map(small -> small)
+                .filter(small -> small.type().isAssignableFrom(type))
+                .findFirst();
     }
 
     /** Creates the module. */
@@ -202,8 +207,8 @@ public final class PapermathModule extends SimpleModule {
     }
 
     private static @Nullable Kind<?> kindOf(JavaType type) {
-        JavaType[] parameters = type.findTypeParameters(type.isTypeOrSubTypeOf(Quantity.class) ? Quantity.class
-                : type.getRawClass());
+        JavaType[] parameters =
+                type.findTypeParameters(type.isTypeOrSubTypeOf(Quantity.class) ? Quantity.class : type.getRawClass());
         if (parameters.length == 1) {
             for (Kind<?> kind : Kinds.all()) {
                 if (kind.type() == parameters[0].getRawClass()) {
@@ -216,14 +221,20 @@ public final class PapermathModule extends SimpleModule {
 
     private static final class CoreSerializers extends Serializers.Base {
         @Override
-        public @Nullable ValueSerializer<?> findSerializer(SerializationConfig config, JavaType type,
-                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
+        public @Nullable ValueSerializer<?> findSerializer(
+                SerializationConfig config,
+                JavaType type,
+                BeanDescription.Supplier description,
+                JsonFormat.@Nullable Value format) {
             return serializer(type);
         }
 
         @Override
-        public @Nullable ValueSerializer<?> findEnumSerializer(SerializationConfig config, JavaType type,
-                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
+        public @Nullable ValueSerializer<?> findEnumSerializer(
+                SerializationConfig config,
+                JavaType type,
+                BeanDescription.Supplier description,
+                JsonFormat.@Nullable Value format) {
             return serializer(type);
         }
     }
@@ -263,20 +274,22 @@ public final class PapermathModule extends SimpleModule {
         if (known != raw && CoreTypes.isResult(known)) {
             return new ResultSerializer(known);
         }
-        return small(raw).<ValueSerializer<?>>map(Small::serializer).orElseGet(
-                () -> CoreTypes.isPlainRecord(raw) || CoreTypes.isResult(raw) ? null : new RefusingSerializer(known));
+        return small(raw)
+                .<ValueSerializer<?>>map(Small::serializer)
+                .orElseGet(() ->
+                        CoreTypes.isPlainRecord(raw) || CoreTypes.isResult(raw) ? null : new RefusingSerializer(known));
     }
 
     private static final class CoreDeserializers extends Deserializers.Base {
         @Override
-        public @Nullable ValueDeserializer<?> findEnumDeserializer(JavaType type, DeserializationConfig config,
-                BeanDescription.Supplier description) {
+        public @Nullable ValueDeserializer<?> findEnumDeserializer(
+                JavaType type, DeserializationConfig config, BeanDescription.Supplier description) {
             return deserializer(type);
         }
 
         @Override
-        public @Nullable ValueDeserializer<?> findBeanDeserializer(JavaType type, DeserializationConfig config,
-                BeanDescription.Supplier description) {
+        public @Nullable ValueDeserializer<?> findBeanDeserializer(
+                JavaType type, DeserializationConfig config, BeanDescription.Supplier description) {
             return deserializer(type);
         }
 
@@ -304,7 +317,8 @@ public final class PapermathModule extends SimpleModule {
             List<Enum<?>> constants = constants(raw);
             return new SmallDeserializer<Enum<?>>(raw, at -> at.choice(constants, CoreTypes::word));
         }
-        return small(raw).<ValueDeserializer<?>>map(small -> small.deserializer(raw))
+        return small(raw)
+                .<ValueDeserializer<?>>map(small -> small.deserializer(raw))
                 .orElseGet(() -> CoreTypes.isPlainRecord(raw) ? null : new RefusingDeserializer(type));
     }
 
@@ -319,15 +333,21 @@ public final class PapermathModule extends SimpleModule {
     /** Writes enums as names of members, and refuses the other types: a text for people would lose digits. */
     private static final class NameSerializers extends Serializers.Base {
         @Override
-        public @Nullable ValueSerializer<?> findSerializer(SerializationConfig config, JavaType type,
-                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
+        public @Nullable ValueSerializer<?> findSerializer(
+                SerializationConfig config,
+                JavaType type,
+                BeanDescription.Supplier description,
+                JsonFormat.@Nullable Value format) {
             Class<?> raw = type.getRawClass();
             return !Quantity.class.isAssignableFrom(raw) && !CoreTypes.isOurs(raw) ? null : new NameSerializer(raw);
         }
 
         @Override
-        public @Nullable ValueSerializer<?> findEnumSerializer(SerializationConfig config, JavaType type,
-                BeanDescription.Supplier description, JsonFormat.@Nullable Value format) {
+        public @Nullable ValueSerializer<?> findEnumSerializer(
+                SerializationConfig config,
+                JavaType type,
+                BeanDescription.Supplier description,
+                JsonFormat.@Nullable Value format) {
             return findSerializer(config, type, description, format);
         }
     }
@@ -362,11 +382,18 @@ public final class PapermathModule extends SimpleModule {
                         return constant;
                     }
                 }
-                String words = NearestWord.listed(constants.stream().map(CoreTypes::word).toList());
-                Refused refusal = Refused.of(NOT_READ, type.isEnum() ? "\"" + JsonValue.shown(name)
-                        + "\" is not one of the words for this. Accepted: " + words + "." : CoreTypes.noName(type),
-                        "found", name);
-                throw context.weirdKeyException(type, name, String.valueOf(refusal.getMessage())).withCause(refusal);
+                String words = NearestWord.listed(
+                        constants.stream().map(CoreTypes::word).toList());
+                Refused refusal = Refused.of(
+                        NOT_READ,
+                        type.isEnum()
+                                ? "\"" + JsonValue.shown(name) + "\" is not one of the words for this. Accepted: "
+                                        + words + "."
+                                : CoreTypes.noName(type),
+                        "found",
+                        name);
+                throw context.weirdKeyException(type, name, String.valueOf(refusal.getMessage()))
+                        .withCause(refusal);
             }
         };
     }
@@ -469,9 +496,13 @@ public final class PapermathModule extends SimpleModule {
             if (value instanceof Amount<?> amount) {
                 return amount;
             }
-            throw Refused.of("quantity.kind-unknown", "quantity: " + value
-                    + " does not say its kind. Declare the member with its quantity type, such as Quantity<Grammage>,"
-                    + " or give an Amount.", "given", String.valueOf(value));
+            throw Refused.of(
+                    "quantity.kind-unknown",
+                    "quantity: " + value
+                            + " does not say its kind. Declare the member with its quantity type, such as Quantity<Grammage>,"
+                            + " or give an Amount.",
+                    "given",
+                    String.valueOf(value));
         }
 
         @SuppressWarnings("unchecked")
@@ -503,7 +534,8 @@ public final class PapermathModule extends SimpleModule {
                     Amount<?> amount = known.read(text);
                     // A text too long, or a number too small to be held, is a fault here too.
                     return text.length() > JsonTree.MOST_QUANTITY || amount.value() == 0
-                            ? readHere(parser, type.getRawClass(), at -> quantity(at, known)) : amount;
+                            ? readHere(parser, type.getRawClass(), at -> quantity(at, known))
+                            : amount;
                 } catch (PapermathException e) {
                     throw InvalidFormatException.from(parser, String.valueOf(e.getMessage()), text, type.getRawClass())
                             .withCause(e);
@@ -524,7 +556,8 @@ public final class PapermathModule extends SimpleModule {
     private static ValueDeserializer<?> readingDeserializer(@Nullable Kind<?> kind) {
         return new SmallDeserializer<Reading<?>>(Reading.class, at -> {
             if (kind == null) {
-                throw Refused.of("quantity.kind-unknown",
+                throw Refused.of(
+                        "quantity.kind-unknown",
                         "the kind of the reading is not known; declare the type with one, such as Reading<Mass>");
             }
             return reading(at, kind);
@@ -534,7 +567,8 @@ public final class PapermathModule extends SimpleModule {
     private static ValueDeserializer<?> estimateDeserializer(@Nullable Kind<?> kind) {
         return new SmallDeserializer<Estimate<?>>(Estimate.class, at -> {
             if (kind == null) {
-                throw Refused.of("quantity.kind-unknown",
+                throw Refused.of(
+                        "quantity.kind-unknown",
                         "the kind of the estimate is not known; declare the type with one, such as Estimate<Mass>");
             }
             return at.object(in -> EvidenceMapping.estimate(in, kind));
@@ -587,21 +621,35 @@ public final class PapermathModule extends SimpleModule {
     /** Reads the value the parser stands at by the rules of whole documents. */
     private static <T> T readHere(JsonParser parser, Class<?> type, Function<ValueReader, ReadResult<T>> reading) {
         FaultLog session = new FaultLog();
-        Source source = new Source("", session, reference -> {
-            throw new IllegalStateException("a quantity has no references");
-        }, 0);
-        ReadResult<T> got = JsonTree.readCurrent(parser, source).map(value -> {
-            ValueReader at = WholeDocuments.reader(source, value);
-            ReadResult<T> one = WholeDocuments.read(at, reading);
-            source.kept().asJson().keySet().forEach(pointer -> at.refuse(FaultCodes.UNKNOWN, "\"" + pointer.substring(1)
-                    + "\" cannot be kept here. Put it beside the value.", List.of()));
-            return session.hasFaults() ? ReadResult.<T>faulty(at) : one;
-        }).orElse(null);
+        Source source = new Source(
+                "",
+                session,
+                reference -> {
+                    throw new IllegalStateException("a quantity has no references");
+                },
+                0);
+        ReadResult<T> got = JsonTree.readCurrent(parser, source)
+                .map(value -> {
+                    ValueReader at = WholeDocuments.reader(source, value);
+                    ReadResult<T> one = WholeDocuments.read(at, reading);
+                    source.kept()
+                            .asJson()
+                            .keySet()
+                            .forEach(pointer -> at.refuse(
+                                    FaultCodes.UNKNOWN,
+                                    "\"" + pointer.substring(1) + "\" cannot be kept here. Put it beside the value.",
+                                    List.of()));
+                    return session.hasFaults() ? ReadResult.<T>faulty(at) : one;
+                })
+                .orElse(null);
         if (got == null || got.isFaulty()) {
             DocumentException faults = session.exception();
-            String text = faults.faults().stream().map(Fault::text).reduce((one, other) -> one + " " + other)
+            String text = faults.faults().stream()
+                    .map(Fault::text)
+                    .reduce((one, other) -> one + " " + other)
                     .orElse("");
-            throw InvalidFormatException.from(parser, text, parser.currentToken(), type).withCause(faults);
+            throw InvalidFormatException.from(parser, text, parser.currentToken(), type)
+                    .withCause(faults);
         }
         return got.get();
     }

@@ -1,7 +1,6 @@
 package org.papermath.json;
 
 import java.util.List;
-
 import org.papermath.json.mapping.OrderMapping;
 import org.papermath.json.mapping.PlanMapping;
 import org.papermath.json.mapping.RecordMapping;
@@ -20,8 +19,7 @@ import org.papermath.json.schema.StudioSchemas;
 public final class PapermathSchemas {
     private static final List<String> NAMES = List.of("order", "recipe", "studio", "record", "plan");
 
-    private PapermathSchemas() {
-    }
+    private PapermathSchemas() {}
 
     /**
      * Returns the documents that have a schema.
@@ -46,8 +44,9 @@ public final class PapermathSchemas {
             case "studio" -> SchemaText.of(OrderMapping.STUDIO, StudioSchemas.studio(), DocumentSchemas::definition);
             case "record" -> SchemaText.of(RecordMapping.RECORD, RecordSchemas.record(), DocumentSchemas::definition);
             case "plan" -> SchemaText.of(PlanMapping.PLAN, DocumentSchemas.plan(), DocumentSchemas::definition);
-            default -> throw new IllegalArgumentException("no document is called \"" + name + "\"; there are "
-                    + String.join(", ", NAMES));
+            default ->
+                throw new IllegalArgumentException(
+                        "no document is called \"" + name + "\"; there are " + String.join(", ", NAMES));
         };
     }
 }

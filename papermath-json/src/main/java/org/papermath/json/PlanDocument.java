@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-
 import org.papermath.json.mapping.PlanMapping;
 import org.papermath.json.mapping.WrittenPlan;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.json.tree.ListMatching;
-import org.papermath.plan.MakingPlan;
 import org.papermath.order.Order;
 import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 
@@ -41,8 +40,7 @@ public final class PlanDocument {
      * @param before what was written; empty if it was not there
      * @param after what comes out now; empty if it is not there any more
      */
-    public record Moved(String pointer, String before, String after) {
-    }
+    public record Moved(String pointer, String before, String after) {}
 
     PlanDocument(WrittenPlan written) {
         this.written = written;
@@ -119,8 +117,11 @@ public final class PlanDocument {
             JsonValue other = figures.get(name);
             ListMatching moves = other == null ? null : new ListMatching(value, other);
             flat(Map.of(name, value)).forEach((pointer, text) -> {
-                String there = moves == null ? "" : moves.of(pointer.substring(root.length()), false)
-                        .map(place -> after.remove(root + place)).orElse("");
+                String there = moves == null
+                        ? ""
+                        : moves.of(pointer.substring(root.length()), false)
+                                .map(place -> after.remove(root + place))
+                                .orElse("");
                 if (!isSame(text, there)) {
                     moved.add(new Moved(pointer, text, there));
                 }
@@ -145,9 +146,10 @@ public final class PlanDocument {
         }
         Optional<Double> first = number(one[0]);
         Optional<Double> second = number(other[0]);
-        return first.isPresent() && second.isPresent()
-                && Math.abs(first.get() - second.get()) <= SAME * Math.max(Math.abs(first.get()),
-                        Math.abs(second.get()));
+        return first.isPresent()
+                && second.isPresent()
+                && Math.abs(first.get() - second.get())
+                        <= SAME * Math.max(Math.abs(first.get()), Math.abs(second.get()));
     }
 
     private static Optional<Double> number(String text) {
@@ -180,8 +182,11 @@ public final class PlanDocument {
     /** Two are equal if they were made from the same and gave the same figures, digit by digit. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof PlanDocument that && edition().equals(that.edition()) && order().equals(that.order())
-                && studio().equals(that.studio()) && figures().equals(that.figures());
+        return other instanceof PlanDocument that
+                && edition().equals(that.edition())
+                && order().equals(that.order())
+                && studio().equals(that.studio())
+                && figures().equals(that.figures());
     }
 
     @Override

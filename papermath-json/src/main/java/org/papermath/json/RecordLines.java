@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-
 import org.papermath.json.mapping.RecordMapping;
 import org.papermath.record.BatchRecord;
 
@@ -51,8 +50,7 @@ public final class RecordLines {
      * @param faulty the lines so far that could not be read
      * @param bytes the bytes so far
      */
-    public record Progress(long lines, long records, long faulty, long bytes) {
-    }
+    public record Progress(long lines, long records, long faulty, long bytes) {}
 
     /**
      * One line of a file: an empty one is never handed over.
@@ -83,7 +81,7 @@ public final class RecordLines {
      * @return the reader
      */
     public static RecordLines reader() {
-        return new RecordLines(false, Long.MAX_VALUE, progress -> { });
+        return new RecordLines(false, Long.MAX_VALUE, progress -> {});
     }
 
     /**
@@ -139,8 +137,9 @@ public final class RecordLines {
      * @throws DocumentException at the first faulty line, if the reader stops there
      * @throws IOException if the stream cannot be read
      */
-    public Progress read(InputStream in, String name, Consumer<? super Line> each,
-            Consumer<? super DocumentException> bad) throws IOException {
+    public Progress read(
+            InputStream in, String name, Consumer<? super Line> each, Consumer<? super DocumentException> bad)
+            throws IOException {
         Reading reading = new Reading(name, each, bad);
         byte[] piece = new byte[PIECE];
         for (int got = in.read(piece); got >= 0; got = in.read(piece)) {
@@ -189,8 +188,17 @@ public final class RecordLines {
         private void line() {
             lines++;
             if (length > MOST_LINE_BYTES) {
-                bad(new DocumentException(List.of(new Fault(name, "", (int) Math.min(lines, Integer.MAX_VALUE), 1,
-                        FaultCodes.SIZE, length + " bytes", List.of(), "", List.of(), Map.of(),
+                bad(new DocumentException(List.of(new Fault(
+                        name,
+                        "",
+                        (int) Math.min(lines, Integer.MAX_VALUE),
+                        1,
+                        FaultCodes.SIZE,
+                        length + " bytes",
+                        List.of(),
+                        "",
+                        List.of(),
+                        Map.of(),
                         "the line has " + length + " bytes; at most " + MOST_LINE_BYTES + " are read."))));
             } else {
                 byte[] text = line.toByteArray();
@@ -225,8 +233,18 @@ public final class RecordLines {
             if (arguments.replace("firstLine", number) != null) {
                 text = text.replace("first in line 1,", "first in line " + number + ",");
             }
-            return new Fault(fault.document(), fault.pointer(), number, fault.column(), fault.code(), fault.found(),
-                    fault.accepted(), fault.nearest(), fault.candidates(), arguments, text);
+            return new Fault(
+                    fault.document(),
+                    fault.pointer(),
+                    number,
+                    fault.column(),
+                    fault.code(),
+                    fault.found(),
+                    fault.accepted(),
+                    fault.nearest(),
+                    fault.candidates(),
+                    arguments,
+                    text);
         }
 
         private void bad(DocumentException faults) {
@@ -279,7 +297,7 @@ public final class RecordLines {
      * @throws IOException if the stream cannot be written
      */
     public static void write(OutputStream out, Stream<Document<BatchRecord>> records) throws IOException {
-        for (Iterator<Document<BatchRecord>> all = records.iterator(); all.hasNext();) {
+        for (Iterator<Document<BatchRecord>> all = records.iterator(); all.hasNext(); ) {
             out.write(line(all.next()).getBytes(StandardCharsets.UTF_8));
         }
     }

@@ -8,5 +8,4 @@ package org.papermath.json;
  * @param old the earlier name
  * @param now the name today
  */
-public record Renamed(String object, String old, String now) {
-}
+public record Renamed(String object, String old, String now) {}

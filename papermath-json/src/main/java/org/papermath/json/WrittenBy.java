@@ -6,5 +6,4 @@ package org.papermath.json;
  * @param program its name
  * @param version its version
  */
-public record WrittenBy(String program, String version) {
-}
+public record WrittenBy(String program, String version) {}

@@ -8,9 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-
 import javax.measure.Quantity;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.papermath.air.Air;
@@ -44,9 +42,27 @@ import org.papermath.vat.Vat;
 /** Whatever the builders take is written and reads back equal; the ends of every bound come up often. */
 class AnyInputRoundTripPropertyTest {
     /** Blanks around, signs of many scripts, joiners, halves, controls: what a keyboard or a clipboard gives. */
-    private static final String[] NAMES = {"plain", " blank ", "smørrebrød", "紙", "a \"b\" \\c/", "x-own", "می\u200Cخواهم",
-        "👩\u200D🎨", "a\u202Eb", "a\u200Bb", "half\uD800", "bell\u0007", "l".repeat(200), "l".repeat(201), "a@b", " ",
-        "\u00A0nbsp", "e\u0301", "\u2028"};
+    private static final String[] NAMES = {
+        "plain",
+        " blank ",
+        "smørrebrød",
+        "紙",
+        "a \"b\" \\c/",
+        "x-own",
+        "می\u200Cخواهم",
+        "👩\u200D🎨",
+        "a\u202Eb",
+        "a\u200Bb",
+        "half\uD800",
+        "bell\u0007",
+        "l".repeat(200),
+        "l".repeat(201),
+        "a@b",
+        " ",
+        "\u00A0nbsp",
+        "e\u0301",
+        "\u2028"
+    };
 
     /** Draws one thing after another; a value stands at an end of its bound as often as not. */
     private static final class Draw {
@@ -78,7 +94,8 @@ class AnyInputRoundTripPropertyTest {
                     return limits.most();
                 default:
                     double least = limits.least().si();
-                    double si = least > 0 ? least * Math.pow(limits.most().si() / least, random.nextDouble())
+                    double si = least > 0
+                            ? least * Math.pow(limits.most().si() / least, random.nextDouble())
                             : limits.most().si() * random.nextDouble();
                     List<String> units = limits.kind().codes();
                     return limits.kind().ofSi(si, units.get(random.nextInt(units.size())));
@@ -107,8 +124,10 @@ class AnyInputRoundTripPropertyTest {
         }
 
         Fibre fibre() {
-            return maybe() ? of(Fibres.all()) : Fibre.of(name("my-reed"), name("my reed"), of(List.of(
-                    Fibre.SourceClass.values())), name("straw"));
+            return maybe()
+                    ? of(Fibres.all())
+                    : Fibre.of(
+                            name("my-reed"), name("my reed"), of(List.of(Fibre.SourceClass.values())), name("straw"));
         }
 
         Furnish furnish() {
@@ -130,8 +149,9 @@ class AnyInputRoundTripPropertyTest {
             }
             for (int a = 0; a < random.nextInt(3); a++) {
                 Additive additive = Additive.of(name("additive " + a), of(List.of(Additive.Purpose.values())));
-                recipe.additive(maybe() ? additive.active(Kinds.SHARE.ofSi(1e-6 + random.nextDouble() * 0.9, "%"))
-                        : additive, amount(Limits.DOSE));
+                recipe.additive(
+                        maybe() ? additive.active(Kinds.SHARE.ofSi(1e-6 + random.nextDouble() * 0.9, "%")) : additive,
+                        amount(Limits.DOSE));
             }
             if (maybe()) {
                 recipe.beaterConsistency(amount(Limits.BEATER_CONSISTENCY));
@@ -168,26 +188,40 @@ class AnyInputRoundTripPropertyTest {
             }
             if (maybe()) {
                 Deckle deckle = Deckle.of(amount(Limits.MOULD_SIDE), amount(Limits.MOULD_SIDE));
-                studio.mould(Mould.of(name("mould"), maybe() ? deckle.split(count(Limits.DECKLE_SPLIT),
-                        count(Limits.DECKLE_SPLIT), Amounts.mm(random.nextInt(3))) : deckle));
+                studio.mould(Mould.of(
+                        name("mould"),
+                        maybe()
+                                ? deckle.split(
+                                        count(Limits.DECKLE_SPLIT),
+                                        count(Limits.DECKLE_SPLIT),
+                                        Amounts.mm(random.nextInt(3)))
+                                : deckle));
             }
             if (maybe()) {
-                Press press = Press.of(name("press"), amount(Limits.PRESS_RATING), amount(Limits.PLATEN_SIDE),
+                Press press = Press.of(
+                        name("press"),
+                        amount(Limits.PRESS_RATING),
+                        amount(Limits.PLATEN_SIDE),
                         amount(Limits.PLATEN_SIDE));
                 press = maybe() ? press.part(name("frame"), amount(Limits.PRESS_RATING)) : press;
                 studio.press(maybe() ? press.daylight(amount(Limits.DAYLIGHT)) : press);
             }
             if (maybe()) {
-                studio.felts(Felts.of(amount(Limits.FELT_SIDE), amount(Limits.FELT_SIDE),
-                        amount(Limits.FELT_GRAMMAGE), count(Limits.FELTS)));
+                studio.felts(Felts.of(
+                        amount(Limits.FELT_SIDE),
+                        amount(Limits.FELT_SIDE),
+                        amount(Limits.FELT_GRAMMAGE),
+                        count(Limits.FELTS)));
             }
             studio.dryer(dryer("the dryer"));
             if (maybe()) {
                 studio.onHand(fibre(), amount(Limits.ON_HAND));
             }
             if (maybe()) {
-                studio.scaleStep(amount(Limits.SCALE_STEP)).fineScaleStep(amount(Limits.SCALE_STEP))
-                        .jugStep(amount(Limits.JUG_STEP)).workingDay(amount(Limits.WORKING_DAY));
+                studio.scaleStep(amount(Limits.SCALE_STEP))
+                        .fineScaleStep(amount(Limits.SCALE_STEP))
+                        .jugStep(amount(Limits.JUG_STEP))
+                        .workingDay(amount(Limits.WORKING_DAY));
             }
             return maybe() ? studio.alsoCustomaryUnits().build() : studio.build();
         }
@@ -196,8 +230,13 @@ class AnyInputRoundTripPropertyTest {
             Piece.Builder piece = Piece.of(called, count(Limits.PIECES), recipe);
             switch (random.nextInt(3)) {
                 case 0 -> piece.size(of(List.of(Formats.ISO_A4, Formats.ISO_A5)));
-                case 1 -> piece.size(Format.of(name("bookplate"), of(List.of(FormatSystem.values())),
-                        of(List.of(Format.Use.values())), amount(Limits.FORMAT_SIDE), amount(Limits.FORMAT_SIDE)));
+                case 1 ->
+                    piece.size(Format.of(
+                            name("bookplate"),
+                            of(List.of(FormatSystem.values())),
+                            of(List.of(Format.Use.values())),
+                            amount(Limits.FORMAT_SIDE),
+                            amount(Limits.FORMAT_SIDE)));
                 default -> piece.size(amount(Limits.PIECE_SIDE), amount(Limits.PIECE_SIDE));
             }
             how(piece);
@@ -219,8 +258,12 @@ class AnyInputRoundTripPropertyTest {
             switch (random.nextInt(3)) {
                 case 0 -> piece.grammage(amount(Limits.PIECE_GRAMMAGE));
                 case 1 -> piece.caliper(amount(Limits.PIECE_CALIPER));
-                default -> piece.sample(Piece.Sample.of(amount(Limits.SAMPLE_SIDE), amount(Limits.SAMPLE_SIDE),
-                        amount(Limits.SAMPLE_MASS), amount(Limits.SAMPLE_CALIPER)));
+                default ->
+                    piece.sample(Piece.Sample.of(
+                            amount(Limits.SAMPLE_SIDE),
+                            amount(Limits.SAMPLE_SIDE),
+                            amount(Limits.SAMPLE_MASS),
+                            amount(Limits.SAMPLE_CALIPER)));
             }
             if (maybe()) {
                 piece.spare(amount(Limits.SPARE));
@@ -235,8 +278,10 @@ class AnyInputRoundTripPropertyTest {
 
         Piece envelope(String inside, String recipe) {
             Piece.Builder piece = Piece.of(name("envelope"), count(Limits.PIECES), recipe)
-                    .envelopeFor(inside, of(List.of(EnvelopeStyle.values()))).inserts(count(Limits.INSERTS))
-                    .clearance(amount(Limits.CLEARANCE)).mailedIn(of(MailLimits.countries()));
+                    .envelopeFor(inside, of(List.of(EnvelopeStyle.values())))
+                    .inserts(count(Limits.INSERTS))
+                    .clearance(amount(Limits.CLEARANCE))
+                    .mailedIn(of(MailLimits.countries()));
             how(piece);
             return piece.build();
         }
@@ -270,12 +315,18 @@ class AnyInputRoundTripPropertyTest {
             String written = PapermathDocuments.writeOrder(Document.of(new OrderDocument(order, studio)));
             OrderDocument read = PapermathDocuments.readOrder(written).value();
             assertThat(read).as("seed %d", seed).isEqualTo(new OrderDocument(order, studio));
-            assertThat(PapermathDocuments.writeOrder(Document.of(read))).as("seed %d", seed).isEqualTo(written);
+            assertThat(PapermathDocuments.writeOrder(Document.of(read)))
+                    .as("seed %d", seed)
+                    .isEqualTo(written);
             Recipe recipe = order.recipes().get(0);
-            assertThat(PapermathDocuments.readRecipe(PapermathDocuments.writeRecipe(Document.of(recipe))).value())
-                    .as("seed %d", seed).isEqualTo(recipe);
-            assertThat(PapermathDocuments.readStudio(PapermathDocuments.writeStudio(Document.of(studio))).value())
-                    .as("seed %d", seed).isEqualTo(studio);
+            assertThat(PapermathDocuments.readRecipe(PapermathDocuments.writeRecipe(Document.of(recipe)))
+                            .value())
+                    .as("seed %d", seed)
+                    .isEqualTo(recipe);
+            assertThat(PapermathDocuments.readStudio(PapermathDocuments.writeStudio(Document.of(studio)))
+                            .value())
+                    .as("seed %d", seed)
+                    .isEqualTo(studio);
         }
         return taken;
     }
@@ -297,13 +348,25 @@ class AnyInputRoundTripPropertyTest {
             try {
                 Studio studio = Studio.of(name).build();
                 taken.add(name);
-                assertThat(PapermathDocuments.readStudio(PapermathDocuments.writeStudio(Document.of(studio))).value())
+                assertThat(PapermathDocuments.readStudio(PapermathDocuments.writeStudio(Document.of(studio)))
+                                .value())
                         .isEqualTo(studio);
             } catch (Refused e) {
                 assertThat(e.code()).isIn("text.character", "text.long", "name.sign", "name.empty");
             }
         }
-        assertThat(taken).containsExactly("plain", " blank ", "smørrebrød", "紙", "a \"b\" \\c/", "x-own",
-                "می\u200Cخواهم", "👩\u200D🎨", "l".repeat(200), "\u00A0nbsp", "e\u0301");
+        assertThat(taken)
+                .containsExactly(
+                        "plain",
+                        " blank ",
+                        "smørrebrød",
+                        "紙",
+                        "a \"b\" \\c/",
+                        "x-own",
+                        "می\u200Cخواهم",
+                        "👩\u200D🎨",
+                        "l".repeat(200),
+                        "\u00A0nbsp",
+                        "e\u0301");
     }
 }

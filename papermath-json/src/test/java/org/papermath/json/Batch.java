@@ -77,6 +77,5 @@ final class Batch {
             }
             """;
 
-    private Batch() {
-    }
+    private Batch() {}
 }

@@ -4,11 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
@@ -24,11 +22,12 @@ final class Bench {
     static final DocumentFormat FORMAT = new DocumentFormat("bench", 1, 2);
     static final DocumentFormat SHELF = new DocumentFormat("shelf", 1, 0);
 
-    private Bench() {
-    }
+    private Bench() {}
 
     enum Wood {
-        BEECH, LIME, OAK;
+        BEECH,
+        LIME,
+        OAK;
 
         String word() {
             return name().toLowerCase(java.util.Locale.ROOT);
@@ -43,13 +42,20 @@ final class Bench {
         }
     }
 
-    record Shelf(String name, List<Amount<Length>> boards) {
-    }
+    record Shelf(String name, List<Amount<Length>> boards) {}
 
-    record Plan(String title, LocalDate day, Wood wood, double slope, boolean indoors, List<Vat> vats,
-            Map<String, Amount<Dose>> doses, Optional<Amount<Mass>> load, Optional<Shelf> shelf, Optional<String> note,
-            Optional<String> favourite) {
-    }
+    record Plan(
+            String title,
+            LocalDate day,
+            Wood wood,
+            double slope,
+            boolean indoors,
+            List<Vat> vats,
+            Map<String, Amount<Dose>> doses,
+            Optional<Amount<Mass>> load,
+            Optional<Shelf> shelf,
+            Optional<String> note,
+            Optional<String> favourite) {}
 
     static ReadResult<Plan> plan(ObjectReader in) {
         ReadResult<String> title = in.required("title").text();
@@ -59,13 +65,22 @@ final class Bench {
         ReadResult<Boolean> indoors = in.optional("indoors").flag();
         ReadResult<List<Vat>> vats = in.required("vats").list(1, 10, vat -> vat.object(Bench::vat));
         ReadResult<Map<String, Amount<Dose>>> doses = in.optional("doses").map(dose -> dose.quantity(Kinds.DOSE));
-        ReadResult<Amount<Mass>> load = in.optional("load").quantity(Kinds.MASS)
-                .check(mass -> Kinds.MASS.siAboveZero(mass, "load"));
+        ReadResult<Amount<Mass>> load =
+                in.optional("load").quantity(Kinds.MASS).check(mass -> Kinds.MASS.siAboveZero(mass, "load"));
         ReadResult<Shelf> shelf = in.optional("shelf").reference(SHELF, Bench::shelf);
         ReadResult<String> note = in.optional("note").note();
         ReadResult<String> favourite = in.optional("favourite").nameAmong(List.of("small vat", "large vat"), "vat");
-        return in.make(() -> new Plan(title.get(), day.get(), wood.get(), slope.orElse(0.0), indoors.orElse(true),
-                vats.get(), doses.orElse(Map.of()), load.optional(), shelf.optional(), note.optional(),
+        return in.make(() -> new Plan(
+                title.get(),
+                day.get(),
+                wood.get(),
+                slope.orElse(0.0),
+                indoors.orElse(true),
+                vats.get(),
+                doses.orElse(Map.of()),
+                load.optional(),
+                shelf.optional(),
+                note.optional(),
                 favourite.optional()));
     }
 

@@ -3,17 +3,16 @@ package org.papermath.json;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
-import org.papermath.plan.MakingPlan;
+import org.papermath.format.Formats;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
-import org.papermath.format.Formats;
 
 /** Documents for tests: an order with every member in it, and a plain one in two systems of units. */
 final class Concert {
@@ -112,8 +111,7 @@ final class Concert {
 
     static final DocumentResolver FILES = files(Map.of("papers/reed.json", RECIPE, "studio.json", STUDIO));
 
-    private Concert() {
-    }
+    private Concert() {}
 
     static DocumentResolver files(Map<String, String> texts) {
         return reference -> {
@@ -128,11 +126,23 @@ final class Concert {
     /** A plan of stuff so slow that nobody can say how long it may drain. */
     static String planOfSlowStuff() {
         OrderDocument concert = read().value();
-        Order order = Order.of("slow").recipe(Recipe.of("slow", Furnish.of(Fibres.ABACA)).beating(Amounts.hours(6))
-                .build()).piece(Piece.of("sheet", 9, "slow").size(Formats.ISO_A4).grammage(Grammage.gsm(40)).build())
+        Order order = Order.of("slow")
+                .recipe(Recipe.of("slow", Furnish.of(Fibres.ABACA))
+                        .beating(Amounts.hours(6))
+                        .build())
+                .piece(Piece.of("sheet", 9, "slow")
+                        .size(Formats.ISO_A4)
+                        .grammage(Grammage.gsm(40))
+                        .build())
                 .build();
-        return PapermathDocuments.writePlan(MakingPlan.of(order, Studio.of("slow")
-                .vat(concert.studio().vat().orElseThrow()).build()), "a test", "1");
+        return PapermathDocuments.writePlan(
+                MakingPlan.of(
+                        order,
+                        Studio.of("slow")
+                                .vat(concert.studio().vat().orElseThrow())
+                                .build()),
+                "a test",
+                "1");
     }
 
     static Document<OrderDocument> read() {

@@ -9,14 +9,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.json.mapping.PlanMapping;
 import org.papermath.json.schema.SchemaObject;
 import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
-
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -32,11 +30,22 @@ class DescribedMembersTest {
     private static final Map<String, JsonNode> ROOTS = new TreeMap<>();
 
     /** Names that are said elsewhere in the document; an example cannot know them. */
-    private static final Set<String> ELSEWHERE = Set.of("order.no-recipe", "order.no-piece",
+    private static final Set<String> ELSEWHERE = Set.of(
+            "order.no-recipe",
+            "order.no-piece",
             "order.envelope-in-envelope",
-            "piece.no-dryer", "builder.twice", "furnish.sum", "furnish.twice", "plan.edition", "assumption.unit",
-            "assumption.order", FaultCodes.NAME, FaultCodes.REFERENCE_NONE, FaultCodes.REFERENCE_MISSING,
-            FaultCodes.REFERENCE_UNREADABLE, FaultCodes.ONE_OF);
+            "piece.no-dryer",
+            "builder.twice",
+            "furnish.sum",
+            "furnish.twice",
+            "plan.edition",
+            "assumption.unit",
+            "assumption.order",
+            FaultCodes.NAME,
+            FaultCodes.REFERENCE_NONE,
+            FaultCodes.REFERENCE_MISSING,
+            FaultCodes.REFERENCE_UNREADABLE,
+            FaultCodes.ONE_OF);
 
     static {
         for (String name : PapermathSchemas.names()) {
@@ -66,8 +75,14 @@ class DescribedMembersTest {
             }
             for (int i = 0; i < schema.path("allOf").size(); i++) {
                 At one = of("allOf").of(Integer.toString(i));
-                String word = one.schema().get("if").get("properties").propertyNames().iterator().next();
-                if (value == null || one.schema().at("/if/properties/" + word + "/const").equals(value.path(word))) {
+                String word = one.schema()
+                        .get("if")
+                        .get("properties")
+                        .propertyNames()
+                        .iterator()
+                        .next();
+                if (value == null
+                        || one.schema().at("/if/properties/" + word + "/const").equals(value.path(word))) {
                     parts.addAll(one.of("then").parts(value));
                 }
             }
@@ -88,8 +103,8 @@ class DescribedMembersTest {
 
         boolean isLeaf() {
             for (At part : parts(null)) {
-                if (part.schema().has("properties") && !isKind(part) || part.schema().has("items")
-                        && !part.of("items").isLeaf()) {
+                if (part.schema().has("properties") && !isKind(part)
+                        || part.schema().has("items") && !part.of("items").isLeaf()) {
                     return false;
                 }
             }
@@ -99,7 +114,9 @@ class DescribedMembersTest {
 
     private static boolean isKind(At part) {
         String[] steps = part.where().split("/");
-        return steps.length > 2 && steps[1].equals("$defs") && part.root().get("$defs").get(steps[2]).has("title")
+        return steps.length > 2
+                && steps[1].equals("$defs")
+                && part.root().get("$defs").get(steps[2]).has("title")
                 && !steps[2].startsWith("reading-of");
     }
 
@@ -110,8 +127,10 @@ class DescribedMembersTest {
         }
 
         boolean isFigure() {
-            return at.where().matches("/properties/(" + String.join("|", PlanMapping.LISTS) + "|"
-                    + String.join("|", PlanMapping.OBJECTS) + ")(/.*)?|/\\$defs/(forecast|not-done|notice)/.*")
+            return at.where()
+                            .matches("/properties/(" + String.join("|", PlanMapping.LISTS) + "|"
+                                    + String.join("|", PlanMapping.OBJECTS)
+                                    + ")(/.*)?|/\\$defs/(forecast|not-done|notice)/.*")
                     && document.equals("plan");
         }
 
@@ -138,8 +157,9 @@ class DescribedMembersTest {
             JsonNode schema = part.schema();
             for (String name : schema.path("properties").propertyNames()) {
                 if (schema.get("properties").get(name).isObject()) {
-                    boolean required = schema.path("required").valueStream().anyMatch(one -> one.asString()
-                            .equals(name));
+                    boolean required = schema.path("required")
+                            .valueStream()
+                            .anyMatch(one -> one.asString().equals(name));
                     At member = part.of("properties").of(name);
                     all.add(new Member(document, member, required));
                     members(document, member, seen, all);
@@ -158,7 +178,9 @@ class DescribedMembersTest {
         for (Member member : all) {
             assertThat(member.description()).as(member.toString()).matches("(?s)[A-Z\"].{3,}[.]");
             if (member.at().isLeaf()) {
-                assertThat(member.at().schema().path("examples").size()).as("examples of " + member).isPositive();
+                assertThat(member.at().schema().path("examples").size())
+                        .as("examples of " + member)
+                        .isPositive();
             }
         }
     }
@@ -179,12 +201,19 @@ class DescribedMembersTest {
         for (Member member : members()) {
             for (At part : member.at().parts(null)) {
                 At object = part.schema().has("items") ? part.of("items") : part;
-                if (object.schema().has("properties") && object.schema().path("type").asString("").equals("object")
+                if (object.schema().has("properties")
+                        && object.schema().path("type").asString("").equals("object")
                         && !isKind(object)) {
                     // An object whose members follow from a word says it under each word.
-                    assertThat(object.schema().has("description") || object.schema().path("allOf").valueStream()
-                            .allMatch(one -> one.get("then").has("description")) && object.schema().has("allOf"))
-                            .as(object.where()).isTrue();
+                    assertThat(object.schema().has("description")
+                                    || object.schema()
+                                                    .path("allOf")
+                                                    .valueStream()
+                                                    .allMatch(one ->
+                                                            one.get("then").has("description"))
+                                            && object.schema().has("allOf"))
+                            .as(object.where())
+                            .isTrue();
                 }
             }
         }
@@ -193,13 +222,16 @@ class DescribedMembersTest {
     @Test
     void everyKindListsItsUnits() {
         Set<String> met = new TreeSet<>();
-        ROOTS.values().forEach(root -> root.get("$defs").forEach(one -> Kinds.all().forEach(kind -> {
-            if (one.path("title").asString("").equals(kind.name())) {
-                assertThat(one.get("description").asString())
-                        .isEqualTo("A number and its unit, one of: " + String.join(", ", kind.codes()) + ".");
-                met.add(kind.name());
-            }
-        })));
+        ROOTS.values()
+                .forEach(root -> root.get("$defs")
+                        .forEach(one -> Kinds.all().forEach(kind -> {
+                            if (one.path("title").asString("").equals(kind.name())) {
+                                assertThat(one.get("description").asString())
+                                        .isEqualTo("A number and its unit, one of: " + String.join(", ", kind.codes())
+                                                + ".");
+                                met.add(kind.name());
+                            }
+                        })));
         assertThat(met).hasSize(Kinds.all().size());
     }
 
@@ -211,19 +243,29 @@ class DescribedMembersTest {
         order.set("writtenBy", MAPPER.readTree("{\"program\": \"a test\", \"version\": \"1\"}"));
         ((ObjectNode) order.get("weighedIn")).put("pressure", "98 kPa");
         ObjectNode format = order.deepCopy();
-        ((ObjectNode) format.get("pieces").get(1)).set("size", MAPPER.readTree("{\"name\": \"seat card\","
-                + " \"system\": \"traditional\", \"use\": \"card\", \"sides\": [\"55 mm\", \"90 mm\"]}"));
+        ((ObjectNode) format.get("pieces").get(1))
+                .set(
+                        "size",
+                        MAPPER.readTree(
+                                "{\"name\": \"seat card\","
+                                        + " \"system\": \"traditional\", \"use\": \"card\", \"sides\": [\"55 mm\", \"90 mm\"]}"));
         ObjectNode recipe = (ObjectNode) MAPPER.readTree(Concert.RECIPE);
         recipe.set("writtenBy", order.get("writtenBy"));
         ObjectNode studio = (ObjectNode) MAPPER.readTree(Concert.STUDIO);
         studio.set("writtenBy", order.get("writtenBy"));
-        ((ArrayNode) studio.get("onHand")).addObject().put("ovenDry", "80 g").set("fibre",
-                recipe.get("furnish").get(1).get("fibre"));
+        ((ArrayNode) studio.get("onHand"))
+                .addObject()
+                .put("ovenDry", "80 g")
+                .set("fibre", recipe.get("furnish").get(1).get("fibre"));
         ObjectNode record = (ObjectNode) MAPPER.readTree(Batch.RECORD);
-        ((ObjectNode) record.get("recipe").get("furnish").get(1).get("fibre")).putArray("kin").add("straw");
+        ((ObjectNode) record.get("recipe").get("furnish").get(1).get("fibre"))
+                .putArray("kin")
+                .add("straw");
         ArrayNode planned = record.putArray("planned");
         for (Kind<?> kind : Kinds.all()) {
-            planned.addObject().put("figure", kind.name()).put("kind", kind.name())
+            planned.addObject()
+                    .put("figure", kind.name())
+                    .put("kind", kind.name())
                     .put("value", "1 " + kind.codes().get(0));
         }
         for (JsonNode one : record.get("measured")) {
@@ -274,9 +316,8 @@ class DescribedMembersTest {
 
     private static JsonNode plan(JsonNode order) {
         OrderDocument document = PapermathDocuments.readOrder(order.toString()).value();
-        return MAPPER.readTree(PapermathDocuments.writePlan(MakingPlan.of(document.order(), document.studio()),
-                "a test",
-                "1"));
+        return MAPPER.readTree(
+                PapermathDocuments.writePlan(MakingPlan.of(document.order(), document.studio()), "a test", "1"));
     }
 
     private static JsonNode inline(String document) {
@@ -324,8 +365,11 @@ class DescribedMembersTest {
             for (At part : at.at().parts(value)) {
                 if (part.schema().has("items")) {
                     for (int i = 0; i < value.size(); i++) {
-                        written(new Written(at.document(), at.root(), at.pointer() + "/" + i, part.of("items")),
-                                value.get(i), all, strange);
+                        written(
+                                new Written(at.document(), at.root(), at.pointer() + "/" + i, part.of("items")),
+                                value.get(i),
+                                all,
+                                strange);
                     }
                     return;
                 }
@@ -347,7 +391,9 @@ class DescribedMembersTest {
         Set<String> met = new TreeSet<>();
         written().forEach(one -> met.add(one.document() + one.at().where()));
         // A plan is written whole, without references and without what was only said to be checked.
-        assertThat(members()).filteredOn(member -> !isKind(member.at())).map(Member::toString)
+        assertThat(members())
+                .filteredOn(member -> !isKind(member.at()))
+                .map(Member::toString)
                 .filteredOn(member -> !met.contains(member))
                 .allMatch(member -> member.matches("plan/.*/(ref|assumptions/items/properties/unit)"));
     }
@@ -366,11 +412,14 @@ class DescribedMembersTest {
             }
             for (JsonNode example : one.at().schema().path("examples")) {
                 JsonNode document = one.with(example);
-                assertThat(Judged.schema(one.document()).validate(document)).as(one + " as " + example).isEmpty();
+                assertThat(Judged.schema(one.document()).validate(document))
+                        .as(one + " as " + example)
+                        .isEmpty();
                 assertThat(Judged.faults(one.document(), document.toString()))
                         .filteredOn(fault -> !ELSEWHERE.contains(fault.code()))
-                        .filteredOn(fault -> fault.pointer().startsWith(one.pointer())).as(one + " as " + example)
-                                .isEmpty();
+                        .filteredOn(fault -> fault.pointer().startsWith(one.pointer()))
+                        .as(one + " as " + example)
+                        .isEmpty();
             }
         }
         assertThat(tried).hasSizeGreaterThan(300);
@@ -401,15 +450,18 @@ class DescribedMembersTest {
         Set<String> tried = new TreeSet<>();
         for (Written one : written()) {
             JsonNode standsFor = one.at().schema().get("default");
-            if (standsFor == null || one.document().equals("plan")
+            if (standsFor == null
+                    || one.document().equals("plan")
                     // A recipe and a studio are tried by themselves, where nothing else names their parts.
-                    || one.at().where().startsWith("/$defs/inline") || !tried.add(one.document() + one.at().where())) {
+                    || one.at().where().startsWith("/$defs/inline")
+                    || !tried.add(one.document() + one.at().where())) {
                 continue;
             }
             JsonNode said = MAPPER.readTree(again(one.document(), one.with(standsFor)));
             JsonNode leftOut = MAPPER.readTree(again(one.document(), one.with(null)));
             // What was said is written as it was said, also if it is what would have held without it.
-            if (leftOut.at(one.pointer()).isMissingNode() && !said.at(one.pointer()).isMissingNode()) {
+            if (leftOut.at(one.pointer()).isMissingNode()
+                    && !said.at(one.pointer()).isMissingNode()) {
                 assertThat(said.at(one.pointer())).as(one.toString()).isEqualTo(standsFor);
                 said = new Written(one.document(), said, one.pointer(), one.at()).with(null);
             }

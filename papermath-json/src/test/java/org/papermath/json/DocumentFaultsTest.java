@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTimeout;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,8 +15,8 @@ import org.papermath.quantity.Unclear;
 class DocumentFaultsTest {
     private static List<Fault> order(String order, String recipe, String studio) {
         DocumentResolver files = Concert.files(Map.of("papers/reed.json", recipe, "studio.json", studio));
-        DocumentException thrown = catchThrowableOfType(DocumentException.class,
-                () -> PapermathDocuments.readOrder(order, files));
+        DocumentException thrown =
+                catchThrowableOfType(DocumentException.class, () -> PapermathDocuments.readOrder(order, files));
         assertThat(thrown).as("the document is refused").isNotNull();
         return thrown.faults();
     }
@@ -139,14 +138,19 @@ class DocumentFaultsTest {
 
     @Test
     void namesThatAreNotThereAreFaultsWhereTheyAreSaid() {
-        List<Fault> faults = order(Concert.ORDER
-                .replace("\"count\": 96, \"recipe\": \"reed\"", "\"count\": 96, \"recipe\": \"read\"")
-                .replace("\"envelopeFor\": \"programme\"", "\"envelopeFor\": \"program\"")
-                .replace("\"dryer\": \"loft\"", "\"dryer\": \"lofts\""), Concert.RECIPE, Concert.STUDIO);
-        assertThat(faults).extracting(Fault::pointer).containsExactly("/pieces/0/dryer", "/pieces/1/recipe",
-                "/pieces/2/envelopeFor");
-        assertThat(faults).extracting(Fault::code).containsExactly("piece.no-dryer", "order.no-recipe",
-                "order.no-piece");
+        List<Fault> faults = order(
+                Concert.ORDER
+                        .replace("\"count\": 96, \"recipe\": \"reed\"", "\"count\": 96, \"recipe\": \"read\"")
+                        .replace("\"envelopeFor\": \"programme\"", "\"envelopeFor\": \"program\"")
+                        .replace("\"dryer\": \"loft\"", "\"dryer\": \"lofts\""),
+                Concert.RECIPE,
+                Concert.STUDIO);
+        assertThat(faults)
+                .extracting(Fault::pointer)
+                .containsExactly("/pieces/0/dryer", "/pieces/1/recipe", "/pieces/2/envelopeFor");
+        assertThat(faults)
+                .extracting(Fault::code)
+                .containsExactly("piece.no-dryer", "order.no-recipe", "order.no-piece");
         assertThat(faults).extracting(Fault::nearest).containsExactly("loft", "reed", "programme");
         assertThat(faults.get(2).accepted()).containsExactly("programme", "seat card", "envelope", "poster");
     }
@@ -161,8 +165,8 @@ class DocumentFaultsTest {
 
     @Test
     void clashesStandAtTheMemberToChange() {
-        Fault size = inOrder("\"envelopeFor\": \"programme\",",
-                "\"size\": \"ISO C6\", \"envelopeFor\": \"programme\",");
+        Fault size =
+                inOrder("\"envelopeFor\": \"programme\",", "\"size\": \"ISO C6\", \"envelopeFor\": \"programme\",");
         assertThat(List.of(size.pointer(), size.code())).containsExactly("/pieces/2/size", "piece.clash");
         assertThat(size.text()).contains("takes its size from that piece");
         Fault folds = inOrder("\"inserts\": 2", "\"folds\": 1");
@@ -178,8 +182,8 @@ class DocumentFaultsTest {
         Fault style = inOrder("\"style\": \"side seam\", ", "");
         assertThat(List.of(style.pointer(), style.code())).containsExactly("/pieces/2", FaultCodes.MISSING);
         Fault nested = inOrder("\"envelopeFor\": \"programme\"", "\"envelopeFor\": \"envelope\"");
-        assertThat(List.of(nested.pointer(), nested.code())).containsExactly("/pieces/2/envelopeFor",
-                "order.envelope-in-envelope");
+        assertThat(List.of(nested.pointer(), nested.code()))
+                .containsExactly("/pieces/2/envelopeFor", "order.envelope-in-envelope");
     }
 
     @Test
@@ -193,8 +197,8 @@ class DocumentFaultsTest {
     @Test
     void aDryerHasOnlyTheMembersOfItsKind() {
         Fault fault = inStudio("\"capacity\": 24", "\"capacity\": 24, \"sheetsInSpur\": 2");
-        assertThat(List.of(fault.pointer(), fault.code())).containsExactly("/dryers/0/sheetsInSpur",
-                FaultCodes.UNKNOWN);
+        assertThat(List.of(fault.pointer(), fault.code()))
+                .containsExactly("/dryers/0/sheetsInSpur", FaultCodes.UNKNOWN);
     }
 
     @Test
@@ -208,8 +212,9 @@ class DocumentFaultsTest {
     @Test
     void whatIsUnclearKeepsItsCandidates() {
         Fault fault = inRecipe("\"cotton rag\"", "\"linter\"");
-        assertThat(fault.candidates()).extracting(Unclear.Candidate::meaning).contains("linter-second-cut",
-                "linter-first-cut");
+        assertThat(fault.candidates())
+                .extracting(Unclear.Candidate::meaning)
+                .contains("linter-second-cut", "linter-first-cut");
         assertThat(inRecipe("\"cotton rag\"", "\"coton rag\"").accepted()).contains("cotton-rag");
     }
 
@@ -227,33 +232,41 @@ class DocumentFaultsTest {
         StringBuilder pieces = new StringBuilder();
         for (int i = 0; i < 1000; i++) {
             String name = "a name that is as long as names are looked at, number " + (1000 + i);
-            recipes.append(i == 0 ? "" : ",").append("{\"name\": \"").append(name)
+            recipes.append(i == 0 ? "" : ",")
+                    .append("{\"name\": \"")
+                    .append(name)
                     .append("\", \"furnish\": [{\"fibre\": \"abaca\", \"share\": \"100 %\"}]}");
-            pieces.append(i == 0 ? "" : ",").append("{\"name\": \"").append(name)
+            pieces.append(i == 0 ? "" : ",")
+                    .append("{\"name\": \"")
+                    .append(name)
                     .append("\", \"count\": 1, \"recipe\": \"")
                     .append(name.replace("looked", "look"))
                     .append("\", \"size\": \"ISO A5\", \"grammage\": \"100 g/m2\"}");
         }
         String text = "{\"format\": \"papermath/order\", \"version\": \"1.0\", \"name\": \"many\", \"recipes\": ["
                 + recipes + "], \"studio\": {\"name\": \"s\"}, \"pieces\": [" + pieces + "]}";
-        DocumentException thrown = assertTimeout(Duration.ofMinutes(2), () -> catchThrowableOfType(
-                DocumentException.class, () -> PapermathDocuments.readOrder(text)));
+        DocumentException thrown = assertTimeout(
+                Duration.ofMinutes(2),
+                () -> catchThrowableOfType(DocumentException.class, () -> PapermathDocuments.readOrder(text)));
         assertThat(thrown.faults()).hasSize(201).last().extracting(Fault::code).isEqualTo(FaultCodes.MORE);
         assertThat(thrown.faults().get(0).text()).contains("number 1000\"?", "and 980 more");
     }
 
     @Test
     void theSentencesSayWhatToDo() {
-        assertThat(inOrder("\"side seam\"", "\"side seem\"").text()).isEqualTo("\"side seem\" is not one of the words"
-                + " for this. Did you mean \"side seam\"? Accepted: side seam, diamond, wallet, open end.");
-        assertThat(inOrder("\"dryer\": \"loft\"", "\"dryer\": \"lofts\"").text()).isEqualTo(
-                "there is no dryer \"lofts\". Did you mean \"loft\"? There is: boards, loft, box, blotters.");
+        assertThat(inOrder("\"side seam\"", "\"side seem\"").text())
+                .isEqualTo("\"side seem\" is not one of the words"
+                        + " for this. Did you mean \"side seam\"? Accepted: side seam, diamond, wallet, open end.");
+        assertThat(inOrder("\"dryer\": \"loft\"", "\"dryer\": \"lofts\"").text())
+                .isEqualTo(
+                        "there is no dryer \"lofts\". Did you mean \"loft\"? There is: boards, loft, box, blotters.");
         assertThat(inRecipe("ochre", "china clay").text())
                 .isEqualTo("the additive \"china clay\" is said twice. Say it once.");
-        assertThat(inStudio("beating.rate", "beating.rat").text()).isEqualTo(
-                "there is no assumption \"beating.rat\" in edition 2026-11. Did you mean \"beating.rate\"?");
-        assertThat(inStudio("\"unit\": \"1/h\"", "\"unit\": \"1/s\"").text()).isEqualTo("the values of this assumption"
-                + " are in 1/h; 1/s is written. Write the unit with the value instead, such as \"1 1/s\".");
+        assertThat(inStudio("beating.rate", "beating.rat").text())
+                .isEqualTo("there is no assumption \"beating.rat\" in edition 2026-11. Did you mean \"beating.rate\"?");
+        assertThat(inStudio("\"unit\": \"1/h\"", "\"unit\": \"1/s\"").text())
+                .isEqualTo("the values of this assumption"
+                        + " are in 1/h; 1/s is written. Write the unit with the value instead, such as \"1 1/s\".");
         assertThat(inStudio("\"low\": 0.1, ", "").text())
                 .isEqualTo("\"low\" and \"high\" belong together. Write both or neither.");
     }
@@ -261,23 +274,31 @@ class DocumentFaultsTest {
     @Test
     void aFaultHasALineAndAColumn() {
         Fault fault = inOrder("\"folds\": 1", "\"folds\": 9");
-        String line = Concert.ORDER.replace("\"folds\": 1", "\"folds\": 9").lines().toList().get(fault.line() - 1);
+        String line = Concert.ORDER
+                .replace("\"folds\": 1", "\"folds\": 9")
+                .lines()
+                .toList()
+                .get(fault.line() - 1);
         assertThat(line.substring(fault.column() - 1)).startsWith("9");
     }
 
     @Test
     void allFaultsOfAllDocumentsAreReportedAtOnce() {
-        List<Fault> faults = order(Concert.ORDER.replace("ISO A5", "ISO A55").replace("\"count\": 96", "\"count\": 0"),
+        List<Fault> faults = order(
+                Concert.ORDER.replace("ISO A5", "ISO A55").replace("\"count\": 96", "\"count\": 0"),
                 Concert.RECIPE.replace("2.5 h", "2.5 lb").replace("31 SR", "31"),
                 Concert.STUDIO.replace("45 L", "45").replace("boards\", \"capacity\": 24", "boards\""));
-        assertThat(faults).extracting(Fault::document).containsExactly("", "", "papers/reed.json", "papers/reed.json",
-                "studio.json", "studio.json");
+        assertThat(faults)
+                .extracting(Fault::document)
+                .containsExactly("", "", "papers/reed.json", "papers/reed.json", "studio.json", "studio.json");
     }
 
     @Test
     void aSumOfDosesAboveTheFibreStandsAtTheAdditives() {
-        Fault fault = only(order(Concert.ORDER, Concert.RECIPE.replace("\"4 %\"", "\"50 %\"")
-                .replace("\"3 %\"", "\"50 %\""), Concert.STUDIO));
+        Fault fault = only(order(
+                Concert.ORDER,
+                Concert.RECIPE.replace("\"4 %\"", "\"50 %\"").replace("\"3 %\"", "\"50 %\""),
+                Concert.STUDIO));
         assertThat(List.of(fault.pointer(), fault.code())).containsExactly("/additives", "recipe.doses");
     }
 }

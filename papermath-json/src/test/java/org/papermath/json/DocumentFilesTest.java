@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,7 +45,8 @@ class DocumentFilesTest {
         assertThat(Files.isSymbolicLink(link)).isTrue();
         assertThat(Files.readString(file)).isEqualTo("new");
         if (posix) {
-            assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file))).isEqualTo("rw-rw-r--");
+            assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                    .isEqualTo("rw-rw-r--");
         }
     }
 

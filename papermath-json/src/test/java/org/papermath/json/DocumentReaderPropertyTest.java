@@ -6,16 +6,42 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 class DocumentReaderPropertyTest {
-    private static final List<String> PIECES = List.of("{", "}", "[", "]", ",", ":", "\"", "null", "1e400", "-", "NaN",
-            "\\ud800", "\uFEFF", "x-", "\"ref\": \"..\"", "{\"ref\":\"a\"}", "\"value\": 3", "0 ", "\\u0000", "é",
+    private static final List<String> PIECES = List.of(
+            "{",
+            "}",
+            "[",
+            "]",
+            ",",
+            ":",
+            "\"",
+            "null",
+            "1e400",
+            "-",
+            "NaN",
+            "\\ud800",
+            "\uFEFF",
+            "x-",
+            "\"ref\": \"..\"",
+            "{\"ref\":\"a\"}",
+            "\"value\": 3",
+            "0 ",
+            "\\u0000",
+            "é",
             "\uD83D\uDE00",
-            "\"260 lb\"", "260", "true", "\n", "\r", "\t", "//", "\"title\": 1,", "1e-999999999",
+            "\"260 lb\"",
+            "260",
+            "true",
+            "\n",
+            "\r",
+            "\t",
+            "//",
+            "\"title\": 1,",
+            "1e-999999999",
             "9999999999999999999999");
 
     private static byte[] mutated(long seed, int changes) {
@@ -27,7 +53,8 @@ class DocumentReaderPropertyTest {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             out.write(bytes, 0, at);
             switch (random.nextInt(4)) {
-                case 0 -> out.writeBytes(PIECES.get(random.nextInt(PIECES.size())).getBytes(StandardCharsets.UTF_8));
+                case 0 ->
+                    out.writeBytes(PIECES.get(random.nextInt(PIECES.size())).getBytes(StandardCharsets.UTF_8));
                 case 1 -> out.write(random.nextInt(256));
                 case 2 -> out.write(bytes, Math.min(at, bytes.length / 2), Math.min(20, bytes.length / 2));
                 default -> {
@@ -51,7 +78,9 @@ class DocumentReaderPropertyTest {
                 assertThat(fault.line()).isPositive();
                 assertThat(fault.column()).isPositive();
                 assertThat(fault.text()).isNotBlank();
-                assertThat(fault.text().chars().noneMatch(Character::isISOControl)).as(fault.text()).isTrue();
+                assertThat(fault.text().chars().noneMatch(Character::isISOControl))
+                        .as(fault.text())
+                        .isTrue();
             });
             return;
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import com.networknt.schema.InputFormat;
 import java.lang.reflect.Field;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,10 +13,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -48,15 +47,13 @@ import org.papermath.quantity.Units;
 import org.papermath.record.BatchRecord;
 import org.papermath.vat.Vat;
 
-import com.networknt.schema.InputFormat;
-
 /** Every bound at its limit and just beyond: builder, reader and schema draw the line at the same place. */
 class EveryBoundTest {
     private static final Amount<Length> SIDE = Amounts.mm(300);
 
     /** A bound of a count: the field of the table, the document, what stands there, with # for the count. */
-    private record Counted(String bound, Limits.Count limits, String document, String from, String to,
-            IntConsumer builder) {
+    private record Counted(
+            String bound, Limits.Count limits, String document, String from, String to, IntConsumer builder) {
         @Override
         public String toString() {
             return bound;
@@ -64,8 +61,13 @@ class EveryBoundTest {
     }
 
     /** A bound of a quantity. */
-    private record Measured<Q extends Quantity<Q>>(String bound, Limits.Range<Q> limits, String document, String from,
-            String to, Consumer<Amount<Q>> builder) {
+    private record Measured<Q extends Quantity<Q>>(
+            String bound,
+            Limits.Range<Q> limits,
+            String document,
+            String from,
+            String to,
+            Consumer<Amount<Q>> builder) {
         void build(String text) {
             builder.accept(limits.kind().read(text));
         }
@@ -90,120 +92,302 @@ class EveryBoundTest {
 
     static List<Counted> counts() {
         return List.of(
-                new Counted("PIECES", Limits.PIECES, "order", "\"count\": 96", "\"count\": #",
-                        n -> Piece.of("p", n, "r")),
+                new Counted(
+                        "PIECES", Limits.PIECES, "order", "\"count\": 96", "\"count\": #", n -> Piece.of("p", n, "r")),
                 new Counted("KEPT", Limits.KEPT, "order", "\"kept\": 2", "\"kept\": #", n -> piece().kept(n)),
-                new Counted("TRIALS", Limits.TRIALS, "order", "\"trials\": 3", "\"trials\": #",
-                        n -> piece().trials(n)),
+                new Counted("TRIALS", Limits.TRIALS, "order", "\"trials\": 3", "\"trials\": #", n -> piece().trials(n)),
                 new Counted("FOLDS", Limits.FOLDS, "order", "\"folds\": 1", "\"folds\": #", n -> piece().folds(n)),
-                new Counted("INSERTS", Limits.INSERTS, "order", "\"inserts\": 2", "\"inserts\": #",
+                new Counted(
+                        "INSERTS",
+                        Limits.INSERTS,
+                        "order",
+                        "\"inserts\": 2",
+                        "\"inserts\": #",
                         n -> piece().inserts(n)),
-                new Counted("FELTS", Limits.FELTS, "studio", "\"count\": 25", "\"count\": #",
+                new Counted(
+                        "FELTS",
+                        Limits.FELTS,
+                        "studio",
+                        "\"count\": 25",
+                        "\"count\": #",
                         n -> Felts.of(SIDE, SIDE, Grammage.gsm(500), n)),
-                new Counted("DRYER_CAPACITY", Limits.DRYER_CAPACITY, "studio", "\"capacity\": 24", "\"capacity\": #",
+                new Counted(
+                        "DRYER_CAPACITY",
+                        Limits.DRYER_CAPACITY,
+                        "studio",
+                        "\"capacity\": 24",
+                        "\"capacity\": #",
                         n -> Dryer.boards("d", n)),
-                new Counted("SPUR", Limits.SPUR, "studio", "\"sheetsInSpur\": 4", "\"sheetsInSpur\": #",
+                new Counted(
+                        "SPUR",
+                        Limits.SPUR,
+                        "studio",
+                        "\"sheetsInSpur\": 4",
+                        "\"sheetsInSpur\": #",
                         n -> Dryer.loft("d", n, 100)),
-                new Counted("DECKLE_SPLIT", Limits.DECKLE_SPLIT, "studio", "\"across\": 1, \"along\": 2, \"strip\": "
-                        + "\"12 mm\"", "\"across\": #, \"along\": 2, \"strip\": \"0 mm\"",
+                new Counted(
+                        "DECKLE_SPLIT",
+                        Limits.DECKLE_SPLIT,
+                        "studio",
+                        "\"across\": 1, \"along\": 2, \"strip\": " + "\"12 mm\"",
+                        "\"across\": #, \"along\": 2, \"strip\": \"0 mm\"",
                         n -> Deckle.of(SIDE, SIDE).split(n, 2, Amounts.mm(0))),
-                new Counted("DECKLE_SPLIT", Limits.DECKLE_SPLIT, "studio", "\"along\": 2, \"strip\": \"12 mm\"",
-                        "\"along\": #, \"strip\": \"0 mm\"", n -> Deckle.of(SIDE, SIDE).split(2, n, Amounts.mm(0))));
+                new Counted(
+                        "DECKLE_SPLIT",
+                        Limits.DECKLE_SPLIT,
+                        "studio",
+                        "\"along\": 2, \"strip\": \"12 mm\"",
+                        "\"along\": #, \"strip\": \"0 mm\"",
+                        n -> Deckle.of(SIDE, SIDE).split(2, n, Amounts.mm(0))));
     }
 
     static List<Measured<?>> quantities() {
         return List.of(
-                new Measured<>("PIECE_SIDE", Limits.PIECE_SIDE, "order", "[\"300 mm\", \"400 mm\"]",
-                        "[\"300 mm\", \"#\"]", q -> piece().size(SIDE, q)),
-                new Measured<>("PIECE_SIDE", Limits.PIECE_SIDE, "order", "[\"300 mm\", \"400 mm\"]",
-                        "[\"#\", \"300 mm\"]", q -> piece().size(q, SIDE)),
-                new Measured<>("PIECE_GRAMMAGE", Limits.PIECE_GRAMMAGE, "order", "130 g/m2", "#",
-                        q -> piece().grammage(q)),
+                new Measured<>(
+                        "PIECE_SIDE",
+                        Limits.PIECE_SIDE,
+                        "order",
+                        "[\"300 mm\", \"400 mm\"]",
+                        "[\"300 mm\", \"#\"]",
+                        q -> piece().size(SIDE, q)),
+                new Measured<>(
+                        "PIECE_SIDE",
+                        Limits.PIECE_SIDE,
+                        "order",
+                        "[\"300 mm\", \"400 mm\"]",
+                        "[\"#\", \"300 mm\"]",
+                        q -> piece().size(q, SIDE)),
+                new Measured<>(
+                        "PIECE_GRAMMAGE", Limits.PIECE_GRAMMAGE, "order", "130 g/m2", "#", q -> piece().grammage(q)),
                 new Measured<>("PIECE_CALIPER", Limits.PIECE_CALIPER, "order", "0.4 mm", "#", q -> piece().caliper(q)),
-                new Measured<>("SPARE", Limits.SPARE, "order", "\"spare\": \"12 %\"", "\"spare\": \"#\"",
+                new Measured<>(
+                        "SPARE",
+                        Limits.SPARE,
+                        "order",
+                        "\"spare\": \"12 %\"",
+                        "\"spare\": \"#\"",
                         q -> piece().spare(q)),
-                new Measured<>("TRIM", Limits.TRIM, "order", "\"trim\": \"4 mm\"", "\"trim\": \"#\"",
-                        q -> piece().trim(q)),
-                new Measured<>("GAP", Limits.GAP, "order", "\"gap\": \"3 mm\"", "\"gap\": \"#\"",
-                        q -> piece().gap(q)),
-                new Measured<>("CLEARANCE", Limits.CLEARANCE, "order", "\"clearance\": \"6 mm\"",
-                        "\"clearance\": \"#\"", q -> piece().clearance(q)),
-                new Measured<>("SAMPLE_SIDE", Limits.SAMPLE_SIDE, "order", "[\"100 mm\", \"100 mm\"]",
+                new Measured<>(
+                        "TRIM", Limits.TRIM, "order", "\"trim\": \"4 mm\"", "\"trim\": \"#\"", q -> piece().trim(q)),
+                new Measured<>("GAP", Limits.GAP, "order", "\"gap\": \"3 mm\"", "\"gap\": \"#\"", q -> piece().gap(q)),
+                new Measured<>(
+                        "CLEARANCE",
+                        Limits.CLEARANCE,
+                        "order",
+                        "\"clearance\": \"6 mm\"",
+                        "\"clearance\": \"#\"",
+                        q -> piece().clearance(q)),
+                new Measured<>(
+                        "SAMPLE_SIDE",
+                        Limits.SAMPLE_SIDE,
+                        "order",
+                        "[\"100 mm\", \"100 mm\"]",
                         "[\"100 mm\", \"#\"]",
                         q -> Piece.Sample.of(SIDE, q, Amounts.grams(1), Amounts.mm(0.2))),
-                new Measured<>("SAMPLE_SIDE", Limits.SAMPLE_SIDE, "order", "[\"100 mm\", \"100 mm\"]",
+                new Measured<>(
+                        "SAMPLE_SIDE",
+                        Limits.SAMPLE_SIDE,
+                        "order",
+                        "[\"100 mm\", \"100 mm\"]",
                         "[\"#\", \"100 mm\"]",
                         q -> new Piece.Sample(q, SIDE, Amounts.grams(1), Amounts.mm(0.2))),
-                new Measured<>("SAMPLE_MASS", Limits.SAMPLE_MASS, "order", "1.3 g", "#",
+                new Measured<>(
+                        "SAMPLE_MASS",
+                        Limits.SAMPLE_MASS,
+                        "order",
+                        "1.3 g",
+                        "#",
                         q -> new Piece.Sample(SIDE, SIDE, q, Amounts.mm(0.2))),
-                new Measured<>("SAMPLE_CALIPER", Limits.SAMPLE_CALIPER, "order", "0.25 mm", "#",
+                new Measured<>(
+                        "SAMPLE_CALIPER",
+                        Limits.SAMPLE_CALIPER,
+                        "order",
+                        "0.25 mm",
+                        "#",
                         q -> new Piece.Sample(SIDE, SIDE, Amounts.grams(1), q)),
-                new Measured<>("FORMAT_SIDE", Limits.FORMAT_SIDE, "format", "3 m", "#",
+                new Measured<>(
+                        "FORMAT_SIDE",
+                        Limits.FORMAT_SIDE,
+                        "format",
+                        "3 m",
+                        "#",
                         q -> Format.of("f", FormatSystem.TRADITIONAL, Format.Use.CARD, Amounts.metres(3), q)),
                 new Measured<>("BEATING", Limits.BEATING, "recipe", "2.5 h", "#", q -> recipe().beating(q)),
-                new Measured<>("DRAINABILITY", Limits.DRAINABILITY, "recipe", "31 SR", "#",
-                        q -> recipe().drainability(q)),
-                new Measured<>("BEATER_CONSISTENCY", Limits.BEATER_CONSISTENCY, "recipe", "1.8 %", "#",
+                new Measured<>(
+                        "DRAINABILITY", Limits.DRAINABILITY, "recipe", "31 SR", "#", q -> recipe().drainability(q)),
+                new Measured<>(
+                        "BEATER_CONSISTENCY",
+                        Limits.BEATER_CONSISTENCY,
+                        "recipe",
+                        "1.8 %",
+                        "#",
                         q -> recipe().beaterConsistency(q)),
-                new Measured<>("STOCK_CONSISTENCY", Limits.STOCK_CONSISTENCY, "recipe", "1.6 %", "#",
+                new Measured<>(
+                        "STOCK_CONSISTENCY",
+                        Limits.STOCK_CONSISTENCY,
+                        "recipe",
+                        "1.6 %",
+                        "#",
                         q -> recipe().stockConsistency(q)),
-                new Measured<>("VAT_CONSISTENCY", Limits.VAT_CONSISTENCY, "recipe", "\"0.4 %\"", "\"#\"",
+                new Measured<>(
+                        "VAT_CONSISTENCY",
+                        Limits.VAT_CONSISTENCY,
+                        "recipe",
+                        "\"0.4 %\"",
+                        "\"#\"",
                         q -> recipe().vatConsistency(q)),
                 new Measured<>("SIZE_BATH", Limits.SIZE_BATH, "recipe", "30 g/L", "#", q -> recipe().sizeBath(q)),
-                new Measured<>("DOSE", Limits.DOSE, "recipe", "\"4 %\"", "\"#\"",
+                new Measured<>(
+                        "DOSE",
+                        Limits.DOSE,
+                        "recipe",
+                        "\"4 %\"",
+                        "\"#\"",
                         q -> recipe().additive(Additive.of("a", Additive.Purpose.FILLER), q)),
-                new Measured<>("TROUGH", Limits.TROUGH, "studio", "45 L", "#",
-                        q -> Beater.of("b", q, Amounts.kilograms(1))),
-                new Measured<>("RATED_LOAD", Limits.RATED_LOAD, "studio", "900 g", "#",
+                new Measured<>(
+                        "TROUGH", Limits.TROUGH, "studio", "45 L", "#", q -> Beater.of("b", q, Amounts.kilograms(1))),
+                new Measured<>(
+                        "RATED_LOAD",
+                        Limits.RATED_LOAD,
+                        "studio",
+                        "900 g",
+                        "#",
                         q -> Beater.of("b", Amounts.litres(40), q)),
                 new Measured<>("VAT_VOLUME", Limits.VAT_VOLUME, "studio", "70 L", "#", q -> Vat.of("v", q)),
-                new Measured<>("VAT_TEMPERATURE", Limits.VAT_TEMPERATURE, "studio", "24 Cel", "#",
+                new Measured<>(
+                        "VAT_TEMPERATURE",
+                        Limits.VAT_TEMPERATURE,
+                        "studio",
+                        "24 Cel",
+                        "#",
                         q -> Vat.of("v", Amounts.litres(40)).at(q)),
-                new Measured<>("MOULD_SIDE", Limits.MOULD_SIDE, "studio", "[\"380 mm\", \"560 mm\"]",
-                        "[\"#\", \"560 mm\"]", q -> Mould.of("m", q, SIDE)),
-                new Measured<>("MOULD_SIDE", Limits.MOULD_SIDE, "studio", "[\"380 mm\", \"560 mm\"]",
-                        "[\"380 mm\", \"#\"]", q -> Mould.of("m", SIDE, q)),
-                new Measured<>("VAT_SIDE", Limits.VAT_SIDE, "studio", "[\"500 mm\", \"70 cm\"]",
-                        "[\"#\", \"70 cm\"]", q -> Vat.of("v", Amounts.litres(9)).inside(q, SIDE)),
-                new Measured<>("VAT_SIDE", Limits.VAT_SIDE, "studio", "[\"500 mm\", \"70 cm\"]",
-                        "[\"500 mm\", \"#\"]", q -> Vat.of("v", Amounts.litres(9)).inside(SIDE, q)),
-                new Measured<>("PLATEN_SIDE", Limits.PLATEN_SIDE, "studio", "[\"450 mm\", \"600 mm\"]",
-                        "[\"#\", \"600 mm\"]", q -> Press.of("p", Amounts.kilonewtons(9), q, SIDE)),
-                new Measured<>("PLATEN_SIDE", Limits.PLATEN_SIDE, "studio", "[\"450 mm\", \"600 mm\"]",
-                        "[\"450 mm\", \"#\"]", q -> Press.of("p", Amounts.kilonewtons(9), SIDE, q)),
-                new Measured<>("PRESS_RATING", Limits.PRESS_RATING, "studio", "20 tonf_us", "#",
+                new Measured<>(
+                        "MOULD_SIDE",
+                        Limits.MOULD_SIDE,
+                        "studio",
+                        "[\"380 mm\", \"560 mm\"]",
+                        "[\"#\", \"560 mm\"]",
+                        q -> Mould.of("m", q, SIDE)),
+                new Measured<>(
+                        "MOULD_SIDE",
+                        Limits.MOULD_SIDE,
+                        "studio",
+                        "[\"380 mm\", \"560 mm\"]",
+                        "[\"380 mm\", \"#\"]",
+                        q -> Mould.of("m", SIDE, q)),
+                new Measured<>(
+                        "VAT_SIDE",
+                        Limits.VAT_SIDE,
+                        "studio",
+                        "[\"500 mm\", \"70 cm\"]",
+                        "[\"#\", \"70 cm\"]",
+                        q -> Vat.of("v", Amounts.litres(9)).inside(q, SIDE)),
+                new Measured<>(
+                        "VAT_SIDE",
+                        Limits.VAT_SIDE,
+                        "studio",
+                        "[\"500 mm\", \"70 cm\"]",
+                        "[\"500 mm\", \"#\"]",
+                        q -> Vat.of("v", Amounts.litres(9)).inside(SIDE, q)),
+                new Measured<>(
+                        "PLATEN_SIDE",
+                        Limits.PLATEN_SIDE,
+                        "studio",
+                        "[\"450 mm\", \"600 mm\"]",
+                        "[\"#\", \"600 mm\"]",
+                        q -> Press.of("p", Amounts.kilonewtons(9), q, SIDE)),
+                new Measured<>(
+                        "PLATEN_SIDE",
+                        Limits.PLATEN_SIDE,
+                        "studio",
+                        "[\"450 mm\", \"600 mm\"]",
+                        "[\"450 mm\", \"#\"]",
+                        q -> Press.of("p", Amounts.kilonewtons(9), SIDE, q)),
+                new Measured<>(
+                        "PRESS_RATING",
+                        Limits.PRESS_RATING,
+                        "studio",
+                        "20 tonf_us",
+                        "#",
                         q -> Press.of("p", q, SIDE, SIDE)),
-                new Measured<>("PRESS_RATING", Limits.PRESS_RATING, "studio", "15 tonf_us", "#",
+                new Measured<>(
+                        "PRESS_RATING",
+                        Limits.PRESS_RATING,
+                        "studio",
+                        "15 tonf_us",
+                        "#",
                         q -> new Press.Part("frame", q)),
-                new Measured<>("DAYLIGHT", Limits.DAYLIGHT, "studio", "\"daylight\": \"300 mm\"",
-                        "\"daylight\": \"#\"", q -> Press.of("p", Amounts.kilonewtons(9), SIDE, SIDE).daylight(q)),
-                new Measured<>("FELT_SIDE", Limits.FELT_SIDE, "studio", "[\"450 mm\", \"620 mm\"]",
-                        "[\"#\", \"620 mm\"]", q -> new Felts(q, SIDE, Grammage.gsm(500), 9)),
-                new Measured<>("FELT_SIDE", Limits.FELT_SIDE, "studio", "[\"450 mm\", \"620 mm\"]",
-                        "[\"450 mm\", \"#\"]", q -> new Felts(SIDE, q, Grammage.gsm(500), 9)),
-                new Measured<>("FELT_GRAMMAGE", Limits.FELT_GRAMMAGE, "studio", "500 g/m2", "#",
+                new Measured<>(
+                        "DAYLIGHT",
+                        Limits.DAYLIGHT,
+                        "studio",
+                        "\"daylight\": \"300 mm\"",
+                        "\"daylight\": \"#\"",
+                        q -> Press.of("p", Amounts.kilonewtons(9), SIDE, SIDE).daylight(q)),
+                new Measured<>(
+                        "FELT_SIDE",
+                        Limits.FELT_SIDE,
+                        "studio",
+                        "[\"450 mm\", \"620 mm\"]",
+                        "[\"#\", \"620 mm\"]",
+                        q -> new Felts(q, SIDE, Grammage.gsm(500), 9)),
+                new Measured<>(
+                        "FELT_SIDE",
+                        Limits.FELT_SIDE,
+                        "studio",
+                        "[\"450 mm\", \"620 mm\"]",
+                        "[\"450 mm\", \"#\"]",
+                        q -> new Felts(SIDE, q, Grammage.gsm(500), 9)),
+                new Measured<>(
+                        "FELT_GRAMMAGE",
+                        Limits.FELT_GRAMMAGE,
+                        "studio",
+                        "500 g/m2",
+                        "#",
                         q -> new Felts(SIDE, SIDE, q, 9)),
-                new Measured<>("FREE_AIR_FLOW", Limits.FREE_AIR_FLOW, "studio", "400 m3/h", "#",
+                new Measured<>(
+                        "FREE_AIR_FLOW",
+                        Limits.FREE_AIR_FLOW,
+                        "studio",
+                        "400 m3/h",
+                        "#",
                         q -> Dryer.fanStack("d", q, 9)),
-                new Measured<>("ON_HAND", Limits.ON_HAND, "studio", "400 g", "#",
-                        q -> studio().onHand(Fibres.ABACA, q)),
-                new Measured<>("SCALE_STEP", Limits.SCALE_STEP, "studio", "\"5 g\"", "\"#\"",
-                        q -> studio().scaleStep(q)),
-                new Measured<>("SCALE_STEP", Limits.SCALE_STEP, "studio", "0.01 g", "#",
-                        q -> studio().fineScaleStep(q)),
+                new Measured<>(
+                        "ON_HAND", Limits.ON_HAND, "studio", "400 g", "#", q -> studio().onHand(Fibres.ABACA, q)),
+                new Measured<>(
+                        "SCALE_STEP", Limits.SCALE_STEP, "studio", "\"5 g\"", "\"#\"", q -> studio().scaleStep(q)),
+                new Measured<>(
+                        "SCALE_STEP", Limits.SCALE_STEP, "studio", "0.01 g", "#", q -> studio().fineScaleStep(q)),
                 new Measured<>("JUG_STEP", Limits.JUG_STEP, "studio", "50 mL", "#", q -> studio().jugStep(q)),
-                new Measured<>("WORKING_DAY", Limits.WORKING_DAY, "studio", "\"7 h\"", "\"#\"",
-                        q -> studio().workingDay(q)),
-                new Measured<>("AIR_TEMPERATURE", Limits.AIR_TEMPERATURE, "studio", "18 Cel", "#",
+                new Measured<>(
+                        "WORKING_DAY", Limits.WORKING_DAY, "studio", "\"7 h\"", "\"#\"", q -> studio().workingDay(q)),
+                new Measured<>(
+                        "AIR_TEMPERATURE",
+                        Limits.AIR_TEMPERATURE,
+                        "studio",
+                        "18 Cel",
+                        "#",
                         q -> Air.of(q, RelativeHumidity.percent(50))),
-                new Measured<>("AIR_HUMIDITY", Limits.AIR_HUMIDITY, "studio", "58 %", "#",
+                new Measured<>(
+                        "AIR_HUMIDITY",
+                        Limits.AIR_HUMIDITY,
+                        "studio",
+                        "58 %",
+                        "#",
                         q -> Air.of(Amounts.celsius(20), q)),
-                new Measured<>("AIR_PRESSURE", Limits.AIR_PRESSURE, "studio", "98 kPa", "#",
+                new Measured<>(
+                        "AIR_PRESSURE",
+                        Limits.AIR_PRESSURE,
+                        "studio",
+                        "98 kPa",
+                        "#",
                         q -> Air.reference().at(q)));
     }
 
-    private static final String FORMAT = Concert.ORDER.replace("\"size\": \"ISO A5\"", "\"size\": {\"name\": \"f\","
-            + " \"system\": \"traditional\", \"use\": \"card\", \"sides\": [\"3 m\", \"3 m\"]}");
+    private static final String FORMAT = Concert.ORDER.replace(
+            "\"size\": \"ISO A5\"",
+            "\"size\": {\"name\": \"f\","
+                    + " \"system\": \"traditional\", \"use\": \"card\", \"sides\": [\"3 m\", \"3 m\"]}");
 
     private static String with(String document, String from, String to) {
         String text = switch (document) {
@@ -240,14 +424,18 @@ class EveryBoundTest {
             assertThat(codes(one.document(), text)).as("%d", good).isEmpty();
             assertThat(isValid(one.document(), text)).as("%d", good).isTrue();
         }
-        for (int bad : new int[] {one.limits().least() - 1, one.limits().most() + 1, Integer.MIN_VALUE,
-            Integer.MAX_VALUE}) {
+        for (int bad :
+                new int[] {one.limits().least() - 1, one.limits().most() + 1, Integer.MIN_VALUE, Integer.MAX_VALUE}) {
             String text = with(one.document(), one.from(), one.to().replace("#", Integer.toString(bad)));
-            Refused refused = catchThrowableOfType(Refused.class, () -> one.builder().accept(bad));
+            Refused refused =
+                    catchThrowableOfType(Refused.class, () -> one.builder().accept(bad));
             assertThat(refused).as("%d", bad).isNotNull();
             assertThat(refused.code()).isEqualTo("count.range");
-            assertThat(refused.arguments()).containsEntry("given", bad).containsEntry("least", one.limits().least())
-                    .containsEntry("most", one.limits().most()).containsKey("quantity");
+            assertThat(refused.arguments())
+                    .containsEntry("given", bad)
+                    .containsEntry("least", one.limits().least())
+                    .containsEntry("most", one.limits().most())
+                    .containsKey("quantity");
             assertThat(refused).hasMessageContaining(bad + " given; a whole number from " + one.limits());
             assertThat(codes(one.document(), text)).as("%d", bad).containsExactly(FaultCodes.RANGE);
             assertThat(isValid(one.document(), text)).as("%d", bad).isFalse();
@@ -262,18 +450,21 @@ class EveryBoundTest {
             String text = with(one.document(), one.from(), one.to().replace("#", said));
             assertThatCode(() -> one.build(said)).doesNotThrowAnyException();
             // A format of one's own is refused as a piece where it is larger than any piece.
-            assertThat(codes(one.document(), text)).as(said).isSubsetOf(one.document().equals("format")
-                    ? Set.of("quantity.range", "piece.clash") : Set.of());
+            assertThat(codes(one.document(), text))
+                    .as(said)
+                    .isSubsetOf(one.document().equals("format") ? Set.of("quantity.range", "piece.clash") : Set.of());
             assertThat(isValid(one.document(), text)).as(said).isTrue();
         }
-        for (String bad : List.of(text(one.limits().least(), -1), text(one.limits().most(), 1))) {
+        for (String bad :
+                List.of(text(one.limits().least(), -1), text(one.limits().most(), 1))) {
             String text = with(one.document(), one.from(), one.to().replace("#", bad));
             Refused refused = catchThrowableOfType(Refused.class, () -> one.build(bad));
             assertThat(refused).as(bad).isNotNull();
             assertThat(refused.code()).isIn("quantity.range", "quantity.not-above-zero");
             assertThat(codes(one.document(), text)).as(bad).containsExactly(refused.code());
         }
-        assertThat(PapermathSchemas.text(format(one.document()))).as("the schema says it")
+        assertThat(PapermathSchemas.text(format(one.document())))
+                .as("the schema says it")
                 .contains(one.limits().toString());
     }
 
@@ -308,17 +499,24 @@ class EveryBoundTest {
             assertThat(codes("order", text)).isEmpty();
             assertThat(isValid("order", text)).isTrue();
         }
-        for (LocalDate bad : List.of(Limits.FIRST_DAY.minusDays(1), Limits.LAST_DAY.plusDays(1),
-                LocalDate.of(-1, 1, 1), LocalDate.MIN, LocalDate.MAX)) {
+        for (LocalDate bad : List.of(
+                Limits.FIRST_DAY.minusDays(1),
+                Limits.LAST_DAY.plusDays(1),
+                LocalDate.of(-1, 1, 1),
+                LocalDate.MIN,
+                LocalDate.MAX)) {
             for (Refused refused : List.of(
                     catchThrowableOfType(Refused.class, () -> Order.of("o").due(bad)),
                     catchThrowableOfType(Refused.class, () -> BatchRecord.builder("r", bad)),
-                    catchThrowableOfType(Refused.class, () -> Reading.of(SIDE, Amounts.mm(1)).on(bad)))) {
+                    catchThrowableOfType(
+                            Refused.class, () -> Reading.of(SIDE, Amounts.mm(1)).on(bad)))) {
                 assertThat(refused.code()).isEqualTo("date.range");
                 assertThat(refused).hasMessageContaining(bad + " given; a day from 1800-01-01 to 2999-12-31");
             }
             String text = with("order", "2027-04-09", bad.toString());
-            assertThat(codes("order", text)).containsAnyOf("date.range", FaultCodes.DATE).hasSize(1);
+            assertThat(codes("order", text))
+                    .containsAnyOf("date.range", FaultCodes.DATE)
+                    .hasSize(1);
             assertThat(isValid("order", text)).isFalse();
         }
     }
@@ -331,8 +529,8 @@ class EveryBoundTest {
         String from = "\"count\": 5, \"recipe\": \"reed\"";
         assertThat(codes("order", with("order", from, full.replace("#", Integer.toString(10_000 - others)))))
                 .isEmpty();
-        List<Fault> faults = Judged.faults("order",
-                with("order", from, full.replace("#", Integer.toString(10_000 - others + 1))));
+        List<Fault> faults =
+                Judged.faults("order", with("order", from, full.replace("#", Integer.toString(10_000 - others + 1))));
         assertThat(faults).extracting(Fault::code).containsExactly("order.too-many-pieces");
         assertThat(faults).extracting(Fault::pointer).containsExactly("/pieces");
         assertThat(faults.get(0).text()).contains("200001 given", "at most 200000 are possible");
@@ -363,10 +561,13 @@ class EveryBoundTest {
         assertThat(faults).anySatisfy(fault -> assertThat(fault.code()).isEqualTo("furnish.sum"));
         String behind = text.replace("\"pieces\": " + many, "\"onHand\": 1")
                 .replace("{\"name\": \"s\"}", "{\"name\": \"s\", \"moulds\": " + many + ", \"vat\": 7}");
-        assertThat(Judged.faults("order", behind)).filteredOn(fault -> fault.pointer().equals("/studio/vat"))
-                .singleElement().satisfies(fault -> {
+        assertThat(Judged.faults("order", behind))
+                .filteredOn(fault -> fault.pointer().equals("/studio/vat"))
+                .singleElement()
+                .satisfies(fault -> {
                     assertThat(fault.line()).isEqualTo(2);
-                    assertThat(behind.lines().toList().get(1).substring(fault.column() - 1)).startsWith("7}");
+                    assertThat(behind.lines().toList().get(1).substring(fault.column() - 1))
+                            .startsWith("7}");
                 });
     }
 
@@ -374,7 +575,9 @@ class EveryBoundTest {
     void whatIsOfOthersMayBeLong() {
         String text = with("order", "\"x-colour\": \"grey\"", "\"x-colour\": [" + "1, ".repeat(3000) + "2]");
         Document<OrderDocument> read = PapermathDocuments.readOrder(text, Concert.FILES);
-        assertThat(read.keptMembers().get("/pieces/1/x-colour")).endsWith("1, 2]").hasSizeGreaterThan(9000);
+        assertThat(read.keptMembers().get("/pieces/1/x-colour"))
+                .endsWith("1, 2]")
+                .hasSizeGreaterThan(9000);
     }
 
     @Test
@@ -395,8 +598,19 @@ class EveryBoundTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"a\u202Eb", "a\u200Bb", "a\u2028b", "\uFEFFa",
-        "a\u2066b", "a\u00ADb", "a\u0007b", "a\uD800", "\uDC00a", "a\u200Db"})
+    @ValueSource(
+            strings = {
+                "a\u202Eb",
+                "a\u200Bb",
+                "a\u2028b",
+                "\uFEFFa",
+                "a\u2066b",
+                "a\u00ADb",
+                "a\u0007b",
+                "a\uD800",
+                "\uDC00a",
+                "a\u200Db"
+            })
     void codeAndDocumentsRefuseTheSameSignsOfANameByTheSameWords(String name) {
         Refused refused = catchThrowableOfType(Refused.class, () -> Studio.of(name));
         assertThat(refused.code()).isEqualTo(FaultCodes.CHARACTER);

@@ -23,9 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-
 import javax.measure.Quantity;
-
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -39,27 +37,37 @@ import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.PapermathException;
-
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JavaType;
 import tools.jackson.databind.json.JsonMapper;
 
 /** No public type of the core is left to the habits of a mapper: each comes back as it was, or is refused. */
 class EveryTypeTest {
-    private static final JsonMapper MAPPER = JsonMapper.builder().addModule(new PapermathModule()).build();
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder().addModule(new PapermathModule()).build();
     private static final int MOST_OF_A_TYPE = 25;
 
     private static List<Class<?>> publicTypes() {
         try {
-            ModuleReference core = ModuleFinder.of(Path.of(Amount.class.getProtectionDomain().getCodeSource()
-                    .getLocation().toURI())).find("org.papermath.core").orElseThrow();
+            ModuleReference core = ModuleFinder.of(Path.of(Amount.class
+                            .getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI()))
+                    .find("org.papermath.core")
+                    .orElseThrow();
             Set<String> exported = new TreeSet<>();
             core.descriptor().exports().forEach(one -> exported.add(one.source()));
             List<Class<?>> types = new ArrayList<>();
             try (ModuleReader reader = core.open()) {
-                for (String file : reader.list().filter(one -> one.endsWith(".class")).sorted().toList()) {
-                    String name = file.substring(0, file.length() - ".class".length()).replace('/', '.');
-                    if (name.contains(".") && exported.contains(name.substring(0, name.lastIndexOf('.')))
+                for (String file : reader.list()
+                        .filter(one -> one.endsWith(".class"))
+                        .sorted()
+                        .toList()) {
+                    String name =
+                            file.substring(0, file.length() - ".class".length()).replace('/', '.');
+                    if (name.contains(".")
+                            && exported.contains(name.substring(0, name.lastIndexOf('.')))
                             && !name.endsWith("package-info")) {
                         Class<?> type = Class.forName(name);
                         if (isOpen(type)) {
@@ -83,29 +91,46 @@ class EveryTypeTest {
     List<DynamicTest> eachIsAnsweredFor() {
         List<Class<?>> types = publicTypes();
         assertThat(types).hasSizeGreaterThan(250);
-        return types.stream().map(type -> DynamicTest.dynamicTest(type.getName(), () -> {
-            boolean plain = type.isRecord() && CoreTypes.isPlainRecord(type);
-            boolean result = CoreTypes.isResult(type);
-            assertThat(result).isEqualTo(type.getPackage() == MakingPlan.class.getPackage() && type.isInterface()
-                    && type != PiecePlan.class && type != BatchPlan.class);
-            assertThat(MAPPER._serializationContext().findValueSerializer(type).getClass().getName())
-                    .matches(plain && !isSmall(type) || result
-                            ? "tools\\.jackson\\..*BeanSerializer" : "org\\.papermath\\..*");
-            if (type != Scope.class && !(plain && allOptional(type))) {
-                Throwable refused = catchThrowable(() -> MAPPER.readValue("{}", type));
-                assertThat(refused).as(type.getName()).isInstanceOf(JacksonException.class);
-                assertThat(plain && refused.getCause() == null ? ((JacksonException) refused).getOriginalMessage() : "")
-                        .matches("|Missing required creator property .*");
-                if (!plain) {
-                    assertThat(refused.getCause()).as(type + ": " + refused).isInstanceOfAny(PapermathException.class, DocumentException.class);
-                }
-                if (result) {
-                    assertThat(refused).hasMessageContaining("the Jackson module does not read ")
-                            .hasMessageContaining(type.getSimpleName() + ". Only a plan makes one. Read its members as"
-                                    + " members of a type of your own");
-                }
-            }
-        })).toList();
+        return types.stream()
+                .map(type -> DynamicTest.dynamicTest(type.getName(), () -> {
+                    boolean plain = type.isRecord() && CoreTypes.isPlainRecord(type);
+                    boolean result = CoreTypes.isResult(type);
+                    assertThat(result)
+                            .isEqualTo(type.getPackage() == MakingPlan.class.getPackage()
+                                    && type.isInterface()
+                                    && type != PiecePlan.class
+                                    && type != BatchPlan.class);
+                    assertThat(MAPPER._serializationContext()
+                                    .findValueSerializer(type)
+                                    .getClass()
+                                    .getName())
+                            .matches(
+                                    plain && !isSmall(type) || result
+                                            ? "tools\\.jackson\\..*BeanSerializer"
+                                            : "org\\.papermath\\..*");
+                    if (type != Scope.class && !(plain && allOptional(type))) {
+                        Throwable refused = catchThrowable(() -> MAPPER.readValue("{}", type));
+                        assertThat(refused).as(type.getName()).isInstanceOf(JacksonException.class);
+                        assertThat(
+                                        plain && refused.getCause() == null
+                                                ? ((JacksonException) refused).getOriginalMessage()
+                                                : "")
+                                .matches("|Missing required creator property .*");
+                        if (!plain) {
+                            assertThat(refused.getCause())
+                                    .as(type + ": " + refused)
+                                    .isInstanceOfAny(PapermathException.class, DocumentException.class);
+                        }
+                        if (result) {
+                            assertThat(refused)
+                                    .hasMessageContaining("the Jackson module does not read ")
+                                    .hasMessageContaining(
+                                            type.getSimpleName() + ". Only a plan makes one. Read its members as"
+                                                    + " members of a type of your own");
+                        }
+                    }
+                }))
+                .toList();
     }
 
     private static boolean isSmall(Class<?> type) {
@@ -161,7 +186,8 @@ class EveryTypeTest {
                 if (known.size() < MOST_OF_A_TYPE && !known.contains(value)) {
                     known.add(value);
                     for (Method method : of.getMethods()) {
-                        if (!Modifier.isStatic(method.getModifiers()) && method.getParameterCount() == 0
+                        if (!Modifier.isStatic(method.getModifiers())
+                                && method.getParameterCount() == 0
                                 && CoreTypes.isOurs(method.getDeclaringClass())
                                 && isOpen(method.getDeclaringClass())) {
                             follow(method, value, open);
@@ -188,11 +214,16 @@ class EveryTypeTest {
     }
 
     private static JavaType typeOf(Object value) {
-        Amount<?> amount = value instanceof Amount<?> one ? one : value instanceof Estimate<?> one ? one.likely()
-                : value instanceof Reading<?> one ? one.value() : null;
+        Amount<?> amount = value instanceof Amount<?> one
+                ? one
+                : value instanceof Estimate<?> one
+                        ? one.likely()
+                        : value instanceof Reading<?> one ? one.value() : null;
         Class<?> type = value instanceof Enum<?> constant ? constant.getDeclaringClass() : value.getClass();
-        return amount == null ? MAPPER.constructType(type)
-                : MAPPER.getTypeFactory().constructParametricType(type, amount.kind().type());
+        return amount == null
+                ? MAPPER.constructType(type)
+                : MAPPER.getTypeFactory()
+                        .constructParametricType(type, amount.kind().type());
     }
 
     @Test
@@ -212,15 +243,22 @@ class EveryTypeTest {
                     continue;
                 }
                 if (!value.equals(Scope.GENERAL)) {
-                    assertThat(text).as(name).isNotEqualTo("{}").doesNotContain("{}").doesNotContain("null");
+                    assertThat(text)
+                            .as(name)
+                            .isNotEqualTo("{}")
+                            .doesNotContain("{}")
+                            .doesNotContain("null");
                 }
                 written.merge(name, 1, Integer::sum);
-                if (value.getClass().getTypeParameters().length > 0 && !(value instanceof Quantity)
-                        && !(value instanceof Estimate) && !(value instanceof Reading)) {
+                if (value.getClass().getTypeParameters().length > 0
+                        && !(value instanceof Quantity)
+                        && !(value instanceof Estimate)
+                        && !(value instanceof Reading)) {
                     continue;
                 }
                 if (text.contains("\"done\":") || text.contains("\"failures\":") || CoreTypes.isResult(of.getKey())) {
-                    assertThat(catchThrowable(() -> MAPPER.readValue(text, typeOf(value)))).as(name)
+                    assertThat(catchThrowable(() -> MAPPER.readValue(text, typeOf(value))))
+                            .as(name)
                             .hasMessageContaining("as members of a type of your own");
                     continue;
                 }
@@ -228,17 +266,25 @@ class EveryTypeTest {
                 assertThat(MAPPER.writeValueAsString(read)).as(name).isEqualTo(text);
                 if (value instanceof Notice notice) {
                     // A long that an int can hold comes back as an Integer.
-                    assertThat(((Notice) read).arguments()).as(name).hasToString(notice.arguments().toString());
+                    assertThat(((Notice) read).arguments())
+                            .as(name)
+                            .hasToString(notice.arguments().toString());
                 } else if (hasEquals(value.getClass())) {
                     assertThat(read).as(name).isEqualTo(value);
                 }
             }
         }
-        assertThat(written.keySet()).contains(Stage.class.getName(), Estimate.class.getName(),
-                "org.papermath.plan.ToBuy", "org.papermath.plan.PiecePlan$Recharge", "org.papermath.evidence.Notice",
-                "org.papermath.evidence.Basis");
+        assertThat(written.keySet())
+                .contains(
+                        Stage.class.getName(),
+                        Estimate.class.getName(),
+                        "org.papermath.plan.ToBuy",
+                        "org.papermath.plan.PiecePlan$Recharge",
+                        "org.papermath.evidence.Notice",
+                        "org.papermath.evidence.Basis");
         assertThat(written).hasSizeGreaterThan(60);
-        assertThat(refused.keySet()).contains("org.papermath.order.Order", "org.papermath.press.PressingModel")
+        assertThat(refused.keySet())
+                .contains("org.papermath.order.Order", "org.papermath.press.PressingModel")
                 .doesNotContainAnyElementsOf(written.keySet());
     }
 

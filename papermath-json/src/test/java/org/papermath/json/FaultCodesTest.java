@@ -2,6 +2,7 @@ package org.papermath.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
 import java.io.IOException;
 import java.lang.reflect.Modifier;
 import java.nio.charset.StandardCharsets;
@@ -16,14 +17,11 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.papermath.evidence.Assumptions;
 import org.papermath.plan.MakingPlan;
-
-import com.networknt.schema.InputFormat;
 
 /**
  * Every code a document can be refused with is either refused by its schema too or on the published list, and every
@@ -34,10 +32,21 @@ class FaultCodesTest {
             "(?:Refused\\s*\\.of|new Unclear|\\brefuse|\\bcannotReach)\\(\\s*\"([a-z0-9-]+\\.[a-z0-9.-]+)\"");
 
     /** Codes of what is no JSON, or of other files: no schema is asked about them. Each has its test elsewhere. */
-    private static final Set<String> OUTSIDE = Set.of(FaultCodes.EMPTY, FaultCodes.SYNTAX, FaultCodes.TRAILING,
-            FaultCodes.ENCODING, FaultCodes.SIZE, FaultCodes.DEPTH, FaultCodes.LIMIT, FaultCodes.MORE,
-            FaultCodes.REFERENCE_NONE, FaultCodes.REFERENCE_FORM, FaultCodes.REFERENCE_OUTSIDE,
-            FaultCodes.REFERENCE_MISSING, FaultCodes.REFERENCE_UNREADABLE, FaultCodes.REFERENCE_DEPTH);
+    private static final Set<String> OUTSIDE = Set.of(
+            FaultCodes.EMPTY,
+            FaultCodes.SYNTAX,
+            FaultCodes.TRAILING,
+            FaultCodes.ENCODING,
+            FaultCodes.SIZE,
+            FaultCodes.DEPTH,
+            FaultCodes.LIMIT,
+            FaultCodes.MORE,
+            FaultCodes.REFERENCE_NONE,
+            FaultCodes.REFERENCE_FORM,
+            FaultCodes.REFERENCE_OUTSIDE,
+            FaultCodes.REFERENCE_MISSING,
+            FaultCodes.REFERENCE_UNREADABLE,
+            FaultCodes.REFERENCE_DEPTH);
 
     /** Codes of formats of one's own, and of the module for Jackson; the documents of the library have no such part. */
     private static final Set<String> OF_OTHERS = Set.of(FaultCodes.NAME, "ream.sheet");
@@ -128,7 +137,9 @@ class FaultCodesTest {
         List<Fault> faults = Judged.faults(document, text);
         assertThat(faults).as("faults").extracting(Fault::code).contains(code);
         boolean valid = Judged.schema(document).validate(text, InputFormat.JSON).isEmpty();
-        assertThat(valid).as("the schema accepts it").isEqualTo(FaultCodes.seenByTheReaderOnly().contains(code));
+        assertThat(valid)
+                .as("the schema accepts it")
+                .isEqualTo(FaultCodes.seenByTheReaderOnly().contains(code));
     }
 
     private static Set<String> shown() {
@@ -145,7 +156,9 @@ class FaultCodesTest {
         assertThat(FaultCodes.seenByTheReaderOnly()).doesNotHaveDuplicates();
         assertThat(shown()).containsAll(list);
         assertThat(list).containsAll(OUTSIDE).containsAll(OF_OTHERS).containsAll(OF_LATER);
-        assertThat(Assumptions.editions()).as("plan.edition can be shown once there are two").hasSize(1);
+        assertThat(Assumptions.editions())
+                .as("plan.edition can be shown once there are two")
+                .hasSize(1);
     }
 
     @Test
@@ -167,7 +180,8 @@ class FaultCodesTest {
         codes.add(FaultCodes.RENAMED);
         assertThat(FaultCodes.meanings().keySet()).containsExactlyInAnyOrderElementsOf(codes);
         assertThat(FaultCodes.meanings()).isUnmodifiable();
-        assertThat(FaultCodes.meanings().values()).allSatisfy(text -> assertThat(text).matches("[A-Z].*[.]"))
+        assertThat(FaultCodes.meanings().values())
+                .allSatisfy(text -> assertThat(text).matches("[A-Z].*[.]"))
                 .doesNotHaveDuplicates();
     }
 
@@ -177,7 +191,8 @@ class FaultCodesTest {
         Map<String, String> raised = new TreeMap<>();
         for (String module : List.of("papermath-core", "papermath-json")) {
             try (Stream<Path> files = Files.walk(Path.of("..", module, "src", "main", "java"))) {
-                for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+                for (Path file :
+                        files.filter(one -> one.toString().endsWith(".java")).toList()) {
                     Matcher codes = REFUSAL.matcher(Files.readString(file));
                     while (codes.find()) {
                         raised.merge(codes.group(1), file.getFileName().toString(), (a, b) -> a + ", " + b);
@@ -186,7 +201,8 @@ class FaultCodesTest {
             }
         }
         assertThat(raised).hasSizeGreaterThan(190);
-        Set<String> none = new TreeSet<>(Arrays.asList(text("/codes-of-no-document.txt").strip().split("\\s+")));
+        Set<String> none = new TreeSet<>(
+                Arrays.asList(text("/codes-of-no-document.txt").strip().split("\\s+")));
         Set<String> shown = shown();
         assertThat(none).doesNotContainAnyElementsOf(shown);
         assertThat(raised.keySet()).containsAll(none);

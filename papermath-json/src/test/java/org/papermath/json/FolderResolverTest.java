@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,13 +39,17 @@ class FolderResolverTest {
     }
 
     private Path bench(String reference) throws IOException {
-        return Files.writeString(folder.resolve("bench.json"), Bench.GOOD.replaceAll("(?s)\"shelf\": \\{.*?\\}",
-                "\"shelf\": {\"ref\": \"" + reference.replace("\\", "\\\\\\\\") + "\"}"));
+        return Files.writeString(
+                folder.resolve("bench.json"),
+                Bench.GOOD.replaceAll(
+                        "(?s)\"shelf\": \\{.*?\\}",
+                        "\"shelf\": {\"ref\": \"" + reference.replace("\\", "\\\\\\\\") + "\"}"));
     }
 
     private Fault fault(String reference) throws IOException {
         Path file = bench(reference);
-        DocumentException thrown = catchThrowableOfType(DocumentException.class, () -> Bench.reader().read(file));
+        DocumentException thrown = catchThrowableOfType(
+                DocumentException.class, () -> Bench.reader().read(file));
         assertThat(thrown).as("refused: " + reference).isNotNull();
         assertThat(thrown.faults()).hasSize(1);
         return thrown.faults().get(0);
@@ -97,19 +100,21 @@ class FolderResolverTest {
 
     @Test
     void reportsTheFaultsOfTheOtherDocumentUnderItsName() throws IOException {
-        Files.writeString(folder.resolve("parts/shelf.json"), SHELF.replace("1 m", "1 kg").replace("\"name\"",
-                "\"nome\""));
+        Files.writeString(
+                folder.resolve("parts/shelf.json"), SHELF.replace("1 m", "1 kg").replace("\"name\"", "\"nome\""));
         Path file = bench("parts/shelf.json");
         Files.writeString(file, Files.readString(file).replace("lime", "plum"));
 
-        DocumentException thrown = catchThrowableOfType(DocumentException.class, () -> Bench.reader().read(file));
+        DocumentException thrown = catchThrowableOfType(
+                DocumentException.class, () -> Bench.reader().read(file));
 
-        assertThat(thrown.faults()).extracting(Fault::document, Fault::code, Fault::line, Fault::column)
+        assertThat(thrown.faults())
+                .extracting(Fault::document, Fault::code, Fault::line, Fault::column)
                 .containsExactly(
-                tuple("bench.json", "choice.unknown", 6, 11),
-                tuple("parts/shelf.json", "member.missing", 1, 1),
-                tuple("parts/shelf.json", "member.unknown", 2, 2),
-                tuple("parts/shelf.json", "unit.unknown", 3, 13));
+                        tuple("bench.json", "choice.unknown", 6, 11),
+                        tuple("parts/shelf.json", "member.missing", 1, 1),
+                        tuple("parts/shelf.json", "member.unknown", 2, 2),
+                        tuple("parts/shelf.json", "unit.unknown", 3, 13));
     }
 
     @Test
@@ -125,26 +130,34 @@ class FolderResolverTest {
         Path file = bench("shelf.json");
         Files.writeString(file, Files.readString(file).replace("\"shelf.json\"", "\"shelf.json\", \"name\": \"n\""));
 
-        assertThat(catchThrowableOfType(DocumentException.class, () -> Bench.reader().read(file)).faults())
-                .extracting(Fault::code).containsExactly("member.unknown");
+        assertThat(catchThrowableOfType(
+                                DocumentException.class, () -> Bench.reader().read(file))
+                        .faults())
+                .extracting(Fault::code)
+                .containsExactly("member.unknown");
     }
 
     @Test
     void opensNothingWithoutAResolver() throws IOException {
         String text = Files.readString(bench("shelf.json"));
 
-        assertThat(catchThrowableOfType(DocumentException.class, () -> Bench.reader().read(text)).faults())
-                .extracting(Fault::code).containsExactly("reference.not-followed");
+        assertThat(catchThrowableOfType(
+                                DocumentException.class, () -> Bench.reader().read(text))
+                        .faults())
+                .extracting(Fault::code)
+                .containsExactly("reference.not-followed");
     }
 
     @Test
     void stopsWhereReferencesLeadInCircles() throws IOException {
         DocumentFormat ring = new DocumentFormat("ring", 1, 0);
         Path file = folder.resolve("ring.json");
-        Files.writeString(file, "{\"format\": \"papermath/ring\", \"version\": \"1.0\","
-                + " \"next\": {\"ref\": \"ring.json\"}}");
+        Files.writeString(
+                file,
+                "{\"format\": \"papermath/ring\", \"version\": \"1.0\"," + " \"next\": {\"ref\": \"ring.json\"}}");
 
-        DocumentException thrown = catchThrowableOfType(DocumentException.class,
+        DocumentException thrown = catchThrowableOfType(
+                DocumentException.class,
                 () -> DocumentReader.of(ring, in -> ring(ring, in)).read(file));
 
         assertThat(thrown.faults()).extracting(Fault::code).containsExactly("reference.depth");

@@ -7,10 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -19,16 +17,15 @@ import org.papermath.evidence.Notice;
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
+import org.papermath.order.Recipe;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
-import org.papermath.order.Recipe;
 import org.papermath.plan.Stage;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.record.BatchRecord;
-
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -37,8 +34,7 @@ import tools.jackson.databind.json.JsonMapper;
  * stands between {@code // guide: name} and {@code // end} is shown under that name.
  */
 final class Guide {
-    private Guide() {
-    }
+    private Guide() {}
 
     static List<PlanDocument.Moved> plan(Path folder, PrintStream out) throws IOException {
         // guide: plan
@@ -50,7 +46,8 @@ final class Guide {
         // end
 
         // guide: compare
-        PlanDocument then = PapermathDocuments.readPlan(folder.resolve("plan.json")).value();
+        PlanDocument then =
+                PapermathDocuments.readPlan(folder.resolve("plan.json")).value();
         for (PlanDocument.Moved one : then.moved()) {
             out.println(one.pointer() + ": " + one.before() + ", now " + one.after());
         }
@@ -87,7 +84,9 @@ final class Guide {
     static void change(Path folder) throws IOException {
         // guide: change
         Document<Recipe> read = PapermathDocuments.readRecipe(folder.resolve("tide-grey.json"));
-        Recipe longer = Recipe.of(read.value().name(), read.value().furnish()).beating(Amounts.hours(4)).build();
+        Recipe longer = Recipe.of(read.value().name(), read.value().furnish())
+                .beating(Amounts.hours(4))
+                .build();
         DocumentFiles.save(folder.resolve("tide-grey.json"), PapermathDocuments.writeRecipe(read.with(longer)));
         // end
     }
@@ -102,15 +101,16 @@ final class Guide {
         // guide: records
         RecordLines.Progress all = RecordLines.reader()
                 .reportingEvery(10_000, soFar -> out.println(soFar.records() + " records"))
-                .read(folder.resolve("batches.jsonl"), one -> batches.add(one.value()),
+                .read(
+                        folder.resolve("batches.jsonl"),
+                        one -> batches.add(one.value()),
                         bad -> out.println(bad.getMessage()));
         // end
         return all;
     }
 
     // guide: swatch
-    record Swatch(String name, Amount<Grammage> grammage, Amount<Length> side) {
-    }
+    record Swatch(String name, Amount<Grammage> grammage, Amount<Length> side) {}
     // end
 
     static Swatch module(PrintStream out) {
@@ -132,16 +132,15 @@ final class Guide {
     }
 
     // guide: told
-    record Told(Estimate<Grammage> grammage, Stage<PiecePlan.Pressing> press, List<Notice> notices) {
-    }
+    record Told(Estimate<Grammage> grammage, Stage<PiecePlan.Pressing> press, List<Notice> notices) {}
     // end
 
     static String told(MakingPlan plan) {
         JsonMapper mapper = JsonMapper.builder().findAndAddModules().build();
         // guide: forecasts
         PiecePlan piece = plan.pieces().get(0);
-        String text = mapper.writeValueAsString(
-                new Told(piece.finished().grammage(), piece.pressStage(), plan.notices()));
+        String text =
+                mapper.writeValueAsString(new Told(piece.finished().grammage(), piece.pressStage(), plan.notices()));
         // end
         return text;
     }

@@ -15,12 +15,11 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.papermath.quantity.Amounts;
 import org.papermath.plan.MakingPlan;
+import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
 
 /** What is shown to whoever embeds the library is compiled, runs, and does what is said beside it. */
@@ -37,8 +36,9 @@ class GuideTest {
     @BeforeEach
     void layTheDocumentsDown() throws IOException {
         for (String name : List.of("order.json", "studio.json", "tide-grey.json")) {
-            Files.copy(top().resolve("examples/src/main/resources/org/papermath/examples/midwinter-concert")
-                    .resolve(name),
+            Files.copy(
+                    top().resolve("examples/src/main/resources/org/papermath/examples/midwinter-concert")
+                            .resolve(name),
                     folder.resolve(name));
         }
     }
@@ -62,17 +62,19 @@ class GuideTest {
     @Test
     void faultsAreShownWithPlaceAndChoice() throws IOException {
         Path recipe = folder.resolve("tide-grey.json");
-        Files.writeString(recipe, Files.readString(recipe).replace("\"3 h\"", "\"3\"").replace("flax-raw", "flax-row"));
+        Files.writeString(
+                recipe, Files.readString(recipe).replace("\"3 h\"", "\"3\"").replace("flax-raw", "flax-row"));
         Guide.faults(folder, out);
-        assertThat(printed()).contains("15:14 /beating quantity.no-unit", "accepted [h, min, s, d]",
-                "/furnish/1/fibre fibre.unknown");
+        assertThat(printed())
+                .contains(
+                        "15:14 /beating quantity.no-unit", "accepted [h, min, s, d]", "/furnish/1/fibre fibre.unknown");
     }
 
     @Test
     void aChangedRecipeKeepsTheMembersOfOthers() throws IOException {
         Path recipe = folder.resolve("tide-grey.json");
-        Files.writeString(recipe, Files.readString(recipe).replace("\"beating\"",
-                "\"x-shelf\": \"by the door\", \"beating\""));
+        Files.writeString(
+                recipe, Files.readString(recipe).replace("\"beating\"", "\"x-shelf\": \"by the door\", \"beating\""));
         Guide.change(folder);
         assertThat(PapermathDocuments.readRecipe(recipe).value().beating()).isEqualTo(Amounts.hours(4));
         assertThat(Files.readString(recipe)).contains("\"x-shelf\": \"by the door\"", "\"beating\": \"4 h\"");
@@ -100,10 +102,15 @@ class GuideTest {
 
     @Test
     void forecastsStagesAndNoticesAreWritten() throws IOException {
-        OrderDocument order = PapermathDocuments.readOrder(folder.resolve("order.json")).value();
+        OrderDocument order =
+                PapermathDocuments.readOrder(folder.resolve("order.json")).value();
         assertThat(Guide.told(MakingPlan.of(order.order(), order.studio())))
-                .startsWith("{\"grammage\":{\"likely\":\"").contains(" g/m2\",\"low\":\"", "\"scatter\":\"",
-                        "\"press\":{\"done\":true,\"content\":{\"press\":{", "\"notices\":[{\"level\":\"");
+                .startsWith("{\"grammage\":{\"likely\":\"")
+                .contains(
+                        " g/m2\",\"low\":\"",
+                        "\"scatter\":\"",
+                        "\"press\":{\"done\":true,\"content\":{\"press\":{",
+                        "\"notices\":[{\"level\":\"");
     }
 
     @Test
@@ -131,11 +138,13 @@ class GuideTest {
         Map<String, String> strange = new TreeMap<>();
         int blocks = 0;
         try (Stream<Path> files = Files.walk(top().resolve("papermath-json/src/main/java/org/papermath/json"))) {
-            for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(one -> one.toString().endsWith(".java")).toList()) {
                 Matcher code = CODE.matcher(Files.readString(file).replace("\r\n", "\n"));
                 while (code.find()) {
                     blocks++;
-                    for (String part : code.group(1).replaceAll("(?m)^\\s*\\* ?", "").split("\n\n")) {
+                    for (String part :
+                            code.group(1).replaceAll("(?m)^\\s*\\* ?", "").split("\n\n")) {
                         if (!source.contains(plain(part))) {
                             strange.put(file.getFileName().toString(), part);
                         }

@@ -1,14 +1,13 @@
 package org.papermath.json;
 
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** A document as the reader judges it, and as its schema does by an independent validator. */
 final class Judged {
@@ -16,12 +15,11 @@ final class Judged {
 
     static {
         SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-        PapermathSchemas.names().forEach(name -> SCHEMAS.put(name,
-                registry.getSchema(PapermathSchemas.text(name), InputFormat.JSON)));
+        PapermathSchemas.names()
+                .forEach(name -> SCHEMAS.put(name, registry.getSchema(PapermathSchemas.text(name), InputFormat.JSON)));
     }
 
-    private Judged() {
-    }
+    private Judged() {}
 
     static Schema schema(String name) {
         return SCHEMAS.get(name);

@@ -12,21 +12,19 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Reading;
-import org.papermath.plan.MakingPlan;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kinds;
 import org.papermath.record.BatchRecord;
 import org.papermath.record.Measurement;
-
-import net.jqwik.api.Example;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -51,7 +49,9 @@ class KeptMembersTest {
         ObjectNode all = MAPPER.createObjectNode();
         int number = 0;
         put(all, pointer, number++, into);
-        for (String name : object.propertyNames().stream().filter(one -> !one.startsWith("x-")).toList()) {
+        for (String name : object.propertyNames().stream()
+                .filter(one -> !one.startsWith("x-"))
+                .toList()) {
             all.set(name, decorated(pointer + "/" + name, object.get(name), into));
             put(all, pointer, number++, into);
             if (number == 2) {
@@ -63,13 +63,14 @@ class KeptMembersTest {
 
     private static void put(ObjectNode object, String pointer, int number, List<String> into) {
         String name = "x-" + number;
-        object.set(name, number == 1 ? MAPPER.readTree("[{\"x-deep\": 1.50}, null]")
-                : MAPPER.valueToTree(pointer + "/" + name));
+        object.set(
+                name,
+                number == 1 ? MAPPER.readTree("[{\"x-deep\": 1.50}, null]") : MAPPER.valueToTree(pointer + "/" + name));
         into.add(pointer + "/" + name);
     }
 
-    private static <T> void keepsAll(Document<T> plain, Function<Document<T>, String> write,
-            Function<String, Document<T>> read) {
+    private static <T> void keepsAll(
+            Document<T> plain, Function<Document<T>, String> write, Function<String, Document<T>> read) {
         List<String> places = new ArrayList<>();
         JsonNode decorated = decorated("", MAPPER.readTree(write.apply(plain)), places);
         Document<T> document = read.apply(decorated.toString());
@@ -79,25 +80,38 @@ class KeptMembersTest {
         assertThat(MAPPER.readTree(written).toString()).isEqualTo(decorated.toString());
         assertThat(write.apply(read.apply(written))).isEqualTo(written);
         // An edit of something else changes nothing of it.
-        assertThat(write.apply(document.with(read.apply(write.apply(plain)).value()))).isEqualTo(written);
+        assertThat(write.apply(document.with(read.apply(write.apply(plain)).value())))
+                .isEqualTo(written);
     }
 
     @Test
     void everyPlaceOfEveryDocumentKeepsThemInTheirOrder() {
-        keepsAll(PapermathDocuments.readRecipe(Concert.RECIPE), PapermathDocuments::writeRecipe,
+        keepsAll(
+                PapermathDocuments.readRecipe(Concert.RECIPE),
+                PapermathDocuments::writeRecipe,
                 PapermathDocuments::readRecipe);
-        keepsAll(PapermathDocuments.readStudio(Concert.STUDIO), PapermathDocuments::writeStudio,
+        keepsAll(
+                PapermathDocuments.readStudio(Concert.STUDIO),
+                PapermathDocuments::writeStudio,
                 PapermathDocuments::readStudio);
-        keepsAll(PapermathDocuments.readRecord(Batch.RECORD), PapermathDocuments::writeRecord,
+        keepsAll(
+                PapermathDocuments.readRecord(Batch.RECORD),
+                PapermathDocuments::writeRecord,
                 PapermathDocuments::readRecord);
         keepsAll(PapermathDocuments.readRecord(Batch.RECORD), RecordLines::line, PapermathDocuments::readRecord);
-        keepsAll(Concert.read().inlined().writtenBy("p", "1"), PapermathDocuments::writeOrder,
+        keepsAll(
+                Concert.read().inlined().writtenBy("p", "1"),
+                PapermathDocuments::writeOrder,
                 PapermathDocuments::readOrder);
-        keepsAll(Concert.read().writtenBy("p", "1"), PapermathDocuments::writeOrder,
+        keepsAll(
+                Concert.read().writtenBy("p", "1"),
+                PapermathDocuments::writeOrder,
                 text -> PapermathDocuments.readOrder(text, Concert.FILES));
         OrderDocument concert = Concert.read().value();
-        keepsAll(PapermathDocuments.readPlan(PapermathDocuments.writePlan(
-                MakingPlan.of(concert.order(), concert.studio()), "p", "1")), PapermathDocuments::writePlan,
+        keepsAll(
+                PapermathDocuments.readPlan(
+                        PapermathDocuments.writePlan(MakingPlan.of(concert.order(), concert.studio()), "p", "1")),
+                PapermathDocuments::writePlan,
                 PapermathDocuments::readPlan);
     }
 
@@ -123,14 +137,18 @@ class KeptMembersTest {
         assertThat(again.value()).isEqualTo(read.value());
         OrderDocument same = PapermathDocuments.readOrder(order).value();
         assertThat(PapermathDocuments.writeOrder(read.with(same))).isEqualTo(written);
-        assertThat(PapermathDocuments.writeOrder(Document.of(same))).doesNotContain("weighedIn", "split", "leaf",
-                "use");
+        assertThat(PapermathDocuments.writeOrder(Document.of(same)))
+                .doesNotContain("weighedIn", "split", "leaf", "use");
 
-        String record = Batch.RECORD.replace("\"restraint\": \"blotters\"", "\"restraint\": {\"name\": \"blotters\","
-                + " \"subject\": \"blotters\", \"heldAlong\": true, \"heldAcross\": true, \"x-d\": 4}");
+        String record = Batch.RECORD.replace(
+                "\"restraint\": \"blotters\"",
+                "\"restraint\": {\"name\": \"blotters\","
+                        + " \"subject\": \"blotters\", \"heldAlong\": true, \"heldAcross\": true, \"x-d\": 4}");
         Document<BatchRecord> marks = PapermathDocuments.readRecord(record);
-        assertThat(PapermathDocuments.readRecord(PapermathDocuments.writeRecord(marks)).keptMembers())
-                .isEqualTo(marks.keptMembers()).hasSize(4);
+        assertThat(PapermathDocuments.readRecord(PapermathDocuments.writeRecord(marks))
+                        .keptMembers())
+                .isEqualTo(marks.keptMembers())
+                .hasSize(4);
     }
 
     @Test
@@ -145,9 +163,15 @@ class KeptMembersTest {
         Document<Studio> read = PapermathDocuments.readStudio(studio);
         JsonNode written = MAPPER.readTree(PapermathDocuments.writeStudio(read));
         Map<String, String> own = new LinkedHashMap<>();
-        written.get("assumptions").forEach(one -> own.put(one.get("id").asString(), one.get("x-own").asString()));
-        assertThat(own).containsOnly(Map.entry("web.solids-pressed", "reed"), Map.entry("order.spare-share", "spare"),
-                Map.entry("beating.rate", "rate"), Map.entry("web.solids-couched", "here"));
+        written.get("assumptions")
+                .forEach(one ->
+                        own.put(one.get("id").asString(), one.get("x-own").asString()));
+        assertThat(own)
+                .containsOnly(
+                        Map.entry("web.solids-pressed", "reed"),
+                        Map.entry("order.spare-share", "spare"),
+                        Map.entry("beating.rate", "rate"),
+                        Map.entry("web.solids-couched", "here"));
         assertThat(PapermathDocuments.writeStudio(PapermathDocuments.readStudio(written.toString())))
                 .isEqualTo(PapermathDocuments.writeStudio(read));
     }
@@ -163,7 +187,9 @@ class KeptMembersTest {
         String written = PapermathDocuments.writeRecipe(read);
         JsonNode furnish = MAPPER.readTree(written).get("furnish");
         furnish.forEach(one -> assertThat(one.get("x-own")).isEqualTo(one.get("fibre")));
-        assertThat(furnish).hasSize(3).extracting(one -> one.get("share").asString())
+        assertThat(furnish)
+                .hasSize(3)
+                .extracting(one -> one.get("share").asString())
                 .containsExactly("20 %", "33.3 %", "46.7 %");
         assertThat(PapermathDocuments.readRecipe(written).value()).isEqualTo(read.value());
     }
@@ -183,7 +209,10 @@ class KeptMembersTest {
     }
 
     private static Piece piece(String name, int count, Piece like) {
-        return Piece.of(name, count, "r").size(like.format().orElseThrow()).sample(like.sample().orElseThrow()).build();
+        return Piece.of(name, count, "r")
+                .size(like.format().orElseThrow())
+                .sample(like.sample().orElseThrow())
+                .build();
     }
 
     private static JsonNode written(Document<OrderDocument> read, List<Piece> pieces) {
@@ -192,7 +221,8 @@ class KeptMembersTest {
         old.recipes().forEach(order::recipe);
         pieces.forEach(order::piece);
         return MAPPER.readTree(PapermathDocuments.writeOrder(
-                read.with(new OrderDocument(order.build(), read.value().studio())))).get("pieces");
+                        read.with(new OrderDocument(order.build(), read.value().studio()))))
+                .get("pieces");
     }
 
     /** Pieces are taken out, put in, moved and counted anew, as often and wherever. */
@@ -249,15 +279,17 @@ class KeptMembersTest {
     void oneRenamedAndOnePutInElsewhereAreToldApart() {
         Document<OrderDocument> read = pieces(4);
         List<Piece> old = read.value().order().pieces();
-        JsonNode written = written(read, List.of(old.get(0), piece("late", 2, old.get(1)), old.get(2),
-                piece("new", 9, old.get(0)), old.get(3)));
+        JsonNode written = written(
+                read,
+                List.of(old.get(0), piece("late", 2, old.get(1)), old.get(2), piece("new", 9, old.get(0)), old.get(3)));
         assertThat(written.get(1).get("x-own").asString()).isEqualTo("p1");
         assertThat(written.get(3).has("x-own")).isFalse();
         assertThat(written.get(4).get("x-own").asString()).isEqualTo("p3");
     }
 
     private static Measurement.NumberRead number(double read) {
-        return new Measurement.NumberRead(Reading.of(Kinds.TIME.of(2, "h"), Kinds.TIME.of(1, "min")),
+        return new Measurement.NumberRead(
+                Reading.of(Kinds.TIME.of(2, "h"), Kinds.TIME.of(1, "min")),
                 Reading.of(Kinds.SCHOPPER_RIEGLER.of(read, "SR"), Kinds.SCHOPPER_RIEGLER.of(1, "SR")));
     }
 
@@ -266,7 +298,8 @@ class KeptMembersTest {
         for (double one : numbers) {
             record.add(number(one));
         }
-        return MAPPER.readTree(PapermathDocuments.writeRecord(read.with(record.build()))).get("measured");
+        return MAPPER.readTree(PapermathDocuments.writeRecord(read.with(record.build())))
+                .get("measured");
     }
 
     @Example
@@ -274,7 +307,9 @@ class KeptMembersTest {
         BatchRecord.Builder plain = BatchRecord.builder("r", LocalDate.of(2027, 3, 12));
         IntStream.range(0, 4).forEach(i -> plain.add(number(20 + i)));
         ObjectNode text = (ObjectNode) MAPPER.readTree(PapermathDocuments.writeRecord(Document.of(plain.build())));
-        text.get("measured").forEach(one -> ((ObjectNode) one).set("x-own", one.get("number").get("read")));
+        text.get("measured")
+                .forEach(
+                        one -> ((ObjectNode) one).set("x-own", one.get("number").get("read")));
         Document<BatchRecord> read = PapermathDocuments.readRecord(text.toString());
 
         JsonNode putIn = measured(read, 7, 20, 21, 8, 22, 23);
@@ -295,17 +330,26 @@ class KeptMembersTest {
 
     @Example
     void partsWrittenInFullBringWhatTheirDocumentsHeld() {
-        String order = Concert.ORDER.replace("{\"ref\": \"papers/reed.json\"}",
+        String order = Concert.ORDER.replace(
+                "{\"ref\": \"papers/reed.json\"}",
                 "{\"x-note\": \"of the order\", \"x-first\": 1, \"ref\": \"papers/reed.json\", \"x-last\": 2}");
-        String recipe = Concert.RECIPE.replace("\"version\": \"1.0\",", "\"version\": \"1.0\", \"x-head\": 3,"
-                + " \"writtenBy\": {\"program\": \"p\", \"version\": \"1\", \"x-by\": 4},");
-        Document<OrderDocument> read = PapermathDocuments.readOrder(order,
-                Concert.files(Map.of("papers/reed.json", recipe, "studio.json", Concert.STUDIO)));
+        String recipe = Concert.RECIPE.replace(
+                "\"version\": \"1.0\",",
+                "\"version\": \"1.0\", \"x-head\": 3,"
+                        + " \"writtenBy\": {\"program\": \"p\", \"version\": \"1\", \"x-by\": 4},");
+        Document<OrderDocument> read = PapermathDocuments.readOrder(
+                order, Concert.files(Map.of("papers/reed.json", recipe, "studio.json", Concert.STUDIO)));
         Document<OrderDocument> full = PapermathDocuments.readOrder(PapermathDocuments.writeOrder(read.inlined()));
         assertThat(full.value()).isEqualTo(read.value());
         assertThat(full.references()).isEmpty();
-        assertThat(full.keptMembers()).containsOnlyKeys("/pieces/1/x-colour", "/recipes/0/x-head", "/recipes/0/x-note",
-                "/recipes/0/x-first", "/recipes/0/x-last", "/studio/beater/x-built")
+        assertThat(full.keptMembers())
+                .containsOnlyKeys(
+                        "/pieces/1/x-colour",
+                        "/recipes/0/x-head",
+                        "/recipes/0/x-note",
+                        "/recipes/0/x-first",
+                        "/recipes/0/x-last",
+                        "/studio/beater/x-built")
                 .containsEntry("/recipes/0/x-note", "{\"grown\": [\"behind\", \"the shed\"]}");
     }
 
@@ -315,11 +359,15 @@ class KeptMembersTest {
         Recipe old = read.value().order().recipes().get(0);
         Recipe other = Recipe.of("plain", old.furnish()).beating(old.beating()).build();
         Order.Builder order = Order.of("o").recipe(other);
-        read.value().order().pieces().forEach(one -> order.piece(Piece.of(one.name(), one.count(), "plain")
-                .size(Kinds.LENGTH.of(10, "cm"), Kinds.LENGTH.of(12, "cm")).grammage(Kinds.GRAMMAGE.of(90, "g/m2"))
-                .build()));
-        String written = PapermathDocuments.writeOrder(read.with(new OrderDocument(order.build(),
-                read.value().studio())));
+        read.value()
+                .order()
+                .pieces()
+                .forEach(one -> order.piece(Piece.of(one.name(), one.count(), "plain")
+                        .size(Kinds.LENGTH.of(10, "cm"), Kinds.LENGTH.of(12, "cm"))
+                        .grammage(Kinds.GRAMMAGE.of(90, "g/m2"))
+                        .build()));
+        String written = PapermathDocuments.writeOrder(
+                read.with(new OrderDocument(order.build(), read.value().studio())));
         Document<OrderDocument> again = PapermathDocuments.readOrder(written, Concert.FILES);
         assertThat(again.references()).containsOnlyKeys("/studio");
         assertThat(again.value().order().recipes()).containsExactly(other);

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,11 +21,10 @@ class KilledWhileSavingTest {
 
     /** Saves one text after another until it is killed. */
     static final class Saver {
-        private Saver() {
-        }
+        private Saver() {}
 
         public static void main(String[] file) throws IOException {
-            for (int i = 0;; i++) {
+            for (int i = 0; ; i++) {
                 DocumentFiles.save(Path.of(file[0]), text(i));
                 if (i == 0) {
                     Files.createFile(Path.of(file[1]));
@@ -37,7 +35,8 @@ class KilledWhileSavingTest {
 
     /** Texts that differ from end to end, and in length. */
     static String text(int number) {
-        return (char) ('a' + number % 26) + String.valueOf((char) ('a' + number % 26)).repeat(LENGTH + number % 26);
+        return (char) ('a' + number % 26)
+                + String.valueOf((char) ('a' + number % 26)).repeat(LENGTH + number % 26);
     }
 
     @Test
@@ -47,10 +46,18 @@ class KilledWhileSavingTest {
         int kills = Integer.getInteger("papermath.kills", 3);
         for (int i = 0; i < kills; i++) {
             Path started = folder.resolve("started" + i);
-            Process saver = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-XX:TieredStopAtLevel=1", "-cp", classPath(), Saver.class.getName(), file.toString(),
-                    started.toString()).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start();
+            Process saver = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-XX:TieredStopAtLevel=1",
+                            "-cp",
+                            classPath(),
+                            Saver.class.getName(),
+                            file.toString(),
+                            started.toString())
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
             try {
                 for (int wait = 0; wait < 6000 && !Files.exists(started); wait++) {
                     assertThat(saver.isAlive()).as("the saver runs").isTrue();
@@ -73,13 +80,20 @@ class KilledWhileSavingTest {
     }
 
     private static String classPath() {
-        return Stream.of(DocumentFiles.class, Saver.class).map(KilledWhileSavingTest::place).distinct()
-                .reduce((one, other) -> one + System.getProperty("path.separator") + other).orElseThrow();
+        return Stream.of(DocumentFiles.class, Saver.class)
+                .map(KilledWhileSavingTest::place)
+                .distinct()
+                .reduce((one, other) -> one + System.getProperty("path.separator") + other)
+                .orElseThrow();
     }
 
     private static String place(Class<?> type) {
         try {
-            return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toString();
+            return Path.of(type.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toString();
         } catch (java.net.URISyntaxException e) {
             throw new IllegalStateException(e);
         }

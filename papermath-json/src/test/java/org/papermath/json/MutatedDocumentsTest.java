@@ -10,7 +10,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.plan.MakingPlan;
 
@@ -19,15 +18,48 @@ import org.papermath.plan.MakingPlan;
  * or refused with faults that have a place; nothing else is thrown, none takes a second, and memory does not grow.
  */
 class MutatedDocumentsTest {
-    private static final List<String> PIECES = List.of("{", "}", "[", "]", ",", ":", "\"", "null", "1e400", "-", "NaN",
-            "\\ud800", "\uFEFF", "\"x-\":1,", "{\"ref\":\"a\"}", "{\"ref\":\"studio.json\"}", "0 ", "\\u0000", "é",
-            "\uD83D\uDE00", "\"260 lb\"", "260", "true", "\n", "\r", "\t", "//", "\"name\": 1,", "1e-999999999",
-            "9999999999999999999999", "\"abaca\"", "\"1e9999 g\"", "[[[[[[[[[[[[", "\"12 %\"", "\"envelopeFor\": \"a\",",
-            "{\"value\": 3, \"unit\": \"kg\"}", "\"ISO A4\"", "\"2027-02-29\"");
+    private static final List<String> PIECES = List.of(
+            "{",
+            "}",
+            "[",
+            "]",
+            ",",
+            ":",
+            "\"",
+            "null",
+            "1e400",
+            "-",
+            "NaN",
+            "\\ud800",
+            "\uFEFF",
+            "\"x-\":1,",
+            "{\"ref\":\"a\"}",
+            "{\"ref\":\"studio.json\"}",
+            "0 ",
+            "\\u0000",
+            "é",
+            "\uD83D\uDE00",
+            "\"260 lb\"",
+            "260",
+            "true",
+            "\n",
+            "\r",
+            "\t",
+            "//",
+            "\"name\": 1,",
+            "1e-999999999",
+            "9999999999999999999999",
+            "\"abaca\"",
+            "\"1e9999 g\"",
+            "[[[[[[[[[[[[",
+            "\"12 %\"",
+            "\"envelopeFor\": \"a\",",
+            "{\"value\": 3, \"unit\": \"kg\"}",
+            "\"ISO A4\"",
+            "\"2027-02-29\"");
     private static final long SECOND = 1_000_000_000L;
 
-    private record Sort(byte[] good, Function<byte[], Document<?>> read) {
-    }
+    private record Sort(byte[] good, Function<byte[], Document<?>> read) {}
 
     private static List<Sort> sorts() {
         OrderDocument concert = Concert.read().value();
@@ -55,7 +87,8 @@ class MutatedDocumentsTest {
         }
         String piece = PIECES.get(random.nextInt(PIECES.size()));
         boolean whole = piece.startsWith("\"") && piece.endsWith("\"") || piece.endsWith("}") && piece.length() > 1;
-        return bytes(text.substring(0, at) + (whole ? piece : "\"" + piece.replaceAll("[\"\\\\\\p{Cntrl}]", "") + "\"")
+        return bytes(text.substring(0, at)
+                + (whole ? piece : "\"" + piece.replaceAll("[\"\\\\\\p{Cntrl}]", "") + "\"")
                 + text.substring(end + 1));
     }
 
@@ -126,7 +159,10 @@ class MutatedDocumentsTest {
         assertThat(e.faults()).isNotEmpty();
         for (Fault fault : e.faults()) {
             codes.add(fault.code());
-            if (fault.line() < 1 || fault.column() < 1 || fault.text().isBlank() || !fault.code().contains(".")
+            if (fault.line() < 1
+                    || fault.column() < 1
+                    || fault.text().isBlank()
+                    || !fault.code().contains(".")
                     || fault.text().chars().anyMatch(Character::isISOControl)) {
                 throw new AssertionError("not a fault: " + fault);
             }

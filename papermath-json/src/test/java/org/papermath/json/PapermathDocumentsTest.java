@@ -8,23 +8,22 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
+import org.papermath.format.Formats;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Formats;
 
 class PapermathDocumentsTest {
     @Test
@@ -71,9 +70,16 @@ class PapermathDocumentsTest {
         assertThat(recipe.furnish().share(reed).in("%")).isEqualTo(40);
         assertThat(recipe.beating()).isEqualTo(Amounts.hours(2.5));
         assertThat(recipe.drainability().orElseThrow().value()).isEqualTo(31);
-        assertThat(recipe.additives()).extracting(dose -> dose.additive().name())
+        assertThat(recipe.additives())
+                .extracting(dose -> dose.additive().name())
                 .containsExactly("china clay", "ochre", "aid", "chalk", "size", "slime", "methyl cellulose");
-        assertThat(recipe.additives().get(4).additive().activeFraction().orElseThrow().in("%")).isEqualTo(12);
+        assertThat(recipe.additives()
+                        .get(4)
+                        .additive()
+                        .activeFraction()
+                        .orElseThrow()
+                        .in("%"))
+                .isEqualTo(12);
         assertThat(recipe.beaterConsistency().orElseThrow().in("%")).isEqualTo(1.8);
         assertThat(recipe.stockConsistency().orElseThrow().in("%")).isEqualTo(1.6);
         assertThat(recipe.vatConsistency().orElseThrow().in("%")).isEqualTo(0.4);
@@ -90,8 +96,9 @@ class PapermathDocumentsTest {
         assertThat(studio.press().orElseThrow().parts()).hasSize(2);
         assertThat(studio.press().orElseThrow().daylight()).contains(Amounts.mm(300));
         assertThat(studio.felts().orElseThrow().count()).isEqualTo(25);
-        assertThat(studio.dryers()).extracting(dryer -> (Object) dryer.getClass()).containsExactly(Dryer.Boards.class,
-                Dryer.Loft.class, Dryer.FanStack.class, Dryer.Blotters.class);
+        assertThat(studio.dryers())
+                .extracting(dryer -> (Object) dryer.getClass())
+                .containsExactly(Dryer.Boards.class, Dryer.Loft.class, Dryer.FanStack.class, Dryer.Blotters.class);
         assertThat(studio.room().pressure().in("kPa")).isEqualTo(98);
         assertThat(studio.onHand()).containsKeys(Fibres.ABACA, Fibres.COTTON_RAG);
         assertThat(studio.scaleStep()).isEqualTo(Amounts.grams(5));
@@ -104,19 +111,33 @@ class PapermathDocumentsTest {
 
     @Test
     void readsTheStudiosOwnValuesInAnyUnitOfTheirKind() {
-        List<Assumption> own = PapermathDocuments.readStudio(Concert.STUDIO).value().assumptions().own();
+        List<Assumption> own = PapermathDocuments.readStudio(Concert.STUDIO)
+                .value()
+                .assumptions()
+                .own();
 
-        Assumption rate = own.stream().filter(one -> one.id().equals("beating.rate")).findFirst().orElseThrow();
+        Assumption rate = own.stream()
+                .filter(one -> one.id().equals("beating.rate"))
+                .findFirst()
+                .orElseThrow();
         assertThat(rate.scope()).isEqualTo(Scope.of("cotton-rag").on("big beater"));
         assertThat(List.of(rate.likely(), rate.low(), rate.high())).containsExactly(0.12, 0.1, 0.15);
         assertThat(rate.basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(rate.source().text()).isEqualTo("freeness of 3 May");
-        Assumption spare = own.stream().filter(one -> one.id().equals("order.spare-share")).findFirst().orElseThrow();
+        Assumption spare = own.stream()
+                .filter(one -> one.id().equals("order.spare-share"))
+                .findFirst()
+                .orElseThrow();
         assertThat(spare.likely()).isEqualTo(0.08);
         assertThat(spare.basis()).isEqualTo(Basis.GIVEN);
-        Assumption solids = own.stream().filter(one -> one.id().equals("web.solids-pressed")).findFirst().orElseThrow();
+        Assumption solids = own.stream()
+                .filter(one -> one.id().equals("web.solids-pressed"))
+                .findFirst()
+                .orElseThrow();
         assertThat(solids.key()).isEqualTo("web.solids-pressed[reed@boards]");
-        Assumption density = own.stream().filter(one -> one.id().equals("sheet.density-measured")).findFirst()
+        Assumption density = own.stream()
+                .filter(one -> one.id().equals("sheet.density-measured"))
+                .findFirst()
                 .orElseThrow();
         assertThat(List.of(density.likely(), density.low(), density.high())).containsExactly(520.0, 500.0, 540.0);
     }
@@ -128,8 +149,8 @@ class PapermathDocumentsTest {
         Document<OrderDocument> again = PapermathDocuments.readOrder(written, Concert.FILES);
 
         assertThat(again.value()).isEqualTo(first.value());
-        assertThat(written).contains("\"ref\": \"papers/reed.json\"", "\"ref\": \"studio.json\"",
-                "\"x-colour\": \"grey\"");
+        assertThat(written)
+                .contains("\"ref\": \"papers/reed.json\"", "\"ref\": \"studio.json\"", "\"x-colour\": \"grey\"");
         assertThat(PapermathDocuments.writeOrder(again)).isEqualTo(written);
     }
 
@@ -141,8 +162,8 @@ class PapermathDocumentsTest {
 
         assertThat(again.order()).isEqualTo(first.value().order());
         assertThat(again.studio()).isEqualTo(first.value().studio());
-        assertThat(PapermathDocuments.writeOrder(Document.of(again))).isEqualTo(
-                PapermathDocuments.writeOrder(Document.of(first.value())));
+        assertThat(PapermathDocuments.writeOrder(Document.of(again)))
+                .isEqualTo(PapermathDocuments.writeOrder(Document.of(first.value())));
     }
 
     @Test
@@ -163,8 +184,8 @@ class PapermathDocumentsTest {
                 {"format": "papermath/recipe", "version": "1.0", "name": "plain",
                  "furnish": [{"fibre": "abaca", "share": "100 %"}]}
                 """).value();
-        assertThat(PapermathDocuments.writeRecipe(Document.of(plain))).doesNotContain("beating", "additives",
-                "sizeBath");
+        assertThat(PapermathDocuments.writeRecipe(Document.of(plain)))
+                .doesNotContain("beating", "additives", "sizeBath");
         Studio bare = Studio.of("a table").build();
         String written = PapermathDocuments.writeStudio(Document.of(bare));
         assertThat(written).doesNotContain("beater", "press", "assumptions");
@@ -177,9 +198,15 @@ class PapermathDocumentsTest {
         Files.writeString(folder.resolve("papers/reed.json"), Concert.RECIPE);
         Files.writeString(folder.resolve("studio.json"), Concert.STUDIO);
         Path file = Files.writeString(folder.resolve("order.json"), Concert.ORDER);
-        assertThat(PapermathDocuments.readOrder(file).value()).isEqualTo(Concert.read().value());
-        assertThat(PapermathDocuments.readRecipe(folder.resolve("papers/reed.json")).value().name()).isEqualTo("reed");
-        assertThat(PapermathDocuments.readStudio(folder.resolve("studio.json")).value().name())
+        assertThat(PapermathDocuments.readOrder(file).value())
+                .isEqualTo(Concert.read().value());
+        assertThat(PapermathDocuments.readRecipe(folder.resolve("papers/reed.json"))
+                        .value()
+                        .name())
+                .isEqualTo("reed");
+        assertThat(PapermathDocuments.readStudio(folder.resolve("studio.json"))
+                        .value()
+                        .name())
                 .isEqualTo("the boat house");
     }
 
@@ -190,7 +217,8 @@ class PapermathDocumentsTest {
         try {
             for (String tag : List.of("de-DE", "tr-TR", "ar-EG-u-nu-arab")) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
-                assertThat(PapermathDocuments.writeOrder(Concert.read().inlined())).isEqualTo(expected);
+                assertThat(PapermathDocuments.writeOrder(Concert.read().inlined()))
+                        .isEqualTo(expected);
             }
         } finally {
             Locale.setDefault(before);

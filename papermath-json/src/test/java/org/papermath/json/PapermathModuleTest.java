@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import java.io.IOException;
 import java.lang.module.ModuleDescriptor;
 import java.lang.module.ModuleFinder;
@@ -22,17 +23,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Volume;
 import javax.measure.spi.ServiceProvider;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Noted;
@@ -42,9 +42,12 @@ import org.papermath.evidence.Source;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
-import org.papermath.plan.MakingPlan;
+import org.papermath.format.Format;
+import org.papermath.format.FormatSystem;
+import org.papermath.format.Formats;
 import org.papermath.order.Order;
 import org.papermath.order.Recipe;
+import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
 import org.papermath.press.Press;
@@ -62,46 +65,47 @@ import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Unclear;
 import org.papermath.quantity.Units;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Format;
-import org.papermath.format.FormatSystem;
-import org.papermath.format.Formats;
 import org.papermath.shape.Outline;
-
-import com.fasterxml.jackson.annotation.JsonFormat;
-
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.Version;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.JacksonModule;
+import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.ValueSerializer;
 import tools.jackson.databind.cfg.MapperBuilder;
 import tools.jackson.databind.exc.InvalidDefinitionException;
 import tools.jackson.databind.exc.InvalidFormatException;
-import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 
 class PapermathModuleTest {
-    private static final JsonMapper MAPPER = JsonMapper.builder().addModule(new PapermathModule()).build();
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder().addModule(new PapermathModule()).build();
 
-    record Swatch(String name, Amount<Grammage> grammage, Quantity<Length> side, List<Amount<Consistency>> tries,
-            Map<String, Quantity<Pressure>> airs, Amount<GaugePressure> gauge) {
-    }
+    record Swatch(
+            String name,
+            Amount<Grammage> grammage,
+            Quantity<Length> side,
+            List<Amount<Consistency>> tries,
+            Map<String, Quantity<Pressure>> airs,
+            Amount<GaugePressure> gauge) {}
 
-    record Open(Amount<?> anything) {
-    }
+    record Open(Amount<?> anything) {}
 
     private static final String TEXT = "{\"name\":\"dune\",\"grammage\":\"260 g/m2\",\"side\":\"105 mm\","
             + "\"tries\":[\"1.2 %\",\"0.006\"],\"airs\":{\"loft\":\"101.3 kPa\"},\"gauge\":\"3 bar\"}";
 
     @Test
     void writesAndReadsQuantitiesByTheirDeclaredType() {
-        Swatch swatch = new Swatch("dune", Grammage.gsm(260), Amounts.mm(105),
+        Swatch swatch = new Swatch(
+                "dune",
+                Grammage.gsm(260),
+                Amounts.mm(105),
                 List.of(Consistency.percent(1.2), Kinds.CONSISTENCY.of(0.006, "1")),
-                Map.of("loft", Kinds.AIR_PRESSURE.of(101.3, "kPa")), GaugePressure.bar(3));
+                Map.of("loft", Kinds.AIR_PRESSURE.of(101.3, "kPa")),
+                GaugePressure.bar(3));
 
         assertThat(MAPPER.writeValueAsString(swatch)).isEqualTo(TEXT);
         Swatch read = MAPPER.readValue(TEXT, Swatch.class);
@@ -112,16 +116,18 @@ class PapermathModuleTest {
 
     @Test
     void readsTheFormInPartsAndReamWeights() {
-        TypeReference<Amount<Grammage>> type = new TypeReference<>() {
-        };
-        assertThat(MAPPER.readValue("{\"value\": 260, \"unit\": \"g/m2\"}", type)).isEqualTo(Grammage.gsm(260));
+        TypeReference<Amount<Grammage>> type = new TypeReference<>() {};
+        assertThat(MAPPER.readValue("{\"value\": 260, \"unit\": \"g/m2\"}", type))
+                .isEqualTo(Grammage.gsm(260));
         assertThat(MAPPER.readValue("{\"weight\": \"80 lb\", \"sheet\": [\"20 in\", \"26 in\"], \"count\": 500}", type)
-                .isWithin(Grammage.pounds(80, ReamBasis.COVER), 1e-12)).isTrue();
+                        .isWithin(Grammage.pounds(80, ReamBasis.COVER), 1e-12))
+                .isTrue();
     }
 
     @Test
     void goesThroughATree() {
-        assertThat(MAPPER.treeToValue(MAPPER.readTree(TEXT), Swatch.class).grammage()).isEqualTo(Grammage.gsm(260));
+        assertThat(MAPPER.treeToValue(MAPPER.readTree(TEXT), Swatch.class).grammage())
+                .isEqualTo(Grammage.gsm(260));
     }
 
     @Test
@@ -129,8 +135,8 @@ class PapermathModuleTest {
         for (Kind<?> kind : Kinds.all()) {
             String code = kind.codes().get(0);
             String text = code.equals("1") ? "\"0.25\"" : "\"0.25 " + code + "\"";
-            Amount<?> amount = MAPPER.readValue(text,
-                    MAPPER.getTypeFactory().constructParametricType(Amount.class, kind.type()));
+            Amount<?> amount =
+                    MAPPER.readValue(text, MAPPER.getTypeFactory().constructParametricType(Amount.class, kind.type()));
             assertThat(amount.kind()).isSameAs(kind);
             assertThat(MAPPER.writeValueAsString(amount)).isEqualTo(text);
         }
@@ -138,51 +144,64 @@ class PapermathModuleTest {
 
     @Test
     void writesQuantitiesOfOthersWhereTheTypeIsDeclared() {
-        record Side(Quantity<Length> side) {
-        }
+        record Side(Quantity<Length> side) {}
 
-        Quantity<Length> others = ServiceProvider.current().getQuantityFactory(Length.class)
-                .create(12.5, Kinds.LENGTH.siUnit());
+        Quantity<Length> others =
+                ServiceProvider.current().getQuantityFactory(Length.class).create(12.5, Kinds.LENGTH.siUnit());
 
-        assertThat(MAPPER.writeValueAsString(new Side(others)))
-                .isEqualTo("{\"side\":\"12.5 m\"}");
+        assertThat(MAPPER.writeValueAsString(new Side(others))).isEqualTo("{\"side\":\"12.5 m\"}");
         assertThatThrownBy(() -> MAPPER.writeValueAsString(others))
-                .isInstanceOf(JacksonException.class).hasMessageContaining("does not say its kind");
+                .isInstanceOf(JacksonException.class)
+                .hasMessageContaining("does not say its kind");
     }
 
     @Test
     void failsAtTheFirstFaultWithItsCause() {
-        InvalidFormatException wrong = catchThrowableOfType(InvalidFormatException.class,
-                () -> MAPPER.readValue(TEXT.replace("260 g/m2", "260 mm"), Swatch.class));
+        InvalidFormatException wrong = catchThrowableOfType(
+                InvalidFormatException.class, () -> MAPPER.readValue(TEXT.replace("260 g/m2", "260 mm"), Swatch.class));
         assertThat(wrong).hasMessageContaining("not a unit of grammage").cause().isInstanceOf(Refused.class);
         assertThat(wrong.getValue()).isEqualTo("260 mm");
         assertThat(wrong.getPathReference()).contains("grammage");
 
         assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("105 mm", "3 pt"), Swatch.class))
-                .isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(Unclear.class);
+                .isInstanceOf(InvalidFormatException.class)
+                .cause()
+                .isInstanceOf(Unclear.class);
         assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"", "260"), Swatch.class))
-                .isInstanceOf(InvalidFormatException.class).hasMessageContaining("without a unit");
-        assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"",
-                "{\"value\": 1e400, \"unit\": \"g/m2\"}"),
-                Swatch.class)).isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(DocumentException.class);
-        assertThatThrownBy(() -> MAPPER.readValue(TEXT.replace("\"260 g/m2\"",
-                "{\"value\": 1, \"unit\": \"g/m2\", \"x-a\": 1}"),
-                Swatch.class)).isInstanceOf(InvalidFormatException.class);
+                .isInstanceOf(InvalidFormatException.class)
+                .hasMessageContaining("without a unit");
+        assertThatThrownBy(() -> MAPPER.readValue(
+                        TEXT.replace("\"260 g/m2\"", "{\"value\": 1e400, \"unit\": \"g/m2\"}"), Swatch.class))
+                .isInstanceOf(InvalidFormatException.class)
+                .cause()
+                .isInstanceOf(DocumentException.class);
+        assertThatThrownBy(() -> MAPPER.readValue(
+                        TEXT.replace("\"260 g/m2\"", "{\"value\": 1, \"unit\": \"g/m2\", \"x-a\": 1}"), Swatch.class))
+                .isInstanceOf(InvalidFormatException.class);
         assertThatThrownBy(() -> MAPPER.readValue("{\"anything\": \"260 g/m2\"}", Open.class))
-                .isInstanceOf(JacksonException.class).hasMessageContaining("declare the type");
+                .isInstanceOf(JacksonException.class)
+                .hasMessageContaining("declare the type");
     }
 
-    record Notebook(Air room, Fibre fibre, Furnish furnish, List<Format> formats, Reading<Mass> weighed,
-            Map<String, Reading<Length>> sizes) {
-    }
+    record Notebook(
+            Air room,
+            Fibre fibre,
+            Furnish furnish,
+            List<Format> formats,
+            Reading<Mass> weighed,
+            Map<String, Reading<Length>> sizes) {}
 
     @Test
     void writesAndReadsSmallValuesAsDocumentsDo() {
         Fibre reed = Fibre.of("my-reed", "my reed", Fibre.SourceClass.GRASS, "straw");
-        Notebook notebook = new Notebook(Air.of(Amounts.celsius(18), RelativeHumidity.percent(60)), reed,
+        Notebook notebook = new Notebook(
+                Air.of(Amounts.celsius(18), RelativeHumidity.percent(60)),
+                reed,
                 Furnish.of(Share.percent(30), Fibres.KOZO, Share.percent(70), reed),
-                List.of(Formats.ISO_A5, Format.of("card", FormatSystem.TRADITIONAL, Format.Use.CARD, Amounts.mm(90),
-                        Amounts.inches(2))),
+                List.of(
+                        Formats.ISO_A5,
+                        Format.of(
+                                "card", FormatSystem.TRADITIONAL, Format.Use.CARD, Amounts.mm(90), Amounts.inches(2))),
                 Reading.of(Amounts.grams(4.2), Amounts.grams(0.1)).on(LocalDate.of(2027, 3, 12)),
                 Map.of("width", Reading.of(Amounts.mm(201), Amounts.mm(0.5))));
         String reedText = "{\"id\":\"my-reed\",\"name\":\"my reed\",\"class\":\"grass\",\"kin\":[\"straw\"]}";
@@ -194,26 +213,43 @@ class PapermathModuleTest {
                 + "\"sizes\":{\"width\":{\"read\":\"201 mm\",\"error\":\"0.5 mm\"}}}";
         assertThat(MAPPER.writeValueAsString(notebook)).isEqualTo(text);
         assertThat(MAPPER.readValue(text, Notebook.class)).isEqualTo(notebook);
-        assertThat(MAPPER.treeToValue(MAPPER.valueToTree(notebook), Notebook.class)).isEqualTo(notebook);
-        for (String[] wrong : new String[][] {{"18 Cel", "180 Cel"}, {"\"kozo\"", "\"kosho\""}, {"70 %", "60 %"},
-                {"ISO A5", "A6"}, {"0.1 g", "0.1 mm"}, {"\"humidity\"", "\"x-own\":1,\"humidity\""},
-                {"\"error\":\"0.5 mm\"", "\"eror\":\"0.5 mm\""}}) {
+        assertThat(MAPPER.treeToValue(MAPPER.valueToTree(notebook), Notebook.class))
+                .isEqualTo(notebook);
+        for (String[] wrong : new String[][] {
+            {"18 Cel", "180 Cel"},
+            {"\"kozo\"", "\"kosho\""},
+            {"70 %", "60 %"},
+            {"ISO A5", "A6"},
+            {"0.1 g", "0.1 mm"},
+            {"\"humidity\"", "\"x-own\":1,\"humidity\""},
+            {"\"error\":\"0.5 mm\"", "\"eror\":\"0.5 mm\""}
+        }) {
             assertThat(text).contains(wrong[0]);
-            assertThatThrownBy(() -> MAPPER.readValue(text.replace(wrong[0], wrong[1]), Notebook.class)).as(wrong[1])
-                    .isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(DocumentException.class);
+            assertThatThrownBy(() -> MAPPER.readValue(text.replace(wrong[0], wrong[1]), Notebook.class))
+                    .as(wrong[1])
+                    .isInstanceOf(InvalidFormatException.class)
+                    .cause()
+                    .isInstanceOf(DocumentException.class);
         }
         assertThatThrownBy(() -> MAPPER.readValue("{\"read\":\"1 g\",\"error\":\"1 g\"}", Reading.class))
-                .isInstanceOf(JacksonException.class).hasMessageContaining("declare the type");
+                .isInstanceOf(JacksonException.class)
+                .hasMessageContaining("declare the type");
     }
 
     @Test
     void holdsTheLimitsOfDocuments() {
-        TypeReference<Amount<Length>> type = new TypeReference<>() {
-        };
-        for (String text : List.of("\"1e-400 m\"", "\"1" + " ".repeat(200) + "m\"", "\"1e400 m\"", "\"1e307 km\"",
-                "{\"value\": 1e307, \"unit\": \"km\"}", "\"" + "1".repeat(5000) + " m\"")) {
-            assertThatThrownBy(() -> MAPPER.readValue(text, type)).as(text)
-                    .isInstanceOf(InvalidFormatException.class).hasMessageMatching("(?s).*(too|at most|finite).*");
+        TypeReference<Amount<Length>> type = new TypeReference<>() {};
+        for (String text : List.of(
+                "\"1e-400 m\"",
+                "\"1" + " ".repeat(200) + "m\"",
+                "\"1e400 m\"",
+                "\"1e307 km\"",
+                "{\"value\": 1e307, \"unit\": \"km\"}",
+                "\"" + "1".repeat(5000) + " m\"")) {
+            assertThatThrownBy(() -> MAPPER.readValue(text, type))
+                    .as(text)
+                    .isInstanceOf(InvalidFormatException.class)
+                    .hasMessageMatching("(?s).*(too|at most|finite).*");
         }
         assertThat(MAPPER.readValue("\"0.0 m\"", type).value()).isZero();
     }
@@ -225,23 +261,33 @@ class PapermathModuleTest {
         assertThat(MAPPER.writeValueAsString(ReamBasis.COVER)).isEqualTo(cover);
         assertThat(MAPPER.readValue(cover, ReamBasis.class)).isEqualTo(ReamBasis.COVER);
         assertThatThrownBy(() -> MAPPER.readValue(cover.replace("26", "27"), ReamBasis.class))
-                .isInstanceOf(InvalidFormatException.class).hasMessageContaining("reckoned on a sheet");
+                .isInstanceOf(InvalidFormatException.class)
+                .hasMessageContaining("reckoned on a sheet");
         assertThatThrownBy(() -> MAPPER.readValue(cover.replace(",\"count\":500", ""), ReamBasis.class))
-                .isInstanceOf(InvalidFormatException.class).hasMessageContaining("count");
+                .isInstanceOf(InvalidFormatException.class)
+                .hasMessageContaining("count");
     }
 
     @Test
     void isFoundAndSaysItsVersion() throws IOException {
         JsonMapper found = JsonMapper.builder().findAndAddModules().build();
         assertThat(found.writeValueAsString(Grammage.gsm(260))).isEqualTo("\"260 g/m2\"");
-        assertThat(found.registeredModules()).filteredOn(PapermathModule.class::isInstance).hasSize(1);
-        assertThat(JsonMapper.builder().findAndAddModules().addModule(new PapermathModule()).build()
-                .registeredModules()).filteredOn(PapermathModule.class::isInstance).hasSize(1);
+        assertThat(found.registeredModules())
+                .filteredOn(PapermathModule.class::isInstance)
+                .hasSize(1);
+        assertThat(JsonMapper.builder()
+                        .findAndAddModules()
+                        .addModule(new PapermathModule())
+                        .build()
+                        .registeredModules())
+                .filteredOn(PapermathModule.class::isInstance)
+                .hasSize(1);
 
         String pom = Files.readString(Path.of("pom.xml"));
         Version version = new PapermathModule().version();
-        assertThat(pom).contains("<version>" + version.getMajorVersion() + "." + version.getMinorVersion() + "."
-                + version.getPatchLevel() + (version.isSnapshot() ? "-SNAPSHOT" : "") + "</version>")
+        assertThat(pom)
+                .contains("<version>" + version.getMajorVersion() + "." + version.getMinorVersion() + "."
+                        + version.getPatchLevel() + (version.isSnapshot() ? "-SNAPSHOT" : "") + "</version>")
                 .contains("<groupId>" + version.getGroupId() + "</groupId>")
                 .contains("<artifactId>" + version.getArtifactId() + "</artifactId>");
         assertThat(version.isUnknownVersion()).isFalse();
@@ -249,14 +295,22 @@ class PapermathModuleTest {
 
     private static Path home(Class<?> type) {
         try {
-            return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+            return Path.of(
+                    type.getProtectionDomain().getCodeSource().getLocation().toURI());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private static final List<Path> JARS = Stream.of(PapermathModule.class, Amount.class, JsonMapper.class,
-            JacksonException.class, JsonFormat.class, Quantity.class).map(PapermathModuleTest::home).toList();
+    private static final List<Path> JARS = Stream.of(
+                    PapermathModule.class,
+                    Amount.class,
+                    JsonMapper.class,
+                    JacksonException.class,
+                    JsonFormat.class,
+                    Quantity.class)
+            .map(PapermathModuleTest::home)
+            .toList();
 
     @Test
     void isFoundOnTheClassPath() throws IOException, ReflectiveOperationException {
@@ -265,7 +319,8 @@ class PapermathModuleTest {
             urls.add(jar.toUri().toURL());
         }
         try (URLClassLoader path = new URLClassLoader(urls.toArray(URL[]::new), null)) {
-            Object found = path.loadClass(MapperBuilder.class.getName()).getMethod("findModules", ClassLoader.class)
+            Object found = path.loadClass(MapperBuilder.class.getName())
+                    .getMethod("findModules", ClassLoader.class)
                     .invoke(null, path);
             assertThat((List<?>) found).singleElement().satisfies(one -> {
                 assertThat(one.getClass().getName()).isEqualTo(PapermathModule.class.getName());
@@ -276,7 +331,9 @@ class PapermathModuleTest {
 
     @Test
     void isProvidedByItsModule() {
-        ModuleDescriptor module = ModuleFinder.of(home(PapermathModule.class)).find("org.papermath.json").orElseThrow()
+        ModuleDescriptor module = ModuleFinder.of(home(PapermathModule.class))
+                .find("org.papermath.json")
+                .orElseThrow()
                 .descriptor();
         assertThat(module.provides()).singleElement().satisfies(one -> {
             assertThat(one.service()).isEqualTo(JacksonModule.class.getName());
@@ -289,8 +346,7 @@ class PapermathModuleTest {
         return MakingPlan.of(concert.order(), concert.studio());
     }
 
-    record Held(Object value) {
-    }
+    record Held(Object value) {}
 
     @Test
     void refusesWhatHasADocumentOfItsOwn() {
@@ -308,17 +364,31 @@ class PapermathModuleTest {
         doors.put(PressingModel.standard(), "Estimate");
         doors.put(Order.of("menus"), "Build it first");
         doors.forEach((value, door) -> {
-            for (Object within : List.of(value, List.of(value), Map.of("a", value), Optional.of(value),
-                    new Object[] {value}, new Held(value), Noted.of(value))) {
-                assertThatThrownBy(() -> MAPPER.writeValueAsString(within)).as(door)
-                        .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining(door)
-                        .cause().isInstanceOfSatisfying(Refused.class,
+            for (Object within : List.of(
+                    value,
+                    List.of(value),
+                    Map.of("a", value),
+                    Optional.of(value),
+                    new Object[] {value},
+                    new Held(value),
+                    Noted.of(value))) {
+                assertThatThrownBy(() -> MAPPER.writeValueAsString(within))
+                        .as(door)
+                        .isInstanceOf(InvalidDefinitionException.class)
+                        .hasMessageContaining(door)
+                        .cause()
+                        .isInstanceOfSatisfying(
+                                Refused.class,
                                 refused -> assertThat(refused.code()).isEqualTo("jackson.not-written"));
             }
             for (String text : List.of("{}", "\"midwinter\"", "[]", "{\"name\":\"a\"}")) {
-                assertThatThrownBy(() -> MAPPER.readValue(text, value.getClass())).as(text)
-                        .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining(door)
-                        .cause().isInstanceOfSatisfying(Refused.class,
+                assertThatThrownBy(() -> MAPPER.readValue(text, value.getClass()))
+                        .as(text)
+                        .isInstanceOf(InvalidDefinitionException.class)
+                        .hasMessageContaining(door)
+                        .cause()
+                        .isInstanceOfSatisfying(
+                                Refused.class,
                                 refused -> assertThat(refused.code()).isEqualTo("jackson.not-read"));
             }
         });
@@ -332,32 +402,51 @@ class PapermathModuleTest {
         Estimate<Mass> bare = Estimate.of(Amounts.grams(214), Amounts.grams(203), Amounts.grams(226), List.of())
                 .withScatter(0.08);
         String text = "{\"likely\":\"214 g\",\"low\":\"203 g\",\"high\":\"226 g\",\"scatter\":\"8 %\"}";
-        TypeReference<Estimate<Mass>> type = new TypeReference<>() {
-        };
+        TypeReference<Estimate<Mass>> type = new TypeReference<>() {};
         assertThat(MAPPER.writeValueAsString(bare)).isEqualTo(text);
         assertThat(MAPPER.readValue(text, type)).isEqualTo(bare);
         for (double scatter : new double[] {1.0 / 3, 0.07, 0.29, 1e-9}) {
-            assertThat(MAPPER.readValue(MAPPER.writeValueAsString(bare.withScatter(scatter)), type).scatter())
+            assertThat(MAPPER.readValue(MAPPER.writeValueAsString(bare.withScatter(scatter)), type)
+                            .scatter())
                     .contains(scatter);
         }
         Estimate<Grammage> full = plan().pieces().get(0).finished().grammage();
         assertThat(full.drivers()).isNotEmpty();
-        Estimate<Grammage> read = MAPPER.readValue(MAPPER.writeValueAsString(full), new TypeReference<>() {
-        });
+        Estimate<Grammage> read = MAPPER.readValue(MAPPER.writeValueAsString(full), new TypeReference<>() {});
         assertThat(read).isEqualTo(full);
-        assertThat(read.drivers().get(0).assumption().source()).isEqualTo(full.drivers().get(0).assumption().source());
-        for (String[] wrong : new String[][] {{"203 g", "215 g"}, {"203 g", "203 mm"}, {"8 %", "-8 %"},
-                {"\"low\":\"203 g\",", ""}, {"scatter", "scater"}}) {
-            assertThatThrownBy(() -> MAPPER.readValue(text.replace(wrong[0], wrong[1]), type)).as(wrong[1])
-                    .isInstanceOf(InvalidFormatException.class).cause().isInstanceOf(DocumentException.class);
+        assertThat(read.drivers().get(0).assumption().source())
+                .isEqualTo(full.drivers().get(0).assumption().source());
+        for (String[] wrong : new String[][] {
+            {"203 g", "215 g"}, {"203 g", "203 mm"}, {"8 %", "-8 %"}, {"\"low\":\"203 g\",", ""}, {"scatter", "scater"}
+        }) {
+            assertThatThrownBy(() -> MAPPER.readValue(text.replace(wrong[0], wrong[1]), type))
+                    .as(wrong[1])
+                    .isInstanceOf(InvalidFormatException.class)
+                    .cause()
+                    .isInstanceOf(DocumentException.class);
         }
         assertThatThrownBy(() -> MAPPER.readValue(text, Estimate.class)).hasMessageContaining("declare the type");
     }
 
     @Test
     void writesAndReadsNotices() {
-        Notice notice = Notice.warning("post.heavy", "A post is heavy.", "mass", Amounts.kilograms(31), "people", 2,
-                "ratio", 3.0, "of", List.of("a", 1), "lifted", false, "limit", "23 kg", "far", 5_000_000_000L);
+        Notice notice = Notice.warning(
+                "post.heavy",
+                "A post is heavy.",
+                "mass",
+                Amounts.kilograms(31),
+                "people",
+                2,
+                "ratio",
+                3.0,
+                "of",
+                List.of("a", 1),
+                "lifted",
+                false,
+                "limit",
+                "23 kg",
+                "far",
+                5_000_000_000L);
         String text = "{\"level\":\"warning\",\"code\":\"post.heavy\",\"text\":\"A post is heavy.\",\"arguments\":{"
                 + "\"mass\":{\"kind\":\"mass\",\"amount\":\"31 kg\"},\"people\":2,\"ratio\":3.0,\"of\":[\"a\",1],"
                 + "\"lifted\":false,\"limit\":\"23 kg\",\"far\":5000000000}}";
@@ -366,11 +455,11 @@ class PapermathModuleTest {
         assertThat(MAPPER.writeValueAsString(List.of(Notice.note("a.b", "Look."))))
                 .isEqualTo("[{\"level\":\"note\",\"code\":\"a.b\",\"text\":\"Look.\"}]");
         assertThatThrownBy(() -> MAPPER.readValue(text.replace("\"warning\"", "\"loud\""), Notice.class))
-                .isInstanceOf(InvalidFormatException.class).hasMessageContaining("Accepted: note, warning");
+                .isInstanceOf(InvalidFormatException.class)
+                .hasMessageContaining("Accepted: note, warning");
         assertThatThrownBy(() -> MAPPER.readValue(text.replace("31 kg", "31 mm"), Notice.class))
                 .isInstanceOf(InvalidFormatException.class);
-        TypeReference<Noted<Amount<Mass>>> noted = new TypeReference<>() {
-        };
+        TypeReference<Noted<Amount<Mass>>> noted = new TypeReference<>() {};
         Noted<Amount<Mass>> pair = Noted.of(Amounts.grams(3), notice);
         assertThat(MAPPER.readValue(MAPPER.writeValueAsString(pair), noted)).isEqualTo(pair);
     }
@@ -379,19 +468,24 @@ class PapermathModuleTest {
     void writesStagesDoneAndNotDone() {
         MakingPlan plan = plan();
         assertThat(MAPPER.writeValueAsString(plan.pieces().get(0).pressStage()))
-                .startsWith("{\"done\":true,\"content\":{\"press\":{\"name\":\"long press\"").contains("\"force\":\"");
+                .startsWith("{\"done\":true,\"content\":{\"press\":{\"name\":\"long press\"")
+                .contains("\"force\":\"");
         List<String> stages = plan.pieces().stream()
-                .map(piece -> MAPPER.writeValueAsString(piece.envelopeStage())).toList();
-        assertThat(stages).anySatisfy(text -> assertThat(text).startsWith("{\"done\":false,\"code\":\"")
-                .contains("\"reason\":\""));
+                .map(piece -> MAPPER.writeValueAsString(piece.envelopeStage()))
+                .toList();
+        assertThat(stages)
+                .anySatisfy(text -> assertThat(text)
+                        .startsWith("{\"done\":false,\"code\":\"")
+                        .contains("\"reason\":\""));
         assertThatThrownBy(() -> MAPPER.readValue(stages.get(0), Stage.class))
-                .hasMessageContaining("Only a plan makes stages").hasMessageContaining("Estimate<Mass>");
-        assertThat(plan.pieces()).anySatisfy(piece -> assertThat(MAPPER.writeValueAsString(piece.mailStage()))
-                .contains("\"verdict\":{\"service\":\""));
+                .hasMessageContaining("Only a plan makes stages")
+                .hasMessageContaining("Estimate<Mass>");
+        assertThat(plan.pieces())
+                .anySatisfy(piece -> assertThat(MAPPER.writeValueAsString(piece.mailStage()))
+                        .contains("\"verdict\":{\"service\":\""));
     }
 
-    record Filling(int afterSheet, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {
-    }
+    record Filling(int afterSheet, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
 
     @Test
     void writesThePartsOfAPlanByTheirMembersAndLeavesTheReadingToOthers() {
@@ -401,17 +495,23 @@ class PapermathModuleTest {
                 + "\",\"water\":\"" + Units.print(first.water()) + "\",\"bail\":\"" + Units.print(first.bail())
                 + "\"}";
         assertThat(MAPPER.writeValueAsString(first)).isEqualTo(text);
-        assertThat(MAPPER.writerFor(PiecePlan.Recharge.class).writeValueAsString(first)).isEqualTo(text);
+        assertThat(MAPPER.writerFor(PiecePlan.Recharge.class).writeValueAsString(first))
+                .isEqualTo(text);
         assertThat(MAPPER.writeValueAsString(recharges)).startsWith("[" + text + ",");
-        assertThat(JsonMapper.builder().addModule(new PapermathModule())
-                .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE).build().writeValueAsString(first))
-                        .startsWith("{\"after_sheet\":");
+        assertThat(JsonMapper.builder()
+                        .addModule(new PapermathModule())
+                        .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                        .build()
+                        .writeValueAsString(first))
+                .startsWith("{\"after_sheet\":");
         assertThat(MAPPER.writeValueAsString(plan().batches().get(0).balances().get(0)))
-                .startsWith("{\"substance\":\"fibre\",\"in\":{").doesNotContain("total");
-        assertThat(MAPPER.readValue(text, Filling.class)).isEqualTo(new Filling(first.afterSheet(), first.stock(),
-                first.water(), first.bail()));
+                .startsWith("{\"substance\":\"fibre\",\"in\":{")
+                .doesNotContain("total");
+        assertThat(MAPPER.readValue(text, Filling.class))
+                .isEqualTo(new Filling(first.afterSheet(), first.stock(), first.water(), first.bail()));
         for (Class<?> type : List.of(PiecePlan.Recharge.class, first.getClass())) {
-            assertThatThrownBy(() -> MAPPER.readValue(text, type)).isInstanceOf(InvalidDefinitionException.class)
+            assertThatThrownBy(() -> MAPPER.readValue(text, type))
+                    .isInstanceOf(InvalidDefinitionException.class)
                     .hasMessageStartingWith("the Jackson module does not read PiecePlan.Recharge. Only a plan"
                             + " makes one. Read its members as members of a type of your own");
         }
@@ -422,44 +522,60 @@ class PapermathModuleTest {
 
     @Test
     void writesAndReadsOutlines() {
-        Outline outline = Outline.of(Outline.Point.of(Amounts.mm(0), Amounts.mm(0)),
-                Outline.Point.of(Amounts.mm(105), Amounts.mm(0)), Outline.Point.of(Amounts.mm(52.5), Amounts.mm(148)));
-        String text = "{\"corners\":[{\"across\":\"0 mm\",\"along\":\"0 mm\"},{\"across\":\"105 mm\",\"along\":\"0 mm\"},"
-                + "{\"across\":\"52.5 mm\",\"along\":\"148 mm\"}]}";
+        Outline outline = Outline.of(
+                Outline.Point.of(Amounts.mm(0), Amounts.mm(0)),
+                Outline.Point.of(Amounts.mm(105), Amounts.mm(0)),
+                Outline.Point.of(Amounts.mm(52.5), Amounts.mm(148)));
+        String text =
+                "{\"corners\":[{\"across\":\"0 mm\",\"along\":\"0 mm\"},{\"across\":\"105 mm\",\"along\":\"0 mm\"},"
+                        + "{\"across\":\"52.5 mm\",\"along\":\"148 mm\"}]}";
         assertThat(MAPPER.writeValueAsString(outline)).isEqualTo(text);
         assertThat(MAPPER.readValue(text, Outline.class)).isEqualTo(outline);
         assertThatThrownBy(() -> MAPPER.readValue(text.replace("148 mm", "0 mm"), Outline.class))
-                .cause().isInstanceOf(DocumentException.class);
+                .cause()
+                .isInstanceOf(DocumentException.class);
     }
 
-    record Words(Basis basis, Set<EnvelopeStyle> styles, Map<Basis, Integer> counts, EnumMap<Basis, String> notes,
-            FormatSystem[] systems) {
-    }
+    record Words(
+            Basis basis,
+            Set<EnvelopeStyle> styles,
+            Map<Basis, Integer> counts,
+            EnumMap<Basis, String> notes,
+            FormatSystem[] systems) {}
 
     @Test
     void writesAndReadsTheWordsOfDocuments() {
-        Words words = new Words(Basis.COMMON_PRACTICE, EnumSet.of(EnvelopeStyle.SIDE_SEAM),
-                Map.of(Basis.MEASURED_HERE, 2), new EnumMap<>(Map.of(Basis.GIVEN, "a")),
+        Words words = new Words(
+                Basis.COMMON_PRACTICE,
+                EnumSet.of(EnvelopeStyle.SIDE_SEAM),
+                Map.of(Basis.MEASURED_HERE, 2),
+                new EnumMap<>(Map.of(Basis.GIVEN, "a")),
                 new FormatSystem[] {FormatSystem.TRADITIONAL});
         String text = "{\"basis\":\"common practice\",\"styles\":[\"side seam\"],\"counts\":{\"measured here\":2},"
                 + "\"notes\":{\"given\":\"a\"},\"systems\":[\"" + FormatSystem.TRADITIONAL.words() + "\"]}";
         assertThat(MAPPER.writeValueAsString(words)).isEqualTo(text);
-        assertThat(MAPPER.readValue(text, Words.class)).usingRecursiveComparison().isEqualTo(words);
+        assertThat(MAPPER.readValue(text, Words.class))
+                .usingRecursiveComparison()
+                .isEqualTo(words);
         assertThatThrownBy(() -> MAPPER.readValue(text.replace("common practice", "comon practice"), Words.class))
                 .isInstanceOf(InvalidFormatException.class)
                 .hasMessageContaining("Did you mean \"common practice\"?");
         assertThatThrownBy(() -> MAPPER.readValue(text.replace("measured here", "measured"), Words.class))
-                .isInstanceOf(JacksonException.class).hasMessageContaining("Accepted: definition");
+                .isInstanceOf(JacksonException.class)
+                .hasMessageContaining("Accepted: definition");
     }
 
     @Test
     void refusesQuantitiesAndThingsAsNamesOfMembers() {
         assertThatThrownBy(() -> MAPPER.writeValueAsString(Map.of(Amounts.grams(1.23456789), "a")))
-                .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining("cannot be the name of a member");
+                .isInstanceOf(InvalidDefinitionException.class)
+                .hasMessageContaining("cannot be the name of a member");
         assertThatThrownBy(() -> MAPPER.writeValueAsString(Map.of(Fibres.KOZO, 1)))
-                .isInstanceOf(InvalidDefinitionException.class).hasMessageContaining("type Fibre cannot be the name");
-        assertThatThrownBy(() -> MAPPER.readValue("{\"kozo\":1}", new TypeReference<Map<Fibre, Integer>>() {
-        })).isInstanceOf(JacksonException.class).hasMessageContaining("type Fibre cannot be the name");
+                .isInstanceOf(InvalidDefinitionException.class)
+                .hasMessageContaining("type Fibre cannot be the name");
+        assertThatThrownBy(() -> MAPPER.readValue("{\"kozo\":1}", new TypeReference<Map<Fibre, Integer>>() {}))
+                .isInstanceOf(JacksonException.class)
+                .hasMessageContaining("type Fibre cannot be the name");
     }
 
     @Test
@@ -469,13 +585,16 @@ class PapermathModuleTest {
         assertThat(MAPPER.writeValueAsString(part)).isEqualTo(text);
         assertThat(MAPPER.readValue(text, Press.Part.class)).isEqualTo(part);
         for (String wrong : List.of("{\"name\":\"frame\"}", "{\"name\":null,\"rating\":\"40 kN\"}")) {
-            assertThatThrownBy(() -> MAPPER.readValue(wrong, Press.Part.class)).as(wrong)
+            assertThatThrownBy(() -> MAPPER.readValue(wrong, Press.Part.class))
+                    .as(wrong)
                     .isInstanceOf(JacksonException.class);
         }
         assertThatThrownBy(() -> MAPPER.readValue("{\"text\":\" \"}", Source.class))
-                .isInstanceOf(JacksonException.class).hasRootCauseInstanceOf(Refused.class);
-        assertThatThrownBy(() -> MAPPER.readValue("{\"kind\":\"boards\",\"name\":\"a\",\"capacity\":4}",
-                Dryer.Loft.class)).hasMessageContaining("Loft is wanted here; Boards is written");
+                .isInstanceOf(JacksonException.class)
+                .hasRootCauseInstanceOf(Refused.class);
+        assertThatThrownBy(
+                        () -> MAPPER.readValue("{\"kind\":\"boards\",\"name\":\"a\",\"capacity\":4}", Dryer.Loft.class))
+                .hasMessageContaining("Loft is wanted here; Boards is written");
     }
 
     @Test
@@ -487,11 +606,14 @@ class PapermathModuleTest {
                 .contains("\"candidates\":[{\"meaning\":\"");
         assertThatThrownBy(() -> MAPPER.readValue("{\"code\":\"a.b\",\"text\":\"No.\"}", Refused.class))
                 .hasMessageContaining("A refusal is thrown, not read");
-        DocumentException faults = catchThrowableOfType(DocumentException.class,
-                () -> PapermathDocuments.readRecipe("{}"));
-        assertThat(MAPPER.writeValueAsString(faults)).startsWith("{\"faults\":[{").contains("\"code\":\"");
+        DocumentException faults =
+                catchThrowableOfType(DocumentException.class, () -> PapermathDocuments.readRecipe("{}"));
+        assertThat(MAPPER.writeValueAsString(faults))
+                .startsWith("{\"faults\":[{")
+                .contains("\"code\":\"");
         Fault fault = faults.faults().get(0);
-        assertThat(MAPPER.readValue(MAPPER.writeValueAsString(fault), Fault.class)).isEqualTo(fault);
+        assertThat(MAPPER.readValue(MAPPER.writeValueAsString(fault), Fault.class))
+                .isEqualTo(fault);
     }
 
     @Test
@@ -502,7 +624,10 @@ class PapermathModuleTest {
                 out.writeString(value.name());
             }
         });
-        JsonMapper mapper = JsonMapper.builder().addModule(new PapermathModule()).addModule(own).build();
+        JsonMapper mapper = JsonMapper.builder()
+                .addModule(new PapermathModule())
+                .addModule(own)
+                .build();
         assertThat(mapper.writeValueAsString(List.of(plan().order()))).isEqualTo("[\"spring concert\"]");
     }
 }

@@ -10,20 +10,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.json.mapping.CommonMembers;
+import org.papermath.order.Studio;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
-import org.papermath.order.Studio;
 import org.papermath.plan.StepCaution;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
-
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -53,8 +51,14 @@ class PlanDocumentTest {
     }
 
     private static void sameForecast(JsonNode node, Estimate<?> estimate, String unit) {
-        for (Map.Entry<String, Double> each : Map.of("likely", estimate.likely().value(), "low", estimate.low().value(),
-                "high", estimate.high().value()).entrySet()) {
+        for (Map.Entry<String, Double> each : Map.of(
+                        "likely",
+                        estimate.likely().value(),
+                        "low",
+                        estimate.low().value(),
+                        "high",
+                        estimate.high().value())
+                .entrySet()) {
             String[] written = node.get(each.getKey()).asString().split(" ", 2);
             assertThat(written.length == 1 ? "" : written[1]).isEqualTo(unit);
             assertThat(Double.parseDouble(written[0])).isCloseTo(each.getValue(), withinPercentage(1e-9));
@@ -71,12 +75,18 @@ class PlanDocumentTest {
         assertThat(json.get("writtenBy").get("program").asString()).isEqualTo("a test");
         assertThat(json.get("writtenBy").get("version").asString()).isEqualTo("3.1");
         assertThat(json.get("edition").asString()).isEqualTo("2026-11");
-        String studio = json.get("studio").toString().replaceFirst("\\{",
-                "{\"format\": \"papermath/studio\", \"version\": \"1.0\",");
-        assertThat(PapermathDocuments.readStudio(studio).value()).isEqualTo(read.value().studio());
-        String order = json.get("order").toString().replaceFirst("\\{",
-                "{\"format\": \"papermath/order\", \"version\": \"1.0\", \"studio\": {\"ref\": \"studio.json\"},");
-        assertThat(PapermathDocuments.readOrder(order, Concert.FILES).value().order()).isEqualTo(read.value().order());
+        String studio = json.get("studio")
+                .toString()
+                .replaceFirst("\\{", "{\"format\": \"papermath/studio\", \"version\": \"1.0\",");
+        assertThat(PapermathDocuments.readStudio(studio).value())
+                .isEqualTo(read.value().studio());
+        String order = json.get("order")
+                .toString()
+                .replaceFirst(
+                        "\\{",
+                        "{\"format\": \"papermath/order\", \"version\": \"1.0\", \"studio\": {\"ref\": \"studio.json\"},");
+        assertThat(PapermathDocuments.readOrder(order, Concert.FILES).value().order())
+                .isEqualTo(read.value().order());
     }
 
     @Test
@@ -87,8 +97,10 @@ class PlanDocumentTest {
         assertThat(new OrderDocument(again.order(), again.studio())).isEqualTo(first);
         assertThat(PapermathDocuments.writePlan(MakingPlan.of(again.order(), again.studio()), "a test", "3.1"))
                 .isEqualTo(written);
-        DocumentException fault = catchThrowableOfType(DocumentException.class, () -> PapermathDocuments.readPlan(
-                written.replace("\"edition\": \"2026-11\",\n  \"order\"", "\"edition\": \"1990-01\",\n  \"order\"")
+        DocumentException fault = catchThrowableOfType(
+                DocumentException.class,
+                () -> PapermathDocuments.readPlan(written.replace(
+                                "\"edition\": \"2026-11\",\n  \"order\"", "\"edition\": \"1990-01\",\n  \"order\"")
                         .replace("\"toBuy\"", "\"tobuy\"")));
         assertThat(fault.faults()).extracting(Fault::pointer).containsExactly("/edition", "/tobuy");
     }
@@ -98,8 +110,12 @@ class PlanDocumentTest {
         OrderDocument first = Concert.read().value();
         MakingPlan plan = MakingPlan.of(first.order(), first.studio());
         Document<PlanDocument> read = PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan, "a test", "3.1"));
-        assertThat(read.value().figures()).hasSizeGreaterThan(500).containsEntry("/batches/0/recipe", "reed")
-                .containsEntry("/pieces/0/counts/sheets", String.valueOf(plan.pieces().get(0).counts().sheets()));
+        assertThat(read.value().figures())
+                .hasSizeGreaterThan(500)
+                .containsEntry("/batches/0/recipe", "reed")
+                .containsEntry(
+                        "/pieces/0/counts/sheets",
+                        String.valueOf(plan.pieces().get(0).counts().sheets()));
         assertThat(read.value().moved()).isEmpty();
         assertThat(read.writtenBy()).contains(new WrittenBy("a test", "3.1"));
     }
@@ -112,13 +128,16 @@ class PlanDocumentTest {
         assertThat(read.keptMembers()).containsOnlyKeys("/pieces/0/counts/x-own");
         String again = PapermathDocuments.writePlan(read);
         assertThat(again.replaceAll("\\s+", "")).isEqualTo(written.replaceAll("\\s+", ""));
-        assertThat(read.value().moved()).extracting(PlanDocument.Moved::pointer)
+        assertThat(read.value().moved())
+                .extracting(PlanDocument.Moved::pointer)
                 .containsExactly("/pieces/0/counts/sheets");
-        assertThat(read.value().moved().get(0).before()).isEqualTo("1" + read.value().moved().get(0).after());
+        assertThat(read.value().moved().get(0).before())
+                .isEqualTo("1" + read.value().moved().get(0).after());
     }
 
     private static PlanDocument writtenAndRead(String text) {
-        return PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan(text), "a test", "3.1")).value();
+        return PapermathDocuments.readPlan(PapermathDocuments.writePlan(plan(text), "a test", "3.1"))
+                .value();
     }
 
     @Test
@@ -129,10 +148,14 @@ class PlanDocumentTest {
                 "scaleStep": "1 g", "assumptions": [{"id": "shrinkage.limit", "fibre": "abaca", "value": "2 %",
                 "low": "1 %", "high": "3 %", "basis": "measured here", "source": "ten marked sheets"}]"""));
         List<PlanDocument.Moved> moved = then.moved(now);
-        assertThat(moved).extracting(PlanDocument.Moved::pointer).contains("/batches/0/freeShrinkage/likely",
-                "/pieces/0/forming/fibre").doesNotContain("/batches/0/recipe", "/pieces/0/counts/ordered");
-        PlanDocument.Moved one = moved.stream().filter(m -> m.pointer().equals("/batches/0/freeShrinkage/likely"))
-                .findFirst().orElseThrow();
+        assertThat(moved)
+                .extracting(PlanDocument.Moved::pointer)
+                .contains("/batches/0/freeShrinkage/likely", "/pieces/0/forming/fibre")
+                .doesNotContain("/batches/0/recipe", "/pieces/0/counts/ordered");
+        PlanDocument.Moved one = moved.stream()
+                .filter(m -> m.pointer().equals("/batches/0/freeShrinkage/likely"))
+                .findFirst()
+                .orElseThrow();
         assertThat(one.before()).isEqualTo(then.figures().get(one.pointer())).endsWith(" %");
         assertThat(one.after()).endsWith(" %").isNotEqualTo(one.before());
     }
@@ -144,11 +167,16 @@ class PlanDocumentTest {
         // A value of one's own that is the one of the table changes no figure.
         MakingPlan now = plan(text.replace("\"scaleStep\": \"1 g\"", """
                 "scaleStep": "1 g", "assumptions": [{"id": "order.spare-share", "value": "SPARE", "source": "as before"},
-                {"id": "order.spare-share", "subject": "nobody", "value": "1 %"}]""".replace("SPARE",
-                Units.number(Assumptions.standard().get("order.spare-share", Scope.GENERAL).likely()))));
+                {"id": "order.spare-share", "subject": "nobody", "value": "1 %"}]""".replace(
+                        "SPARE",
+                        Units.number(Assumptions.standard()
+                                .get("order.spare-share", Scope.GENERAL)
+                                .likely()))));
         List<PlanDocument.Moved> moved = then.moved(now);
         // Only a notice is new, of the value nobody uses; it stands before others.
-        assertThat(moved).hasSize(3).extracting(PlanDocument.Moved::pointer)
+        assertThat(moved)
+                .hasSize(3)
+                .extracting(PlanDocument.Moved::pointer)
                 .allMatch(pointer -> pointer.matches("/notices/[0-9]+/[a-z]+"));
         assertThat(moved).extracting(PlanDocument.Moved::before).containsOnly("");
         assertThat(moved).extracting(PlanDocument.Moved::after).contains("assumption.stranger");
@@ -157,8 +185,11 @@ class PlanDocumentTest {
     @Test
     void anEditionThatIsNotTheStudiosIsRefused() {
         String written = PapermathDocuments.writePlan(plan(METRIC.replace("GRAMMAGE", "200 g/m2")), "a test", "3.1");
-        assertThat(catchThrowableOfType(IllegalArgumentException.class, () -> PapermathDocuments.writePlan(
-                Document.of(PapermathDocuments.readPlan(written).value())))).hasMessageContaining("writtenBy");
+        assertThat(catchThrowableOfType(
+                        IllegalArgumentException.class,
+                        () -> PapermathDocuments.writePlan(
+                                Document.of(PapermathDocuments.readPlan(written).value()))))
+                .hasMessageContaining("writtenBy");
     }
 
     @Test
@@ -170,10 +201,13 @@ class PlanDocumentTest {
         BatchPlan batch = plan.batches().get(0);
         JsonNode batchJson = json.get("batches").get(0);
         assertThat(batchJson.get("recipe").asString()).isEqualTo("reed");
-        assertThat(Kinds.MASS.read(batchJson.get("fibre").get("ovenDry").asString())
-                .isWithin(batch.fibre().ovenDry(), 1e-11)).isTrue();
+        assertThat(Kinds.MASS
+                        .read(batchJson.get("fibre").get("ovenDry").asString())
+                        .isWithin(batch.fibre().ovenDry(), 1e-11))
+                .isTrue();
         assertThat(batchJson.get("fibre").get("asBought").asString()).matches("[0-9]+ g");
-        assertThat(batchJson.get("fibre").get("kinds")).hasSize(batch.fibre().kinds().size());
+        assertThat(batchJson.get("fibre").get("kinds"))
+                .hasSize(batch.fibre().kinds().size());
         assertThat(batchJson.get("additives")).hasSize(7);
         assertThat(batchJson.get("balances")).hasSize(batch.balances().size());
         sameForecast(batchJson.get("drainability"), batch.drainability(), "SR");
@@ -182,25 +216,30 @@ class PlanDocumentTest {
             PiecePlan piece = plan.pieces().get(i);
             JsonNode one = json.get("pieces").get(i);
             assertThat(one.get("name").asString()).isEqualTo(piece.name());
-            assertThat(one.get("counts").get("sheets").asInt()).isEqualTo(piece.counts().sheets());
+            assertThat(one.get("counts").get("sheets").asInt())
+                    .isEqualTo(piece.counts().sheets());
             sameForecast(one.get("finished").get("grammage"), piece.finished().grammage(), "g/m2");
             sameForecast(one.get("counts").get("good"), piece.counts().good(), "");
-            assertThat(one.get("vat").get("recharges")).hasSize(piece.vat().recharges().size());
+            assertThat(one.get("vat").get("recharges"))
+                    .hasSize(piece.vat().recharges().size());
         }
         assertThat(json.get("notices")).hasSize(plan.notices().size());
         assertThat(json.get("toBuy")).hasSize(plan.toBuy().size());
-        assertThat(json.get("schedule").get("steps")).hasSize(plan.schedule().steps().size());
+        assertThat(json.get("schedule").get("steps"))
+                .hasSize(plan.schedule().steps().size());
         assertThat(json.get("sensitivity")).hasSize(plan.sensitivity().size());
         assertThat(json.get("assumptionsUsed")).hasSize(plan.assumptionsUsed().size());
-        assertThat(json.get("assumptionsUsed").get(0).propertyNames()).containsExactlyInAnyOrder("key", "value", "low",
-                "high", "basis", "source");
+        assertThat(json.get("assumptionsUsed").get(0).propertyNames())
+                .containsExactlyInAnyOrder("key", "value", "low", "high", "basis", "source");
     }
 
     @Test
     void aStageThatIsNotDoneSaysWhy() {
-        OrderDocument order = PapermathDocuments.readOrder(METRIC.replace("GRAMMAGE", "200 g/m2")).value();
+        OrderDocument order = PapermathDocuments.readOrder(METRIC.replace("GRAMMAGE", "200 g/m2"))
+                .value();
         Studio bare = Studio.of("bare").build();
-        JsonNode piece = parsed(MakingPlan.of(order.order(), bare)).get("pieces").get(0);
+        JsonNode piece =
+                parsed(MakingPlan.of(order.order(), bare)).get("pieces").get(0);
         for (String stage : List.of("press", "drying", "sizing", "envelope", "mailed", "vat")) {
             JsonNode why = piece.get(stage).get("notDone");
             assertThat(why.get("code").asString()).as(stage).isNotBlank();
@@ -229,14 +268,16 @@ class PlanDocumentTest {
 
     @Test
     void daysNobodyKnowsAreLeftOutAndTheOthersAreCounted() {
-        OrderDocument order = PapermathDocuments.readOrder(METRIC.replace("GRAMMAGE", "200 g/m2")).value();
+        OrderDocument order = PapermathDocuments.readOrder(METRIC.replace("GRAMMAGE", "200 g/m2"))
+                .value();
         MakingPlan plan = MakingPlan.of(order.order(), Studio.of("bare").build());
         JsonNode schedule = parsed(plan).get("schedule");
         assertThat(schedule.has("days")).isFalse();
         assertThat(schedule.get("leastDays").asInt()).isEqualTo(plan.schedule().leastDays());
         int counted = 0;
         for (JsonNode step : schedule.get("steps")) {
-            assertThat(step.has("days")).as(step.get("name").asString())
+            assertThat(step.has("days"))
+                    .as(step.get("name").asString())
                     .isEqualTo(!step.get("name").asString().startsWith("dry"));
             counted += step.has("days") ? step.get("days").asInt() : 0;
         }
@@ -258,13 +299,21 @@ class PlanDocumentTest {
     void poundsAndInchesGiveTheSamePlanAsGramsAndMillimetres() {
         double gsm = 110 * 0.45359237 * 1000 / 500 / (26 * 40 * 0.0254 * 0.0254);
         JsonNode metric = parsed(plan(METRIC.replace("GRAMMAGE", Units.number(gsm) + " g/m2")));
-        String customary = METRIC
-                .replace("\"GRAMMAGE\"", "{\"weight\": \"110 lb\", \"sheet\": [\"26 in\", \"40 in\"], \"count\": 500}")
-                .replace("56.78117676 L", "15 gal_us").replace("907.18474 g", "2 lb")
-                .replace("75.70823568 L", "20 gal_us").replace("20 Cel", "68 degF").replace("304.8 mm", "12 in")
-                .replace("457.2 mm", "18 in").replace("177.92886460 kN", "20 tonf_us").replace("609.6 mm", "24 in")
-                .replace("406.4 mm", "16 in").replace("558.8 mm", "22 in").replace("127 mm", "5 in")
-                .replace("177.8 mm", "7 in").replace("6.35 mm", "0.25 in");
+        String customary = METRIC.replace(
+                        "\"GRAMMAGE\"", "{\"weight\": \"110 lb\", \"sheet\": [\"26 in\", \"40 in\"], \"count\": 500}")
+                .replace("56.78117676 L", "15 gal_us")
+                .replace("907.18474 g", "2 lb")
+                .replace("75.70823568 L", "20 gal_us")
+                .replace("20 Cel", "68 degF")
+                .replace("304.8 mm", "12 in")
+                .replace("457.2 mm", "18 in")
+                .replace("177.92886460 kN", "20 tonf_us")
+                .replace("609.6 mm", "24 in")
+                .replace("406.4 mm", "16 in")
+                .replace("558.8 mm", "22 in")
+                .replace("127 mm", "5 in")
+                .replace("177.8 mm", "7 in")
+                .replace("6.35 mm", "0.25 in");
         JsonNode inches = parsed(plan(customary));
         Map<String, String> first = new TreeMap<>();
         Map<String, String> second = new TreeMap<>();
@@ -286,8 +335,9 @@ class PlanDocumentTest {
         }
         assertThat(other.length == 2 ? other[1] : "").as(pointer).isEqualTo(one.length == 2 ? one[1] : "");
         double value = Kinds.NUMBER.read(one[0]).value();
-        assertThat(Kinds.NUMBER.read(other[0]).value()).as(pointer).isCloseTo(value,
-                within(1e-9 * Math.max(1e-3, Math.abs(value))));
+        assertThat(Kinds.NUMBER.read(other[0]).value())
+                .as(pointer)
+                .isCloseTo(value, within(1e-9 * Math.max(1e-3, Math.abs(value))));
     }
 
     private static void flatten(String pointer, JsonNode node, Map<String, String> into) {

@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.papermath.record.BatchRecord;
@@ -33,9 +32,12 @@ class RecordLinesTest {
     void aRecordStandsOnOneLineAndLosesNothing() throws IOException {
         assertThat(LINE).endsWith("}\n").containsOnlyOnce("\n");
         List<RecordLines.Line> lines = new ArrayList<>();
-        RecordLines.reader().read(stream(LINE), "", lines::add, bad -> { throw bad; });
+        RecordLines.reader().read(stream(LINE), "", lines::add, bad -> {
+            throw bad;
+        });
         assertThat(lines).hasSize(1);
-        assertThat(lines.get(0).value()).isEqualTo(PapermathDocuments.readRecord(Batch.RECORD).value());
+        assertThat(lines.get(0).value())
+                .isEqualTo(PapermathDocuments.readRecord(Batch.RECORD).value());
         assertThat(RecordLines.line(lines.get(0).document())).isEqualTo(LINE);
         assertThat(PapermathDocuments.writeRecord(lines.get(0).document()))
                 .isEqualTo(PapermathDocuments.writeRecord(PapermathDocuments.readRecord(Batch.RECORD)));
@@ -47,12 +49,16 @@ class RecordLinesTest {
                 + LINE.strip();
         List<Long> numbers = new ArrayList<>();
         List<DocumentException> bad = new ArrayList<>();
-        RecordLines.Progress all = RecordLines.reader().read(stream(text), "batches.jsonl",
-                one -> numbers.add(one.number()), bad::add);
+        RecordLines.Progress all =
+                RecordLines.reader().read(stream(text), "batches.jsonl", one -> numbers.add(one.number()), bad::add);
         assertThat(all).isEqualTo(new RecordLines.Progress(6, 2, 2, text.getBytes(StandardCharsets.UTF_8).length));
         assertThat(numbers).containsExactly(1L, 6L);
-        assertThat(bad).flatExtracting(DocumentException::faults).extracting(Fault::line).containsExactly(3, 3, 5);
-        assertThat(bad.get(0)).hasMessageContaining("batches.jsonl, line 3, column ")
+        assertThat(bad)
+                .flatExtracting(DocumentException::faults)
+                .extracting(Fault::line)
+                .containsExactly(3, 3, 5);
+        assertThat(bad.get(0))
+                .hasMessageContaining("batches.jsonl, line 3, column ")
                 .hasMessageContaining("Did you mean \"handled\"?");
     }
 
@@ -60,7 +66,7 @@ class RecordLinesTest {
     void whatIsWrittenTwiceInALineIsFoundInThatLine() throws IOException {
         List<DocumentException> bad = new ArrayList<>();
         String twice = LINE.replace("\"handled\": 60", "\"handled\": 60, \"handled\": 61");
-        RecordLines.reader().read(stream(LINE + twice), "", one -> { }, bad::add);
+        RecordLines.reader().read(stream(LINE + twice), "", one -> {}, bad::add);
         Fault fault = bad.get(0).faults().get(0);
         assertThat(fault.line()).isEqualTo(2);
         assertThat(fault.text()).contains("\"handled\" is written twice in one object; first in line 2, column ");
@@ -70,9 +76,13 @@ class RecordLinesTest {
     @Test
     void stopsAtTheFirstBadLineWhenAsked() {
         List<Long> numbers = new ArrayList<>();
-        DocumentException bad = catchThrowableOfType(DocumentException.class, () -> RecordLines.reader()
-                .stoppingAtFaults().read(stream(LINE + "oh\n" + LINE), "", one -> numbers.add(one.number()),
-                        fault -> { throw new AssertionError(fault); }));
+        DocumentException bad = catchThrowableOfType(
+                DocumentException.class,
+                () -> RecordLines.reader()
+                        .stoppingAtFaults()
+                        .read(stream(LINE + "oh\n" + LINE), "", one -> numbers.add(one.number()), fault -> {
+                            throw new AssertionError(fault);
+                        }));
         assertThat(bad.faults()).extracting(Fault::line).containsExactly(2);
         assertThat(numbers).containsExactly(1L);
     }
@@ -81,9 +91,11 @@ class RecordLinesTest {
     void aLineTooLongIsPassedOver() throws IOException {
         String text = "\"" + "a".repeat(3 * RecordLines.MOST_LINE_BYTES) + "\"\n" + LINE;
         List<DocumentException> bad = new ArrayList<>();
-        RecordLines.Progress all = RecordLines.reader().read(stream(text), "", one -> { }, bad::add);
+        RecordLines.Progress all = RecordLines.reader().read(stream(text), "", one -> {}, bad::add);
         assertThat(all.records()).isEqualTo(1);
-        assertThat(bad).flatExtracting(DocumentException::faults).extracting(Fault::code)
+        assertThat(bad)
+                .flatExtracting(DocumentException::faults)
+                .extracting(Fault::code)
                 .containsExactly(FaultCodes.SIZE);
     }
 
@@ -94,19 +106,27 @@ class RecordLinesTest {
         byte[] line = LINE.getBytes(StandardCharsets.UTF_8);
         List<Long> told = new ArrayList<>();
         long[] heap = new long[2];
-        RecordLines.Progress all = RecordLines.reader().reportingEvery(count / 3, soFar -> {
-            told.add(soFar.records());
-            System.gc();
-            Runtime runtime = Runtime.getRuntime();
-            heap[told.size() == 1 ? 0 : 1] = runtime.totalMemory() - runtime.freeMemory();
-        }).read(new InputStream() {
-            private long at;
+        RecordLines.Progress all = RecordLines.reader()
+                .reportingEvery(count / 3, soFar -> {
+                    told.add(soFar.records());
+                    System.gc();
+                    Runtime runtime = Runtime.getRuntime();
+                    heap[told.size() == 1 ? 0 : 1] = runtime.totalMemory() - runtime.freeMemory();
+                })
+                .read(
+                        new InputStream() {
+                            private long at;
 
-            @Override
-            public int read() {
-                return at == (long) count * line.length ? -1 : line[(int) (at++ % line.length)];
-            }
-        }, "", one -> { }, bad -> { throw bad; });
+                            @Override
+                            public int read() {
+                                return at == (long) count * line.length ? -1 : line[(int) (at++ % line.length)];
+                            }
+                        },
+                        "",
+                        one -> {},
+                        bad -> {
+                            throw bad;
+                        });
         assertThat(all.records()).isEqualTo(count);
         assertThat(told).startsWith((long) count / 3, 2L * (count / 3)).endsWith((long) count);
         assertThat(heap[1]).isLessThan(heap[0] + 20_000_000L);
@@ -118,9 +138,11 @@ class RecordLinesTest {
         Document<BatchRecord> record = PapermathDocuments.readRecord(Batch.RECORD);
         RecordLines.save(file, Stream.of(record, record));
         assertThat(file).hasContent(LINE + LINE);
-        assertThatThrownBy(() -> RecordLines.save(file, Stream.of(record, record).peek(one -> {
-            throw new IllegalStateException("the source is gone");
-        }))).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() ->
+                        RecordLines.save(file, Stream.of(record, record).peek(one -> {
+                            throw new IllegalStateException("the source is gone");
+                        })))
+                .isInstanceOf(IllegalStateException.class);
         assertThat(file).hasContent(LINE + LINE);
         try (Stream<Path> files = Files.list(folder)) {
             assertThat(files).containsExactly(file);
@@ -132,7 +154,7 @@ class RecordLinesTest {
 
     @Test
     void wantsANumberOfLines() {
-        assertThatThrownBy(() -> RecordLines.reader().reportingEvery(0, soFar -> { }))
+        assertThatThrownBy(() -> RecordLines.reader().reportingEvery(0, soFar -> {}))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

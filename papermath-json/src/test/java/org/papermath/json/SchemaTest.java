@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,7 +20,6 @@ import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
-
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -38,8 +36,7 @@ class SchemaTest {
     private static final boolean FULL = Boolean.getBoolean("papermath.long");
 
     /** One document that is judged, and how it came about. */
-    private record Case(String label, String pointer, JsonNode document) {
-    }
+    private record Case(String label, String pointer, JsonNode document) {}
 
     private static Map<String, List<JsonNode>> good() {
         Map<String, List<JsonNode>> good = new LinkedHashMap<>();
@@ -48,15 +45,19 @@ class SchemaTest {
         ((ArrayNode) whole.get("recipes")).set(0, inline(Concert.RECIPE));
         whole.set("studio", inline(Concert.STUDIO));
         ObjectNode ream = (ObjectNode) MAPPER.readTree(Concert.ORDER);
-        ((ObjectNode) ream.get("pieces").get(0)).set("grammage", MAPPER.readTree(
-                "{\"weight\": \"110 lb\", \"sheet\": [\"26 in\", \"40 in\"], \"count\": 500}"));
+        ((ObjectNode) ream.get("pieces").get(0))
+                .set(
+                        "grammage",
+                        MAPPER.readTree("{\"weight\": \"110 lb\", \"sheet\": [\"26 in\", \"40 in\"], \"count\": 500}"));
         OrderDocument concert = Concert.read().value();
         good.put("order", FULL ? List.of(order, whole, ream) : List.of(ream, whole));
         good.put("recipe", List.of(MAPPER.readTree(Concert.RECIPE)));
         good.put("studio", List.of(MAPPER.readTree(Concert.STUDIO)));
         good.put("record", List.of(MAPPER.readTree(Batch.RECORD)));
-        good.put("plan", List.of(MAPPER.readTree(PapermathDocuments.writePlan(
-                MakingPlan.of(concert.order(), concert.studio()), "a test", "1"))));
+        good.put(
+                "plan",
+                List.of(MAPPER.readTree(PapermathDocuments.writePlan(
+                        MakingPlan.of(concert.order(), concert.studio()), "a test", "1"))));
         return good;
     }
 
@@ -69,7 +70,9 @@ class SchemaTest {
     }
 
     private static List<String> read(String name, JsonNode document) {
-        return Judged.faults(name, document.toString()).stream().map(Fault::code).toList();
+        return Judged.faults(name, document.toString()).stream()
+                .map(Fault::code)
+                .toList();
     }
 
     private static boolean isValid(String name, JsonNode document) {
@@ -92,30 +95,48 @@ class SchemaTest {
             assertThat(Judged.schema(name).validate(document)).isEmpty();
             cases(document, one -> {
                 // Items of one list are alike: in short runs each way is tried on one of them.
-                if (FULL || tried.add(one.label() + one.pointer().replaceAll("/[0-9]+", "/*")
-                        + one.document().at(one.pointer()).getNodeType() + one.document().at(one.pointer()).size())) {
+                if (FULL
+                        || tried.add(one.label()
+                                + one.pointer().replaceAll("/[0-9]+", "/*")
+                                + one.document().at(one.pointer()).getNodeType()
+                                + one.document().at(one.pointer()).size())) {
                     judge(name, one, refused, accepted, quarrels);
                 }
             });
         }
         assertThat(quarrels).isEmpty();
         // Each way of going wrong was tried, and each way of going right.
-        assertThat(refused).containsKeys("a member left out", "a member nobody knows", "null", "a text instead",
-                "a number instead", "a list instead", "an object instead", "true instead");
+        assertThat(refused)
+                .containsKeys(
+                        "a member left out",
+                        "a member nobody knows",
+                        "null",
+                        "a text instead",
+                        "a number instead",
+                        "a list instead",
+                        "an object instead",
+                        "true instead");
         assertThat(accepted).containsKeys("a member of others");
         if (!name.equals("plan")) {
-            assertThat(refused).containsKeys("a text left empty", "no unit", "an unknown unit", "another kind's unit",
-                    "a number alone", "a list with one more item");
+            assertThat(refused)
+                    .containsKeys(
+                            "a text left empty",
+                            "no unit",
+                            "an unknown unit",
+                            "another kind's unit",
+                            "a number alone",
+                            "a list with one more item");
             assertThat(accepted).containsKeys("value and unit", "blanks around");
         }
     }
 
-    private static void judge(String name, Case one, Map<String, Integer> refused, Map<String, Integer> accepted,
-            List<String> quarrels) {
+    private static void judge(
+            String name, Case one, Map<String, Integer> refused, Map<String, Integer> accepted, List<String> quarrels) {
         List<String> codes = read(name, one.document());
         assertThat(FaultCodes.meanings().keySet()).containsAll(codes);
         boolean valid = isValid(name, one.document());
-        boolean structural = codes.stream().anyMatch(code -> !FaultCodes.seenByTheReaderOnly().contains(code));
+        boolean structural = codes.stream()
+                .anyMatch(code -> !FaultCodes.seenByTheReaderOnly().contains(code));
         if (codes.isEmpty() && !valid) {
             quarrels.add(one.label() + " at " + one.pointer() + ": only the reader accepts it: "
                     + Judged.schema(name).validate(one.document()));
@@ -143,8 +164,9 @@ class SchemaTest {
     private static void pointers(String pointer, JsonNode node, List<String> into) {
         into.add(pointer);
         if (node.isObject()) {
-            node.propertyNames().forEach(name -> pointers(pointer + "/" + name.replace("~", "~0").replace("/", "~1"),
-                    node.get(name), into));
+            node.propertyNames()
+                    .forEach(name ->
+                            pointers(pointer + "/" + name.replace("~", "~0").replace("/", "~1"), node.get(name), into));
         } else if (node.isArray()) {
             for (int i = 0; i < node.size(); i++) {
                 pointers(pointer + "/" + i, node.get(i), into);
@@ -188,14 +210,26 @@ class SchemaTest {
                 object.propertyNames().forEach(name -> with("a member left out", at -> ((ObjectNode) at).remove(name)));
                 with("a member nobody knows", at -> ((ObjectNode) at).put("nobody", 1));
                 with("a member of others", at -> ((ObjectNode) at).put("x-own", 1));
-                for (String name : List.of("envelopeFor", "style", "size", "caliper", "grammage", "low", "subject",
-                        "fibre", "ref", "count", "unit")) {
+                for (String name : List.of(
+                        "envelopeFor",
+                        "style",
+                        "size",
+                        "caliper",
+                        "grammage",
+                        "low",
+                        "subject",
+                        "fibre",
+                        "ref",
+                        "count",
+                        "unit")) {
                     with("a member of another object", at -> ((ObjectNode) at).put(name, "x"));
                 }
             } else if (node instanceof ArrayNode array) {
                 with("a list with one more item", at -> ((ArrayNode) at).add("more"));
                 if (!array.isEmpty()) {
-                    with("a list with an item twice", at -> ((ArrayNode) at).add(array.get(0).deepCopy()));
+                    with(
+                            "a list with an item twice",
+                            at -> ((ArrayNode) at).add(array.get(0).deepCopy()));
                     with("a list with one item less", at -> ((ArrayNode) at).remove(0));
                 }
             } else if (node.isNumber()) {
@@ -240,7 +274,9 @@ class SchemaTest {
                 replaced("value alone", object.deepCopy());
                 replaced("value and unknown unit", object.deepCopy().put("unit", "furlong"));
                 replaced("value and unit", object.deepCopy().put("unit", parts[1]));
-                replaced("a member of others in a quantity", object.deepCopy().put("unit", parts[1]).put("x-own", 1));
+                replaced(
+                        "a member of others in a quantity",
+                        object.deepCopy().put("unit", parts[1]).put("x-own", 1));
             }
         }
     }
@@ -266,7 +302,8 @@ class SchemaTest {
         }
 
         private JsonNode resolved(JsonNode schema) {
-            return schema.has("$ref") ? definitions.get(schema.get("$ref").asString().substring("#/$defs/".length()))
+            return schema.has("$ref")
+                    ? definitions.get(schema.get("$ref").asString().substring("#/$defs/".length()))
                     : schema;
         }
 
@@ -310,8 +347,13 @@ class SchemaTest {
                 }
             }
             for (int i = 0; schema.has("allOf") && i < schema.get("allOf").size(); i++) {
-                Map.Entry<String, JsonNode> word = schema.get("allOf").get(i).get("if").get("properties").properties()
-                        .iterator().next();
+                Map.Entry<String, JsonNode> word = schema.get("allOf")
+                        .get(i)
+                        .get("if")
+                        .get("properties")
+                        .properties()
+                        .iterator()
+                        .next();
                 if (data.get(word.getKey()).equals(word.getValue().get("const"))) {
                     with(schema.get("allOf").get(i).get("then"), at + "/" + i, data, pointer);
                 }
@@ -323,20 +365,30 @@ class SchemaTest {
                 choices.put(pointer, schema.get("enum"));
             }
             if (schema.has("properties")) {
-                schema.get("properties").properties().stream().filter(one -> data.has(one.getKey())).forEach(one -> {
-                    members.add(at + "/" + one.getKey());
-                    with(one.getValue(), at + "/" + one.getKey(), data.get(one.getKey()), pointer + "/" + one.getKey());
-                });
+                schema.get("properties").properties().stream()
+                        .filter(one -> data.has(one.getKey()))
+                        .forEach(one -> {
+                            members.add(at + "/" + one.getKey());
+                            with(
+                                    one.getValue(),
+                                    at + "/" + one.getKey(),
+                                    data.get(one.getKey()),
+                                    pointer + "/" + one.getKey());
+                        });
             }
         }
 
         private boolean fits(JsonNode schema, JsonNode data) {
             JsonNode one = resolved(schema);
             String type = one.path("type").asString("");
-            boolean right = type.isEmpty() || type.equals("object") && data.isObject()
-                    || type.equals("array") && data.isArray() || type.equals("string") && data.isString()
+            boolean right = type.isEmpty()
+                    || type.equals("object") && data.isObject()
+                    || type.equals("array") && data.isArray()
+                    || type.equals("string") && data.isString()
                     || type.equals("number") && data.isNumber();
-            for (int i = 0; right && one.has("required") && i < one.get("required").size(); i++) {
+            for (int i = 0;
+                    right && one.has("required") && i < one.get("required").size();
+                    i++) {
                 right = data.has(one.get("required").get(i).asString());
             }
             return right;
@@ -353,31 +405,52 @@ class SchemaTest {
             ObjectNode record = (ObjectNode) MAPPER.readTree(Batch.RECORD);
             ArrayNode planned = record.putArray("planned");
             for (Kind<?> kind : Kinds.all()) {
-                planned.addObject().put("figure", kind.name()).put("kind", kind.name())
-                        .put("value", kind == (Kind<?>) Kinds.TEMPERATURE ? "300 K" : "0.25 " + kind.codes().get(0));
+                planned.addObject()
+                        .put("figure", kind.name())
+                        .put("kind", kind.name())
+                        .put(
+                                "value",
+                                kind == (Kind<?>) Kinds.TEMPERATURE
+                                        ? "300 K"
+                                        : "0.25 " + kind.codes().get(0));
             }
             record.get("measured").forEach(one -> {
                 if (one.has("additive")) {
                     ((ObjectNode) one.get("additive")).put("active", "40 %");
                 }
             });
-            ((ObjectNode) record.get("recipe").get("furnish").get(1).get("fibre")).putArray("kin").add("straw");
+            ((ObjectNode) record.get("recipe").get("furnish").get(1).get("fibre"))
+                    .putArray("kin")
+                    .add("straw");
             return List.of(record);
         }
         if (name.equals("order")) {
             ObjectNode order = (ObjectNode) MAPPER.readTree(Concert.ORDER);
             ((ObjectNode) order.get("weighedIn")).put("pressure", "100 kPa");
             order.putObject("writtenBy").put("program", "p").put("version", "1");
-            ((ObjectNode) order.get("pieces").get(3)).putObject("size").put("name", "poster").put("system",
-                    "traditional").put("use", "sheet").putArray("sides").add("300 mm").add("40 cm");
+            ((ObjectNode) order.get("pieces").get(3))
+                    .putObject("size")
+                    .put("name", "poster")
+                    .put("system", "traditional")
+                    .put("use", "sheet")
+                    .putArray("sides")
+                    .add("300 mm")
+                    .add("40 cm");
             return List.of(order);
         }
         if (name.equals("recipe") || name.equals("studio")) {
             ObjectNode one = (ObjectNode) MAPPER.readTree(name.equals("recipe") ? Concert.RECIPE : Concert.STUDIO);
             one.putObject("writtenBy").put("program", "p").put("version", "1");
             if (name.equals("studio")) {
-                one.withArray("onHand").addObject().put("ovenDry", "1 g").putObject("fibre").put("id", "my-reed")
-                        .put("name", "my reed").put("class", "grass").putArray("kin").add("straw");
+                one.withArray("onHand")
+                        .addObject()
+                        .put("ovenDry", "1 g")
+                        .putObject("fibre")
+                        .put("id", "my-reed")
+                        .put("name", "my reed")
+                        .put("class", "grass")
+                        .putArray("kin")
+                        .add("straw");
             }
             return List.of(one);
         }
@@ -386,9 +459,11 @@ class SchemaTest {
         List.of("format", "version", "writtenBy", "studio").forEach(order::remove);
         ((ArrayNode) order.get("recipes")).set(0, MAPPER.readTree("{\"ref\": \"papers/reed.json\"}"));
         ((ArrayNode) order.get("recipes")).add(((ObjectNode) inline(Concert.RECIPE)).put("name", "another"));
-        return List.of(MAPPER.readTree(Concert.planOfSlowStuff()), plan.set("order", order), plan.deepCopy().set("studio",
-                MAPPER.readTree("{\"ref\": \"studio.json\"}")), plan.deepCopy().set("studio",
-                inline(more("studio").get(0).toString())));
+        return List.of(
+                MAPPER.readTree(Concert.planOfSlowStuff()),
+                plan.set("order", order),
+                plan.deepCopy().set("studio", MAPPER.readTree("{\"ref\": \"studio.json\"}")),
+                plan.deepCopy().set("studio", inline(more("studio").get(0).toString())));
     }
 
     @ParameterizedTest
@@ -406,8 +481,8 @@ class SchemaTest {
             tried.with(schema, "", document, "");
         }
         // Deep in the figures of a plan anything may stand; that they are what is said of them is tried elsewhere.
-        String figures = "/(" + String.join("|", PlanMapping.LISTS) + "|"
-                + String.join("|", PlanMapping.OBJECTS) + ")/.*";
+        String figures =
+                "/(" + String.join("|", PlanMapping.LISTS) + "|" + String.join("|", PlanMapping.OBJECTS) + ")/.*";
         if (name.equals("plan")) {
             all.members.removeIf(member -> member.matches(figures));
             tried.members.removeIf(member -> member.matches(figures));
@@ -434,7 +509,8 @@ class SchemaTest {
                     ((ObjectNode) changed.at(choice.getKey().substring(0, cut)))
                             .set(choice.getKey().substring(cut + 1), word);
                     assertThat(Judged.schema(name).validate(changed)).isEmpty();
-                    assertThat(read(name, changed)).as(choice.getKey() + ": " + word)
+                    assertThat(read(name, changed))
+                            .as(choice.getKey() + ": " + word)
                             .isSubsetOf(FaultCodes.seenByTheReaderOnly());
                     words++;
                 }
@@ -450,7 +526,8 @@ class SchemaTest {
             String version = (String) sample.get()[0];
             String name = (String) sample.get()[1];
             assertThat(Judged.schema(name).validate(MAPPER.readTree(VersionsTest.text(version, name))))
-                    .as(name + " " + version).isEmpty();
+                    .as(name + " " + version)
+                    .isEmpty();
         });
     }
 
@@ -459,14 +536,22 @@ class SchemaTest {
         JsonNode definitions = MAPPER.readTree(PapermathSchemas.text("record")).get("$defs");
         int checked = 0;
         for (Kind<?> kind : Kinds.all()) {
-            String pattern = definitions.get(slug(kind)).get("anyOf").get(0).get("pattern").asString();
+            String pattern = definitions
+                    .get(slug(kind))
+                    .get("anyOf")
+                    .get(0)
+                    .get("pattern")
+                    .asString();
             TreeSet<String> all = new TreeSet<>();
             Kinds.all().forEach(other -> all.addAll(other.spellings()));
             for (String code : all) {
                 for (String text : List.of("1 " + code, "1" + code, " 0.5  " + code + " ", "1e1 " + code)) {
                     boolean read = isRead(kind, text);
-                    assertThat(java.util.regex.Pattern.compile(pattern).matcher(text).find())
-                            .as(kind.name() + ": " + text).isEqualTo(read);
+                    assertThat(java.util.regex.Pattern.compile(pattern)
+                                    .matcher(text)
+                                    .find())
+                            .as(kind.name() + ": " + text)
+                            .isEqualTo(read);
                     checked++;
                 }
             }
@@ -485,7 +570,8 @@ class SchemaTest {
 
     @Test
     void thereIsNoSchemaOfWhatIsNoDocument() {
-        assertThatThrownBy(() -> PapermathSchemas.text("pulp")).isInstanceOf(IllegalArgumentException.class)
+        assertThatThrownBy(() -> PapermathSchemas.text("pulp"))
+                .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("order, recipe, studio, record, plan");
     }
 }

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -21,7 +20,8 @@ import org.papermath.json.mapping.RecordMapping;
 /** A document of every version there ever was is kept, and read by every version of the library that says so. */
 class VersionsTest {
     static List<Arguments> samples() {
-        return List.of(sample("1.0", "order", VersionsTest::readOrder),
+        return List.of(
+                sample("1.0", "order", VersionsTest::readOrder),
                 sample("1.0", "recipe", PapermathDocuments::readRecipe),
                 sample("1.0", "studio", PapermathDocuments::readStudio),
                 sample("1.0", "record", PapermathDocuments::readRecord),
@@ -33,9 +33,17 @@ class VersionsTest {
     }
 
     private static Document<OrderDocument> readOrder(String text) {
-        return PapermathDocuments.readOrder(text, reference -> new DocumentResolver.Found(reference,
-                text("1.0", reference.replaceAll("^papers/reed", "recipe").replace(".json", ""))
-                        .getBytes(StandardCharsets.UTF_8), other -> {
+        return PapermathDocuments.readOrder(
+                text,
+                reference -> new DocumentResolver.Found(
+                        reference,
+                        text(
+                                        "1.0",
+                                        reference
+                                                .replaceAll("^papers/reed", "recipe")
+                                                .replace(".json", ""))
+                                .getBytes(StandardCharsets.UTF_8),
+                        other -> {
                             throw new IOException("no " + other);
                         }));
     }
@@ -60,15 +68,20 @@ class VersionsTest {
         if (document.value() instanceof OrderDocument order) {
             assertThat(order).isEqualTo(Concert.read().value());
         } else if (document.value() instanceof PlanDocument plan) {
-            assertThat(plan.figures()).containsEntry("/pieces/0/name", "programme").hasSizeGreaterThan(500);
+            assertThat(plan.figures())
+                    .containsEntry("/pieces/0/name", "programme")
+                    .hasSizeGreaterThan(500);
             assertThat(plan.order()).isEqualTo(Concert.read().value().order());
             assertThat(document.writtenBy()).contains(new WrittenBy("papermath", "0.1"));
         } else if (name.equals("recipe")) {
-            assertThat(document.value()).isEqualTo(PapermathDocuments.readRecipe(Concert.RECIPE).value());
+            assertThat(document.value())
+                    .isEqualTo(PapermathDocuments.readRecipe(Concert.RECIPE).value());
         } else if (name.equals("studio")) {
-            assertThat(document.value()).isEqualTo(PapermathDocuments.readStudio(Concert.STUDIO).value());
+            assertThat(document.value())
+                    .isEqualTo(PapermathDocuments.readStudio(Concert.STUDIO).value());
         } else {
-            assertThat(document.value()).isEqualTo(PapermathDocuments.readRecord(Batch.RECORD).value());
+            assertThat(document.value())
+                    .isEqualTo(PapermathDocuments.readRecord(Batch.RECORD).value());
         }
     }
 
@@ -76,25 +89,28 @@ class VersionsTest {
     @MethodSource("samples")
     void aNewerVersionIsRefusedAndBothAreNamed(String version, String name, Function<String, Document<?>> read) {
         for (String newer : List.of("1.1", "2.0", "1.999999")) {
-            DocumentException refused = catchThrowableOfType(DocumentException.class, () -> read.apply(
-                    text(version, name).replaceFirst("\"version\": \"" + version + "\"", "\"version\": \"" + newer
-                            + "\"")));
+            DocumentException refused = catchThrowableOfType(
+                    DocumentException.class,
+                    () -> read.apply(text(version, name)
+                            .replaceFirst("\"version\": \"" + version + "\"", "\"version\": \"" + newer + "\"")));
             assertThat(refused.faults()).hasSize(1);
             assertThat(refused.faults().get(0).code()).isEqualTo(FaultCodes.VERSION_OTHER);
-            assertThat(refused).hasMessageContaining("version " + newer + " of papermath/" + name)
+            assertThat(refused)
+                    .hasMessageContaining("version " + newer + " of papermath/" + name)
                     .hasMessageContaining("reads 1.0");
         }
     }
 
     @Test
     void everyFormatHasASampleOfEveryVersion() {
-        for (DocumentFormat format : List.of(OrderMapping.ORDER, OrderMapping.RECIPE, OrderMapping.STUDIO,
-                RecordMapping.RECORD, PlanMapping.PLAN)) {
+        for (DocumentFormat format : List.of(
+                OrderMapping.ORDER, OrderMapping.RECIPE, OrderMapping.STUDIO, RecordMapping.RECORD, PlanMapping.PLAN)) {
             for (int minor = 0; minor <= format.minor(); minor++) {
                 String version = format.major() + "." + minor;
                 assertThat(text(version, format.name())).isNotBlank();
-                assertThat(samples()).as(format.name() + " " + version).anyMatch(sample -> sample.get()[0]
-                        .equals(version) && sample.get()[1].equals(format.name()));
+                assertThat(samples())
+                        .as(format.name() + " " + version)
+                        .anyMatch(sample -> sample.get()[0].equals(version) && sample.get()[1].equals(format.name()));
             }
         }
     }

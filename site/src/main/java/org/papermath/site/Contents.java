@@ -12,18 +12,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
 import org.papermath.card.MakingCard;
+import org.papermath.drawing.SvgDrawing;
+import org.papermath.envelope.Envelope;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
+import org.papermath.format.Format;
+import org.papermath.format.Formats;
 import org.papermath.json.DocumentReader;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.OrderDocument;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
 import org.papermath.json.RecordLines;
+import org.papermath.mail.MailLimits;
 import org.papermath.mould.FormingLayout;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.Caution;
@@ -36,13 +41,7 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Units;
-import org.papermath.envelope.Envelope;
-import org.papermath.envelope.EnvelopeStyle;
-import org.papermath.format.Format;
-import org.papermath.format.Formats;
-import org.papermath.mail.MailLimits;
 import org.papermath.shape.Shrinkage;
-import org.papermath.drawing.SvgDrawing;
 
 /**
  * What the pages show of the library.
@@ -58,7 +57,8 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
 
     /** Runs the library for everything the pages show. */
     static Contents of(Path top) throws IOException {
-        OrderDocument sample = PapermathDocuments.readOrder(top.resolve(SAMPLE + "order.json")).value();
+        OrderDocument sample =
+                PapermathDocuments.readOrder(top.resolve(SAMPLE + "order.json")).value();
         MakingPlan plan = MakingPlan.of(sample.order(), sample.studio());
         Map<String, String> blocks = new LinkedHashMap<>();
         blocks.put("card", "<pre><code>" + escape(MakingCard.of(plan).toString()) + "</code></pre>");
@@ -92,14 +92,19 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         int order = plan.indexOf("\n  \"order\"");
         int batches = plan.indexOf("\n  \"batches\"");
         int stock = plan.indexOf("\n      \"stock\"", batches);
-        return plan.substring(0, order) + "\n  \"order\": …\n  \"studio\": …" + plan.substring(batches, stock) + "\n      …\n";
+        return plan.substring(0, order) + "\n  \"order\": …\n  \"studio\": …" + plan.substring(batches, stock)
+                + "\n      …\n";
     }
 
     private static String faults() {
         List<List<String>> rows = new ArrayList<>();
-        FaultCodes.meanings().forEach((code, meaning) -> rows.add(List.of("`" + code, meaning,
-                FaultCodes.seenByTheReaderOnly().contains(code) ? "the reader only"
-                        : code.equals(FaultCodes.RENAMED) ? "a note of the reader" : "both")));
+        FaultCodes.meanings()
+                .forEach((code, meaning) -> rows.add(List.of(
+                        "`" + code,
+                        meaning,
+                        FaultCodes.seenByTheReaderOnly().contains(code)
+                                ? "the reader only"
+                                : code.equals(FaultCodes.RENAMED) ? "a note of the reader" : "both")));
         return table(List.of("code", "what it means", "seen by"), rows);
     }
 
@@ -110,7 +115,8 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 .replace("\r\n", "\n");
         Matcher part = LINES.matcher(source);
         while (part.find()) {
-            blocks.put("lines-" + part.group(1), code(part.group(2).stripTrailing().stripIndent() + "\n"));
+            blocks.put(
+                    "lines-" + part.group(1), code(part.group(2).stripTrailing().stripIndent() + "\n"));
         }
         return blocks;
     }
@@ -122,15 +128,21 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put("edition", Assumptions.standard().edition());
         out.put("values", Integer.toString(Assumptions.standard().all().size()));
         for (Basis basis : Basis.values()) {
-            out.put("values-" + basis.word().replace(' ', '-'),
-                    Long.toString(Assumptions.standard().all().stream().filter(one -> one.basis() == basis).count()));
+            out.put(
+                    "values-" + basis.word().replace(' ', '-'),
+                    Long.toString(Assumptions.standard().all().stream()
+                            .filter(one -> one.basis() == basis)
+                            .count()));
         }
         out.put("most-bytes", DocumentReader.MOST_BYTES / 1024 / 1024 + " MiB");
         out.put("most-levels", Integer.toString(DocumentReader.MOST_LEVELS));
         out.put("most-line-bytes", RecordLines.MOST_LINE_BYTES / 1024 / 1024 + " MiB");
         out.put("used", Integer.toString(plan.assumptionsUsed().size()));
-        out.put("used-uncalibrated",
-                Long.toString(plan.assumptionsUsed().stream().filter(one -> one.basis().isUncalibrated()).count()));
+        out.put(
+                "used-uncalibrated",
+                Long.toString(plan.assumptionsUsed().stream()
+                        .filter(one -> one.basis().isUncalibrated())
+                        .count()));
         out.put("order", plan.order().toString());
         out.put("wanted", Integer.toString(piece.counts().wanted()));
         out.put("ordered", Integer.toString(piece.counts().ordered()));
@@ -144,20 +156,30 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put("oven-dry", batch.fibre().ovenDry().toString());
         out.put("as-bought", batch.fibre().asBought().toString());
         out.put("soak", batch.soak().water() + " for " + batch.soak().time());
-        out.put("loads", text(batch.beatingStage(), one -> one.loads() + " loads of " + one.ovenDryEach() + " oven-dry fibre"));
+        out.put(
+                "loads",
+                text(batch.beatingStage(), one -> one.loads() + " loads of " + one.ovenDryEach() + " oven-dry fibre"));
         out.put("beating", text(batch.beatingStage(), one -> one.timeEach().toString()));
-        out.put("beater-consistency", text(batch.beatingStage(), one -> one.consistency().toString()));
+        out.put(
+                "beater-consistency",
+                text(batch.beatingStage(), one -> one.consistency().toString()));
         out.put("stock", batch.stock().volume() + " at " + batch.stock().consistency());
         out.put("lift", text(piece.vatStage(), one -> one.lift().toString()));
-        out.put("vat-consistency", text(piece.vatStage(), one -> one.consistency().toString()));
+        out.put(
+                "vat-consistency",
+                text(piece.vatStage(), one -> one.consistency().toString()));
         out.put("every", text(piece.vatStage(), one -> Integer.toString(one.every())));
-        out.put("first-recharge", text(piece.vatStage(), one -> one.recharges().get(0).toString()));
+        out.put(
+                "first-recharge",
+                text(piece.vatStage(), one -> one.recharges().get(0).toString()));
         out.put("lightest", text(piece.vatStage(), one -> one.lightest().to("%").toString()));
         out.put("heaviest", text(piece.vatStage(), one -> one.heaviest().to("%").toString()));
         out.put("drain-time", text(piece.drainTimeStage(), Object::toString));
         out.put("mat", piece.matThickness().toString());
         out.put("couched", piece.couchedMass().toString());
-        out.put("posts", text(piece.postsStage(), one -> one.posts() + " posts of up to " + one.sheetsInPost() + " sheets"));
+        out.put(
+                "posts",
+                text(piece.postsStage(), one -> one.posts() + " posts of up to " + one.sheetsInPost() + " sheets"));
         out.put("post-mass", text(piece.postsStage(), one -> one.mass().toString()));
         out.put("force", text(piece.pressStage(), one -> one.force().toString()));
         out.put("pressure", text(piece.pressStage(), one -> one.pressure().toString()));
@@ -172,7 +194,9 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put("caliper", text(piece.finished().caliperStage(), Object::toString));
         out.put("mass", piece.finished().mass().toString());
         PiecePlan envelope = plan.piece("envelope");
-        out.put("play", text(envelope.envelopeStage(), one -> one.playAlong() + " along, " + one.playAcross() + " across"));
+        out.put(
+                "play",
+                text(envelope.envelopeStage(), one -> one.playAlong() + " along, " + one.playAcross() + " across"));
         out.put("mailed", text(envelope.mailStage(), one -> one.mass() + ", " + one.thickness()));
         out.put("start", plan.schedule().start().map(Object::toString).orElse("no date given"));
         out.put("days", Integer.toString(plan.schedule().days().orElseThrow()));
@@ -187,20 +211,36 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static Map<String, String> pictures(MakingPlan plan) {
         Map<String, String> out = new LinkedHashMap<>();
         PapermathSchemas.names().forEach(name -> out.put(name + ".schema.json", PapermathSchemas.text(name)));
-        Envelope envelope = Envelope.forCard(EnvelopeStyle.SIDE_SEAM, mm(148), mm(105), micrometres(500), Assumptions.standard());
-        out.put("envelope.svg", SvgDrawing.of("Side-seam envelope for a folded programme", envelope).svg());
-        Envelope diamond = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(148), mm(105), micrometres(500), Assumptions.standard());
-        out.put("diamond.svg", SvgDrawing.of("Diamond envelope for the same", diamond).svg());
+        Envelope envelope =
+                Envelope.forCard(EnvelopeStyle.SIDE_SEAM, mm(148), mm(105), micrometres(500), Assumptions.standard());
+        out.put(
+                "envelope.svg",
+                SvgDrawing.of("Side-seam envelope for a folded programme", envelope)
+                        .svg());
+        Envelope diamond =
+                Envelope.forCard(EnvelopeStyle.DIAMOND, mm(148), mm(105), micrometres(500), Assumptions.standard());
+        out.put(
+                "diamond.svg",
+                SvgDrawing.of("Diamond envelope for the same", diamond).svg());
         PiecePlan piece = plan.piece("seat card");
-        FormingLayout layout = FormingLayout.on(piece.forming().mould().orElseThrow(), piece.piece().width().orElseThrow(),
-                piece.piece().height().orElseThrow(), Shrinkage.of(piece.finished().shrinkageAlong().likely(),
+        FormingLayout layout = FormingLayout.on(
+                piece.forming().mould().orElseThrow(),
+                piece.piece().width().orElseThrow(),
+                piece.piece().height().orElseThrow(),
+                Shrinkage.of(
+                        piece.finished().shrinkageAlong().likely(),
                         piece.finished().shrinkageAcross().likely()),
-                Assumptions.standard().amount("order.trim", Scope.GENERAL, Kinds.LENGTH).multiply(2), mm(0));
+                Assumptions.standard()
+                        .amount("order.trim", Scope.GENERAL, Kinds.LENGTH)
+                        .multiply(2),
+                mm(0));
         if (layout.count() != piece.forming().perSheet()) {
             throw new IllegalStateException("the picture shows " + layout.count() + " pieces, the plan has "
                     + piece.forming().perSheet());
         }
-        out.put("layout.svg", layout.drawing("Seat cards on one mould, before shrinkage").svg());
+        out.put(
+                "layout.svg",
+                layout.drawing("Seat cards on one mould, before shrinkage").svg());
         return out;
     }
 
@@ -215,8 +255,13 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static String assumptions(Iterable<Assumption> all) {
         List<List<String>> rows = new ArrayList<>();
         for (Assumption one : all) {
-            rows.add(List.of("`" + one.key(), one.meaning(), band(one), one.role().name().toLowerCase(java.util.Locale.ROOT),
-                    one.basis().word(), one.source().text()));
+            rows.add(List.of(
+                    "`" + one.key(),
+                    one.meaning(),
+                    band(one),
+                    one.role().name().toLowerCase(java.util.Locale.ROOT),
+                    one.basis().word(),
+                    one.source().text()));
         }
         return table(List.of("id and scope", "meaning", "likely (5 %–95 %)", "role", "basis", "source"), rows);
     }
@@ -224,14 +269,20 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static String band(Assumption one) {
         String unit = one.unit().equals("1") ? "" : " " + one.unit();
         String likely = Units.fourDigits(one.likely());
-        return one.low() == one.high() ? likely + unit
+        return one.low() == one.high()
+                ? likely + unit
                 : likely + " (" + Units.fourDigits(one.low()) + "–" + Units.fourDigits(one.high()) + ")" + unit;
     }
 
     private static String sensitivity(MakingPlan plan) {
         List<List<String>> rows = new ArrayList<>();
-        plan.sensitivity().stream().limit(10).forEach(one -> rows.add(List.of("`" + one.assumption().key(), one.widens(),
-                Math.round(100 * one.share()) + " %", one.measurement())));
+        plan.sensitivity().stream()
+                .limit(10)
+                .forEach(one -> rows.add(List.of(
+                        "`" + one.assumption().key(),
+                        one.widens(),
+                        Math.round(100 * one.share()) + " %",
+                        one.measurement())));
         return table(List.of("assumption", "the band it widens most", "of that band", "measurement"), rows);
     }
 
@@ -246,8 +297,11 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static String reams() {
         List<List<String>> rows = new ArrayList<>();
         for (ReamBasis basis : ReamBasis.grades()) {
-            rows.add(List.of(basis.name(), basis.width().to("in") + " × " + basis.length().to("in"),
-                    Integer.toString(basis.count()), Grammage.pounds(1, basis).to(Units.GSM).toString(),
+            rows.add(List.of(
+                    basis.name(),
+                    basis.width().to("in") + " × " + basis.length().to("in"),
+                    Integer.toString(basis.count()),
+                    Grammage.pounds(1, basis).to(Units.GSM).toString(),
                     Grammage.pounds(80, basis).to(Units.GSM).toString()));
         }
         return table(List.of("grade", "sheet", "sheets", "1 lb is", "80 lb is"), rows);
@@ -256,8 +310,11 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static String formats() {
         List<List<String>> rows = new ArrayList<>();
         for (Format format : Formats.all()) {
-            rows.add(List.of(format.name(), format.system().words(), format.use().name().toLowerCase(java.util.Locale.ROOT)
-                    .replace('_', ' '), format.width().to("mm") + " × " + format.height().to("mm"),
+            rows.add(List.of(
+                    format.name(),
+                    format.system().words(),
+                    format.use().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+                    format.width().to("mm") + " × " + format.height().to("mm"),
                     format.width().to("in") + " × " + format.height().to("in")));
         }
         return table(List.of("name", "system", "use", "metric", "inch"), rows);
@@ -266,7 +323,10 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static String mail() {
         List<List<String>> rows = new ArrayList<>();
         for (String country : MailLimits.countries()) {
-            rows.add(List.of(country, MailLimits.of(country).toString(), String.join(", ", MailLimits.of(country).services())));
+            rows.add(List.of(
+                    country,
+                    MailLimits.of(country).toString(),
+                    String.join(", ", MailLimits.of(country).services())));
         }
         return table(List.of("country", "limits", "services"), rows);
     }
@@ -324,8 +384,10 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
             out.append("<tr>");
             for (String cell : row) {
                 boolean code = cell.startsWith("`");
-                out.append(code ? "<td><code>" + breakable(escape(cell.substring(1))) + "</code></td>"
-                        : "<td>" + escape(cell) + "</td>");
+                out.append(
+                        code
+                                ? "<td><code>" + breakable(escape(cell.substring(1))) + "</code></td>"
+                                : "<td>" + escape(cell) + "</td>");
             }
             out.append("</tr>\n");
         }

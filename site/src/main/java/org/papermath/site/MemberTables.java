@@ -8,11 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-
 import org.papermath.json.PapermathSchemas;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
-
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -34,7 +32,10 @@ final class MemberTables {
         }
 
         static String anchor(String title) {
-            return "of-" + title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+            return "of-"
+                    + title.toLowerCase(Locale.ROOT)
+                            .replaceAll("[^a-z0-9]+", "-")
+                            .replaceAll("^-|-$", "");
         }
     }
 
@@ -48,7 +49,11 @@ final class MemberTables {
         tables.table(tables.root, "");
         while (!tables.waiting.isEmpty()) {
             Section next = tables.waiting.remove(0);
-            tables.out.append("<h3 id=\"").append(next.anchor()).append("\">").append(escape(next.title()))
+            tables.out
+                    .append("<h3 id=\"")
+                    .append(next.anchor())
+                    .append("\">")
+                    .append(escape(next.title()))
                     .append("</h3>\n");
             String meaning = next.schema().path("description").asString("").split(LEFT_OUT, 2)[0];
             if (!meaning.isEmpty()) {
@@ -64,19 +69,23 @@ final class MemberTables {
         out.append("<table class=\"members\">\n<thead><tr><th>member</th><th>what it is</th>"
                 + "<th>how it is written</th>");
         // Tables under one another have columns of one width.
-        out.insert(out.lastIndexOf("<thead>"),
-                figures ? "<colgroup><col class=\"c3\"><col class=\"c6\"><col class=\"c6\">"
-                + "<col class=\"c5\"></colgroup>\n" : "<colgroup><col class=\"c3\"><col class=\"c5\"><col class=\"c5\">"
-                + "<col class=\"c4\"><col class=\"c3\"></colgroup>\n");
+        out.insert(
+                out.lastIndexOf("<thead>"),
+                figures
+                        ? "<colgroup><col class=\"c3\"><col class=\"c6\"><col class=\"c6\">"
+                                + "<col class=\"c5\"></colgroup>\n"
+                        : "<colgroup><col class=\"c3\"><col class=\"c5\"><col class=\"c5\">"
+                                + "<col class=\"c4\"><col class=\"c3\"></colgroup>\n");
         out.append(figures ? "" : "<th>if left out</th>").append("<th>example</th></tr></thead>\n<tbody>\n");
         for (Map.Entry<String, JsonNode> member : schema.get("properties").properties()) {
             JsonNode one = member.getValue();
-            String path = title.isEmpty() ? member.getKey()
-                    : title + (title.endsWith(":") ? " " : " / ") + member.getKey();
+            String path =
+                    title.isEmpty() ? member.getKey() : title + (title.endsWith(":") ? " " : " / ") + member.getKey();
             if (one.isBoolean()) {
                 cell("member", "<code>" + escape(member.getKey()) + "</code>", true);
                 cell("what it is", "The word above.", false);
-                cell("how it is written",
+                cell(
+                        "how it is written",
                         "<code>" + escape(quoted(title.substring(title.indexOf(": ") + 2))) + "</code>",
                         false);
                 cell("if left out", "Has to be there.", false);
@@ -85,14 +94,19 @@ final class MemberTables {
                 continue;
             }
             String[] said = one.path("description").asString().split(LEFT_OUT, 2);
-            boolean required = schema.path("required").valueStream().anyMatch(name -> name.asString()
-                    .equals(member.getKey()));
+            boolean required = schema.path("required")
+                    .valueStream()
+                    .anyMatch(name -> name.asString().equals(member.getKey()));
             cell("member", "<code>" + escape(member.getKey()) + "</code>", true);
             cell("what it is", escape(said[0]), false);
             cell("how it is written", written(one, path), false);
             if (!figures) {
-                cell("if left out", said.length > 1 ? escape(capital(said[1])) : required ? "Has to be there."
-                        : "There is nothing to compare.", false);
+                cell(
+                        "if left out",
+                        said.length > 1
+                                ? escape(capital(said[1]))
+                                : required ? "Has to be there." : "There is nothing to compare.",
+                        false);
             }
             List<String> examples = new ArrayList<>();
             one.path("examples").forEach(example -> examples.add("<code>" + escape(json(example)) + "</code>"));
@@ -103,7 +117,11 @@ final class MemberTables {
     }
 
     private void cell(String head, String html, boolean first) {
-        out.append(first ? "<tr>" : "").append("<td data-head=\"").append(head).append("\">").append(html)
+        out.append(first ? "<tr>" : "")
+                .append("<td data-head=\"")
+                .append(head)
+                .append("\">")
+                .append(html)
                 .append("</td>");
     }
 
@@ -149,9 +167,12 @@ final class MemberTables {
         }
         return switch (schema.path("type").asString("")) {
             case "boolean" -> "<code>true</code> or <code>false</code>";
-            case "integer" -> "whole number, " + (schema.get("maximum").asLong() >= 1_000_000_000L
-                    ? schema.get("minimum").asLong() + " or more"
-                    : schema.get("minimum").asLong() + " to " + schema.get("maximum").asLong());
+            case "integer" ->
+                "whole number, "
+                        + (schema.get("maximum").asLong() >= 1_000_000_000L
+                                ? schema.get("minimum").asLong() + " or more"
+                                : schema.get("minimum").asLong() + " to "
+                                        + schema.get("maximum").asLong());
             case "number" -> "number";
             default -> schema.has("title") ? titled(schema.get("title").asString()) : "text";
         };
@@ -185,7 +206,8 @@ final class MemberTables {
         if (name.equals("forecast")) {
             section(name, definition);
             return "<a href=\"#of-forecast\">a forecast</a> of "
-                    + units(kind(schema.get("title").asString().substring("forecast of ".length())).orElseThrow());
+                    + units(kind(schema.get("title").asString().substring("forecast of ".length()))
+                            .orElseThrow());
         }
         if (!definition.has("properties")) {
             return written(definition, name);
@@ -197,7 +219,8 @@ final class MemberTables {
         String word = schema.get("properties").propertyNames().iterator().next();
         JsonNode said = schema.get("properties").get(word);
         Set<Set<String>> shapes = new LinkedHashSet<>();
-        schema.get("allOf").forEach(one -> shapes.add(Set.copyOf(one.at("/then/properties").propertyNames())));
+        schema.get("allOf")
+                .forEach(one -> shapes.add(Set.copyOf(one.at("/then/properties").propertyNames())));
         List<String> links = new ArrayList<>();
         for (JsonNode one : schema.get("allOf")) {
             String value = one.at("/if/properties/" + word + "/const").asString();
@@ -209,15 +232,30 @@ final class MemberTables {
                 waiting.remove(waiting.size() - 1);
             }
             Map<String, Object> members = new LinkedHashMap<>();
-            schema.at("/allOf/0/then/properties").properties().forEach(member -> members.put(member.getKey(),
-                    member.getValue()));
+            schema.at("/allOf/0/then/properties")
+                    .properties()
+                    .forEach(member -> members.put(member.getKey(), member.getValue()));
             members.put(word, said);
-            members.put("value", Map.of("description", "What was planned.", "title", "a quantity of that kind",
-                    "examples",
-                    List.of("8.73 g")));
-            section(path, MAPPER.valueToTree(Map.of("additionalProperties", false, "description", "", "properties",
-                    members, "required",
-                    List.copyOf(members.keySet()))));
+            members.put(
+                    "value",
+                    Map.of(
+                            "description",
+                            "What was planned.",
+                            "title",
+                            "a quantity of that kind",
+                            "examples",
+                            List.of("8.73 g")));
+            section(
+                    path,
+                    MAPPER.valueToTree(Map.of(
+                            "additionalProperties",
+                            false,
+                            "description",
+                            "",
+                            "properties",
+                            members,
+                            "required",
+                            List.copyOf(members.keySet()))));
             return "<a href=\"#" + Section.anchor(path) + "\">objects</a>";
         }
         return "objects; <code>" + escape(word) + "</code> says which members there are: " + String.join(", ", links);
@@ -232,8 +270,8 @@ final class MemberTables {
         if (done.add(title)) {
             waiting.add(section);
         }
-        return "<a href=\"#" + section.anchor() + "\">" + escape(title.substring(title.lastIndexOf('/') + 1)
-                .strip()) + "</a>";
+        return "<a href=\"#" + section.anchor() + "\">"
+                + escape(title.substring(title.lastIndexOf('/') + 1).strip()) + "</a>";
     }
 
     private static Optional<Kind<?>> kind(String name) {
@@ -250,7 +288,10 @@ final class MemberTables {
     }
 
     private static String json(JsonNode value) {
-        return value.toString().replace("\",\"", "\", \"").replace("\":", "\": ").replace(",\"", ", \"")
+        return value.toString()
+                .replace("\",\"", "\", \"")
+                .replace("\":", "\": ")
+                .replace(",\"", ", \"")
                 .replace("\\n", "\\n");
     }
 
@@ -263,6 +304,9 @@ final class MemberTables {
     }
 
     private static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

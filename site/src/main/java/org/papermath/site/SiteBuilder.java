@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
 import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.ext.heading.anchor.HeadingAnchorExtension;
@@ -21,20 +20,33 @@ import org.commonmark.renderer.html.HtmlRenderer;
  * <p>In a page, {@code {{name}}} stands for a figure, and a comment {@code <!-- name -->} on a line of its own for a block.
  */
 public final class SiteBuilder {
-    private static final List<Extension> EXTENSIONS = List.of(TablesExtension.create(), HeadingAnchorExtension.create());
+    private static final List<Extension> EXTENSIONS =
+            List.of(TablesExtension.create(), HeadingAnchorExtension.create());
     private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
-    private static final HtmlRenderer RENDERER = HtmlRenderer.builder().extensions(EXTENSIONS).build();
+    private static final HtmlRenderer RENDERER =
+            HtmlRenderer.builder().extensions(EXTENSIONS).build();
     private static final Pattern FIGURE = Pattern.compile("\\{\\{([a-z-]+)}}");
     private static final Pattern BLOCK = Pattern.compile("(?m)^<!-- ([a-z-]+) -->$");
 
     /** The pages in the order of the menu; the name of each is that of its Markdown and its HTML file. */
-    private static final List<Page> PAGES = List.of(new Page("index", "Start here"), new Page("job", "The job, stage by stage"),
-            new Page("units", "Units, reams, formats"), new Page("documents", "Documents"), new Page("order", "Order", true),
-            new Page("recipe", "Recipe", true), new Page("studio", "Studio", true), new Page("record", "Record", true),
-            new Page("plan", "Plan", true), new Page("faults", "Faults", true), new Page("programs", "In a program", true),
+    private static final List<Page> PAGES = List.of(
+            new Page("index", "Start here"),
+            new Page("job", "The job, stage by stage"),
+            new Page("units", "Units, reams, formats"),
+            new Page("documents", "Documents"),
+            new Page("order", "Order", true),
+            new Page("recipe", "Recipe", true),
+            new Page("studio", "Studio", true),
+            new Page("record", "Record", true),
+            new Page("plan", "Plan", true),
+            new Page("faults", "Faults", true),
+            new Page("programs", "In a program", true),
             new Page("accuracy", "Accuracy"),
-            new Page("sources", "Sources"), new Page("assumptions", "Assumptions"), new Page("safety", "Safety"),
-            new Page("words", "Words"), new Page("changes", "Changes"));
+            new Page("sources", "Sources"),
+            new Page("assumptions", "Assumptions"),
+            new Page("safety", "Safety"),
+            new Page("words", "Words"),
+            new Page("changes", "Changes"));
 
     private static final String STYLE = """
             :root{--ink:#222;--soft:#5c5c5c;--paper:#fdfcf9;--edge:#ddd8cc;--link:#1f5d8c;--shade:#f3f0e8}
@@ -75,8 +87,7 @@ public final class SiteBuilder {
             .members td:first-child::before{content:none}.members td:first-child{font-weight:600}}
             """;
 
-    private SiteBuilder() {
-    }
+    private SiteBuilder() {}
 
     /** A page of the menu; an inner one belongs to the one above it. */
     record Page(String name, String title, boolean inner) {
@@ -103,7 +114,8 @@ public final class SiteBuilder {
             Files.writeString(out.resolve(picture.getKey()), picture.getValue());
         }
         for (Page page : PAGES) {
-            String text = page.name().equals("changes") ? Files.readString(top.resolve("CHANGELOG.md"))
+            String text = page.name().equals("changes")
+                    ? Files.readString(top.resolve("CHANGELOG.md"))
                     : Files.readString(top.resolve("site/pages").resolve(page.name() + ".md"));
             Files.writeString(out.resolve(page.name() + ".html"), page(page, body(text, contents, page.name())));
         }
@@ -114,18 +126,20 @@ public final class SiteBuilder {
     }
 
     private static String body(String text, Contents contents, String page) {
-        String figures = FIGURE.matcher(text).replaceAll(found -> Matcher.quoteReplacement(
-                known(contents.figures(), found.group(1), page)));
+        String figures = FIGURE.matcher(text)
+                .replaceAll(found -> Matcher.quoteReplacement(known(contents.figures(), found.group(1), page)));
         String html = RENDERER.render(PARSER.parse(figures));
-        String whole = BLOCK.matcher(html).replaceAll(found -> Matcher.quoteReplacement(
-                known(contents.blocks(), found.group(1), page)));
-        return whole.replaceAll("<table([^>]*)>", "<div class=\"wide\"><table$1>").replace("</table>", "</table></div>");
+        String whole = BLOCK.matcher(html)
+                .replaceAll(found -> Matcher.quoteReplacement(known(contents.blocks(), found.group(1), page)));
+        return whole.replaceAll("<table([^>]*)>", "<div class=\"wide\"><table$1>")
+                .replace("</table>", "</table></div>");
     }
 
     private static String known(Map<String, String> all, String name, String page) {
         String value = all.get(name);
         if (value == null) {
-            throw new IllegalArgumentException("page " + page + " asks for \"" + name + "\", which is none of " + all.keySet());
+            throw new IllegalArgumentException(
+                    "page " + page + " asks for \"" + name + "\", which is none of " + all.keySet());
         }
         return value;
     }
@@ -136,8 +150,14 @@ public final class SiteBuilder {
         out.append(page.title()).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n");
         out.append("<div class=\"frame\">\n<nav aria-label=\"pages\"><b>papermath</b>\n");
         for (Page other : PAGES) {
-            out.append("<a href=\"").append(other.name()).append(".html\"")
-                    .append(other.inner() ? " class=\"inner\"" : "").append(other.equals(page) ? " aria-current=\"page\"" : "").append('>').append(other.title()).append("</a>\n");
+            out.append("<a href=\"")
+                    .append(other.name())
+                    .append(".html\"")
+                    .append(other.inner() ? " class=\"inner\"" : "")
+                    .append(other.equals(page) ? " aria-current=\"page\"" : "")
+                    .append('>')
+                    .append(other.title())
+                    .append("</a>\n");
         }
         out.append("</nav>\n<main>\n").append(body).append("</main>\n</div>\n</body>\n</html>\n");
         return out.toString();

@@ -11,17 +11,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
-import org.papermath.card.MakingCard;
-
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -55,7 +53,8 @@ class SiteBuilderTest {
 
     @Test
     void everyFigureOfTheSampleCouldBePlanned() throws IOException {
-        assertThat(Contents.of(top()).figures().values()).hasSizeGreaterThan(40)
+        assertThat(Contents.of(top()).figures().values())
+                .hasSizeGreaterThan(40)
                 .allSatisfy(figure -> assertThat(figure).isNotBlank().doesNotContain("not done", "null"));
     }
 
@@ -83,7 +82,9 @@ class SiteBuilderTest {
         String page = html("assumptions").replace("<wbr>", "");
         for (Assumption one : Assumptions.standard().all()) {
             String source = one.source().text().replace("&", "&amp;");
-            assertThat(page).contains("<td><code>" + one.key() + "</code></td>").contains("<td>" + one.basis().word() + "</td>")
+            assertThat(page)
+                    .contains("<td><code>" + one.key() + "</code></td>")
+                    .contains("<td>" + one.basis().word() + "</td>")
                     .contains("<td>" + source + "</td>");
         }
     }
@@ -100,8 +101,10 @@ class SiteBuilderTest {
         int members = 0;
         for (String name : PapermathSchemas.names()) {
             // Recipes and studios inside others have pages of their own, and so has the order in a plan.
-            String page = html(name) + (name.equals("order") || name.equals("plan")
-                    ? html("recipe") + html("studio") + html("order") : "");
+            String page = html(name)
+                    + (name.equals("order") || name.equals("plan")
+                            ? html("recipe") + html("studio") + html("order")
+                            : "");
             Set<String> all = new TreeSet<>();
             members(JsonMapper.builder().build().readTree(PapermathSchemas.text(name)), all);
             for (String member : all) {
@@ -114,7 +117,8 @@ class SiteBuilderTest {
 
     /** Gathers the names of members, but for the two forms of a quantity, which are the same everywhere. */
     private static void members(JsonNode schema, Set<String> all) {
-        if (schema.isObject() && schema.path("description").asString("").startsWith("A number and its unit, one of: ")) {
+        if (schema.isObject()
+                && schema.path("description").asString("").startsWith("A number and its unit, one of: ")) {
             return;
         }
         schema.path("properties").properties().forEach(member -> {
@@ -131,8 +135,12 @@ class SiteBuilderTest {
         for (String name : PapermathSchemas.names()) {
             Matcher row = Pattern.compile("<tr><td data-head=\"member\">.*").matcher(html(name));
             while (row.find()) {
-                assertThat(row.group()).contains("data-head=\"what it is\"").contains("data-head=\"how it is written\"")
-                        .doesNotContain("data-head=\"what it is\"></td>", "data-head=\"how it is written\"></td>",
+                assertThat(row.group())
+                        .contains("data-head=\"what it is\"")
+                        .contains("data-head=\"how it is written\"")
+                        .doesNotContain(
+                                "data-head=\"what it is\"></td>",
+                                "data-head=\"how it is written\"></td>",
                                 "data-head=\"if left out\"></td>");
                 rows++;
             }
@@ -143,20 +151,33 @@ class SiteBuilderTest {
     @Test
     void theExamplesOfThePagesAreRead() throws IOException {
         Path folder = top().resolve("examples/src/main/resources/org/papermath/examples/midwinter-concert");
-        assertThat(PapermathDocuments.readOrder(folder.resolve("order.json")).value().order().pieces()).hasSize(3);
-        assertThat(PapermathDocuments.readRecipe(folder.resolve("tide-grey.json")).notes()).isEmpty();
-        assertThat(PapermathDocuments.readRecord(folder.resolve("record.json")).value().measurements()).hasSize(9);
+        assertThat(PapermathDocuments.readOrder(folder.resolve("order.json"))
+                        .value()
+                        .order()
+                        .pieces())
+                .hasSize(3);
+        assertThat(PapermathDocuments.readRecipe(folder.resolve("tide-grey.json"))
+                        .notes())
+                .isEmpty();
+        assertThat(PapermathDocuments.readRecord(folder.resolve("record.json"))
+                        .value()
+                        .measurements())
+                .hasSize(9);
         String page = Files.readString(top().resolve("site/pages/studio.md")).replace("\r\n", "\n");
         String own = page.substring(page.indexOf("```json\n") + 8, page.lastIndexOf("\n```"));
         String studio = Files.readString(folder.resolve("studio.json"));
-        assertThat(PapermathDocuments.readStudio(studio.substring(0, studio.lastIndexOf('}')) + "," + own + "}").value()
-                .assumptions().own()).hasSize(1);
+        assertThat(PapermathDocuments.readStudio(studio.substring(0, studio.lastIndexOf('}')) + "," + own + "}")
+                        .value()
+                        .assumptions()
+                        .own())
+                .hasSize(1);
     }
 
     @Test
     void everySchemaIsServedUnderTheIdThatIsSaid() throws IOException {
         for (String name : PapermathSchemas.names()) {
-            assertThat(Files.readString(out.resolve(name + ".schema.json"))).isEqualTo(PapermathSchemas.text(name))
+            assertThat(Files.readString(out.resolve(name + ".schema.json")))
+                    .isEqualTo(PapermathSchemas.text(name))
                     .contains("\"$id\": \"urn:papermath:" + name + ":1.0\"");
             assertThat(html("documents")).contains("<td><code>urn:papermath:" + name + ":1.0</code></td>");
             assertThat(html(name)).contains("href=\"" + name + ".schema.json\"");
@@ -166,8 +187,10 @@ class SiteBuilderTest {
     @Test
     void everyFaultCodeAndAllLinesForEmbeddersAreShown() throws IOException {
         String faults = html("faults").replace("<wbr>", "");
-        assertThat(FaultCodes.meanings()).hasSizeGreaterThan(60).allSatisfy((code, meaning) -> assertThat(faults)
-                .contains("<td><code>" + code + "</code></td><td>" + meaning + "</td>"));
+        assertThat(FaultCodes.meanings())
+                .hasSizeGreaterThan(60)
+                .allSatisfy((code, meaning) ->
+                        assertThat(faults).contains("<td><code>" + code + "</code></td><td>" + meaning + "</td>"));
         String programs = html("programs");
         assertThat(Contents.lines(top())).hasSizeGreaterThan(8).allSatisfy((name, block) -> {
             assertThat(block).startsWith("<pre><code>").doesNotContain("guide:").doesNotStartWith("<pre><code> ");

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -21,7 +20,6 @@ import org.papermath.json.OrderDocument;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.RecordLines;
 import org.papermath.record.BatchRecord;
-
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.MapperFeature;
@@ -48,61 +46,84 @@ public class DocumentBenchmark {
             .enable(SerializationFeature.INDENT_OUTPUT)
             .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
             .build();
-    private static final JsonMapper STRICT_LINE = STRICT.rebuild().disable(SerializationFeature.INDENT_OUTPUT).build();
+    private static final JsonMapper STRICT_LINE =
+            STRICT.rebuild().disable(SerializationFeature.INDENT_OUTPUT).build();
 
-    record Share(String fibre, double share) {
-    }
+    record Share(String fibre, double share) {}
 
-    record Additive(String name, String purpose, double dose) {
-    }
+    record Additive(String name, String purpose, double dose) {}
 
-    record Recipe(String name, List<Share> furnish, double beating, double drainability, List<Additive> additives,
-            double vatConsistency) {
-    }
+    record Recipe(
+            String name,
+            List<Share> furnish,
+            double beating,
+            double drainability,
+            List<Additive> additives,
+            double vatConsistency) {}
 
-    record Equipment(String name, double trough, double ratedLoad) {
-    }
+    record Equipment(String name, double trough, double ratedLoad) {}
 
-    record Vat(String name, double volume, double temperature) {
-    }
+    record Vat(String name, double volume, double temperature) {}
 
-    record Mould(String name, List<Double> opening) {
-    }
+    record Mould(String name, List<Double> opening) {}
 
-    record Press(String name, double jack, List<Double> platen) {
-    }
+    record Press(String name, double jack, List<Double> platen) {}
 
-    record Felts(List<Double> size, double grammage, int count) {
-    }
+    record Felts(List<Double> size, double grammage, int count) {}
 
-    record Dryer(String kind, String name, int capacity) {
-    }
+    record Dryer(String kind, String name, int capacity) {}
 
-    record Air(double temperature, double humidity) {
-    }
+    record Air(double temperature, double humidity) {}
 
-    record Studio(String name, Equipment beater, Vat vat, List<Mould> moulds, Press press, Felts felts,
-            List<Dryer> dryers, Air room, double scaleStep, double fineScaleStep, double jugStep, double workingDay,
-            boolean customaryUnits, String edition) {
-    }
+    record Studio(
+            String name,
+            Equipment beater,
+            Vat vat,
+            List<Mould> moulds,
+            Press press,
+            Felts felts,
+            List<Dryer> dryers,
+            Air room,
+            double scaleStep,
+            double fineScaleStep,
+            double jugStep,
+            double workingDay,
+            boolean customaryUnits,
+            String edition) {}
 
-    record Piece(String name, int count, String recipe, List<Double> size, double grammage, double spare, int kept,
-            double trim, double gap, String dryer) {
-    }
+    record Piece(
+            String name,
+            int count,
+            String recipe,
+            List<Double> size,
+            double grammage,
+            double spare,
+            int kept,
+            double trim,
+            double gap,
+            String dryer) {}
 
-    record Order(String format, String version, String name, LocalDate due, List<Recipe> recipes, Studio studio,
-            List<Piece> pieces) {
-    }
+    record Order(
+            String format,
+            String version,
+            String name,
+            LocalDate due,
+            List<Recipe> recipes,
+            Studio studio,
+            List<Piece> pieces) {}
 
-    record Reading(double read, double error) {
-    }
+    record Reading(double read, double error) {}
 
-    record Measured(String what, Reading couched, Reading pressed, Reading ovenDry, Reading width, Reading height) {
-    }
+    record Measured(String what, Reading couched, Reading pressed, Reading ovenDry, Reading width, Reading height) {}
 
-    record Batch(String format, String version, String name, LocalDate date, String beater, String note,
-            List<Measured> measured) {
-    }
+    record Batch(
+            String format,
+            String version,
+            String name,
+            LocalDate date,
+            String beater,
+            String note,
+            List<Measured> measured) {}
 
     private static final String ORDER = """
             {"format": "papermath/order", "version": "1.0", "name": "spring", "due": "2027-04-09",
@@ -118,11 +139,13 @@ public class DocumentBenchmark {
                "dryers": [{"kind": "boards", "name": "boards", "capacity": 24}],
                "room": {"temperature": "18 Cel", "humidity": "58 %"}},
              "pieces": [PIECES]}
-            """.replace("PIECES", IntStream.range(0, 24).mapToObj("""
+            """.replace(
+                    "PIECES", IntStream.range(0, 24).mapToObj("""
             {"name": "piece %d", "count": 70, "recipe": "plain", "size": ["148.5 mm", "210.25 mm"],
              "grammage": "130.5 g/m2", "spare": "12 %%", "kept": 2, "trim": "4 mm", "gap": "3 mm", "dryer": "boards"}
             """::formatted).collect(Collectors.joining(",")));
-    private static final String RECORD = """
+    private static final String RECORD =
+            """
             {"format": "papermath/record", "version": "1.0", "name": "reed, second", "date": "2027-03-11",
              "beater": "big beater", "note": "rain", "measured": [MEASURED]}
             """.replace("MEASURED", IntStream.range(0, 8).mapToObj(i -> """

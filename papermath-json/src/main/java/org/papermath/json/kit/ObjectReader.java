@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.function.Supplier;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.tree.JsonValue;
@@ -35,6 +34,7 @@ public final class ObjectReader {
     private int askedSoFar;
     /** What stands for every member that is not written. */
     private @Nullable ValueReader absent;
+
     private boolean closed;
 
     private ObjectReader(Source source, JsonValue place, boolean readable) {
@@ -134,9 +134,16 @@ public final class ObjectReader {
         if (readable && found != 1) {
             List<String> written = Arrays.stream(names).filter(this::has).toList();
             String wanted = "one of \"" + String.join("\", \"", names) + "\" is wanted";
-            source.fault(place, FaultCodes.ONE_OF, String.join(", ", written), List.of(names), "", written.isEmpty()
-                    ? wanted + "; none is written."
-                    : wanted + "; \"" + String.join("\" and \"", written) + "\" are written. Keep one of them.");
+            source.fault(
+                    place,
+                    FaultCodes.ONE_OF,
+                    String.join(", ", written),
+                    List.of(names),
+                    "",
+                    written.isEmpty()
+                            ? wanted + "; none is written."
+                            : wanted + "; \"" + String.join("\" and \"", written)
+                                    + "\" are written. Keep one of them.");
         }
     }
 
@@ -188,8 +195,13 @@ public final class ObjectReader {
         close();
         if (readable) {
             for (JsonValue extra : place.extras().values()) {
-                source.faultAtName(extra, FaultCodes.UNKNOWN, known(), "", "\"" + JsonValue.shown(extra.step())
-                        + "\" cannot be kept inside a quantity. Put it beside the quantity.");
+                source.faultAtName(
+                        extra,
+                        FaultCodes.UNKNOWN,
+                        known(),
+                        "",
+                        "\"" + JsonValue.shown(extra.step())
+                                + "\" cannot be kept inside a quantity. Put it beside the quantity.");
             }
         }
     }
@@ -201,10 +213,16 @@ public final class ObjectReader {
     private void unknown(JsonValue member) {
         Collection<String> known = known();
         String nearest = source.nearest(member.step(), known);
-        String advice = nearest.isEmpty() ? " Known here: " + String.join(", ", known) + "."
+        String advice = nearest.isEmpty()
+                ? " Known here: " + String.join(", ", known) + "."
                 : " Did you mean \"" + nearest + "\"?";
-        source.faultAtName(member, FaultCodes.UNKNOWN, known, nearest, "\"" + JsonValue.shown(member.step())
-                + "\" is not known here." + advice + " A note of your own begins with x-.");
+        source.faultAtName(
+                member,
+                FaultCodes.UNKNOWN,
+                known,
+                nearest,
+                "\"" + JsonValue.shown(member.step()) + "\" is not known here." + advice
+                        + " A note of your own begins with x-.");
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.json.tree.ForeignMembers;
 import org.papermath.json.tree.JsonText;
@@ -31,10 +30,12 @@ public final class ObjectWriter {
     private final String pointer;
     /** The members of others that are not written yet, by the name they stand behind. */
     private final Map<@Nullable String, JsonValue> waiting;
+
     private String[] few = new String[FEW / 2];
     private int written;
     /** A bit for the hash of every name so far: a new one is rarely taken for an old one. */
     private long seen;
+
     private Set<String> many = Set.of();
     private boolean first = true;
 
@@ -143,7 +144,9 @@ public final class ObjectWriter {
 
     @Override
     public String toString() {
-        return "object with " + (many.isEmpty() ? String.join(", ", Arrays.asList(few).subList(0, written))
-                : String.join(", ", many));
+        return "object with "
+                + (many.isEmpty()
+                        ? String.join(", ", Arrays.asList(few).subList(0, written))
+                        : String.join(", ", many));
     }
 }

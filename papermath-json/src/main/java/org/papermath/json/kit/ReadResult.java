@@ -6,7 +6,6 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.PapermathException;
 
@@ -99,8 +98,10 @@ public final class ReadResult<T> {
     public T get() {
         T known = value;
         if (known == null) {
-            throw faulty ? new Faulty() : new NoSuchElementException("nothing is written at " + place.pointer()
-                    + "; use orElse or optional() for an optional member");
+            throw faulty
+                    ? new Faulty()
+                    : new NoSuchElementException("nothing is written at " + place.pointer()
+                            + "; use orElse or optional() for an optional member");
         }
         return known;
     }

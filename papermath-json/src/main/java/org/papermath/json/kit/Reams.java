@@ -3,20 +3,18 @@ package org.papermath.json.kit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-
 import javax.measure.quantity.Length;
-
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 
 /** The bases of reams as documents write them. */
 final class Reams {
-    static final List<ReamBasis> NAMED = Stream.concat(ReamBasis.grades().stream(),
-            Stream.of(ReamBasis.THREE_THOUSAND_SQUARE_FEET)).toList();
+    static final List<ReamBasis> NAMED = Stream.concat(
+                    ReamBasis.grades().stream(), Stream.of(ReamBasis.THREE_THOUSAND_SQUARE_FEET))
+            .toList();
 
-    private Reams() {
-    }
+    private Reams() {}
 
     static ReamBasis of(Optional<ReamBasis> named, Amount<Length> width, Amount<Length> length, int count) {
         if (named.isEmpty()) {
@@ -24,10 +22,17 @@ final class Reams {
         }
         ReamBasis basis = named.get();
         if (!basis.width().isWithin(width, 1e-9) || !basis.length().isWithin(length, 1e-9)) {
-            throw Refused.of("ream.sheet", "ream: " + basis.name() + " is reckoned on a sheet of " + basis.width()
-                    + " by " + basis.length() + "; " + width + " by " + length
-                    + " is written. Mend the sheet or leave the name out.",
-                    "name", basis.name(), "width", width.toString(), "length", length.toString());
+            throw Refused.of(
+                    "ream.sheet",
+                    "ream: " + basis.name() + " is reckoned on a sheet of " + basis.width()
+                            + " by " + basis.length() + "; " + width + " by " + length
+                            + " is written. Mend the sheet or leave the name out.",
+                    "name",
+                    basis.name(),
+                    "width",
+                    width.toString(),
+                    "length",
+                    length.toString());
         }
         return basis.count() == count ? basis : basis.withCount(count);
     }

@@ -11,11 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.json.DocumentFormat;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.tree.JsonTree;
@@ -45,14 +43,19 @@ public final class ValueReader {
     private static final String NOT_A_NUMBER = "quantity.not-a-number";
 
     /** A number with an exponent of three digits or more, or with so many that it may be as large. */
-    private static final Pattern HUGE = Pattern.compile(
-            "^\\s*[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)[eE]\\+?[0-9]{3,}\\s*(?:[^0-9,'\\s].*)?$");
+    private static final Pattern HUGE =
+            Pattern.compile("^\\s*[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)[eE]\\+?[0-9]{3,}\\s*(?:[^0-9,'\\s].*)?$");
 
-    private enum State { GIVEN, ABSENT, FAULTY }
+    private enum State {
+        GIVEN,
+        ABSENT,
+        FAULTY
+    }
 
     private final Source source;
     private final JsonValue value;
     private final State state;
+
     private ValueReader(Source source, JsonValue value, State state) {
         this.source = source;
         this.value = value;
@@ -145,14 +148,17 @@ public final class ValueReader {
             return false;
         }
         // A number too long or a broken text was reported while the document was taken apart.
-        return value.type() == JsonValue.Type.OBJECT || value.type() == JsonValue.Type.LIST
+        return value.type() == JsonValue.Type.OBJECT
+                || value.type() == JsonValue.Type.LIST
                 || !source.session().isFaulty(value);
     }
 
     private void wrongType(String wanted) {
         String advice = value.type() == JsonValue.Type.NULL ? " Leave the member out if there is nothing to say." : "";
-        fault(FaultCodes.TYPE, List.of(wanted), wanted + " is wanted here; " + value.type().words() + " is written."
-                + advice);
+        fault(
+                FaultCodes.TYPE,
+                List.of(wanted),
+                wanted + " is wanted here; " + value.type().words() + " is written." + advice);
     }
 
     private void fault(String code, Collection<String> accepted, String text, Object... namesAndValues) {
@@ -246,9 +252,17 @@ public final class ValueReader {
             return ReadResult.faulty(this);
         }
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
-            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; a whole number "
-                    + (most == Integer.MAX_VALUE && number.signum() < 0 ? "of " + least + " or more is wanted."
-                            : "from " + least + " to " + most + " is wanted."), "least", least, "most", most);
+            fault(
+                    FaultCodes.RANGE,
+                    List.of(),
+                    value.found() + " is written; a whole number "
+                            + (most == Integer.MAX_VALUE && number.signum() < 0
+                                    ? "of " + least + " or more is wanted."
+                                    : "from " + least + " to " + most + " is wanted."),
+                    "least",
+                    least,
+                    "most",
+                    most);
             return ReadResult.faulty(this);
         }
         return ReadResult.of(this, number.signum() == 0 ? 0 : number.intValue());
@@ -284,11 +298,19 @@ public final class ValueReader {
             return ReadResult.faulty(this);
         }
         if (!(number >= least && number <= most)) {
-            String rule = Double.isInfinite(most) ? Units.number(least) + " or more"
-                    : Double.isInfinite(least) ? "at most " + Units.number(most)
-                    : "from " + Units.number(least) + " to " + Units.number(most);
-            fault(FaultCodes.RANGE, List.of(), value.found() + " is written; it must be " + rule + ".", "least", least,
-                    "most", most);
+            String rule = Double.isInfinite(most)
+                    ? Units.number(least) + " or more"
+                    : Double.isInfinite(least)
+                            ? "at most " + Units.number(most)
+                            : "from " + Units.number(least) + " to " + Units.number(most);
+            fault(
+                    FaultCodes.RANGE,
+                    List.of(),
+                    value.found() + " is written; it must be " + rule + ".",
+                    "least",
+                    least,
+                    "most",
+                    most);
             return ReadResult.faulty(this);
         }
         return ReadResult.of(this, number);
@@ -309,7 +331,9 @@ public final class ValueReader {
      * @return the flag
      */
     public ReadResult<Boolean> flag() {
-        return isReadable(JsonValue.Type.FLAG) ? ReadResult.of(this, value.text().equals("true")) : unread();
+        return isReadable(JsonValue.Type.FLAG)
+                ? ReadResult.of(this, value.text().equals("true"))
+                : unread();
     }
 
     /**
@@ -321,10 +345,13 @@ public final class ValueReader {
         if (state == State.GIVEN && value.type() == JsonValue.Type.FLAG) {
             return flag().map(flag -> flag);
         }
-        boolean whole = state == State.GIVEN && value.type() == JsonValue.Type.NUMBER
+        boolean whole = state == State.GIVEN
+                && value.type() == JsonValue.Type.NUMBER
                 && value.text().chars().noneMatch(c -> c == '.' || c == 'e' || c == 'E');
-        return number(whole ? Long.MIN_VALUE : Double.NEGATIVE_INFINITY, whole ? Long.MAX_VALUE
-                : Double.POSITIVE_INFINITY).map(number -> whole ? whole(value.text()) : (Object) number);
+        return number(
+                        whole ? Long.MIN_VALUE : Double.NEGATIVE_INFINITY,
+                        whole ? Long.MAX_VALUE : Double.POSITIVE_INFINITY)
+                .map(number -> whole ? whole(value.text()) : (Object) number);
     }
 
     private static Object whole(String text) {
@@ -344,15 +371,22 @@ public final class ValueReader {
         boolean form = isDay(value.text());
         if (form) {
             try {
-                return ReadResult.of(this, LocalDate.of(digits(value.text().substring(0, 4)),
-                        digits(value.text().substring(5, 7)), digits(value.text().substring(8))))
+                return ReadResult.of(
+                                this,
+                                LocalDate.of(
+                                        digits(value.text().substring(0, 4)),
+                                        digits(value.text().substring(5, 7)),
+                                        digits(value.text().substring(8))))
                         .check(day -> Limits.day(day, "day"));
             } catch (DateTimeException e) {
                 // falls to the fault below
             }
         }
-        fault(form ? FaultCodes.NO_DAY : FaultCodes.DATE, List.of("YYYY-MM-DD"), "\"" + value.found()
-                + "\" is not a day of the calendar. Write the year, the month and the day, such as 2026-11-25.");
+        fault(
+                form ? FaultCodes.NO_DAY : FaultCodes.DATE,
+                List.of("YYYY-MM-DD"),
+                "\"" + value.found()
+                        + "\" is not a day of the calendar. Write the year, the month and the day, such as 2026-11-25.");
         return ReadResult.faulty(this);
     }
 
@@ -407,9 +441,15 @@ public final class ValueReader {
 
     private void notAmong(String code, Collection<String> words, String sentence) {
         String nearest = source.nearest(value.text(), words);
-        source.fault(value, code, value.found(), words, nearest, sentence + "."
-                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
-                + (words.isEmpty() ? "" : " Accepted: " + NearestWord.listed(words) + "."));
+        source.fault(
+                value,
+                code,
+                value.found(),
+                words,
+                nearest,
+                sentence + "."
+                        + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
+                        + (words.isEmpty() ? "" : " Accepted: " + NearestWord.listed(words) + "."));
     }
 
     /**
@@ -432,16 +472,21 @@ public final class ValueReader {
             case OBJECT -> {
                 ObjectReader object = object();
                 boolean ream = kind == (Kind<?>) Kinds.GRAMMAGE && (object.has("weight") || object.has("sheet"));
-                return ream ? grammageOfReam(object).map(grammage -> (Amount<Q>) (Amount<?>) grammage)
+                return ream
+                        ? grammageOfReam(object).map(grammage -> (Amount<Q>) (Amount<?>) grammage)
                         : quantityOfParts(object, kind);
             }
             case NUMBER -> {
-                fault(FaultCodes.NO_UNIT, kind.codes(), kind.name() + ": " + value.found()
-                        + " is written without a unit. Write a text such as \"" + value.found() + " "
-                        + kind.codes().get(0)
-                        + "\". Accepted units: " + String.join(", ", kind.codes()) + ".");
+                fault(
+                        FaultCodes.NO_UNIT,
+                        kind.codes(),
+                        kind.name() + ": " + value.found()
+                                + " is written without a unit. Write a text such as \"" + value.found() + " "
+                                + kind.codes().get(0)
+                                + "\". Accepted units: " + String.join(", ", kind.codes()) + ".");
             }
-            case LIST, FLAG, NULL -> wrongType("a quantity such as \"12.5 " + kind.codes().get(0) + "\"");
+            case LIST, FLAG, NULL ->
+                wrongType("a quantity such as \"12.5 " + kind.codes().get(0) + "\"");
         }
         return ReadResult.faulty(this);
     }
@@ -451,8 +496,13 @@ public final class ValueReader {
             return ReadResult.faulty(this);
         }
         if (value.text().length() > JsonTree.MOST_QUANTITY) {
-            fault(FaultCodes.LONG_TEXT, List.of(), "the quantity has " + value.text().length() + " characters; at most "
-                    + JsonTree.MOST_QUANTITY + " are read.", "most", JsonTree.MOST_QUANTITY);
+            fault(
+                    FaultCodes.LONG_TEXT,
+                    List.of(),
+                    "the quantity has " + value.text().length() + " characters; at most " + JsonTree.MOST_QUANTITY
+                            + " are read.",
+                    "most",
+                    JsonTree.MOST_QUANTITY);
             return ReadResult.faulty(this);
         }
         try {
@@ -464,7 +514,8 @@ public final class ValueReader {
             return ReadResult.faulty(this);
         } catch (PapermathException e) {
             if (e.code().equals(NOT_A_NUMBER)
-                    || (e.code().equals("quantity.unreadable-number") && HUGE.matcher(value.text()).find())) {
+                    || (e.code().equals("quantity.unreadable-number")
+                            && HUGE.matcher(value.text()).find())) {
                 fault(FaultCodes.NUMBER, List.of(), value.found() + " is too large to be held.");
             } else {
                 refuse(e, kind.codes());
@@ -482,8 +533,13 @@ public final class ValueReader {
             try {
                 return kind.of(number.get(), code.get());
             } catch (PapermathException e) {
-                throw e.code().equals(NOT_A_NUMBER) ? Refused.of(FaultCodes.NUMBER, Units.number(number.get()) + " "
-                        + code.get() + " is too large to be held.", "found", Units.number(number.get())) : e;
+                throw e.code().equals(NOT_A_NUMBER)
+                        ? Refused.of(
+                                FaultCodes.NUMBER,
+                                Units.number(number.get()) + " " + code.get() + " is too large to be held.",
+                                "found",
+                                Units.number(number.get()))
+                        : e;
             }
         });
     }
@@ -497,7 +553,8 @@ public final class ValueReader {
             double pounds = weight.get().in("lb");
             Amount<Length> width = sheet.get().get(0);
             Amount<Length> length = sheet.get().get(1);
-            ReamBasis basis = count.isGiven() ? ReamBasis.of(width, length, count.get())
+            ReamBasis basis = count.isGiven()
+                    ? ReamBasis.of(width, length, count.get())
                     : ReamBasis.ofUnknownCount(pounds, width, length);
             // In the unit it is written in, so that it is the same when it is read again.
             return Grammage.pounds(pounds, basis).to("g/m2");
@@ -505,8 +562,11 @@ public final class ValueReader {
     }
 
     private static ReadResult<List<Amount<Length>>> sheet(ObjectReader object) {
-        return object.required("sheet").list(2, 2,
-                side -> side.quantity(Kinds.LENGTH).check(q -> Kinds.LENGTH.siAboveZero(q, "ream sheet side")));
+        return object.required("sheet")
+                .list(
+                        2,
+                        2,
+                        side -> side.quantity(Kinds.LENGTH).check(q -> Kinds.LENGTH.siAboveZero(q, "ream sheet side")));
     }
 
     /**
@@ -524,7 +584,8 @@ public final class ValueReader {
         ReadResult<List<Amount<Length>>> sheet = sheet(object);
         ReadResult<Integer> count = object.required("count").count(1, 100_000);
         object.closeAgainstOthers();
-        return object.make(() -> Reams.of(named.optional(), sheet.get().get(0), sheet.get().get(1), count.get()));
+        return object.make(
+                () -> Reams.of(named.optional(), sheet.get().get(0), sheet.get().get(1), count.get()));
     }
 
     /**
@@ -578,11 +639,20 @@ public final class ValueReader {
         int size = held + value.unheld();
         boolean good = true;
         if (size < least || size > most) {
-            String rule = least == most ? String.valueOf(least) : most == Integer.MAX_VALUE ? least + " or more"
-                    : least + " to " + most;
-            source.fault(value, FaultCodes.LENGTH, String.valueOf(size), List.of(rule), "", "the list has "
-                    + size + (size == 1 ? " item; " : " items; ") + rule + " are wanted.",
-                    "least", least, "most", most);
+            String rule = least == most
+                    ? String.valueOf(least)
+                    : most == Integer.MAX_VALUE ? least + " or more" : least + " to " + most;
+            source.fault(
+                    value,
+                    FaultCodes.LENGTH,
+                    String.valueOf(size),
+                    List.of(rule),
+                    "",
+                    "the list has " + size + (size == 1 ? " item; " : " items; ") + rule + " are wanted.",
+                    "least",
+                    least,
+                    "most",
+                    most);
             good = false;
         }
         List<T> all = new ArrayList<>(held);
@@ -673,7 +743,10 @@ public final class ValueReader {
      */
     public void writtenAs(List<?> read, List<?> written) {
         if (state == State.GIVEN && !source.kept().isEmpty()) {
-            source.kept().reorder(value.pointer(), read.stream().mapToInt(written::indexOf).toArray());
+            source.kept()
+                    .reorder(
+                            value.pointer(),
+                            read.stream().mapToInt(written::indexOf).toArray());
         }
     }
 

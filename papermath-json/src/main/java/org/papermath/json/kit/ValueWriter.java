@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
-
 import javax.measure.Quantity;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.json.tree.ForeignMembers;
 import org.papermath.json.tree.JsonText;
@@ -23,12 +21,15 @@ import org.papermath.quantity.Units;
 public final class ValueWriter {
     /** The level of a document that stands on one line. */
     static final int ONE_LINE = -1;
+
     private static final int LINE = 100;
     private static final int FIGURES = 12;
     /** A line break with the blanks of a level behind it. */
-    private static final String[] BREAKS = IntStream.range(0, 12).mapToObj(ValueWriter::broken).toArray(String[]::new);
+    private static final String[] BREAKS =
+            IntStream.range(0, 12).mapToObj(ValueWriter::broken).toArray(String[]::new);
     /** The same with the comma before and the quotation mark behind. */
-    private static final String[] QUOTES = IntStream.range(0, 12).mapToObj(ValueWriter::quote).toArray(String[]::new);
+    private static final String[] QUOTES =
+            IntStream.range(0, 12).mapToObj(ValueWriter::quote).toArray(String[]::new);
 
     private final StringBuilder text;
     private final ForeignMembers kept;
@@ -42,7 +43,12 @@ public final class ValueWriter {
         this(text, kept, level, pointer, null, "");
     }
 
-    ValueWriter(StringBuilder text, ForeignMembers kept, int level, String pointer, @Nullable ObjectWriter owner,
+    ValueWriter(
+            StringBuilder text,
+            ForeignMembers kept,
+            int level,
+            String pointer,
+            @Nullable ObjectWriter owner,
             String name) {
         this.text = text;
         this.kept = kept;
@@ -209,7 +215,8 @@ public final class ValueWriter {
      */
     public void figure(Amount<?> amount) {
         String[] parts = Units.print(amount).split(" ", 2);
-        String number = Units.number(new BigDecimal(parts[0]).round(new MathContext(FIGURES)).doubleValue());
+        String number = Units.number(
+                new BigDecimal(parts[0]).round(new MathContext(FIGURES)).doubleValue());
         text(parts.length == 1 ? number : number + " " + parts[1]);
     }
 
@@ -357,7 +364,9 @@ public final class ValueWriter {
     /** Writes a value as it was, with what is kept in it. */
     void figures(JsonValue value) {
         switch (value.type()) {
-            case OBJECT -> object(out -> value.members().forEach(one -> out.member(one.step()).figures(one)));
+            case OBJECT ->
+                object(out ->
+                        value.members().forEach(one -> out.member(one.step()).figures(one)));
             case LIST -> list(value.items(), ValueWriter::figures);
             case TEXT -> text(value.text());
             case NUMBER, FLAG, NULL -> plain(value.text());

@@ -8,7 +8,6 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
 import org.papermath.json.DocumentFormat;
 import org.papermath.json.DocumentResolver;
 import org.papermath.json.FaultCodes;
@@ -33,14 +32,15 @@ public final class WholeDocuments {
     public static final int ONE_LINE = ValueWriter.ONE_LINE;
     /** How many references may lead from document to document. */
     private static final int MOST_REFERENCES = 8;
+
     private static final Pattern VERSION = Pattern.compile("(0|[1-9][0-9]{0,5})\\.(0|[1-9][0-9]{0,5})");
 
     /** Characters that most records, and most other documents, fit into. */
     private static final int LINE_ROOM = 4096;
+
     private static final int ROOM = 16384;
 
-    private WholeDocuments() {
-    }
+    private WholeDocuments() {}
 
     /**
      * Returns a reader of one value.
@@ -116,8 +116,8 @@ public final class WholeDocuments {
      * @param mapping asks for the members other than the head, and makes the value
      * @return the value; empty after a fault that leaves nothing to read it by
      */
-    public static <T> Optional<ReadResult<T>> read(Source source, byte[] bytes, DocumentFormat format,
-            Function<? super ObjectReader, ReadResult<T>> mapping) {
+    public static <T> Optional<ReadResult<T>> read(
+            Source source, byte[] bytes, DocumentFormat format, Function<? super ObjectReader, ReadResult<T>> mapping) {
         return JsonTree.read(bytes, source, format.renamed()).flatMap(root -> {
             ValueReader at = ValueReader.of(source, root);
             ObjectReader object = at.object();
@@ -132,26 +132,35 @@ public final class WholeDocuments {
     private static boolean isHeadRead(Source source, ObjectReader object, DocumentFormat format) {
         ReadResult<String> word = object.required("format").text();
         ReadResult<String> version = object.required("version").text();
-        object.optional("writtenBy").object(WholeDocuments::writtenBy).optionalUnlessFaulty()
+        object.optional("writtenBy")
+                .object(WholeDocuments::writtenBy)
+                .optionalUnlessFaulty()
                 .ifPresent(source.kept()::writtenBy);
         boolean right = true;
         if (word.isGiven() && !word.isFaulty() && !word.get().equals(format.word())) {
-            word.refuse(FaultCodes.FORMAT, "\"" + JsonValue.shown(word.get())
-                    + "\" is written; a document of the format \""
-                    + format.word() + "\" is wanted here.", List.of(format.word()));
+            word.refuse(
+                    FaultCodes.FORMAT,
+                    "\"" + JsonValue.shown(word.get())
+                            + "\" is written; a document of the format \""
+                            + format.word() + "\" is wanted here.",
+                    List.of(format.word()));
             right = false;
         }
         if (version.isGiven() && !version.isFaulty() && !version.get().equals(format.version())) {
             Matcher parts = VERSION.matcher(version.get());
             if (!parts.matches()) {
-                version.refuse(FaultCodes.VERSION, "\"" + JsonValue.shown(version.get())
-                        + "\" is not a version. Write a text such as \"" + format.version() + "\".",
+                version.refuse(
+                        FaultCodes.VERSION,
+                        "\"" + JsonValue.shown(version.get()) + "\" is not a version. Write a text such as \""
+                                + format.version() + "\".",
                         List.of(format.version()));
             } else if (Integer.parseInt(parts.group(1)) != format.major()
                     || Integer.parseInt(parts.group(2)) > format.minor()) {
-                version.refuse(FaultCodes.VERSION_OTHER, "the document has version " + version.get() + " of "
-                        + format.word() + "; this version of the library reads " + format.major() + ".0 to "
-                        + format.version() + ". Use a version of the library that reads " + version.get() + ".",
+                version.refuse(
+                        FaultCodes.VERSION_OTHER,
+                        "the document has version " + version.get() + " of "
+                                + format.word() + "; this version of the library reads " + format.major() + ".0 to "
+                                + format.version() + ". Use a version of the library that reads " + version.get() + ".",
                         List.of(format.version()));
                 right = false;
             }
@@ -166,12 +175,18 @@ public final class WholeDocuments {
     }
 
     /** Reads a document another one refers to. */
-    static <T> ReadResult<T> follow(Source from, JsonValue at, String reference, DocumentFormat format,
+    static <T> ReadResult<T> follow(
+            Source from,
+            JsonValue at,
+            String reference,
+            DocumentFormat format,
             Function<? super ObjectReader, ReadResult<T>> mapping) {
         ValueReader place = ValueReader.of(from, at);
         if (from.depth() >= MOST_REFERENCES) {
-            place.refuse(FaultCodes.REFERENCE_DEPTH, "references lead on through more than " + MOST_REFERENCES
-                    + " documents. Write the part in full.", List.of());
+            place.refuse(
+                    FaultCodes.REFERENCE_DEPTH,
+                    "references lead on through more than " + MOST_REFERENCES + " documents. Write the part in full.",
+                    List.of());
             return ReadResult.faulty(place);
         }
         DocumentResolver.Found found;
@@ -181,15 +196,16 @@ public final class WholeDocuments {
             place.refuse(e, List.of());
             return ReadResult.faulty(place);
         } catch (IOException e) {
-            place.refuse(FaultCodes.REFERENCE_UNREADABLE, "\"" + JsonValue.shown(reference) + "\" cannot be read.",
+            place.refuse(
+                    FaultCodes.REFERENCE_UNREADABLE,
+                    "\"" + JsonValue.shown(reference) + "\" cannot be read.",
                     List.of());
             return ReadResult.faulty(place);
         }
         Source source = new Source(found.name(), from.session(), found.next(), from.depth() + 1);
         ReadResult<T> got = read(source, found.bytes(), format, mapping).orElse(ReadResult.faulty(place));
         if (!got.isFaulty()) {
-            from.kept().addReference(at.parent() == null ? at : at.parent(), reference,
-                    source.kept());
+            from.kept().addReference(at.parent() == null ? at : at.parent(), reference, source.kept());
         }
         return got;
     }
@@ -203,12 +219,20 @@ public final class WholeDocuments {
      * @param mapping writes the members of the value, other than the head
      * @return the whole document
      */
-    public static <T> JsonValue tree(DocumentFormat format, T value,
-            BiConsumer<? super ObjectWriter, ? super T> mapping) {
+    public static <T> JsonValue tree(
+            DocumentFormat format, T value, BiConsumer<? super ObjectWriter, ? super T> mapping) {
         String plain = write(format, value, new ForeignMembers(), mapping, ValueWriter.ONE_LINE);
-        return JsonTree.read(plain.getBytes(StandardCharsets.UTF_8), new Source("", new FaultLog(), reference -> {
-            throw new IllegalStateException("nothing is followed here");
-        }, 0), List.of()).orElseThrow(() -> new IllegalStateException("what is written cannot be read: " + format));
+        return JsonTree.read(
+                        plain.getBytes(StandardCharsets.UTF_8),
+                        new Source(
+                                "",
+                                new FaultLog(),
+                                reference -> {
+                                    throw new IllegalStateException("nothing is followed here");
+                                },
+                                0),
+                        List.of())
+                .orElseThrow(() -> new IllegalStateException("what is written cannot be read: " + format));
     }
 
     /**
@@ -222,16 +246,21 @@ public final class WholeDocuments {
      * @param level the level it stands at, 0 or {@link #ONE_LINE}
      * @return the text, with a line break at its end
      */
-    public static <T> String write(DocumentFormat format, T value, ForeignMembers kept,
-            BiConsumer<? super ObjectWriter, ? super T> mapping, int level) {
+    public static <T> String write(
+            DocumentFormat format,
+            T value,
+            ForeignMembers kept,
+            BiConsumer<? super ObjectWriter, ? super T> mapping,
+            int level) {
         StringBuilder text = new StringBuilder(level == ValueWriter.ONE_LINE ? LINE_ROOM : ROOM);
         new ValueWriter(text, kept, level, "").object(out -> {
             out.member("format").text(format.word());
             out.member("version").text(format.version());
-            kept.writtenBy().ifPresent(who -> out.member("writtenBy").object(by -> {
-                by.member("program").text(ReadableText.name(who.program()));
-                by.member("version").text(ReadableText.name(who.version()));
-            }));
+            kept.writtenBy()
+                    .ifPresent(who -> out.member("writtenBy").object(by -> {
+                        by.member("program").text(ReadableText.name(who.program()));
+                        by.member("version").text(ReadableText.name(who.version()));
+                    }));
             mapping.accept(out, value);
         });
         return text.append('\n').toString();

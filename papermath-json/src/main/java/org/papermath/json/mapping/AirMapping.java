@@ -2,7 +2,6 @@ package org.papermath.json.mapping;
 
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
-
 import org.papermath.air.Air;
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
@@ -13,18 +12,15 @@ import org.papermath.quantity.RelativeHumidity;
 
 /** Air by its temperature and humidity. */
 public final class AirMapping {
-    private AirMapping() {
-    }
+    private AirMapping() {}
 
     public static ReadResult<Air> read(ObjectReader in) {
         ReadResult<Amount<Temperature>> temperature =
-                CommonMembers.within(in.required("temperature"), Limits.AIR_TEMPERATURE,
-                "air temperature");
+                CommonMembers.within(in.required("temperature"), Limits.AIR_TEMPERATURE, "air temperature");
         ReadResult<Amount<RelativeHumidity>> humidity =
-                CommonMembers.within(in.required("humidity"), Limits.AIR_HUMIDITY,
-                "relative humidity");
-        ReadResult<Amount<Pressure>> pressure = CommonMembers.within(in.optional("pressure"), Limits.AIR_PRESSURE,
-                "pressure of the atmosphere");
+                CommonMembers.within(in.required("humidity"), Limits.AIR_HUMIDITY, "relative humidity");
+        ReadResult<Amount<Pressure>> pressure =
+                CommonMembers.within(in.optional("pressure"), Limits.AIR_PRESSURE, "pressure of the atmosphere");
         return in.make(() -> {
             Air air = Air.of(temperature.get(), humidity.get());
             return pressure.optional().map(air::at).orElse(air);

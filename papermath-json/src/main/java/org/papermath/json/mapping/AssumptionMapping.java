@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
@@ -35,8 +34,7 @@ import org.papermath.quantity.Units;
 final class AssumptionMapping {
     private static final String ORIGIN = "given by the user";
 
-    private AssumptionMapping() {
-    }
+    private AssumptionMapping() {}
 
     /** Reads the values of one's own, whose meaning, unit and bounds stand in the table of an edition. */
     static ReadResult<List<Assumption>> read(ValueReader at, Assumptions table) {
@@ -57,13 +55,15 @@ final class AssumptionMapping {
         return ids;
     }
 
-    private static ReadResult<Assumption> read(ObjectReader in, Map<String, Assumption> patterns, Set<String> keys,
-            String edition) {
+    private static ReadResult<Assumption> read(
+            ObjectReader in, Map<String, Assumption> patterns, Set<String> keys, String edition) {
         ReadResult<Assumption> pattern = pattern(in.required("id").text(), patterns, edition);
-        String unit = pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
-        ReadResult<Fibre> fibre = FibreMapping.known(in.optional("fibre").text(),
-                "A value of another one has its id under \"subject\".");
-        ReadResult<String> subject = CommonMembers.sayable(in.optional("subject").text());
+        String unit =
+                pattern.isFaulty() || !pattern.isGiven() ? "" : pattern.get().unit();
+        ReadResult<Fibre> fibre =
+                FibreMapping.known(in.optional("fibre").text(), "A value of another one has its id under \"subject\".");
+        ReadResult<String> subject =
+                CommonMembers.sayable(in.optional("subject").text());
         ReadResult<String> at = CommonMembers.sayable(in.optional("at").text());
         ReadResult<Double> value = number(in.required("value"), unit);
         ReadResult<Double> low = number(in.optional("low"), unit);
@@ -78,10 +78,17 @@ final class AssumptionMapping {
             in.refuse(FaultCodes.MISSING, "\"low\" and \"high\" belong together. Write both or neither.");
         }
         return in.make(() -> {
-            double likely = value.get();
-            return pattern.get().with(scope(fibre, subject, at), likely, low.orElse(likely), high.orElse(likely),
-                    basis.orElse(Basis.GIVEN), new Source(source.orElse(ORIGIN)));
-        }).check(own -> once(own, keys));
+                    double likely = value.get();
+                    return pattern.get()
+                            .with(
+                                    scope(fibre, subject, at),
+                                    likely,
+                                    low.orElse(likely),
+                                    high.orElse(likely),
+                                    basis.orElse(Basis.GIVEN),
+                                    new Source(source.orElse(ORIGIN)));
+                })
+                .check(own -> once(own, keys));
     }
 
     /**
@@ -91,9 +98,12 @@ final class AssumptionMapping {
      */
     static void write(ObjectWriter out, Assumption own, Set<String> ids, String edition) {
         if (!ids.contains(own.id())) {
-            throw Refused.of("assumption.unknown", "there is no assumption \"" + own.id() + "\" in edition " + edition
-                    + "; a document with it could not be read again. Take it out of the values of the studio.",
-                    "found", own.id());
+            throw Refused.of(
+                    "assumption.unknown",
+                    "there is no assumption \"" + own.id() + "\" in edition " + edition
+                            + "; a document with it could not be read again. Take it out of the values of the studio.",
+                    "found",
+                    own.id());
         }
         out.member("id").text(own.id());
         own.scope().subject().ifPresent(subject -> {
@@ -112,33 +122,50 @@ final class AssumptionMapping {
 
     private static void once(Assumption own, Set<String> keys) {
         if (!keys.add(own.key())) {
-            throw Refused.of("builder.twice", "the value of " + own.key() + " is said twice. Say it once.", "of",
-                    "assumptions", "what", own.key());
+            throw Refused.of(
+                    "builder.twice",
+                    "the value of " + own.key() + " is said twice. Say it once.",
+                    "of",
+                    "assumptions",
+                    "what",
+                    own.key());
         }
     }
 
-    private static ReadResult<Assumption> pattern(ReadResult<String> id, Map<String, Assumption> patterns,
-            String edition) {
+    private static ReadResult<Assumption> pattern(
+            ReadResult<String> id, Map<String, Assumption> patterns, String edition) {
         if (!id.isFaulty() && id.isGiven() && !patterns.containsKey(id.get())) {
             String nearest = id.nearest(patterns.keySet());
-            return id.refuse("assumption.unknown", "there is no assumption \"" + JsonValue.shown(id.get())
-                    + "\" in edition "
-                    + edition + "." + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?"),
-                    patterns.keySet()).map(patterns::get);
+            return id.refuse(
+                            "assumption.unknown",
+                            "there is no assumption \"" + JsonValue.shown(id.get())
+                                    + "\" in edition "
+                                    + edition + "." + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?"),
+                            patterns.keySet())
+                    .map(patterns::get);
         }
         return id.map(patterns::get);
     }
 
     private static Scope scope(ReadResult<Fibre> fibre, ReadResult<String> subject, ReadResult<String> at) {
-        Scope scope = fibre.optional().map(Fibre::id).or(subject::optional).map(Scope::of).orElse(Scope.GENERAL);
+        Scope scope = fibre.optional()
+                .map(Fibre::id)
+                .or(subject::optional)
+                .map(Scope::of)
+                .orElse(Scope.GENERAL);
         return at.optional().map(scope::on).orElse(scope);
     }
 
     private static void sameUnit(String written, String unit) {
         if (!unit.isEmpty() && !written.equals(unit)) {
-            throw Refused.of("assumption.unit", "the values of this assumption are in " + unit + "; " + written
-                    + " is written. Write the unit with the value instead, such as \"1 " + written + "\".",
-                    "found", written, "accepted", List.of(unit));
+            throw Refused.of(
+                    "assumption.unit",
+                    "the values of this assumption are in " + unit + "; " + written
+                            + " is written. Write the unit with the value instead, such as \"1 " + written + "\".",
+                    "found",
+                    written,
+                    "accepted",
+                    List.of(unit));
         }
     }
 
@@ -151,8 +178,15 @@ final class AssumptionMapping {
                 return unit.isEmpty() ? 0.0 : number(text, unit);
             } catch (PapermathException e) {
                 // What a text may say follows from the assumption, so this is not what the schema calls a quantity.
-                throw e.code().equals("quantity.range") ? e : Refused.of("assumption.unit",
-                        String.valueOf(e.getMessage()), "found", text, "accepted", List.of(unit));
+                throw e.code().equals("quantity.range")
+                        ? e
+                        : Refused.of(
+                                "assumption.unit",
+                                String.valueOf(e.getMessage()),
+                                "found",
+                                text,
+                                "accepted",
+                                List.of(unit));
             }
         });
     }
@@ -170,7 +204,9 @@ final class AssumptionMapping {
      * any unit of a kind that knows the wanted one.
      */
     private static double number(String text, String unit) {
-        String head = text.endsWith(unit) ? text.substring(0, text.length() - unit.length()).strip() : "";
+        String head = text.endsWith(unit)
+                ? text.substring(0, text.length() - unit.length()).strip()
+                : "";
         if (!unit.equals("1") && !head.isEmpty() && "0123456789.".indexOf(head.charAt(head.length() - 1)) >= 0) {
             return Kinds.NUMBER.read(head).value();
         }
@@ -185,13 +221,23 @@ final class AssumptionMapping {
         if (refusal != null) {
             throw refusal;
         }
-        throw Refused.of("assumption.unit", "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit
-                + " is wanted, such as \"1 " + unit + "\".", "found", text, "accepted", List.of(unit));
+        throw Refused.of(
+                "assumption.unit",
+                "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit + " is wanted, such as \"1 " + unit
+                        + "\".",
+                "found",
+                text,
+                "accepted",
+                List.of(unit));
     }
 
     private static List<Kind<?>> kinds(String unit) {
-        return unit.equals("1") ? List.of(Kinds.NUMBER)
-                : Kinds.all().stream().filter(kind -> kind.codes().contains(unit)).<Kind<?>>map(kind -> kind).toList();
+        return unit.equals("1")
+                ? List.of(Kinds.NUMBER)
+                : Kinds.all().stream()
+                        .filter(kind -> kind.codes().contains(unit))
+                        .<Kind<?>>map(kind -> kind)
+                        .toList();
     }
 
     private static double in(Kind<?> kind, String text, String unit) {

@@ -3,10 +3,8 @@ package org.papermath.json.mapping;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.papermath.evidence.Scope;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.kit.ObjectReader;
@@ -26,8 +24,7 @@ public final class CommonMembers {
     /** More of one thing than this no studio has and no order names; looking for names among more takes long. */
     public static final int MANY = JsonTree.MANY;
 
-    private CommonMembers() {
-    }
+    private CommonMembers() {}
 
     /** Returns the word of a constant: in small letters, with blanks. */
     public static String word(Enum<?> constant) {
@@ -43,8 +40,12 @@ public final class CommonMembers {
     public static ReadResult<String> sayable(ReadResult<String> name) {
         return name.check(text -> {
             if (Scope.hasSign(text)) {
-                throw Refused.of("scope.name", "\"" + JsonValue.shown(text) + "\" has one of the signs [ ] @ in it, by"
-                        + " which the places of measured values are written. Use a name without them.", "given", text);
+                throw Refused.of(
+                        "scope.name",
+                        "\"" + JsonValue.shown(text) + "\" has one of the signs [ ] @ in it, by"
+                                + " which the places of measured values are written. Use a name without them.",
+                        "given",
+                        text);
             }
         });
     }
@@ -52,8 +53,8 @@ public final class CommonMembers {
     /** Writes a name read by {@link #name}. */
     static void name(ValueWriter out, String name) {
         if (Scope.hasSign(name)) {
-            throw ReadableText.unreadable("scope.name", name,
-                    "it has one of the signs [ ] @ in it. Use a name without them");
+            throw ReadableText.unreadable(
+                    "scope.name", name, "it has one of the signs [ ] @ in it. Use a name without them");
         }
         text(out, name);
     }
@@ -71,8 +72,14 @@ public final class CommonMembers {
     /** Returns what is written to a list, unless there is more of it than is read. */
     public static <C extends Collection<?>> C atMost(int most, C items, String what) {
         if (items.size() > most) {
-            throw Refused.of(FaultCodes.LENGTH, "a document with " + items.size() + " " + what + " could not be read"
-                    + " again; at most " + most + " are read.", "given", items.size(), "most", most);
+            throw Refused.of(
+                    FaultCodes.LENGTH,
+                    "a document with " + items.size() + " " + what + " could not be read" + " again; at most " + most
+                            + " are read.",
+                    "given",
+                    items.size(),
+                    "most",
+                    most);
         }
         return items;
     }
@@ -92,8 +99,8 @@ public final class CommonMembers {
     }
 
     /** Reads a quantity within limits. */
-    public static <Q extends Quantity<Q>> ReadResult<Amount<Q>> within(ValueReader at, Limits.Range<Q> limits,
-            String what) {
+    public static <Q extends Quantity<Q>> ReadResult<Amount<Q>> within(
+            ValueReader at, Limits.Range<Q> limits, String what) {
         return at.quantity(limits.kind()).check(amount -> limits.check(amount, what));
     }
 

@@ -1,13 +1,11 @@
 package org.papermath.json.mapping;
 
 import java.util.List;
-
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
-
 import org.papermath.drying.Dryer;
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
@@ -30,16 +28,15 @@ import org.papermath.vat.Vat;
 public final class EquipmentMapping {
     /** The part of a press that is written as a member of its own. */
     private static final String JACK = "jack";
+
     public static final String FAN_STACK = "fan stack";
     public static final String BOARDS = "boards";
     public static final String LOFT = "loft";
     public static final String BLOTTERS = "blotters";
 
-    private record Split(int across, int along, Amount<Length> strip) {
-    }
+    private record Split(int across, int along, Amount<Length> strip) {}
 
-    private EquipmentMapping() {
-    }
+    private EquipmentMapping() {}
 
     public static ReadResult<Beater> beater(ObjectReader in) {
         ReadResult<String> name = CommonMembers.name(in);
@@ -57,17 +54,18 @@ public final class EquipmentMapping {
 
     public static ReadResult<Vat> vat(ObjectReader in) {
         ReadResult<String> name = CommonMembers.name(in);
-        ReadResult<Amount<Volume>> volume = CommonMembers.within(in.required("volume"), Limits.VAT_VOLUME,
-                "working volume of the vat");
+        ReadResult<Amount<Volume>> volume =
+                CommonMembers.within(in.required("volume"), Limits.VAT_VOLUME, "working volume of the vat");
         ReadResult<Amount<Temperature>> temperature =
-                CommonMembers.within(in.optional("temperature"), Limits.VAT_TEMPERATURE,
-                "vat temperature");
+                CommonMembers.within(in.optional("temperature"), Limits.VAT_TEMPERATURE, "vat temperature");
         ReadResult<List<Amount<Length>>> inside =
                 CommonMembers.sides(in.optional("inside"), Limits.VAT_SIDE, "vat inside");
         return in.make(() -> {
             Vat vat = Vat.of(name.get(), volume.get());
             Vat warm = temperature.optional().map(vat::at).orElse(vat);
-            return inside.optional().map(two -> warm.inside(two.get(0), two.get(1))).orElse(warm);
+            return inside.optional()
+                    .map(two -> warm.inside(two.get(0), two.get(1)))
+                    .orElse(warm);
         });
     }
 
@@ -75,7 +73,9 @@ public final class EquipmentMapping {
         CommonMembers.name(out.member("name"), vat.name());
         out.member("volume").quantity(vat.workingVolume());
         out.member("temperature").quantity(vat.temperature());
-        vat.width().ifPresent(width -> CommonMembers.sides(out.member("inside"), width, vat.length().orElseThrow()));
+        vat.width()
+                .ifPresent(width -> CommonMembers.sides(
+                        out.member("inside"), width, vat.length().orElseThrow()));
     }
 
     public static ReadResult<Mould> mould(ObjectReader in, Names names) {
@@ -85,8 +85,11 @@ public final class EquipmentMapping {
         ReadResult<Split> split = in.optional("split").object(EquipmentMapping::split);
         return in.make(() -> {
             Deckle whole = Deckle.of(opening.get().get(0), opening.get().get(1));
-            return Mould.of(name.get(), split.optional().map(by -> whole.split(by.across(), by.along(), by.strip()))
-                    .orElse(whole));
+            return Mould.of(
+                    name.get(),
+                    split.optional()
+                            .map(by -> whole.split(by.across(), by.along(), by.strip()))
+                            .orElse(whole));
         });
     }
 
@@ -119,12 +122,13 @@ public final class EquipmentMapping {
                 CommonMembers.sides(in.required("platen"), Limits.PLATEN_SIDE, "side of the platen");
         Names names = new Names("part of the press");
         names.add(ReadResult.of(in.optional(JACK), JACK));
-        ReadResult<List<Press.Part>> parts = in.optional("parts")
-                .list(0, CommonMembers.MANY, one -> one.object(part -> part(part, names)));
+        ReadResult<List<Press.Part>> parts =
+                in.optional("parts").list(0, CommonMembers.MANY, one -> one.object(part -> part(part, names)));
         ReadResult<Amount<Length>> daylight =
                 CommonMembers.within(in.optional("daylight"), Limits.DAYLIGHT, "daylight of the press");
         return in.make(() -> {
-            Press press = Press.of(name.get(), jack.get(), platen.get().get(0), platen.get().get(1));
+            Press press = Press.of(
+                    name.get(), jack.get(), platen.get().get(0), platen.get().get(1));
             for (Press.Part part : parts.orElse(List.of())) {
                 press = press.part(part.name(), part.rating());
             }
@@ -142,16 +146,20 @@ public final class EquipmentMapping {
 
     public static void press(ObjectWriter out, Press press) {
         CommonMembers.name(out.member("name"), press.name());
-        press.parts().stream().filter(part -> part.name().equals(JACK))
+        press.parts().stream()
+                .filter(part -> part.name().equals(JACK))
                 .forEach(jack -> out.member(JACK).quantity(jack.rating()));
         CommonMembers.sides(out.member("platen"), press.platenWidth(), press.platenLength());
-        List<Press.Part> others = press.parts().stream().filter(part -> !part.name().equals(JACK)).toList();
+        List<Press.Part> others =
+                press.parts().stream().filter(part -> !part.name().equals(JACK)).toList();
         if (!others.isEmpty()) {
-            out.member("parts").list(CommonMembers.atMost(CommonMembers.MANY, others, "parts of the press"),
-                    (item, part) -> item.object(members -> {
-                        CommonMembers.text(members.member("name"), part.name());
-                        members.member("rating").quantity(part.rating());
-                    }));
+            out.member("parts")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, others, "parts of the press"),
+                            (item, part) -> item.object(members -> {
+                                CommonMembers.text(members.member("name"), part.name());
+                                members.member("rating").quantity(part.rating());
+                            }));
         }
         press.daylight().ifPresent(height -> out.member("daylight").quantity(height));
     }
@@ -159,8 +167,8 @@ public final class EquipmentMapping {
     public static ReadResult<Felts> felts(ObjectReader in) {
         ReadResult<List<Amount<Length>>> size =
                 CommonMembers.sides(in.required("size"), Limits.FELT_SIDE, "side of the felts");
-        ReadResult<Amount<Grammage>> grammage = CommonMembers.within(in.required("grammage"), Limits.FELT_GRAMMAGE,
-                "dry grammage of the felt");
+        ReadResult<Amount<Grammage>> grammage =
+                CommonMembers.within(in.required("grammage"), Limits.FELT_GRAMMAGE, "dry grammage of the felt");
         ReadResult<Integer> count = CommonMembers.count(in.required("count"), Limits.FELTS);
         return in.make(() -> Felts.of(size.get().get(0), size.get().get(1), grammage.get(), count.get()));
     }
@@ -177,8 +185,10 @@ public final class EquipmentMapping {
         ReadResult<Integer> capacity = CommonMembers.count(in.required("capacity"), Limits.DRYER_CAPACITY);
         String word = kind.isFaulty() || !kind.isGiven() ? "" : kind.get();
         // Of a dryer of no known kind nobody can say which members it has.
-        ReadResult<Amount<VolumeFlow>> flow = CommonMembers.within(member(in, "freeAirFlow", word.equals(FAN_STACK),
-                word.isEmpty()), Limits.FREE_AIR_FLOW, "free-air flow of the fan");
+        ReadResult<Amount<VolumeFlow>> flow = CommonMembers.within(
+                member(in, "freeAirFlow", word.equals(FAN_STACK), word.isEmpty()),
+                Limits.FREE_AIR_FLOW,
+                "free-air flow of the fan");
         ReadResult<Integer> spur =
                 CommonMembers.count(member(in, "sheetsInSpur", word.equals(LOFT), word.isEmpty()), Limits.SPUR);
         return in.make(() -> switch (word) {
@@ -206,7 +216,8 @@ public final class EquipmentMapping {
     }
 
     private static String kind(Dryer dryer) {
-        return dryer instanceof Dryer.FanStack ? FAN_STACK : dryer instanceof Dryer.Loft ? LOFT
-                : dryer instanceof Dryer.Boards ? BOARDS : BLOTTERS;
+        return dryer instanceof Dryer.FanStack
+                ? FAN_STACK
+                : dryer instanceof Dryer.Loft ? LOFT : dryer instanceof Dryer.Boards ? BOARDS : BLOTTERS;
     }
 }

@@ -3,10 +3,8 @@ package org.papermath.json.mapping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Basis;
@@ -21,18 +19,17 @@ import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.ValueReader;
 import org.papermath.json.kit.ValueWriter;
+import org.papermath.mail.MailLimits;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Unclear;
-import org.papermath.mail.MailLimits;
 import org.papermath.shape.Outline;
 
 /** Estimates, assumptions, notices and the like by themselves, with all their parts: the same value comes back. */
 public final class EvidenceMapping {
-    private EvidenceMapping() {
-    }
+    private EvidenceMapping() {}
 
     /** Writes a forecast as plans do, all digits kept and the assumptions behind its band added. */
     public static void estimate(ValueWriter out, Estimate<?> estimate) {
@@ -48,10 +45,13 @@ public final class EvidenceMapping {
             }
             estimate.scatter().ifPresent(scatter -> fraction(in.member("scatter"), scatter));
             if (!estimate.drivers().isEmpty()) {
-                in.member("drivers").list(estimate.drivers(), (one, driver) -> one.object(part -> {
-                    part.member("assumption").object(inner -> assumption(inner, driver.assumption()));
-                    part.member("share").number(driver.share());
-                }));
+                in.member("drivers")
+                        .list(
+                                estimate.drivers(),
+                                (one, driver) -> one.object(part -> {
+                                    part.member("assumption").object(inner -> assumption(inner, driver.assumption()));
+                                    part.member("share").number(driver.share());
+                                }));
             }
         });
     }
@@ -60,7 +60,8 @@ public final class EvidenceMapping {
         ReadResult<Amount<Q>> likely = in.required("likely").quantity(kind);
         ReadResult<Amount<Q>> low = in.required("low").quantity(kind);
         ReadResult<Amount<Q>> high = in.required("high").quantity(kind);
-        ReadResult<Double> scatter = in.optional("scatter").quantity(Kinds.NUMBER).map(Amount::si);
+        ReadResult<Double> scatter =
+                in.optional("scatter").quantity(Kinds.NUMBER).map(Amount::si);
         ReadResult<Boolean> openBelow = in.optional("openBelow").flag();
         ReadResult<Boolean> openAbove = in.optional("openAbove").flag();
         ReadResult<List<Estimate.Driver>> drivers =
@@ -118,9 +119,20 @@ public final class EvidenceMapping {
         ReadResult<Role> role = in.required("role").choice(List.of(Role.values()), CommonMembers::word);
         ReadResult<Basis> basis = in.required("basis").choice(List.of(Basis.values()), Basis::word);
         ReadResult<Source> source = in.required("source").note().map(Source::new);
-        return in.make(() -> new Assumption(id.get(), scope.get(), meaning.get(), likely.get(), low.get(), high.get(),
-                shape.get(), least.orElse(Double.NEGATIVE_INFINITY), most.orElse(Double.POSITIVE_INFINITY), unit.get(),
-                role.get(), basis.get(), source.get()));
+        return in.make(() -> new Assumption(
+                id.get(),
+                scope.get(),
+                meaning.get(),
+                likely.get(),
+                low.get(),
+                high.get(),
+                shape.get(),
+                least.orElse(Double.NEGATIVE_INFINITY),
+                most.orElse(Double.POSITIVE_INFINITY),
+                unit.get(),
+                role.get(),
+                basis.get(),
+                source.get()));
     }
 
     private static ReadResult<Double> any(ValueReader at) {
@@ -166,7 +178,8 @@ public final class EvidenceMapping {
                 inTurn.add(name);
                 inTurn.add(value);
             });
-            return level.get() == Notice.Level.WARNING ? Notice.warning(code.get(), text.get(), inTurn.toArray())
+            return level.get() == Notice.Level.WARNING
+                    ? Notice.warning(code.get(), text.get(), inTurn.toArray())
                     : Notice.note(code.get(), text.get(), inTurn.toArray());
         });
     }
@@ -251,8 +264,8 @@ public final class EvidenceMapping {
     }
 
     public static ReadResult<Outline> outline(ObjectReader in) {
-        ReadResult<List<Outline.Point>> corners = in.required("corners")
-                .list(3, CommonMembers.MANY, one -> one.object(EvidenceMapping::corner));
+        ReadResult<List<Outline.Point>> corners =
+                in.required("corners").list(3, CommonMembers.MANY, one -> one.object(EvidenceMapping::corner));
         return in.make(() -> Outline.of(corners.get()));
     }
 

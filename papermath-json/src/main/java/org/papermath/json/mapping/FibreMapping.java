@@ -1,7 +1,6 @@
 package org.papermath.json.mapping;
 
 import java.util.List;
-
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.json.kit.ObjectReader;
@@ -17,8 +16,7 @@ public final class FibreMapping {
     private static final String OTHERWISE = "Another one is written in full, such as {\"id\": \"my-reed\","
             + " \"name\": \"my reed\", \"class\": \"grass\"}.";
 
-    private FibreMapping() {
-    }
+    private FibreMapping() {}
 
     public static ReadResult<Fibre> read(ValueReader at) {
         return at.isObject() ? at.object(FibreMapping::own) : known(at.text(), OTHERWISE);
@@ -32,10 +30,17 @@ public final class FibreMapping {
             } catch (Refused e) {
                 List<String> ids = Fibres.all().stream().map(Fibre::id).toList();
                 String nearest = name.nearest(ids);
-                throw Refused.of(e.code(), "the library knows no fibre \"" + JsonValue.shown(text) + "\"."
-                        + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?") + " It knows: "
-                        + String.join(", ", ids) + ". " + otherwise, "found", text, "nearest",
-                        String.valueOf(e.arguments().get("nearest")), "accepted", ids);
+                throw Refused.of(
+                        e.code(),
+                        "the library knows no fibre \"" + JsonValue.shown(text) + "\"."
+                                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?") + " It knows: "
+                                + String.join(", ", ids) + ". " + otherwise,
+                        "found",
+                        text,
+                        "nearest",
+                        String.valueOf(e.arguments().get("nearest")),
+                        "accepted",
+                        ids);
             }
         });
     }
@@ -51,12 +56,12 @@ public final class FibreMapping {
     private static ReadResult<Fibre> own(ObjectReader in) {
         ReadResult<String> id = CommonMembers.sayable(in.required("id").text());
         ReadResult<String> name = in.required("name").text();
-        ReadResult<Fibre.SourceClass> sourceClass = in.required("class")
-                .choice(List.of(Fibre.SourceClass.values()), CommonMembers::word);
+        ReadResult<Fibre.SourceClass> sourceClass =
+                in.required("class").choice(List.of(Fibre.SourceClass.values()), CommonMembers::word);
         ReadResult<List<String>> kin =
                 in.optional("kin").list(0, CommonMembers.MANY, one -> CommonMembers.sayable(one.text()));
-        return in.make(() -> Fibre.of(id.get(), name.get(), sourceClass.get(),
-                kin.orElse(List.of()).toArray(String[]::new)));
+        return in.make(() -> Fibre.of(
+                id.get(), name.get(), sourceClass.get(), kin.orElse(List.of()).toArray(String[]::new)));
     }
 
     private static void own(ObjectWriter out, Fibre fibre) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
@@ -14,7 +13,6 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.papermath.air.Air;
 import org.papermath.evidence.Reading;
 import org.papermath.fibre.Fibre;
@@ -94,8 +92,7 @@ public final class MeasurementMapping {
         BY_WORD.put(TWO_AIRS, MeasurementMapping::twoAirs);
     }
 
-    private MeasurementMapping() {
-    }
+    private MeasurementMapping() {}
 
     public static List<String> words() {
         return List.copyOf(BY_WORD.keySet());
@@ -328,8 +325,8 @@ public final class MeasurementMapping {
         ReadResult<Reading<Mass>> ovenDry = required(in, "ovenDry", Kinds.MASS);
         ReadResult<Reading<Length>> width = required(in, "width", Kinds.LENGTH);
         ReadResult<Reading<Length>> height = required(in, "height", Kinds.LENGTH);
-        return in.make(() -> new Measurement.WeighedSheet(couched.get(), pressed.optional(), ovenDry.get(),
-                width.get(), height.get()));
+        return in.make(() -> new Measurement.WeighedSheet(
+                couched.get(), pressed.optional(), ovenDry.get(), width.get(), height.get()));
     }
 
     private static ReadResult<Measurement> pressed(ObjectReader in) {
@@ -340,8 +337,8 @@ public final class MeasurementMapping {
     }
 
     private static ReadResult<Measurement> count(ObjectReader in) {
-        ReadResult<Measurement.Step> step = in.required("step")
-                .choice(List.of(Measurement.Step.values()), Measurement.Step::word);
+        ReadResult<Measurement.Step> step =
+                in.required("step").choice(List.of(Measurement.Step.values()), Measurement.Step::word);
         ReadResult<Integer> handled = in.required("handled").count(1, MOST);
         ReadResult<Integer> rejected = in.required("rejected").count(0, MOST);
         return in.make(() -> new Measurement.Count(step.get(), handled.get(), rejected.get()));
@@ -355,8 +352,8 @@ public final class MeasurementMapping {
         ReadResult<Amount<Area>> faces = CommonMembers.aboveZero(in.required("faces"), Kinds.AREA, "area of the faces");
         ReadResult<Integer> changes = in.required("changes").count(0, MOST);
         ReadResult<Air> air = in.required("air").object(AirMapping::read);
-        return in.make(() -> new Measurement.Dried(before.get(), after.get(), time.get(), ovenDry.get(), faces.get(),
-                changes.get(), air.get()));
+        return in.make(() -> new Measurement.Dried(
+                before.get(), after.get(), time.get(), ovenDry.get(), faces.get(), changes.get(), air.get()));
     }
 
     private static ReadResult<Measurement> finished(ObjectReader in) {
@@ -366,8 +363,8 @@ public final class MeasurementMapping {
         ReadResult<Reading<Length>> thickness = optional(in, "caliper", Kinds.LENGTH);
         ReadResult<Reading<Mass>> ovenDry = optional(in, "ovenDry", Kinds.MASS);
         ReadResult<Air> air = in.required("air").object(AirMapping::read);
-        return in.make(() -> new Measurement.Finished(width.get(), height.get(), mass.get(), thickness.optional(),
-                ovenDry.optional(), air.get()));
+        return in.make(() -> new Measurement.Finished(
+                width.get(), height.get(), mass.get(), thickness.optional(), ovenDry.optional(), air.get()));
     }
 
     private static ReadResult<Measurement> marks(ObjectReader in) {
@@ -376,13 +373,13 @@ public final class MeasurementMapping {
         ReadResult<Reading<Length>> dryAlong = required(in, "dryAlong", Kinds.LENGTH);
         ReadResult<Reading<Length>> wetAcross = required(in, "wetAcross", Kinds.LENGTH);
         ReadResult<Reading<Length>> dryAcross = required(in, "dryAcross", Kinds.LENGTH);
-        return in.make(() -> new Measurement.Marks(restraint.get(), wetAlong.get(), dryAlong.get(), wetAcross.get(),
-                dryAcross.get()));
+        return in.make(() -> new Measurement.Marks(
+                restraint.get(), wetAlong.get(), dryAlong.get(), wetAcross.get(), dryAcross.get()));
     }
 
     private static ReadResult<Measurement> hours(ObjectReader in) {
-        ReadResult<Measurement.Work> work = in.required("work")
-                .choice(List.of(Measurement.Work.values()), Measurement.Work::word);
+        ReadResult<Measurement.Work> work =
+                in.required("work").choice(List.of(Measurement.Work.values()), Measurement.Work::word);
         ReadResult<Reading<Time>> time = required(in, "time", Kinds.TIME);
         ReadResult<Integer> count = in.required("count").count(1, MOST);
         return in.make(() -> new Measurement.Hours(work.get(), time.get(), count.get()));
@@ -404,8 +401,8 @@ public final class MeasurementMapping {
     private static ReadResult<Measurement> waterSpun(ObjectReader in) {
         ReadResult<Reading<SchopperRiegler>> number = required(in, "number", Kinds.SCHOPPER_RIEGLER);
         ReadResult<Reading<WaterRetention>> value = required(in, "retention", Kinds.WATER_RETENTION);
-        ReadResult<WaterRetentionModel.Spin> spin = in.required("spin")
-                .choice(List.of(WaterRetentionModel.Spin.values()), CommonMembers::word);
+        ReadResult<WaterRetentionModel.Spin> spin =
+                in.required("spin").choice(List.of(WaterRetentionModel.Spin.values()), CommonMembers::word);
         return in.make(() -> new Measurement.WaterSpun(number.get(), value.get(), spin.get()));
     }
 
@@ -415,8 +412,8 @@ public final class MeasurementMapping {
         ReadResult<Reading<Mass>> given = required(in, "given", Kinds.MASS);
         ReadResult<Reading<Volume>> vat = required(in, "volume", Kinds.VOLUME);
         ReadResult<Reading<SolutionStrength>> jar = required(in, "jar", Kinds.SOLUTION_STRENGTH);
-        return in.make(() -> new Measurement.JarCompared(additive.get(), circumstance.get(), given.get(), vat.get(),
-                jar.get()));
+        return in.make(() ->
+                new Measurement.JarCompared(additive.get(), circumstance.get(), given.get(), vat.get(), jar.get()));
     }
 
     private static ReadResult<Measurement> burnt(ObjectReader in) {
@@ -427,8 +424,8 @@ public final class MeasurementMapping {
         ReadResult<Reading<Share>> fibre = required(in, "fibreAsh", Kinds.SHARE);
         ReadResult<Amount<Share>> residue =
                 CommonMembers.aboveZero(in.required("residue"), Kinds.SHARE, "residue of the filler");
-        return in.make(() -> new Measurement.Burnt(additive.get(), circumstance.get(), dose.get(), sheet.get(),
-                fibre.get(), residue.get()));
+        return in.make(() -> new Measurement.Burnt(
+                additive.get(), circumstance.get(), dose.get(), sheet.get(), fibre.get(), residue.get()));
     }
 
     private static ReadResult<Measurement> twoAirs(ObjectReader in) {
@@ -437,14 +434,14 @@ public final class MeasurementMapping {
         ReadResult<Air> firstAir = in.required("firstAir").object(AirMapping::read);
         ReadResult<Reading<Length>> second = required(in, "second", Kinds.LENGTH);
         ReadResult<Air> secondAir = in.required("secondAir").object(AirMapping::read);
-        return in.make(() -> new Measurement.TwoAirs(shrunk.get(), first.get(), firstAir.get(), second.get(),
-                secondAir.get()));
+        return in.make(() ->
+                new Measurement.TwoAirs(shrunk.get(), first.get(), firstAir.get(), second.get(), secondAir.get()));
     }
 
     public static ReadResult<Additive> additive(ObjectReader in) {
         ReadResult<String> name = CommonMembers.name(in);
-        ReadResult<Additive.Purpose> purpose = in.required("purpose")
-                .choice(List.of(Additive.Purpose.values()), CommonMembers::word);
+        ReadResult<Additive.Purpose> purpose =
+                in.required("purpose").choice(List.of(Additive.Purpose.values()), CommonMembers::word);
         ReadResult<Amount<Share>> active =
                 CommonMembers.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
         return in.make(() -> {
@@ -458,13 +455,15 @@ public final class MeasurementMapping {
     }
 
     private static ReadResult<Restraint> restraint(ValueReader at) {
-        return at.isObject() ? at.object(in -> {
-            ReadResult<String> name = in.required("name").text();
-            ReadResult<String> subject = in.required("subject").text();
-            ReadResult<Boolean> along = in.required("heldAlong").flag();
-            ReadResult<Boolean> across = in.required("heldAcross").flag();
-            return in.make(() -> new Restraint(name.get(), subject.get(), along.get(), across.get()));
-        }) : at.text().map(Restraint::of);
+        return at.isObject()
+                ? at.object(in -> {
+                    ReadResult<String> name = in.required("name").text();
+                    ReadResult<String> subject = in.required("subject").text();
+                    ReadResult<Boolean> along = in.required("heldAlong").flag();
+                    ReadResult<Boolean> across = in.required("heldAcross").flag();
+                    return in.make(() -> new Restraint(name.get(), subject.get(), along.get(), across.get()));
+                })
+                : at.text().map(Restraint::of);
     }
 
     private static void restraint(ValueWriter out, Restraint restraint) {

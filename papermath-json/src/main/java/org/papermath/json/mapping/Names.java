@@ -2,7 +2,6 @@ package org.papermath.json.mapping;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
-
 import org.papermath.json.kit.ReadResult;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.json.tree.NearestWord;
@@ -41,8 +40,10 @@ public final class Names {
             return name;
         }
         if (name.isGiven() && !names.add(name.get())) {
-            return name.refuse("builder.twice", "the " + what + " \"" + JsonValue.shown(name.get())
-                    + "\" is said twice. Say it once.", Set.of());
+            return name.refuse(
+                    "builder.twice",
+                    "the " + what + " \"" + JsonValue.shown(name.get()) + "\" is said twice. Say it once.",
+                    Set.of());
         }
         return name;
     }
@@ -57,8 +58,11 @@ public final class Names {
             return name;
         }
         String nearest = name.nearest(names);
-        return name.refuse(code, "there is no " + what + " \"" + JsonValue.shown(name.get()) + "\"."
-                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
-                + (names.isEmpty() ? " None is named." : " There is: " + NearestWord.listed(names) + "."), names);
+        return name.refuse(
+                code,
+                "there is no " + what + " \"" + JsonValue.shown(name.get()) + "\"."
+                        + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
+                        + (names.isEmpty() ? " None is named." : " There is: " + NearestWord.listed(names) + "."),
+                names);
     }
 }

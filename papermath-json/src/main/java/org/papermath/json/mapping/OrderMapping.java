@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-
 import org.papermath.air.Air;
 import org.papermath.json.DocumentFormat;
 import org.papermath.json.FaultCodes;
@@ -27,8 +26,7 @@ public final class OrderMapping {
     public static final DocumentFormat RECIPE = new DocumentFormat("recipe", 1, 0);
     public static final DocumentFormat STUDIO = new DocumentFormat("studio", 1, 0);
 
-    private OrderMapping() {
-    }
+    private OrderMapping() {}
 
     public static ReadResult<OrderDocument> read(ObjectReader in) {
         PieceMapping.Known known = known();
@@ -39,8 +37,8 @@ public final class OrderMapping {
     }
 
     static PieceMapping.Known known() {
-        return new PieceMapping.Known(new Names("recipe"), new Names("piece"), new Names("dryer"), new HashSet<>(),
-                new ArrayList<>());
+        return new PieceMapping.Known(
+                new Names("recipe"), new Names("piece"), new Names("dryer"), new HashSet<>(), new ArrayList<>());
     }
 
     static ReadResult<List<Recipe>> recipes(ObjectReader in, PieceMapping.Known known) {
@@ -95,13 +93,17 @@ public final class OrderMapping {
         if (!order.weighedIn().equals(Air.reference()) || weighedIn.keeps()) {
             weighedIn.object(in -> AirMapping.write(in, order.weighedIn()));
         }
-        out.member("recipes").list(CommonMembers.atMost(CommonMembers.MANY, order.recipes(), "recipes"),
-                (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
+        out.member("recipes")
+                .list(
+                        CommonMembers.atMost(CommonMembers.MANY, order.recipes(), "recipes"),
+                        (item, one) -> item.reference(in -> RecipeMapping.write(in, one)));
     }
 
     private static void pieces(ObjectWriter out, Order order) {
-        out.member("pieces").list(CommonMembers.atMost(CommonMembers.MANY, order.pieces(), "pieces"),
-                (item, one) -> item.object(in -> PieceMapping.write(in, one)));
+        out.member("pieces")
+                .list(
+                        CommonMembers.atMost(CommonMembers.MANY, order.pieces(), "pieces"),
+                        (item, one) -> item.object(in -> PieceMapping.write(in, one)));
     }
 
     private static ReadResult<Recipe> recipe(ValueReader at, Names names) {
@@ -123,8 +125,11 @@ public final class OrderMapping {
     /** Reports a text that is most likely meant as a reference. */
     private static boolean isNoObject(ValueReader at) {
         if (at.isText()) {
-            at.refuse(FaultCodes.TYPE, "an object is wanted here; a text is written. What stands in another document is"
-                    + " written {\"ref\": \"name-of-the-file.json\"}.", List.of("an object"));
+            at.refuse(
+                    FaultCodes.TYPE,
+                    "an object is wanted here; a text is written. What stands in another document is"
+                            + " written {\"ref\": \"name-of-the-file.json\"}.",
+                    List.of("an object"));
         }
         return at.isText();
     }
@@ -148,8 +153,11 @@ public final class OrderMapping {
     private static void requirePiece(ReadResult<String> inside, PieceMapping.Known known) {
         ReadResult<String> held = known.pieces().require(inside, "order.no-piece");
         if (!held.isFaulty() && held.isGiven() && known.envelopes().contains(held.get())) {
-            held.refuse("order.envelope-in-envelope", "\"" + JsonValue.shown(held.get()) + "\" is an envelope itself;"
-                    + " an envelope for an envelope is not planned. Give the outer one a size of its own.", List.of());
+            held.refuse(
+                    "order.envelope-in-envelope",
+                    "\"" + JsonValue.shown(held.get()) + "\" is an envelope itself;"
+                            + " an envelope for an envelope is not planned. Give the outer one a size of its own.",
+                    List.of());
         }
     }
 }

@@ -3,10 +3,8 @@ package org.papermath.json.mapping;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
@@ -31,19 +29,22 @@ public final class PieceMapping {
     private static final List<EnvelopeStyle> STYLES = List.of(EnvelopeStyle.values());
 
     /** What an order knows of names while its pieces are read. */
-    record Known(Names recipes, Names pieces, Names dryers, Set<String> envelopes, List<ReadResult<String>> insides) {
-    }
+    record Known(Names recipes, Names pieces, Names dryers, Set<String> envelopes, List<ReadResult<String>> insides) {}
 
     /** A size: that of a format the library knows, of one of one's own, or two sides. */
     private record Size(ReadResult<Format> format, ReadResult<List<Amount<Length>>> sides) {
         static Size read(ValueReader at, String piece) {
             if (at.isGiven() && !at.isText() && !at.isObject() && !at.isList()) {
-                at.refuse(FaultCodes.TYPE, "a size is wanted here: the name of a format, such as \"ISO A5\", or two"
-                        + " sides, such as [\"148 mm\", \"210 mm\"].", List.of("a text", "a list", "an object"));
+                at.refuse(
+                        FaultCodes.TYPE,
+                        "a size is wanted here: the name of a format, such as \"ISO A5\", or two"
+                                + " sides, such as [\"148 mm\", \"210 mm\"].",
+                        List.of("a text", "a list", "an object"));
                 return new Size(ReadResult.faulty(at), ReadResult.faulty(at));
             }
             ReadResult<Format> format = at.isText() || at.isObject() ? PieceMapping.format(at) : ReadResult.nothing(at);
-            ReadResult<List<Amount<Length>>> sides = at.isText() || at.isObject() ? ReadResult.nothing(at)
+            ReadResult<List<Amount<Length>>> sides = at.isText() || at.isObject()
+                    ? ReadResult.nothing(at)
                     : CommonMembers.sides(at, Limits.PIECE_SIDE, "side of piece " + piece);
             return new Size(format, sides);
         }
@@ -55,7 +56,9 @@ public final class PieceMapping {
     }
 
     /** What a piece is to weigh or measure. */
-    private record Target(ReadResult<Amount<Grammage>> grammage, ReadResult<Amount<Length>> caliper,
+    private record Target(
+            ReadResult<Amount<Grammage>> grammage,
+            ReadResult<Amount<Length>> caliper,
             ReadResult<Piece.Sample> sample) {
         static Target read(ObjectReader in, String piece) {
             in.exactlyOne("grammage", "caliper", "sample");
@@ -73,11 +76,18 @@ public final class PieceMapping {
     }
 
     /** How a piece is made. */
-    private record Making(ReadResult<Amount<Share>> spare, ReadResult<Integer> kept, ReadResult<Integer> trials,
-            ReadResult<Integer> folds, ReadResult<Piece.Edge> edge, ReadResult<Amount<Length>> trim,
-            ReadResult<Amount<Length>> gap, ReadResult<String> dryer) {
+    private record Making(
+            ReadResult<Amount<Share>> spare,
+            ReadResult<Integer> kept,
+            ReadResult<Integer> trials,
+            ReadResult<Integer> folds,
+            ReadResult<Piece.Edge> edge,
+            ReadResult<Amount<Length>> trim,
+            ReadResult<Amount<Length>> gap,
+            ReadResult<String> dryer) {
         static Making read(ObjectReader in, String piece, Names dryers) {
-            return new Making(CommonMembers.within(in.optional("spare"), Limits.SPARE, "spare share of piece " + piece),
+            return new Making(
+                    CommonMembers.within(in.optional("spare"), Limits.SPARE, "spare share of piece " + piece),
                     CommonMembers.count(in.optional("kept"), Limits.KEPT),
                     CommonMembers.count(in.optional("trials"), Limits.TRIALS),
                     CommonMembers.count(in.optional("folds"), Limits.FOLDS),
@@ -102,12 +112,17 @@ public final class PieceMapping {
     }
 
     /** What only an envelope says, and the country, which others may say too. */
-    private record Envelope(ReadResult<String> inside, ReadResult<EnvelopeStyle> style, ReadResult<Integer> inserts,
-            ReadResult<Amount<Length>> clearance, ReadResult<String> mailedIn) {
+    private record Envelope(
+            ReadResult<String> inside,
+            ReadResult<EnvelopeStyle> style,
+            ReadResult<Integer> inserts,
+            ReadResult<Amount<Length>> clearance,
+            ReadResult<String> mailedIn) {
         static Envelope read(ObjectReader in, String piece) {
             boolean envelope = in.has("envelopeFor");
             ValueReader style = envelope ? in.required("style") : in.optional("style");
-            return new Envelope(CommonMembers.sayable(in.optional("envelopeFor").text()),
+            return new Envelope(
+                    CommonMembers.sayable(in.optional("envelopeFor").text()),
                     style.choice(STYLES, EnvelopeStyle::words),
                     CommonMembers.count(in.optional("inserts"), Limits.INSERTS),
                     CommonMembers.within(in.optional("clearance"), Limits.CLEARANCE, "clearance of envelope " + piece),
@@ -132,8 +147,7 @@ public final class PieceMapping {
         }
     }
 
-    private PieceMapping() {
-    }
+    private PieceMapping() {}
 
     /** Reads a piece; what an envelope is for is checked when all pieces are read. */
     static ReadResult<Piece> read(ObjectReader in, Known known) {
@@ -141,8 +155,8 @@ public final class PieceMapping {
         String label = CommonMembers.label(said);
         ReadResult<String> name = known.pieces().add(said);
         ReadResult<Integer> count = CommonMembers.count(in.required("count"), Limits.PIECES);
-        ReadResult<String> recipe =
-                known.recipes().require(CommonMembers.sayable(in.required("recipe").text()), "order.no-recipe");
+        ReadResult<String> recipe = known.recipes()
+                .require(CommonMembers.sayable(in.required("recipe").text()), "order.no-recipe");
         Size size = Size.read(in.has("envelopeFor") ? in.optional("size") : in.required("size"), label);
         Target target = Target.read(in, label);
         Making making = Making.read(in, label, known.dryers());
@@ -201,7 +215,8 @@ public final class PieceMapping {
         if (format.isPresent()) {
             format(out.member("size"), format.get());
         } else if (piece.width().isPresent()) {
-            CommonMembers.sides(out.member("size"), piece.width().get(), piece.height().orElseThrow());
+            CommonMembers.sides(
+                    out.member("size"), piece.width().get(), piece.height().orElseThrow());
         }
     }
 
@@ -225,7 +240,12 @@ public final class PieceMapping {
         ReadResult<Format.Use> use = in.required("use").choice(List.of(Format.Use.values()), CommonMembers::word);
         ReadResult<List<Amount<Length>>> sides =
                 CommonMembers.sides(in.required("sides"), Limits.FORMAT_SIDE, "side of the format");
-        return in.make(() -> Format.of(name.get(), system.get(), use.get(), sides.get().get(0), sides.get().get(1)));
+        return in.make(() -> Format.of(
+                name.get(),
+                system.get(),
+                use.get(),
+                sides.get().get(0),
+                sides.get().get(1)));
     }
 
     private static void format(ObjectWriter out, Format format) {
@@ -260,8 +280,11 @@ public final class PieceMapping {
 
     private static void onlyOfEnvelopes(ReadResult<?> member, String name) {
         if (member.isGiven() && !member.isFaulty()) {
-            member.refuse("piece.clash", "\"" + name + "\" is only said of an envelope. Say with \"envelopeFor\" which"
-                    + " piece it is for, or leave \"" + name + "\" out.", List.of());
+            member.refuse(
+                    "piece.clash",
+                    "\"" + name + "\" is only said of an envelope. Say with \"envelopeFor\" which"
+                            + " piece it is for, or leave \"" + name + "\" out.",
+                    List.of());
         }
     }
 }

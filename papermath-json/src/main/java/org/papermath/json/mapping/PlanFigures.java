@@ -2,9 +2,7 @@ package org.papermath.json.mapping;
 
 import java.util.List;
 import java.util.function.BiConsumer;
-
 import javax.measure.Quantity;
-
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.json.kit.ObjectWriter;
@@ -15,12 +13,11 @@ import org.papermath.quantity.Kinds;
 
 /** The sorts of figures a plan is written with. */
 final class PlanFigures {
-    private PlanFigures() {
-    }
+    private PlanFigures() {}
 
     /** Writes a list of objects. */
-    static <T> void objects(ObjectWriter out, String name, Iterable<T> all,
-            BiConsumer<? super ObjectWriter, ? super T> one) {
+    static <T> void objects(
+            ObjectWriter out, String name, Iterable<T> all, BiConsumer<? super ObjectWriter, ? super T> one) {
         out.member(name).list(all, (item, value) -> item.object(in -> one.accept(in, value)));
     }
 

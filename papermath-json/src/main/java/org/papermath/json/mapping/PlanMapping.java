@@ -3,7 +3,6 @@ package org.papermath.json.mapping;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.json.DocumentFormat;
@@ -13,13 +12,13 @@ import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.ValueWriter;
 import org.papermath.json.kit.WholeDocuments;
 import org.papermath.json.tree.JsonValue;
+import org.papermath.order.Order;
+import org.papermath.order.Studio;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MakingPlan;
-import org.papermath.order.Order;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
-import org.papermath.order.Studio;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
@@ -28,13 +27,12 @@ import org.papermath.quantity.Units;
 public final class PlanMapping {
     public static final DocumentFormat PLAN = new DocumentFormat("plan", 1, 0);
     /** The lists of what was worked out. */
-    public static final List<String> LISTS = List.of("batches", "pieces", "toBuy", "notices", "cautions", "sensitivity",
-            "assumptionsUsed");
+    public static final List<String> LISTS =
+            List.of("batches", "pieces", "toBuy", "notices", "cautions", "sensitivity", "assumptionsUsed");
     /** The objects of what was worked out. */
     public static final List<String> OBJECTS = List.of("schedule", "workingHours");
 
-    private PlanMapping() {
-    }
+    private PlanMapping() {}
 
     /** Writes a plan that was read as it was read. */
     public static void writeAgain(ObjectWriter out, WrittenPlan plan) {
@@ -59,8 +57,10 @@ public final class PlanMapping {
         Map<String, ReadResult<JsonValue>> figures = new LinkedHashMap<>();
         for (String name : in.names()) {
             if (LISTS.contains(name) || OBJECTS.contains(name)) {
-                figures.put(name, WholeDocuments.tree(in.optional(name),
-                        LISTS.contains(name) ? JsonValue.Type.LIST : JsonValue.Type.OBJECT));
+                figures.put(
+                        name,
+                        WholeDocuments.tree(
+                                in.optional(name), LISTS.contains(name) ? JsonValue.Type.LIST : JsonValue.Type.OBJECT));
             }
         }
         LISTS.forEach(in::optional);
@@ -72,9 +72,16 @@ public final class PlanMapping {
         return in.make(() -> {
             String of = studio.get().assumptions().edition();
             if (!edition.get().equals(of)) {
-                throw Refused.of("plan.edition", "the plan says edition " + edition.get() + " and its studio edition "
-                        + of + ". Write the one the figures were made with in both.", "member", "edition", "found",
-                        edition.get(), "accepted", List.of(of));
+                throw Refused.of(
+                        "plan.edition",
+                        "the plan says edition " + edition.get() + " and its studio edition " + of
+                                + ". Write the one the figures were made with in both.",
+                        "member",
+                        "edition",
+                        "found",
+                        edition.get(),
+                        "accepted",
+                        List.of(of));
             }
             Map<String, JsonValue> tree = new LinkedHashMap<>();
             figures.forEach((name, figure) -> tree.put(name, figure.get()));
@@ -125,10 +132,11 @@ public final class PlanMapping {
         PlanFigures.forecast(out.member("freeShrinkage"), batch.freeShrinkage());
         PlanFigures.forecast(out.member("keptInVat"), batch.keptInVat());
         PlanFigures.forecast(out.member("stockPutBy"), batch.stockPutBy());
-        batch.shortage().ifPresent(one -> out.member("shortage").object(in -> {
-            in.member("chance").figure(one.chance());
-            in.member("upTo").figure(one.upTo());
-        }));
+        batch.shortage()
+                .ifPresent(one -> out.member("shortage").object(in -> {
+                    in.member("chance").figure(one.chance());
+                    in.member("upTo").figure(one.upTo());
+                }));
         PlanFigures.forecast(out.member("whiteWaterFibre"), batch.whiteWaterFibre());
         PlanFigures.forecast(out.member("workingHours"), batch.workingHours());
         PlanFigures.objects(out, "balances", batch.balances(), PlanMapping::balance);
@@ -178,8 +186,10 @@ public final class PlanMapping {
     }
 
     private static void schedule(ObjectWriter out, Schedule schedule) {
-        schedule.days().ifPresentOrElse(days -> out.member("days").count(days),
-                () -> out.member("leastDays").count(schedule.leastDays()));
+        schedule.days()
+                .ifPresentOrElse(
+                        days -> out.member("days").count(days),
+                        () -> out.member("leastDays").count(schedule.leastDays()));
         PlanFigures.objects(out, "steps", schedule.steps(), (in, step) -> {
             in.member("name").text(step.name());
             step.days().ifPresent(days -> in.member("days").count(days));

@@ -1,13 +1,12 @@
 package org.papermath.json.mapping;
 
 import org.papermath.json.kit.ObjectWriter;
-import org.papermath.plan.PiecePlan;
 import org.papermath.mail.MailLimits;
+import org.papermath.plan.PiecePlan;
 
 /** What a plan says of a piece. Only written. */
 final class PlanPieceMapping {
-    private PlanPieceMapping() {
-    }
+    private PlanPieceMapping() {}
 
     static void write(ObjectWriter out, PiecePlan piece) {
         out.member("name").text(piece.name());
@@ -15,7 +14,9 @@ final class PlanPieceMapping {
         out.member("counts").object(in -> counts(in, piece.counts()));
         out.member("forming").object(in -> forming(in, piece.forming()));
         PlanFigures.stageOf(out.member("vat"), piece.vatStage(), PlanPieceMapping::vat);
-        PlanFigures.stageOf(out.member("pour"), piece.pourStage(),
+        PlanFigures.stageOf(
+                out.member("pour"),
+                piece.pourStage(),
                 (in, pour) -> in.member("stock").figure(pour.stock()));
         PlanFigures.stage(out.member("drainTime"), piece.drainTimeStage(), PlanFigures::forecast);
         PlanFigures.forecast(out.member("matThickness"), piece.matThickness());
@@ -49,7 +50,10 @@ final class PlanPieceMapping {
     private static void forming(ObjectWriter out, PiecePlan.Forming forming) {
         forming.mould().ifPresent(mould -> out.member("mould").text(mould.name()));
         out.member("deckleToMake").flag(forming.deckleToMake());
-        PlanFigures.sides(out.member("opening"), forming.opening().width(), forming.opening().height());
+        PlanFigures.sides(
+                out.member("opening"),
+                forming.opening().width(),
+                forming.opening().height());
         out.member("perSheet").count(forming.perSheet());
         out.member("turned").flag(forming.turned());
         out.member("fibre").figure(forming.fibre());

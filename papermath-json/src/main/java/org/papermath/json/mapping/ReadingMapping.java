@@ -3,9 +3,7 @@ package org.papermath.json.mapping;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-
 import javax.measure.Quantity;
-
 import org.papermath.evidence.Reading;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.kit.ObjectWriter;
@@ -17,14 +15,17 @@ import org.papermath.quantity.Kind;
 
 /** What was read off an instrument, with how far off it may be: {@code {"read": "52 SR", "error": "2 SR"}}. */
 public final class ReadingMapping {
-    private ReadingMapping() {
-    }
+    private ReadingMapping() {}
 
     public static <Q extends Quantity<Q>> ReadResult<Reading<Q>> read(ValueReader at, Kind<Q> kind) {
         if (at.isGiven() && !at.isObject()) {
-            at.refuse(FaultCodes.TYPE, "an object is wanted here: what was read and how far off it may be, such as"
-                    + " {\"read\": \"52 " + kind.codes().get(0) + "\", \"error\": \"2 " + kind.codes().get(0)
-                    + "\"}.", List.of("an object"));
+            at.refuse(
+                    FaultCodes.TYPE,
+                    "an object is wanted here: what was read and how far off it may be, such as"
+                            + " {\"read\": \"52 " + kind.codes().get(0) + "\", \"error\": \"2 "
+                            + kind.codes().get(0)
+                            + "\"}.",
+                    List.of("an object"));
             return ReadResult.faulty(at);
         }
         return at.object(in -> {

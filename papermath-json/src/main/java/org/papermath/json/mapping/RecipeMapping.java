@@ -3,9 +3,7 @@ package org.papermath.json.mapping;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
 import javax.measure.quantity.Time;
-
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
 import org.papermath.json.kit.ObjectReader;
@@ -30,13 +28,11 @@ import org.papermath.quantity.Share;
 public final class RecipeMapping {
     private static final List<Additive.Purpose> PURPOSES = List.of(Additive.Purpose.values());
 
-    private record Part(Fibre fibre, Amount<Share> share) {
-    }
+    private record Part(Fibre fibre, Amount<Share> share) {}
 
     static final int MOST_FIBRES = 100;
 
-    private RecipeMapping() {
-    }
+    private RecipeMapping() {}
 
     public static ReadResult<Recipe> read(ObjectReader in) {
         return read(in, new Names("recipe"));
@@ -49,21 +45,16 @@ public final class RecipeMapping {
         ReadResult<Furnish> furnish = furnish(in.required("furnish"));
         ReadResult<Amount<Time>> beating = CommonMembers.within(in.optional("beating"), Limits.BEATING, "beating time");
         ReadResult<Amount<SchopperRiegler>> drainability =
-                CommonMembers.within(in.optional("drainability"), Limits.DRAINABILITY,
-                "drainability");
+                CommonMembers.within(in.optional("drainability"), Limits.DRAINABILITY, "drainability");
         ReadResult<List<AdditiveDose>> additives = additives(in.optional("additives"));
         ReadResult<Amount<Consistency>> beater =
-                CommonMembers.within(in.optional("beaterConsistency"), Limits.BEATER_CONSISTENCY,
-                "beater consistency");
+                CommonMembers.within(in.optional("beaterConsistency"), Limits.BEATER_CONSISTENCY, "beater consistency");
         ReadResult<Amount<Consistency>> stock =
-                CommonMembers.within(in.optional("stockConsistency"), Limits.STOCK_CONSISTENCY,
-                "stock consistency");
+                CommonMembers.within(in.optional("stockConsistency"), Limits.STOCK_CONSISTENCY, "stock consistency");
         ReadResult<Amount<Consistency>> vat =
-                CommonMembers.within(in.optional("vatConsistency"), Limits.VAT_CONSISTENCY,
-                "vat consistency");
+                CommonMembers.within(in.optional("vatConsistency"), Limits.VAT_CONSISTENCY, "vat consistency");
         ReadResult<Amount<FibreConcentration>> sizeBath =
-                CommonMembers.within(in.optional("sizeBath"), Limits.SIZE_BATH,
-                "strength of the size bath");
+                CommonMembers.within(in.optional("sizeBath"), Limits.SIZE_BATH, "strength of the size bath");
         return in.make(() -> {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
             beating.ifGiven(recipe::beating);
@@ -85,11 +76,15 @@ public final class RecipeMapping {
         }
         recipe.drainability().ifPresent(number -> out.member("drainability").quantity(number));
         if (!recipe.additives().isEmpty()) {
-            out.member("additives").list(CommonMembers.atMost(CommonMembers.MANY, recipe.additives(), "additives"),
-                    (item, dose) -> item.object(members -> additive(members, dose)));
+            out.member("additives")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, recipe.additives(), "additives"),
+                            (item, dose) -> item.object(members -> additive(members, dose)));
         }
-        recipe.beaterConsistency().ifPresent(value -> out.member("beaterConsistency").quantity(value));
-        recipe.stockConsistency().ifPresent(value -> out.member("stockConsistency").quantity(value));
+        recipe.beaterConsistency()
+                .ifPresent(value -> out.member("beaterConsistency").quantity(value));
+        recipe.stockConsistency()
+                .ifPresent(value -> out.member("stockConsistency").quantity(value));
         recipe.vatConsistency().ifPresent(value -> out.member("vatConsistency").quantity(value));
         recipe.sizeBath().ifPresent(value -> out.member("sizeBath").quantity(value));
     }
@@ -99,7 +94,8 @@ public final class RecipeMapping {
     }
 
     public static void furnish(ValueWriter out, Furnish furnish) {
-        out.list(CommonMembers.atMost(MOST_FIBRES, furnish.stated().entrySet(), "fibres"),
+        out.list(
+                CommonMembers.atMost(MOST_FIBRES, furnish.stated().entrySet(), "fibres"),
                 (item, part) -> item.object(members -> {
                     FibreMapping.write(members.member("fibre"), part.getKey());
                     members.member("share").quantity(part.getValue());
@@ -117,8 +113,11 @@ public final class RecipeMapping {
         Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
         for (Part part : parts) {
             if (shares.put(part.fibre(), part.share()) != null) {
-                throw Refused.of("furnish.twice", "furnish: " + part.fibre()
-                        + " stands twice. Add its shares together.", "fibre", part.fibre().id());
+                throw Refused.of(
+                        "furnish.twice",
+                        "furnish: " + part.fibre() + " stands twice. Add its shares together.",
+                        "fibre",
+                        part.fibre().id());
             }
         }
         double sum = shares.values().stream().mapToDouble(Amount::si).sum();
@@ -128,8 +127,12 @@ public final class RecipeMapping {
             if (!e.code().equals("furnish.sum")) {
                 throw e;
             }
-            throw Refused.of(e.code(), "the shares add up to " + Kinds.NUMBER.ofSi(sum, "%")
-                    + "; 100 % is wanted. Correct a share.", "sum", sum, "shares",
+            throw Refused.of(
+                    e.code(),
+                    "the shares add up to " + Kinds.NUMBER.ofSi(sum, "%") + "; 100 % is wanted. Correct a share.",
+                    "sum",
+                    sum,
+                    "shares",
                     String.valueOf(e.arguments().get("shares")));
         }
     }
@@ -141,8 +144,7 @@ public final class RecipeMapping {
 
     private static ReadResult<AdditiveDose> additive(ObjectReader in, Names names) {
         ReadResult<String> name = names.add(CommonMembers.name(in));
-        ReadResult<Additive.Purpose> purpose = in.required("purpose")
-                .choice(PURPOSES, CommonMembers::word);
+        ReadResult<Additive.Purpose> purpose = in.required("purpose").choice(PURPOSES, CommonMembers::word);
         ReadResult<Amount<Dose>> dose = CommonMembers.within(in.required("dose"), Limits.DOSE, "dose");
         ReadResult<Amount<Share>> active =
                 CommonMembers.aboveZero(in.optional("active"), Kinds.SHARE, "active fraction");
@@ -156,6 +158,8 @@ public final class RecipeMapping {
         CommonMembers.name(out.member("name"), dose.additive().name());
         out.member("purpose").text(CommonMembers.word(dose.additive().purpose()));
         out.member("dose").quantity(dose.dose());
-        dose.additive().activeFraction().ifPresent(active -> out.member("active").quantity(active));
+        dose.additive()
+                .activeFraction()
+                .ifPresent(active -> out.member("active").quantity(active));
     }
 }

@@ -3,9 +3,7 @@ package org.papermath.json.mapping;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-
 import javax.measure.Quantity;
-
 import org.papermath.fibre.Furnish;
 import org.papermath.json.DocumentFormat;
 import org.papermath.json.kit.ObjectReader;
@@ -23,14 +21,11 @@ import org.papermath.record.Measurement;
 public final class RecordMapping {
     public static final DocumentFormat RECORD = new DocumentFormat("record", 1, 0);
 
-    private record Planned(String figure, Amount<?> value) {
-    }
+    private record Planned(String figure, Amount<?> value) {}
 
-    private record Made(ReadResult<String> name, ReadResult<Furnish> furnish) {
-    }
+    private record Made(ReadResult<String> name, ReadResult<Furnish> furnish) {}
 
-    private RecordMapping() {
-    }
+    private RecordMapping() {}
 
     public static ReadResult<BatchRecord> read(ObjectReader in) {
         ReadResult<String> name = in.required("name").text();
@@ -46,7 +41,8 @@ public final class RecordMapping {
                 in.optional("measured").list(one -> one.object(MeasurementMapping::read));
         return in.make(() -> {
             BatchRecord.Builder record = BatchRecord.builder(name.get(), date.get());
-            recipe.ifGiven(made -> record.recipe(made.name().get(), made.furnish().get()));
+            recipe.ifGiven(
+                    made -> record.recipe(made.name().get(), made.furnish().get()));
             beater.ifGiven(record::beater);
             vat.ifGiven(record::vat);
             press.ifGiven(record::press);
@@ -61,10 +57,11 @@ public final class RecordMapping {
     public static void write(ObjectWriter out, BatchRecord record) {
         CommonMembers.text(out.member("name"), record.name());
         out.member("date").date(record.date());
-        record.recipe().ifPresent(recipe -> out.member("recipe").object(in -> {
-            CommonMembers.name(in.member("name"), recipe);
-            RecipeMapping.furnish(in.member("furnish"), record.furnish().orElseThrow());
-        }));
+        record.recipe()
+                .ifPresent(recipe -> out.member("recipe").object(in -> {
+                    CommonMembers.name(in.member("name"), recipe);
+                    RecipeMapping.furnish(in.member("furnish"), record.furnish().orElseThrow());
+                }));
         record.beater().ifPresent(name -> CommonMembers.name(out.member("beater"), name));
         record.vat().ifPresent(name -> CommonMembers.name(out.member("vat"), name));
         record.press().ifPresent(name -> CommonMembers.name(out.member("press"), name));
@@ -74,12 +71,14 @@ public final class RecordMapping {
         }
         if (!record.planned().isEmpty()) {
             out.member("planned")
-                    .list(CommonMembers.atMost(CommonMembers.MANY, record.planned().entrySet(), "planned figures"),
-                     (item, one) -> item.object(in -> planned(in, one)));
+                    .list(
+                            CommonMembers.atMost(
+                                    CommonMembers.MANY, record.planned().entrySet(), "planned figures"),
+                            (item, one) -> item.object(in -> planned(in, one)));
         }
         if (!record.measurements().isEmpty()) {
-            out.member("measured").list(record.measurements(),
-                    (item, one) -> item.object(in -> MeasurementMapping.write(in, one)));
+            out.member("measured")
+                    .list(record.measurements(), (item, one) -> item.object(in -> MeasurementMapping.write(in, one)));
         }
     }
 
@@ -99,15 +98,18 @@ public final class RecordMapping {
 
     private static ReadResult<List<Planned>> planned(ValueReader at) {
         Names names = new Names("planned figure");
-        return at.list(0, CommonMembers.MANY, one -> one.object(in -> {
-            ReadResult<String> figure = names.add(in.required("figure").text());
-            ReadResult<Kind<?>> kind = in.required("kind").choice(Kinds.all(), Kind::name);
-            ValueReader value = in.required("value");
-            // Without its kind nobody can say which units it may have.
-            ReadResult<? extends Amount<?>> amount = kind.isFaulty() || !kind.isGiven() ? ReadResult.faulty(value)
-                    : quantity(value, kind.get());
-            return in.make(() -> new Planned(figure.get(), amount.get()));
-        }));
+        return at.list(
+                0,
+                CommonMembers.MANY,
+                one -> one.object(in -> {
+                    ReadResult<String> figure = names.add(in.required("figure").text());
+                    ReadResult<Kind<?>> kind = in.required("kind").choice(Kinds.all(), Kind::name);
+                    ValueReader value = in.required("value");
+                    // Without its kind nobody can say which units it may have.
+                    ReadResult<? extends Amount<?>> amount =
+                            kind.isFaulty() || !kind.isGiven() ? ReadResult.faulty(value) : quantity(value, kind.get());
+                    return in.make(() -> new Planned(figure.get(), amount.get()));
+                }));
     }
 
     private static <Q extends Quantity<Q>> ReadResult<Amount<?>> quantity(ValueReader at, Kind<Q> kind) {

@@ -4,11 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Assumption;
@@ -29,7 +27,9 @@ import org.papermath.vat.Vat;
 
 /** A studio. */
 public final class StudioMapping {
-    private record Steps(ReadResult<Amount<Mass>> scale, ReadResult<Amount<Mass>> fineScale,
+    private record Steps(
+            ReadResult<Amount<Mass>> scale,
+            ReadResult<Amount<Mass>> fineScale,
             ReadResult<Amount<Volume>> jug,
             ReadResult<Amount<Time>> day) {
         void into(Studio.Builder studio) {
@@ -40,11 +40,9 @@ public final class StudioMapping {
         }
     }
 
-    private record InHand(Fibre fibre, Amount<Mass> ovenDry) {
-    }
+    private record InHand(Fibre fibre, Amount<Mass> ovenDry) {}
 
-    private StudioMapping() {
-    }
+    private StudioMapping() {}
 
     public static ReadResult<Studio> read(ObjectReader in) {
         return read(in, new Names("dryer"));
@@ -66,8 +64,8 @@ public final class StudioMapping {
         ReadResult<Boolean> customary = in.optional("customaryUnits").flag();
         ReadResult<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
         ValueReader ownAt = in.optional("assumptions");
-        ReadResult<List<Assumption>> own = AssumptionMapping.read(ownAt,
-                table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
+        ReadResult<List<Assumption>> own = AssumptionMapping.read(
+                ownAt, table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
         return in.make(() -> {
             Studio.Builder studio = Studio.of(name.get());
             beater.ifGiven(studio::beater);
@@ -93,14 +91,18 @@ public final class StudioMapping {
         studio.beater().ifPresent(one -> out.member("beater").object(in -> EquipmentMapping.beater(in, one)));
         studio.vat().ifPresent(one -> out.member("vat").object(in -> EquipmentMapping.vat(in, one)));
         if (!studio.moulds().isEmpty()) {
-            out.member("moulds").list(CommonMembers.atMost(CommonMembers.MANY, studio.moulds(), "moulds"),
-                    (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
+            out.member("moulds")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, studio.moulds(), "moulds"),
+                            (item, one) -> item.object(in -> EquipmentMapping.mould(in, one)));
         }
         studio.press().ifPresent(one -> out.member("press").object(in -> EquipmentMapping.press(in, one)));
         studio.felts().ifPresent(one -> out.member("felts").object(in -> EquipmentMapping.felts(in, one)));
         if (!studio.dryers().isEmpty()) {
-            out.member("dryers").list(CommonMembers.atMost(CommonMembers.MANY, studio.dryers(), "dryers"),
-                    (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
+            out.member("dryers")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, studio.dryers(), "dryers"),
+                            (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
         }
         out.member("room").object(in -> AirMapping.write(in, studio.room()));
         onHand(out, studio.onHand());
@@ -114,8 +116,10 @@ public final class StudioMapping {
         if (!own.isEmpty()) {
             String edition = studio.assumptions().edition();
             Set<String> ids = AssumptionMapping.ids(edition);
-            out.member("assumptions").list(CommonMembers.atMost(CommonMembers.MANY, own, "values of one's own"),
-                    (item, one) -> item.object(in -> AssumptionMapping.write(in, one, ids, edition)));
+            out.member("assumptions")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, own, "values of one's own"),
+                            (item, one) -> item.object(in -> AssumptionMapping.write(in, one, ids, edition)));
         }
     }
 
@@ -146,11 +150,13 @@ public final class StudioMapping {
         if (onHand.isEmpty()) {
             return;
         }
-        out.member("onHand").list(CommonMembers.atMost(CommonMembers.MANY, onHand.entrySet(), "fibres"),
-                (item, one) -> item.object(in -> {
-                    FibreMapping.write(in.member("fibre"), one.getKey());
-                    in.member("ovenDry").quantity(one.getValue());
-                }));
+        out.member("onHand")
+                .list(
+                        CommonMembers.atMost(CommonMembers.MANY, onHand.entrySet(), "fibres"),
+                        (item, one) -> item.object(in -> {
+                            FibreMapping.write(in.member("fibre"), one.getKey());
+                            in.member("ovenDry").quantity(one.getValue());
+                        }));
     }
 
     private static Assumptions known(ReadResult<Assumptions> table, ReadResult<List<Assumption>> own) {

@@ -3,7 +3,6 @@ package org.papermath.json.mapping;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-
 import org.papermath.json.tree.JsonValue;
 import org.papermath.order.Order;
 import org.papermath.order.Studio;

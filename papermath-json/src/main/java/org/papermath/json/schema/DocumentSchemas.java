@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.fibre.Fibre;
 import org.papermath.format.Format;
@@ -17,8 +16,7 @@ import org.papermath.quantity.Limits;
 
 /** The schemas of orders, recipes and plans. */
 public final class DocumentSchemas {
-    private DocumentSchemas() {
-    }
+    private DocumentSchemas() {}
 
     /** Returns what a reference in any of the schemas leads to. */
     public static Object definition(String name) {
@@ -34,23 +32,39 @@ public final class DocumentSchemas {
 
     public static SchemaObject order() {
         return whatIsOrdered(SchemaObject.object().meaning("What is ordered, of which papers, and where it is made."))
-                .required("studio", SchemaWords.referenceOr(SchemaWords.ref("inline studio")),
+                .required(
+                        "studio",
+                        SchemaWords.referenceOr(SchemaWords.ref("inline studio")),
                         "The studio it is made in, or where that stands.");
     }
 
     private static SchemaObject whatIsOrdered(SchemaObject order) {
-        return order.required("name", SchemaWords.text(), "What the order is called, on the making card too.",
+        return order.required(
+                        "name",
+                        SchemaWords.text(),
+                        "What the order is called, on the making card too.",
                         "midwinter concert")
-                .optional("due", SchemaWords.ref("day"), "The day the parcel leaves the studio.",
-                        OmittedMembers.then("the steps have their lengths and no days of the calendar"), "2027-01-22")
-                .optional("weighedIn", SchemaWords.ref("air"),
+                .optional(
+                        "due",
+                        SchemaWords.ref("day"),
+                        "The day the parcel leaves the studio.",
+                        OmittedMembers.then("the steps have their lengths and no days of the calendar"),
+                        "2027-01-22")
+                .optional(
+                        "weighedIn",
+                        SchemaWords.ref("air"),
                         "The air in which grammage, size and thickness are meant.",
-                        OmittedMembers.is(ordered("temperature", "23 Cel", "humidity", "50 %"),
+                        OmittedMembers.is(
+                                ordered("temperature", "23 Cel", "humidity", "50 %"),
                                 "the usual air of paper testing, 23 °C and 50 %"))
-                .required("recipes", SchemaWords.list(1, CommonMembers.MANY,
-                        SchemaWords.referenceOr(SchemaWords.ref("inline recipe"))),
+                .required(
+                        "recipes",
+                        SchemaWords.list(
+                                1, CommonMembers.MANY, SchemaWords.referenceOr(SchemaWords.ref("inline recipe"))),
                         "The recipes of its papers, or where they stand; no name twice.")
-                .required("pieces", SchemaWords.list(1, CommonMembers.MANY, piece()),
+                .required(
+                        "pieces",
+                        SchemaWords.list(1, CommonMembers.MANY, piece()),
                         "What is ordered; no name twice. They are made in this order.");
     }
 
@@ -58,13 +72,19 @@ public final class DocumentSchemas {
         SchemaObject plan = SchemaObject.object()
                 .meaning("A plan as it was made: what it was made from, and every figure it gave.")
                 .required("writtenBy", SchemaWords.writtenBy(), "The program that wrote the plan.")
-                .required("edition", SchemaWords.text(),
+                .required(
+                        "edition",
+                        SchemaWords.text(),
                         "The edition of the table of assumptions the figures were made with; the studio says the same.",
                         "2026-11")
-                .required("order", whatIsOrdered(SchemaObject.object()
-                        .meaning("The order, with its recipes in full and without its head and its studio.")),
+                .required(
+                        "order",
+                        whatIsOrdered(SchemaObject.object()
+                                .meaning("The order, with its recipes in full and without its head and its studio.")),
                         "The order the plan was made for.")
-                .required("studio", SchemaWords.referenceOr(SchemaWords.ref("inline studio")),
+                .required(
+                        "studio",
+                        SchemaWords.referenceOr(SchemaWords.ref("inline studio")),
                         "The studio it was planned in, with its own values.");
         PlanSchemas.figures(plan);
         return plan;
@@ -84,9 +104,15 @@ public final class DocumentSchemas {
         making(piece);
         envelope(piece);
         return piece.rule("oneOf", List.of(has("grammage"), has("caliper"), has("sample")))
-                .rule("if", has("envelopeFor")).rule("then", has("style"))
-                .rule("else", Map.of("required", List.of("size"), "properties",
-                        Map.of("style", false, "inserts", false, "clearance", false)));
+                .rule("if", has("envelopeFor"))
+                .rule("then", has("style"))
+                .rule(
+                        "else",
+                        Map.of(
+                                "required",
+                                List.of("size"),
+                                "properties",
+                                Map.of("style", false, "inserts", false, "clearance", false)));
     }
 
     private static void wanted(SchemaObject piece) {
@@ -94,87 +120,162 @@ public final class DocumentSchemas {
         piece.required("name", SchemaWords.text(), "What it is called; without the signs [ ] and @.", "programme")
                 .required("count", SchemaWords.count(Limits.PIECES), "How many are ordered.", 70)
                 .required("recipe", SchemaWords.text(), "The name of its recipe.", "tide grey")
-                .optional("size", SchemaWords.anyOf(SchemaWords.text(), SchemaWords.sides(), format()),
+                .optional(
+                        "size",
+                        SchemaWords.anyOf(SchemaWords.text(), SchemaWords.sides(), format()),
                         "The finished flat size, before folding: the full name of a format, two sides of "
                                 + Limits.PIECE_SIDE + ","
                                 + " or a format of your own. Of envelopes only a diamond may have one: the side of"
                                 + " its square.",
                         OmittedMembers.then("an envelope takes its size from what goes in; every other piece needs it"),
-                        "ISO A5", List.of("55 mm", "90 mm"))
-                .optional("grammage", SchemaWords.quantity(Kinds.GRAMMAGE),
-                        "The grammage wanted, " + Limits.PIECE_GRAMMAGE + ". Say exactly one of grammage, caliper and sample.",
-                        another, "130 g/m2", ordered("weight", "60 lb", "sheet", List.of("25 in", "38 in"),
-                                "count", 500))
-                .optional("caliper", SchemaWords.quantity(Kinds.LENGTH),
-                        "The thickness wanted of one layer, " + Limits.PIECE_CALIPER + ".", another, "0.25 mm", "250 um")
-                .optional("sample", SchemaObject.object()
-                        .meaning("A sheet to be matched, weighed in the air of the room.")
-                        .required("size", SchemaWords.sides(), "Its two sides, each " + Limits.SAMPLE_SIDE + ".",
-                                List.of("100 mm", "100 mm"))
-                        .required("mass", SchemaWords.quantity(Kinds.MASS), "What it weighs, " + Limits.SAMPLE_MASS
-                                + ".",
-                                "1.3 g")
-                        .required("caliper", SchemaWords.quantity(Kinds.LENGTH),
-                                "How thick it is, " + Limits.SAMPLE_CALIPER + ".", "0.25 mm"),
-                        "A sheet to be matched instead.", another);
+                        "ISO A5",
+                        List.of("55 mm", "90 mm"))
+                .optional(
+                        "grammage",
+                        SchemaWords.quantity(Kinds.GRAMMAGE),
+                        "The grammage wanted, " + Limits.PIECE_GRAMMAGE
+                                + ". Say exactly one of grammage, caliper and sample.",
+                        another,
+                        "130 g/m2",
+                        ordered("weight", "60 lb", "sheet", List.of("25 in", "38 in"), "count", 500))
+                .optional(
+                        "caliper",
+                        SchemaWords.quantity(Kinds.LENGTH),
+                        "The thickness wanted of one layer, " + Limits.PIECE_CALIPER + ".",
+                        another,
+                        "0.25 mm",
+                        "250 um")
+                .optional(
+                        "sample",
+                        SchemaObject.object()
+                                .meaning("A sheet to be matched, weighed in the air of the room.")
+                                .required(
+                                        "size",
+                                        SchemaWords.sides(),
+                                        "Its two sides, each " + Limits.SAMPLE_SIDE + ".",
+                                        List.of("100 mm", "100 mm"))
+                                .required(
+                                        "mass",
+                                        SchemaWords.quantity(Kinds.MASS),
+                                        "What it weighs, " + Limits.SAMPLE_MASS + ".",
+                                        "1.3 g")
+                                .required(
+                                        "caliper",
+                                        SchemaWords.quantity(Kinds.LENGTH),
+                                        "How thick it is, " + Limits.SAMPLE_CALIPER + ".",
+                                        "0.25 mm"),
+                        "A sheet to be matched instead.",
+                        another);
     }
 
     private static void making(SchemaObject piece) {
         Object length = SchemaWords.quantity(Kinds.LENGTH);
-        piece.optional("spare", SchemaWords.quantity(Kinds.SHARE),
+        piece.optional(
+                        "spare",
+                        SchemaWords.quantity(Kinds.SHARE),
                         "How many more than ordered are to come out good, as a share of those ordered, " + Limits.SPARE
                                 + ". An order has " + Limits.IN_ORDER + " pieces, with those kept, the spare ones and"
                                 + " the trial sheets.",
-                        OmittedMembers.then("the habit of the studio, order.spare-share of the assumptions"), "12 %")
-                .optional("kept", SchemaWords.count(Limits.KEPT), "How many more the studio keeps for itself.",
-                        OmittedMembers.is(0, "none"), 2)
-                .optional("trials", SchemaWords.count(Limits.TRIALS),
+                        OmittedMembers.then("the habit of the studio, order.spare-share of the assumptions"),
+                        "12 %")
+                .optional(
+                        "kept",
+                        SchemaWords.count(Limits.KEPT),
+                        "How many more the studio keeps for itself.",
+                        OmittedMembers.is(0, "none"),
+                        2)
+                .optional(
+                        "trials",
+                        SchemaWords.count(Limits.TRIALS),
                         "How many trial sheets are pulled before the run.",
-                        OmittedMembers.then("the habit of the studio, order.trial-sheets of the assumptions"), 3)
-                .optional("folds", SchemaWords.count(Limits.FOLDS),
+                        OmittedMembers.then("the habit of the studio, order.trial-sheets of the assumptions"),
+                        3)
+                .optional(
+                        "folds",
+                        SchemaWords.count(Limits.FOLDS),
                         "How often it is folded in half, each time across its longer side. Not of envelopes.",
-                        OmittedMembers.is(0, "it stays flat"), 1)
-                .optional("edge", SchemaWords.words(List.of(Piece.Edge.values()), CommonMembers::word),
+                        OmittedMembers.is(0, "it stays flat"),
+                        1)
+                .optional(
+                        "edge",
+                        SchemaWords.words(List.of(Piece.Edge.values()), CommonMembers::word),
                         "Whether the rim of the deckle stays on all sides, one piece to a sheet, or it is cut or torn"
                                 + " from a larger sheet.",
-                        OmittedMembers.is("cut", "cut"), "deckle")
-                .optional("trim", length,
+                        OmittedMembers.is("cut", "cut"),
+                        "deckle")
+                .optional(
+                        "trim",
+                        length,
                         "What is cut off each edge of the sheet, " + Limits.TRIM + ". Not with a deckle edge.",
-                        OmittedMembers.then("the habit of the studio, order.trim of the assumptions"), "4 mm")
-                .optional("gap", length, "How far pieces lie apart on one sheet, " + Limits.GAP + ".",
-                        OmittedMembers.is("0 mm", "they touch"), "3 mm")
-                .optional("dryer", SchemaWords.text(), "The name of the dryer of the studio it dries in.",
-                        OmittedMembers.then("the first dryer of the studio"), "the boards")
-                .optional("mailedIn", SchemaWords.text(),
+                        OmittedMembers.then("the habit of the studio, order.trim of the assumptions"),
+                        "4 mm")
+                .optional(
+                        "gap",
+                        length,
+                        "How far pieces lie apart on one sheet, " + Limits.GAP + ".",
+                        OmittedMembers.is("0 mm", "they touch"),
+                        "3 mm")
+                .optional(
+                        "dryer",
+                        SchemaWords.text(),
+                        "The name of the dryer of the studio it dries in.",
+                        OmittedMembers.then("the first dryer of the studio"),
+                        "the boards")
+                .optional(
+                        "mailedIn",
+                        SchemaWords.text(),
                         "The country it is mailed in, whose mail limits are looked at."
-                        + " An envelope is mailed with what goes in.",
-                        OmittedMembers.then("nothing is said of the mail"), "United States");
+                                + " An envelope is mailed with what goes in.",
+                        OmittedMembers.then("nothing is said of the mail"),
+                        "United States");
     }
 
     private static void envelope(SchemaObject piece) {
-        piece.optional("envelopeFor", SchemaWords.text(), "The name of the piece that goes in, if this is an envelope.",
-                        OmittedMembers.then("it is no envelope"), "programme")
-                .optional("style", SchemaWords.words(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
+        piece.optional(
+                        "envelopeFor",
+                        SchemaWords.text(),
+                        "The name of the piece that goes in, if this is an envelope.",
+                        OmittedMembers.then("it is no envelope"),
+                        "programme")
+                .optional(
+                        "style",
+                        SchemaWords.words(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
                         "How the envelope is folded. An envelope has to say it, another piece must not.",
-                        OmittedMembers.then("it is no envelope"), "side seam")
-                .optional("inserts", SchemaWords.count(Limits.INSERTS),
+                        OmittedMembers.then("it is no envelope"),
+                        "side seam")
+                .optional(
+                        "inserts",
+                        SchemaWords.count(Limits.INSERTS),
                         "How many go into one envelope. Of envelopes only.",
-                        OmittedMembers.is(1, "one"), 2)
-                .optional("clearance", SchemaWords.quantity(Kinds.LENGTH),
-                        "How much longer and wider the envelope is inside"
-                        + " than what goes in, both edges together, " + Limits.CLEARANCE + ". Of envelopes only.",
-                        OmittedMembers.then("the habit of the studio, envelope.clearance of the assumptions"), "6 mm");
+                        OmittedMembers.is(1, "one"),
+                        2)
+                .optional(
+                        "clearance",
+                        SchemaWords.quantity(Kinds.LENGTH),
+                        "How much longer and wider the envelope is inside" + " than what goes in, both edges together, "
+                                + Limits.CLEARANCE + ". Of envelopes only.",
+                        OmittedMembers.then("the habit of the studio, envelope.clearance of the assumptions"),
+                        "6 mm");
     }
 
     private static SchemaObject format() {
-        return SchemaObject.object().meaning("A format of your own.")
+        return SchemaObject.object()
+                .meaning("A format of your own.")
                 .required("name", SchemaWords.text(), "What it is called.", "bookplate")
-                .required("system", SchemaWords.words(List.of(FormatSystem.values()), FormatSystem::words),
-                        "The standard or custom it belongs to.", FormatSystem.TRADITIONAL.words())
-                .required("use", SchemaWords.words(List.of(Format.Use.values()), CommonMembers::word),
+                .required(
+                        "system",
+                        SchemaWords.words(List.of(FormatSystem.values()), FormatSystem::words),
+                        "The standard or custom it belongs to.",
+                        FormatSystem.TRADITIONAL.words())
+                .required(
+                        "use",
+                        SchemaWords.words(List.of(Format.Use.values()), CommonMembers::word),
                         "What it is for.",
                         "card")
-                .required("sides", SchemaWords.sides(), "Its two sides, each " + Limits.FORMAT_SIDE + ".",
+                .required(
+                        "sides",
+                        SchemaWords.sides(),
+                        "Its two sides, each " + Limits.FORMAT_SIDE + ".",
                         List.of("80 mm", "110 mm"));
     }
 
@@ -185,76 +286,140 @@ public final class DocumentSchemas {
     public static SchemaObject recipe() {
         return SchemaObject.object()
                 .meaning("One paper: its fibres, how they are beaten, and what is given to them.")
-                .required("name", SchemaWords.text(), "What the paper is called; without the signs [ ] and @.",
+                .required(
+                        "name",
+                        SchemaWords.text(),
+                        "What the paper is called; without the signs [ ] and @.",
                         "tide grey")
                 .required("furnish", SchemaWords.ref("furnish"), "The fibres and their shares, which add up to 100 %.")
-                .optional("beating", SchemaWords.quantity(Kinds.TIME),
+                .optional(
+                        "beating",
+                        SchemaWords.quantity(Kinds.TIME),
                         "How long the fibre is beaten on the beater of the studio, " + Limits.BEATING + ".",
-                        OmittedMembers.is("0 h", "not at all"), "3 h")
-                .optional("drainability", SchemaWords.quantity(Kinds.SCHOPPER_RIEGLER),
+                        OmittedMembers.is("0 h", "not at all"),
+                        "3 h")
+                .optional(
+                        "drainability",
+                        SchemaWords.quantity(Kinds.SCHOPPER_RIEGLER),
                         "What the tester read after that beating, " + Limits.DRAINABILITY + ", where it was measured.",
-                        OmittedMembers.then("it is worked out from the beating"), "38 SR")
-                .optional("additives", SchemaWords.list(0, CommonMembers.MANY, additive()),
+                        OmittedMembers.then("it is worked out from the beating"),
+                        "38 SR")
+                .optional(
+                        "additives",
+                        SchemaWords.list(0, CommonMembers.MANY, additive()),
                         "What is given to the pulp, in the order in which it goes in; no name twice.",
                         OmittedMembers.is(List.of(), "nothing"))
-                .optional("beaterConsistency", SchemaWords.quantity(Kinds.CONSISTENCY),
+                .optional(
+                        "beaterConsistency",
+                        SchemaWords.quantity(Kinds.CONSISTENCY),
                         "Oven-dry fibre over all that is in the beater, " + Limits.BEATER_CONSISTENCY + ".",
-                        OmittedMembers.then("the habit of the studio, beater.consistency of the assumptions"), "1.8 %")
-                .optional("stockConsistency", SchemaWords.quantity(Kinds.CONSISTENCY),
+                        OmittedMembers.then("the habit of the studio, beater.consistency of the assumptions"),
+                        "1.8 %")
+                .optional(
+                        "stockConsistency",
+                        SchemaWords.quantity(Kinds.CONSISTENCY),
                         "The consistency at which the beaten stock is kept in pails, " + Limits.STOCK_CONSISTENCY + ".",
-                        OmittedMembers.then("as it leaves the beater"), "1.6 %")
-                .optional("vatConsistency", SchemaWords.quantity(Kinds.CONSISTENCY),
+                        OmittedMembers.then("as it leaves the beater"),
+                        "1.6 %")
+                .optional(
+                        "vatConsistency",
+                        SchemaWords.quantity(Kinds.CONSISTENCY),
                         "The consistency the vat is held at, " + Limits.VAT_CONSISTENCY + ".",
-                        OmittedMembers.then("the habit of the studio, vat.consistency of the assumptions"), "0.5 %")
-                .optional("sizeBath", SchemaWords.quantity(Kinds.FIBRE_CONCENTRATION),
-                        "Dry size in a litre of the bath the dry sheets are drawn through, "
-                                + Limits.SIZE_BATH + ".",
-                        OmittedMembers.then("the sheets are not surface sized"), "30 g/L");
+                        OmittedMembers.then("the habit of the studio, vat.consistency of the assumptions"),
+                        "0.5 %")
+                .optional(
+                        "sizeBath",
+                        SchemaWords.quantity(Kinds.FIBRE_CONCENTRATION),
+                        "Dry size in a litre of the bath the dry sheets are drawn through, " + Limits.SIZE_BATH + ".",
+                        OmittedMembers.then("the sheets are not surface sized"),
+                        "30 g/L");
     }
 
     private static SchemaObject additive() {
-        return SchemaObject.object().meaning("Something given to the pulp.")
-                .required("name", SchemaWords.text(), "What it is called; without the signs [ ] and @.",
+        return SchemaObject.object()
+                .meaning("Something given to the pulp.")
+                .required(
+                        "name",
+                        SchemaWords.text(),
+                        "What it is called; without the signs [ ] and @.",
                         "ketene dimer size")
-                .required("purpose", SchemaWords.words(List.of(Additive.Purpose.values()), CommonMembers::word),
-                        "What it is for.", "internal size")
-                .required("dose", SchemaWords.quantity(Kinds.DOSE),
-                        "Active matter on oven-dry fibre, " + Limits.DOSE + "; all doses of a recipe come to 100 % at most.",
-                        "0.3 %", "3 g/kg")
-                .optional("active", SchemaWords.quantity(Kinds.SHARE),
+                .required(
+                        "purpose",
+                        SchemaWords.words(List.of(Additive.Purpose.values()), CommonMembers::word),
+                        "What it is for.",
+                        "internal size")
+                .required(
+                        "dose",
+                        SchemaWords.quantity(Kinds.DOSE),
+                        "Active matter on oven-dry fibre, " + Limits.DOSE
+                                + "; all doses of a recipe come to 100 % at most.",
+                        "0.3 %",
+                        "3 g/kg")
+                .optional(
+                        "active",
+                        SchemaWords.quantity(Kinds.SHARE),
                         "Active matter in the product as it is bought.",
-                        OmittedMembers.then("the product is taken as it is, all of it active"), "12 %");
+                        OmittedMembers.then("the product is taken as it is, all of it active"),
+                        "12 %");
     }
 
     static Object furnish() {
-        return SchemaWords.list(1, 100, SchemaObject.object().meaning("One fibre of the furnish.")
-                .required("fibre", SchemaWords.ref("fibre"), "The fibre, each once.", "cotton-rag")
-                .required("share", SchemaWords.quantity(Kinds.SHARE),
-                        "Its share of all oven-dry fibre. The shares add up to 100 %.", "70 %"));
+        return SchemaWords.list(
+                1,
+                100,
+                SchemaObject.object()
+                        .meaning("One fibre of the furnish.")
+                        .required("fibre", SchemaWords.ref("fibre"), "The fibre, each once.", "cotton-rag")
+                        .required(
+                                "share",
+                                SchemaWords.quantity(Kinds.SHARE),
+                                "Its share of all oven-dry fibre. The shares add up to 100 %.",
+                                "70 %"));
     }
 
     static Object fibre() {
-        return SchemaWords.anyOf(SchemaWords.text(), SchemaObject.object()
-                .meaning("A fibre of your own.")
-                .required("id", SchemaWords.text(), "The id values of your own are kept under; without [ ] and @.",
-                        "garden-reed")
-                .required("name", SchemaWords.text(), "What it is called.", "garden reed")
-                .required("class", SchemaWords.words(List.of(Fibre.SourceClass.values()), CommonMembers::word),
-                        "The part of the plant it comes from.", "grass")
-                .optional("kin", SchemaWords.list(0, CommonMembers.MANY, SchemaWords.text()),
-                        "Ids of fibres and groups of fibres whose values may stand in for it, the nearest first.",
-                        OmittedMembers.is(List.of(), "values for all fibres stand in"), List.of("straw", "kraft")));
+        return SchemaWords.anyOf(
+                SchemaWords.text(),
+                SchemaObject.object()
+                        .meaning("A fibre of your own.")
+                        .required(
+                                "id",
+                                SchemaWords.text(),
+                                "The id values of your own are kept under; without [ ] and @.",
+                                "garden-reed")
+                        .required("name", SchemaWords.text(), "What it is called.", "garden reed")
+                        .required(
+                                "class",
+                                SchemaWords.words(List.of(Fibre.SourceClass.values()), CommonMembers::word),
+                                "The part of the plant it comes from.",
+                                "grass")
+                        .optional(
+                                "kin",
+                                SchemaWords.list(0, CommonMembers.MANY, SchemaWords.text()),
+                                "Ids of fibres and groups of fibres whose values may stand in for it, the nearest first.",
+                                OmittedMembers.is(List.of(), "values for all fibres stand in"),
+                                List.of("straw", "kraft")));
     }
 
     static Object air() {
-        return SchemaObject.object().meaning("Air, by its temperature and its humidity.")
-                .required("temperature", SchemaWords.quantity(Kinds.TEMPERATURE),
-                        "Its temperature, " + Limits.AIR_TEMPERATURE + ".", "18 Cel",
+        return SchemaObject.object()
+                .meaning("Air, by its temperature and its humidity.")
+                .required(
+                        "temperature",
+                        SchemaWords.quantity(Kinds.TEMPERATURE),
+                        "Its temperature, " + Limits.AIR_TEMPERATURE + ".",
+                        "18 Cel",
                         "64 degF")
-                .required("humidity", SchemaWords.quantity(Kinds.RELATIVE_HUMIDITY), 
-                        "Its relative humidity, " + Limits.AIR_HUMIDITY + ".", "58 %")
-                .optional("pressure", SchemaWords.quantity(Kinds.AIR_PRESSURE), "Its pressure, " + Limits.AIR_PRESSURE
-                        + ".",
-                        OmittedMembers.is("101.325 kPa", "that of the standard atmosphere, 101.325 kPa"), "98 kPa");
+                .required(
+                        "humidity",
+                        SchemaWords.quantity(Kinds.RELATIVE_HUMIDITY),
+                        "Its relative humidity, " + Limits.AIR_HUMIDITY + ".",
+                        "58 %")
+                .optional(
+                        "pressure",
+                        SchemaWords.quantity(Kinds.AIR_PRESSURE),
+                        "Its pressure, " + Limits.AIR_PRESSURE + ".",
+                        OmittedMembers.is("101.325 kPa", "that of the standard atmosphere, 101.325 kPa"),
+                        "98 kPa");
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-
 import org.papermath.json.tree.ForeignMembers;
 
 /**
@@ -77,8 +76,8 @@ public final class SchemaObject {
     }
 
     /** Puts a description before a schema, and what follows from it behind. */
-    static Map<String, Object> described(Object schema, String description, Optional<Object> standsFor,
-            Object... examples) {
+    static Map<String, Object> described(
+            Object schema, String description, Optional<Object> standsFor, Object... examples) {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("description", description);
         Map<?, ?> plain = schema instanceof SchemaObject object ? object.schema() : (Map<?, ?>) schema;

@@ -8,14 +8,12 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-
 import org.papermath.json.DocumentFormat;
 import org.papermath.json.tree.JsonText;
 
 /** The text of a schema: a document with its head, and the definitions of what it refers to. */
 public final class SchemaText {
-    private SchemaText() {
-    }
+    private SchemaText() {}
 
     /**
      * Returns the text.
@@ -41,12 +39,21 @@ public final class SchemaText {
     /** Returns a document with its head. */
     private static SchemaObject withHead(SchemaObject document, DocumentFormat format) {
         SchemaObject head = SchemaObject.object()
-                .required("format", SchemaWords.oneOf(List.of(format.word())), "Says which document this is.",
+                .required(
+                        "format",
+                        SchemaWords.oneOf(List.of(format.word())),
+                        "Says which document this is.",
                         format.word())
-                .required("version", SchemaWords.version(format),
-                        "Says by which version of the format it was written.", format.version());
+                .required(
+                        "version",
+                        SchemaWords.version(format),
+                        "Says by which version of the format it was written.",
+                        format.version());
         if (!document.has("writtenBy")) {
-            head.optional("writtenBy", SchemaWords.writtenBy(), "The program that wrote the document.",
+            head.optional(
+                    "writtenBy",
+                    SchemaWords.writtenBy(),
+                    "The program that wrote the document.",
                     OmittedMembers.then("it is not known"));
         }
         return head.followedBy(document);
@@ -109,8 +116,8 @@ public final class SchemaText {
         }
     }
 
-    private static <T> void block(StringBuilder out, char opening, char closing, Iterable<T> items, int level,
-            Consumer<? super T> item) {
+    private static <T> void block(
+            StringBuilder out, char opening, char closing, Iterable<T> items, int level, Consumer<? super T> item) {
         out.append(opening);
         String between = "\n";
         for (T one : items) {

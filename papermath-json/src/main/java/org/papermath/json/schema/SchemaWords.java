@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-
 import org.papermath.json.DocumentFormat;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -24,11 +23,11 @@ final class SchemaWords {
     /** What is stripped from the ends of a text; written out, since the engines of schemas differ on {@code \s}. */
     private static final String BLANK =
             "[\\u0009-\\u000D\\u001C-\\u0020\\u1680\\u2000-\\u2006\\u2008-\\u200A\\u2028\\u2029\\u205F\\u3000]*";
+
     private static final String INK = "[^" + BLANK.substring(1, BLANK.length() - 1);
     private static final String NUMBER = "[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?";
 
-    private SchemaWords() {
-    }
+    private SchemaWords() {}
 
     /** Returns what a {@linkplain #ref reference} to one of the plain things leads to: a text, a day, a quantity. */
     static Object definition(String name) {
@@ -36,13 +35,19 @@ final class SchemaWords {
             case "text" -> plain("A text with something in it.", Map.of("type", "string", "pattern", INK));
             case "note" -> plain("A text of any number of lines.", Map.of("type", "string"));
             case "day" -> day();
-            default -> Kinds.all().stream().filter(kind -> slug(kind.name()).equals(name)).findFirst()
-                    .map(SchemaWords::kind).orElseGet(() -> reading(name));
+            default ->
+                Kinds.all().stream()
+                        .filter(kind -> slug(kind.name()).equals(name))
+                        .findFirst()
+                        .map(SchemaWords::kind)
+                        .orElseGet(() -> reading(name));
         };
     }
 
     private static Object reading(String name) {
-        Kind<?> of = Kinds.all().stream().filter(kind -> name.equals(slug("reading of " + kind.name()))).findFirst()
+        Kind<?> of = Kinds.all().stream()
+                .filter(kind -> name.equals(slug("reading of " + kind.name())))
+                .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no definition of " + name));
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("title", "reading of " + of.name());
@@ -50,24 +55,40 @@ final class SchemaWords {
         schema.putAll(SchemaObject.object()
                 .meaning("What an instrument showed, with how far off it may be.")
                 .required("read", quantity(of), "What it showed.", "2 " + unit)
-                .required("error", quantity(of), "Its standard error, such as half a division of the scale.",
+                .required(
+                        "error",
+                        quantity(of),
+                        "Its standard error, such as half a division of the scale.",
                         "0.1 " + unit)
-                .optional("on", ref("day"), "The day it was read.", OmittedMembers.then("the day of the record"),
-                        "2027-01-05").schema());
+                .optional(
+                        "on",
+                        ref("day"),
+                        "The day it was read.",
+                        OmittedMembers.then("the day of the record"),
+                        "2027-01-05")
+                .schema());
         return schema;
     }
 
     private static Object day() {
         // The length keeps out a line break at the end, before which some engines find the end too.
-        return plain("A day of the calendar, from " + Limits.FIRST_DAY + " to " + Limits.LAST_DAY
-                + ": year, month and day.", Map.of("type", "string", "maxLength", 10, "pattern",
-                "^" + years() + "-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"));
+        return plain(
+                "A day of the calendar, from " + Limits.FIRST_DAY + " to " + Limits.LAST_DAY + ": year, month and day.",
+                Map.of(
+                        "type",
+                        "string",
+                        "maxLength",
+                        10,
+                        "pattern",
+                        "^" + years() + "-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"));
     }
 
     /** Whole centuries: the days begin with one and end with one. */
     private static String years() {
-        List<String> centuries = IntStream.rangeClosed(Limits.FIRST_DAY.getYear() / 100,
-                Limits.LAST_DAY.getYear() / 100).mapToObj(Integer::toString).toList();
+        List<String> centuries = IntStream.rangeClosed(
+                        Limits.FIRST_DAY.getYear() / 100, Limits.LAST_DAY.getYear() / 100)
+                .mapToObj(Integer::toString)
+                .toList();
         return "(" + String.join("|", centuries) + ")[0-9]{2}";
     }
 
@@ -143,7 +164,9 @@ final class SchemaWords {
     }
 
     static Object version(DocumentFormat format) {
-        return oneOf(IntStream.rangeClosed(0, format.minor()).mapToObj(minor -> format.major() + "." + minor).toList());
+        return oneOf(IntStream.rangeClosed(0, format.minor())
+                .mapToObj(minor -> format.major() + "." + minor)
+                .toList());
     }
 
     static SchemaObject writtenBy() {
@@ -153,9 +176,16 @@ final class SchemaWords {
     }
 
     static Object referenceOr(Object inline) {
-        return anyOf(SchemaObject.object().meaning("A reference to a document in another file.")
-                .required("ref", text(), "The file it stands in, from the folder of this"
-                + " document on. It cannot lead out of that folder.", "tide-grey.json"), inline);
+        return anyOf(
+                SchemaObject.object()
+                        .meaning("A reference to a document in another file.")
+                        .required(
+                                "ref",
+                                text(),
+                                "The file it stands in, from the folder of this"
+                                        + " document on. It cannot lead out of that folder.",
+                                "tide-grey.json"),
+                inline);
     }
 
     /** An object whose members follow from one word. */
@@ -171,8 +201,9 @@ final class SchemaWords {
         schema.put("type", "object");
         schema.put("required", List.of(member));
         List<String> words = List.copyOf(schemas.keySet());
-        schema.put("properties", Map.of(member,
-                SchemaObject.described(Map.of("enum", words), meaning, Optional.empty(), words.get(0))));
+        schema.put(
+                "properties",
+                Map.of(member, SchemaObject.described(Map.of("enum", words), meaning, Optional.empty(), words.get(0))));
         schema.put("allOf", cases);
         return schema;
     }
@@ -185,7 +216,8 @@ final class SchemaWords {
         text.put("pattern", pattern(kind));
         forms.add(text);
         String unit = kind.codes().get(0);
-        forms.add(SchemaObject.closed().required("value", Map.of("type", "number"), "The number.", 1)
+        forms.add(SchemaObject.closed()
+                .required("value", Map.of("type", "number"), "The number.", 1)
                 .required("unit", oneOf(kind.spellings()), "Its unit.", unit));
         if (kind == (Kind<?>) Kinds.GRAMMAGE) {
             forms.add(ream());
@@ -202,7 +234,10 @@ final class SchemaWords {
                 .meaning("A grammage said as the weight of a ream.")
                 .required("weight", quantity(Kinds.MASS), "What the ream weighs.", "80 lb")
                 .required("sheet", sides(), "The two sides of the sheets it is reckoned on.", List.of("20 in", "26 in"))
-                .optional("count", count(1, 100_000), "How many sheets are in it.",
+                .optional(
+                        "count",
+                        count(1, 100_000),
+                        "How many sheets are in it.",
                         OmittedMembers.then("the document is not read, and what the usual counts would give is said"),
                         500);
     }

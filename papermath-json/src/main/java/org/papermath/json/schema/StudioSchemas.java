@@ -3,7 +3,6 @@ package org.papermath.json.schema;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
 import org.papermath.evidence.Basis;
 import org.papermath.json.mapping.CommonMembers;
 import org.papermath.json.mapping.EquipmentMapping;
@@ -12,8 +11,7 @@ import org.papermath.quantity.Limits;
 
 /** The schema of a studio. */
 public final class StudioSchemas {
-    private StudioSchemas() {
-    }
+    private StudioSchemas() {}
 
     public static SchemaObject studio() {
         SchemaObject studio = SchemaObject.object()
@@ -25,48 +23,96 @@ public final class StudioSchemas {
     }
 
     private static void equipment(SchemaObject studio) {
-        studio.optional("beater", named("the big beater").meaning("The beater.")
-                        .required("trough", SchemaWords.quantity(Kinds.VOLUME), 
-                                "What its trough holds, " + Limits.TROUGH + ".", "45 L")
-                        .required("ratedLoad", SchemaWords.quantity(Kinds.MASS), 
-                                "The oven-dry fibre it is built for, " + Limits.RATED_LOAD + ".",
-                                "900 g"),
+        studio.optional(
+                        "beater",
+                                named("the big beater")
+                                        .meaning("The beater.")
+                                        .required(
+                                                "trough",
+                                                SchemaWords.quantity(Kinds.VOLUME),
+                                                "What its trough holds, " + Limits.TROUGH + ".",
+                                                "45 L")
+                                        .required(
+                                                "ratedLoad",
+                                                SchemaWords.quantity(Kinds.MASS),
+                                                "The oven-dry fibre it is built for, " + Limits.RATED_LOAD + ".",
+                                                "900 g"),
                         "The beater, with a trough its stock turns over in.",
                                 OmittedMembers.then("a recipe with a beating time has that stage not done"))
-                .optional("vat", named("the oak vat").meaning("The vat.")
-                        .required("volume", SchemaWords.quantity(Kinds.VOLUME), 
-                                "What is in it when it is worked, " + Limits.VAT_VOLUME + ".",
-                                "70 L")
-                        .optional("temperature", SchemaWords.quantity(Kinds.TEMPERATURE),
-                                "The temperature of the stock, " + Limits.VAT_TEMPERATURE + ".",
-                                        OmittedMembers.is("20 Cel", "20 °C"), "24 Cel")
-                        .optional("inside", SchemaWords.sides(), "Its two sides inside, at the mark, each "
-                                + Limits.VAT_SIDE + "; they tell whether a"
-                                + " mould goes in.", OmittedMembers.then("every mould is taken to go in"),
-                                List.of("500 mm", "700 mm")),
+                .optional(
+                        "vat",
+                        named("the oak vat")
+                                .meaning("The vat.")
+                                .required(
+                                        "volume",
+                                        SchemaWords.quantity(Kinds.VOLUME),
+                                        "What is in it when it is worked, " + Limits.VAT_VOLUME + ".",
+                                        "70 L")
+                                .optional(
+                                        "temperature",
+                                        SchemaWords.quantity(Kinds.TEMPERATURE),
+                                        "The temperature of the stock, " + Limits.VAT_TEMPERATURE + ".",
+                                        OmittedMembers.is("20 Cel", "20 °C"),
+                                        "24 Cel")
+                                .optional(
+                                        "inside",
+                                        SchemaWords.sides(),
+                                        "Its two sides inside, at the mark, each "
+                                                + Limits.VAT_SIDE + "; they tell whether a"
+                                                + " mould goes in.",
+                                        OmittedMembers.then("every mould is taken to go in"),
+                                        List.of("500 mm", "700 mm")),
                         "The vat the sheets are dipped from.",
-                                OmittedMembers.then("each sheet is poured, with its own measure of stock"))
-                .optional("moulds", many(mould()), "The moulds, each with its deckle; no name twice.",
+                        OmittedMembers.then("each sheet is poured, with its own measure of stock"))
+                .optional(
+                        "moulds",
+                        many(mould()),
+                        "The moulds, each with its deckle; no name twice.",
                         OmittedMembers.is(List.of(), "for every piece a deckle to make is planned"))
-                .optional("press", press(), "The press the posts are pressed in.",
+                .optional(
+                        "press",
+                        press(),
+                        "The press the posts are pressed in.",
                         OmittedMembers.then("no load is planned, and the plan says how to do without"))
-                .optional("felts", SchemaObject.object().meaning("The felts, all alike.")
-                        .required("size", SchemaWords.sides(), "The two sides of a felt, each " + Limits.FELT_SIDE
-                                + ".", List.of("450 mm", "620 mm"))
-                        .required("grammage", SchemaWords.quantity(Kinds.GRAMMAGE),
-                                "What a dry felt weighs on its area, " + Limits.FELT_GRAMMAGE + ".",
-                                "500 g/m2")
-                        .required("count", SchemaWords.count(Limits.FELTS), "How many there are.", 25),
-                        "The felts sheets are couched on, all alike.", OmittedMembers.then("posts are not planned"))
-                .optional("dryers", many(dryer()), "What it dries with, the usual one first; no name twice.",
+                .optional(
+                        "felts",
+                        SchemaObject.object()
+                                .meaning("The felts, all alike.")
+                                .required(
+                                        "size",
+                                        SchemaWords.sides(),
+                                        "The two sides of a felt, each " + Limits.FELT_SIDE + ".",
+                                        List.of("450 mm", "620 mm"))
+                                .required(
+                                        "grammage",
+                                        SchemaWords.quantity(Kinds.GRAMMAGE),
+                                        "What a dry felt weighs on its area, " + Limits.FELT_GRAMMAGE + ".",
+                                        "500 g/m2")
+                                .required("count", SchemaWords.count(Limits.FELTS), "How many there are.", 25),
+                        "The felts sheets are couched on, all alike.",
+                        OmittedMembers.then("posts are not planned"))
+                .optional(
+                        "dryers",
+                        many(dryer()),
+                        "What it dries with, the usual one first; no name twice.",
                         OmittedMembers.is(List.of(), "drying is not planned"))
-                .optional("room", SchemaWords.ref("air"), "The air of the room.",
+                .optional(
+                        "room",
+                        SchemaWords.ref("air"),
+                        "The air of the room.",
                         OmittedMembers.is(air(), "20 °C and 55 %"))
-                .optional("onHand", many(SchemaObject.object().meaning("Fibre in store.")
-                        .required("fibre", SchemaWords.ref("fibre"), "The fibre, each once.", "abaca")
-                        .required("ovenDry", SchemaWords.quantity(Kinds.MASS), 
-                                "How much there is, oven-dry, " + Limits.ON_HAND + ".", "400 g")),
-                        "Fibre in store, which is used before any is bought.", OmittedMembers.is(List.of(), "none"));
+                .optional(
+                        "onHand",
+                        many(SchemaObject.object()
+                                .meaning("Fibre in store.")
+                                .required("fibre", SchemaWords.ref("fibre"), "The fibre, each once.", "abaca")
+                                .required(
+                                        "ovenDry",
+                                        SchemaWords.quantity(Kinds.MASS),
+                                        "How much there is, oven-dry, " + Limits.ON_HAND + ".",
+                                        "400 g")),
+                        "Fibre in store, which is used before any is bought.",
+                        OmittedMembers.is(List.of(), "none"));
     }
 
     private static Map<String, Object> air() {
@@ -77,30 +123,56 @@ public final class StudioSchemas {
     }
 
     private static void habits(SchemaObject studio) {
-        studio.optional("scaleStep", SchemaWords.quantity(Kinds.MASS), 
+        studio.optional(
+                        "scaleStep",
+                        SchemaWords.quantity(Kinds.MASS),
                         "The step of the scale for fibre, " + Limits.SCALE_STEP + ".",
-                        OmittedMembers.is("1 g", "1 g"), "5 g")
-                .optional("fineScaleStep", SchemaWords.quantity(Kinds.MASS),
+                        OmittedMembers.is("1 g", "1 g"),
+                        "5 g")
+                .optional(
+                        "fineScaleStep",
+                        SchemaWords.quantity(Kinds.MASS),
                         "The step of the scale for additives, " + Limits.SCALE_STEP + ".",
-                                OmittedMembers.is("0.1 g", "0.1 g"), "0.01 g")
-                .optional("jugStep", SchemaWords.quantity(Kinds.VOLUME),
+                        OmittedMembers.is("0.1 g", "0.1 g"),
+                        "0.01 g")
+                .optional(
+                        "jugStep",
+                        SchemaWords.quantity(Kinds.VOLUME),
                         "The step of the measuring jug, " + Limits.JUG_STEP + ".",
-                        OmittedMembers.is("10 mL", "10 mL"), "50 mL")
-                .optional("workingDay", SchemaWords.quantity(Kinds.TIME), 
+                        OmittedMembers.is("10 mL", "10 mL"),
+                        "50 mL")
+                .optional(
+                        "workingDay",
+                        SchemaWords.quantity(Kinds.TIME),
                         "The working hours of a day, " + Limits.WORKING_DAY + ".",
-                        OmittedMembers.is("6 h", "6 h"), "7 h")
-                .optional("customaryUnits", SchemaWords.flag(),
+                        OmittedMembers.is("6 h", "6 h"),
+                        "7 h")
+                .optional(
+                        "customaryUnits",
+                        SchemaWords.flag(),
                         "Whether the making card shows US customary units beside the metric ones.",
-                        OmittedMembers.is(false, "metric units only"), true)
-                .optional("edition", SchemaWords.text(), "The edition of the table of assumptions it plans with.",
-                        OmittedMembers.then("the newest the library has"), "2026-11")
-                .optional("assumptions", many(assumption()), "What the studio knows better than the table.",
+                        OmittedMembers.is(false, "metric units only"),
+                        true)
+                .optional(
+                        "edition",
+                        SchemaWords.text(),
+                        "The edition of the table of assumptions it plans with.",
+                        OmittedMembers.then("the newest the library has"),
+                        "2026-11")
+                .optional(
+                        "assumptions",
+                        many(assumption()),
+                        "What the studio knows better than the table.",
                         OmittedMembers.is(List.of(), "the values of the table"));
     }
 
     private static SchemaObject named(String example) {
-        return SchemaObject.object().required("name", SchemaWords.text(),
-                "What it is called; values of your own can be kept for it. Without the signs [ ] and @.", example);
+        return SchemaObject.object()
+                .required(
+                        "name",
+                        SchemaWords.text(),
+                        "What it is called; values of your own can be kept for it. Without the signs [ ] and @.",
+                        example);
     }
 
     private static Object many(Object item) {
@@ -108,84 +180,161 @@ public final class StudioSchemas {
     }
 
     private static SchemaObject mould() {
-        return SchemaObject.object().meaning("A mould with its deckle.")
+        return SchemaObject.object()
+                .meaning("A mould with its deckle.")
                 .required("name", SchemaWords.text(), "What it is called.", "octavo")
-                .required("opening", SchemaWords.sides(), 
-                        "The two sides inside the deckle, each " + Limits.MOULD_SIDE + ".", List.of("240 mm",
-                        "310 mm"))
-                .optional("split", SchemaObject.object().meaning("How strips split the deckle into several openings.")
-                        .required("across", SchemaWords.count(Limits.DECKLE_SPLIT),
-                                "How many openings lie side by side.", 1)
-                        .required("along", SchemaWords.count(Limits.DECKLE_SPLIT), "How many lie one behind the other.",
-                                2)
-                        .required("strip", SchemaWords.quantity(Kinds.LENGTH), "How wide a strip is.", "12 mm"),
-                        "How the deckle is split, for several sheets at one dip.", OmittedMembers.then("one opening"));
+                .required(
+                        "opening",
+                        SchemaWords.sides(),
+                        "The two sides inside the deckle, each " + Limits.MOULD_SIDE + ".",
+                        List.of("240 mm", "310 mm"))
+                .optional(
+                        "split",
+                        SchemaObject.object()
+                                .meaning("How strips split the deckle into several openings.")
+                                .required(
+                                        "across",
+                                        SchemaWords.count(Limits.DECKLE_SPLIT),
+                                        "How many openings lie side by side.",
+                                        1)
+                                .required(
+                                        "along",
+                                        SchemaWords.count(Limits.DECKLE_SPLIT),
+                                        "How many lie one behind the other.",
+                                        2)
+                                .required("strip", SchemaWords.quantity(Kinds.LENGTH), "How wide a strip is.", "12 mm"),
+                        "How the deckle is split, for several sheets at one dip.",
+                        OmittedMembers.then("one opening"));
     }
 
     private static SchemaObject press() {
-        return named("the long press").meaning("The press.")
-                .required("jack", SchemaWords.quantity(Kinds.FORCE), 
+        return named("the long press")
+                .meaning("The press.")
+                .required(
+                        "jack",
+                        SchemaWords.quantity(Kinds.FORCE),
                         "The rated force of its jack or screw, " + Limits.PRESS_RATING + ".",
-                        "20 tonf_us", "180 kN")
-                .required("platen", SchemaWords.sides(), "The two sides of the platen, each " + Limits.PLATEN_SIDE
-                        + ".", List.of("450 mm", "600 mm"))
-                .optional("parts", many(SchemaObject.object().meaning("A part that bears the load.")
-                        .required("name", SchemaWords.text(), "What it is called; \"jack\" is taken.", "frame")
-                        .required("rating", SchemaWords.quantity(Kinds.FORCE), 
-                                "The force it is rated for, " + Limits.PRESS_RATING + ".",
-                                "15 tonf_us")),
+                        "20 tonf_us",
+                        "180 kN")
+                .required(
+                        "platen",
+                        SchemaWords.sides(),
+                        "The two sides of the platen, each " + Limits.PLATEN_SIDE + ".",
+                        List.of("450 mm", "600 mm"))
+                .optional(
+                        "parts",
+                        many(SchemaObject.object()
+                                .meaning("A part that bears the load.")
+                                .required("name", SchemaWords.text(), "What it is called; \"jack\" is taken.", "frame")
+                                .required(
+                                        "rating",
+                                        SchemaWords.quantity(Kinds.FORCE),
+                                        "The force it is rated for, " + Limits.PRESS_RATING + ".",
+                                        "15 tonf_us")),
                         "Other parts with a rating; the weakest one sets the limit.",
                         OmittedMembers.is(List.of(), "the jack alone sets the limit"))
-                .optional("daylight", SchemaWords.quantity(Kinds.LENGTH), "The height a post may have, "
-                        + Limits.DAYLIGHT + ".",
-                        OmittedMembers.then("the height of a post is not looked at"), "300 mm");
+                .optional(
+                        "daylight",
+                        SchemaWords.quantity(Kinds.LENGTH),
+                        "The height a post may have, " + Limits.DAYLIGHT + ".",
+                        OmittedMembers.then("the height of a post is not looked at"),
+                        "300 mm");
     }
 
     private static Object dryer() {
         Map<String, SchemaObject> kinds = new LinkedHashMap<>();
-        kinds.put(EquipmentMapping.FAN_STACK, holding("drying box")
-                .meaning("Sheets between blotters and fluted boards, with a fan that blows through.")
-                .required("freeAirFlow", SchemaWords.quantity(Kinds.VOLUME_FLOW), "The air the fan moves with no stack"
-                        + " before it, " + Limits.FREE_AIR_FLOW + ".", "400 m3/h"));
-        kinds.put(EquipmentMapping.BOARDS, holding("the boards")
-                .meaning("Boards, panes or walls the wet sheets are brushed on."));
-        kinds.put(EquipmentMapping.LOFT, holding("the loft").meaning("Lines or ropes the sheets hang on.")
-                .required("sheetsInSpur", SchemaWords.count(Limits.SPUR),
-                        "How many sheets hang together, as one spur.", 4));
-        kinds.put(EquipmentMapping.BLOTTERS, holding("the blotters")
-                .meaning("Sheets between blotters that are changed by hand."));
+        kinds.put(
+                EquipmentMapping.FAN_STACK,
+                holding("drying box")
+                        .meaning("Sheets between blotters and fluted boards, with a fan that blows through.")
+                        .required(
+                                "freeAirFlow",
+                                SchemaWords.quantity(Kinds.VOLUME_FLOW),
+                                "The air the fan moves with no stack" + " before it, " + Limits.FREE_AIR_FLOW + ".",
+                                "400 m3/h"));
+        kinds.put(
+                EquipmentMapping.BOARDS,
+                holding("the boards").meaning("Boards, panes or walls the wet sheets are brushed on."));
+        kinds.put(
+                EquipmentMapping.LOFT,
+                holding("the loft")
+                        .meaning("Lines or ropes the sheets hang on.")
+                        .required(
+                                "sheetsInSpur",
+                                SchemaWords.count(Limits.SPUR),
+                                "How many sheets hang together, as one spur.",
+                                4));
+        kinds.put(
+                EquipmentMapping.BLOTTERS,
+                holding("the blotters").meaning("Sheets between blotters that are changed by hand."));
         return SchemaWords.byWord("kind", "How it dries. The word says which members there are.", kinds);
     }
 
     private static SchemaObject holding(String example) {
-        return named(example).required("capacity", SchemaWords.count(Limits.DRYER_CAPACITY),
-                "How many sheets it takes at once.", 24);
+        return named(example)
+                .required(
+                        "capacity", SchemaWords.count(Limits.DRYER_CAPACITY), "How many sheets it takes at once.", 24);
     }
 
     private static Object assumption() {
         Object value = SchemaWords.anyOf(Map.of("type", "number"), SchemaWords.text());
-        return SchemaObject.object().meaning("A value of the studio's own.")
+        return SchemaObject.object()
+                .meaning("A value of the studio's own.")
                 .required("id", SchemaWords.text(), "The id it has in the table of assumptions.", "beating.rate")
-                .optional("fibre", SchemaWords.text(), "The fibre it holds for. Not together with subject.",
-                        OmittedMembers.then("it holds for every fibre"), "cotton-rag")
-                .optional("subject", SchemaWords.text(),
+                .optional(
+                        "fibre",
+                        SchemaWords.text(),
+                        "The fibre it holds for. Not together with subject.",
+                        OmittedMembers.then("it holds for every fibre"),
+                        "cotton-rag")
+                .optional(
+                        "subject",
+                        SchemaWords.text(),
                         "What else it holds for: a recipe, a group of fibres, an additive.",
-                        OmittedMembers.then("it holds for all"), "tide grey")
-                .optional("at", SchemaWords.text(), "The beater, vat, press or dryer it holds at, by its name.",
-                        OmittedMembers.then("it holds at all"), "the big beater")
-                .required("value", value, "The likely value: a text with a unit, or a number in the unit of the table.",
-                        "0.12 1/h", 0.12)
-                .optional("low", value, "The value it is below in one case of twenty. Together with high.",
-                        OmittedMembers.then("the value has no band"), "0.1 1/h")
-                .optional("high", value, "The value it is above in one case of twenty. Together with low.",
-                        OmittedMembers.then("the value has no band"), "0.15 1/h")
-                .optional("unit", SchemaWords.text(), "The unit of the table, said once more; any other is refused.",
-                        OmittedMembers.then("the unit of the table"), "1/h")
-                .optional("basis", SchemaWords.words(List.of(Basis.values()), Basis::word), "How it is known.",
-                        OmittedMembers.is("given", "given"), "measured here")
-                .optional("source", SchemaWords.text(), "Where it comes from, in words.",
+                        OmittedMembers.then("it holds for all"),
+                        "tide grey")
+                .optional(
+                        "at",
+                        SchemaWords.text(),
+                        "The beater, vat, press or dryer it holds at, by its name.",
+                        OmittedMembers.then("it holds at all"),
+                        "the big beater")
+                .required(
+                        "value",
+                        value,
+                        "The likely value: a text with a unit, or a number in the unit of the table.",
+                        "0.12 1/h",
+                        0.12)
+                .optional(
+                        "low",
+                        value,
+                        "The value it is below in one case of twenty. Together with high.",
+                        OmittedMembers.then("the value has no band"),
+                        "0.1 1/h")
+                .optional(
+                        "high",
+                        value,
+                        "The value it is above in one case of twenty. Together with low.",
+                        OmittedMembers.then("the value has no band"),
+                        "0.15 1/h")
+                .optional(
+                        "unit",
+                        SchemaWords.text(),
+                        "The unit of the table, said once more; any other is refused.",
+                        OmittedMembers.then("the unit of the table"),
+                        "1/h")
+                .optional(
+                        "basis",
+                        SchemaWords.words(List.of(Basis.values()), Basis::word),
+                        "How it is known.",
+                        OmittedMembers.is("given", "given"),
+                        "measured here")
+                .optional(
+                        "source",
+                        SchemaWords.text(),
+                        "Where it comes from, in words.",
                         OmittedMembers.is("given by the user", "\"given by the user\""),
-                                "five loads of May, read on the tester")
+                        "five loads of May, read on the tester")
                 .rule("dependentRequired", Map.of("low", List.of("high"), "high", List.of("low")))
                 .rule("not", Map.of("required", List.of("fibre", "subject")));
     }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.json.DocumentException;
 import org.papermath.json.Fault;
@@ -29,6 +28,7 @@ public final class FaultLog {
     private final List<String> documents = new ArrayList<>();
     /** Every value with a fault in it. */
     private final Set<JsonValue> faulty = Collections.newSetFromMap(new IdentityHashMap<>());
+
     private final List<Fault> notes = new ArrayList<>();
     private final Predicate<String> shortLists;
     private boolean full;
@@ -86,7 +86,8 @@ public final class FaultLog {
         }
         List<Fault> sorted = new ArrayList<>(notes);
         sorted.sort(Comparator.<Fault>comparingInt(note -> documents.indexOf(note.document()))
-                .thenComparingInt(Fault::line).thenComparingInt(Fault::column));
+                .thenComparingInt(Fault::line)
+                .thenComparingInt(Fault::column));
         return sorted;
     }
 
@@ -102,11 +103,21 @@ public final class FaultLog {
     public DocumentException exception() {
         List<Fault> sorted = new ArrayList<>(faults);
         sorted.sort(Comparator.<Fault>comparingInt(fault -> documents.indexOf(fault.document()))
-                .thenComparingInt(Fault::line).thenComparingInt(Fault::column));
+                .thenComparingInt(Fault::line)
+                .thenComparingInt(Fault::column));
         if (full) {
             Fault last = sorted.get(sorted.size() - 1);
-            sorted.add(new Fault(last.document(), "", last.line(), last.column(), FaultCodes.MORE, "", List.of(), "",
-                    List.of(), Map.of("shown", MOST_FAULTS),
+            sorted.add(new Fault(
+                    last.document(),
+                    "",
+                    last.line(),
+                    last.column(),
+                    FaultCodes.MORE,
+                    "",
+                    List.of(),
+                    "",
+                    List.of(),
+                    Map.of("shown", MOST_FAULTS),
                     "there are more faults than the " + MOST_FAULTS + " shown. Mend these first."));
         }
         return new DocumentException(sorted);
@@ -120,12 +131,25 @@ public final class FaultLog {
         if (arguments.getOrDefault("accepted", arguments.get("near")) instanceof Collection<?> several) {
             several.forEach(one -> accepted.add(String.valueOf(one)));
         } else if (arguments.containsKey("accepted")) {
-            accepted.addAll(codes.isEmpty() ? List.of(String.valueOf(arguments.get("accepted")).split(", ")) : codes);
+            accepted.addAll(
+                    codes.isEmpty()
+                            ? List.of(String.valueOf(arguments.get("accepted")).split(", "))
+                            : codes);
         }
         List<Unclear.Candidate> candidates = refusal instanceof Unclear unclear ? unclear.candidates() : List.of();
         boolean misspelt = refusal.code().endsWith(".unknown") || WORDS.contains(refusal.code());
         String nearest = misspelt ? NearestWord.of(shown, accepted) : "";
-        return new Fault(document, at.pointer(), at.line(), at.column(), refusal.code(), shown, accepted, nearest,
-                candidates, new LinkedHashMap<>(arguments), String.valueOf(refusal.getMessage()));
+        return new Fault(
+                document,
+                at.pointer(),
+                at.line(),
+                at.column(),
+                refusal.code(),
+                shown,
+                accepted,
+                nearest,
+                candidates,
+                new LinkedHashMap<>(arguments),
+                String.valueOf(refusal.getMessage()));
     }
 }

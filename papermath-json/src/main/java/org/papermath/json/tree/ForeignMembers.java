@@ -3,7 +3,6 @@ package org.papermath.json.tree;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.json.WrittenBy;
 
@@ -18,13 +17,16 @@ public final class ForeignMembers {
 
     /** By the pointer of an object and the name a member stands behind; no name at the beginning of the object. */
     private final Map<String, Map<@Nullable String, JsonValue>> byParent = new LinkedHashMap<>();
+
     private final Map<String, String> references = new LinkedHashMap<>();
     /** What the documents hold that were referred to, by the pointer of the reference. */
     private final Map<String, ForeignMembers> elsewhere = new LinkedHashMap<>();
+
     private @Nullable WrittenBy writtenBy;
 
     void add(JsonValue object, @Nullable String after, JsonValue value) {
-        byParent.computeIfAbsent(object.pointer(), pointer -> new LinkedHashMap<>()).put(after, value);
+        byParent.computeIfAbsent(object.pointer(), pointer -> new LinkedHashMap<>())
+                .put(after, value);
     }
 
     public void addReference(JsonValue at, String reference, ForeignMembers there) {
@@ -41,7 +43,8 @@ public final class ForeignMembers {
     public void reorder(String list, int[] to) {
         Map<String, Map<@Nullable String, JsonValue>> moved = new LinkedHashMap<>();
         byParent.forEach((pointer, members) -> {
-            String[] rest = pointer.startsWith(list + "/") ? pointer.substring(list.length() + 1).split("/", 2)
+            String[] rest = pointer.startsWith(list + "/")
+                    ? pointer.substring(list.length() + 1).split("/", 2)
                     : new String[0];
             int now = rest.length == 0 ? 0 : to[Integer.parseInt(rest[0])];
             if (rest.length == 0) {
@@ -113,8 +116,8 @@ public final class ForeignMembers {
     }
 
     /** Puts members behind others, but for those of a name that is there already. */
-    private static Map<@Nullable String, JsonValue> joined(Map<@Nullable String, JsonValue> first,
-            Map<@Nullable String, JsonValue> second) {
+    private static Map<@Nullable String, JsonValue> joined(
+            Map<@Nullable String, JsonValue> first, Map<@Nullable String, JsonValue> second) {
         Map<@Nullable String, JsonValue> all = new LinkedHashMap<>(first);
         String after = null;
         for (JsonValue member : second.values()) {
@@ -147,11 +150,11 @@ public final class ForeignMembers {
     public ForeignMembers movedBy(ListMatching moves) {
         ForeignMembers moved = new ForeignMembers();
         moved.writtenBy = writtenBy;
-        byParent.forEach((pointer, members) -> moves.of(pointer, false)
-                .ifPresent(place -> moved.byParent.put(place, members)));
+        byParent.forEach(
+                (pointer, members) -> moves.of(pointer, false).ifPresent(place -> moved.byParent.put(place, members)));
         // A part under a new name is not what its reference leads to.
-        references.forEach((pointer, reference) -> moves.of(pointer, true)
-                .ifPresent(place -> moved.references.put(place, reference)));
+        references.forEach((pointer, reference) ->
+                moves.of(pointer, true).ifPresent(place -> moved.references.put(place, reference)));
         return moved;
     }
 }

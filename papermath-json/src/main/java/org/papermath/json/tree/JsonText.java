@@ -6,8 +6,7 @@ import java.util.HexFormat;
 public final class JsonText {
     private static final HexFormat HEX = HexFormat.of();
 
-    private JsonText() {
-    }
+    private JsonText() {}
 
     static String hex(char c) {
         return HEX.toHexDigits(c);

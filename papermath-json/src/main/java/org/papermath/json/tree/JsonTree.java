@@ -7,11 +7,9 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.Renamed;
-
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -31,12 +29,14 @@ public final class JsonTree {
     public static final int MANY = 1000;
     /** The longest text read as a quantity, in characters. */
     public static final int MOST_QUANTITY = 100;
+
     public static final int MOST_TEXT = 100_000;
     private static final int MOST_NAME = 500;
     private static final int MOST_DIGITS = 100;
     private static final String MARK = "\uFEFF";
     /** The bytes of a byte order mark. */
     private static final int MARK_BYTES = 3;
+
     private static final String HALF =
             " has half of a character written as \\u...; write both halves or the character itself.";
 
@@ -55,6 +55,7 @@ public final class JsonTree {
     private final List<Renamed> renamed;
     /** Whether there are escapes: only such a one can leave half a character. */
     private final boolean escapes;
+
     private int numbered;
 
     /** Ends the reading after a fault that leaves nothing to go on with. */
@@ -77,7 +78,14 @@ public final class JsonTree {
     /** Reads a whole document; empty after a fault that ends the reading. */
     public static Optional<JsonValue> read(byte[] bytes, Source source, List<Renamed> renamed) {
         if (bytes.length > MOST_BYTES) {
-            source.fault("", 1, 1, FaultCodes.SIZE, bytes.length + " bytes", List.of(), "",
+            source.fault(
+                    "",
+                    1,
+                    1,
+                    FaultCodes.SIZE,
+                    bytes.length + " bytes",
+                    List.of(),
+                    "",
                     "the document has " + bytes.length + " bytes; at most " + MOST_BYTES + " are read.");
             return Optional.empty();
         }
@@ -93,24 +101,37 @@ public final class JsonTree {
     private static boolean isUtf8(byte[] bytes, Source source) {
         CharBuffer text = CharBuffer.allocate(bytes.length);
         ByteBuffer in = ByteBuffer.wrap(bytes);
-        CoderResult result = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT).decode(in, text, true);
+        CoderResult result = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT)
+                .decode(in, text, true);
         if (!result.isError()) {
             return true;
         }
         text.flip();
         int[] place = place(text.array(), text.limit());
-        String more = bytes.length > 1 && ((bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)
-                || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)) ? " It looks like UTF-16." : "";
+        String more = bytes.length > 1
+                        && ((bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)
+                                || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE))
+                ? " It looks like UTF-16."
+                : "";
         String found = "byte " + Integer.toHexString(bytes[in.position()] & 0xFF);
-        source.fault("", place[0], place[1], FaultCodes.ENCODING, found, List.of("UTF-8"), "",
+        source.fault(
+                "",
+                place[0],
+                place[1],
+                FaultCodes.ENCODING,
+                found,
+                List.of("UTF-8"),
+                "",
                 "the bytes are not UTF-8 here (" + found + ")." + more + " Save the file as UTF-8.");
         return false;
     }
 
     /** Reads the bytes; only to say where a fault stands the text is gone through again. */
-    private static Optional<JsonValue> read(byte[] bytes, int start, String text, Source source,
-            List<Renamed> renamed) {
+    private static Optional<JsonValue> read(
+            byte[] bytes, int start, String text, Source source, List<Renamed> renamed) {
         if (text.indexOf('\0') >= 0 || text.startsWith(MARK)) {
             // No JSON has these, and the reader of bytes would take them for another encoding or pass over them.
             broken(text, source, 1, 1);
@@ -129,10 +150,17 @@ public final class JsonTree {
             int behind = start + (int) parser.currentLocation().getByteOffset();
             if (!isBlank(bytes, behind)) {
                 char[] all = text.toCharArray();
-                int at = skipBlank(all, new String(bytes, start, behind - start, StandardCharsets.UTF_8).length(),
-                        all.length);
+                int at = skipBlank(
+                        all, new String(bytes, start, behind - start, StandardCharsets.UTF_8).length(), all.length);
                 int[] place = place(all, 0, at);
-                source.fault("", place[0], place[1], FaultCodes.TRAILING, shown(all, at, all.length), List.of(), "",
+                source.fault(
+                        "",
+                        place[0],
+                        place[1],
+                        FaultCodes.TRAILING,
+                        shown(all, at, all.length),
+                        List.of(),
+                        "",
                         "the document is at its end, but more text follows. Take it away.");
             }
             return Optional.of(root);
@@ -184,13 +212,24 @@ public final class JsonTree {
     }
 
     private static void limit(TokenStreamLocation at, Source source) {
-        source.fault("", at.getLineNr(), at.getColumnNr(), FaultCodes.LIMIT, "", List.of(), "",
+        source.fault(
+                "",
+                at.getLineNr(),
+                at.getColumnNr(),
+                FaultCodes.LIMIT,
+                "",
+                List.of(),
+                "",
                 "a text, a name or a number is longer than is read: at most " + MOST_TEXT + " characters for a text, "
                         + MOST_NAME + " for a name, " + MOST_DIGITS + " for a number.");
     }
 
-    private JsonValue value(@Nullable JsonValue around, @Nullable String under, @Nullable TokenStreamLocation name,
-            int level, boolean ofOthers) {
+    private JsonValue value(
+            @Nullable JsonValue around,
+            @Nullable String under,
+            @Nullable TokenStreamLocation name,
+            int level,
+            boolean ofOthers) {
         if (places.isAddedWhileReading()) {
             places.add(parser.currentTokenLocation(), name);
         }
@@ -231,16 +270,26 @@ public final class JsonTree {
         String text = parser.getString();
         JsonValue value = made(JsonValue.Type.NUMBER, around, under, text);
         if (text.length() > MOST_DIGITS) {
-            source.fault(value, FaultCodes.NUMBER, value.found(), List.of(), "", "the number has " + text.length()
-                    + " characters; at most " + MOST_DIGITS + " are read.");
+            source.fault(
+                    value,
+                    FaultCodes.NUMBER,
+                    value.found(),
+                    List.of(),
+                    "",
+                    "the number has " + text.length() + " characters; at most " + MOST_DIGITS + " are read.");
         }
         return value;
     }
 
     private int deeper(JsonValue value, int level) {
         if (level > MOST_LEVELS) {
-            source.fault(value, FaultCodes.DEPTH, "", List.of(), "", "objects and lists stand more than "
-                    + MOST_LEVELS + " deep here.");
+            source.fault(
+                    value,
+                    FaultCodes.DEPTH,
+                    "",
+                    List.of(),
+                    "",
+                    "objects and lists stand more than " + MOST_LEVELS + " deep here.");
             throw new Stop();
         }
         return level + 1;
@@ -257,15 +306,22 @@ public final class JsonTree {
             JsonValue member = value(object, name, at, level, ofOthers || kept);
             JsonValue twin = kept ? object.extras().get(name) : object.member(name);
             if (twin != null) {
-                source.faultAtName(member, FaultCodes.DUPLICATE, List.of(), "", "\"" + JsonValue.shown(name)
-                        + "\" is written twice in one object; first in line " + twin.nameLine() + ", column "
-                        + twin.nameColumn() + ". Take one away.", "firstLine", twin.nameLine(), "firstColumn",
+                source.faultAtName(
+                        member,
+                        FaultCodes.DUPLICATE,
+                        List.of(),
+                        "",
+                        "\"" + JsonValue.shown(name)
+                                + "\" is written twice in one object; first in line " + twin.nameLine() + ", column "
+                                + twin.nameColumn() + ". Take one away.",
+                        "firstLine",
+                        twin.nameLine(),
+                        "firstColumn",
                         twin.nameColumn());
                 continue;
             }
             if (escapes && hasHalfCharacter(name)) {
-                source.faultAtName(member, FaultCodes.CHARACTER, List.of(), "",
-                        "the name" + HALF);
+                source.faultAtName(member, FaultCodes.CHARACTER, List.of(), "", "the name" + HALF);
             }
             if (kept) {
                 object.addExtra(member);
@@ -291,8 +347,9 @@ public final class JsonTree {
 
     private static String pattern(JsonValue value) {
         JsonValue around = value.parent();
-        return around == null ? "" : JsonValue.pointer(pattern(around),
-                around.type() == JsonValue.Type.LIST ? "*" : value.step());
+        return around == null
+                ? ""
+                : JsonValue.pointer(pattern(around), around.type() == JsonValue.Type.LIST ? "*" : value.step());
     }
 
     private void items(JsonValue list, int level, boolean ofOthers) {
@@ -309,7 +366,8 @@ public final class JsonTree {
     private void countTheRest(JsonValue list) {
         int deep = 0;
         int more = 0;
-        for (JsonToken token = parser.currentToken(); deep > 0 || token != JsonToken.END_ARRAY;
+        for (JsonToken token = parser.currentToken();
+                deep > 0 || token != JsonToken.END_ARRAY;
                 token = parser.nextToken()) {
             if (token == JsonToken.END_ARRAY || token == JsonToken.END_OBJECT) {
                 deep--;
@@ -346,7 +404,14 @@ public final class JsonTree {
         boolean inside = at < end;
         if (!inside) {
             int[] place = place(text, start, at);
-            source.fault("", place[0], place[1], FaultCodes.SYNTAX, "", List.of(), "",
+            source.fault(
+                    "",
+                    place[0],
+                    place[1],
+                    FaultCodes.SYNTAX,
+                    "",
+                    List.of(),
+                    "",
                     "the document ends too early: a closing bracket, brace or quotation mark is missing.");
             return;
         }
@@ -355,8 +420,16 @@ public final class JsonTree {
         String found = shown(text, at, end);
         // The parser refuses halves of characters in names by itself; only its message tells.
         boolean half = String.valueOf(e.getOriginalMessage()).contains("surrogate");
-        source.fault("", place[0], place[1], half ? FaultCodes.CHARACTER : FaultCodes.SYNTAX, found, List.of(), "",
-                half ? "the text before \"" + found + "\"" + HALF
+        source.fault(
+                "",
+                place[0],
+                place[1],
+                half ? FaultCodes.CHARACTER : FaultCodes.SYNTAX,
+                found,
+                List.of(),
+                "",
+                half
+                        ? "the text before \"" + found + "\"" + HALF
                         : "this is not JSON from here on: \"" + found + "\"." + advice(text, start, at, found));
     }
 
@@ -393,8 +466,11 @@ public final class JsonTree {
             return " A backslash begins an escape such as \\n; a backslash itself is written \\\\.";
         }
         if (c == '}' || c == ']') {
-            return before == ',' ? " Take away the comma before it." : before == ':' ? " A value is missing before it."
-                    : " Something else was opened last; close that first.";
+            return before == ','
+                    ? " Take away the comma before it."
+                    : before == ':'
+                            ? " A value is missing before it."
+                            : " Something else was opened last; close that first.";
         }
         if (c == '"') {
             return " A comma or a colon is missing before it.";

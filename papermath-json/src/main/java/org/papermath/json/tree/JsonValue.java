@@ -6,14 +6,18 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Name;
 
 /** A JSON value that knows its place. Filled once while reading; later only asked for. */
 public final class JsonValue {
     public enum Type {
-        OBJECT("an object"), LIST("a list"), TEXT("a text"), NUMBER("a number"), FLAG("true or false"), NULL("null");
+        OBJECT("an object"),
+        LIST("a list"),
+        TEXT("a text"),
+        NUMBER("a number"),
+        FLAG("true or false"),
+        NULL("null");
 
         private final String words;
 
@@ -33,6 +37,7 @@ public final class JsonValue {
 
         /** The members of an object or the items of a list, as they are written. */
         private JsonValue[] values;
+
         private int count;
         /** A bit for the hash of every name: most names that are not here are seen to be missing at once. */
         private long bits;
@@ -70,7 +75,8 @@ public final class JsonValue {
             }
         }
 
-        @Nullable JsonValue member(String wanted) {
+        @Nullable
+        JsonValue member(String wanted) {
             int hash = wanted.hashCode();
             if ((bits & 1L << hash) == 0) {
                 return null;
@@ -99,18 +105,26 @@ public final class JsonValue {
     private final @Nullable JsonValue parent;
     /** The name of a member; null for an item and for the document itself. */
     private final @Nullable String name;
+
     private final int index;
     private final LineIndex places;
     private final int number;
     /** The characters of a text, the digits of a number, or the word of a literal. */
     private final String text;
+
     private final Inside inside;
     private boolean asked;
     /** Items of a list that were only counted. */
     private int unheld;
 
-    private JsonValue(Type type, @Nullable JsonValue parent, @Nullable String name, int index, LineIndex places,
-            int number, String text) {
+    private JsonValue(
+            Type type,
+            @Nullable JsonValue parent,
+            @Nullable String name,
+            int index,
+            LineIndex places,
+            int number,
+            String text) {
         this.type = type;
         this.parent = parent;
         this.name = name;

@@ -1,9 +1,7 @@
 package org.papermath.json.tree;
 
 import java.util.Arrays;
-
 import org.jspecify.annotations.Nullable;
-
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;

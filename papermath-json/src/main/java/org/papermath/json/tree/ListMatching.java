@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,10 +17,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ListMatching {
     /** What an item calls itself, where it does. */
-    private static final List<String> OWN = List.of("name", "id", "fibre", "subject", "at", "figure", "what", "key",
-            "widens", "code", "recipe", "substance");
+    private static final List<String> OWN = List.of(
+            "name", "id", "fibre", "subject", "at", "figure", "what", "key", "widens", "code", "recipe", "substance");
     /** Among more items of one name nobody looks for the most alike; they are taken in their order. */
     private static final int MANY = 200;
+
     private static final int GONE = -1;
 
     private final JsonValue before;
@@ -29,8 +29,7 @@ public final class ListMatching {
     private final IdentityHashMap<JsonValue, Lists> lists = new IdentityHashMap<>();
 
     /** The new numbers of the items of a list: of those known again, and of all that may be meant. */
-    private record Lists(int[] known, int[] all) {
-    }
+    private record Lists(int[] known, int[] all) {}
 
     /**
      * Compares a document as it would have been written before with what is written now, both without what is kept.
@@ -78,7 +77,9 @@ public final class ListMatching {
     }
 
     private int item(JsonValue from, @Nullable JsonValue to, int number, boolean known) {
-        if (to == null || to.type() != JsonValue.Type.LIST || number >= from.items().size()) {
+        if (to == null
+                || to.type() != JsonValue.Type.LIST
+                || number >= from.items().size()) {
             return GONE;
         }
         Lists both = lists.get(from);
@@ -98,8 +99,8 @@ public final class ListMatching {
             return new Lists(moved, moved);
         }
         boolean[] taken = new boolean[to.size()];
-        for (Function<JsonValue, String> means
-                : List.<Function<JsonValue, String>>of(JsonValue::compact, ListMatching::key)) {
+        for (Function<JsonValue, String> means :
+                List.<Function<JsonValue, String>>of(JsonValue::compact, ListMatching::key)) {
             int[] free = new int[to.size()];
             for (int i = 0; i < free.length; i++) {
                 free[i] = taken[i] ? i : GONE;
@@ -118,8 +119,13 @@ public final class ListMatching {
     }
 
     /** Pairs what has the same text, the most alike first. */
-    private static void match(Map<String, List<Integer>> from, Map<String, List<Integer>> to, int[] moved,
-            boolean[] taken, List<JsonValue> before, List<JsonValue> now) {
+    private static void match(
+            Map<String, List<Integer>> from,
+            Map<String, List<Integer>> to,
+            int[] moved,
+            boolean[] taken,
+            List<JsonValue> before,
+            List<JsonValue> now) {
         from.forEach((text, numbers) -> {
             List<Integer> left = new ArrayList<>(to.getOrDefault(text, List.of()));
             boolean many = numbers.size() > MANY || left.size() > MANY;
@@ -180,8 +186,8 @@ public final class ListMatching {
     }
 
     /** Gathers the numbers of the items without a twin yet by a text; items without one are left out. */
-    private static Map<String, List<Integer>> groups(List<JsonValue> items, int[] moved,
-            Function<JsonValue, String> text) {
+    private static Map<String, List<Integer>> groups(
+            List<JsonValue> items, int[] moved, Function<JsonValue, String> text) {
         Map<String, List<Integer>> groups = new LinkedHashMap<>();
         for (int i = 0; i < moved.length; i++) {
             String its = moved[i] == GONE ? text.apply(items.get(i)) : "";

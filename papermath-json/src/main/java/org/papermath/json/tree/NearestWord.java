@@ -9,8 +9,7 @@ public final class NearestWord {
     private static final int LONGEST = 64;
     private static final int MOST_LISTED = 20;
 
-    private NearestWord() {
-    }
+    private NearestWord() {}
 
     /** Returns the nearest word, or an empty text if none is near. */
     static String of(String found, Collection<String> accepted) {

@@ -6,8 +6,7 @@ import org.papermath.quantity.Refused;
 
 /** Texts on their way into a document: what could not be read again is refused. */
 public final class ReadableText {
-    private ReadableText() {
-    }
+    private ReadableText() {}
 
     /** Returns a name or a short text without the blanks around it. */
     public static String name(String text) {
@@ -25,20 +24,29 @@ public final class ReadableText {
 
     private static String readable(String text, int most, boolean lines) {
         if (text.length() > most) {
-            throw unreadable(FaultCodes.LONG_TEXT, text, "it has " + text.length() + " characters; at most " + most
-                    + " are read. Shorten it");
+            throw unreadable(
+                    FaultCodes.LONG_TEXT,
+                    text,
+                    "it has " + text.length() + " characters; at most " + most + " are read. Shorten it");
         }
         int hidden = Name.hiddenIn(text, lines);
         if (hidden >= 0) {
-            throw Refused.of(FaultCodes.CHARACTER, "a document with \"" + JsonValue.shown(text)
-                    + "\" could not be read again: " + Name.hidden(text, hidden), "given", text);
+            throw Refused.of(
+                    FaultCodes.CHARACTER,
+                    "a document with \"" + JsonValue.shown(text) + "\" could not be read again: "
+                            + Name.hidden(text, hidden),
+                    "given",
+                    text);
         }
         return text;
     }
 
     /** Makes the refusal of a text that could not be read again. */
     public static Refused unreadable(String code, String text, String why) {
-        return Refused.of(code, "a document with \"" + JsonValue.shown(text) + "\" could not be read again: " + why
-                + ".", "given", text);
+        return Refused.of(
+                code,
+                "a document with \"" + JsonValue.shown(text) + "\" could not be read again: " + why + ".",
+                "given",
+                text);
     }
 }

@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
 import org.papermath.json.DocumentResolver;
 import org.papermath.json.Fault;
 import org.papermath.json.FaultCodes;
@@ -60,27 +59,63 @@ public final class Source {
         session.add(FaultLog.of(name, at, refusal, codes));
     }
 
-    public void fault(JsonValue at, String code, String found, Collection<String> accepted, String nearest, String text,
+    public void fault(
+            JsonValue at,
+            String code,
+            String found,
+            Collection<String> accepted,
+            String nearest,
+            String text,
             Object... namesAndValues) {
         session.mark(at);
         fault(at.pointer(), at.line(), at.column(), code, found, accepted, nearest, text, namesAndValues);
     }
 
     void renamed(JsonValue at, Renamed member) {
-        session.note(new Fault(name, at.pointer(), at.nameLine(), at.nameColumn(), FaultCodes.RENAMED, member.old(),
-                List.of(member.now()), member.now(), List.of(), Map.of("found", member.old(), "nearest", member.now()),
+        session.note(new Fault(
+                name,
+                at.pointer(),
+                at.nameLine(),
+                at.nameColumn(),
+                FaultCodes.RENAMED,
+                member.old(),
+                List.of(member.now()),
+                member.now(),
+                List.of(),
+                Map.of("found", member.old(), "nearest", member.now()),
                 "\"" + member.old() + "\" is called \"" + member.now() + "\" now. It was read as that."));
     }
 
-    public void faultAtName(JsonValue at, String code, Collection<String> accepted, String nearest, String text,
+    public void faultAtName(
+            JsonValue at,
+            String code,
+            Collection<String> accepted,
+            String nearest,
+            String text,
             Object... namesAndValues) {
         session.mark(at);
-        fault(at.pointer(), at.nameLine(), at.nameColumn(), code, JsonValue.shown(at.step()), accepted, nearest, text,
+        fault(
+                at.pointer(),
+                at.nameLine(),
+                at.nameColumn(),
+                code,
+                JsonValue.shown(at.step()),
+                accepted,
+                nearest,
+                text,
                 namesAndValues);
     }
 
-    public void fault(String pointer, int line, int column, String code, String found, Collection<String> accepted,
-            String nearest, String text, Object... namesAndValues) {
+    public void fault(
+            String pointer,
+            int line,
+            int column,
+            String code,
+            String found,
+            Collection<String> accepted,
+            String nearest,
+            String text,
+            Object... namesAndValues) {
         Map<String, Object> arguments = new LinkedHashMap<>();
         if (!found.isEmpty()) {
             arguments.put("found", found);
@@ -94,7 +129,7 @@ public final class Source {
         for (int i = 0; i < namesAndValues.length; i += 2) {
             arguments.put(String.valueOf(namesAndValues[i]), namesAndValues[i + 1]);
         }
-        session.add(new Fault(name, pointer, line, column, code, found, List.copyOf(accepted), nearest, List.of(),
-                arguments, text));
+        session.add(new Fault(
+                name, pointer, line, column, code, found, List.copyOf(accepted), nearest, List.of(), arguments, text));
     }
 }
