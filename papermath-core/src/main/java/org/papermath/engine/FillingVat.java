@@ -5,7 +5,7 @@ import org.papermath.equation.VatBalance;
 import org.papermath.equation.WaterProperties;
 import org.papermath.numeric.Rounding;
 import org.papermath.quantity.Refused;
-import org.papermath.quantity.Units;
+import org.papermath.text.Digits;
 
 /**
  * The vat of a batch, or the pours where sheets are not dipped: the lift of a dip, the charge, what to give back after
@@ -55,7 +55,12 @@ public final class FillingVat {
             int every,
             Charge start,
             Charge[] recharges,
-            Step step) {}
+            Step step) {
+        Setting with(Step steps) {
+            return new Setting(
+                    dipped, tooWide, leastVatVolume, lift, wantedLift, wantedStock, every, start, recharges, steps);
+        }
+    }
 
     /**
      * What is given to the vat at a time, kg.
@@ -227,8 +232,8 @@ public final class FillingVat {
         if (v.of(couched) <= lifted) {
             throw Refused.of(
                     "vat.sheet-wetter-than-vat",
-                    "recipe " + stock.name() + ": solids of the couched sheet: " + percent(v.of(couched))
-                            + ", no more than the " + percent(lifted)
+                    "recipe " + stock.name() + ": solids of the couched sheet: " + Digits.percent(v.of(couched))
+                            + ", no more than the " + Digits.percent(lifted)
                             + " that is lifted with the mould. A sheet drains;"
                             + " check the value of web.solids-couched and the consistency of the recipe.",
                     "recipe",
@@ -319,21 +324,7 @@ public final class FillingVat {
                 ofJug,
                 Rounding.niceBelow(2 * FINE * measured),
                 (ofJug ? c : stock.vatConsistency()) * measured / (Rounding.ceil(measured / step) * step));
-        return new Setting(
-                set.dipped,
-                set.tooWide,
-                set.leastVatVolume,
-                set.lift,
-                set.wantedLift,
-                set.wantedStock,
-                set.every,
-                set.start,
-                set.recharges,
-                steps);
-    }
-
-    private static String percent(double fraction) {
-        return Units.fourDigits(100 * fraction) + " %";
+        return set.with(steps);
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it

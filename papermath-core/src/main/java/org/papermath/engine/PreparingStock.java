@@ -22,7 +22,7 @@ import org.papermath.pulp.Beater;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
-import org.papermath.quantity.Units;
+import org.papermath.text.Digits;
 
 /** From fibre as it lies to stock: soaking, beater loads, what goes into each, and what the stuff is then. */
 public final class PreparingStock {
@@ -290,8 +290,9 @@ public final class PreparingStock {
         if (workshop.hasVat && vatConsistency >= stockConsistency) {
             throw Refused.of(
                     "recipe.vat-thicker-than-stock",
-                    "recipe " + name + ": the vat at " + percent(vatConsistency) + " is to be charged from stock at "
-                            + percent(stockConsistency) + "; the stock has to be the thicker of the two.",
+                    "recipe " + name + ": the vat at " + Digits.percent(vatConsistency)
+                            + " is to be charged from stock at " + Digits.percent(stockConsistency)
+                            + "; the stock has to be the thicker of the two.",
                     "recipe",
                     name,
                     "vat",
@@ -341,10 +342,6 @@ public final class PreparingStock {
                                 .allMatch(id -> known.store().find(id, whole).isPresent())
                 ? whole
                 : otherwise;
-    }
-
-    private static String percent(double fraction) {
-        return Units.fourDigits(100 * fraction) + " %";
     }
 
     String name() {

@@ -39,11 +39,6 @@ public final class BeaterArithmetic {
         return fibrePerVolume * stockVolume;
     }
 
-    /** Fibre per volume (kg/m³) of a consistency, given the density of the stock. */
-    public static double fibrePerVolumeOfConsistency(double consistency, double stockDensity) {
-        return consistency * stockDensity;
-    }
-
     /** Length of bar edge crossed in a second, m/s: roll bars × bed bars × bar length × revolutions a second. */
     public static double edgeLengthPerSecond(double rollBars, double bedBars, double barLength, double speed) {
         return rollBars * bedBars * barLength * speed;

@@ -4,7 +4,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
-/** The two questions every builder of this package asks: is there a name, and was it said before. */
+/** Checks the names the builders of this package are given. */
 final class Named {
     private Named() {}
 
@@ -33,12 +33,5 @@ final class Named {
                     called);
         }
         return called;
-    }
-
-    static void once(boolean saidBefore, String of, String what) {
-        if (saidBefore) {
-            throw Refused.of(
-                    "builder.twice", of + ": " + what + " is said twice. Say it once.", "of", of, "what", what);
-        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import org.papermath.quantity.Refused;
 
 /** What a builder was given itself, apart from what it began with: given twice is refused, begun with is replaced. */
 final class Said {
@@ -16,7 +17,8 @@ final class Said {
 
     void once(String what) {
         if (!said.add(what)) {
-            Named.once(true, of, what);
+            throw Refused.of(
+                    "builder.twice", of + ": " + what + " is said twice. Say it once.", "of", of, "what", what);
         }
     }
 

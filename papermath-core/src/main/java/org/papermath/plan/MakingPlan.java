@@ -37,9 +37,9 @@ public final class MakingPlan {
     private final Engine engine;
     private final Estimates numbers;
 
-    private final Later<PlanReading> reading;
-    private final Later<List<Notice>> notices;
-    private final Later<List<Sensitivity>> sensitivity;
+    private final Lazy<PlanReading> reading;
+    private final Lazy<List<Notice>> notices;
+    private final Lazy<List<Sensitivity>> sensitivity;
 
     private MakingPlan(
             Order order, Studio studio, Engine engine, Settings settings, Estimates numbers, Accounts accounts) {
@@ -48,10 +48,10 @@ public final class MakingPlan {
         this.engine = engine;
         this.numbers = numbers;
         Asked asked = new Asked(studio.assumptions());
-        this.reading = new Later<>(
+        this.reading = new Lazy<>(
                 () -> new PlanReading(new PlainNumbers(order, studio, engine, settings, numbers, accounts, asked)));
-        this.notices = new Later<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this, asked));
-        this.sensitivity = new Later<>(this::findSensitivity);
+        this.notices = new Lazy<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this, asked));
+        this.sensitivity = new Lazy<>(this::findSensitivity);
     }
 
     /**

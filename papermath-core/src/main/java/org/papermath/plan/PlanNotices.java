@@ -33,6 +33,7 @@ import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
+import org.papermath.text.Digits;
 
 /** What a plan should not be read without. */
 final class PlanNotices {
@@ -178,10 +179,6 @@ final class PlanNotices {
         return asked.si(id, Scope.GENERAL);
     }
 
-    private static String percent(double fraction) {
-        return Units.fourDigits(100 * fraction) + " %";
-    }
-
     private void batch(int b) {
         PreparingStock batch = engine.stock(b);
         Recipe recipe = plan.batches().get(b).recipe();
@@ -199,7 +196,7 @@ final class PlanNotices {
             warn(
                     "beating.no-rate",
                     of + "there is no default for how fast one of its fibres beats, so it is taken as "
-                            + percent(likely.of(batch.progress()))
+                            + Digits.percent(likely.of(batch.progress()))
                             + " of the way to well beaten. Measure the drainability after a known time"
                             + " and say it in the recipe.",
                     "batch",
@@ -210,8 +207,9 @@ final class PlanNotices {
             if (c > limit("beater.consistency-limit")) {
                 warn(
                         "beater.too-thick",
-                        of + percent(c) + " in the beater is more than a studio beater turns ("
-                                + percent(limit("beater.consistency-limit")) + "). Take less fibre or more water.",
+                        of + Digits.percent(c) + " in the beater is more than a studio beater turns ("
+                                + Digits.percent(limit("beater.consistency-limit"))
+                                + "). Take less fibre or more water.",
                         "batch",
                         name,
                         "consistency",
@@ -219,8 +217,9 @@ final class PlanNotices {
             } else if (c > limit("beater.consistency-warning")) {
                 warn(
                         "beater.thick",
-                        of + percent(c) + " in the beater may stop turning over if the stock falls back by gravity"
-                                + " (above " + percent(limit("beater.consistency-warning")) + ").",
+                        of + Digits.percent(c)
+                                + " in the beater may stop turning over if the stock falls back by gravity" + " (above "
+                                + Digits.percent(limit("beater.consistency-warning")) + ").",
                         "batch",
                         name,
                         "consistency",
@@ -231,7 +230,7 @@ final class PlanNotices {
             if (share < limit("beater.load-range-low")) {
                 note(
                         "beater.small-load",
-                        of + "each load is " + percent(share)
+                        of + "each load is " + Digits.percent(share)
                                 + " of what the beater is rated for; a small load"
                                 + " beats faster than the hours of the recipe say.",
                         "batch",
@@ -294,7 +293,7 @@ final class PlanNotices {
                 if (kept / (1 + kept) < 0.02) {
                     note(
                             "carbonate.below-standard",
-                            of + "about " + percent(kept / (1 + kept))
+                            of + "about " + Digits.percent(kept / (1 + kept))
                                     + " carbonate stays in the sheet;"
                                     + " the standards for permanent paper (ISO 9706, ANSI/NISO Z39.48) ask for 2 %.",
                             "batch",
@@ -335,7 +334,7 @@ final class PlanNotices {
             warn(
                     "vat.too-small",
                     of + "one lift takes more out of the vat than the band of ±"
-                            + percent(likely.of(
+                            + Digits.percent(likely.of(
                                     engine.vat(engine.piece(p).batch()).tolerance()))
                             + " allows, even recharged after every sheet. A vat of at least "
                             + Units.fourDigits(set.leastVatVolume() * 1000) + " L, or a thicker vat, keeps the band.",
@@ -356,12 +355,12 @@ final class PlanNotices {
             boolean weigh = set.dipped() && steps.ofJug() && steps.evenConsistency() <= stock.vatConsistency();
             String other = weigh
                     ? "weigh the stock: " + Kinds.MASS.ofSi(set.wantedStock(), "kg") + " at most"
-                    : "thin the " + (steps.ofJug() ? "stock" : "vat") + " to " + percent(steps.evenConsistency())
+                    : "thin the " + (steps.ofJug() ? "stock" : "vat") + " to " + Digits.percent(steps.evenConsistency())
                             + ", where the steps come out even";
             warn(
                     "tool.step-too-coarse",
                     of + "the step of the " + tool + ", " + step + ", makes the sheet "
-                            + percent(Math.abs(steps.shift())) + (steps.shift() < 0 ? " light" : " heavy")
+                            + Digits.percent(Math.abs(steps.shift())) + (steps.shift() < 0 ? " light" : " heavy")
                             + ". Measure to "
                             + finer + ", or " + other + ".",
                     "piece",
@@ -460,7 +459,7 @@ final class PlanNotices {
                     "press.limited",
                     of + "the " + read.press().weakest().name() + " holds the press to "
                             + read.press().force() + ", "
-                            + percent(likely.of(work.pressing().allowed()))
+                            + Digits.percent(likely.of(work.pressing().allowed()))
                             + " of its rating; the sheet gets "
                             + read.press().pressure() + " instead of "
                             + Units.fourDigits(likely.of(work.pressing().wish()) / 1000)
@@ -572,7 +571,7 @@ final class PlanNotices {
                 note(
                         "sample.thickness",
                         of + "at the weight of the sample the sheet comes out "
-                                + percent(Math.abs(differs))
+                                + Digits.percent(Math.abs(differs))
                                 + (differs > 0 ? " thicker" : " thinner")
                                 + " than the sample; press or beat otherwise to match it.",
                         "piece",
@@ -630,21 +629,22 @@ final class PlanNotices {
         if (rh >= limit("room.mould-stop")) {
             warn(
                     "room.mould",
-                    "room: at " + percent(rh) + " relative humidity mould grows within days; dry the air before sheets"
-                            + " hang in it.",
+                    "room: at " + Digits.percent(rh)
+                            + " relative humidity mould grows within days; dry the air before sheets" + " hang in it.",
                     "humidity",
                     rh);
         } else if (rh >= limit("room.mould-caution")) {
             warn(
                     "room.mould",
-                    "room: at " + percent(rh) + " relative humidity mould may grow; keep it below "
-                            + percent(limit("room.mould-caution")) + ".",
+                    "room: at " + Digits.percent(rh) + " relative humidity mould may grow; keep it below "
+                            + Digits.percent(limit("room.mould-caution")) + ".",
                     "humidity",
                     rh);
         } else if (rh >= limit("room.mould-note")) {
             note(
                     "room.mould",
-                    "room: from " + percent(limit("room.mould-note")) + " relative humidity on, watch for mould.",
+                    "room: from " + Digits.percent(limit("room.mould-note"))
+                            + " relative humidity on, watch for mould.",
                     "humidity",
                     rh);
         }

@@ -1,51 +1,54 @@
 package org.papermath.plan;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.papermath.engine.Engine;
 import org.papermath.order.Recipe;
-import org.papermath.quantity.Units;
+import org.papermath.text.Digits;
 
 /** The plan read out of its plain numbers: its batches, its pieces, and what comes of them together. */
 final class PlanReading {
-    private final PlainNumbers in;
-    private final List<BatchPlan> batches = new ArrayList<>();
-    private final List<PiecePlan> pieces = new ArrayList<>();
+    private final List<BatchPlan> batches;
+    private final List<PiecePlan> pieces;
+    private final Lazy<List<ToBuy>> toBuy;
+    private final Lazy<Schedule> schedule;
+    private final Lazy<List<StepCaution>> cautions;
 
     PlanReading(PlainNumbers in) {
-        this.in = in;
         List<Recipe> recipes = Engine.usedRecipes(in.order());
-        for (int b = 0; b < in.engine().batches(); b++) {
-            batches.add(PlannedBatch.of(in, b, recipes.get(b)));
-        }
-        for (int p = 0; p < in.engine().pieces(); p++) {
-            pieces.add(PlannedPiece.of(in, p));
-        }
+        batches = IntStream.range(0, in.engine().batches())
+                .mapToObj(b -> PlannedBatch.of(in, b, recipes.get(b)))
+                .toList();
+        pieces = IntStream.range(0, in.engine().pieces())
+                .mapToObj(p -> PlannedPiece.of(in, p))
+                .toList();
+        toBuy = new Lazy<>(() -> PlannedToBuy.of(batches));
+        schedule = new Lazy<>(() -> Schedule.of(in, batches, pieces));
+        cautions = new Lazy<>(() -> new PlanCautions(in.studio(), in.engine(), in.settings(), batches, pieces).all());
     }
 
     List<BatchPlan> batches() {
-        return List.copyOf(batches);
+        return batches;
     }
 
     List<PiecePlan> pieces() {
-        return List.copyOf(pieces);
+        return pieces;
     }
 
     /** The sides of a sheet, the shorter first. */
     static String sides(double one, double other) {
-        return Units.fourDigits(1000 * Math.min(one, other)) + " × " + Units.fourDigits(1000 * Math.max(one, other))
-                + " mm";
+        return Digits.four(1000 * Math.min(one, other)) + " × " + Digits.four(1000 * Math.max(one, other)) + " mm";
     }
 
     List<ToBuy> toBuy() {
-        return PlannedToBuy.of(batches);
+        return toBuy.get();
     }
 
     Schedule schedule() {
-        return Schedule.of(in, batches, pieces);
+        return schedule.get();
     }
 
     List<StepCaution> cautions() {
-        return new PlanCautions(in.studio(), in.engine(), in.settings(), batches, pieces).all();
+        return cautions.get();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
+import org.papermath.text.Digits;
 
 /**
  * A kind of quantity: its name, its coherent SI unit, the unit codes it accepts and the range it can have at all.
@@ -503,7 +504,7 @@ public final class Kind<Q extends Quantity<Q>> {
             symbol = symbols.get(0);
         }
         double value = (si - symbol.offset()) / symbol.factor();
-        String number = inFull ? Units.number(value) : Units.digits(value, 6);
+        String number = inFull ? Units.number(value) : Digits.significant(value, 6);
         return symbol.label().isEmpty() ? number : number + " " + symbol.label();
     }
 

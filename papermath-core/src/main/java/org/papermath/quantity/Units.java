@@ -27,6 +27,7 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
+import org.papermath.text.Digits;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.function.AddConverter;
 import tech.units.indriya.function.MultiplyConverter;
@@ -773,20 +774,7 @@ public final class Units {
      * @return the text, with a decimal point and no separators
      */
     public static String fourDigits(double value) {
-        return digits(value, 4);
-    }
-
-    static String digits(double value, int digits) {
-        if (value == 0) {
-            return "0";
-        }
-        BigDecimal rounded = BigDecimal.valueOf(value)
-                .round(new MathContext(digits, RoundingMode.HALF_UP))
-                .stripTrailingZeros();
-        int exponent = rounded.precision() - rounded.scale() - 1;
-        return exponent >= -5 && exponent < 9
-                ? rounded.toPlainString()
-                : rounded.toString().replace("E+", "e").replace('E', 'e');
+        return Digits.four(value);
     }
 
     static String forPeople(double value, String label) {

@@ -13,7 +13,7 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Unclear;
-import org.papermath.quantity.Units;
+import org.papermath.text.Digits;
 
 /**
  * The part of its size a sheet loses from the deckle to the dry piece, by direction. Immutable.
@@ -131,17 +131,15 @@ public final class Shrinkage {
                 "shrinkage: \"" + said + "\" does not say whether each side or the area is meant.",
                 List.of(
                         new Unclear.Candidate(
-                                "each side loses " + percent(bySide), "the area loses " + percent(areaOfSides)),
+                                "each side loses " + Digits.percent(bySide),
+                                "the area loses " + Digits.percent(areaOfSides)),
                         new Unclear.Candidate(
-                                "the area loses " + percent(bySide), "each side loses " + percent(sidesOfArea))),
+                                "the area loses " + Digits.percent(bySide),
+                                "each side loses " + Digits.percent(sidesOfArea))),
                 "found",
                 said,
                 "left",
                 part);
-    }
-
-    private static String percent(double fraction) {
-        return Units.fourDigits(100 * fraction) + " %";
     }
 
     private static double side(Quantity<Dimensionless> fraction, String what) {
@@ -237,7 +235,7 @@ public final class Shrinkage {
         if (oneNumber && along != 0) {
             return List.of(Notice.note(
                     "shrinkage.one-number",
-                    "One shrinkage, " + percent(along)
+                    "One shrinkage, " + Digits.percent(along)
                             + ", stands for both directions; measured sheets usually differ between"
                             + " them.",
                     "shrinkage",
@@ -258,6 +256,6 @@ public final class Shrinkage {
 
     @Override
     public String toString() {
-        return percent(along) + " along, " + percent(across) + " across";
+        return Digits.percent(along) + " along, " + Digits.percent(across) + " across";
     }
 }

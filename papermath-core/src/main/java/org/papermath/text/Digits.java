@@ -8,14 +8,32 @@ import java.math.RoundingMode;
 public final class Digits {
     private Digits() {}
 
-    /** Three digits, without trailing zeros. */
+    /** Three significant digits, without trailing zeros. */
     public static String three(double value) {
+        return significant(value, 3);
+    }
+
+    /** Four significant digits, without trailing zeros. */
+    public static String four(double value) {
+        return significant(value, 4);
+    }
+
+    /** A fraction in per cent, with four significant digits and the sign. */
+    public static String percent(double fraction) {
+        return four(100 * fraction) + " %";
+    }
+
+    /** So many significant digits, without trailing zeros; very large and very small numbers with their power of ten. */
+    public static String significant(double value, int digits) {
         if (value == 0) {
             return "0";
         }
-        return new BigDecimal(value)
-                .round(new MathContext(3, RoundingMode.HALF_UP))
-                .stripTrailingZeros()
-                .toPlainString();
+        BigDecimal rounded = BigDecimal.valueOf(value)
+                .round(new MathContext(digits, RoundingMode.HALF_UP))
+                .stripTrailingZeros();
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        return exponent >= -5 && exponent < 9
+                ? rounded.toPlainString()
+                : rounded.toString().replace("E+", "e").replace('E', 'e');
     }
 }

@@ -70,11 +70,6 @@ public final class FigureBands {
         return openAbove[at];
     }
 
-    /** Whether there are bands at all. */
-    public boolean hasBands() {
-        return moves.length > 0;
-    }
-
     /** What was varied. */
     public List<Known.Varied> varied() {
         return varied;

@@ -7,11 +7,11 @@ import org.jspecify.annotations.Nullable;
  * A value worked out when it is first asked for. Two threads may both work it out; since it always comes out the same,
  * either copy will do.
  */
-final class Later<T> {
+final class Lazy<T> {
     private final Supplier<T> source;
     private volatile @Nullable T value;
 
-    Later(Supplier<T> source) {
+    Lazy(Supplier<T> source) {
         this.source = source;
     }
 
