@@ -2,6 +2,7 @@ package org.papermath.engine;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.VatBalance;
+import org.papermath.equation.VatLaw;
 import org.papermath.equation.WaterProperties;
 import org.papermath.numeric.Rounding;
 import org.papermath.quantity.Refused;
@@ -175,12 +176,12 @@ public final class FillingVat {
             Setting[] settings) {
         double c = stock.stockConsistency();
         double[] inStock = stock.wantedInStock();
-        RunningVat tank = new RunningVat(full(v), kept, c, inStock);
+        RunningVat tank = new RunningVat(kept, c, inStock);
         for (int p = 0; p < pieces.length; p++) {
             FormingSheets.Setting piece = pieces[p];
             double[] sheets = new double[piece.sheets()];
             double[][] carried = new double[inStock.length][piece.sheets()];
-            Dip dip = workshop.hasVat ? dip(piece, kept, v) : Dip.NONE;
+            Dip dip = workshop.hasVat ? dip(piece, kept, stockDensity, v) : Dip.NONE;
             requireDrier(dip.possible, kept, c, v);
             Setting set = dip.possible
                     ? dipped(dip, stockDensity, tank, sheets, carried, v)
@@ -199,16 +200,26 @@ public final class FillingVat {
 
     /** The lift of a dip, and whether the vat can give it. */
     private record Dip(
-            boolean possible, boolean tooWide, double lift, double wanted, int every, double leastVatVolume) {
-        static final Dip NONE = new Dip(false, false, 0, 0, 0, 0);
+            boolean possible,
+            boolean tooWide,
+            double lift,
+            double wanted,
+            int every,
+            double leastVatVolume,
+            VatLaw law) {
+        static final Dip NONE = new Dip(false, false, 0, 0, 0, 0, new VatLaw(1, 0, 0));
     }
 
-    private Dip dip(FormingSheets.Setting piece, PreparingStock.Kept kept, Values v) {
+    private Dip dip(FormingSheets.Setting piece, PreparingStock.Kept kept, double stockDensity, Values v) {
         double full = full(v);
         double wanted = VatBalance.liftedOfSheet(piece.fibre(), kept.fibre(), stock.vatConsistency()) / v.of(lift);
         double step = liftStep(wanted);
         double lifted = Math.max(step, Rounding.roundTo(wanted, step));
-        double inBand = VatBalance.sheetsInBand(v.of(tolerance), full, kept.fibre(), lifted * v.of(lift));
+        VatLaw law = new VatLaw(full, kept.fibre(), lifted * v.of(lift));
+        double band = v.of(tolerance);
+        double least = law.leastFull(band);
+        // What the jug may be wrong by is kept out of the band.
+        double jug = workshop.jug / 2 * stockDensity * stock.stockConsistency() / (full * stock.vatConsistency());
         boolean tooWide = !workshop.isInVat(piece.openingWidth(), piece.openingHeight());
         // A mould that does not go in, or a dip that may take more than there is, cannot be dipped.
         boolean possible = !tooWide && lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
@@ -217,8 +228,9 @@ public final class FillingVat {
                 tooWide,
                 lifted,
                 wanted,
-                (int) Math.max(1, Math.floor(inBand + Rounding.GUARD)),
-                inBand < 1 ? workshop.vatVolume / inBand : 0);
+                law.sheetsInBand(band - jug, piece.sheets()),
+                full < least ? workshop.vatVolume * least / full : 0,
+                law);
     }
 
     /** A lift is told in round figures where they are fine enough, else as finely as the scale can weigh it. */
@@ -248,9 +260,8 @@ public final class FillingVat {
     /** The charge of the vat, the dips and the recharges between them. */
     private Setting dipped(
             Dip dip, double stockDensity, RunningVat tank, double[] sheets, double[][] carried, Values v) {
-        double full = full(v);
-        double actual = dip.lift * v.of(lift);
-        double part = tank.retention() * actual / full;
+        VatLaw law = dip.law;
+        double inVat = stock.vatConsistency() * law.full();
         int events = Math.max(0, (sheets.length - 1) / dip.every);
         Charge start = Charge.NONE;
         Charge[] recharges = new Charge[events];
@@ -259,17 +270,16 @@ public final class FillingVat {
             int from = e * dip.every;
             int count = Math.min(dip.every, sheets.length - from);
             // The mean of so many sheets, each thinner than the one before by the same factor, is to be the target.
-            double thinned = 1 - Math.pow(1 - part, count);
-            double wanted = tank.stockFor(stock.vatConsistency() * full * part * count / thinned);
+            double wanted = tank.stockFor(law, inVat * law.firstOverMean(count));
             double given = Rounding.roundTo(wanted / stockDensity, workshop.jug) * stockDensity;
-            Charge charge = level(given, tank.recharge(given, null, 0));
+            Charge charge = level(given, tank.recharge(law.full(), given, null, 0));
             most = Math.max(most, wanted);
             if (e == 0) {
                 start = charge;
             } else {
                 recharges[e - 1] = charge;
             }
-            tank.pull(count, actual, v.of(couched), sheets, carried, from);
+            tank.pull(count, law.lifted(), v.of(couched), sheets, carried, from);
         }
         return new Setting(
                 true,
@@ -339,7 +349,8 @@ public final class FillingVat {
             Values v,
             @Nullable Accounts accounts,
             int batch) {
-        RunningVat tank = new RunningVat(full(v), kept, made.consistency(), made.inStock());
+        RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock());
+        double full = full(v);
         double solids = v.of(couched);
         Sheets[] all = new Sheets[pieces.length];
         for (int p = 0; p < pieces.length; p++) {
@@ -350,7 +361,7 @@ public final class FillingVat {
                 double lifted = set.lift * v.of(lift);
                 for (int e = 0; e <= set.recharges.length; e++) {
                     int from = e * set.every;
-                    tank.recharge((e == 0 ? set.start : set.recharges[e - 1]).stock, accounts, batch);
+                    tank.recharge(full, (e == 0 ? set.start : set.recharges[e - 1]).stock, accounts, batch);
                     tank.pull(Math.min(set.every, sheets.length - from), lifted, solids, sheets, carried, from);
                 }
             } else {

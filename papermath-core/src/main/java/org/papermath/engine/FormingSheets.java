@@ -230,7 +230,8 @@ public final class FormingSheets {
             // The mould that takes the least wet area for all the sheets, trials with them; of several, the first. One
             // whose sheets the felts, the platen and the vat take goes before one whose sheets they do not.
             int perSheet = deckleEdge ? 1 : layout.count();
-            double area = along * across * (deckleEdge ? 1 : Rounding.ceil(wanted / (perSheet * pieceYield)) + trials);
+            double area = PieceLayout.wetArea(
+                    along * across, perSheet, deckleEdge ? 1 : wanted / pieceYield, deckleEdge ? 0 : trials);
             int misfits = workshop.misfits(across, along);
             boolean better = misfits < fewest || (misfits == fewest && area < best * (1 - Rounding.GUARD));
             if ((own && !chosen.ownDeckle) || (better && own == chosen.ownDeckle)) {

@@ -2,12 +2,10 @@ package org.papermath.engine;
 
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.VatBalance;
+import org.papermath.equation.VatLaw;
 
 /** What the vat holds while a run goes on, kg; and what has gone into it and out of it. */
 final class RunningVat {
-    /** The mass at the mark. */
-    private final double full;
-
     private final PreparingStock.Kept kept;
     /** Fibre over stock, and each additive over stock, of what the vat is charged with. */
     private final double consistency;
@@ -19,8 +17,7 @@ final class RunningVat {
     private double used;
     private double white;
 
-    RunningVat(double full, PreparingStock.Kept kept, double consistency, double[] inStock) {
-        this.full = full;
+    RunningVat(PreparingStock.Kept kept, double consistency, double[] inStock) {
         this.kept = kept;
         this.consistency = consistency;
         this.inStock = inStock;
@@ -28,25 +25,22 @@ final class RunningVat {
     }
 
     /** Stock to add so that the vat, back at its mark, holds so much fibre. */
-    double stockFor(double wantFibre) {
-        // What is bailed to come back to the mark takes some fibre with it; the stock makes up for that too.
-        double lost = mass > 0 ? (1 - kept.fibre()) * fibre / mass : 0;
-        return Math.max(0, (wantFibre - fibre + lost * (mass - full)) / (consistency - lost));
+    double stockFor(VatLaw law, double wantFibre) {
+        return law.stockFor(new VatBalance.Contents(fibre, mass), wantFibre, consistency, kept.fibre());
     }
 
     /**
-     * Adds stock and brings the level back to the mark with water, or by bailing through the sieve, which keeps back
-     * what the mould keeps back. Returns the water added, below zero where water was bailed.
+     * Makes room by bailing through the sieve, which keeps back what the mould keeps back, adds stock, and brings the
+     * level to the mark with water. Returns the water added, below zero where water was bailed.
      */
-    double recharge(double stock, @Nullable Accounts accounts, int batch) {
-        fibre += stock * consistency;
-        for (int a = 0; a < additive.length; a++) {
-            additive[a] += stock * inStock[a];
-        }
-        mass += stock;
-        used += stock;
-        double over = mass - full;
+    double recharge(double full, double stock, @Nullable Accounts accounts, int batch) {
+        double over = mass + stock - full;
         double bail = Math.max(0, over);
+        // An empty vat has nothing to bail before the stock is in.
+        boolean first = bail < mass;
+        if (!first) {
+            add(stock);
+        }
         double share = bail > 0 ? bail / mass : 0;
         double fibreOut = fibre * share * (1 - kept.fibre());
         double solidsOut = fibreOut;
@@ -63,8 +57,20 @@ final class RunningVat {
         if (accounts != null) {
             accounts.charge(batch, Math.max(0, -over), bail, fibreOut, solidsOut);
         }
+        if (first) {
+            add(stock);
+        }
         mass = full;
+        used += stock;
         return -over;
+    }
+
+    private void add(double stock) {
+        fibre += stock * consistency;
+        for (int a = 0; a < additive.length; a++) {
+            additive[a] += stock * inStock[a];
+        }
+        mass += stock;
     }
 
     /**
@@ -125,10 +131,6 @@ final class RunningVat {
             }
         }
         used += poured * sheets.length;
-    }
-
-    double retention() {
-        return kept.fibre();
     }
 
     double fibre() {

@@ -1,5 +1,7 @@
 package org.papermath.equation;
 
+import org.papermath.numeric.Rounding;
+
 /** How many rectangular pieces lie on a rectangular face, by layout and not by area. */
 public final class PieceLayout {
     /** Pieces that rounding may add, so that 3 pieces of 100 in 300.00000000001 or 299.99999999999 are 3. */
@@ -56,6 +58,19 @@ public final class PieceLayout {
         return turned.count() > upright.count()
                 ? new Layout(turned.count(), turned.across(), turned.along(), true)
                 : upright;
+    }
+
+    /**
+     * Wet area that is formed for so many pieces, on sheets of so many each: what a mould costs in fibre, hands and
+     * felts. Of several moulds, the one with the least is the one to take.
+     *
+     * @param face area inside the deckle
+     * @param perSheet pieces of a sheet
+     * @param pieces pieces to form, with those that will be rejected
+     * @param trials sheets formed beside them, to set the vat by
+     */
+    public static double wetArea(double face, int perSheet, double pieces, int trials) {
+        return face * (Rounding.ceil(pieces / perSheet) + trials);
     }
 
     /** The length a row of pieces takes, with the gaps between them. */

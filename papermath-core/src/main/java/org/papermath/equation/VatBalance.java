@@ -244,11 +244,6 @@ public final class VatBalance {
         return consistency * Math.exp(sheets * Math.log1p(-retention * lifted / stock));
     }
 
-    /** Sheets from a start at 1 + band of the wanted mass down to 1 − band, without recharge; roughly. */
-    public static double sheetsInBand(double band, double stock, double retention, double lifted) {
-        return Math.log((1 + band) / (1 - band)) * stock / (retention * lifted);
-    }
-
     /** Fresh stock that brings as much fibre as was taken. */
     public static double stockToReplace(double fibreTaken, double freshConsistency) {
         return fibreTaken / freshConsistency;

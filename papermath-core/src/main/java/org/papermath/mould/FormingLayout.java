@@ -10,6 +10,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.papermath.drawing.SvgDrawing;
 import org.papermath.equation.PieceLayout;
+import org.papermath.numeric.Rounding;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
@@ -107,8 +108,8 @@ public final class FormingLayout {
     }
 
     /**
-     * Takes, of several owned moulds, the one with the most pieces at a time, and among equals the least wire left
-     * bare.
+     * Takes, of several owned moulds, the one on which so many pieces take the least wet area in all, the first of
+     * equals. A large mould with many pieces at a time wins where there are many to make; for a few, a small one does.
      *
      * @param moulds the moulds of the studio
      * @param width the finished width of a piece, above zero
@@ -116,8 +117,9 @@ public final class FormingLayout {
      * @param shrinkage the shrinkage from the deckle to the dry sheet
      * @param trim what is cut off each side of a piece in all
      * @param strip the width of a strip between pieces
+     * @param pieces the pieces to form, with those that will be rejected; 1 or more
      * @return the best layout, or that of a mould to be made for one piece if none of them takes a piece
-     * @throws Refused if a side is not above zero
+     * @throws Refused if a side is not above zero, or no piece is to be formed
      */
     public static FormingLayout best(
             List<Mould> moulds,
@@ -125,15 +127,26 @@ public final class FormingLayout {
             Quantity<Length> height,
             Shrinkage shrinkage,
             Quantity<Length> trim,
-            Quantity<Length> strip) {
+            Quantity<Length> strip,
+            int pieces) {
+        if (pieces < 1) {
+            throw Refused.of(
+                    "layout.pieces",
+                    "layout: " + pieces + " pieces to form given; 1 or more is wanted.",
+                    "given",
+                    pieces);
+        }
         FormingLayout best = null;
+        double least = Double.POSITIVE_INFINITY;
         for (Mould mould : moulds) {
             FormingLayout layout = on(mould, width, height, shrinkage, trim, strip);
-            if (layout.count() > 0
-                    && (best == null
-                            || layout.count() > best.count()
-                            || (layout.count() == best.count() && layout.usedShare() > best.usedShare()))) {
-                best = layout;
+            if (layout.count() > 0) {
+                double area = PieceLayout.wetArea(
+                        mould.deckle().width().si() * mould.deckle().height().si(), layout.count(), pieces, 0);
+                if (area < least * (1 - Rounding.GUARD)) {
+                    best = layout;
+                    least = area;
+                }
             }
         }
         return best != null ? best : toBeMade(width, height, shrinkage, trim, 1, 1, strip);

@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.papermath.equation.VatBalance;
+import org.papermath.equation.VatLaw;
 import org.papermath.pulp.Pulp;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
@@ -22,9 +23,6 @@ import org.papermath.quantity.Solids;
  * let rise, or vat liquor is bailed out, or the stock is drained thicker.
  */
 public final class Recharge {
-    /** A little of the band is kept for reading the jug. */
-    private static final double PLANNED_PART = 0.98;
-
     private static final Recharge NONE = new Recharge(0, 0.5, new VatBalance.Step[0]);
 
     private final int every;
@@ -146,7 +144,7 @@ public final class Recharge {
             Level level) {
         requireCount(sheets, "sheets");
         double target = Kinds.MASS.siAboveZero(sheetFibre, "fibre of a sheet");
-        double band = Kinds.SHARE.siWithin(tolerance, "tolerance of a sheet", 1e-6, 0.5) * PLANNED_PART;
+        double band = Kinds.SHARE.siWithin(tolerance, "tolerance of a sheet", 1e-6, 0.5);
         double fresh = Kinds.CONSISTENCY.siAboveZero(stock, "consistency of the fresh stock");
         double middle = VatBalance.consistencyForSheet(target, charge.retention, charge.lifted);
         if (middle >= 1) {
@@ -159,10 +157,10 @@ public final class Recharge {
                     "lifted",
                     charge.lifted().toString());
         }
-        double fall = charge.retention * charge.lifted / charge.contents.stock();
-        int most = sheetsBetween(band, fall, sheets);
+        VatLaw law = new VatLaw(charge.contents.stock(), charge.retention, charge.lifted);
+        int most = law.sheetsInBand(band, sheets);
         if (most < 2 && sheets > 1) {
-            double least = VatBalance.leastStockForBand(band, charge.retention, charge.lifted);
+            double least = law.leastFull(band);
             Amount<Volume> volume = VatCharge.litres(least, thin(middle));
             throw Refused.of(
                     "vat.too-small-for-tolerance",
@@ -184,21 +182,14 @@ public final class Recharge {
                     volume.toString());
         }
         for (int every = Math.min(most, sheets); ; every--) {
-            double ratio = Math.exp((every - 1) * Math.log1p(-fall));
-            Recharge table = table(charge, middle * 2 / (1 + ratio), every, sheets, fresh, level);
+            Recharge table = table(charge, middle, every, sheets, fresh, level);
             if (every == 1 || table.keeps(charge, target, band, sheets)) {
                 return table;
             }
         }
     }
 
-    /** Sheets of one cycle, so that the last stands no further below the middle than the first above it. */
-    private static int sheetsBetween(double band, double fall, int sheets) {
-        double count = 1 + Math.log((1 - band) / (1 + band)) / Math.log1p(-fall);
-        return (int) Math.max(1, Math.min(sheets, Math.floor(count + 1e-9)));
-    }
-
-    private static Recharge table(VatCharge charge, double wanted, int every, int sheets, double fresh, Level level) {
+    private static Recharge table(VatCharge charge, double middle, int every, int sheets, double fresh, Level level) {
         List<VatBalance.Step> steps = new ArrayList<>();
         VatBalance.Contents now = charge.contents;
         int kinds = charge.carried.size();
@@ -206,10 +197,13 @@ public final class Recharge {
         double[] retentions = new double[kinds];
         double[] perFibre = new double[kinds];
         VatRun.additives(charge, additives, retentions, perFibre);
-        double mark = now.stock();
+        VatLaw law = new VatLaw(now.stock(), charge.retention, charge.lifted);
         for (int done = 0; done < sheets; done += every) {
-            VatBalance.Step step =
-                    restore(now, wanted, fresh, done, done > 0 && level == Level.HELD ? mark : Double.NaN);
+            int count = Math.min(every, sheets - done);
+            double wanted = middle * law.firstOverMean(count);
+            VatBalance.Step step = done > 0 && level == Level.HELD
+                    ? hold(law, now, wanted, fresh, done)
+                    : restore(now, wanted, fresh, done);
             steps.add(step);
             double left = 1 - step.bailed() / now.stock();
             for (int a = 0; a < kinds; a++) {
@@ -217,9 +211,8 @@ public final class Recharge {
             }
             now = VatBalance.after(now, step);
             if (done == 0) {
-                mark = now.stock();
+                law = new VatLaw(now.stock(), charge.retention, charge.lifted);
             }
-            int count = Math.min(every, sheets - done);
             now = VatBalance.run(
                     now,
                     charge.lifted,
@@ -237,23 +230,21 @@ public final class Recharge {
         return new Recharge(every, fresh, steps.toArray(new VatBalance.Step[0]));
     }
 
-    /** Stock, water and bailing that bring the vat to a consistency, and where a mark is given to the mark. */
-    private static VatBalance.Step restore(
-            VatBalance.Contents now, double wanted, double fresh, int after, double mark) {
-        if (Double.isNaN(mark)) {
-            if (now.consistency() > wanted) {
-                return new VatBalance.Step(after, 0, 0, fresh, now.fibre() / wanted - now.stock());
-            }
-            requireRicher(fresh, wanted);
-            return new VatBalance.Step(after, 0, VatBalance.stockToRestore(now, wanted, fresh), fresh, 0);
+    /** Stock or water that brings the vat to a consistency, wherever the level goes. */
+    private static VatBalance.Step restore(VatBalance.Contents now, double wanted, double fresh, int after) {
+        if (now.consistency() > wanted) {
+            return new VatBalance.Step(after, 0, 0, fresh, now.fibre() / wanted - now.stock());
         }
         requireRicher(fresh, wanted);
-        double bailed = (wanted * mark - now.fibre() - (mark - now.stock()) * fresh) / (fresh - now.consistency());
-        if (bailed >= 0) {
-            return new VatBalance.Step(after, bailed, mark - now.stock() + bailed, fresh, 0);
-        }
-        double stock = (wanted * mark - now.fibre()) / fresh;
-        return new VatBalance.Step(after, 0, stock, fresh, mark - now.stock() - stock);
+        return new VatBalance.Step(after, 0, VatBalance.stockToRestore(now, wanted, fresh), fresh, 0);
+    }
+
+    /** Bailing, stock and water that bring the vat to a consistency at its mark. */
+    private static VatBalance.Step hold(VatLaw law, VatBalance.Contents now, double wanted, double fresh, int after) {
+        requireRicher(fresh, wanted);
+        double stock = law.stockFor(now, wanted * law.full(), fresh, 0);
+        double over = now.stock() + stock - law.full();
+        return new VatBalance.Step(after, Math.max(0, over), stock, fresh, Math.max(0, -over));
     }
 
     private static void requireRicher(double fresh, double wanted) {

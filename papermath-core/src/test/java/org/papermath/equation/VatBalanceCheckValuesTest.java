@@ -32,7 +32,10 @@ class VatBalanceCheckValuesTest {
     @Test
     void closedForms() {
         assertNear(VatBalance.consistencyAfter(20, 0.005, 0.97, 2, 80), 0.003060, 2e-4);
-        assertNear(VatBalance.sheetsInBand(0.05, 80, 0.97, 2), 4.127, 1e-4);
+        // 4.127 falls lie between 1 + 5 % and 1 − 5 %: so five sheets, and the first stands 4.97 % above their mean.
+        VatLaw law = new VatLaw(80, 0.97, 2);
+        assertThat(law.sheetsInBand(0.05, 1000)).isEqualTo(5);
+        assertThat(law.firstOverMean(5)).isCloseTo(1.04969, relative(1, 1e-5));
     }
 
     @Test

@@ -156,11 +156,23 @@ class MouldTest {
         Mould small = Mould.of("small", mm(160), mm(220));
         Mould large = Mould.of("large", mm(340), mm(240));
         Mould huge = Mould.of("huge", mm(400), mm(260));
-        FormingLayout best = FormingLayout.best(List.of(small, large, huge), mm(148), mm(210), NONE, mm(4), mm(10));
-        assertThat(best.count()).isEqualTo(2);
-        assertThat(best.mould()).contains(large);
+        FormingLayout best = FormingLayout.best(List.of(huge, large, small), mm(148), mm(210), NONE, mm(4), mm(10), 20);
+        // Ten sheets of two, or twenty of one: the small mould leaves the least wire bare.
+        assertThat(best.mould()).contains(small);
+        Mould narrow = Mould.of("narrow", mm(190), mm(240));
+        FormingLayout many =
+                FormingLayout.best(List.of(huge, large, narrow), mm(148), mm(210), NONE, mm(4), mm(10), 20);
+        assertThat(many.count()).isEqualTo(2);
+        assertThat(many.mould()).contains(large);
+        // A single one does not need the mould for two.
+        assertThat(FormingLayout.best(List.of(huge, large, narrow), mm(148), mm(210), NONE, mm(4), mm(10), 1)
+                        .mould())
+                .contains(narrow);
+        assertThatThrownBy(() -> FormingLayout.best(List.of(small), mm(148), mm(210), NONE, mm(4), mm(10), 0))
+                .isInstanceOf(Refused.class)
+                .hasMessage("layout: 0 pieces to form given; 1 or more is wanted.");
         FormingLayout none =
-                FormingLayout.best(List.of(small), mm(300), mm(420), Shrinkage.linear(percent(4)), mm(0), mm(10));
+                FormingLayout.best(List.of(small), mm(300), mm(420), Shrinkage.linear(percent(4)), mm(0), mm(10), 5);
         assertThat(none.mould()).isEmpty();
         assertThat(none.count()).isEqualTo(1);
         assertThat(none.deckle().width().in("mm")).isCloseTo(300 / 0.96, within(1e-9));

@@ -36,6 +36,7 @@ import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.mould.FormingLayout;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -47,6 +48,7 @@ import org.papermath.press.PressingModel;
 import org.papermath.pulp.Beater;
 import org.papermath.pulp.BeatingModel;
 import org.papermath.pulp.DrainabilityModel;
+import org.papermath.pulp.Pulp;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -69,7 +71,9 @@ import org.papermath.sheet.PressedSheet;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
 import org.papermath.vat.DrainageModel;
+import org.papermath.vat.Recharge;
 import org.papermath.vat.Vat;
+import org.papermath.vat.VatCharge;
 
 /** The plan works in plain numbers; what it forecasts is what the typed models answer for the same sheet. */
 class PlanAgreesWithModelsTest {
@@ -407,6 +411,91 @@ class PlanAgreesWithModelsTest {
                             .time()
                             .si());
         }
+    }
+
+    /** Exact tools, one cycle: the vat of the plan and the typed table give the same sheets, and as many of them. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.02, 0.05, 0.12})
+    void oneCycleOfTheVat(double tolerance) {
+        Assumptions known = Assumptions.standard()
+                .given("vat.tolerance", Scope.GENERAL, tolerance)
+                .given("vat.lift-factor", Scope.GENERAL, 1.02)
+                .given("vat.retention", Scope.GENERAL, 0.96);
+        Studio studio = studio(DRYERS.get(1))
+                .scaleStep(grams(0.001))
+                .jugStep(litres(0.0001))
+                .assumptions(known)
+                .build();
+        Engine engine = Engine.of(order(Furnish.of(Fibres.KOZO), 1, 60), studio);
+        Settings settings = engine.decide(engine.likely());
+        int sheets = settings.sheet(0).sheets();
+        double c = engine.stock(0).vatConsistency();
+        double lift = settings.vat(0).lift() * 1.02;
+        VatCharge charge = VatCharge.of(
+                Pulp.ofVolume(litres(80), Kinds.CONSISTENCY.ofSi(c)),
+                Kinds.MASS.ofSi(lift),
+                Share.percent(96),
+                known.amount("web.solids-couched", Scope.at("tub"), Kinds.SOLIDS));
+        Recharge table = Recharge.within(
+                charge,
+                Kinds.MASS.ofSi(0.96 * lift * c),
+                Kinds.SHARE.ofSi(tolerance),
+                sheets,
+                Kinds.CONSISTENCY.ofSi(engine.stock(0).stockConsistency()),
+                Recharge.Level.HELD);
+        assertThat(table.every()).isLessThan(sheets);
+        assertThat(settings.vat(0).every()).isEqualTo(table.every());
+    }
+
+    static Stream<Arguments> runs() {
+        return Stream.of(1, 2, 3, 5, 8, 40)
+                .flatMap(count -> Stream.of(
+                        Arguments.of(count, 148, 210), Arguments.of(count, 70, 100), Arguments.of(count, 210, 297)));
+    }
+
+    /** The mould of a plan is the one the layout takes for as many pieces. */
+    @ParameterizedTest
+    @MethodSource("runs")
+    void mould(int count, int width, int height) {
+        Assumptions known = Assumptions.standard();
+        for (String step : List.of("forming", "pressing", "drying", "sizing", "cutting")) {
+            known = known.given("reject." + step, Scope.GENERAL, 0);
+        }
+        List<Mould> moulds = List.of(
+                Mould.of("folio", mm(300), mm(400)),
+                Mould.of("small", mm(162), mm(224)),
+                Mould.of("long", mm(180), mm(460)),
+                Mould.of("large", mm(480), mm(640)));
+        Studio.Builder builder = Studio.of("moulds").assumptions(known);
+        moulds.forEach(builder::mould);
+        MakingPlan plan = MakingPlan.withoutBands(
+                Order.of("some")
+                        .recipe(Recipe.of("plain", Furnish.of(Fibres.COTTON_RAG))
+                                .beating(hours(2))
+                                .build())
+                        .piece(Piece.of("piece", count, "plain")
+                                .size(mm(width), mm(height))
+                                .grammage(Grammage.gsm(120))
+                                .spare(Share.percent(0))
+                                .trials(0)
+                                .trim(mm(3))
+                                .build())
+                        .build(),
+                builder.build());
+        PiecePlan piece = plan.piece("piece");
+        FormingLayout layout = FormingLayout.best(
+                moulds,
+                mm(width),
+                mm(height),
+                Shrinkage.of(
+                        piece.finished().shrinkageAlong().likely(),
+                        piece.finished().shrinkageAcross().likely()),
+                mm(6),
+                mm(0),
+                count);
+        assertThat(piece.forming().mould().map(Mould::name))
+                .isEqualTo(layout.mould().map(Mould::name));
+        assertThat(piece.counts().perSheet()).isEqualTo(layout.count());
     }
 
     /** By a trial where every fibre has one, by the water it holds for a single fibre without; a mixed blend neither. */
