@@ -36,7 +36,7 @@ final class Shell implements AutoCloseable {
     private String one(String source) {
         String answer = "";
         for (SnippetEvent event : shell.eval(source)) {
-            if (event.status() != Snippet.Status.VALID) {
+            if (event.status() != Snippet.Status.VALID && event.status() != Snippet.Status.OVERWRITTEN) {
                 List<String> why = shell.diagnostics(event.snippet())
                         .map(d -> d.getMessage(null))
                         .toList();

@@ -6,6 +6,11 @@ import org.papermath.plan.MakingPlan;
 /**
  * A plan as text to pin to the wall: the work in its order, pieces side by side, settings rounded to the tool,
  * forecasts with their bands, each caution in the section of its step. Immutable, and the same in every locale.
+ *
+ * <pre>{@code
+ * MakingCard card = MakingCard.of(MakingPlan.of(order, studio));
+ * card.toString().lines().findFirst().get(); // "MAKING CARD  midwinter concert"
+ * }</pre>
  */
 public final class MakingCard {
     private final List<String> lines;

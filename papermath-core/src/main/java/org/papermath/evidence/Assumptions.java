@@ -16,6 +16,13 @@ import org.papermath.quantity.Refused;
 /**
  * The one store of the numbers the library relies on, found by id and scope from the narrowest outwards. Immutable.
  *
+ * <pre>{@code
+ * Assumptions known = Assumptions.standard();
+ * known.amount("vat.retention", Fibres.ABACA.scope(), Kinds.SHARE); // 0.97
+ * Assumptions own = known.given("vat.retention", Fibres.ABACA.scope().on("tub"), 0.95);
+ * own.amount("vat.retention", Fibres.ABACA.scope().on("tub"), Kinds.SHARE); // 0.95
+ * }</pre>
+ *
  * <p>{@link #standard()} is the table shipped with the library. Its {@linkplain #edition() edition} is named by
  * documents, so that a plan can be worked again with the same table years later.
  */

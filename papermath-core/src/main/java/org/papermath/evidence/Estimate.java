@@ -12,6 +12,11 @@ import org.papermath.quantity.Units;
  * What will come out: a likely value, the band of its mean, the assumptions behind the band, and, where it is known,
  * the scatter from sheet to sheet as a separate figure. Immutable.
  *
+ * <pre>{@code
+ * Estimate<Grammage> grammage = MakingPlan.of(order, studio).piece("programme").finished().grammage();
+ * grammage.likely().in(GSM) > grammage.low().in(GSM); // true
+ * }</pre>
+ *
  * <p>There is no arithmetic on estimates: their errors are not independent. Totals come from the plan.
  *
  * @param <Q> the quantity type

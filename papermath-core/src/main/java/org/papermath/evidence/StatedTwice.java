@@ -13,9 +13,10 @@ import org.papermath.quantity.Refused;
  * library converts exactly, so it can tell when the second figure was rounded too far or slipped.
  *
  * <pre>{@code
- * StatedTwice.compare("bale", pounds(80), kilograms(36));                            // a warning: 36.29 kg
- * StatedTwice.compare("caliper", mils(12), micrometres(293), StatedTwice.CALIPER);   // a warning: 304.8 µm
- * StatedTwice.compare("bale", pounds(80), kilograms(36.3));                          // nothing
+ * // The first two are warned of, naming 36.29 kg and 304.8 µm; the third agrees.
+ * StatedTwice.compare("bale", pounds(80), kilograms(36));
+ * StatedTwice.compare("caliper", mils(12), micrometres(293), StatedTwice.CALIPER);
+ * StatedTwice.compare("bale", pounds(80), kilograms(36.3)).isEmpty(); // true
  * }</pre>
  *
  * @source how far two figures may differ: common practice, no source

@@ -12,7 +12,18 @@ import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
-/** What a customer wants: pieces, from recipes, by a date. Immutable. */
+/**
+ * What a customer wants: pieces, from recipes, by a date. Immutable.
+ *
+ * <pre>{@code
+ * Order cards = Order.of("spring cards")
+ *         .recipe(Recipe.of("oat", Furnish.of(Fibres.LINTER_SECOND_CUT)).beating(hours(1)).build())
+ *         .piece(Piece.of("card", 60, "oat").size(Formats.ISO_A6).grammage(Grammage.gsm(250)).build())
+ *         .due(LocalDate.of(2027, 4, 2))
+ *         .build();
+ * cards.pieces().get(0).count(); // 60
+ * }</pre>
+ */
 public final class Order {
     private final String name;
     private final List<Recipe> recipes;

@@ -19,6 +19,15 @@ import org.papermath.quantity.Share;
 /**
  * One kind of thing in an order: so many sheets, cards or envelopes of a size and a weight, from a recipe. Immutable.
  *
+ * <pre>{@code
+ * Piece card = Piece.of("card", 60, "oat")
+ *         .size(mm(105), mm(148))
+ *         .grammage(Grammage.gsm(250))
+ *         .folds(1)
+ *         .build();
+ * card.withCount(80).count(); // 80
+ * }</pre>
+ *
  * <p>The size is that of the finished flat piece, before it is folded. An envelope takes its size from the piece it is
  * made for, unless the side of its blank is given.
  */

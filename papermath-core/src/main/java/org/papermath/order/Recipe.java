@@ -22,6 +22,14 @@ import org.papermath.quantity.SchopperRiegler;
 /**
  * What goes into a paper and what is done to it before the vat: furnish, beating, additives, size. Immutable.
  *
+ * <pre>{@code
+ * Recipe oat = Recipe.of("oat", Furnish.of(Share.percent(80), Fibres.LINTER_SECOND_CUT, Share.percent(20), Fibres.ABACA))
+ *         .beating(hours(1.5))
+ *         .additive(Additive.of("calcium carbonate", Additive.Purpose.CARBONATE), Dose.percent(3))
+ *         .build();
+ * oat.beating(); // 1.5 h
+ * }</pre>
+ *
  * <p>A recipe holds no weights: those follow from the order.
  */
 public final class Recipe {

@@ -30,6 +30,17 @@ import org.papermath.vat.Vat;
  * What a studio has: equipment, the air of its room, stock on hand, the steps of its scale and jug, and what it knows
  * from its own measurements. Immutable.
  *
+ * <pre>{@code
+ * Studio garden = Studio.of("garden room")
+ *         .beater(Beater.of("small beater", litres(18), grams(400)))
+ *         .vat(Vat.of("tub", litres(50)))
+ *         .mould(Mould.of("quarto", mm(260), mm(330)))
+ *         .dryer(Dryer.boards("boards", 12))
+ *         .room(Air.of(celsius(19), RelativeHumidity.percent(55)))
+ *         .build();
+ * garden.press().isPresent(); // false
+ * }</pre>
+ *
  * <p>Nothing but the name has to be there: a plan leaves out the stages it has no equipment for and says so.
  */
 public final class Studio {

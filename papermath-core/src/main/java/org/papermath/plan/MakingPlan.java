@@ -24,6 +24,13 @@ import org.papermath.uncertainty.FirstOrderBands;
 /**
  * The plan of a making: everything that follows from an order and a studio. Immutable, and the same for the same input.
  *
+ * <pre>{@code
+ * MakingPlan plan = MakingPlan.of(order, studio);
+ * plan.batch("tide grey").fibre().asBought();        // a setting: what to weigh
+ * plan.piece("programme").finished().grammage();     // a forecast, with its band
+ * plan.piece("programme").counts().ordered(); // 70
+ * }</pre>
+ *
  * <p>Settings — what to weigh, cut, set, count — are chosen at the likely values and rounded to the tool. Forecasts —
  * what will come out — have a band, worked out with the settings held fixed: every assumption of the plan is set to its
  * 5 % and its 95 % point in turn, and what that moves is summed in squares.

@@ -14,6 +14,12 @@ import javax.measure.quantity.Volume;
 /**
  * Short factories of everyday amounts, made for static import: {@code mm(148)}, {@code grams(4.92)}, {@code hours(2)}.
  *
+ * <pre>{@code
+ * mm(148).to("in"); // 5.827 in
+ * grams(4.92).add(grams(1)); // 5.92 g
+ * hours(2).in("min"); // 120.0
+ * }</pre>
+ *
  * <p>Every one of them throws {@link Refused} for a value that is not a number or that its kind cannot have, such as a
  * negative mass.
  */

@@ -26,6 +26,17 @@ import org.papermath.quantity.Units;
  * What the readings of batches say of the assumptions: a store with values measured here in place of those of the
  * table, and an account of every reading. Immutable.
  *
+ * <pre>{@code
+ * BatchRecord sheet = BatchRecord.builder("one sheet weighed wet and dry", LocalDate.of(2026, 3, 14))
+ *         .vat("tub")
+ *         .add(new Measurement.WeighedSheet(
+ *                 Reading.of(grams(62), grams(0.5)), Optional.empty(), Reading.of(grams(8.1), grams(0.1)),
+ *                 Reading.of(mm(310), mm(1)), Reading.of(mm(240), mm(1))))
+ *         .build();
+ * Calibration found = Calibration.of(Assumptions.standard(), List.of(sheet), List.of());
+ * found.assumptions().amount("web.solids-couched", Scope.at("tub"), Kinds.SOLIDS); // 0.1306
+ * }</pre>
+ *
  * <p>Each reading goes through the closed form of its model ({@link #table()}), in the scope it holds for: a fibre or a
  * blend in a beater, a vat, a press, a recipe in a dryer. Several readings of one assumption are joined on the scale of
  * its distribution (as it is, as a logarithm, as log odds) by the weights of their errors,
