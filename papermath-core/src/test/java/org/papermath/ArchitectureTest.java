@@ -46,6 +46,7 @@ class ArchitectureTest {
     private static final List<String> ORDER = List.of(
             "quantity",
             "evidence",
+            "notice",
             "air",
             "fibre",
             "pulp",
@@ -71,7 +72,7 @@ class ArchitectureTest {
     private static final List<String> TOOLS = List.of("numeric", "text", "equation");
 
     /** Packages in order that are not exported. */
-    private static final List<String> INSIDE = List.of("engine", "uncertainty");
+    private static final List<String> INSIDE = List.of("notice", "engine", "uncertainty");
 
     private static final JavaClasses LIBRARY = new ClassFileImporter().importPath(home());
 

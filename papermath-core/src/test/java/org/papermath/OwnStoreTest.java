@@ -79,6 +79,7 @@ class OwnStoreTest {
             "fibre.SorptionModel.standard(Furnish)",
             "order.Studio$Builder.<init>(String)",
             "press.Lever.of(Quantity, int)",
+            "press.Post.notices(Press)",
             "press.Post.of(Felts, int, Quantity)",
             "press.Press.allowed()",
             "press.Press.forceFor(Quantity, Quantity)",
@@ -271,6 +272,13 @@ class OwnStoreTest {
                         4,
                         store -> Post.of(store, AT_PRESS, FELTS, 20, grams(70)),
                         () -> Post.of(FELTS, 20, grams(70))),
+                new Door(
+                        "Post.notices",
+                        "post.lifting-limit",
+                        Scope.GENERAL,
+                        200,
+                        store -> Post.of(FELTS, 20, grams(1500)).notices(PRESS, store),
+                        () -> Post.of(FELTS, 20, grams(1500)).notices(PRESS)),
                 new Door("Press.allowed", "press.allowed-share", AT_PRESS, 0.5, PRESS::allowed, PRESS::allowed),
                 new Door(
                         "Press.greatestPressure",

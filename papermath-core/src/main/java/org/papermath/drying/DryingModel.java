@@ -24,6 +24,7 @@ import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Irradiance;
 import org.papermath.quantity.Kinds;
@@ -631,13 +632,7 @@ public final class DryingModel {
             boolean saturated = evaporation <= 0;
             notices.add(
                     saturated
-                            ? Notice.warning(
-                                    "drying.never-saturated",
-                                    "It never dries: the air is at " + air.humidity()
-                                            + " relative humidity and takes up no water."
-                                            + " Warm or exchange it.",
-                                    "humidity",
-                                    air.humidity().toString())
+                            ? SheetNotices.saturated(air.humidity())
                             : Notice.warning(
                                     "drying.never-equilibrium",
                                     "It never dries to " + batch.end() + ": in this air the paper itself stays at "
@@ -746,12 +741,10 @@ public final class DryingModel {
                         "count.below-one",
                         "stack: " + sheets + " sheets, " + inLayer + " in a layer, " + blottersEachSide
                                 + " blotters each side given; 1, 1 and 0 or more are wanted.",
-                        "sheets",
-                        sheets,
-                        "inLayer",
-                        inLayer,
-                        "blotters",
-                        blottersEachSide);
+                        "given",
+                        sheets < 1 ? sheets : inLayer < 1 ? inLayer : blottersEachSide,
+                        "least",
+                        sheets < 1 || inLayer < 1 ? 1 : 0);
             }
             int layers = (sheets - 1) / inLayer + 1;
             return new Layers(layers, layers * 2 * blottersEachSide, layers + 1);

@@ -12,7 +12,7 @@ import org.papermath.equation.Psychrometrics;
 import org.papermath.equation.Room;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
-import org.papermath.evidence.Scope;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MassFlow;
@@ -208,54 +208,7 @@ public final class DryingRoom {
      *     fast from 75 to 80 %
      */
     public List<Notice> mouldNotices(Assumptions assumptions) {
-        double humidity = air.humidity().si();
-        Amount<RelativeHumidity> stop = assumptions
-                .amount("room.mould-stop", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
-                .to("%");
-        Amount<RelativeHumidity> caution = assumptions
-                .amount("room.mould-caution", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
-                .to("%");
-        Amount<RelativeHumidity> note = assumptions
-                .amount("room.mould-note", Scope.GENERAL, Kinds.RELATIVE_HUMIDITY)
-                .to("%");
-        String guidance = "Canadian Conservation Institute";
-        if (humidity >= stop.si()) {
-            return List.of(Notice.warning(
-                    "room.mould-stop",
-                    "The room is at " + air.humidity() + " relative humidity: from " + stop
-                            + " on mould grows fast on paper and size (" + guidance + "). Stop drying and ventilate.",
-                    "given",
-                    air.humidity().toString(),
-                    "limit",
-                    stop.toString(),
-                    "guidance",
-                    guidance));
-        }
-        if (humidity >= caution.si()) {
-            return List.of(Notice.warning(
-                    "room.mould-caution",
-                    "The room is at " + air.humidity() + " relative humidity: from " + caution
-                            + " on mould grows on paper (" + guidance + ").",
-                    "given",
-                    air.humidity().toString(),
-                    "limit",
-                    caution.toString(),
-                    "guidance",
-                    guidance));
-        }
-        if (humidity >= note.si()) {
-            return List.of(Notice.note(
-                    "room.mould-note",
-                    "The room is at " + air.humidity() + " relative humidity; paper is better kept below " + note + " ("
-                            + guidance + ").",
-                    "given",
-                    air.humidity().toString(),
-                    "limit",
-                    note.toString(),
-                    "guidance",
-                    guidance));
-        }
-        return List.of();
+        return SheetNotices.mould(air.humidity(), assumptions::si).map(List::of).orElse(List.of());
     }
 
     /**

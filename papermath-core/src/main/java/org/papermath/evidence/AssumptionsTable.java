@@ -96,8 +96,8 @@ final class AssumptionsTable {
         return text == null || text.isEmpty() ? none : Double.parseDouble(text);
     }
 
-    /** Splits a row of the library's own table; a cell with a comma stands in quotation marks. */
-    private static List<String> cells(String line) {
+    /** Splits a row of a table of the library; a cell with a comma stands in quotation marks. */
+    static List<String> cells(String line) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;

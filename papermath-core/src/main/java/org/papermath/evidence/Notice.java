@@ -54,6 +54,26 @@ public final class Notice {
         return new Notice(Level.WARNING, code, text, named(namesAndValues));
     }
 
+    /**
+     * Returns the same notice about one thing of several: its text begins with the thing, its arguments too.
+     *
+     * @param what the sort of thing, which is also the name of the argument, for example {@code piece}
+     * @param name the name of the thing
+     * @return the notice
+     */
+    public Notice about(String what, String name) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put(what, name);
+        all.putAll(arguments);
+        return new Notice(level, code, what + " " + name + ": " + continued(), Collections.unmodifiableMap(all));
+    }
+
+    /** The text without the capital letter of its first word. */
+    private String continued() {
+        boolean word = text.length() > 1 && !Character.isUpperCase(text.charAt(1));
+        return word ? Character.toLowerCase(text.charAt(0)) + text.substring(1) : text;
+    }
+
     private static Map<String, Object> named(Object... namesAndValues) {
         if (namesAndValues.length % 2 != 0) {
             throw new IllegalArgumentException("a name without a value: " + namesAndValues[namesAndValues.length - 1]);
@@ -77,7 +97,7 @@ public final class Notice {
     /**
      * Returns the code.
      *
-     * @return a stable dotted name
+     * @return a stable dotted name, one of {@link Codes}
      */
     public String code() {
         return code;

@@ -245,6 +245,8 @@ public final class BoughtFibre {
                     "fibre.no-default",
                     "moisture of " + fibre + " as wet pulp: no default: measure. "
                             + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(),
+                    "id",
+                    FibreProperty.MOISTURE_AS_BOUGHT.id(),
                     "fibre",
                     fibre.id(),
                     "property",

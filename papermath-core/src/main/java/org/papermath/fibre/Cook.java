@@ -383,9 +383,9 @@ public final class Cook {
                         + ", and many towns set an upper limit, from pH "
                         + Kinds.NUMBER.ofSi(high) + "; nothing that brings the works above " + hottest
                         + " (40 CFR 403.5(b)).",
-                "pH low",
+                "leastPh",
                 low,
-                "pH high",
+                "mostPh",
                 high,
                 "temperature",
                 hottest.toString()));

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Noted;
-import org.papermath.evidence.Notice;
 import org.papermath.evidence.Source;
+import org.papermath.notice.StockNotices;
 import org.papermath.quantity.Refused;
 
 /**
@@ -216,14 +216,7 @@ public enum FibreProperty {
                 ? Noted.of(mean)
                 : Noted.of(
                         mean,
-                        Notice.warning(
-                                "furnish.test-the-blend",
-                                words + " of " + furnish
-                                        + " is a mean by mass, which such blends need not follow. Make a sheet of the blend"
-                                        + " and test it: " + howToMeasure,
-                                "id",
-                                id,
-                                "furnish",
-                                furnish.toString()));
+                        StockNotices.blend(
+                                furnish.toString(), words, "Make a sheet of the blend and test it: " + howToMeasure));
     }
 }

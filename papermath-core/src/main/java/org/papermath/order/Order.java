@@ -150,7 +150,7 @@ public final class Order {
                                             + pieces.stream().map(Piece::name).toList() + ".",
                                     "piece",
                                     piece.name(),
-                                    "inside",
+                                    "given",
                                     inside));
                     if (held.envelopeFor().isPresent()) {
                         throw Refused.of(

@@ -25,6 +25,8 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
+import org.papermath.notice.SheetNotices;
+import org.papermath.notice.StockNotices;
 import org.papermath.order.Order;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
@@ -37,7 +39,6 @@ import org.papermath.text.Digits;
 
 /** What a plan should not be read without. */
 final class PlanNotices {
-    private static final double LIFTING_LIMIT = 23;
     /** A note names so many unused values and counts the others; all are among its arguments. */
     private static final int MOST_NAMED = 8;
 
@@ -171,8 +172,8 @@ final class PlanNotices {
         notes.add(Notice.note(code, text, arguments));
     }
 
-    private double limit(String id, Scope scope) {
-        return asked.si(id, scope);
+    private void add(Notice notice) {
+        (notice.level() == Notice.Level.WARNING ? warnings : notes).add(notice);
     }
 
     private double limit(String id) {
@@ -185,12 +186,11 @@ final class PlanNotices {
         String name = recipe.name();
         String of = "batch " + name + ": ";
         if (recipe.furnish().isBlend()) {
-            note(
-                    "furnish.blend",
-                    of + "drainability, shrinkage and density of the blend are means by mass of its fibres; make one"
-                            + " test sheet before the run.",
-                    "batch",
-                    name);
+            add(StockNotices.blend(
+                            recipe.furnish().toString(),
+                            "drainability, shrinkage and density",
+                            "Make one test sheet before the run.")
+                    .about("batch", name));
         }
         if (!batch.knowsKinetics()) {
             warn(
@@ -203,28 +203,11 @@ final class PlanNotices {
                     name);
         }
         if (studio.beater().isPresent()) {
-            double c = batch.beaterConsistency();
-            if (c > limit("beater.consistency-limit")) {
-                warn(
-                        "beater.too-thick",
-                        of + Digits.percent(c) + " in the beater is more than a studio beater turns ("
-                                + Digits.percent(limit("beater.consistency-limit"))
-                                + "). Take less fibre or more water.",
-                        "batch",
-                        name,
-                        "consistency",
-                        c);
-            } else if (c > limit("beater.consistency-warning")) {
-                warn(
-                        "beater.thick",
-                        of + Digits.percent(c)
-                                + " in the beater may stop turning over if the stock falls back by gravity" + " (above "
-                                + Digits.percent(limit("beater.consistency-warning")) + ").",
-                        "batch",
-                        name,
-                        "consistency",
-                        c);
-            }
+            StockNotices.thick(
+                            Kinds.CONSISTENCY.ofSi(batch.beaterConsistency(), "%"),
+                            asked::si,
+                            Scope.at(studio.beater().get().name()))
+                    .ifPresent(one -> add(one.about("batch", name)));
             double share = settings.stock(b).loadOvenDry()
                     / studio.beater().get().ratedLoad().si();
             if (share < limit("beater.load-range-low")) {
@@ -266,14 +249,10 @@ final class PlanNotices {
                         "chance",
                         one.chance().si()));
         Assumption oldest = longestBeating(recipe);
-        if (oldest != null && recipe.beating().si() > oldest.likelySi()) {
-            warn(
-                    "shrinkage.beyond-record",
-                    of + "beaten longer than the trial behind the shrinkage of rag ("
-                            + oldest.likely()
-                            + " h): beyond it the sheet shrinks faster than the model says.",
-                    "batch",
-                    name);
+        if (oldest != null) {
+            StockNotices.beyondTrial(
+                            recipe.beating().toString(), recipe.beating().si(), oldest)
+                    .ifPresent(one -> add(one.about("batch", name)));
         }
         boolean aid =
                 recipe.additives().stream().anyMatch(d -> d.additive().purpose() == Additive.Purpose.RETENTION_AID);
@@ -328,20 +307,25 @@ final class PlanNotices {
                     of + read.vatStage().reason() + ".",
                     "piece",
                     name,
-                    "leastVolume",
-                    set.leastVatVolume());
+                    "given",
+                    Kinds.VOLUME
+                            .ofSi(
+                                    set.wantedLift()
+                                            / settings.stock(engine.piece(p).batch())
+                                                    .stockDensity(),
+                                    "L")
+                            .toString(),
+                    "most",
+                    studio.vat().get().workingVolume().toString(),
+                    "least",
+                    Kinds.VOLUME.ofSi(set.leastVatVolume(), "L").toString());
         } else if (set.leastVatVolume() > 0) {
-            warn(
-                    "vat.too-small",
-                    of + "one lift takes more out of the vat than the band of ±"
-                            + Digits.percent(likely.of(
-                                    engine.vat(engine.piece(p).batch()).tolerance()))
-                            + " allows, even recharged after every sheet. A vat of at least "
-                            + Units.fourDigits(set.leastVatVolume() * 1000) + " L, or a thicker vat, keeps the band.",
-                    "piece",
-                    name,
-                    "leastVolume",
-                    set.leastVatVolume());
+            double tolerance = likely.of(engine.vat(engine.piece(p).batch()).tolerance());
+            add(StockNotices.vatTooSmall(
+                            Kinds.SHARE.ofSi(tolerance, "%"),
+                            Kinds.MASS.ofSi(set.lift(), "kg"),
+                            Kinds.VOLUME.ofSi(set.leastVatVolume(), "L"))
+                    .about("piece", name));
         }
         FillingVat.Step steps = set.step();
         if (Math.abs(steps.shift()) > limit("tool.step-shift")) {
@@ -469,14 +453,9 @@ final class PlanNotices {
                     "part",
                     read.press().weakest().name());
         }
-        if (press != null && press.pressure() > limit("press.pressure-warning")) {
-            warn(
-                    "press.high",
-                    of + Units.fourDigits(press.pressure() / 1e6)
-                            + " MPa on the sheet is beyond what the model of solids"
-                            + " was made for.",
-                    "piece",
-                    name);
+        if (press != null) {
+            SheetNotices.pressure(Kinds.SHEET_PRESSURE.ofSi(press.pressure(), "kPa"), asked::si)
+                    .ifPresent(one -> add(one.about("piece", name)));
         }
         String wet = PlanReading.sides(sheet.openingWidth(), sheet.openingHeight());
         boolean felted = settings.posts(p) != null;
@@ -516,20 +495,15 @@ final class PlanNotices {
                     name);
         }
         double grammage = numbers.likely(PieceFigure.GRAMMAGE, p);
-        if (grammage < 0.020) {
-            note("sheet.thin", of + "below 20 g/m² thickness is no longer in proportion to grammage.", "piece", name);
+        if (SheetNotices.isThin(grammage, asked::si)) {
+            add(SheetNotices.thin(Kinds.GRAMMAGE.ofSi(grammage, "g/m2"), asked::si)
+                    .about("piece", name));
         }
         double density = numbers.likely(PieceFigure.DENSITY, p);
-        Scope dense = engine.stock(work.batch()).dense();
-        if (density < limit("sheet.density-doubtful-low", dense)
-                || density > limit("sheet.density-doubtful-high", dense)) {
-            warn(
-                    "sheet.density",
-                    of + "a density of " + Units.fourDigits(density)
-                            + " kg/m³ is unusual for paper; check the"
-                            + " thickness, the unit and the recipe.",
-                    "piece",
-                    name);
+        if (!Double.isNaN(density)) {
+            Scope dense = engine.stock(work.batch()).dense();
+            SheetNotices.doubtful(Kinds.DENSITY.ofSi(density, "kg/m3"), asked::si, dense)
+                    .ifPresent(one -> add(one.about("piece", name)));
         }
         if (Double.isNaN(density)) {
             note(
@@ -546,16 +520,12 @@ final class PlanNotices {
         if (!read.drainTimeStage().isDone()) {
             note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", name);
         }
-        if (numbers.isKnown(PieceFigure.POST_MASS, p) && numbers.likely(PieceFigure.POST_MASS, p) > LIFTING_LIMIT) {
-            warn(
-                    "post.heavy",
-                    of + "a post weighs about " + Units.fourDigits(numbers.likely(PieceFigure.POST_MASS, p))
-                            + " kg, more than one person should lift (23 kg): two people, a trolley, or smaller posts.",
-                    "piece",
-                    name);
+        if (numbers.isKnown(PieceFigure.POST_MASS, p)) {
+            SheetNotices.heavy(Kinds.MASS.ofSi(numbers.likely(PieceFigure.POST_MASS, p), "kg"), asked::si)
+                    .ifPresent(one -> add(one.about("piece", name)));
         }
-        if (read.dryingStage().code().equals("never-dries")) {
-            warn("drying.never", of + read.dryingStage().reason() + ".", "piece", name);
+        if (read.dryingStage().code().equals("drying.never-saturated")) {
+            add(SheetNotices.saturated(studio.room().humidity()).about("piece", name));
         }
         if (read.envelopeStage().isDone()) {
             envelope(read, of);
@@ -625,29 +595,7 @@ final class PlanNotices {
     }
 
     private void room() {
-        double rh = engine.workshop().roomHumidity();
-        if (rh >= limit("room.mould-stop")) {
-            warn(
-                    "room.mould",
-                    "room: at " + Digits.percent(rh)
-                            + " relative humidity mould grows within days; dry the air before sheets" + " hang in it.",
-                    "humidity",
-                    rh);
-        } else if (rh >= limit("room.mould-caution")) {
-            warn(
-                    "room.mould",
-                    "room: at " + Digits.percent(rh) + " relative humidity mould may grow; keep it below "
-                            + Digits.percent(limit("room.mould-caution")) + ".",
-                    "humidity",
-                    rh);
-        } else if (rh >= limit("room.mould-note")) {
-            note(
-                    "room.mould",
-                    "room: from " + Digits.percent(limit("room.mould-note"))
-                            + " relative humidity on, watch for mould.",
-                    "humidity",
-                    rh);
-        }
+        SheetNotices.mould(studio.room().humidity(), asked::si).ifPresent(this::add);
         if (studio.beater().isEmpty()
                 && studio.vat().isEmpty()
                 && studio.press().isEmpty()
@@ -673,7 +621,7 @@ final class PlanNotices {
                 .toList();
         List<String> names = unknown.stream().map(PiecePlan::name).toList();
         boolean dryer =
-                unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("no-dryer"));
+                unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("dryer.none"));
         warn(
                 "schedule.no-drying",
                 "schedule: nobody knows how long " + listed(names)

@@ -138,7 +138,7 @@ record PlannedBatch(
         static Stage<Beating> of(PlainNumbers in, int b, Recipe recipe) {
             if (in.studio().beater().isEmpty()) {
                 return Stage.notDone(
-                        "no-beater",
+                        "beater.none",
                         recipe.beating().si() > 0
                                 ? "the studio has no beater: get the stuff beaten as the recipe says, or beat it by hand"
                                 : "the studio has no beater, and the recipe wants none");

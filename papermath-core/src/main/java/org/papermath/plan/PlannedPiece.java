@@ -74,7 +74,7 @@ record PlannedPiece(
                 in.known(
                         PieceFigure.DRAIN,
                         p,
-                        "drain-time-by-stopwatch",
+                        "drain-time.by-stopwatch",
                         "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
                         () -> numbers.of(Kinds.TIME, PieceFigure.DRAIN, p)),
                 numbers.of(Kinds.LENGTH, PieceFigure.MAT, p),
@@ -158,7 +158,7 @@ record PlannedPiece(
         static Stage<VatPlan> of(PlainNumbers in, int p) {
             FillingVat.Setting set = in.settings().vat(p);
             if (in.studio().vat().isEmpty()) {
-                return Stage.notDone("no-vat", "the studio has no vat: each sheet is poured");
+                return Stage.notDone("vat.none", "the studio has no vat: each sheet is poured");
             }
             if (set.tooWide()) {
                 FormingSheets.Setting sheet = in.settings().sheet(p);
@@ -166,7 +166,7 @@ record PlannedPiece(
                         in.engine().workshop().vatWidth(),
                         in.engine().workshop().vatLength());
                 return Stage.notDone(
-                        "vat-too-narrow",
+                        "vat.too-narrow",
                         "a mould with a sheet of "
                                 + PlanReading.sides(sheet.openingWidth(), sheet.openingHeight())
                                 + " does not go into the vat of " + vat
@@ -175,7 +175,7 @@ record PlannedPiece(
             }
             if (!set.dipped()) {
                 return Stage.notDone(
-                        "vat-too-small",
+                        "vat.lift-above-vat",
                         "one lift takes " + in.litresOfStock(set.wantedLift(), p)
                                 + " of stock, the vat holds "
                                 + in.studio().vat().get().workingVolume()
@@ -223,7 +223,7 @@ record PlannedPiece(
         static Stage<Pour> of(PlainNumbers in, int p) {
             FillingVat.Setting vat = in.settings().vat(p);
             return vat.dipped()
-                    ? Stage.notDone("has-vat", "the sheets are dipped from the vat")
+                    ? Stage.notDone("forming.dipped", "the sheets are dipped from the vat")
                     : Stage.done(new PlannedPour(in.litresOfStock(vat.lift(), p)));
         }
 
@@ -237,14 +237,14 @@ record PlannedPiece(
             implements Posts {
         static Stage<Posts> of(PlainNumbers in, int p) {
             if (in.studio().felts().isEmpty()) {
-                return Stage.notDone("no-felts", "the studio has no felts: couch on cloths or boards as you do");
+                return Stage.notDone("felts.none", "the studio has no felts: couch on cloths or boards as you do");
             }
             org.papermath.engine.Posts.Setting set = in.settings().posts(p);
             if (set == null) {
                 Felts felts = in.studio().felts().get();
                 FormingSheets.Setting sheet = in.settings().sheet(p);
                 return Stage.notDone(
-                        "felts-too-small",
+                        "felts.too-small",
                         "the wet sheet of "
                                 + PlanReading.sides(sheet.openingWidth(), sheet.openingHeight())
                                 + " is larger than the felts of "
@@ -278,11 +278,11 @@ record PlannedPiece(
             org.papermath.engine.Pressing.Setting set = in.settings().press(p);
             if (in.studio().press().isEmpty()) {
                 return Stage.notDone(
-                        "no-press", "the studio has no press: let the sheets drain, or press them between blotters");
+                        "press.none", "the studio has no press: let the sheets drain, or press them between blotters");
             }
             if (set == null) {
                 return Stage.notDone(
-                        "no-post",
+                        "press.no-post",
                         "the wet sheet does not lie on the felts, so there is no post to press:"
                                 + " let it drain, or press it between blotters");
             }
@@ -307,11 +307,11 @@ record PlannedPiece(
         static Stage<Drying> of(PlainNumbers in, int p) {
             Dryer dryer = in.engine().piece(p).drying().dryer();
             if (dryer == null) {
-                return Stage.notDone("no-dryer", "the studio has no dryer: say how the sheets dry");
+                return Stage.notDone("dryer.none", "the studio has no dryer: say how the sheets dry");
             }
             if (!in.estimates().isKnown(PieceFigure.DRYING, p)) {
                 return Stage.notDone(
-                        "never-dries",
+                        "drying.never-saturated",
                         "in the air of this room (" + in.studio().room()
                                 + ") the sheets never dry: bring in drier air, or warm it");
             }
@@ -339,7 +339,7 @@ record PlannedPiece(
             implements Sizing {
         static Stage<Sizing> of(PlainNumbers in, int p) {
             if (!in.engine().piece(p).sizing().isDone()) {
-                return Stage.notDone("no-size", "the recipe has no size bath");
+                return Stage.notDone("size.none", "the recipe has no size bath");
             }
             SizingSheets.Setting set = in.settings().sizing(p);
             return Stage.done(new PlannedSizing(
@@ -350,7 +350,7 @@ record PlannedPiece(
                     in.known(
                             PieceFigure.DRYING_AGAIN,
                             p,
-                            "no-drying",
+                            "drying.not-known",
                             "how the sheets dry is not known",
                             () -> in.estimates().of(Kinds.TIME, PieceFigure.DRYING_AGAIN, p))));
         }
@@ -393,14 +393,14 @@ record PlannedPiece(
                     in.known(
                             PieceFigure.CALIPER,
                             p,
-                            "no-density",
+                            "sheet.no-density",
                             NO_DENSITY,
                             () -> numbers.of(Kinds.LENGTH, PieceFigure.CALIPER, p)),
                     numbers.of(Kinds.MASS, PieceFigure.MASS, p).withScatter(scatter),
                     in.known(
                             PieceFigure.PILE,
                             p,
-                            "no-density",
+                            "sheet.no-density",
                             NO_DENSITY,
                             () -> numbers.of(Kinds.LENGTH, PieceFigure.PILE, p)),
                     numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ALONG, p),
@@ -431,10 +431,10 @@ record PlannedPiece(
             Estimates numbers = in.estimates();
             MakingEnvelopes.Setting set = in.settings().envelope(p);
             if (set == null) {
-                return Stage.notDone("no-envelope", "the piece is no envelope");
+                return Stage.notDone("envelope.none", "the piece is no envelope");
             }
             if (!numbers.isKnown(PieceFigure.CLEAR_WIDTH, p)) {
-                return Stage.notDone("no-density", "the thickness of the piece that goes in is not known");
+                return Stage.notDone("sheet.no-density", "the thickness of the piece that goes in is not known");
             }
             double spread = in.asked().si("sheet.scatter-size", Scope.of(ordered.name(), ordered.recipe()));
             double deviation = spread / PlainNumbers.NINE_IN_TEN;
@@ -466,10 +466,10 @@ record PlannedPiece(
         static Stage<Mailed> of(PlainNumbers in, int p, Piece ordered) {
             Estimates numbers = in.estimates();
             if (ordered.mailedIn().isEmpty()) {
-                return Stage.notDone("not-mailed", "the piece is not mailed");
+                return Stage.notDone("mail.none", "the piece is not mailed");
             }
             if (!numbers.isKnown(PieceFigure.MAIL_THICKNESS, p)) {
-                return Stage.notDone("no-density", "the thickness of what is mailed is not known");
+                return Stage.notDone("sheet.no-density", "the thickness of what is mailed is not known");
             }
             MakingEnvelopes.Setting envelope = in.settings().envelope(p);
             CuttingAndFolding.Setting size = in.settings().size(p);

@@ -74,7 +74,8 @@ public final class Stage<T> {
     /**
      * Returns a stable name of the reason.
      *
-     * @return for example {@code no-press}; empty if the stage was planned
+     * @return for example {@code press.none}, one of {@link org.papermath.evidence.Codes}; empty if the stage was
+     *     planned
      */
     public String code() {
         return code;

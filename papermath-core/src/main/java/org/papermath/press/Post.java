@@ -9,6 +9,7 @@ import org.papermath.equation.WetWeb;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -20,9 +21,6 @@ import org.papermath.quantity.Share;
  * <p>Its mass is that of the wet felts and the couched sheets; its height that of all its layers, before pressing.
  */
 public final class Post {
-    /** The load constant of the lifting equation, in kilograms. */
-    private static final double LIFTING_LIMIT = 23;
-
     private static final int EVEN_SHEETS = 20;
 
     private final Felts felts;
@@ -122,10 +120,8 @@ public final class Post {
             throw Refused.of(
                     "count.below-one",
                     "posts: " + allSheets + " sheets in posts of " + sheetsInPost + " given; 1 or more is wanted.",
-                    "sheets",
-                    allSheets,
-                    "inPost",
-                    sheetsInPost,
+                    "given",
+                    Math.min(allSheets, sheetsInPost),
                     "least",
                     1);
         }
@@ -234,14 +230,24 @@ public final class Post {
     }
 
     /**
+     * Returns what this post should not be made without knowing, by the shipped assumptions.
+     *
+     * @param press the press
+     * @return an unmodifiable list
+     */
+    public List<Notice> notices(Press press) {
+        return notices(press, Assumptions.standard());
+    }
+
+    /**
      * Returns what this post should not be made without knowing: too high for the press, too heavy for one person, too
      * many sheets to press evenly.
      *
      * @param press the press
+     * @param assumptions where {@code post.lifting-limit} is looked up
      * @return an unmodifiable list
-     * @source NIOSH publication 94-110 (revised lifting equation) for the load constant of 23 kg
      */
-    public List<Notice> notices(Press press) {
+    public List<Notice> notices(Press press, Assumptions assumptions) {
         List<Notice> notices = new ArrayList<>();
         press.daylight().ifPresent(daylight -> {
             if (height().compareTo(daylight) > 0) {
@@ -255,19 +261,7 @@ public final class Post {
                         daylight.toString()));
             }
         });
-        if (mass().si() > LIFTING_LIMIT) {
-            notices.add(Notice.warning(
-                    "post.lifting",
-                    "The post weighs " + mass()
-                            + ", more than the 23 kg (51 lb) one person should lift at best: take two"
-                            + " people, a trolley or smaller posts.",
-                    "mass",
-                    mass().toString(),
-                    "limit",
-                    "23 kg",
-                    "guidance",
-                    "NIOSH 94-110"));
-        }
+        SheetNotices.heavy(mass(), assumptions::si).ifPresent(notices::add);
         if (sheets > EVEN_SHEETS) {
             notices.add(Notice.note(
                     "post.uneven",

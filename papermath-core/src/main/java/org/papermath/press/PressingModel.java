@@ -18,6 +18,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MoistureRatio;
@@ -459,7 +460,6 @@ public final class PressingModel {
 
     /** Returns the warning for a high pressure and refuses one above the limit. */
     static List<Notice> pressureNotices(Amount<SheetPressure> pressure, Assumptions assumptions) {
-        double warning = assumptions.si("press.pressure-warning", Scope.GENERAL);
         double limit = assumptions.si("press.pressure-limit", Scope.GENERAL);
         if (pressure.si() > limit) {
             throw Refused.of(
@@ -473,19 +473,7 @@ public final class PressingModel {
                     "limit",
                     Kinds.SHEET_PRESSURE.ofSi(limit, "MPa").toString());
         }
-        if (pressure.si() > warning) {
-            return List.of(Notice.warning(
-                    "press.pressure-high",
-                    "The pressure on the sheet is " + pressure.to("MPa") + "; above "
-                            + Kinds.SHEET_PRESSURE.ofSi(warning, "MPa")
-                            + " solids and density hardly answer any more and are"
-                            + " only carried on from lower pressures.",
-                    "given",
-                    pressure.toString(),
-                    "limit",
-                    Kinds.SHEET_PRESSURE.ofSi(warning, "MPa").toString()));
-        }
-        return List.of();
+        return SheetNotices.pressure(pressure, assumptions::si).map(List::of).orElse(List.of());
     }
 
     @Override

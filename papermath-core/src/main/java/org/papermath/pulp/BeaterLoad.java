@@ -10,6 +10,7 @@ import javax.measure.quantity.Time;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.notice.StockNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LiquorRatio;
@@ -184,30 +185,8 @@ public final class BeaterLoad {
      */
     public List<Notice> notices(Assumptions assumptions) {
         Scope scope = Scope.at(beater.name());
-        double c = pulp.consistency().si();
-        double warning = assumptions.si("beater.consistency-warning", scope);
-        double limit = assumptions.si("beater.consistency-limit", scope);
         List<Notice> notices = new ArrayList<>();
-        if (c > limit) {
-            notices.add(Notice.warning(
-                    "beater.consistency-limit",
-                    "The load stands at " + pulp.consistency() + " by mass; above " + Kinds.CONSISTENCY.ofSi(limit, "%")
-                            + " no studio beater turns its stock over. Beat it in more loads.",
-                    "given",
-                    pulp.consistency().toString(),
-                    "limit",
-                    Kinds.CONSISTENCY.ofSi(limit, "%").toString()));
-        } else if (c > warning) {
-            notices.add(Notice.warning(
-                    "beater.consistency-warning",
-                    "The load stands at " + pulp.consistency() + " by mass; above "
-                            + Kinds.CONSISTENCY.ofSi(warning, "%")
-                            + " a beater with gravity return may stop turning over. Give less fibre or more water.",
-                    "given",
-                    pulp.consistency().toString(),
-                    "limit",
-                    Kinds.CONSISTENCY.ofSi(warning, "%").toString()));
-        }
+        StockNotices.thick(pulp.consistency(), assumptions::si, scope).ifPresent(notices::add);
         if (pulp.ovenDry().si() > beater.ratedLoad().si() * (1 + COUNT_GUARD)) {
             notices.add(Notice.warning(
                     "beater.above-rated-load",

@@ -59,7 +59,7 @@ public abstract sealed class PapermathException extends RuntimeException permits
     /**
      * Returns the code.
      *
-     * @return a stable dotted name, for example {@code quantity.range}
+     * @return a stable dotted name, for example {@code quantity.range}; {@link org.papermath.evidence.Codes} has all
      */
     public final String code() {
         return code;

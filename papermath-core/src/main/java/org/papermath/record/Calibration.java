@@ -179,7 +179,7 @@ public final class Calibration {
                 + (unused.size() == 1 ? " reading" : " readings") + " unused";
     }
 
-    private static String band(Assumption one) {
+    static String band(Assumption one) {
         return Units.fourDigits(one.likely())
                 + (one.low() < one.high()
                         ? " (" + Units.fourDigits(one.low()) + "–" + Units.fourDigits(one.high()) + ")"

@@ -519,13 +519,15 @@ final class ClosedForms {
                 // The number must not move without its value.
                 throw Refused.of(
                         "calibration.less-sure",
-                        id + ": the readings leave " + Units.fourDigits(after.low()) + " to "
-                                + Units.fourDigits(after.high()) + ", less sure than the "
-                                + Units.fourDigits(known.get().low()) + " to "
-                                + Units.fourDigits(known.get().high())
+                        id + ": the readings leave " + Calibration.band(after) + ", less sure than the "
+                                + Calibration.band(known.get())
                                 + " known without them; that is kept. Measure more surely.",
                         "assumption",
-                        id);
+                        id,
+                        "found",
+                        Calibration.band(after),
+                        "known",
+                        Calibration.band(known.get()));
             }
             if (same.size() < seen.size()) {
                 notices.add(Notice.note(

@@ -81,7 +81,7 @@ public final class MeasuredSize {
     public static MeasuredSize ofPieces(List<Amount<Length>> widths, List<Amount<Length>> heights) {
         if (widths.size() != heights.size()) {
             throw Refused.of(
-                    "size.pieces",
+                    "size.unpaired",
                     "size: " + widths.size() + " widths and " + heights.size()
                             + " heights given; one of each is wanted for every piece.",
                     "widths",

@@ -19,6 +19,7 @@ import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.CanadianFreeness;
@@ -58,7 +59,6 @@ public final class DensityModel {
             "sheet.density-beating-time");
     private static final double NEARLY_THIN_LOW = 0.008;
     private static final double NEARLY_THIN_HIGH = 0.012;
-    private static final double LIGHT = 0.020;
     private static final double FREENESS_500 =
             Kinds.CANADIAN_FREENESS.of(500, "mL_CSF").si();
 
@@ -334,27 +334,10 @@ public final class DensityModel {
                     one.toString(),
                     "density",
                     other.toString()));
-        } else if (w < LIGHT) {
-            notices.add(Notice.note(
-                    "density.light",
-                    "Below 20 g/m² caliper no longer goes with grammage; measure a sheet.",
-                    "grammage",
-                    Kinds.GRAMMAGE.ofSi(w, "g/m2").toString()));
+        } else if (SheetNotices.isThin(w, assumptions::si)) {
+            notices.add(SheetNotices.thin(Kinds.GRAMMAGE.ofSi(w, "g/m2"), assumptions::si));
         }
-        double low = assumptions.si("sheet.density-doubtful-low", scope);
-        double high = assumptions.si("sheet.density-doubtful-high", scope);
-        if (density.si() < low || density.si() > high) {
-            notices.add(Notice.warning(
-                    "density.doubtful",
-                    "An apparent density of " + density + " is outside " + Units.fourDigits(low) + " to "
-                            + Units.fourDigits(high) + " kg/m³, where paper lies.",
-                    "given",
-                    density.toString(),
-                    "least",
-                    Units.fourDigits(low) + " kg/m³",
-                    "most",
-                    Units.fourDigits(high) + " kg/m³"));
-        }
+        SheetNotices.doubtful(density, assumptions::si, scope).ifPresent(notices::add);
         double least = assumptions.si("sheet.density-least-pressure", scope);
         if (p < least && law(assumptions).answersToPressing()) {
             notices.add(Notice.warning(
@@ -479,7 +462,11 @@ public final class DensityModel {
             Reading<Length> caliper,
             Quantity<SheetPressure> pressure,
             Quantity<Time> beating) {
-        double w = Kinds.GRAMMAGE.siWithin(conditioned.value(), "grammage of the measured sheet", LIGHT, 2);
+        double w = Kinds.GRAMMAGE.siWithin(
+                conditioned.value(),
+                "grammage of the measured sheet",
+                assumptions.si("sheet.grammage-thin", Scope.GENERAL),
+                2);
         double t = Kinds.LENGTH.siAboveZero(caliper.value(), "caliper of the measured sheet");
         double measured = Density.of(w, t);
         double least = assumptions.si("sheet.density-doubtful-low", scope) / 2;

@@ -20,6 +20,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
+import org.papermath.notice.StockNotices;
 import org.papermath.numeric.LeastSquares;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -288,7 +289,7 @@ public final class ShrinkageModel {
             notices.add(Notice.note(
                     "shrinkage.one-number",
                     "One number stands for both directions, which may differ by 4 points. Measure a sheet both ways.",
-                    "both",
+                    "shrinkage",
                     Kinds.LINEAR_SHRINKAGE.ofSi(likely[0], "%").toString()));
         }
         double loosest = path == null
@@ -373,18 +374,10 @@ public final class ShrinkageModel {
         }
         for (Part part : parts) {
             Optional<Assumption> longest = assumptions.find("shrinkage.longest-beating", part.scope());
-            if (longest.isPresent() && time > longest.get().likelySi()) {
-                notices.add(Notice.warning(
-                        "shrinkage.beyond-trial",
-                        "Beaten for " + beating + ": beyond "
-                                + Kinds.TIME.ofSi(longest.get().likelySi(), "h")
-                                + " this stock shrinks faster than the curve, which is not to be carried on. Measure"
-                                + " a strip.",
-                        "given",
-                        beating.toString(),
-                        "limit",
-                        Kinds.TIME.ofSi(longest.get().likelySi(), "h").toString()));
-            } else if (longest.isEmpty() && time > LONGEST) {
+            if (longest.isPresent()) {
+                StockNotices.beyondTrial(beating.toString(), time, longest.get())
+                        .ifPresent(notices::add);
+            } else if (time > LONGEST) {
                 notices.add(Notice.warning(
                         "shrinkage.long-beating",
                         "Beaten for " + beating

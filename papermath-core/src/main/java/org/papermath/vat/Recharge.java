@@ -8,6 +8,8 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.papermath.equation.VatBalance;
 import org.papermath.equation.VatLaw;
+import org.papermath.evidence.Notice;
+import org.papermath.notice.StockNotices;
 import org.papermath.pulp.Pulp;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
@@ -162,24 +164,9 @@ public final class Recharge {
         if (most < 2 && sheets > 1) {
             double least = law.leastFull(band);
             Amount<Volume> volume = VatCharge.litres(least, thin(middle));
-            throw Refused.of(
-                    "vat.too-small-for-tolerance",
-                    "tolerance of a sheet: ±"
-                            + Kinds.SHARE
-                                    .check(tolerance, "tolerance of a sheet")
-                                    .to("%")
-                            + " wanted, but one dip of " + charge.lifted() + " takes a vat of " + charge.stock()
-                            + " through the whole band. A vat of at least " + volume
-                            + " would do, or a thicker one of which less"
-                            + " is lifted.",
-                    "tolerance",
-                    Kinds.SHARE.check(tolerance, "tolerance of a sheet").toString(),
-                    "lifted",
-                    charge.lifted().toString(),
-                    "stock",
-                    charge.stock().toString(),
-                    "least",
-                    volume.toString());
+            Notice why = StockNotices.vatTooSmall(
+                    Kinds.SHARE.check(tolerance, "tolerance of a sheet"), charge.lifted(), volume);
+            throw new Refused(why.code(), why.text(), why.arguments());
         }
         for (int every = Math.min(most, sheets); ; every--) {
             Recharge table = table(charge, middle, every, sheets, fresh, level);

@@ -134,7 +134,7 @@ public final class VatCharge {
                             + together.consistency() + " wanted in the vat. Drain the stock first.",
                     "given",
                     Kinds.CONSISTENCY.ofSi(c, "%").toString(),
-                    "wanted",
+                    "least",
                     together.consistency().toString());
         }
         Pulp fresh = Pulp.ofOvenDry(together.ovenDry()).at(Kinds.CONSISTENCY.ofSi(c));
@@ -170,7 +170,7 @@ public final class VatCharge {
                             + ". A sheet drains; check the two figures.",
                     "given",
                     Kinds.SOLIDS.ofSi(solids, "%").toString(),
-                    "vat",
+                    "least",
                     Kinds.CONSISTENCY.ofSi(contents.consistency(), "%").toString());
         }
     }

@@ -410,7 +410,7 @@ class DryingModelTest {
                         .get(0)
                         .text())
                 .isEqualTo("The room is at 68 % relative humidity: from 65 % on mould grows on paper (Canadian"
-                        + " Conservation Institute).");
+                        + " Conservation Institute). Keep it below.");
         DryingRoom room = DryingRoom.of(cubicMetres(50), air(20, 50));
         assertThat(room.surfaceNotices(celsius(12.5))).extracting(Notice::code).containsExactly("room.cold-surface");
         assertThat(room.surfaceNotices(celsius(8))).extracting(Notice::code).containsExactly("room.condensation");

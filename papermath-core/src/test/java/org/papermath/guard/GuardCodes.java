@@ -20,13 +20,12 @@ final class GuardCodes {
     private static final Path SOURCES = GuardFile.module().resolve("src/main/java/org/papermath");
 
     /** Where the notices of a plan are worded; a folder stands for all its files. */
-    private static final List<String> NOTICE_PLACES = List.of("plan", "mail/MailLimits.java");
+    private static final List<String> NOTICE_PLACES = List.of("plan", "notice", "mail/MailLimits.java");
 
     private static final List<String> NOTICE_CALLS = List.of("warn", "note", "Notice.warning", "Notice.note");
     private static final Pattern NOTICE = Pattern.compile("\"([a-z0-9-]+\\.[a-z0-9-]+)\"");
 
     private static final List<String> STAGE_PLACES = List.of("plan");
-    private static final Pattern STAGE = Pattern.compile("\"([a-z0-9-]+)\"");
 
     /** Where an order is refused while it is planned; what the builders refuse is no matter of the engine. */
     private static final List<String> REFUSAL_PLACES = List.of("engine");
@@ -42,8 +41,8 @@ final class GuardCodes {
     }
 
     static Set<String> stages() {
-        Set<String> codes = literals(STAGE_PLACES, "notDone", 0, STAGE);
-        codes.addAll(literals(STAGE_PLACES, "known", 2, STAGE));
+        Set<String> codes = literals(STAGE_PLACES, "notDone", 0, NOTICE);
+        codes.addAll(literals(STAGE_PLACES, "known", 2, NOTICE));
         return codes;
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,12 +18,14 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.papermath.evidence.Notice;
+import org.papermath.evidence.Code;
+import org.papermath.evidence.Codes;
 import org.papermath.guard.GuardReadings.Words;
 import org.papermath.guard.GuardReadings.Work;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.Stage;
 import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.Refused;
 
 /**
  * Holds every figure of some four hundred plans to the bit while the engine is rebuilt, and their words apart from
@@ -66,7 +69,12 @@ class PlanGuardTest {
     private static final Set<String> NOTICES = new TreeSet<>();
     private static final Set<String> STAGES = new TreeSet<>();
     private static final Set<String> REFUSALS = new TreeSet<>();
+    /** What was said anywhere, with the names of the values said with it. */
+    private static final Set<Said> SAID = new LinkedHashSet<>();
+
     private static final Map<String, GuardFigures> CASES = read();
+
+    private record Said(String code, Code.Use use, Set<String> names) {}
 
     private static Map<String, GuardFigures> read() {
         Map<String, GuardFigures> cases = new LinkedHashMap<>();
@@ -74,14 +82,27 @@ class PlanGuardTest {
             try {
                 MakingPlan plan = planned.get();
                 cases.put(name, GuardFigures.of(plan));
-                GuardReadings.notices(plan).stream().map(Notice::code).forEach(NOTICES::add);
+                GuardReadings.notices(plan).forEach(notice -> {
+                    NOTICES.add(notice.code());
+                    SAID.add(new Said(
+                            notice.code(),
+                            Code.Use.NOTICE,
+                            Set.copyOf(notice.arguments().keySet())));
+                });
                 GuardReadings.stages(plan).stream()
                         .filter(stage -> !stage.isDone())
                         .map(Stage::code)
-                        .forEach(STAGES::add);
+                        .forEach(code -> {
+                            STAGES.add(code);
+                            SAID.add(new Said(code, Code.Use.STAGE, Set.of()));
+                        });
             } catch (PapermathException refused) {
                 cases.put(name, GuardFigures.of(refused));
                 REFUSALS.add(refused.code());
+                SAID.add(new Said(
+                        refused.code(),
+                        refused instanceof Refused ? Code.Use.REFUSAL : Code.Use.QUESTION,
+                        Set.copyOf(refused.arguments().keySet())));
             }
         });
         String folder = System.getProperty("guard.dump", "");
@@ -158,6 +179,32 @@ class PlanGuardTest {
     @Test
     void everyRefusalOfPlanningIsReached() {
         reached(REFUSALS, GuardCodes.refusals());
+    }
+
+    /** What a plan is told about is named where the table says so, and some plan of these says it of a piece or a batch. */
+    @Test
+    void everyCodeIsSaidAsTheTableOfCodesSaysItIs() {
+        assertThat(SAID).hasSizeGreaterThan(60);
+        for (Said said : SAID) {
+            Code code = Codes.find(said.code()).orElseThrow(() -> new AssertionError(said + " is in no table"));
+            assertThat(code.uses()).as(said.code()).contains(said.use());
+            if (said.use() != Code.Use.STAGE) {
+                Set<String> names = new TreeSet<>(said.names());
+                assertThat(names).as(said.code()).containsAll(code.arguments());
+                code.arguments().forEach(names::remove);
+                assertThat(code.sometimes()).as(said.code()).containsAll(names);
+            }
+        }
+        for (Code code : Codes.all()) {
+            if (NOTICES.contains(code.name())) {
+                code.sometimes().stream()
+                        .filter(name -> name.equals("piece") || name.equals("batch"))
+                        .forEach(name -> assertThat(SAID)
+                                .as(code.name() + " of a " + name)
+                                .anyMatch(said -> said.code().equals(code.name())
+                                        && said.names().contains(name)));
+            }
+        }
     }
 
     @Test

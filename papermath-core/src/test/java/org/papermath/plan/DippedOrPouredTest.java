@@ -76,7 +76,7 @@ class DippedOrPouredTest {
         MakingPlan plan = MakingPlan.of(order(10, 540, 760, 200), withVat(litres(vat)));
         PiecePlan sheet = plan.piece("sheet");
         assertThat(sheet.vatStage().isDone()).isFalse();
-        assertThat(sheet.vatStage().code()).isEqualTo("vat-too-small");
+        assertThat(sheet.vatStage().code()).isEqualTo("vat.lift-above-vat");
         assertThat(sheet.vatStage().reason()).contains("one lift takes").contains("A vat of at least");
         assertThat(sheet.pourStage().isDone()).isTrue();
         assertThat(sheet.finished().grammage().likely().in("g/m2")).isCloseTo(200, within(0.02 * 200));
@@ -88,7 +88,8 @@ class DippedOrPouredTest {
     @Test
     void leastVatThatIsNamedKeepsTheSheetsEven() {
         MakingPlan small = MakingPlan.of(order(10, 540, 760, 200), withVat(litres(8)));
-        double least = (double) notice(small, "vat.lift-above-vat").arguments().get("leastVolume");
+        String said = (String) notice(small, "vat.lift-above-vat").arguments().get("least");
+        double least = Kinds.VOLUME.read(said).si();
         MakingPlan enough = MakingPlan.of(order(10, 540, 760, 200), withVat(litres(1000 * least * 1.001)));
         assertThat(enough.piece("sheet").vatStage().isDone()).isTrue();
         assertThat(has(enough, "vat.too-small")).isFalse();

@@ -31,6 +31,7 @@ import org.papermath.order.Studio;
 import org.papermath.press.Press;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.vat.Vat;
@@ -56,7 +57,7 @@ class MakingPlanTest {
         }
         assertThat(plan.piece("cover").envelopeStage().isDone()).isTrue();
         assertThat(plan.piece("cover").mailStage().isDone()).isTrue();
-        assertThat(plan.piece("leaflet").mailStage().code()).isEqualTo("not-mailed");
+        assertThat(plan.piece("leaflet").mailStage().code()).isEqualTo("mail.none");
     }
 
     @Test
@@ -188,13 +189,13 @@ class MakingPlanTest {
     void stagesWithoutEquipmentAreNotDoneAndSayWhy() {
         MakingPlan plan = MakingPlan.of(Sample.order(), Sample.bare().build());
         PiecePlan piece = plan.piece("leaflet");
-        assertThat(plan.batch("fog blue").beatingStage().code()).isEqualTo("no-beater");
-        assertThat(piece.vatStage().code()).isEqualTo("no-vat");
+        assertThat(plan.batch("fog blue").beatingStage().code()).isEqualTo("beater.none");
+        assertThat(piece.vatStage().code()).isEqualTo("vat.none");
         assertThat(piece.pour().stock().in("mL")).isGreaterThan(50);
-        assertThat(piece.postsStage().code()).isEqualTo("no-felts");
+        assertThat(piece.postsStage().code()).isEqualTo("felts.none");
         assertThat(piece.pressStage().reason())
                 .isEqualTo("the studio has no press: let the sheets drain, or press them between blotters");
-        assertThat(piece.dryingStage().code()).isEqualTo("no-dryer");
+        assertThat(piece.dryingStage().code()).isEqualTo("dryer.none");
         assertThat(piece.finished().grammage().likely().in("g/m2")).isCloseTo(120, within(3.0));
         assertThatThrownBy(() -> piece.press())
                 .hasMessage("not done: " + piece.pressStage().reason());
@@ -239,7 +240,7 @@ class MakingPlanTest {
                         .beating(hours(0.4))
                         .build()),
                 Sample.studio());
-        assertThat(plan.piece("sheet").finished().caliperStage().code()).isEqualTo("no-density");
+        assertThat(plan.piece("sheet").finished().caliperStage().code()).isEqualTo("sheet.no-density");
         assertThat(MakingCard.of(plan).toString()).contains("not known");
     }
 
@@ -344,8 +345,8 @@ class MakingPlanTest {
                         org.papermath.quantity.Amounts.celsius(20),
                         org.papermath.quantity.RelativeHumidity.percent(100)));
         MakingPlan plan = MakingPlan.of(Sample.order(), wet.build());
-        assertThat(plan.piece("leaflet").dryingStage().code()).isEqualTo("never-dries");
-        assertThat(codes(plan)).contains("drying.never", "room.mould");
+        assertThat(plan.piece("leaflet").dryingStage().code()).isEqualTo("drying.never-saturated");
+        assertThat(codes(plan)).contains("drying.never-saturated", "room.mould-stop");
     }
 
     @Test
@@ -355,7 +356,8 @@ class MakingPlanTest {
                 .filter(n -> n.code().equals("vat.too-small"))
                 .findFirst()
                 .orElseThrow();
-        assertThat((double) notice.arguments().get("leastVolume")).isGreaterThan(0.008);
+        assertThat(Kinds.VOLUME.read((String) notice.arguments().get("least")).in("L"))
+                .isGreaterThan(8);
     }
 
     @Test

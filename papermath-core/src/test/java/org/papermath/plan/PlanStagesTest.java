@@ -282,7 +282,7 @@ class PlanStagesTest {
                 order(plain().sizeBath(FibreConcentration.gramsPerLitre(26)).build(), card().build(), other.build()),
                 damp);
         assertThat(plan.piece("card").dryingStage().isDone()).isTrue();
-        assertThat(plan.piece("other").dryingStage().code()).isEqualTo("never-dries");
+        assertThat(plan.piece("other").dryingStage().code()).isEqualTo("drying.never-saturated");
         assertThat(plan.schedule().steps())
                 .filteredOn(step -> step.days().isEmpty())
                 .extracting(Schedule.Step::name)
@@ -309,7 +309,7 @@ class PlanStagesTest {
         assertThat(sizing.dryAgain().get().likely().si()).isPositive();
         assertThat(piece.finished().grammage().likely().in("g/m2")).isCloseTo(150, within(2.5));
         PiecePlan unsized = plan(plain(), card()).piece("card");
-        assertThat(unsized.sizingStage().code()).isEqualTo("no-size");
+        assertThat(unsized.sizingStage().code()).isEqualTo("size.none");
         // The size is part of the weight, so the sheet itself is formed lighter by as much.
         double lighter = piece.forming().solids().si()
                 / piece.forming().opening().width().si()
@@ -442,7 +442,7 @@ class PlanStagesTest {
                 .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 41))
                 .build();
         MakingPlan plan = MakingPlan.of(order, heavy);
-        assertThat(notice(plan, "post.heavy").text()).contains("more than one person should lift (23 kg)");
+        assertThat(notice(plan, "post.heavy").text()).contains("more than the 23 kg (51 lb) one person should lift");
         assertThat(plan.piece("card").posts().mass().likely().in("kg")).isGreaterThan(23);
         Studio light = Sample.bare()
                 .vat(Vat.of("tub", litres(80)))

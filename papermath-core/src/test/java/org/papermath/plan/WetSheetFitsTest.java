@@ -80,7 +80,7 @@ class WetSheetFitsTest {
             assertThat(sheet.postsStage().isDone()).isEqualTo(fits);
             assertThat(codes(plan).contains("felts.too-small")).isEqualTo(!fits);
             if (!fits) {
-                assertThat(sheet.postsStage().code()).isEqualTo("felts-too-small");
+                assertThat(sheet.postsStage().code()).isEqualTo("felts.too-small");
                 assertThat(sheet.postsStage().reason())
                         .contains("300 × 400 mm")
                         .contains(Math.round(Math.min(width, length)) + " × " + Math.round(Math.max(width, length)));
@@ -88,7 +88,7 @@ class WetSheetFitsTest {
             // Sheets that do not lie on the felts make no post, and what is in no post is not pressed.
             assertThat(codes(plan)).doesNotContain("felts.none");
             assertThat(sheet.pressStage().isDone()).isEqualTo(pressed && fits);
-            assertThat(sheet.pressStage().code()).isEqualTo(!pressed ? "no-press" : fits ? "" : "no-post");
+            assertThat(sheet.pressStage().code()).isEqualTo(!pressed ? "press.none" : fits ? "" : "press.no-post");
             assertThat(codes(plan).contains("press.none")).isEqualTo(!pressed || !fits);
         }
     }
@@ -117,8 +117,8 @@ class WetSheetFitsTest {
                 order, bare.felts(felts(200, 300)).press(press(700, 800)).build());
         for (PiecePlan one : unpressed.pieces()) {
             PiecePlan other = small.piece(one.name());
-            assertThat(other.postsStage().code()).isEqualTo("felts-too-small");
-            assertThat(other.pressStage().code()).isEqualTo("no-post");
+            assertThat(other.postsStage().code()).isEqualTo("felts.too-small");
+            assertThat(other.pressStage().code()).isEqualTo("press.no-post");
             same(other.solids(), one.solids());
             same(other.finished().caliper(), one.finished().caliper());
             same(other.finished().grammage(), one.finished().grammage());

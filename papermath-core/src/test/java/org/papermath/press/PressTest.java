@@ -202,14 +202,14 @@ class PressTest {
     void postsAskForFeltsRoomAndHands() {
         Felts felts = Felts.of(mm(350), mm(470), Grammage.gsm(600), 60);
         Post post = Post.of(felts, 50, grams(500));
-        assertThat(post.notices(PRESS)).extracting(Notice::code).containsExactly("post.lifting", "post.uneven");
+        assertThat(post.notices(PRESS)).extracting(Notice::code).containsExactly("post.heavy", "post.uneven");
         assertThat(post.height().in("mm")).isCloseTo(125, withinPercentage(1e-9));
         List<Notice> high = Post.of(felts, 59, grams(50)).layers(mm(4), mm(1)).notices(PRESS);
         assertThat(high.get(0).text())
                 .isEqualTo("The post is 299 mm high and the opening of the press is 150 mm. Make smaller" + " posts.");
         assertThat(post.notices(PRESS).get(0).text())
-                .matches("The post weighs [0-9.]+ kg, more than the 23 kg \\(51 lb\\) one"
-                        + " person should lift at best: take two people, a trolley or smaller posts\\.");
+                .matches("A post weighs [0-9.]+ kg, more than the 23 kg \\(51 lb\\) one"
+                        + " person should lift at best\\. Take two people, a trolley or smaller posts\\.");
         assertThatThrownBy(() -> Post.of(felts, 60, grams(50)))
                 .hasMessage("post: 60 sheets take 61 felts and there are 60. Make posts of at most 59 sheets.");
         assertThatThrownBy(() -> post.fits(Press.of("open press", kilonewtons(10), mm(300), mm(400))))

@@ -144,10 +144,10 @@ class CouchToSheetRulesTest {
                 .contains("density.thin-step");
         assertThat(RAG.of(Grammage.gsm(6), megapascals(0.4), hours(3)).notices())
                 .extracting(Notice::code)
-                .contains("density.light");
+                .contains("sheet.thin");
         assertThat(RAG.of(Grammage.gsm(15), megapascals(0.4), hours(3)).notices())
                 .extracting(Notice::code)
-                .contains("density.light");
+                .contains("sheet.thin");
         assertThat(RAG.of(Grammage.gsm(25), megapascals(0.4), hours(3)).notices())
                 .isEmpty();
     }

@@ -94,7 +94,7 @@ class FinishTest {
         assertThat(result.caliper().likely().in("mm")).isCloseTo(caliper, within(5e-5));
         assertThat(result.notices())
                 .extracting(Notice::code)
-                .containsExactly("density.light", "density.doubtful", "density.lightly-pressed");
+                .containsExactly("sheet.thin", "density.doubtful", "density.lightly-pressed");
     }
 
     @Test

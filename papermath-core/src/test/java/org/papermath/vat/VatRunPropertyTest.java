@@ -112,7 +112,7 @@ class VatRunPropertyTest {
                     Kinds.CONSISTENCY.of(stock, "%"),
                     level);
         } catch (Refused refused) {
-            assertThat(refused.code()).isEqualTo("vat.too-small-for-tolerance");
+            assertThat(refused.code()).isEqualTo("vat.too-small");
             double least = Kinds.VOLUME
                             .read(((String) refused.arguments().get("least")).replace("m³", "m3"))
                             .si()

@@ -132,10 +132,10 @@ class VatTest {
         assertThatThrownBy(() -> Recharge.within(
                         small, grams(9.7), Share.percent(5), 20, Consistency.percent(3), Recharge.Level.RISING))
                 .isInstanceOf(Refused.class)
-                .hasMessage("tolerance of a sheet: ±5 % wanted, but one dip of 2 kg"
-                        + " takes a vat of 15 kg through the whole band. A vat of at least 20.37 L would do, or a"
-                        + " thicker one of which"
-                        + " less is lifted.");
+                .hasMessage(
+                        "One lift of 2 kg takes more out of the vat than the ±5 % a sheet may differ by, even if it is"
+                                + " recharged after every sheet. Take a vat of at least 20.37 L, or a thicker one of which less is"
+                                + " lifted.");
         assertThatThrownBy(() -> Recharge.within(
                         CHARGE, grams(9.7), Share.percent(5), 20, Consistency.percent(0.4), Recharge.Level.RISING))
                 .isInstanceOf(Refused.class)

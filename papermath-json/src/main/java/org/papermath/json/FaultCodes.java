@@ -2,6 +2,7 @@ package org.papermath.json;
 
 import java.util.List;
 import java.util.Map;
+import org.papermath.evidence.Code;
 
 /**
  * The codes of the faults the reader itself finds. Faults of quantities keep the code of the refusal they come from,
@@ -182,8 +183,19 @@ public final class FaultCodes {
     }
 
     /**
-     * Returns what each code means: those of the reader, and those of the refusals a document can lead to. A code keeps
-     * its meaning; new ones may come.
+     * Returns the codes this module has beside {@link org.papermath.evidence.Codes those of the library}: what is wrong
+     * with a document before it says anything to the library, and what the module for Jackson refuses. A fault has the
+     * values {@code found}, {@code accepted} and {@code nearest} too, where there are such.
+     *
+     * @return an unmodifiable list, alike ones together
+     */
+    public static List<Code> ofModule() {
+        return FaultTable.OF_MODULE;
+    }
+
+    /**
+     * Returns what each code of a fault means: those of the reader, and those of the refusals a document can lead to. A
+     * code keeps its meaning; new ones may come.
      *
      * @return an unmodifiable map from the code to a sentence, alike ones together
      */

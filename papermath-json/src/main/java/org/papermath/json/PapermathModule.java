@@ -102,7 +102,7 @@ import tools.jackson.databind.ser.Serializers;
  * {@code scatter} and {@code drivers}, a {@code Notice} with {@code level}, {@code code}, {@code text} and
  * {@code arguments}, and both are read again, as are an {@code Assumption}, a {@code Scope} and an {@code Outline}. A
  * {@code Stage} is written as {@code {"done": true, "content": ...}} or
- * {@code {"done": false, "code": "no-press", "reason": ...}}, and a {@link PapermathException} with {@code code},
+ * {@code {"done": false, "code": "press.none", "reason": ...}}, and a {@link PapermathException} with {@code code},
  * {@code text} and {@code arguments}; these are not read. The records of the library are written and read by their
  * components, none of which may be left out. The parts of a plan, such as a {@code PiecePlan.Posts}, a {@code ToBuy} or
  * a {@code Balance}, are written by their members and not read: only a plan makes them.

@@ -6,21 +6,18 @@ import com.networknt.schema.InputFormat;
 import java.io.IOException;
 import java.lang.reflect.Modifier;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Code;
+import org.papermath.evidence.Codes;
 import org.papermath.plan.MakingPlan;
 
 /**
@@ -28,8 +25,8 @@ import org.papermath.plan.MakingPlan;
  * refusal there is in the library is known to be the one, the other, or none of a document.
  */
 class FaultCodesTest {
-    private static final Pattern REFUSAL = Pattern.compile(
-            "(?:Refused\\s*\\.of|new Unclear|\\brefuse|\\bcannotReach)\\(\\s*\"([a-z0-9-]+\\.[a-z0-9.-]+)\"");
+    /** What every fault may have among its values. */
+    private static final Set<String> OF_ANY_FAULT = Set.of("found", "accepted", "nearest");
 
     /** Codes of what is no JSON, or of other files: no schema is asked about them. Each has its test elsewhere. */
     private static final Set<String> OUTSIDE = Set.of(
@@ -136,6 +133,7 @@ class FaultCodesTest {
         String text = sample.replace(from, to == null ? "" : to.replace("LONG", "long ".repeat(60)));
         List<Fault> faults = Judged.faults(document, text);
         assertThat(faults).as("faults").extracting(Fault::code).contains(code);
+        faults.forEach(FaultCodesTest::requireKnownArguments);
         boolean valid = Judged.schema(document).validate(text, InputFormat.JSON).isEmpty();
         assertThat(valid)
                 .as("the schema accepts it")
@@ -185,31 +183,37 @@ class FaultCodesTest {
                 .doesNotHaveDuplicates();
     }
 
+    /** A fault the reader finds has values of its own beside those any fault may have; a refusal keeps its values. */
+    private static void requireKnownArguments(Fault fault) {
+        Code code = tables().filter(one -> one.name().equals(fault.code()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(fault.code() + " is in no table"));
+        Set<String> names = new TreeSet<>(fault.arguments().keySet());
+        names.removeAll(OF_ANY_FAULT);
+        names.removeAll(code.arguments());
+        assertThat(code.sometimes()).as(fault.code()).containsAll(names);
+    }
+
+    private static Stream<Code> tables() {
+        return Stream.concat(Codes.all().stream(), FaultCodes.ofModule().stream());
+    }
+
     /** A new refusal has to be looked at: can a document be refused so, and does the schema see it? */
     @Test
     void everyRefusalOfTheLibraryIsKnown() throws IOException {
-        Map<String, String> raised = new TreeMap<>();
-        for (String module : List.of("papermath-core", "papermath-json")) {
-            try (Stream<Path> files = Files.walk(Path.of("..", module, "src", "main", "java"))) {
-                for (Path file :
-                        files.filter(one -> one.toString().endsWith(".java")).toList()) {
-                    Matcher codes = REFUSAL.matcher(Files.readString(file));
-                    while (codes.find()) {
-                        raised.merge(codes.group(1), file.getFileName().toString(), (a, b) -> a + ", " + b);
-                    }
-                }
-            }
-        }
+        Set<String> raised = tables().filter(code ->
+                        code.uses().contains(Code.Use.REFUSAL) || code.uses().contains(Code.Use.QUESTION))
+                .map(Code::name)
+                .collect(Collectors.toCollection(TreeSet::new));
         assertThat(raised).hasSizeGreaterThan(190);
         Set<String> none = new TreeSet<>(
                 Arrays.asList(text("/codes-of-no-document.txt").strip().split("\\s+")));
         Set<String> shown = shown();
         assertThat(none).doesNotContainAnyElementsOf(shown);
-        assertThat(raised.keySet()).containsAll(none);
-        Map<String, String> unknown = new TreeMap<>(raised);
-        unknown.keySet().removeAll(none);
-        unknown.keySet().removeAll(shown);
-        assertThat(unknown).as("refusals nobody looked at").isEmpty();
+        assertThat(raised).containsAll(none);
+        raised.removeAll(none);
+        raised.removeAll(shown);
+        assertThat(raised).as("refusals nobody looked at").isEmpty();
     }
 
     private static String text(String resource) throws IOException {

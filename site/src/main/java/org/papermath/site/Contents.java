@@ -7,11 +7,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.papermath.card.MakingCard;
 import org.papermath.drawing.SvgDrawing;
 import org.papermath.envelope.Envelope;
@@ -19,6 +23,8 @@ import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Code;
+import org.papermath.evidence.Codes;
 import org.papermath.evidence.Scope;
 import org.papermath.format.Format;
 import org.papermath.format.Formats;
@@ -69,6 +75,9 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("plan-json", code(beginning(PapermathDocuments.writePlan(plan, "studio notebook", "2.1"))));
         PapermathSchemas.names().forEach(name -> blocks.put("members-of-" + name, MemberTables.of(name)));
         blocks.put("faults", faults());
+        for (Code.Use use : Code.Use.values()) {
+            blocks.put("codes-" + use.name().toLowerCase(Locale.ROOT), codes(use));
+        }
         blocks.putAll(lines(top));
         blocks.put("assumptions", assumptions());
         blocks.put("assumptions-used", used(plan));
@@ -126,6 +135,9 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         BatchPlan batch = plan.batches().get(0);
         PiecePlan piece = plan.piece(PIECE);
         out.put("edition", Assumptions.standard().edition());
+        out.put(
+                "codes",
+                Integer.toString(Codes.all().size() + FaultCodes.ofModule().size()));
         out.put("values", Integer.toString(Assumptions.standard().all().size()));
         for (Basis basis : Basis.values()) {
             out.put(
@@ -242,6 +254,44 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 "layout.svg",
                 layout.drawing("Seat cards on one mould, before shrinkage").svg());
         return out;
+    }
+
+    /** All codes that are used in one way; those of one matter stand together under its word. */
+    private static String codes(Code.Use use) {
+        StringBuilder out = new StringBuilder("<table class=\"codes\">\n<thead><tr><th>code</th><th>what it means</th>"
+                + "<th>values</th><th>also</th></tr></thead>\n");
+        String room = "";
+        for (Code code : Stream.concat(Codes.all().stream(), FaultCodes.ofModule().stream())
+                .filter(one -> one.uses().contains(use))
+                .sorted(Comparator.comparing(Code::room).thenComparing(Code::name))
+                .toList()) {
+            if (!code.room().equals(room)) {
+                out.append(room.isEmpty() ? "" : "</tbody>\n");
+                room = code.room();
+                out.append("<tbody><tr><th colspan=\"4\" scope=\"rowgroup\">")
+                        .append(room)
+                        .append("</th></tr>\n");
+            }
+            Stream<String> always = code.arguments().stream();
+            Stream<String> sometimes = code.sometimes().stream().map(name -> "(" + name + ")");
+            String also = code.uses().stream()
+                    .filter(other -> other != use)
+                    .map(Code.Use::words)
+                    .collect(Collectors.joining(", "));
+            out.append("<tr><td><code>")
+                    .append(breakable(code.name()))
+                    .append("</code></td><td>")
+                    .append(escape(code.meaning()))
+                    .append("</td><td>")
+                    .append(
+                            use == Code.Use.STAGE
+                                    ? ""
+                                    : Stream.concat(always, sometimes).collect(Collectors.joining(", ")))
+                    .append("</td><td>")
+                    .append(also)
+                    .append("</td></tr>\n");
+        }
+        return out.append("</tbody>\n</table>\n").toString();
     }
 
     private static String assumptions() {

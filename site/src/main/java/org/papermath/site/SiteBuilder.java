@@ -41,6 +41,7 @@ public final class SiteBuilder {
             new Page("plan", "Plan", true),
             new Page("faults", "Faults", true),
             new Page("programs", "In a program", true),
+            new Page("codes", "Codes"),
             new Page("accuracy", "Accuracy"),
             new Page("sources", "Sources"),
             new Page("assumptions", "Assumptions"),
@@ -76,6 +77,7 @@ public final class SiteBuilder {
             table{border-collapse:collapse;font-size:.88rem;margin:.8rem 0}
             th,td{text-align:left;vertical-align:top;padding:.3rem .7rem;border-bottom:1px solid var(--edge)}
             th{background:var(--shade)}
+            .codes{width:100%}.codes tbody th{background:none;padding-top:.8rem}
             img{display:block;max-width:min(100%,46rem);max-height:36rem;width:auto;height:auto;background:#fff;border:1px solid var(--edge);padding:.5rem;margin:.5rem 0}
             @media (max-width:46rem){.frame{grid-template-columns:minmax(0,1fr)}
             nav{border-right:0;border-bottom:1px solid var(--edge);padding:1rem}

@@ -17,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.papermath.card.MakingCard;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Code;
+import org.papermath.evidence.Codes;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
@@ -196,6 +198,29 @@ class SiteBuilderTest {
             assertThat(block).startsWith("<pre><code>").doesNotContain("guide:").doesNotStartWith("<pre><code> ");
             assertThat(programs).contains(block);
         });
+    }
+
+    @Test
+    void everyCodeIsShownUnderEachOfItsUses() throws IOException {
+        String page = html("codes").replace("<wbr>", "");
+        List<Code> all = new ArrayList<>(Codes.all());
+        all.addAll(FaultCodes.ofModule());
+        int rows = 0;
+        for (Code code : all) {
+            String cells = "<tr><td><code>" + code.name() + "</code></td><td>" + code.meaning() + "</td><td>";
+            assertThat(page.split(Pattern.quote(cells), -1))
+                    .as(code.name())
+                    .hasSize(code.uses().size() + 1);
+            rows += code.uses().size();
+        }
+        assertThat(page.split("<tr><td><code>", -1)).hasSize(rows + 1);
+        assertThat(page)
+                .contains("<td>mass, limit, guidance, (piece)</td><td></td>")
+                .contains("<td></td><td>notice</td>")
+                .contains("There are " + all.size() + " codes.");
+        for (Code.Use use : Code.Use.values()) {
+            assertThat(all).as(use.words()).anyMatch(code -> code.uses().contains(use));
+        }
     }
 
     @Test

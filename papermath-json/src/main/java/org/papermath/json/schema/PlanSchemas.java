@@ -51,7 +51,7 @@ final class PlanSchemas {
                                 "notDone",
                                 SchemaObject.figures()
                                         .meaning("Why there is none.")
-                                        .figure("code", any(), "A fixed word for programs.", "no-press")
+                                        .figure("code", any(), "A fixed word for programs.", "press.none")
                                         .figure(
                                                 "reason",
                                                 any(),
