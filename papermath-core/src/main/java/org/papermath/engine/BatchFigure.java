@@ -6,6 +6,7 @@ import org.papermath.quantity.Kinds;
 
 /** A forecast of a batch: what it is called, what it is read as, in which unit, and how its band adds up. */
 public enum BatchFigure implements Figure {
+    BEATING("state of beating", Kinds.SHARE, "%", Scale.SHARE),
     DRAINABILITY("drainability", Kinds.SCHOPPER_RIEGLER, "SR", Scale.SHARE),
     WATER_RETENTION("water retention value", Kinds.WATER_RETENTION, "g/g", Scale.FACTOR),
     FREE_SHRINKAGE("free shrinkage", Kinds.LINEAR_SHRINKAGE, "%", Scale.ROOT),

@@ -1,5 +1,6 @@
 package org.papermath.engine;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,12 @@ import org.papermath.order.Studio;
  * often as is wished. Pure functions: no text, no amounts.
  */
 public final class Engine {
+    /** How often settings are chosen again for the loads they come to. */
+    private static final int MOST_PASSES = 4;
+
+    /** Loads that gain the same within this do not change a sheet that one could weigh. */
+    private static final double SAME_GAIN = 1e-3;
+
     private final Known known;
     private final Workshop workshop;
     private final PreparingStock[] stocks;
@@ -146,11 +153,34 @@ public final class Engine {
 
     /** Chooses the settings. Envelopes come after what goes into them, the furnish after all the sheets it is for. */
     public Settings decide(Values v) {
+        double[] gains = new double[stocks.length];
+        int[] loads = new int[stocks.length];
+        Arrays.fill(gains, 1);
+        Settings settings = decide(v, gains, loads);
+        // Smaller loads are beaten further, which changes what the sheets take a little, and that the loads.
+        for (int pass = 1; pass < MOST_PASSES; pass++) {
+            boolean changed = false;
+            for (int b = 0; b < stocks.length; b++) {
+                double gain = stocks[b].gain(settings.stock(b));
+                changed |= Math.abs(gain - gains[b]) > SAME_GAIN * gain;
+                gains[b] = gain;
+                // Never fewer than before, or two numbers of loads might take turns.
+                loads[b] = settings.stock(b).loads();
+            }
+            if (!changed) {
+                break;
+            }
+            settings = decide(v, gains, loads);
+        }
+        return settings;
+    }
+
+    private Settings decide(Values v, double[] gains, int[] leastLoads) {
         Settings settings = new Settings(stocks.length, pieces.length);
         PreparingStock.State[] states = new PreparingStock.State[stocks.length];
         PreparingStock.Kept[] kepts = new PreparingStock.Kept[stocks.length];
         for (int b = 0; b < stocks.length; b++) {
-            states[b] = stocks[b].state(v);
+            states[b] = stocks[b].state(v, gains[b]);
             kepts[b] = stocks[b].kept(v);
         }
         for (PieceWork piece : pieces) {
@@ -171,7 +201,7 @@ public final class Engine {
             for (int i = 0; i < formed.length; i++) {
                 settings.set(ofBatch[b][i], formed[i]);
             }
-            settings.set(b, stocks[b].decide(v, used, density));
+            settings.set(b, stocks[b].decide(v, used, density, leastLoads[b]));
         }
         for (PieceWork piece : pieces) {
             piece.decideHandling(settings, states[piece.batch()], v);
@@ -237,7 +267,7 @@ public final class Engine {
     }
 
     private void forecastBatch(int b, Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
-        PreparingStock.State state = stocks[b].state(v);
+        PreparingStock.State state = stateOf(b, settings, v);
         state(b, state, out);
         FillingVat.Run run = run(b, settings, v, out, accounts);
         PreparingStock.Kept kept = stocks[b].kept(v);
@@ -250,7 +280,12 @@ public final class Engine {
         }
     }
 
+    private PreparingStock.State stateOf(int b, Settings settings, Values v) {
+        return stocks[b].state(v, stocks[b].gain(settings.stock(b)));
+    }
+
     private static void state(int b, PreparingStock.State state, Figures out) {
+        out.set(BatchFigure.BEATING, b, state.beating());
         out.set(BatchFigure.DRAINABILITY, b, state.drainability());
         out.set(BatchFigure.WATER_RETENTION, b, state.waterRetention());
         out.set(BatchFigure.FREE_SHRINKAGE, b, state.freeShrinkage());
@@ -313,7 +348,7 @@ public final class Engine {
             this.settings = settings;
             base = figures();
             for (int b = 0; b < stocks.length; b++) {
-                states[b] = stocks[b].state(likely.marking(stateReads[b]));
+                states[b] = stateOf(b, settings, likely.marking(stateReads[b]));
                 state(b, states[b], base);
                 Values marking = likely.marking(runReads[b]);
                 kepts[b] = stocks[b].kept(marking);
@@ -348,7 +383,7 @@ public final class Engine {
                 boolean moved = stateReads[b][slot.at];
                 PreparingStock.State state = states[b];
                 if (moved) {
-                    state = stocks[b].state(v);
+                    state = stateOf(b, settings, v);
                     state(b, state, out);
                 }
                 PreparingStock.Kept kept = kepts[b];

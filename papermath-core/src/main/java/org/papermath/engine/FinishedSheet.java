@@ -70,7 +70,7 @@ public final class FinishedSheet {
         if (measuredDensity != null) {
             return v.of(measuredDensity);
         }
-        return state.density().density(pressure, state.beating(), densest);
+        return state.density().density(pressure, densest);
     }
 
     /** Where the density of a fibre is not known an envelope still has to be laid out. */

@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
+import org.papermath.equation.BeatingLaw;
 import org.papermath.equation.DensityLaw;
+import org.papermath.equation.Freeness;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.ShrinkageLaw;
 import org.papermath.equation.SorptionLaw;
@@ -12,6 +14,7 @@ import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
+import org.papermath.numeric.Roots;
 import org.papermath.numeric.Rounding;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
@@ -32,6 +35,9 @@ public final class PreparingStock {
     /** Below so many steps of the fine scale an additive is weighed to a tenth of a step. */
     private static final double FEW_STEPS = 20;
 
+    /** A dose in the middle of those fibre is beaten with, s: only where a search begins. */
+    private static final double USUAL_DOSE = 3 * 3600;
+
     private final Workshop workshop;
     private final String name;
     private final double beating;
@@ -51,7 +57,10 @@ public final class PreparingStock {
     private final Slot soakRatio;
     private final Slot soakTime;
     private final Slot wall;
-    private final Slot progress;
+    private final Slot waterReading;
+    private final Slot resistanceExponent;
+    private final double leastLoad;
+    private final double fullLoad;
     private final Slot sorptionSlope;
     private final Slot shrinkSlope;
     private final Slot shrinkIntercept;
@@ -69,6 +78,9 @@ public final class PreparingStock {
         final double share;
         final double onHand;
         final Slot moisture;
+        /** Whether it is known of this fibre how fast it beats. */
+        final boolean knowsRate;
+
         final @Nullable Slot rate;
         final @Nullable Slot exponent;
         final Slot drainabilityUnbeaten;
@@ -77,13 +89,14 @@ public final class PreparingStock {
         /** The drainability the retention of the unbeaten fibre belongs to. */
         final Slot retentionStart;
 
+        /** The drainability the retention of long-beaten fibre belongs to. */
+        final Slot retentionEnd;
+
         final Slot retentionWell;
         final @Nullable Slot retentionLong;
         final Slot drainabilityWell;
-        final Slot drainabilityLong;
         final @Nullable Slot shrinkInitial;
         final @Nullable Slot shrinkLimit;
-        final @Nullable Slot shrinkTime;
         final Slot monolayer;
         final Slot energy;
         final Slot bulk;
@@ -93,7 +106,7 @@ public final class PreparingStock {
             String beater = studio.beater().map(Beater::name).orElse("");
             Scope plain = fibre.scope();
             Scope beaten = on(plain, beater);
-            Scope shrinking = measured(known, furnish, beater, beaten, "shrinkage.time");
+            Scope shrinking = measured(known, furnish, beater, beaten, "shrinkage.limit");
             Scope sorbing =
                     measured(known, furnish, "", plain, "sorption.monolayer", "sorption.energy", "sorption.bulk");
             this.share = share;
@@ -101,20 +114,20 @@ public final class PreparingStock {
                     ? studio.onHand().get(fibre).si()
                     : 0;
             moisture = known.slot("fibre.moisture-as-bought", plain);
-            rate = beats ? known.maybe("beating.rate", beaten) : null;
+            rate = beats ? known.slot("beating.rate", beaten) : null;
+            knowsRate = !known.store().get("beating.rate", beaten).scope().equals(Scope.GENERAL);
             exponent = rate == null ? null : known.slot("beating.exponent", beaten);
             drainabilityUnbeaten = known.slot("beating.drainability-unbeaten", beaten);
             drainabilityLimit = known.slot("beating.drainability-limit", beaten);
             retentionStart = known.slot("beating.drainability-unbeaten", plain);
+            retentionEnd = known.slot("beating.drainability-limit", plain);
             retentionUnbeaten = known.slot("fibre.water-retention-unbeaten", plain);
             retentionWell = known.slot("fibre.water-retention-well-beaten", plain);
             retentionLong = known.maybe("fibre.water-retention-long-beaten", plain);
             drainabilityWell = known.slot("fibre.drainability-well-beaten", plain);
-            drainabilityLong = known.slot("fibre.drainability-long-beaten", plain);
             Slot initial = known.maybe("shrinkage.initial", shrinking);
             shrinkLimit = known.maybe("shrinkage.limit", shrinking);
-            shrinkTime = known.maybe("shrinkage.time", shrinking);
-            shrinkInitial = shrinkLimit == null || shrinkTime == null ? null : initial;
+            shrinkInitial = shrinkLimit == null ? null : initial;
             monolayer = known.slot("sorption.monolayer", sorbing);
             energy = known.slot("sorption.energy", sorbing);
             bulk = known.slot("sorption.bulk", sorbing);
@@ -124,9 +137,9 @@ public final class PreparingStock {
         }
     }
 
-    /** What is known of the density of the sheet. */
+    /** What is known of the density of the sheet, of fibres in their states of beating. */
     private interface Dense {
-        DensityLaw law(Values v);
+        DensityLaw law(double[] states, Values v);
     }
 
     private static boolean isBeaten(Known known, Scope scope) {
@@ -140,33 +153,44 @@ public final class PreparingStock {
     }
 
     private static Dense dense(Known known, Furnish furnish, List<Scope> scopes) {
-        if (scopes.size() == 1) {
-            return dense(known, scopes.get(0));
-        }
         double[] shares = furnish.fibres().stream()
                 .mapToDouble(fibre -> furnish.share(fibre).si())
                 .toArray();
-        Dense[] fibres = scopes.stream().map(scope -> dense(known, scope)).toArray(Dense[]::new);
-        return v -> new DensityLaw.Blend(
-                shares, Arrays.stream(fibres).map(fibre -> fibre.law(v)).toArray(DensityLaw[]::new));
+        if (scopes.size() == 1) {
+            FibreDensity one = dense(known, scopes.get(0));
+            return (states, v) -> one.law(Beating.mean(shares, states), v);
+        }
+        FibreDensity[] fibres =
+                scopes.stream().map(scope -> dense(known, scope)).toArray(FibreDensity[]::new);
+        return (states, v) -> {
+            DensityLaw[] laws = new DensityLaw[fibres.length];
+            for (int f = 0; f < laws.length; f++) {
+                laws[f] = fibres[f].law(states[f], v);
+            }
+            return new DensityLaw.Blend(shares, laws);
+        };
     }
 
-    private static Dense dense(Known known, Scope scope) {
+    /** What is known of the density of one fibre, or of a blend that was measured as a whole. */
+    private interface FibreDensity {
+        DensityLaw law(double state, Values v);
+    }
+
+    private static FibreDensity dense(Known known, Scope scope) {
         if (!isBeaten(known, scope)) {
             Slot lightly = known.maybe("sheet.density-lightly-pressed", scope);
-            return v -> lightly == null ? DensityLaw.unknown() : new DensityLaw.LightlyPressed(v.of(lightly));
+            return (state, v) -> lightly == null ? DensityLaw.unknown() : new DensityLaw.LightlyPressed(v.of(lightly));
         }
         Slot unbeaten = known.slot("sheet.density-unbeaten", scope);
         Slot longBeaten = known.slot("sheet.density-long-beaten", scope);
-        Slot time = known.slot("sheet.density-beating-time", scope);
         Slot exponent = known.slot("sheet.density-exponent", scope);
         Slot reference = known.slot("sheet.density-reference-pressure", scope);
         Slot least = known.slot("sheet.density-least-pressure", scope);
         Slot saturation = known.slot("sheet.density-saturation-pressure", scope);
-        return v -> new DensityLaw.Beaten(
+        return (state, v) -> new DensityLaw.Beaten(
                 v.of(unbeaten),
                 v.of(longBeaten),
-                v.of(time),
+                state,
                 new DensityLaw.Pressing(v.of(exponent), v.of(reference), v.of(least), v.of(saturation)));
     }
 
@@ -176,20 +200,20 @@ public final class PreparingStock {
     /**
      * What the stuff is after beating.
      *
+     * @param beating how far beating has brought it, the mean by mass of its fibres, from 0 to 1
      * @param drainability °SR
      * @param waterRetention water retention value
      * @param freeShrinkage linear, without restraint
      * @param density of the sheet by the pressure on it; of not a number where a fibre has none
-     * @param beating beating time, s
      * @param referenceRatio moisture ratio of the fibre in the air of the order
      * @param roomRatio moisture ratio of the fibre in the air of the room
      */
     record State(
+            double beating,
             double drainability,
             double waterRetention,
             double freeShrinkage,
             DensityLaw density,
-            double beating,
             double referenceRatio,
             double roomRatio) {}
 
@@ -257,7 +281,7 @@ public final class PreparingStock {
         shrinkOnset = known.slot("shrinkage.onset", whole);
         direction = known.slot("shrinkage.direction-difference", whole);
         List<Fibre> kinds = furnish.fibres();
-        boolean beats = beating > 0 && Double.isNaN(drainability);
+        boolean beats = Double.isNaN(drainability) ? beating > 0 : furnish.isBlend();
         fibres = kinds.stream()
                 .map(fibre -> new FibreLine(
                         known, studio, furnish, fibre, furnish.share(fibre).si(), beats))
@@ -309,7 +333,10 @@ public final class PreparingStock {
         soakRatio = known.slot("beater.soak-liquor-ratio");
         soakTime = known.slot("beater.soak-time");
         wall = known.slot("fibre.cell-wall-density");
-        progress = known.slot("beating.progress");
+        waterReading = known.slot("freeness.sr-water-reading");
+        resistanceExponent = known.slot("drainage.resistance-exponent", workshop.vat);
+        leastLoad = known.fixed("beater.load-range-low", Scope.GENERAL);
+        fullLoad = Math.min(ratedLoad, usual * trough * workshop.waterDensity);
         sorptionSlope = known.slot("sorption.temperature-slope");
         beatingLoad = known.slot("labour.beating-load");
         additiveLoad = known.slot("labour.additive-load");
@@ -398,12 +425,22 @@ public final class PreparingStock {
     public boolean knowsKinetics() {
         return beating == 0
                 || !Double.isNaN(drainability)
-                || Arrays.stream(fibres).allMatch(fibre -> fibre.rate != null);
+                || Arrays.stream(fibres).allMatch(fibre -> fibre.knowsRate);
     }
 
-    /** How far stuff whose beating nobody knows is taken to be on the way to well beaten. */
-    public Slot progress() {
-        return progress;
+    /** A full load of such fibre, kg: what the beater is rated for, or as much as usually goes into its trough. */
+    public double fullLoad() {
+        return fullLoad;
+    }
+
+    /** What the fibre of a load gains over a full one; 1 for none. */
+    public double gain(Setting set) {
+        return isTimed() ? BeatingLaw.gain(set.loadOvenDry, fullLoad, leastLoad) : 1;
+    }
+
+    /** Whether it is the hours in a beater that tell the state of the fibre. */
+    private boolean isTimed() {
+        return hasBeater && beating > 0 && Double.isNaN(drainability);
     }
 
     /** Active matter of an additive over fibre, and the share of it that stays in a sheet. */
@@ -418,21 +455,30 @@ public final class PreparingStock {
 
     // ------------------------------------------------------------------------------------------------ the stuff
 
-    /** Every property of a blend is the mean by mass of its fibres; of density it is the volumes that add up. */
-    State state(Values v) {
-        double sr = 0;
+    /**
+     * What beating makes of the fibre. The state each fibre is in says how it drains, what water it holds, how it
+     * shrinks and how dense it lies. In a blend it is the surfaces that add up for drainage, the volumes for density,
+     * and the masses for the rest.
+     *
+     * @param gain what the loads gain over full ones
+     */
+    State state(Values v, double gain) {
+        double[] states = states(v, gain);
+        double[] shares = new double[fibres.length];
+        double[] numbers = new double[fibres.length];
         double waterRetention = 0;
         double freeShrinkage = 0;
         double middle = 0;
         double reference = 0;
         double room = 0;
-        for (FibreLine fibre : fibres) {
+        for (int f = 0; f < fibres.length; f++) {
+            FibreLine fibre = fibres[f];
             double share = fibre.share;
-            double own = drainability(fibre, v);
-            double held = waterRetention(fibre, own, v);
-            sr += share * own;
+            shares[f] = share;
+            numbers[f] = number(fibre, states[f], v);
+            double held = waterRetention(fibre, numbers[f], v);
             waterRetention += share * held;
-            freeShrinkage += share * freeShrinkage(fibre, held, v);
+            freeShrinkage += share * freeShrinkage(fibre, states[f], held, v);
             SorptionLaw sorption = new SorptionLaw(v.of(fibre.monolayer), v.of(fibre.energy), v.of(fibre.bulk));
             middle += share * sorption.ratio(SorptionLaw.MIDDLE);
             reference += share * sorption.ratio(workshop.referenceHumidity);
@@ -440,25 +486,85 @@ public final class PreparingStock {
         }
         double slope = v.of(sorptionSlope);
         return new State(
-                sr,
+                Beating.mean(shares, states),
+                mixed(shares, numbers, v),
                 waterRetention,
                 freeShrinkage,
-                density.law(v),
-                beating,
+                density.law(states, v),
                 SorptionLaw.at(workshop.referenceCelsius, reference, middle, slope),
                 SorptionLaw.at(workshop.roomCelsius, room, middle, slope));
     }
 
-    private double drainability(FibreLine fibre, Values v) {
-        double start = v.of(fibre.drainabilityUnbeaten);
-        if (!Double.isNaN(drainability)) {
-            return drainability;
+    /** The state of every fibre: by the hours in the beater, or by the drainability of the whole. */
+    private double[] states(Values v, double gain) {
+        if (Double.isNaN(drainability)) {
+            return after(beating * gain, v);
         }
-        if (fibre.rate != null && fibre.exponent != null) {
-            return Beating.schopperRiegler(
-                    beating, start, v.of(fibre.drainabilityLimit), v.of(fibre.rate), v.of(fibre.exponent));
+        if (fibres.length == 1) {
+            return new double[] {law(fibres[0], v).stateOf(drainability)};
         }
-        return beating == 0 ? start : start + v.of(progress) * (v.of(fibre.drainabilityWell) - start);
+        // Beaten together they all had the same dose: that which gives the whole the drainability it was measured to
+        // have.
+        double[] unbeaten = new double[fibres.length];
+        double[] limit = new double[fibres.length];
+        Arrays.fill(limit, 1);
+        if (drainability <= mixedOf(unbeaten, v)) {
+            return unbeaten;
+        }
+        if (drainability >= mixedOf(limit, v)) {
+            return limit;
+        }
+        double fraction =
+                Roots.between(0, 1, x -> mixedOf(after(dose(x), v), v) - Math.min(drainability, mixedOf(limit, v)));
+        return after(dose(fraction), v);
+    }
+
+    /** A dose for every number from 0 to 1, none for 0 and without end for 1. */
+    private static double dose(double fraction) {
+        return fraction == 1 ? Double.POSITIVE_INFINITY : USUAL_DOSE * fraction / (1 - fraction);
+    }
+
+    private double[] after(double dose, Values v) {
+        double[] states = new double[fibres.length];
+        for (int f = 0; f < states.length; f++) {
+            states[f] = dose == 0 ? 0 : law(fibres[f], v).state(dose);
+        }
+        return states;
+    }
+
+    private double mixedOf(double[] states, Values v) {
+        double[] shares = new double[fibres.length];
+        double[] numbers = new double[fibres.length];
+        for (int f = 0; f < fibres.length; f++) {
+            shares[f] = fibres[f].share;
+            numbers[f] = law(fibres[f], v).drainability(states[f]);
+        }
+        return mixed(shares, numbers, v);
+    }
+
+    /** It is the surface of fibres that slows water down, and surfaces add up. */
+    private double mixed(double[] shares, double[] numbers, Values v) {
+        if (numbers.length == 1) {
+            return numbers[0];
+        }
+        double water = v.of(waterReading);
+        for (int f = 0; f < numbers.length; f++) {
+            numbers[f] = Math.max(numbers[f], water);
+        }
+        return Freeness.mixed(shares, numbers, water, v.of(resistanceExponent));
+    }
+
+    private static BeatingLaw law(FibreLine fibre, Values v) {
+        return new BeatingLaw(
+                v.of(fibre.drainabilityUnbeaten),
+                v.of(fibre.drainabilityLimit),
+                fibre.rate == null ? 0 : v.of(fibre.rate),
+                fibre.exponent == null ? 1 : v.of(fibre.exponent));
+    }
+
+    /** The drainability of a fibre; as measured where it is the only one. */
+    private double number(FibreLine fibre, double state, Values v) {
+        return Double.isNaN(drainability) || fibres.length > 1 ? law(fibre, v).drainability(state) : drainability;
     }
 
     private double waterRetention(FibreLine fibre, double sr, Values v) {
@@ -469,15 +575,14 @@ public final class PreparingStock {
                 v.of(fibre.retentionUnbeaten),
                 v.of(fibre.drainabilityWell),
                 v.of(fibre.retentionWell),
-                longBeaten == null ? Double.NaN : v.of(fibre.drainabilityLong),
+                longBeaten == null ? Double.NaN : v.of(fibre.retentionEnd),
                 longBeaten == null ? Double.NaN : v.of(longBeaten));
     }
 
-    /** By hours of beating where a trial is known for the fibre, else by the water it holds. */
-    private double freeShrinkage(FibreLine fibre, double held, Values v) {
-        if (fibre.shrinkInitial != null && fibre.shrinkLimit != null && fibre.shrinkTime != null) {
-            return new ShrinkageLaw.Trial(v.of(fibre.shrinkInitial), v.of(fibre.shrinkLimit), v.of(fibre.shrinkTime))
-                    .free(beating);
+    /** By both ends of beating where they are known for the fibre, else by the water it holds. */
+    private double freeShrinkage(FibreLine fibre, double state, double held, Values v) {
+        if (fibre.shrinkInitial != null && fibre.shrinkLimit != null) {
+            return new ShrinkageLaw.Ends(v.of(fibre.shrinkInitial), v.of(fibre.shrinkLimit)).free(state);
         }
         return new ShrinkageLaw.Line(v.of(shrinkSlope), v.of(shrinkIntercept)).free(held);
     }
@@ -515,8 +620,8 @@ public final class PreparingStock {
                 .toArray();
     }
 
-    /** Fibre, loads and doses for the stock that the vat and the pours take. */
-    Setting decide(Values v, double used, double stockDensity) {
+    /** Fibre, loads, so many at least, and doses for the stock that the vat and the pours take. */
+    Setting decide(Values v, double used, double stockDensity, int leastLoads) {
         double c = stockConsistency;
         double ovenDry = used * c / v.of(handling);
         double capacity = hasBeater
@@ -526,7 +631,7 @@ public final class PreparingStock {
                                 * trough
                                 * WaterProperties.stockDensity(beaterConsistency, v.of(wall), workshop.waterDensity))
                 : Double.POSITIVE_INFINITY;
-        int loads = Math.max(1, (int) Rounding.ceil(ovenDry / capacity));
+        int loads = Math.max(Math.max(1, leastLoads), (int) Rounding.ceil(ovenDry / capacity));
         int n = fibres.length;
         double[] fromHand = new double[n];
         double[] asBought = new double[n];

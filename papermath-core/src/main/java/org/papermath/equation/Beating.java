@@ -13,6 +13,15 @@ public final class Beating {
         return start - (limit - start) * Math.expm1(-Math.pow(rate * dose, exponent));
     }
 
+    /** The mean by mass of what the fibres of a blend have. */
+    public static double mean(double[] shares, double[] values) {
+        double mean = 0;
+        for (int i = 0; i < shares.length; i++) {
+            mean += shares[i] * values[i];
+        }
+        return mean;
+    }
+
     /** Dose that brings the stock from its start to a value; not finite when the value is at or past the limit. */
     public static double doseFor(double value, double start, double limit, double rate, double exponent) {
         return Math.pow(progress(value, start, limit), 1 / exponent) / rate;

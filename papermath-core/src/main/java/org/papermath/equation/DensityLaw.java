@@ -1,10 +1,10 @@
 package org.papermath.equation;
 
 /**
- * How dense a dry sheet is, from the beating of its stuff and the last pressure on it. The models and the plans both
+ * How dense a dry sheet is, of fibre in a state of beating, by the last pressure on it. The models and the plans both
  * answer by it, so what a calibration inverts is what a plan applies.
  *
- * <p>Densities in kg/m3, pressures in Pa, times in the unit of the time constant.
+ * <p>Densities in kg/m3, pressures in Pa.
  */
 public sealed interface DensityLaw {
     /** The law of stuff nobody knows a density of. */
@@ -13,11 +13,11 @@ public sealed interface DensityLaw {
     }
 
     /** The density; not a number where nobody knows it. Not yet held below that of the densest sheet. */
-    double uncapped(double pressure, double time);
+    double uncapped(double pressure);
 
     /** The density, at most that of the densest sheet. */
-    default double density(double pressure, double time, double densest) {
-        return Math.min(densest, uncapped(pressure, time));
+    default double density(double pressure, double densest) {
+        return Math.min(densest, uncapped(pressure));
     }
 
     /** Whether beating and pressing move the density at all. */
@@ -39,18 +39,19 @@ public sealed interface DensityLaw {
     }
 
     /**
-     * A fibre or furnish of which the density is known unbeaten and beaten long, both pressed at the reference
-     * pressure.
+     * A fibre or furnish of which the density is known at both ends of beating, pressed at the reference pressure. On
+     * the way from one to the other it is the volume of a mass that falls in a straight line with the state:
+     * {@code 1/rho = (1 - y)/rho_0 + y/rho_1}.
      *
-     * @param unbeaten not beaten
-     * @param longBeaten beaten so long that more beating adds nothing
-     * @param timeConstant of the growth in beating
+     * @param unbeaten rho_0, not beaten
+     * @param longBeaten rho_1, beaten as far as it goes
+     * @param state y, of the fibre in question
      * @param pressing how it answers to pressing
      */
-    record Beaten(double unbeaten, double longBeaten, double timeConstant, Pressing pressing) implements DensityLaw {
+    record Beaten(double unbeaten, double longBeaten, double state, Pressing pressing) implements DensityLaw {
         @Override
-        public double uncapped(double pressure, double time) {
-            return Density.ofBeating(unbeaten, longBeaten, time, timeConstant) * pressing.factor(pressure);
+        public double uncapped(double pressure) {
+            return pressing.factor(pressure) / ((1 - state) / unbeaten + state / longBeaten);
         }
 
         @Override
@@ -64,19 +65,17 @@ public sealed interface DensityLaw {
          *
          * @param density as measured
          * @param pressure the last pressure on the sheet
-         * @param time the beating time
          * @param most what no density of the table may pass
          * @return the law; its unbeaten density is not between zero and the bound where no law gives the measured one
          */
-        public Beaten measured(double density, double pressure, double time, double most) {
-            double scale = density / uncapped(pressure, time);
+        public Beaten measured(double density, double pressure, double most) {
+            double scale = density / uncapped(pressure);
             double longest = longBeaten * scale;
             if (longest <= most) {
-                return new Beaten(unbeaten * scale, longest, timeConstant, pressing);
+                return new Beaten(unbeaten * scale, longest, state, pressing);
             }
-            double left = Math.exp(-time / timeConstant);
-            double bulk = (pressing.factor(pressure) / density - (1 - left) / most) / left;
-            return new Beaten(1 / bulk, most, timeConstant, pressing);
+            double bulk = (pressing.factor(pressure) / density - state / most) / (1 - state);
+            return new Beaten(1 / bulk, most, state, pressing);
         }
     }
 
@@ -88,7 +87,7 @@ public sealed interface DensityLaw {
      */
     record LightlyPressed(double usual) implements DensityLaw {
         @Override
-        public double uncapped(double pressure, double time) {
+        public double uncapped(double pressure) {
             return usual;
         }
 
@@ -115,10 +114,10 @@ public sealed interface DensityLaw {
         }
 
         @Override
-        public double uncapped(double pressure, double time) {
+        public double uncapped(double pressure) {
             double bulk = 0;
             for (int i = 0; i < fibres.length; i++) {
-                bulk += shares[i] / fibres[i].uncapped(pressure, time);
+                bulk += shares[i] / fibres[i].uncapped(pressure);
             }
             return 1 / bulk;
         }

@@ -123,6 +123,20 @@ public final class Freeness {
         return 100 - (100 - waterReading) / (1 + x);
     }
 
+    /**
+     * SR of a mixture: it is the surface of the fibres that adds up, and the specific resistance goes with its square.
+     *
+     * @param shares of the parts by mass
+     * @param numbers SR of the parts
+     */
+    public static double mixed(double[] shares, double[] numbers, double waterReading, double exponent) {
+        double surface = 0;
+        for (int i = 0; i < shares.length; i++) {
+            surface += shares[i] * Math.sqrt(alphaOfSchopperRiegler(numbers[i], 1, waterReading, exponent));
+        }
+        return schopperRieglerOfAlpha(surface * surface, 1, waterReading, exponent);
+    }
+
     private static double sideBalance(double alpha, Tester tester, double viscosity, double density) {
         double depth = tester.volume / tester.area;
         double v = filtrateDepthAtBalance(alpha, tester, viscosity, density);

@@ -8,16 +8,15 @@ package org.papermath.equation;
  */
 public record ShrinkageLaw(double onset, double difference) {
     /**
-     * The free shrinkage of one fibre after a beating time.
+     * The free shrinkage of one fibre of which it is known at both ends of beating: {@code s = s_0 + (s_1 - s_0) y}.
      *
-     * @param unbeaten not beaten
-     * @param limit beaten long
-     * @param time constant of its growth in beating
+     * @param unbeaten s_0, not beaten
+     * @param limit s_1, beaten as far as it goes
      */
-    public record Trial(double unbeaten, double limit, double time) {
-        /** The free shrinkage after a beating time. */
-        public double free(double beating) {
-            return Shrinkage.freeByTime(unbeaten, limit, time, beating);
+    public record Ends(double unbeaten, double limit) {
+        /** The free shrinkage in a state of beating. */
+        public double free(double state) {
+            return unbeaten + (limit - unbeaten) * state;
         }
     }
 

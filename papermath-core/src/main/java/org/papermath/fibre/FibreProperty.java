@@ -51,16 +51,12 @@ public enum FibreProperty {
             "Take the freeness or the draining time before and after an hour of beating."),
     /** Density of the sheet, not beaten. */
     DENSITY_UNBEATEN("sheet.density-unbeaten", "sheet density, unbeaten", "Weigh and measure one dry sheet."),
-    /** Density of the sheet, moderately beaten. */
-    DENSITY_MEDIUM("sheet.density-medium", "sheet density, medium", "Weigh and measure one dry sheet."),
     /** Density of the sheet, long-beaten. */
     DENSITY_LONG_BEATEN("sheet.density-long-beaten", "sheet density, long-beaten", "Weigh and measure one dry sheet."),
     /** Free shrinkage of the unbeaten sheet. */
     SHRINKAGE_INITIAL("shrinkage.initial", "shrinkage, unbeaten", "Mark 200 mm on a wet strip and dry it free."),
     /** Free shrinkage that long beating tends to. */
-    SHRINKAGE_LIMIT("shrinkage.limit", "shrinkage, limit", "Dry marked strips free at two beating times."),
-    /** Time constant of free shrinkage. */
-    SHRINKAGE_TIME("shrinkage.time", "shrinkage, time", "Dry marked strips free at two beating times."),
+    SHRINKAGE_LIMIT("shrinkage.limit", "shrinkage, limit", "Dry a marked strip of beaten stuff free."),
     /** Monolayer moisture ratio of the isotherm. */
     SORPTION_MONOLAYER(
             "sorption.monolayer", "isotherm", "Weigh a sheet at a known humidity and again dried in an oven.");

@@ -11,6 +11,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Share;
+import org.papermath.text.Digits;
 
 /** What is unusual in the stock, from the fibres to the vat. */
 public final class StockNotices {
@@ -71,23 +72,22 @@ public final class StockNotices {
     /**
      * Warns of beating beyond the trial that the shrinkage of a fibre is known from.
      *
-     * @param beating the hours, as said
-     * @param seconds the same as a number, s
-     * @param longest the longest beating of the trial
+     * @param state how far the fibre was beaten, from 0 to 1
+     * @param end how far it was in the trial
      */
-    public static Optional<Notice> beyondTrial(String beating, double seconds, Assumption longest) {
-        if (seconds <= longest.likelySi()) {
+    public static Optional<Notice> beyondTrial(double state, Assumption end) {
+        if (state <= end.likelySi()) {
             return Optional.empty();
         }
-        String limit = Kinds.TIME.ofSi(longest.likelySi(), "h").toString();
         return Optional.of(Notice.warning(
                 "shrinkage.beyond-trial",
-                "Beaten for " + beating + ": its shrinkage is known from a trial of " + limit
-                        + ", and beyond that it grows faster than the curve. Dry a strip and measure it.",
+                "Beaten " + Digits.percent(state) + " of the way: its shrinkage is known from a trial of "
+                        + Digits.percent(end.likelySi())
+                        + ", and beyond that it grows faster than the model says. Dry a strip and measure it.",
                 "given",
-                beating,
+                Digits.percent(state),
                 "limit",
-                limit));
+                Digits.percent(end.likelySi())));
     }
 
     /**

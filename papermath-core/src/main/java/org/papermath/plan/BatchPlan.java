@@ -41,6 +41,9 @@ public sealed interface BatchPlan permits PlannedBatch {
     /** {@return the stock to make} */
     Stock stock();
 
+    /** {@return how far beating brings the fibre, from not beaten to as far as it goes; all the rest follows from it} */
+    Estimate<Share> beatingState();
+
     /** {@return what the tester should read after beating} */
     Estimate<SchopperRiegler> drainability();
 

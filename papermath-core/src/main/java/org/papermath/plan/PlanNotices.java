@@ -195,10 +195,9 @@ final class PlanNotices {
         if (!batch.knowsKinetics()) {
             warn(
                     "beating.no-rate",
-                    of + "there is no default for how fast one of its fibres beats, so it is taken as "
-                            + Digits.percent(likely.of(batch.progress()))
-                            + " of the way to well beaten. Measure the drainability after a known time"
-                            + " and say it in the recipe.",
+                    of + "there is no default for how fast one of its fibres beats; a rate between those of other"
+                            + " fibres stands in. Measure the drainability after a known time and say it in the"
+                            + " recipe.",
                     "batch",
                     name);
         }
@@ -208,14 +207,14 @@ final class PlanNotices {
                             asked::si,
                             Scope.at(studio.beater().get().name()))
                     .ifPresent(one -> add(one.about("batch", name)));
-            double share = settings.stock(b).loadOvenDry()
-                    / studio.beater().get().ratedLoad().si();
+            double share = settings.stock(b).loadOvenDry() / batch.fullLoad();
             if (share < limit("beater.load-range-low")) {
                 note(
                         "beater.small-load",
                         of + "each load is " + Digits.percent(share)
-                                + " of what the beater is rated for; a small load"
-                                + " beats faster than the hours of the recipe say.",
+                                + " of a full one. A smaller load is beaten the faster, which is counted"
+                                + " down to " + Digits.percent(limit("beater.load-range-low"))
+                                + " and not known below. Read the drainability.",
                         "batch",
                         name,
                         "share",
@@ -248,10 +247,9 @@ final class PlanNotices {
                         one.upTo().si(),
                         "chance",
                         one.chance().si()));
-        Assumption oldest = longestBeating(recipe);
-        if (oldest != null) {
-            StockNotices.beyondTrial(
-                            recipe.beating().toString(), recipe.beating().si(), oldest)
+        Assumption end = trialEnd(recipe);
+        if (end != null) {
+            StockNotices.beyondTrial(numbers.bands().likely().of(BatchFigure.BEATING, b), end)
                     .ifPresent(one -> add(one.about("batch", name)));
         }
         boolean aid =
@@ -380,9 +378,9 @@ final class PlanNotices {
         }
     }
 
-    private @Nullable Assumption longestBeating(Recipe recipe) {
+    private @Nullable Assumption trialEnd(Recipe recipe) {
         for (Fibre fibre : recipe.furnish().fibres()) {
-            var found = asked.find("shrinkage.longest-beating", fibre.scope());
+            var found = asked.find("shrinkage.trial-end", fibre.scope());
             if (found.isPresent()) {
                 return found.get();
             }

@@ -71,7 +71,7 @@ public final class WaterRetentionModel {
                     sr(unbeaten).toString());
         }
         Optional<Assumption> valueLong = assumptions.find("fibre.water-retention-long-beaten", scope);
-        Optional<Assumption> longBeaten = assumptions.find("fibre.drainability-long-beaten", scope);
+        Optional<Assumption> longBeaten = assumptions.find("beating.drainability-limit", scope);
         if (valueLong.isPresent() && longBeaten.isPresent() && longBeaten.get().likelySi() > well) {
             return new WaterRetentionModel(
                     new double[] {unbeaten, well, longBeaten.get().likelySi()},

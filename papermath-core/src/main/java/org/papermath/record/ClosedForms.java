@@ -15,6 +15,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
+import org.papermath.equation.BeatingLaw;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
@@ -32,6 +33,7 @@ import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.BeatingModel;
 import org.papermath.pulp.BeatingRecord;
+import org.papermath.pulp.BeatingState;
 import org.papermath.pulp.DrainabilityModel;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.WaterRetentionModel;
@@ -285,15 +287,15 @@ final class ClosedForms {
                     List.of("shrinkage.measured-along", "shrinkage.measured-across"),
                     List.of(Measurement.Marks.class)),
             rule(
-                    "marks on sheets or strips dried free, of two beating times or more",
-                    "furnish, beater, beating time",
+                    "marks on sheets or strips dried free, of beaten stuff",
+                    "furnish, beater, beating time or drainability",
                     "furnish@beater",
-                    "least squares of s0 + (si − s0)(1 − exp(−t/tau))",
+                    "s1 − s0 = sum(y (s − s0))/sum(y²)",
                     seen -> free(seen)
                             .map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
                                     + seen.record().beater()),
-                    Case::shrinkageTime,
-                    List.of("shrinkage.time"),
+                    Case::shrinkageLimit,
+                    List.of("shrinkage.limit"),
                     List.of(Measurement.Marks.class)),
             rule(
                     "marks on sheets or strips dried free, of two water retention values",
@@ -556,9 +558,9 @@ final class ClosedForms {
             List<BeatingRecord.Point<SchopperRiegler>> points = new ArrayList<>();
             for (Seen one : seen) {
                 if (one.reading() instanceof Measurement.NumberRead read) {
-                    points.add(BeatingRecord.Point.of(read.beating(), read.number()));
+                    points.add(BeatingRecord.Point.of(worked(one.record(), read.beating()), read.number()));
                 } else if (one.reading() instanceof Measurement.FreenessRead read) {
-                    points.add(BeatingRecord.Point.of(read.beating(), number(read)));
+                    points.add(BeatingRecord.Point.of(worked(one.record(), read.beating()), number(read)));
                 }
             }
             return BeatingModel.calibrate(store, furnish().scope().on(beater()), points);
@@ -788,7 +790,7 @@ final class ClosedForms {
                     grammage(sheet),
                     sheet.caliper().orElseThrow(),
                     way.pressure().value(),
-                    beatingTime());
+                    beaten());
         }
 
         Assumptions densityMeasured() {
@@ -836,18 +838,15 @@ final class ClosedForms {
             return share(into, id, scope, 1 - after / before, half);
         }
 
-        Assumptions shrinkageTime() {
+        Assumptions shrinkageLimit() {
             List<ShrinkageModel.Strip> strips = new ArrayList<>();
             for (Seen one : seen) {
                 Shrinkage both = shrinkage((Measurement.Marks) one.reading());
                 Case single = new Case(store, List.of(one), dryers);
                 strips.add(ShrinkageModel.Strip.of(
-                        single.beatingTime(),
+                        single.beaten(),
                         Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
                 companions.addAll(single.companions);
-            }
-            if (strips.stream().map(strip -> strip.beating().si()).distinct().count() < 2) {
-                throw needs("dried free of a second beating time");
             }
             ShrinkageModel.Calibrated fit =
                     ShrinkageModel.calibrate(store, furnish().scope().on(beater()), strips);
@@ -1101,17 +1100,43 @@ final class ClosedForms {
             if (second >= 0) {
                 return number(freeness.orElseThrow());
             }
-            double time = beatingTime().si();
-            double number = 0;
+            Amount<Time> time = worked(record, beatingTime());
+            Amount<SchopperRiegler> number = BeatingState.after(store, furnish(), beater(), time)
+                    .drainability()
+                    .orElseThrow();
             double error = 0;
             for (Fibre fibre : furnish().fibres()) {
                 double share = furnish().share(fibre).si();
                 Estimate<SchopperRiegler> one =
-                        BeatingModel.from(store, fibre.scope().on(beater())).forecast(Kinds.TIME.ofSi(time, "h"));
-                number += share * one.likely().si();
+                        BeatingModel.from(store, fibre.scope().on(beater())).forecast(time);
                 error += share * (one.high().si() - one.low().si()) / (2 * FIVE_PERCENT_POINT);
             }
-            return Reading.of(Kinds.SCHOPPER_RIEGLER.ofSi(number, "SR"), Kinds.SCHOPPER_RIEGLER.ofSi(error, "SR"));
+            return Reading.of(number, Kinds.SCHOPPER_RIEGLER.ofSi(error, "SR"));
+        }
+
+        /** How far the fibre was beaten: by its drainability where that was read, else by the time. */
+        private BeatingState beaten() {
+            boolean read = !record.measurements(Measurement.NumberRead.class).isEmpty()
+                    || !record.measurements(Measurement.FreenessRead.class).isEmpty();
+            String where = record.beater().orElse("");
+            return read
+                    ? BeatingState.measured(
+                            store, furnish(), where, drainability().value())
+                    : BeatingState.after(store, furnish(), where, worked(record, beatingTime()));
+        }
+
+        /** The time a full load would take for what smaller loads get in a time. */
+        private Amount<Time> worked(BatchRecord batch, Amount<Time> time) {
+            double filled = batch.measurements(Measurement.Load.class).stream()
+                    .mapToDouble(load -> load.filled().si())
+                    .average()
+                    .orElse(1);
+            double gain = BeatingLaw.gain(filled, 1, store.si("beater.load-range-low", Scope.GENERAL));
+            return Kinds.TIME.ofSi(time.si() * gain, "h");
+        }
+
+        private Reading<Time> worked(BatchRecord batch, Reading<Time> time) {
+            return Reading.of(worked(batch, time.value()), worked(batch, time.error()));
         }
 
         private Reading<SchopperRiegler> number(Measurement.FreenessRead read) {

@@ -54,8 +54,19 @@ public sealed interface Measurement {
      *
      * @param stock the volume of fibre and water together
      * @param time how long it was beaten
+     * @param filled the fibre over that of a full load
      */
-    record Load(Reading<Volume> stock, Reading<Time> time) implements Measurement {}
+    record Load(Reading<Volume> stock, Reading<Time> time, Amount<Share> filled) implements Measurement {
+        /**
+         * Notes a full load.
+         *
+         * @param stock the volume of fibre and water together
+         * @param time how long it was beaten
+         */
+        public Load(Reading<Volume> stock, Reading<Time> time) {
+            this(stock, time, Kinds.SHARE.of(100, "%"));
+        }
+    }
 
     /**
      * A Schopper–Riegler number read after a beating time, zero for unbeaten stock.

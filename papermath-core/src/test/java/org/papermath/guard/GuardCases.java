@@ -359,7 +359,7 @@ final class GuardCases {
         if (chance(0.2)) {
             known = given(known, 1, "shrinkage.initial", furnish.scope().on("beater"), 0.005, 0.04);
             known = given(known, 1, "shrinkage.limit", furnish.scope().on("beater"), 0.05, 0.3);
-            known = given(known, 1, "shrinkage.time", furnish.scope().on("beater"), 2, 10);
+            known = given(known, 1, "shrinkage.limit", furnish.scope().on("beater"), 0.05, 0.3);
         }
         if (chance(0.2)) {
             known = given(known, 1, "sorption.monolayer", furnish.scope(), 0.04, 0.08);
@@ -507,6 +507,36 @@ final class GuardCases {
                         order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                         Studio.of("weak")
                                 .press(Press.of("press", kilonewtons(0.6), mm(400), mm(500)))
+                                .build()));
+        cases.put(
+                "may-be-short",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.ABACA),
+                                Piece.of("cards", 40, "recipe")
+                                        .size(mm(256), mm(337))
+                                        .grammage(Grammage.gsm(120))
+                                        .build()),
+                        Studio.of("loft")
+                                .mould(Mould.of("folio", mm(320), mm(420)))
+                                .beater(Beater.of("beater", litres(40), grams(800)))
+                                .vat(Vat.of("vat", litres(80)))
+                                .dryer(Dryer.loft("loft", 1, 60))
+                                .room(Air.of(celsius(20), RelativeHumidity.percent(50)))
+                                .build()));
+        Fibre stranger = Fibre.of("stranger", "stranger bast", Fibre.SourceClass.BAST, "linen");
+        cases.put(
+                "fibre-without-a-rate",
+                () -> MakingPlan.of(
+                        Order.of("order")
+                                .recipe(Recipe.of("recipe", Furnish.of(stranger))
+                                        .beating(hours(1))
+                                        .build())
+                                .piece(cards().build())
+                                .build(),
+                        full().assumptions(Assumptions.standard()
+                                        .given("fibre.water-retention-unbeaten", stranger.scope(), 1)
+                                        .given("fibre.water-retention-well-beaten", stranger.scope(), 1.6))
                                 .build()));
         cases.put("kozo", () -> MakingPlan.of(order(Furnish.of(Fibres.KOZO), cards().build()), full().build()));
         cases.put(

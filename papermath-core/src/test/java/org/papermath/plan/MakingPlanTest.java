@@ -19,8 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.mould.Mould;
@@ -216,19 +218,27 @@ class MakingPlanTest {
 
     @Test
     void fibreThatHasNoRateIsWarnedOfAndKeepsAWideBand() {
+        Fibre milkweed = Fibre.of("milkweed", "milkweed bast", Fibre.SourceClass.BAST, "linen");
+        Studio studio = Sample.studio()
+                .withAssumptions(Assumptions.standard()
+                        .given("fibre.water-retention-unbeaten", milkweed.scope(), 1)
+                        .given("fibre.water-retention-well-beaten", milkweed.scope(), 1.6));
         MakingPlan plan = MakingPlan.of(
-                tissue(Recipe.of("bark", Furnish.of(Fibres.KOZO))
+                tissue(Recipe.of("bark", Furnish.of(milkweed))
                         .beating(hours(0.4))
                         .build()),
-                Sample.studio());
+                studio);
         assertThat(codes(plan)).contains("beating.no-rate");
         assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2"))
                 .isCloseTo(30, within(1.0));
-        Recipe measured = Recipe.of("bark", Furnish.of(Fibres.KOZO))
+        var told = plan.batch("bark").drainability();
+        assertThat(told.high().si() - told.low().si())
+                .isGreaterThan(told.likely().si() / 3);
+        Recipe measured = Recipe.of("bark", Furnish.of(milkweed))
                 .beating(hours(0.4))
                 .drainability(org.papermath.quantity.SchopperRiegler.degrees(15))
                 .build();
-        MakingPlan known = MakingPlan.of(tissue(measured), Sample.studio());
+        MakingPlan known = MakingPlan.of(tissue(measured), studio);
         assertThat(codes(known)).doesNotContain("beating.no-rate");
         assertThat(known.batch("bark").drainability().likely().in("SR")).isEqualTo(15);
     }

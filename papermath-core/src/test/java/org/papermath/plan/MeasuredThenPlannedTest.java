@@ -62,6 +62,7 @@ import org.papermath.record.Calibration;
 import org.papermath.record.Measurement;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
+import org.papermath.testing.Beaten;
 import org.papermath.vat.DrainageModel;
 import org.papermath.vat.Vat;
 
@@ -112,11 +113,14 @@ class MeasuredThenPlannedTest {
     }
 
     /** What a plan forecasts at the likely values, and what it sets. */
-    private record Planned(Settings settings, Figures figures) {
+    private record Planned(Settings settings, Figures figures, double fullLoad) {
         static Planned of(Assumptions known, Furnish furnish, String recipe, Dryer dryer, double gsm) {
             Engine engine = Engine.of(order(furnish, recipe, gsm), studio(known, dryer));
             Settings settings = engine.decide(engine.likely());
-            return new Planned(settings, engine.forecast(settings, engine.likely()));
+            return new Planned(
+                    settings,
+                    engine.forecast(settings, engine.likely()),
+                    engine.stock(0).fullLoad());
         }
 
         double of(PieceFigure figure) {
@@ -178,10 +182,18 @@ class MeasuredThenPlannedTest {
                 STATED);
     }
 
+    /** A load as full as the plan has it. */
+    private static Measurement.Load load(Planned plan, double hours) {
+        return new Measurement.Load(
+                Reading.of(litres(25), litres(0)),
+                Reading.of(hours(hours), minutes(0)),
+                Kinds.SHARE.ofSi(plan.settings().stock(0).loadOvenDry() / plan.fullLoad()));
+    }
+
     private static BatchRecord.Builder pressed(Furnish furnish, Planned plan) {
         return record(furnish, BOARDS)
                 .add(
-                        new Measurement.Load(Reading.of(litres(25), litres(0)), Reading.of(hours(2), minutes(0))),
+                        load(plan, 2),
                         new Measurement.Pressed(
                                 Optional.empty(),
                                 exactly(
@@ -393,8 +405,8 @@ class MeasuredThenPlannedTest {
 
     @Test
     void waterRetentionComesBack() {
-        var number =
-                BeatingModel.from(SHIPPED, Fibres.ABACA.scope().on("beater")).after(hours(2));
+        var number = Kinds.SCHOPPER_RIEGLER.ofSi(
+                Planned.of(SHIPPED, ABACA, "measured", BOARDS, 120).figures().of(BatchFigure.DRAINABILITY, 0));
         Assumptions found = measured(
                 record(ABACA, BOARDS)
                         .add(new Measurement.WaterSpun(
@@ -435,13 +447,13 @@ class MeasuredThenPlannedTest {
     void curveOfStripsDriedFreeComesBack() {
         Scope scope = Fibres.ABACA.scope().on("beater");
         Assumptions truth = SHIPPED.given(
-                "shrinkage.time",
+                "shrinkage.limit",
                 scope,
-                1.25 * SHIPPED.get("shrinkage.time", scope).likely());
+                1.25 * SHIPPED.get("shrinkage.limit", scope).likely());
         List<BatchRecord> records = Stream.of(1.0, 2.5, 4.0)
                 .map(time -> {
                     double free = ShrinkageModel.from(truth, scope)
-                            .free(hours(time))
+                            .free(Beaten.hours(ABACA, time))
                             .shrinkage()
                             .alongFraction();
                     return BatchRecord.builder("strip " + time, LocalDate.of(2026, 11, 2))

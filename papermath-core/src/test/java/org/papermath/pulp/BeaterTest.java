@@ -117,8 +117,8 @@ class BeaterTest {
                                 + " Count the bars of"
                                 + " both, or read the drainability of one load on big beater.");
         Noted<Amount<Time>> mill = BeatingTime.ofMillHours(hours(10), Assumptions.standard(), Scope.of("cotton-rag"));
-        assertThat(mill.value().in("h")).isCloseTo(2.7, within(1e-9));
-        assertThat(mill.notices().get(0).text()).contains("1.7 h to 10 h");
+        assertThat(mill.value().in("h")).isCloseTo(1.8, within(1e-9));
+        assertThat(mill.notices().get(0).text()).contains("1.2 h to 10 h");
     }
 
     @Test

@@ -107,13 +107,12 @@ class BeatingModelTest {
 
     @Test
     void aFibreWithoutADefaultGetsOneByMeasuring() {
-        Scope kozo = Scope.of("kozo").on("small beater");
-        assertThatThrownBy(() -> BeatingModel.standard(kozo))
-                .isInstanceOf(Refused.class)
-                .hasMessageContaining(
-                        "beating.rate[kozo@small beater]: there is no default for this; it has to be" + " measured");
-        Assumptions own = BeatingModel.calibrate(Assumptions.standard(), kozo, List.of(reading(0.5, 16, 1)));
-        assertThat(BeatingModel.from(own, kozo).after(hours(0.5)).si()).isCloseTo(16, within(1e-9));
+        Scope milkweed = Scope.of("milkweed").on("small beater");
+        assertThat(Assumptions.standard().get("beating.rate", milkweed).scope().isGeneral())
+                .isTrue();
+        Assumptions own = BeatingModel.calibrate(Assumptions.standard(), milkweed, List.of(reading(0.5, 16, 1)));
+        assertThat(own.get("beating.rate", milkweed).scope()).isEqualTo(milkweed);
+        assertThat(BeatingModel.from(own, milkweed).after(hours(0.5)).si()).isCloseTo(16, within(1e-9));
     }
 
     @Test
@@ -177,7 +176,7 @@ class BeatingModelTest {
     void sodaCookedPulpBeatsMoreSlowly() {
         BeatingModel kraft = BeatingModel.standard(Scope.of("softwood-kraft"));
         BeatingModel soda = kraft.sodaCooked(Assumptions.standard());
-        assertThat(soda).hasToString("beating from 14 °SR towards 95 °SR at 0.414 1/h");
+        assertThat(soda).hasToString("beating from 13 °SR towards 90 °SR at 0.69 1/h");
         assertThat(soda.timeTo(sr(40)).si() / kraft.timeTo(sr(40)).si()).isCloseTo(1 / 0.69, within(1e-9));
         assertThat(soda.forecast(hours(1)).low().si())
                 .isLessThan(soda.after(hours(1)).si());

@@ -132,15 +132,15 @@ class DrainabilityModelTest {
         assertThat(abaca.at(sr(8)).value().si()).isCloseTo(1.1, within(1e-9));
         assertThat(abaca.at(sr(32)).value().si()).isCloseTo(1.5, within(1e-9));
         assertThat(abaca.at(sr(50)).value().si()).isCloseTo(1.9, within(1e-9));
-        assertThat(abaca.at(sr(67.5)).value().si()).isCloseTo(2.45, within(1e-9));
-        assertThat(abaca.at(sr(85)).notices()).isEmpty();
-        assertThat(abaca.at(sr(90)).value().si()).isCloseTo(3 + 5 * 1.1 / 35, within(1e-9));
-        assertThat(abaca.at(sr(90)).notices().get(0).text())
-                .isEqualTo("The water retention value at 90 °SR is carried on in a"
-                        + " straight line beyond 85 °SR, the most beaten state known of this fibre.");
+        assertThat(abaca.at(sr(72.5)).value().si()).isCloseTo(2.6, within(1e-9));
+        assertThat(abaca.at(sr(95)).notices()).isEmpty();
+        assertThat(abaca.at(sr(98)).value().si()).isCloseTo(3.3 + 3 * 1.4 / 45, within(1e-9));
+        assertThat(abaca.at(sr(98)).notices().get(0).text())
+                .isEqualTo("The water retention value at 98 °SR is carried on in a"
+                        + " straight line beyond 95 °SR, the most beaten state known of this fibre.");
         WaterRetentionModel rag = WaterRetentionModel.standard(Scope.of("cotton-rag"));
         assertThat(rag.at(sr(45)).value().si()).isCloseTo(1.5, within(1e-9));
-        assertThat(rag.at(sr(60)).value().si()).isCloseTo(1.5 + 15 * 0.7 / 31, within(1e-9));
+        assertThat(rag.at(sr(60)).value().si()).isCloseTo(1.7, within(1e-9));
     }
 
     @Test

@@ -48,6 +48,7 @@ import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.DensityModel;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
+import org.papermath.testing.Beaten;
 import org.papermath.vat.DrainageModel;
 
 /** Readings made from known values give those values back. */
@@ -163,8 +164,8 @@ class CalibrationPropertyTest {
     void sheetsGiveTheValuesBack(
             @ForAll @Scale(4) @DoubleRange(min = 0.066, max = 0.084) double monolayer,
             @ForAll @Scale(4) @DoubleRange(min = 0.9, max = 1.15) double denser,
-            @ForAll @Scale(4) @DoubleRange(min = 4.6, max = 9) double time) {
-        Assumptions truth = TABLE.given("sorption.monolayer", ABACA, monolayer).given("shrinkage.time", BEATER, time);
+            @ForAll @Scale(4) @DoubleRange(min = 0.17, max = 0.31) double limit) {
+        Assumptions truth = TABLE.given("sorption.monolayer", ABACA, monolayer).given("shrinkage.limit", BEATER, limit);
         for (String id : List.of("sheet.density-unbeaten", "sheet.density-long-beaten")) {
             truth = truth.given(id, ABACA, TABLE.get(id, ABACA).likely() * denser);
         }
@@ -172,8 +173,9 @@ class CalibrationPropertyTest {
                 SorptionModel.from(truth, Furnish.of(Fibres.ABACA)).ratio(ROOM).si();
         double mass = 0.012 * (1 + ratio);
         Amount<Grammage> grammage = Kinds.GRAMMAGE.ofSi(mass / 0.12, "g/m2");
-        double density =
-                DensityModel.from(truth, ABACA).density(PRESSURE, hours(3)).si();
+        double density = DensityModel.from(truth, ABACA)
+                .density(PRESSURE, Beaten.hours(Fibres.ABACA, 3))
+                .si();
         BatchRecord.Builder sheet = batch("sheet")
                 .add(
                         new Measurement.Load(near(Kinds.VOLUME.of(25, "L")), near(hours(3))),
@@ -193,7 +195,7 @@ class CalibrationPropertyTest {
         comesBack(calibration, truth, "sorption.monolayer", ABACA);
         comesBack(calibration, truth, "sheet.density-unbeaten", ABACA);
         comesBack(calibration, truth, "sheet.density-long-beaten", ABACA);
-        comesBack(calibration, truth, "shrinkage.time", BEATER);
+        comesBack(calibration, truth, "shrinkage.limit", BEATER);
         assertThat(calibration
                         .assumptions()
                         .si("sheet.density-measured", Scope.of("tide grey").on("the stack")))
@@ -204,7 +206,7 @@ class CalibrationPropertyTest {
     private static Measurement free(Assumptions truth, double hours) {
         double left = 1
                 - ShrinkageModel.from(truth, BEATER)
-                        .free(hours(hours))
+                        .free(Beaten.hours(Fibres.ABACA, hours))
                         .shrinkage()
                         .alongFraction();
         return new Measurement.Marks(

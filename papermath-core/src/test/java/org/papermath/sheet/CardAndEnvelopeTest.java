@@ -3,7 +3,6 @@ package org.papermath.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.papermath.quantity.Amounts.celsius;
-import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.testing.CheckValues.relative;
 
@@ -29,6 +28,7 @@ import org.papermath.quantity.Share;
 import org.papermath.shape.MeasuredSize;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
+import org.papermath.testing.Beaten;
 
 /** A card dried under restraint in an envelope hung in the loft: each is formed for its own shrinkage. */
 class CardAndEnvelopeTest {
@@ -43,7 +43,7 @@ class CardAndEnvelopeTest {
         Furnish furnish = Furnish.of(fibre);
         return ShrinkageModel.standard(furnish)
                 .along(
-                        hours(beaten),
+                        Beaten.hours(furnish, beaten),
                         DryingPath.from(PRESSED)
                                 .then(restraint, SorptionModel.standard(furnish).ratio(ROOM)))
                 .shrinkage();

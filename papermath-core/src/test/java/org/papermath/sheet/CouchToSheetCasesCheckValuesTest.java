@@ -62,6 +62,7 @@ import org.papermath.quantity.Solids;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.Shrinkage;
+import org.papermath.testing.Beaten;
 import org.papermath.testing.CheckValues;
 
 /** Every single figure published or worked out for press, water, air, drying and the dry sheet, by the public types. */
@@ -209,12 +210,14 @@ class CouchToSheetCasesCheckValuesTest {
             case "C184" -> square(110.15).density(micrometres(189)).in("kg/m3");
             case "C185" ->
                 RAG_DENSITY
-                        .density(Kinds.SHEET_PRESSURE.of(0.4, "MPa"), hours(5.4))
+                        .density(
+                                Kinds.SHEET_PRESSURE.of(0.4, "MPa"),
+                                Beaten.hours(Fibres.COTTON_RAG, 20 * TABLE.si("beating.mill-hour", RAG)))
                         .in("kg/m3");
             case "C186" -> finished(DensityModel.Finish.GLAZED) / finished(DensityModel.Finish.NONE);
             case "C187" ->
                 DensityModel.standard(Furnish.of(Fibres.KOZO))
-                        .of(Grammage.gsm(2), Kinds.SHEET_PRESSURE.of(0.1, "MPa"), hours(0))
+                        .of(Grammage.gsm(2), Kinds.SHEET_PRESSURE.of(0.1, "MPa"), Beaten.hours(Fibres.KOZO, 0))
                         .caliper()
                         .likely()
                         .in("mm");
@@ -224,7 +227,12 @@ class CouchToSheetCasesCheckValuesTest {
 
     private static double finished(DensityModel.Finish finish) {
         return RAG_DENSITY
-                .of(Grammage.gsm(120), Kinds.SHEET_PRESSURE.of(0.4, "MPa"), hours(3), Restraint.STACK, finish)
+                .of(
+                        Grammage.gsm(120),
+                        Kinds.SHEET_PRESSURE.of(0.4, "MPa"),
+                        Beaten.hours(Fibres.COTTON_RAG, 3),
+                        Restraint.STACK,
+                        finish)
                 .density()
                 .likely()
                 .si();
@@ -234,14 +242,14 @@ class CouchToSheetCasesCheckValuesTest {
         return MoistureRatio.gramsPerGram(ratio);
     }
 
-    private static ShrinkageModel.Calibrated ragFit(double limit) {
+    private static ShrinkageModel.Calibrated ragFit() {
         double hour = TABLE.si("beating.mill-hour", RAG);
         return ShrinkageModel.calibrate(
-                TABLE.with(TABLE.get("shrinkage.limit", RAG).given(RAG, limit)),
+                TABLE,
                 RAG,
                 CheckValues.read("shrinkage_rag_1908").stream()
                         .map(row -> ShrinkageModel.Strip.of(
-                                hours(row.number("mill_hours") * hour),
+                                Beaten.hours(Fibres.COTTON_RAG, row.number("mill_hours") * hour),
                                 Shrinkage.ofArea(AreaShrinkage.fraction(1 - row.number("area_mm2") / 26384))
                                         .along()))
                         .toList());
@@ -299,10 +307,14 @@ class CouchToSheetCasesCheckValuesTest {
                 Shrinkage.ofArea(AreaShrinkage.fraction(1 - 22492.9 / 26384))
                         .along()
                         .in("%");
-            case "C178" -> ragFit(0.12).time().in("h") / hour;
-            case "C179" -> ragFit(0.12).rms().in("%");
-            case "C180" -> ragFit(0.185).time().in("h") / hour;
-            case "C181" -> RAG_SHRINKS.free(hours(2.16)).along().likely().in("%");
+            case "C178" -> ragFit().limit().in("%");
+            case "C179" -> ragFit().rms().in("%");
+            case "C181" ->
+                RAG_SHRINKS
+                        .free(Beaten.hours(Fibres.COTTON_RAG, 8 * hour))
+                        .along()
+                        .likely()
+                        .in("%");
             case "C182" ->
                 93.75
                         * Shrinkage.ofArea(AreaShrinkage.fraction(1 - (25160.0 + 24794.8) / 2 / 26384))

@@ -22,6 +22,7 @@ import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.press.PressingModel;
+import org.papermath.pulp.BeatingState;
 import org.papermath.pulp.BeatingTime;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
@@ -38,6 +39,7 @@ import org.papermath.quantity.Unclear;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.CutLayout;
 import org.papermath.shape.Shrinkage;
+import org.papermath.testing.Beaten;
 
 /** What must be refused, warned of or hold exactly on the way from the couch to the finished sheet. */
 class CouchToSheetRulesTest {
@@ -49,8 +51,12 @@ class CouchToSheetRulesTest {
 
     @Test
     void pressingHarderThanOneMegapascalMakesNoSheetDenser() {
-        assertThat(RAG.density(megapascals(1), hours(3)).si())
-                .isCloseTo(RAG.density(megapascals(4), hours(3)).si(), withinPercentage(1e-10));
+        assertThat(RAG.density(megapascals(1), Beaten.hours(Fibres.COTTON_RAG, 3))
+                        .si())
+                .isCloseTo(
+                        RAG.density(megapascals(4), Beaten.hours(Fibres.COTTON_RAG, 3))
+                                .si(),
+                        withinPercentage(1e-10));
     }
 
     @Test
@@ -69,7 +75,7 @@ class CouchToSheetRulesTest {
                         .given(Scope.of("stack"), 1));
         ShrinkageModel.Result result = ShrinkageModel.from(held, Furnish.of(Fibres.FLAX_RAW))
                 .along(
-                        hours(9),
+                        Beaten.hours(Fibres.FLAX_RAW, 9),
                         DryingPath.from(MoistureRatio.gramsPerGram(2)).then(Restraint.STACK, MoistureRatio.percent(7)));
         assertThat(result.along().likely().si()).isZero();
         assertThat(result.across().likely().si()).isZero();
@@ -95,7 +101,8 @@ class CouchToSheetRulesTest {
                 BeatingTime.ofMillHours(hours(37), Assumptions.standard(), Fibres.COTTON_RAG.scope());
         assertThat(studio.notices()).extracting(Notice::code).containsExactly("beating.mill-hours");
         assertThat(ShrinkageModel.standard(Furnish.of(Fibres.COTTON_RAG))
-                        .free(studio.value())
+                        .free(BeatingState.after(
+                                Assumptions.standard(), Furnish.of(Fibres.COTTON_RAG), "", studio.value()))
                         .notices())
                 .extracting(Notice::code)
                 .contains("shrinkage.beyond-trial");
@@ -139,16 +146,20 @@ class CouchToSheetRulesTest {
 
     @Test
     void lightSheetsAreWarnedOf() {
-        assertThat(RAG.of(Grammage.gsm(9), megapascals(0.4), hours(3)).notices())
+        assertThat(RAG.of(Grammage.gsm(9), megapascals(0.4), Beaten.hours(Fibres.COTTON_RAG, 3))
+                        .notices())
                 .extracting(Notice::code)
                 .contains("density.thin-step");
-        assertThat(RAG.of(Grammage.gsm(6), megapascals(0.4), hours(3)).notices())
+        assertThat(RAG.of(Grammage.gsm(6), megapascals(0.4), Beaten.hours(Fibres.COTTON_RAG, 3))
+                        .notices())
                 .extracting(Notice::code)
                 .contains("sheet.thin");
-        assertThat(RAG.of(Grammage.gsm(15), megapascals(0.4), hours(3)).notices())
+        assertThat(RAG.of(Grammage.gsm(15), megapascals(0.4), Beaten.hours(Fibres.COTTON_RAG, 3))
+                        .notices())
                 .extracting(Notice::code)
                 .contains("sheet.thin");
-        assertThat(RAG.of(Grammage.gsm(25), megapascals(0.4), hours(3)).notices())
+        assertThat(RAG.of(Grammage.gsm(25), megapascals(0.4), Beaten.hours(Fibres.COTTON_RAG, 3))
+                        .notices())
                 .isEmpty();
     }
 

@@ -34,6 +34,7 @@ import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Solids;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.Shrinkage;
+import org.papermath.testing.Beaten;
 
 class SheetTest {
     private static final Air ROOM = Air.of(celsius(21), RelativeHumidity.percent(61));
@@ -170,7 +171,7 @@ class SheetTest {
             @ForAll @DoubleRange(min = 20, max = 80) double humidity) {
         List<Fibre> fibres = Fibres.all().stream()
                 .filter(fibre -> Assumptions.standard()
-                        .find("shrinkage.time", fibre.scope())
+                        .find("shrinkage.limit", fibre.scope())
                         .isPresent())
                 .toList();
         Fibre first = fibres.get(fibreIndex % fibres.size());
@@ -190,7 +191,9 @@ class SheetTest {
         PressedSheet trialPressed =
                 PressingModel.standard().press(trial, wrv, p, minutes(10000)).sheet();
         Shrinkage shrinkage = ShrinkageModel.standard(furnish)
-                .along(Amounts.hours(hours), DryingPath.from(trialPressed).then(restraint, sorption.ratio(air)))
+                .along(
+                        Beaten.hours(furnish, hours),
+                        DryingPath.from(trialPressed).then(restraint, sorption.ratio(air)))
                 .shrinkage();
 
         // And forward again.
@@ -200,7 +203,7 @@ class SheetTest {
                 .press(formed.couched(), wrv, p, minutes(10000))
                 .sheet();
         Shrinkage again = ShrinkageModel.standard(furnish)
-                .along(Amounts.hours(hours), DryingPath.from(pressed).then(restraint, sorption.ratio(air)))
+                .along(Beaten.hours(furnish, hours), DryingPath.from(pressed).then(restraint, sorption.ratio(air)))
                 .shrinkage();
         DrySheet dry = pressed.dried(again, sorption, air);
         assertThat(dry.width().in("mm")).isCloseTo(width, withinPercentage(1e-7));

@@ -23,7 +23,7 @@ final class Batch {
                  "dried": {"read": "46.4 g", "error": "0.1 g", "on": "2027-03-10"}},
                 {"what": "fibre weighed", "fibre": "cotton-rag", "asBought": {"read": "540 g", "error": "1 g"}},
                 {"what": "beater load", "stock": {"read": "45 L", "error": "0.5 L"},
-                 "time": {"read": "2.5 h", "error": "2 min"}},
+                 "time": {"read": "2.5 h", "error": "2 min"}, "filled": "80 %"},
                 {"what": "drainability", "beating": {"read": "2.5 h", "error": "2 min"},
                  "number": {"read": "33 SR", "error": "1.5 SR"}, "x-by": "me"},
                 {"what": "freeness", "beating": {"read": "0 h", "error": "0 min"},

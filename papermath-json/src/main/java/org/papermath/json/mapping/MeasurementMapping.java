@@ -124,6 +124,9 @@ public final class MeasurementMapping {
             what(out, LOAD);
             reading(out, "stock", one.stock());
             reading(out, "time", one.time());
+            if (one.filled().si() != 1) {
+                out.member("filled").quantity(one.filled());
+            }
         } else if (measurement instanceof Measurement.NumberRead one) {
             what(out, NUMBER_READ);
             reading(out, "beating", one.beating());
@@ -285,7 +288,9 @@ public final class MeasurementMapping {
     private static ReadResult<Measurement> load(ObjectReader in) {
         ReadResult<Reading<Volume>> stock = required(in, "stock", Kinds.VOLUME);
         ReadResult<Reading<Time>> time = required(in, "time", Kinds.TIME);
-        return in.make(() -> new Measurement.Load(stock.get(), time.get()));
+        ReadResult<Amount<Share>> filled =
+                CommonMembers.aboveZero(in.optional("filled"), Kinds.SHARE, "filling of the beater");
+        return in.make(() -> new Measurement.Load(stock.get(), time.get(), filled.orElse(Kinds.SHARE.of(100, "%"))));
     }
 
     private static ReadResult<Measurement> numberRead(ObjectReader in) {

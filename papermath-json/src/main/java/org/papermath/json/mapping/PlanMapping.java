@@ -127,6 +127,7 @@ public final class PlanMapping {
         PlanFigures.stageOf(out.member("beating"), batch.beatingStage(), PlanMapping::beating);
         PlanFigures.objects(out, "additives", batch.additives(), PlanMapping::additive);
         out.member("stock").object(in -> stock(in, batch.stock()));
+        PlanFigures.forecast(out.member("beatingState"), batch.beatingState());
         PlanFigures.forecast(out.member("drainability"), batch.drainability());
         PlanFigures.forecast(out.member("waterRetention"), batch.waterRetention());
         PlanFigures.forecast(out.member("freeShrinkage"), batch.freeShrinkage());

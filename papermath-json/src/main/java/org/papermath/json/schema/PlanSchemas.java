@@ -186,7 +186,10 @@ final class PlanSchemas {
                 .figure("additives", list(additive()), "What goes into each load, in order.")
                 .figure("stock", stock(), "The stock that is made.");
         return batch.figure(
-                        "drainability", forecast(Kinds.SCHOPPER_RIEGLER), "What the tester should read after beating.")
+                        "beatingState",
+                        forecast(Kinds.SHARE),
+                        "How far beating brings the fibre, from not beaten to as far as it goes.")
+                .figure("drainability", forecast(Kinds.SCHOPPER_RIEGLER), "What the tester should read after beating.")
                 .figure(
                         "waterRetention",
                         forecast(Kinds.WATER_RETENTION),

@@ -139,7 +139,13 @@ public final class RecordSchemas {
                                 SchemaWords.reading(Kinds.VOLUME),
                                 "Fibre and water together.",
                                 reading("37 L", "0.5 L"))
-                        .required("time", TIME, "How long it was beaten.", reading("3 h", "5 min")));
+                        .required("time", TIME, "How long it was beaten.", reading("3 h", "5 min"))
+                        .optional(
+                                "filled",
+                                SchemaWords.quantity(Kinds.SHARE),
+                                "Fibre in it over that of a full load.",
+                                OmittedMembers.then("the load was a full one"),
+                                "70 %"));
         all.put(
                 MeasurementMapping.NUMBER_READ,
                 SchemaObject.object()
