@@ -2,19 +2,13 @@ package org.papermath.numeric;
 
 import java.util.Arrays;
 
-/**
- * Non-linear least squares by the method of Levenberg and Marquardt, with an end to the search, and with Huber weights
- * where single readings may be wrong.
- */
+/** Non-linear least squares by the method of Levenberg and Marquardt, with an end to the search. */
 public final class LeastSquares {
     private static final int MOST_STEPS = 400;
-    private static final int MOST_REWEIGHTINGS = 30;
     private static final double SMALLEST_CHANGE = 1e-14;
     private static final double DIFFERENCE = Math.cbrt(Math.ulp(1.0));
     private static final double LEAST_DAMPING = 1e-12;
     private static final double MOST_DAMPING = 1e16;
-    /** Median absolute deviation of a normal distribution over its standard deviation. */
-    private static final double MEDIAN_DEVIATION = 0.6744897501960817;
 
     private LeastSquares() {}
 
@@ -31,7 +25,7 @@ public final class LeastSquares {
      * @param parameters at the least sum of squares
      * @param standardErrors of the parameters, from the residual scatter; NaN when there are no more readings than
      *     parameters or the readings do not tell the parameters apart
-     * @param sumOfSquares of the residuals, without weights
+     * @param sumOfSquares of the residuals
      * @param steps taken
      * @param converged whether the search came to rest before its end
      */
@@ -48,54 +42,10 @@ public final class LeastSquares {
      * @throws ArithmeticException when the residuals at the start are not finite
      */
     public static Fit fit(Residuals residuals, int readings, double... start) {
-        double[] weights = new double[readings];
-        Arrays.fill(weights, 1);
-        return weighted(residuals, weights, start);
-    }
-
-    /**
-     * Finds the parameters with the least sum of Huber losses: a residual beyond {@code limit} times the scatter counts
-     * by its size, not by its square. The scatter is the median absolute residual over 0.6745; 1.345 is the usual
-     * limit.
-     */
-    public static Fit robust(Residuals residuals, int readings, double limit, double... start) {
-        Fit fit = fit(residuals, readings, start);
-        double[] weights = new double[readings];
-        double[] sizes = new double[readings];
-        for (int i = 0; i < MOST_REWEIGHTINGS; i++) {
-            double[] r = new double[readings];
-            residuals.at(fit.parameters(), r);
-            for (int k = 0; k < readings; k++) {
-                sizes[k] = Math.abs(r[k]);
-            }
-            Arrays.sort(sizes);
-            double scatter = (sizes[(readings - 1) / 2] + sizes[readings / 2]) / 2 / MEDIAN_DEVIATION;
-            if (!(scatter > 0)) {
-                return fit;
-            }
-            for (int k = 0; k < readings; k++) {
-                weights[k] = Math.min(1, limit * scatter / Math.abs(r[k]));
-            }
-            Fit next = weighted(residuals, weights, fit.parameters());
-            boolean still = true;
-            for (int k = 0; k < start.length; k++) {
-                double change = Math.abs(next.parameters()[k] - fit.parameters()[k]);
-                still &= change <= 1e-9 * (Math.abs(next.parameters()[k]) + 1e-300);
-            }
-            fit = next;
-            if (still) {
-                return fit;
-            }
-        }
-        return fit;
-    }
-
-    private static Fit weighted(Residuals residuals, double[] weights, double[] start) {
-        int n = weights.length;
         int p = start.length;
         double[] x = start.clone();
-        double[] r = new double[n];
-        double sum = sum(residuals, x, weights, r);
+        double[] r = new double[readings];
+        double sum = sum(residuals, x, r);
         if (!Double.isFinite(sum)) {
             throw new ArithmeticException("the start " + Arrays.toString(start) + " gives no finite residuals");
         }
@@ -106,7 +56,7 @@ public final class LeastSquares {
         int steps = 0;
         while (steps < MOST_STEPS && !converged) {
             steps++;
-            linearise(residuals, x, weights, r, normal, gradient);
+            linearise(residuals, x, r, normal, gradient);
             boolean better = false;
             while (!better && damping <= MOST_DAMPING) {
                 double[] step = solve(normal, gradient, damping);
@@ -116,8 +66,8 @@ public final class LeastSquares {
                     trial[k] = x[k] - step[k];
                     moved = Math.max(moved, Math.abs(step[k]) / (Math.abs(x[k]) + 1e-300));
                 }
-                double[] there = new double[n];
-                double next = sum(residuals, trial, weights, there);
+                double[] there = new double[readings];
+                double next = sum(residuals, trial, there);
                 if (next < sum) {
                     better = true;
                     converged = moved <= SMALLEST_CHANGE;
@@ -136,26 +86,21 @@ public final class LeastSquares {
                 converged = true;
             }
         }
-        linearise(residuals, x, weights, r, normal, gradient);
-        double plain = 0;
-        for (double value : r) {
-            plain += value * value;
-        }
-        return new Fit(x, errors(normal, sum, n, p), plain, steps, converged);
+        linearise(residuals, x, r, normal, gradient);
+        return new Fit(x, errors(normal, sum, readings, p), sum, steps, converged);
     }
 
-    private static double sum(Residuals residuals, double[] x, double[] weights, double[] into) {
+    private static double sum(Residuals residuals, double[] x, double[] into) {
         residuals.at(x, into);
         double sum = 0;
         for (int i = 0; i < into.length; i++) {
-            sum += weights[i] * into[i] * into[i];
+            sum += into[i] * into[i];
         }
         return Double.isNaN(sum) ? Double.POSITIVE_INFINITY : sum;
     }
 
     /** Fills the normal matrix and the gradient from central differences. */
-    private static void linearise(
-            Residuals residuals, double[] x, double[] weights, double[] r, double[][] normal, double[] gradient) {
+    private static void linearise(Residuals residuals, double[] x, double[] r, double[][] normal, double[] gradient) {
         int n = r.length;
         int p = x.length;
         double[][] slopes = new double[p][n];
@@ -175,12 +120,12 @@ public final class LeastSquares {
         for (int k = 0; k < p; k++) {
             gradient[k] = 0;
             for (int i = 0; i < n; i++) {
-                gradient[k] += weights[i] * slopes[k][i] * r[i];
+                gradient[k] += slopes[k][i] * r[i];
             }
             for (int l = 0; l <= k; l++) {
                 double product = 0;
                 for (int i = 0; i < n; i++) {
-                    product += weights[i] * slopes[k][i] * slopes[l][i];
+                    product += slopes[k][i] * slopes[l][i];
                 }
                 normal[k][l] = product;
                 normal[l][k] = product;
