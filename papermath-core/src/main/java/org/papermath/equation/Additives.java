@@ -64,11 +64,6 @@ public final class Additives {
         return (sheetAsh - fibreAsh) / (fillerResidue - fibreAsh);
     }
 
-    /** Ash of a sheet with a share of filler. */
-    public static double ashOfShare(double share, double fibreAsh, double fillerResidue) {
-        return fibreAsh + share * (fillerResidue - fibreAsh);
-    }
-
     /**
      * Gelatine a sheet takes from the bath over the sheet's mass: falls in a straight line with beating time, between
      * the bounds inside which it was seen. The fall is one over the unit of the time.

@@ -10,16 +10,6 @@ public final class AlkalineReserve {
 
     private AlkalineReserve() {}
 
-    /** Acid (mol per kg of sheet) that a mass share of carbonate takes up. */
-    public static double acid(double share, double molarMass) {
-        return 2 * share / molarMass;
-    }
-
-    /** Mass share of carbonate that takes up an amount of acid (mol per kg of sheet). */
-    public static double share(double acid, double molarMass) {
-        return acid * molarMass / 2;
-    }
-
     /** Mass of one carbonate that takes up as much acid as a mass of another. */
     public static double equivalent(double mass, double molarMass, double molarMassOfOther) {
         return mass / molarMass * molarMassOfOther;

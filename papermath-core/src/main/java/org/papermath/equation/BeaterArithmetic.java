@@ -14,19 +14,9 @@ public final class BeaterArithmetic {
         return ovenDry / (ovenDry + water);
     }
 
-    /** Oven-dry fibre to charge with a mass of water for a consistency. */
-    public static double ovenDryForWater(double consistency, double water) {
-        return consistency * water / (1 - consistency);
-    }
-
     /** Water, all of it, that goes with oven-dry fibre at a consistency. */
     public static double waterForOvenDry(double consistency, double ovenDry) {
         return ovenDry * (1 - consistency) / consistency;
-    }
-
-    /** Fibre per volume (kg/m³) of oven-dry fibre in a volume of stock. */
-    public static double fibrePerVolume(double ovenDry, double stockVolume) {
-        return ovenDry / stockVolume;
     }
 
     /** Stock volume that holds an oven-dry mass at a fibre per volume. */
@@ -64,24 +54,9 @@ public final class BeaterArithmetic {
         return netPower * time / ovenDry;
     }
 
-    /** Time that gives a specific energy. */
-    public static double timeForSpecificEnergy(double specificEnergy, double netPower, double ovenDry) {
-        return specificEnergy * ovenDry / netPower;
-    }
-
-    /** Net power that must have acted to give a specific energy in a time. */
-    public static double netPowerOfSpecificEnergy(double specificEnergy, double ovenDry, double time) {
-        return specificEnergy * ovenDry / time;
-    }
-
     /** Edge load, J/m: energy on each metre of bar edge crossed. */
     public static double edgeLoad(double netPower, double edgeLengthPerSecond) {
         return netPower / edgeLengthPerSecond;
-    }
-
-    /** Edge length spent on each kilogram, m/kg. */
-    public static double edgePerMass(double edgeLengthPerSecond, double time, double ovenDry) {
-        return edgeLengthPerSecond * time / ovenDry;
     }
 
     /** Beating time carried over to another load or beater at the same feel of the bars (equal edge per mass). */

@@ -88,16 +88,6 @@ public final class Drainage {
         return -Math.expm1(-u) * depth;
     }
 
-    /** Solidity of a mat (kg/m³) under a pressure on it (Pa): A p^N. */
-    public static double matSolidity(double pressure, double factor, double exponent) {
-        return factor * Math.pow(pressure, exponent);
-    }
-
-    /** Pressure (Pa) of a head of water. */
-    public static double headPressure(double head, double density) {
-        return density * G * head;
-    }
-
     /** Pores in a mat: what fibre of a swollen specific volume (m³/kg) leaves free at a solidity. */
     public static double porosity(double specificVolume, double solidity) {
         return 1 - specificVolume * solidity;

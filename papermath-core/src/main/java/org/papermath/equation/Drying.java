@@ -30,23 +30,6 @@ public final class Drying {
         return efficiency * dryAirFlow * Math.max(0, saturatedAtWetBulb - humidityRatioIn);
     }
 
-    /** Efficiency of a stack: {@code 1 - exp(-h A/V)}, mass transfer (m/s), wet area (m2), air flow (m3/s). */
-    public static double stackEfficiency(double massTransfer, double wetArea, double volumeFlow) {
-        return -Math.expm1(-massTransfer * wetArea / volumeFlow);
-    }
-
-    /** Efficiency behind a weighed evaporation (kg/s); inverse of {@link #stackEvaporation}. */
-    public static double efficiencyOfEvaporation(
-            double evaporation, double dryAirFlow, double saturatedAtWetBulb, double humidityRatioIn) {
-        return evaporation / (dryAirFlow * (saturatedAtWetBulb - humidityRatioIn));
-    }
-
-    /** Cooling (K) of an air stream of a humidity ratio by an evaporation (kg/s) at a temperature (°C). */
-    public static double streamCooling(
-            double evaporation, double dryAirFlow, double humidityRatio, double evaporatingAt) {
-        return evaporation * heatOfEvaporation(evaporatingAt) / (dryAirFlow * 1e3 * (1.006 + 1.86 * humidityRatio));
-    }
-
     /**
      * Time (s) of drying in two periods, constant rate down to a critical moisture ratio, then falling straight with
      * the distance to equilibrium: {@code (m/E)((X0 - Xc) + (Xc - Xe) ln((Xc - Xe)/(Xf - Xe)))}.
@@ -155,11 +138,6 @@ public final class Drying {
     /** The tail factor behind one timed drying, from the time by {@link #hungTime} with a tail of 1. */
     public static double tailOfTime(double time, double timeWithoutTail) {
         return time / timeWithoutTail;
-    }
-
-    /** Moisture ratio after a number of blotter changes, each taking a share of the water. */
-    public static double blotterRatio(double start, double shareTaken, double changes) {
-        return start * Math.pow(1 - shareTaken, changes);
     }
 
     /**

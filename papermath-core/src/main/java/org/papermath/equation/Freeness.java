@@ -17,9 +17,6 @@ public final class Freeness {
     private static final double[] CHART_SR = {75.5, 66, 58.5, 52, 46.5, 41.5, 37.5, 33.5, 30, 27, 24, 21, 18.5, 16, 13.5
     };
 
-    private static final double SMOOTH_RATE = 0.013594;
-    private static final double SMOOTH_POWER = 0.7409;
-
     private static final double LOG_ALPHA_LOW = Math.log(1e-3);
     private static final double LOG_ALPHA_HIGH = Math.log(1e30);
 
@@ -52,26 +49,6 @@ public final class Freeness {
     /** CSF read off the chart for an SR measured on a scale that stands an offset above the chart. */
     public static double canadianOfSchopperRiegler(double sr, double offset) {
         return along(sr - offset, CHART_SR, CHART_CSF);
-    }
-
-    /** SR for a CSF by one smooth curve through the chart; within 2.7 SR of it from 50 to 750 mL. */
-    public static double smoothSchopperRieglerOfCanadian(double csf) {
-        return 100 * Math.exp(-SMOOTH_RATE * Math.pow(csf, SMOOTH_POWER));
-    }
-
-    /** CSF for an SR by the smooth curve. */
-    public static double smoothCanadianOfSchopperRiegler(double sr) {
-        return Math.pow(-Math.log(sr / 100) / SMOOTH_RATE, 1 / SMOOTH_POWER);
-    }
-
-    /** SR of a volume (m³) from the side orifice: 1000 mL reads 0, nothing reads 100. */
-    public static double schopperRieglerOfSide(double sideVolume) {
-        return (1000 - sideVolume * 1e6) / 10;
-    }
-
-    /** Volume (m³) from the side orifice that reads an SR. */
-    public static double sideOfSchopperRiegler(double sr) {
-        return (1000 - 10 * sr) * 1e-6;
     }
 
     /**

@@ -42,14 +42,4 @@ public final class Labour {
     public static double pace(double time, double sheets) {
         return time / sheets;
     }
-
-    /** Felts for a post: one under each sheet and one on top. */
-    public static long felts(long sheets) {
-        return sheets + 1;
-    }
-
-    /** Height (m) of a post from the height of one sheet with its felt. */
-    public static double postHeight(double sheets, double heightPerSheet) {
-        return sheets * heightPerSheet;
-    }
 }

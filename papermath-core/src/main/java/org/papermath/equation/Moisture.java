@@ -47,11 +47,6 @@ public final class Moisture {
         return ovenDry / (1 - w);
     }
 
-    /** Mass with moisture ratio M that holds an oven-dry mass; the same serves grammage, W (1 + M). */
-    public static double massAtRatio(double ovenDry, double ratio) {
-        return ovenDry * (1 + ratio);
-    }
-
     /** Mass invoiced as air-dry for an oven-dry mass. */
     public static double airDry(double ovenDry) {
         return ovenDry / AIR_DRY_SOLIDS;

@@ -35,11 +35,6 @@ public final class PieceLayout {
         return new Layout(count, count == 0 ? 0 : across, count == 0 ? 0 : along, false);
     }
 
-    /** The better of the two turns; the pieces upright when both give the same. */
-    public static Layout best(double faceW, double faceH, double pieceW, double pieceH, double gapX, double gapY) {
-        return best(faceW, faceH, pieceW, pieceH, pieceH, pieceW, gapX, gapY);
-    }
-
     /**
      * The better of the two turns where a turned piece measures otherwise, as before a shrinkage that differs by
      * direction; the pieces upright when both give the same.

@@ -49,11 +49,6 @@ public final class Pressing {
         return referenceTime * timeScale(grammage, retention);
     }
 
-    /** The reference time constant (s) behind the time constant of one sheet; inverse of {@link #timeConstant}. */
-    public static double referenceTime(double timeConstant, double grammage, double retention) {
-        return timeConstant / timeScale(grammage, retention);
-    }
-
     /**
      * Moisture ratio after a time at load: {@code M_eq + (M_in - M_eq) exp(-t/tau)}; a sheet at or below equilibrium
      * gives nothing up.
@@ -89,50 +84,6 @@ public final class Pressing {
     public static double equilibriumOfWeighing(double ratioIn, double ratio, double timeConstant, double time) {
         double left = Math.exp(-time / timeConstant);
         return (ratio - ratioIn * left) / (1 - left);
-    }
-
-    /** The time constant (s) behind two weighings during one press, the equilibrium being known. */
-    public static double timeConstantOfWeighings(
-            double ratioFirst, double ratioSecond, double equilibrium, double timeBetween) {
-        return timeBetween / Math.log((ratioFirst - equilibrium) / (ratioSecond - equilibrium));
-    }
-
-    /**
-     * Moisture ratio out of a press nip or a hold by the decreasing-permeability form (Kerekes and McDonald 1991):
-     * {@code (M_in^-n + B p t/W^2)^(-1/n) + R/W}.
-     *
-     * @param ratioIn moisture ratio before
-     * @param pressure mean pressure, Pa
-     * @param time at load, s
-     * @param grammage oven-dry, kg/m2
-     * @param permeability B, kg2/(m4 Pa s)
-     * @param exponent n
-     * @param rewetting R, kg/m2
-     */
-    public static double decreasingPermeabilityRatio(
-            double ratioIn,
-            double pressure,
-            double time,
-            double grammage,
-            double permeability,
-            double exponent,
-            double rewetting) {
-        double sum = Math.pow(ratioIn, -exponent) + permeability * pressure * time / (grammage * grammage);
-        return Math.pow(sum, -1 / exponent) + rewetting / grammage;
-    }
-
-    /**
-     * Highest solids a pressure allows without rewetting: the mat is squeezed to {@code c = m p^N} (kg fibre per m3 of
-     * mat) with all its voids full of water, {@code S = c/(c + rho_w (1 - c/rho_c))}; 1 when no voids are left.
-     */
-    public static double highestSolids(
-            double pressure,
-            double compressibilityFactor,
-            double compressibilityExponent,
-            double wallDensity,
-            double waterDensity) {
-        double c = Math.min(wallDensity, compressibilityFactor * Math.pow(pressure, compressibilityExponent));
-        return c / (c + waterDensity * (1 - c / wallDensity));
     }
 
     private static double timeScale(double grammage, double retention) {

@@ -43,22 +43,6 @@ public final class Psychrometrics {
                 + 6.5459673 * Math.log(t));
     }
 
-    /** Saturation pressure (Pa) at an absolute temperature from 273.15 to 647.096 K (IAPWS-IF97, equation 30). */
-    public static double saturationPressureIf97(double kelvin) {
-        double v = kelvin - 0.23855557567849 / (kelvin - 0.65017534844798e3);
-        double a = v * v + 0.11670521452767e4 * v - 0.72421316703206e6;
-        double b = -0.17073846940092e2 * v * v + 0.12020824702470e5 * v - 0.32325550322333e7;
-        double c = 0.14915108613530e2 * v * v - 0.48232657361591e4 * v + 0.40511340542057e6;
-        double root = 2 * c / (-b + Math.sqrt(b * b - 4 * a * c));
-        double square = root * root;
-        return 1e6 * square * square;
-    }
-
-    /** Saturation pressure (Pa) by the Magnus form, for room temperatures. */
-    public static double saturationPressureMagnus(double celsius) {
-        return 611.2 * Math.exp(17.62 * celsius / (243.12 + celsius));
-    }
-
     /** Pressure (Pa) of the standard atmosphere at an altitude (m) up to 11 km. */
     public static double pressureAtAltitude(double altitude) {
         return STANDARD_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.2559);
@@ -92,11 +76,6 @@ public final class Psychrometrics {
     /** Volume (m3) of moist air per kg of dry air. */
     public static double volume(double celsius, double humidityRatio, double pressure) {
         return DRY_AIR_GAS_CONSTANT * (celsius + ZERO_CELSIUS) * (1 + INVERSE_MOLAR_RATIO * humidityRatio) / pressure;
-    }
-
-    /** Enthalpy (J) of moist air per kg of dry air, zero for dry air and liquid water at 0 °C. */
-    public static double enthalpy(double celsius, double humidityRatio) {
-        return 1e3 * (1.006 * celsius + humidityRatio * (2501 + 1.86 * celsius));
     }
 
     /** Humidity ratio from dry-bulb and wet-bulb temperature; below 0 °C the water in the sock is frozen. */

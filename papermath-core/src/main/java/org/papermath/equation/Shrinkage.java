@@ -4,30 +4,6 @@ package org.papermath.equation;
 public final class Shrinkage {
     private Shrinkage() {}
 
-    /**
-     * Free linear shrinkage after a beating time: {@code s_0 + (s_i - s_0)(1 - exp(-t/tau))}; time and time constant
-     * in the same unit.
-     */
-    public static double freeByTime(double unbeaten, double beaten, double timeConstant, double time) {
-        return unbeaten + (beaten - unbeaten) * -Math.expm1(-time / timeConstant);
-    }
-
-    /** The time constant behind the shrinkage of one strip: {@code -t/ln((s_i - s)/(s_i - s_0))}. */
-    public static double timeConstant(double unbeaten, double beaten, double time, double shrinkage) {
-        return -time / Math.log((beaten - shrinkage) / (beaten - unbeaten));
-    }
-
-    /** Beating time for a free shrinkage; zero at or below the unbeaten one, positive infinity from the limit on. */
-    public static double timeForFree(double unbeaten, double beaten, double timeConstant, double wanted) {
-        if (wanted <= unbeaten) {
-            return 0;
-        }
-        if (wanted >= beaten) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return -timeConstant * Math.log((beaten - wanted) / (beaten - unbeaten));
-    }
-
     /** Free linear shrinkage from the water retention value (g/g): {@code A (WRV - B)}, kept within two limits. */
     public static double freeByRetention(
             double retention, double slope, double intercept, double lowest, double highest) {
@@ -74,21 +50,11 @@ public final class Shrinkage {
         return measured / share(ratio, onset);
     }
 
-    /** Area shrinkage of two linear ones: {@code 1 - (1 - s_x)(1 - s_y)}. */
-    public static double areaOfLinear(double along, double across) {
-        return along + across - along * across;
-    }
-
     /**
      * Half the difference of the two directions about their mean, held so that neither grows for being the smaller one.
      */
     public static double halfDifference(double mean, double difference) {
         return Math.max(-mean, Math.min(mean, difference / 2));
-    }
-
-    /** The linear shrinkage, equal in both directions, behind an area shrinkage: {@code 1 - sqrt(1 - a)}. */
-    public static double linearOfArea(double area) {
-        return area / (1 + Math.sqrt(1 - area));
     }
 
     /** Linear shrinkage between a wet and a dry length. */
@@ -109,14 +75,6 @@ public final class Shrinkage {
     /** Stretch that would undo a shrinkage: {@code s/(1 - s)}. */
     public static double undoingStretch(double shrinkage) {
         return shrinkage / (1 - shrinkage);
-    }
-
-    /**
-     * Grammage (kg/m2) of the dry sheet at a moisture ratio from the oven-dry grammage on the mould:
-     * {@code W (1 + M)/((1 - s_x)(1 - s_y))}.
-     */
-    public static double dryGrammage(double formed, double ratio, double along, double across) {
-        return formed * (1 + ratio) / ((1 - along) * (1 - across));
     }
 
     /** Oven-dry grammage on the mould (kg/m2) for a wanted grammage of the dry sheet at a moisture ratio. */

@@ -1,7 +1,5 @@
 package org.papermath.equation;
 
-import org.papermath.numeric.Roots;
-
 /** Moisture ratio of fibre and paper in equilibrium with air; water activity is relative humidity as a fraction. */
 public final class Sorption {
     /** Specific gas constant of water vapour as rounded in the isotherm of Tryding et al. 2022, kJ/(kg K). */
@@ -16,21 +14,6 @@ public final class Sorption {
     public static double gab(double activity, double monolayer, double c, double k) {
         double ka = k * activity;
         return monolayer * c * ka / ((1 - ka) * (1 - ka + c * ka));
-    }
-
-    /**
-     * Water activity of a moisture ratio by the same isotherm, sought between two activities.
-     *
-     * @throws ArithmeticException when the isotherm does not reach the ratio between them
-     */
-    public static double gabActivity(
-            double ratio, double monolayer, double c, double k, double lowest, double highest) {
-        return Roots.between(lowest, highest, a -> gab(a, monolayer, c, k) - ratio);
-    }
-
-    /** The monolayer scaled so that the isotherm meets one weighing at a known activity. */
-    public static double monolayerOfWeighing(double ratio, double activity, double monolayer, double c, double k) {
-        return monolayer * ratio / gab(activity, monolayer, c, k);
     }
 
     /** Moisture ratio of a sheet that came to the air from the wet side, at mid humidity. */

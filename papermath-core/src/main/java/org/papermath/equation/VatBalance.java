@@ -35,41 +35,6 @@ public final class VatBalance {
     }
 
     /**
-     * Pulls sheets one by one.
-     *
-     * @param start what the vat holds before the first sheet
-     * @param lifted stock held on the mould for each sheet, kg
-     * @param retention share of the fibre on the mould that stays in the sheet
-     * @param couchSolids solids of the sheet as it leaves the vat
-     * @param recharge fresh stock between sheets
-     * @param sheets filled with the oven-dry mass of each sheet, kg; its length is the number of sheets
-     * @return what the vat holds after the last sheet
-     */
-    public static Contents run(
-            Contents start, double lifted, double retention, double couchSolids, Recharge recharge, double[] sheets) {
-        double fibre = start.fibre;
-        double stock = start.stock;
-        double held = retention * lifted;
-        int every = recharge.every > 0 ? recharge.every : sheets.length;
-        double addedFibre = recharge.stock * recharge.consistency;
-        int i = 0;
-        while (i < sheets.length) {
-            int stop = sheets.length - i > every ? i + every : sheets.length;
-            for (; i < stop; i++) {
-                double sheet = held * fibre / stock;
-                sheets[i] = sheet;
-                fibre -= sheet;
-                stock -= sheet / couchSolids;
-            }
-            if (i < sheets.length) {
-                fibre += addedFibre;
-                stock += recharge.stock;
-            }
-        }
-        return new Contents(fibre, stock);
-    }
-
-    /**
      * Pulls sheets one by one from a vat that carries additives beside the fibre, each with a retention of its own.
      * The couched solids are fibre and additives together.
      *
@@ -238,12 +203,6 @@ public final class VatBalance {
         return sheetMass / (retention * lifted);
     }
 
-    /** Consistency after some sheets, roughly: the volume of the vat taken as unchanged. */
-    public static double consistencyAfter(
-            double sheets, double consistency, double retention, double lifted, double stock) {
-        return consistency * Math.exp(sheets * Math.log1p(-retention * lifted / stock));
-    }
-
     /** Fresh stock that brings as much fibre as was taken. */
     public static double stockToReplace(double fibreTaken, double freshConsistency) {
         return fibreTaken / freshConsistency;
@@ -252,11 +211,6 @@ public final class VatBalance {
     /** Fresh stock that brings a vat back to a consistency; negative when the vat is richer than that. */
     public static double stockToRestore(Contents now, double wanted, double freshConsistency) {
         return (wanted * now.stock - now.fibre) / (freshConsistency - wanted);
-    }
-
-    /** What the vat gains when the fibre taken is replaced: stock given less what left with the sheets. */
-    public static double gainOnReplacing(double fibreTaken, double freshConsistency, double couchSolids) {
-        return fibreTaken * (1 / freshConsistency - 1 / couchSolids);
     }
 
     /** Fines over long fibre in the vat once it is steady, from the share of fines in what is fed. */
@@ -290,10 +244,5 @@ public final class VatBalance {
     /** Consistency at which a stock reaches a crowding number. */
     public static double consistencyForCrowding(double crowdingNumber, double fibreLength, double coarseness) {
         return crowdingNumber * coarseness / (500 * fibreLength * fibreLength);
-    }
-
-    /** Oven-dry fibre for a whole run: what the sheets hold, over what is not lost on the way, and the vat's rest. */
-    public static double fibreForRun(double sheets, double grammage, double area, double loss, double rest) {
-        return sheets * grammage * area / (1 - loss) + rest;
     }
 }

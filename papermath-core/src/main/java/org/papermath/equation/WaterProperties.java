@@ -1,6 +1,6 @@
 package org.papermath.equation;
 
-/** Density and viscosity of water, density of stock and of mixed solids; temperatures in degrees Celsius. */
+/** Density and viscosity of water, density of stock; temperatures in degrees Celsius. */
 public final class WaterProperties {
     private static final double ZERO_CELSIUS = 273.15;
 
@@ -42,22 +42,8 @@ public final class WaterProperties {
         return 2.414e-5 * Math.pow(10, 247.8 / (celsius + ZERO_CELSIUS - 140));
     }
 
-    /** Kinematic viscosity (m2/s) from viscosity (Pa s) and density (kg/m3). */
-    public static double kinematicViscosity(double viscosity, double density) {
-        return viscosity / density;
-    }
-
     /** Density (kg/m3) of stock from consistency by mass and the densities of fibre wall and water; volumes add. */
     public static double stockDensity(double consistency, double wallDensity, double waterDensity) {
         return 1 / (consistency / wallDensity + (1 - consistency) / waterDensity);
-    }
-
-    /** Density (kg/m3) of a mixture from mass shares adding to 1 and the density of each part; volumes add. */
-    public static double mixtureDensity(double[] shares, double[] densities) {
-        double volume = 0;
-        for (int i = 0; i < shares.length; i++) {
-            volume += shares[i] / densities[i];
-        }
-        return 1 / volume;
     }
 }

@@ -1,6 +1,6 @@
 package org.papermath.equation;
 
-/** The wet sheet on the mould, on the felt and in the post: thickness, mass, water given up. */
+/** The wet sheet on the mould, on the felt and in the post: thickness, height, water given up. */
 public final class WetWeb {
     private WetWeb() {}
 
@@ -10,11 +10,6 @@ public final class WetWeb {
      */
     public static double thickness(double grammage, double ratio, double wallDensity, double waterDensity) {
         return grammage * (1 / wallDensity + ratio / waterDensity);
-    }
-
-    /** Mass of the wet sheet per area (kg/m2) from oven-dry grammage and moisture ratio. */
-    public static double wetGrammage(double grammage, double ratio) {
-        return grammage * (1 + ratio);
     }
 
     /** Water given up per area (kg/m2) between two moisture ratios. */

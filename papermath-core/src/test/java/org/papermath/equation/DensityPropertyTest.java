@@ -27,12 +27,12 @@ class DensityPropertyTest {
     void beatingStaysBetweenItsEnds(
             @ForAll @Scale(6) @DoubleRange(min = 300, max = 600) double unbeaten,
             @ForAll @Scale(6) @DoubleRange(min = 1, max = 3) double gain,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double time,
-            @ForAll @Scale(6) @DoubleRange(min = 1, max = 18) double constant) {
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.99) double state) {
         double beaten = unbeaten * gain;
-        double density = Density.ofBeating(unbeaten, beaten, time, constant);
+        DensityLaw.Pressing pressing = new DensityLaw.Pressing(0.1, 4e5, 5e4, 1e6);
+        double density = new DensityLaw.Beaten(unbeaten, beaten, state, pressing).uncapped(4e5);
         assertThat(density).isBetween(unbeaten * (1 - 1e-12), beaten * (1 + 1e-12));
-        assertThat(Density.ofBeating(unbeaten, beaten, time + 1, constant))
+        assertThat(new DensityLaw.Beaten(unbeaten, beaten, state + 0.01, pressing).uncapped(4e5))
                 .isGreaterThanOrEqualTo(density * (1 - 1e-12));
     }
 

@@ -72,11 +72,10 @@ class DrainageCheckValuesTest {
     }
 
     @Test
-    void matUnderPressure() {
-        assertThat(Drainage.matSolidity(200, 6.7, 0.35)).isCloseTo(42.799, relative(42.799, 1e-4));
-        assertThat(Drainage.matSolidity(2000, 6.7, 0.35)).isCloseTo(95.815, relative(95.815, 1e-4));
-        assertThat(Drainage.matSolidity(2000, 4.275, 0.383)).isCloseTo(78.6, relative(78.6, 1e-3));
-        assertThat(Drainage.headPressure(0.05, 1000)).isCloseTo(490.3325, relative(490.3325, 1e-12));
+    void porosity() {
+        double expected = CheckValues.row("mixture_density", "case", "porosity_sheet_0.60_wall_1.50")
+                .number("value");
+        assertThat(Drainage.porosity(1 / 1500.0, 600)).isCloseTo(expected, relative(expected, 1e-12));
     }
 
     @Test

@@ -51,13 +51,21 @@ class FreenessCheckValuesTest {
         assertThat(inSr || inCsf).isTrue();
     }
 
+    /** One smooth curve through the chart, fitted to it by a script. */
+    private static double smooth(double csf) {
+        return 100 * Math.exp(-0.013594 * Math.pow(csf, 0.7409));
+    }
+
     @ParameterizedTest
     @MethodSource("chart")
-    void smoothCurve(Row row) {
+    void onAndBetweenItsPointsTheChartKeepsToASmoothCurve(Row row) {
         double csf = row.number("csf_mL");
-        double fitted = row.number("sr_fit_A");
-        assertThat(Freeness.smoothSchopperRieglerOfCanadian(csf)).isCloseTo(fitted, within(6e-4));
-        assertThat(Freeness.smoothCanadianOfSchopperRiegler(fitted)).isCloseTo(csf, within(0.05));
+        assertThat(smooth(csf)).isCloseTo(row.number("sr_fit_A"), within(6e-4));
+        for (double between = csf; between < Math.min(csf + 50, 750); between += 5) {
+            double sr = Freeness.schopperRieglerOfCanadian(between, 0);
+            assertThat(sr).as("SR of %s mL", between).isCloseTo(smooth(between), within(2.7));
+            assertThat(Freeness.canadianOfSchopperRiegler(sr, 0)).isCloseTo(between, within(1e-9));
+        }
     }
 
     @Test
@@ -66,17 +74,12 @@ class FreenessCheckValuesTest {
         assertThat(Freeness.canadianOfSchopperRiegler(38, 0)).isCloseTo(343.75, within(1e-9));
     }
 
-    @Test
-    void sideOrificeReadsTenMillilitresADegree() {
-        assertThat(Freeness.schopperRieglerOfSide(700e-6)).isCloseTo(30, within(1e-9));
-        assertThat(Freeness.sideOfSchopperRiegler(30)).isCloseTo(700e-6, within(1e-15));
-    }
-
     @ParameterizedTest
     @MethodSource("tester")
     void readingsOfTheTesters(Row row) {
         double alpha = row.number("alpha_m_per_kg");
-        double sr = Freeness.schopperRieglerOfSide(Freeness.sideVolume(alpha, SR, MU, RHO));
+        // A litre at the side reads 0 degrees, and each ten millilitres less one degree more.
+        double sr = 100 - 1e5 * Freeness.sideVolume(alpha, SR, MU, RHO);
         double csf = 1e6 * Freeness.sideVolume(alpha, CSF, MU, RHO);
         assertThat(sr).isCloseTo(row.number("sr"), within(1e-3));
         assertThat(csf).isCloseTo(row.number("csf_mL"), within(1e-2));
@@ -92,7 +95,7 @@ class FreenessCheckValuesTest {
     void resistanceFromAReading(Row row) {
         boolean schopper = row.text("tester").equals("SR");
         double reading = row.number("reading");
-        double side = schopper ? Freeness.sideOfSchopperRiegler(reading) : reading * 1e-6;
+        double side = schopper ? (100 - reading) * 1e-5 : reading * 1e-6;
         double expected = row.number("alpha_m_per_kg");
         Tester tester = schopper ? SR : CSF;
         double alpha = Freeness.alphaOfSideVolume(side, tester, MU, RHO);

@@ -45,8 +45,6 @@ class LabourCheckValuesTest {
         double byPost = 2 * Labour.postTime(10, 120, 900, 6) + Labour.postTime(5, 120, 900, 6);
         assertThat(whole).isCloseTo(byPost, relative(byPost, 1e-12));
         assertThat(Labour.overallPerSheet(10, 120, 900, 6)).isCloseTo(216, relative(216, 1e-12));
-        assertThat(Labour.felts(10)).isEqualTo(11);
-        assertThat(Labour.postHeight(10, 0.0025)).isCloseTo(0.025, relative(0.025, 1e-12));
     }
 
     @Test

@@ -28,7 +28,8 @@ class MoistureCheckValuesTest {
         boolean dryBasis = row.text("basis").equals("dry");
         double found = dryBasis ? Moisture.ovenDryOfRatio(mass, water) : Moisture.ovenDryOfWetBasis(mass, water);
         assertThat(found).isCloseTo(expected, relative(expected, 1e-5));
-        double back = dryBasis ? Moisture.massAtRatio(expected, water) : Moisture.massAtWetBasis(expected, water);
+        double wetBasis = dryBasis ? Moisture.wetBasisOfRatio(water) : water;
+        double back = Moisture.massAtWetBasis(expected, wetBasis);
         assertThat(back).isCloseTo(mass, relative(mass, 1e-5));
     }
 

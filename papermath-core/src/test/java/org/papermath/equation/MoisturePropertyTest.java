@@ -16,8 +16,8 @@ class MoisturePropertyTest {
         assertThat(solids).isCloseTo(1 - w, relative(1 - w, 1e-12));
         assertThat(Moisture.ratioOfSolids(solids)).isCloseTo(ratio, relative(ratio, 1e-12));
         assertThat(Moisture.wetBasisOfRatio(ratio)).isCloseTo(w, relative(w, 1e-12));
-        double wet = Moisture.massAtRatio(2, ratio);
-        assertThat(Moisture.massAtWetBasis(2, w)).isCloseTo(wet, relative(wet, 1e-12));
+        double wet = Moisture.massAtWetBasis(2, w);
+        assertThat(wet).isCloseTo(2 * (1 + ratio), relative(wet, 1e-12));
         assertThat(Moisture.wetBasisOfSample(wet, 2)).isCloseTo(w, relative(w, 1e-10));
         assertThat(Moisture.ovenDryOfRatio(wet, ratio)).isCloseTo(2, relative(2, 1e-12));
     }

@@ -14,12 +14,14 @@ class PieceLayoutTest {
     @Test
     void countsByLayoutAndNotByArea() {
         // Sheets of 8 by 11 in on a shelf of 30 by 60 in: 15 by layout, 14 the other way, 20 by area.
-        PieceLayout.Layout best = PieceLayout.best(30, 60, 8, 11, 0, 0);
+        PieceLayout.Layout best = PieceLayout.best(30, 60, 8, 11, 11, 8, 0, 0);
         assertThat(best).isEqualTo(new PieceLayout.Layout(15, 3, 5, false));
         assertThat(PieceLayout.upright(30, 60, 11, 8, 0, 0).count()).isEqualTo(14);
         // Cards of 95 by 135 mm from 300 by 420 mm: 9, and 8 the other way.
-        assertThat(PieceLayout.best(0.3, 0.42, 0.095, 0.135, 0, 0)).isEqualTo(new PieceLayout.Layout(9, 3, 3, false));
-        assertThat(PieceLayout.best(0.3, 0.42, 0.135, 0.095, 0, 0)).isEqualTo(new PieceLayout.Layout(9, 3, 3, true));
+        assertThat(PieceLayout.best(0.3, 0.42, 0.095, 0.135, 0.135, 0.095, 0, 0))
+                .isEqualTo(new PieceLayout.Layout(9, 3, 3, false));
+        assertThat(PieceLayout.best(0.3, 0.42, 0.135, 0.095, 0.095, 0.135, 0, 0))
+                .isEqualTo(new PieceLayout.Layout(9, 3, 3, true));
     }
 
     @Test
@@ -33,8 +35,8 @@ class PieceLayoutTest {
 
     @Test
     void nothingFits() {
-        assertThat(PieceLayout.best(1, 1, 2, 3, 0, 0)).isEqualTo(new PieceLayout.Layout(0, 0, 0, false));
-        assertThat(PieceLayout.best(3, 1, 1, 2, 0, 0)).isEqualTo(new PieceLayout.Layout(1, 1, 1, true));
+        assertThat(PieceLayout.best(1, 1, 2, 3, 3, 2, 0, 0)).isEqualTo(new PieceLayout.Layout(0, 0, 0, false));
+        assertThat(PieceLayout.best(3, 1, 1, 2, 2, 1, 0, 0)).isEqualTo(new PieceLayout.Layout(1, 1, 1, true));
         assertThat(PieceLayout.inRow(1, 0, 0)).isZero();
         assertThat(PieceLayout.inRow(-1, 1, 0)).isZero();
     }
@@ -57,7 +59,7 @@ class PieceLayoutTest {
             @ForAll @IntRange(min = 3, max = 90) int h) {
         int upright = (faceW / w) * (faceH / h);
         int turned = (faceW / h) * (faceH / w);
-        PieceLayout.Layout best = PieceLayout.best(faceW, faceH, w, h, 0, 0);
+        PieceLayout.Layout best = PieceLayout.best(faceW, faceH, w, h, h, w, 0, 0);
         assertThat(best.count()).isEqualTo(Math.max(upright, turned));
         assertThat(best.across() * best.along()).isEqualTo(best.count());
         assertThat(best.turned()).isEqualTo(turned > upright);

@@ -16,10 +16,6 @@ class PressingCheckValuesTest {
         return CheckValues.read("press_solids");
     }
 
-    static List<CheckValues.Row> nips() {
-        return CheckValues.read("press_dp");
-    }
-
     private static double equilibrium(double retention, double pressure) {
         return Pressing.equilibriumRatio(retention, pressure, 1.10, 0.4e6, 0.20, 0.82);
     }
@@ -34,23 +30,6 @@ class PressingCheckValuesTest {
         assertThat(Pressing.solidsOfRatio(ratio)).isCloseTo(row.number("S_default"), withinPercentage(1e-3));
         assertThat(Pressing.powerLawRatio(retention, pressure, 0.90, 1e6, 0.22))
                 .isCloseTo(row.number("M_alternative_B"), withinPercentage(1e-3));
-    }
-
-    @ParameterizedTest
-    @MethodSource("nips")
-    void decreasingPermeability(CheckValues.Row row) {
-        assertThat(Pressing.decreasingPermeabilityRatio(
-                        9, row.number("pressure_Pa"), row.number("time_s"), row.number("W_kg_per_m2"), 2e-11, 3, 0))
-                .isCloseTo(row.number("M_out"), withinPercentage(1e-3));
-    }
-
-    @Test
-    void decreasingPermeabilityWithRewetting() {
-        double dry = Pressing.decreasingPermeabilityRatio(9, 4e5, 600, 0.2, 2e-11, 3, 0);
-        assertThat(Pressing.decreasingPermeabilityRatio(9, 4e5, 600, 0.2, 2e-11, 3, 0.02))
-                .isCloseTo(dry + 0.1, within(1e-12));
-        assertThat(Pressing.decreasingPermeabilityRatio(9, 4e5, 0, 0.2, 2e-11, 3, 0))
-                .isCloseTo(9, within(1e-12));
     }
 
     /** What has been said about real presses, against pressures and pulps such as they have. */
@@ -89,14 +68,6 @@ class PressingCheckValuesTest {
         double end = equilibrium(1.5, 0.4e6);
         assertThat(Pressing.ratioAfter(in, end, tau, 60)).isCloseTo(4.0862, within(5e-5));
         assertThat(Pressing.ratioAfter(in, end, tau, 300)).isCloseTo(1.9797, within(5e-5));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0.1e6, 0.3126", "0.4e6, 0.4932", "1.0e6, 0.6525"})
-    void highestSolids(double pressure, double solids) {
-        // Published for g/cm3 and dyn/cm2: 0.00177 (10 p)^0.383.
-        double factor = 1.77 * Math.pow(10, 0.383);
-        assertThat(Pressing.highestSolids(pressure, factor, 0.383, 1550, 1000)).isCloseTo(solids, within(5e-5));
     }
 
     /** One more point of solids saves 4 to 6 % of the drying. */

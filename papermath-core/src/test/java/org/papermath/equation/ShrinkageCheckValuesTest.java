@@ -15,6 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.AreaShrinkage;
+import org.papermath.quantity.LinearShrinkage;
 import org.papermath.testing.CheckValues;
 
 class ShrinkageCheckValuesTest {
@@ -24,10 +27,6 @@ class ShrinkageCheckValuesTest {
 
     static List<CheckValues.Row> cases() {
         return CheckValues.read("shrinkage");
-    }
-
-    static List<CheckValues.Row> fibres() {
-        return CheckValues.read("shrinkage_time");
     }
 
     static List<CheckValues.Row> ragSeries() {
@@ -45,11 +44,13 @@ class ShrinkageCheckValuesTest {
     private static double computed(String name) {
         double flaxShort = Shrinkage.ofLengths(12, 9.5);
         double flaxLong = Shrinkage.ofLengths(18, 13.5);
+        org.papermath.shape.Shrinkage flax = org.papermath.shape.Shrinkage.measured(
+                Amounts.inches(12), Amounts.inches(18), Amounts.inches(9.5), Amounts.inches(13.5));
         Map<String, Double> values = Map.ofEntries(
                 Map.entry("flax 12x18 to 9.5x13.5 short side", flaxShort),
                 Map.entry("flax long side", flaxLong),
-                Map.entry("flax area lost", Shrinkage.areaOfLinear(flaxShort, flaxLong)),
-                Map.entry("flax grammage factor", Shrinkage.dryGrammage(1, 0, flaxShort, flaxLong)),
+                Map.entry("flax area lost", flax.area().si()),
+                Map.entry("flax grammage factor", 1 / Shrinkage.formedGrammage(1, 0, flaxShort, flaxLong)),
                 Map.entry("flax restraint-dried", Shrinkage.step(0.229, 0.8, 2, 0, 1)),
                 Map.entry("mould for 11 in s .08", Shrinkage.wetLength(11, 0.08)),
                 Map.entry("mould for 15 in s .08", Shrinkage.wetLength(15, 0.08)),
@@ -57,7 +58,7 @@ class ShrinkageCheckValuesTest {
                         "od on mould for 120 g/m2 6.5 % s .08",
                         Shrinkage.formedGrammage(120, Moisture.ratioOfWetBasis(0.065), 0.08, 0.08)),
                 Map.entry("stretch to undo .25", Shrinkage.undoingStretch(0.25)),
-                Map.entry("linear from area quarter", Shrinkage.linearOfArea(0.25)),
+                Map.entry("linear from area quarter", sideOfArea(0.25)),
                 Map.entry("WRV 1.5", Shrinkage.freeByRetention(1.5, 0.065, 0.65, 0, 0.35)),
                 Map.entry("WRV 3.0", Shrinkage.freeByRetention(3.0, 0.065, 0.65, 0, 0.35)),
                 Map.entry(
@@ -68,6 +69,13 @@ class ShrinkageCheckValuesTest {
         return values.get(name);
     }
 
+    /** What each side lost where only the area is known. */
+    private static double sideOfArea(double area) {
+        return org.papermath.shape.Shrinkage.ofArea(AreaShrinkage.fraction(area))
+                .along()
+                .si();
+    }
+
     @ParameterizedTest
     @MethodSource("cases")
     void size(CheckValues.Row row) {
@@ -76,34 +84,15 @@ class ShrinkageCheckValuesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("fibres")
-    void freeByTime(CheckValues.Row row) {
-        double unbeaten = row.number("s0");
-        double beaten = row.number("si");
-        double tau = row.number("tau_h");
-        for (int hours : new int[] {1, 4, 8}) {
-            double free = Shrinkage.freeByTime(unbeaten, beaten, tau, hours);
-            assertThat(free).isCloseTo(row.number("s_" + hours + "h"), within(1e-7));
-            assertThat(Shrinkage.timeConstant(unbeaten, beaten, hours, free)).isCloseTo(tau, within(1e-9));
-            assertThat(Shrinkage.timeForFree(unbeaten, beaten, tau, free)).isCloseTo(hours, within(1e-9));
-        }
-    }
-
-    @ParameterizedTest
     @MethodSource("ragSeries")
     void ragSeries(CheckValues.Row row) {
         double area = 1 - row.number("area_mm2") / DECKLE_AREA;
         assertThat(100 * area).isCloseTo(row.number("area_loss_percent"), within(0.2));
-        double linear = Shrinkage.linearOfArea(area);
+        double linear = sideOfArea(area);
         assertThat(100 * linear).isCloseTo(row.number("linear_percent"), withinPercentage(0.01));
-        assertThat(Shrinkage.areaOfLinear(linear, linear)).isCloseTo(area, within(1e-12));
         double hours = row.number("mill_hours");
-        double fit = 100 * Shrinkage.freeByTime(0, 0.12, 34.33, hours);
+        double fit = 100 * free(0.12, 34.33, hours);
         assertThat(fit).isCloseTo(row.number("fit_percent"), within(0.01));
-        double studio = row.number("studio_hours_at_0.27");
-        assertThat(studio).isCloseTo(0.27 * hours, within(1e-9));
-        assertThat(100 * Shrinkage.freeByTime(0, 0.12, 9, studio))
-                .isCloseTo(row.number("default_percent"), within(5e-4));
         if (hours > LAST_FITTED_HOUR) {
             assertThat(100 * linear - fit).isGreaterThan(1.0);
         }
@@ -123,6 +112,11 @@ class ShrinkageCheckValuesTest {
         assertThat(Math.sqrt(sumOfSquares(beaten, found) / 14)).isCloseTo(rms, within(0.01));
     }
 
+    /** Rag in a beater that works with a rate of 1/tau. */
+    private static double free(double limit, double tau, double hours) {
+        return new ShrinkageLaw.Ends(0, limit).free(new BeatingLaw(14, 75, 1 / tau, 1).state(hours));
+    }
+
     /** Squared deviations, in points, of the fitted rows. */
     private static double sumOfSquares(double beaten, double tau) {
         List<CheckValues.Row> rows = ragSeries().stream()
@@ -131,8 +125,8 @@ class ShrinkageCheckValuesTest {
         assertThat(rows).hasSize(14);
         return rows.stream()
                 .mapToDouble(row -> {
-                    double linear = Shrinkage.linearOfArea(1 - row.number("area_mm2") / DECKLE_AREA);
-                    double fit = Shrinkage.freeByTime(0, beaten, tau, row.number("mill_hours"));
+                    double linear = sideOfArea(1 - row.number("area_mm2") / DECKLE_AREA);
+                    double fit = free(beaten, tau, row.number("mill_hours"));
                     return Math.pow(100 * (linear - fit), 2);
                 })
                 .sum();
@@ -142,7 +136,7 @@ class ShrinkageCheckValuesTest {
     @ParameterizedTest
     @MethodSource("ragTrial")
     void ragGrammageOnTheDeckle(CheckValues.Row row) {
-        double linear = Shrinkage.linearOfArea(1 - row.number("area_ratio"));
+        double linear = sideOfArea(1 - row.number("area_ratio"));
         double deckle = Shrinkage.formedGrammage(row.number("grammage_g_per_m2"), 0, linear, linear);
         assertThat(deckle)
                 .isCloseTo(row.number("grammage_on_deckle_g_per_m2"), withinPercentage(0.01))
@@ -167,11 +161,6 @@ class ShrinkageCheckValuesTest {
     }
 
     @Test
-    void flaxStrip() {
-        assertThat(Shrinkage.timeConstant(0.03, 0.30, 9.75, 0.229)).isCloseTo(7.2993, within(1e-4));
-    }
-
-    @Test
     void twoRetentionPoints() {
         double slope = Shrinkage.retentionSlope(1.0, 0.02, 2.2, 0.10);
         assertThat(slope).isCloseTo(0.06667, within(5e-6));
@@ -182,7 +171,10 @@ class ShrinkageCheckValuesTest {
     @Test
     void stretchAndQuarters() {
         assertThat(Shrinkage.undoingStretch(0.10)).isCloseTo(0.11111, within(5e-6));
-        assertThat(Shrinkage.areaOfLinear(0.25, 0.25)).isCloseTo(0.4375, within(1e-12));
+        assertThat(org.papermath.shape.Shrinkage.of(LinearShrinkage.percent(25), LinearShrinkage.percent(25))
+                        .area()
+                        .si())
+                .isCloseTo(0.4375, within(1e-12));
     }
 
     /** A cotton sheet dried under restraint, 760 mm, from 50 to 65 % relative humidity. */

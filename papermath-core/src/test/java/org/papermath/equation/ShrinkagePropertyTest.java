@@ -8,6 +8,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.AreaShrinkage;
+import org.papermath.quantity.LinearShrinkage;
 
 class ShrinkagePropertyTest {
     @Property(seed = "2026")
@@ -37,35 +40,24 @@ class ShrinkagePropertyTest {
     void lengthsAreasAndGrammagesGoThereAndBack(
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double along,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double across) {
-        double area = Shrinkage.areaOfLinear(along, across);
-        double mean = Shrinkage.linearOfArea(area);
-        assertThat(mean).isBetween(Math.min(along, across) - 1e-12, Math.max(along, across) + 1e-12);
-        assertThat(Shrinkage.areaOfLinear(mean, mean)).isCloseTo(area, within(1e-12));
+        Amount<AreaShrinkage> lost = org.papermath.shape.Shrinkage.of(
+                        LinearShrinkage.fraction(along), LinearShrinkage.fraction(across))
+                .area();
+        org.papermath.shape.Shrinkage even = org.papermath.shape.Shrinkage.ofArea(lost);
+        assertThat(even.along().si())
+                .isBetween(Math.min(along, across) - 1e-12, Math.max(along, across) + 1e-12)
+                .isEqualTo(even.across().si());
+        assertThat(even.area().si()).isCloseTo(lost.si(), within(1e-12));
         assertThat(Shrinkage.dryLength(Shrinkage.wetLength(0.21, along), along)).isCloseTo(0.21, within(1e-12));
         assertThat(Shrinkage.dryLength(1, along) * (1 + Shrinkage.undoingStretch(along)))
                 .isCloseTo(1, within(1e-12));
-        double dry = Shrinkage.dryGrammage(0.12, 0.07, along, across);
-        assertThat(Shrinkage.formedGrammage(dry, 0.07, along, across)).isCloseTo(0.12, within(1e-12));
         // No fibre is lost: grammage times area stays.
-        assertThat(dry / 1.07 * (1 - area)).isCloseTo(0.12, within(1e-12));
-    }
-
-    @Property(seed = "2026")
-    void freeShrinkageGrowsWithBeatingUpToItsLimit(
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.05) double unbeaten,
-            @ForAll @Scale(6) @DoubleRange(min = 0.06, max = 0.35) double beaten,
-            @ForAll @Scale(6) @DoubleRange(min = 1, max = 40) double constant,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 12) double time) {
-        double free = Shrinkage.freeByTime(unbeaten, beaten, constant, time);
-        assertThat(free).isBetween(unbeaten, beaten);
-        assertThat(Shrinkage.freeByTime(unbeaten, beaten, constant, time + 0.1)).isGreaterThan(free);
-        assertThat(Shrinkage.timeForFree(unbeaten, beaten, constant, free)).isCloseTo(time, within(1e-6));
+        assertThat(Shrinkage.formedGrammage(0.12, 0.07, along, across))
+                .isCloseTo(0.12 / 1.07 * (1 - lost.si()), within(1e-12));
     }
 
     @Example
     void theEnds() {
-        assertThat(Shrinkage.timeForFree(0.02, 0.2, 5, 0.01)).isZero();
-        assertThat(Shrinkage.timeForFree(0.02, 0.2, 5, 0.2)).isEqualTo(Double.POSITIVE_INFINITY);
         assertThat(Shrinkage.freeByRetention(0.5, 0.065, 0.65, 0, 0.35)).isZero();
         assertThat(Shrinkage.freeByRetention(9, 0.065, 0.65, 0, 0.35)).isEqualTo(0.35);
         assertThat(Shrinkage.share(2, 0.8)).isZero();

@@ -1,7 +1,6 @@
 package org.papermath.equation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -10,8 +9,17 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.papermath.air.Air;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.SorptionModel;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Kinds;
 
 class SorptionPropertyTest {
+    private static final SorptionModel COTTON = SorptionModel.from(Assumptions.standard(), Scope.of("cotton"));
+
     @Property(seed = "2026")
     void gabRisesAndGoesBack(
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.95) double activity,
@@ -21,7 +29,6 @@ class SorptionPropertyTest {
         double ratio = Sorption.gab(activity, monolayer, c, k);
         assertThat(ratio).isNotNegative();
         assertThat(Sorption.gab(activity + 0.01, monolayer, c, k)).isGreaterThan(ratio);
-        assertThat(Sorption.gabActivity(ratio, monolayer, c, k, 0, 1)).isCloseTo(activity, within(1e-9));
         assertThat(byQuadratic(ratio, monolayer, c, k)).isCloseTo(activity, within(1e-9));
     }
 
@@ -38,11 +45,28 @@ class SorptionPropertyTest {
     }
 
     @Property(seed = "2026")
+    void theModelFindsTheAirOfAMoisture(@ForAll @Scale(6) @DoubleRange(min = 0.02, max = 0.98) double activity) {
+        double ratio = Sorption.gab(activity, 0.0426, 10.14, 0.7468);
+        assertThat(COTTON.humidityFor(Kinds.MOISTURE_RATIO.ofSi(ratio), Amounts.celsius(SorptionLaw.STATED_CELSIUS))
+                        .si())
+                .isCloseTo(byQuadratic(ratio, 0.0426, 10.14, 0.7468), within(1e-9));
+    }
+
+    @Property(seed = "2026")
     void oneWeighingScalesTheMonolayer(
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 0.9) double activity,
             @ForAll @Scale(6) @DoubleRange(min = 0.02, max = 0.2) double ratio) {
-        double scaled = Sorption.monolayerOfWeighing(ratio, activity, 0.0426, 10.14, 0.7468);
-        assertThat(Sorption.gab(activity, scaled, 10.14, 0.7468)).isCloseTo(ratio, withinPercentage(1e-9));
+        Air air = Air.of(Amounts.celsius(SorptionLaw.STATED_CELSIUS), Kinds.RELATIVE_HUMIDITY.ofSi(activity));
+        Assumptions own = SorptionModel.calibrate(
+                Assumptions.standard(),
+                Scope.of("cotton"),
+                Reading.of(Kinds.MASS.ofSi(0.05 * (1 + ratio)), Kinds.MASS.ofSi(1e-5)),
+                Reading.of(Kinds.MASS.ofSi(0.05), Kinds.MASS.ofSi(1e-5)),
+                air);
+        assertThat(Sorption.gab(activity, own.si("sorption.monolayer", Scope.of("cotton")), 10.14, 0.7468))
+                .isCloseTo(ratio, withinPercentage(1e-9));
+        assertThat(SorptionModel.from(own, Scope.of("cotton")).ratio(air).si())
+                .isCloseTo(ratio, withinPercentage(1e-9));
     }
 
     @Property(seed = "2026")
@@ -62,15 +86,5 @@ class SorptionPropertyTest {
         assertThat(Sorption.gab(0, 0.0426, 10.14, 0.7468)).isZero();
         assertThat(Sorption.tryding(0, 293.15)).isZero();
         assertThat(Sorption.hailwoodHorrobin(0, 20)).isZero();
-        assertThat(Sorption.gabActivity(0, 0.0426, 10.14, 0.7468, 0, 1)).isZero();
-    }
-
-    @Example
-    void aRatioTheIsothermDoesNotReachIsSaid() {
-        assertThatThrownBy(() -> Sorption.gabActivity(0.5, 0.0426, 10.14, 0.7468, 0, 0.9))
-                .isInstanceOf(ArithmeticException.class)
-                .hasMessageContaining("between 0.0 and 0.9");
-        assertThatThrownBy(() -> Sorption.gabActivity(Double.NaN, 0.0426, 10.14, 0.7468, 0, 0.9))
-                .isInstanceOf(ArithmeticException.class);
     }
 }

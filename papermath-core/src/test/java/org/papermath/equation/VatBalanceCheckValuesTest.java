@@ -9,6 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.equation.VatBalance.Contents;
 import org.papermath.equation.VatBalance.Recharge;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Grammage;
+import org.papermath.sheet.FormedSheet;
 import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;
 
@@ -23,15 +26,14 @@ class VatBalanceCheckValuesTest {
     @MethodSource("sheets")
     void driftSheetBySheet(Row row) {
         double[] sheets = new double[(int) row.number("sheet")];
-        Contents left = VatBalance.run(START, 2, 0.97, 0.15, Recharge.NONE, sheets);
+        Contents left = run(START, sheets);
         assertNear(sheets[sheets.length - 1], row.number("sheet_od_g") / 1000, 1e-5);
         assertNear(left.consistency(), row.number("c_after"), 1e-5);
         assertNear(left.stock(), row.number("vat_kg"), 1e-5);
     }
 
     @Test
-    void closedForms() {
-        assertNear(VatBalance.consistencyAfter(20, 0.005, 0.97, 2, 80), 0.003060, 2e-4);
+    void sheetsWithinFivePerCent() {
         // 4.127 falls lie between 1 + 5 % and 1 − 5 %: so five sheets, and the first stands 4.97 % above their mean.
         VatLaw law = new VatLaw(80, 0.97, 2);
         assertThat(law.sheetsInBand(0.05, 1000)).isEqualTo(5);
@@ -40,10 +42,18 @@ class VatBalanceCheckValuesTest {
 
     @Test
     void freshStockForWhatWasTaken() {
-        assertNear(VatBalance.stockToReplace(0.0097, 0.03), 0.3233, 2e-4);
-        assertNear(VatBalance.gainOnReplacing(0.0097, 0.03, 0.15), 0.2586667, 1e-6);
-        assertNear(VatBalance.stockToReplace(0.0097, 0.05), 0.1940, 2e-4);
-        assertNear(VatBalance.gainOnReplacing(0.0097, 0.05, 0.15), 0.1293, 3e-4);
+        assertReplaced(0.03, 0.3233, 0.2586667, 1e-6);
+        assertReplaced(0.05, 0.1940, 0.1293, 3e-4);
+    }
+
+    /** One sheet of 9.7 g at 15 % solids, and the fresh stock that brings its fibre back: the vat is fuller by the rest. */
+    private static void assertReplaced(double fresh, double stock, double gain, double part) {
+        double needed = VatBalance.stockToReplace(0.0097, fresh);
+        assertNear(needed, stock, 2e-4);
+        Contents left = run(START, new double[1]);
+        Contents after = VatBalance.after(left, new VatBalance.Step(1, 0, needed, fresh, 0));
+        assertNear(after.fibre(), START.fibre(), 1e-12);
+        assertNear(after.stock() - START.stock(), gain, part);
     }
 
     @Test
@@ -54,10 +64,15 @@ class VatBalanceCheckValuesTest {
     }
 
     @Test
-    void fibreForFiftySheets() {
-        double area = 12 * 0.0254 * 18 * 0.0254;
-        assertNear(VatBalance.fibreForRun(50, 0.1, area, 0, 0.4), 1.09677, 1e-5);
-        assertNear(VatBalance.fibreForRun(1, 0.1, area, 0, 0), 13.9355e-3, 1e-5);
+    void fibreOfASheet() {
+        FormedSheet sheet = FormedSheet.ofGrammage(Grammage.gsm(100), Amounts.inches(12), Amounts.inches(18));
+        assertNear(sheet.fibre().in("g"), 13.9355, 1e-5);
+    }
+
+    /** Pulls sheets of fibre alone, 2 kg lifted, 97 % kept, couched at 15 % solids. */
+    private static Contents run(Contents start, double[] sheets) {
+        double[] none = {};
+        return VatBalance.run(start, 2, 0.97, 0.15, Recharge.NONE, sheets, none, none, none, new double[0][]);
     }
 
     private static void assertNear(double found, double expected, double part) {

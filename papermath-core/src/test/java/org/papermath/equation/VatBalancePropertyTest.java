@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.papermath.testing.CheckValues.relative;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -87,19 +88,24 @@ class VatBalancePropertyTest {
     }
 
     @Property(seed = "2026")
-    void theTwoRunsAgreeWhenNothingIsCarried(
+    void evenRechargesAndStepsAgree(
             @ForAll @IntRange(min = 0, max = 200) int count,
             @ForAll @IntRange(min = 0, max = 30) int every,
             @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 3) double lifted,
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 1) double added) {
         Contents start = new Contents(0.5, 90);
         Recharge recharge = new Recharge(every, added, 0.03);
-        double[] plain = new double[count];
-        double[] general = new double[count];
+        VatBalance.Step[] steps = IntStream.range(1, count)
+                .filter(sheet -> every > 0 && sheet % every == 0)
+                .mapToObj(sheet -> new VatBalance.Step(sheet, 0, added, 0.03, 0))
+                .toArray(VatBalance.Step[]::new);
+        double[] even = new double[count];
+        double[] stepped = new double[count];
         double[] none = {};
-        Contents left = VatBalance.run(start, lifted, 0.96, 0.14, recharge, plain);
-        Contents same = VatBalance.run(start, lifted, 0.96, 0.14, recharge, general, none, none, none, new double[0][]);
-        assertThat(plain).isEqualTo(general);
+        Contents left = run(start, lifted, 0.96, 0.14, recharge, even);
+        Contents same = VatBalance.run(
+                start, lifted, 0.96, 0.14, steps, stepped, new double[count], none, none, none, new double[0][]);
+        assertThat(even).isEqualTo(stepped);
         assertThat(left).isEqualTo(same);
     }
 
@@ -115,17 +121,25 @@ class VatBalancePropertyTest {
         assertThat(back).isCloseTo(wanted, relative(wanted, 1e-12));
     }
 
+    /** A run of fibre alone. */
+    private static Contents run(
+            Contents start, double lifted, double retention, double couchSolids, Recharge recharge, double[] sheets) {
+        double[] none = {};
+        return VatBalance.run(
+                start, lifted, retention, couchSolids, recharge, sheets, none, none, none, new double[0][]);
+    }
+
     @Test
     void noRechargeAfterTheLastSheet() {
         Contents start = new Contents(0.4, 80);
         double[] four = new double[4];
         double[] eight = new double[8];
         Recharge recharge = new Recharge(4, 1, 0.03);
-        Contents afterFour = VatBalance.run(start, 2, 0.97, 0.15, recharge, four);
-        assertThat(afterFour).isEqualTo(VatBalance.run(start, 2, 0.97, 0.15, Recharge.NONE, four));
+        Contents afterFour = run(start, 2, 0.97, 0.15, recharge, four);
+        assertThat(afterFour).isEqualTo(run(start, 2, 0.97, 0.15, Recharge.NONE, four));
         Contents refilled = new Contents(afterFour.fibre() + 0.03, afterFour.stock() + 1);
-        Contents afterEight = VatBalance.run(start, 2, 0.97, 0.15, recharge, eight);
-        assertThat(afterEight).isEqualTo(VatBalance.run(refilled, 2, 0.97, 0.15, recharge, four));
+        Contents afterEight = run(start, 2, 0.97, 0.15, recharge, eight);
+        assertThat(afterEight).isEqualTo(run(refilled, 2, 0.97, 0.15, recharge, four));
     }
 
     @Test

@@ -44,7 +44,6 @@ class WetWebCheckValuesTest {
         assertThat(couched).isCloseTo(5.667, within(5e-4));
         assertThat(WetWeb.waterOut(1, couched, pressed)).isCloseTo(3.667, within(5e-4));
         assertThat(WetWeb.waterOut(1, pressed, 0.07)).isCloseTo(1.930, within(5e-4));
-        assertThat(WetWeb.wetGrammage(1, couched)).isCloseTo(1 / 0.15, within(1e-12));
         assertThat(WetWeb.feltWater(10, 0.5, 0.7, 2.0)).isCloseTo(-6.5, within(1e-12));
     }
 }

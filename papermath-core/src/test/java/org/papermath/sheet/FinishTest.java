@@ -338,9 +338,11 @@ class FinishTest {
     void publishedPermanence(CheckValues.Row row) {
         Map<String, Double> values = Map.of(
                 "CaCO3_20g_per_kg_mol_H_per_kg",
-                AlkalineReserve.acid(0.020, AlkalineReserve.CALCIUM_CARBONATE),
+                2 * 0.020 / AlkalineReserve.CALCIUM_CARBONATE,
                 "MgCO3_for_0.4_mol_g_per_kg",
-                1000 * AlkalineReserve.share(0.4, AlkalineReserve.MAGNESIUM_CARBONATE),
+                1000
+                        * (0.4 / 2 * AlkalineReserve.CALCIUM_CARBONATE)
+                        / Permanence.asCalciumCarbonate(grams(1)).in("g"),
                 "CaCO3_for_2pct_in_sheet_g_per_kg_fibre",
                 Permanence.carbonateToCharge(Share.percent(100)).in("g/kg"),
                 "same_at_60pct_retention_g_charged",

@@ -115,11 +115,11 @@ class FinishingCheckValuesTest {
                         Shrinkage.ofArea(given.get("lost", Kinds.AREA_SHRINKAGE))
                                 .along();
                     case "shrunk grammage" ->
-                        Kinds.GRAMMAGE.ofSi(org.papermath.equation.Shrinkage.dryGrammage(
-                                given.get("wet", Kinds.GRAMMAGE).si(),
-                                0,
-                                given.get("along", Kinds.LINEAR_SHRINKAGE).si(),
-                                given.get("across", Kinds.LINEAR_SHRINKAGE).si()));
+                        Kinds.GRAMMAGE.ofSi(given.get("wet", Kinds.GRAMMAGE).si()
+                                / Shrinkage.of(
+                                                given.get("along", Kinds.LINEAR_SHRINKAGE),
+                                                given.get("across", Kinds.LINEAR_SHRINKAGE))
+                                        .areaFactor());
                     case "oven-dry" ->
                         Kinds.MASS.ofSi(Moisture.ovenDryOfWetBasis(
                                 given.get("mass", Kinds.MASS).si(),
