@@ -2,6 +2,7 @@ package org.papermath.mould;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -62,6 +63,8 @@ public final class FormingLayout {
             Shrinkage shrinkage,
             Quantity<Length> trim,
             Quantity<Length> strip) {
+        Objects.requireNonNull(mould, "mould");
+        Objects.requireNonNull(shrinkage, "shrinkage");
         Opening upright = Mould.openingFor(width, height, shrinkage, trim, trim);
         Opening aside = Mould.openingFor(height, width, shrinkage, trim, trim);
         Deckle deckle = mould.deckle();
@@ -126,6 +129,8 @@ public final class FormingLayout {
             Shrinkage shrinkage,
             Quantity<Length> trim,
             Quantity<Length> strip) {
+        Objects.requireNonNull(moulds, "moulds");
+        Objects.requireNonNull(shrinkage, "shrinkage");
         FormingLayout best = null;
         for (Mould mould : moulds) {
             FormingLayout layout = on(mould, width, height, shrinkage, trim, strip);
@@ -160,6 +165,7 @@ public final class FormingLayout {
             int across,
             int along,
             Quantity<Length> strip) {
+        Objects.requireNonNull(shrinkage, "shrinkage");
         if (across < 1 || along < 1) {
             throw Refused.of(
                     "layout.counts",

@@ -2,6 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -72,6 +73,7 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel standard(Furnish furnish) {
+        Objects.requireNonNull(furnish, "furnish");
         return from(Assumptions.standard(), furnish);
     }
 
@@ -84,6 +86,8 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel from(Assumptions assumptions, Furnish furnish) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
         if (!furnish.isBlend() || assumptions.find(CURVE, furnish.scope()).isPresent()) {
             return from(assumptions, furnish.scope());
         }
@@ -100,6 +104,8 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new ShrinkageModel(assumptions, scope, List.of(new Part(1, scope)));
     }
 
@@ -420,6 +426,17 @@ public final class ShrinkageModel {
      */
     public record Strip(Amount<Time> beating, Amount<LinearShrinkage> shrinkage) {
         /**
+         * Checks that nothing is missing.
+         *
+         * @param beating the hours in the studio's beater
+         * @param shrinkage what it shrank
+         */
+        public Strip {
+            Objects.requireNonNull(beating, "beating");
+            Objects.requireNonNull(shrinkage, "shrinkage");
+        }
+
+        /**
          * Makes a strip from its shrinkage.
          *
          * @param beating the hours in the studio's beater, above zero
@@ -488,6 +505,9 @@ public final class ShrinkageModel {
      *     possible
      */
     public static Calibrated calibrate(Assumptions assumptions, Scope scope, List<Strip> strips) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(strips, "strips");
         double limitTime = assumptions
                 .find("shrinkage.longest-beating", scope)
                 .map(Assumption::likelySi)
@@ -637,6 +657,9 @@ public final class ShrinkageModel {
      * @throws Refused if the difference is beyond what the table allows
      */
     public static Assumptions calibrateDirections(Assumptions assumptions, Scope scope, Shrinkage measured) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(measured, "measured");
         Assumption old = assumptions.get("shrinkage.direction-difference", scope);
         double difference = measured.acrossFraction() - measured.alongFraction();
         return assumptions.with(old.with(
