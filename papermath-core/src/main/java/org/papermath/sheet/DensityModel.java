@@ -487,6 +487,7 @@ public final class DensityModel {
             Reading<Length> caliper,
             Quantity<SheetPressure> pressure,
             Quantity<Time> beating) {
+        Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(conditioned, "conditioned");
         double w = Kinds.GRAMMAGE.siWithin(conditioned.value(), "grammage of the measured sheet", LIGHT, 2);
         double t = Kinds.LENGTH.siAboveZero(caliper.value(), "caliper of the measured sheet");
