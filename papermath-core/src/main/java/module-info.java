@@ -2,7 +2,8 @@
  * Units-aware arithmetic for people who make paper by hand: quantities, evidence, models, plans.
  *
  * <p>Public methods take and return quantities of a named kind; loops inside run on plain numbers in coherent SI.
- * Nothing here reads a clock, a locale, a file or the network.
+ * Nothing here reads a clock, a locale, a file or the network. Null is nowhere an argument unless a parameter says so;
+ * static methods, builders and records of input answer it with a {@link NullPointerException} that names the argument.
  */
 module org.papermath.core {
     requires transitive java.measure;

@@ -1,6 +1,7 @@
 package org.papermath.card;
 
 import java.util.List;
+import java.util.Objects;
 import org.papermath.plan.MakingPlan;
 
 /**
@@ -26,6 +27,7 @@ public final class MakingCard {
      * @return its card
      */
     public static MakingCard of(MakingPlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return new MakingCard(new CardWriter(plan).lines());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -70,6 +71,7 @@ public final class SvgDrawing {
      * @return the drawing
      */
     public static SvgDrawing titled(String title) {
+        Objects.requireNonNull(title, "title");
         return new SvgDrawing(title, List.of(), "");
     }
 
@@ -81,6 +83,8 @@ public final class SvgDrawing {
      * @return the drawing
      */
     public static SvgDrawing of(String title, Outline outline) {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(outline, "outline");
         return titled(title).withOutline(outline, 0, 0, "cut").withSize(outline);
     }
 
@@ -93,6 +97,8 @@ public final class SvgDrawing {
      * @return the drawing
      */
     public static SvgDrawing of(String title, Envelope envelope) {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(envelope, "envelope");
         Outline blank = envelope.blank();
         SvgDrawing drawing = titled(title).withOutline(blank, 0, 0, "cut").withSize(blank);
         for (Line line : envelope.lines()) {
@@ -144,6 +150,8 @@ public final class SvgDrawing {
      * @return the drawing
      */
     public static SvgDrawing of(String title, CutLayout layout) {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(layout, "layout");
         Outline parent = layout.parent();
         SvgDrawing drawing = titled(title).withOutline(parent, 0, 0, "sheet").withSize(parent);
         int number = 0;

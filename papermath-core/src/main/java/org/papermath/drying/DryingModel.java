@@ -3,6 +3,7 @@ package org.papermath.drying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -75,6 +76,8 @@ public final class DryingModel {
      * @return the model
      */
     public static DryingModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new DryingModel(assumptions, scope);
     }
 
@@ -106,6 +109,9 @@ public final class DryingModel {
         public Batch {
             Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass to dry");
             Kinds.AREA.siAboveZero(faceArea, "area to dry");
+            Objects.requireNonNull(start, "start");
+            Objects.requireNonNull(end, "end");
+            Objects.requireNonNull(equilibrium, "equilibrium");
         }
 
         /**
@@ -163,6 +169,11 @@ public final class DryingModel {
          */
         public static Batch of(
                 Assumptions assumptions, Scope scope, PressedSheet sheet, int sheets, SorptionModel sorption, Air air) {
+            Objects.requireNonNull(assumptions, "assumptions");
+            Objects.requireNonNull(scope, "scope");
+            Objects.requireNonNull(sheet, "sheet");
+            Objects.requireNonNull(sorption, "sorption");
+            Objects.requireNonNull(air, "air");
             if (sheets < 1) {
                 throw Refused.of(
                         "count.below-one",
@@ -788,6 +799,7 @@ public final class DryingModel {
      * @throws Refused if the number is below one
      */
     public static List<Amount<Time>> schedule(Dryer dryer, int sheets, Quantity<Time> oneLoad) {
+        Objects.requireNonNull(dryer, "dryer");
         if (sheets < 1) {
             throw Refused.of(
                     "count.below-one",
@@ -863,6 +875,8 @@ public final class DryingModel {
      * @throws Refused if the time is out of range
      */
     public static List<Load> schedule(Dryer dryer, List<Ready> posts, Quantity<Time> oneLoad) {
+        Objects.requireNonNull(dryer, "dryer");
+        Objects.requireNonNull(posts, "posts");
         double time = Kinds.TIME.siAboveZero(oneLoad, "time of a load");
         List<Ready> coming = new ArrayList<>(posts);
         coming.sort(Comparator.comparingDouble(post -> post.at().si()));
@@ -898,6 +912,10 @@ public final class DryingModel {
      */
     public static Assumptions calibrate(
             Assumptions assumptions, Dryer.FanStack dryer, Reading<Mass> lost, Quantity<Time> over, Air air) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(dryer, "dryer");
+        Objects.requireNonNull(lost, "lost");
+        Objects.requireNonNull(air, "air");
         Scope scope = Scope.at(dryer.name());
         double flow = assumptions.si("drying.delivered-share", scope)
                 * dryer.freeAirFlow().si();
@@ -947,6 +965,11 @@ public final class DryingModel {
      */
     public static Assumptions calibrate(
             Assumptions assumptions, Dryer dryer, Batch batch, Reading<Time> took, Air air) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(dryer, "dryer");
+        Objects.requireNonNull(batch, "batch");
+        Objects.requireNonNull(took, "took");
+        Objects.requireNonNull(air, "air");
         if (!(dryer instanceof Dryer.Loft || dryer instanceof Dryer.Boards)) {
             throw Refused.of(
                     "drying.calibration-dryer",

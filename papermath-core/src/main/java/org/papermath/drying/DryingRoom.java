@@ -2,6 +2,7 @@ package org.papermath.drying;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
@@ -51,6 +52,7 @@ public final class DryingRoom {
      * @throws Refused if the volume is not above zero
      */
     public static DryingRoom of(Quantity<Volume> volume, Air air) {
+        Objects.requireNonNull(air, "air");
         return new DryingRoom(Kinds.VOLUME.siAboveZero(volume, "volume of the room"), air, air, 0);
     }
 

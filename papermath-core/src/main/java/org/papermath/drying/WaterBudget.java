@@ -2,6 +2,7 @@ package org.papermath.drying;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -38,6 +39,7 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      * @throws Refused if there is no paper
      */
     public WaterBudget {
+        Objects.requireNonNull(used, "used");
         Kinds.MASS.siAboveZero(paper, "paper made");
     }
 
@@ -61,6 +63,18 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
      * @param comesBack whether it is used again rather than let go
      */
     public record Step(String name, Estimate<LiquorRatio> water, boolean comesBack) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param name the step
+         * @param water the water in it, with its usual range
+         * @param comesBack whether it is used again rather than let go
+         */
+        public Step {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(water, "water");
+        }
+
         @Override
         public String toString() {
             return name + ": " + water + (comesBack ? ", comes back" : "");

@@ -2,6 +2,7 @@ package org.papermath.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -171,6 +172,8 @@ public final class Envelope {
             Quantity<Length> height,
             Quantity<Length> thickness,
             EnvelopeAllowances allowances) {
+        Objects.requireNonNull(style, "style");
+        Objects.requireNonNull(allowances, "allowances");
         return new Envelope(
                 style,
                 Kinds.LENGTH.siAboveZero(width, "card width"),

@@ -66,6 +66,7 @@ public final class EnvelopeAllowances {
      * @throws org.papermath.quantity.Refused if one is missing
      */
     public static EnvelopeAllowances from(Assumptions assumptions) {
+        Objects.requireNonNull(assumptions, "assumptions");
         return of(
                 Kinds.LENGTH.ofSi(assumptions.si("envelope.clearance", Scope.GENERAL), "mm"),
                 Kinds.LENGTH.ofSi(assumptions.si("envelope.side-flap", Scope.GENERAL), "mm"),

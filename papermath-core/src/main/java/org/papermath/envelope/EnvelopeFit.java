@@ -2,6 +2,7 @@ package org.papermath.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
@@ -54,6 +55,8 @@ public final class EnvelopeFit {
      * @throws Refused if the thickness is out of range
      */
     public static EnvelopeFit of(MeasuredSize card, MeasuredSize inside, Quantity<Length> thickness) {
+        Objects.requireNonNull(card, "card");
+        Objects.requireNonNull(inside, "inside");
         return new EnvelopeFit(card, inside, Kinds.LENGTH.si(thickness, "thickness of the filling"), 0);
     }
 
@@ -305,6 +308,7 @@ public final class EnvelopeFit {
      */
     public static String verdict(
             Format piece, Format envelope, Quantity<Length> outsideLessInside, Quantity<Length> loose) {
+        Objects.requireNonNull(envelope, "envelope");
         if (envelope.use() != Format.Use.ENVELOPE_OUTSIDE) {
             throw Refused.of("fit.not-an-envelope", envelope + " is not an envelope.", "given", envelope.name());
         }

@@ -1,6 +1,7 @@
 package org.papermath.envelope;
 
 import java.util.Locale;
+import java.util.Objects;
 import org.papermath.quantity.Kinds;
 import org.papermath.shape.Outline;
 
@@ -12,6 +13,19 @@ import org.papermath.shape.Outline;
  * @param kind what is done along it
  */
 public record Line(Outline.Point from, Outline.Point to, Kind kind) {
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param from one end
+     * @param to the other end
+     * @param kind what is done along it
+     */
+    public Line {
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
+        Objects.requireNonNull(kind, "kind");
+    }
+
     /** What is done along a line. */
     public enum Kind {
         /** Folded when the piece is made. */

@@ -3,6 +3,7 @@ package org.papermath.evidence;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -82,6 +83,7 @@ public final class Assumptions {
      * @throws Refused if the library does not hold that edition
      */
     public static Assumptions edition(String edition) {
+        Objects.requireNonNull(edition, "edition");
         return Editions.SHIPPED.get(edition);
     }
 

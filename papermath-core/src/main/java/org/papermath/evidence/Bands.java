@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import org.papermath.quantity.Amount;
@@ -26,6 +27,17 @@ public final class Bands {
      */
     public record Use(Scope scope, List<String> ids) {
         /**
+         * Checks that nothing is missing.
+         *
+         * @param scope what they are wanted for
+         * @param ids the assumptions
+         */
+        public Use {
+            Objects.requireNonNull(scope, "scope");
+            Objects.requireNonNull(ids, "ids");
+        }
+
+        /**
          * Names assumptions of a scope.
          *
          * @param scope what they are wanted for
@@ -33,6 +45,8 @@ public final class Bands {
          * @return the use
          */
         public static Use of(Scope scope, String... ids) {
+            Objects.requireNonNull(scope, "scope");
+            Objects.requireNonNull(ids, "ids");
             return new Use(scope, List.of(ids));
         }
 
@@ -59,6 +73,8 @@ public final class Bands {
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(
             Assumptions assumptions, Scope scope, List<String> ids, Function<Assumptions, Amount<Q>> result) {
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(ids, "ids");
         return of(assumptions, List.of(new Use(scope, ids)), result);
     }
 
@@ -75,6 +91,9 @@ public final class Bands {
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(
             Assumptions assumptions, List<Use> uses, Function<Assumptions, Amount<Q>> result) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(uses, "uses");
+        Objects.requireNonNull(result, "result");
         Amount<Q> likely = result.apply(assumptions);
         List<Assumption> varied = varied(assumptions, uses);
         int n = varied.size();

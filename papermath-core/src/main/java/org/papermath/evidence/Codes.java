@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -54,6 +55,7 @@ public final class Codes {
      * @return the code; empty if it is none of this library
      */
     public static Optional<Code> find(String name) {
+        Objects.requireNonNull(name, "name");
         return Optional.ofNullable(ALL.get(name));
     }
 

@@ -1,6 +1,7 @@
 package org.papermath.evidence;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -71,6 +72,7 @@ public final class DirectMeasurements {
      * @return its meaning, unit and bounds, or empty if the id is none of these
      */
     public static Optional<Assumption> find(String id) {
+        Objects.requireNonNull(id, "id");
         return ALL.stream().filter(one -> one.id().equals(id)).findFirst();
     }
 }

@@ -37,6 +37,16 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param share its share in the squared width of the band, 0 to 1
      */
     public record Driver(Assumption assumption, double share) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param assumption the assumption
+         * @param share its share in the squared width of the band, 0 to 1
+         */
+        public Driver {
+            Objects.requireNonNull(assumption, "assumption");
+        }
+
         @Override
         public String toString() {
             return assumption.key() + " " + Math.round(100 * share) + " %";
@@ -73,6 +83,8 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(
             Amount<Q> likely, Amount<Q> low, Amount<Q> high, List<Driver> drivers) {
+        Objects.requireNonNull(low, "low");
+        Objects.requireNonNull(drivers, "drivers");
         if (low.compareTo(likely) > 0 || likely.compareTo(high) > 0) {
             throw Refused.of(
                     "estimate.order",

@@ -2,6 +2,7 @@ package org.papermath.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A result and what it should not be read without.
@@ -30,6 +31,8 @@ public record Noted<T>(T value, List<Notice> notices) {
      * @return the pair
      */
     public static <T> Noted<T> of(T value, Notice... notices) {
+        Objects.requireNonNull(value, "value");
+        Objects.requireNonNull(notices, "notices");
         return new Noted<>(value, List.of(notices));
     }
 

@@ -39,6 +39,9 @@ public final class Notice {
      * @return the notice
      */
     public static Notice note(String code, String text, Object... namesAndValues) {
+        Objects.requireNonNull(code, "code");
+        Objects.requireNonNull(text, "text");
+        Objects.requireNonNull(namesAndValues, "namesAndValues");
         return new Notice(Level.NOTE, code, text, named(namesAndValues));
     }
 
@@ -51,6 +54,9 @@ public final class Notice {
      * @return the notice
      */
     public static Notice warning(String code, String text, Object... namesAndValues) {
+        Objects.requireNonNull(code, "code");
+        Objects.requireNonNull(text, "text");
+        Objects.requireNonNull(namesAndValues, "namesAndValues");
         return new Notice(Level.WARNING, code, text, named(namesAndValues));
     }
 

@@ -37,6 +37,7 @@ public final class Reading<Q extends Quantity<Q>> {
      * @throws Refused if the error is of another kind or below zero, or the error of a temperature is not in kelvin
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(Amount<Q> value, Amount<Q> error) {
+        Objects.requireNonNull(value, "value");
         // Comparing refuses an error of another kind; an error of zero is well, also where the kind itself begins
         // above zero.
         value.compareTo(error);

@@ -36,6 +36,7 @@ public final class Scope {
      * @throws Refused if a name is empty or holds one of {@code [ ] @}
      */
     public static Scope of(String... subject) {
+        Objects.requireNonNull(subject, "subject");
         List<String> names = new ArrayList<>();
         for (String name : subject) {
             if (!names.contains(requireName(name))) {
@@ -53,6 +54,7 @@ public final class Scope {
      * @throws Refused if the name is empty or holds one of {@code [ ] @}
      */
     public static Scope at(String place) {
+        Objects.requireNonNull(place, "place");
         return GENERAL.on(place);
     }
 

@@ -1,5 +1,6 @@
 package org.papermath.evidence;
 
+import java.util.Objects;
 import org.papermath.quantity.Refused;
 
 /**
@@ -15,6 +16,7 @@ public record Source(String text) {
      * @throws Refused if there is none
      */
     public Source {
+        Objects.requireNonNull(text, "text");
         if (text.isBlank()) {
             throw Refused.of(
                     "source.blank", "source: no text given. Name the published work, or say how the value came about.");

@@ -1,5 +1,6 @@
 package org.papermath.evidence;
 
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -58,6 +59,8 @@ public final class StatedTwice {
      */
     public static <Q extends Quantity<Q>> Optional<Notice> compare(
             String what, Amount<Q> first, Amount<Q> second, Quantity<Dimensionless> most) {
+        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(first, "first");
         double part = Kinds.NUMBER.siWithin(most, "most the figures may differ", 0, 1);
         double a = first.si();
         double b = first.kind().si(second, what);

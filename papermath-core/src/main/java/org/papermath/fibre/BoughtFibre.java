@@ -81,6 +81,8 @@ public final class BoughtFibre {
      * @return the fibre as bought
      */
     public static BoughtFibre of(Fibre fibre, Form form) {
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(form, "form");
         return new BoughtFibre(fibre, form, null, null);
     }
 

@@ -67,6 +67,8 @@ public final class Cook {
      */
     public static Cook of(
             BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali, Quantity<Dose> dose, Quantity<Volume> liquor) {
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(alkali, "alkali");
         return new Cook(
                 fibre,
                 Kinds.MASS.siAboveZero(ovenDry, "oven-dry " + fibre.fibre() + " in the pot"),
@@ -93,6 +95,9 @@ public final class Cook {
             Alkali alkali,
             Quantity<Volume> liquor,
             Assumptions assumptions) {
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(alkali, "alkali");
+        Objects.requireNonNull(assumptions, "assumptions");
         Scope scope = Scope.of(fibre.form() == BoughtFibre.Form.RAG ? "rag-alkali" : alkali.id());
         Assumption found = assumptions
                 .find("additive.dose", scope)
@@ -124,6 +129,7 @@ public final class Cook {
             Alkali alkali,
             Quantity<SolutionStrength> strength,
             Quantity<Volume> liquor) {
+        Objects.requireNonNull(fibre, "fibre");
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry " + fibre.fibre() + " in the pot");
         double bath = Kinds.VOLUME.siAboveZero(liquor, "cooking liquor");
         double dose = Cooking.doseOfBath(Kinds.SOLUTION_STRENGTH.si(strength, alkali + " in the bath"), bath / dry);
@@ -143,6 +149,7 @@ public final class Cook {
      */
     public static Cook ofWeighed(
             BoughtFibre fibre, Quantity<Mass> ovenDry, Alkali alkali, Quantity<Mass> pure, Quantity<Volume> liquor) {
+        Objects.requireNonNull(fibre, "fibre");
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry " + fibre.fibre() + " in the pot");
         double dose = Kinds.MASS.si(pure, alkali + " weighed out") / dry;
         return of(fibre, ovenDry, alkali, Kinds.DOSE.ofSi(dose, "%"), liquor);
@@ -160,6 +167,7 @@ public final class Cook {
      */
     public static Unclear whichBase(
             Alkali alkali, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry, Quantity<Volume> liquor) {
+        Objects.requireNonNull(alkali, "alkali");
         double share = Kinds.NUMBER.siWithin(bare, alkali.toString(), 0, 1);
         double dry = Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre in the pot");
         double bath = Kinds.VOLUME.siAboveZero(liquor, "cooking liquor");

@@ -54,6 +54,10 @@ public final class Fibre {
      * @throws Refused if the id, a kin or the name is empty, or an id holds one of {@code [ ] @}
      */
     public static Fibre of(String id, String name, SourceClass sourceClass, String... kin) {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(sourceClass, "sourceClass");
+        Objects.requireNonNull(kin, "kin");
         String called = Name.check(name, "fibre");
         if (called.isEmpty()) {
             throw Refused.of("fibre.unnamed", "fibre " + Name.shown(id) + ": a name is wanted.", "id", id);

@@ -3,6 +3,7 @@ package org.papermath.fibre;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.papermath.fibre.Fibre.SourceClass;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Unclear;
@@ -104,6 +105,7 @@ public final class Fibres {
      * @throws Refused if no fibre has that id or name; the nearest is named, and none is taken in its place
      */
     public static Fibre find(String text) {
+        Objects.requireNonNull(text, "text");
         for (Fibre fibre : ALL) {
             if (fibre.id().equals(text)) {
                 return fibre;

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -45,6 +46,7 @@ public final class Furnish {
      * @return the furnish
      */
     public static Furnish of(Fibre fibre) {
+        Objects.requireNonNull(fibre, "fibre");
         Map<Fibre, Amount<Share>> all = Map.of(fibre, Kinds.SHARE.of(100, "%"));
         return new Furnish(all, all);
     }
@@ -60,6 +62,10 @@ public final class Furnish {
      * @throws Refused if a share is not above zero, a fibre stands twice or the shares do not add up to 100 %
      */
     public static Furnish of(Quantity<Share> firstShare, Fibre first, Quantity<Share> secondShare, Fibre second) {
+        Objects.requireNonNull(firstShare, "firstShare");
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(secondShare, "secondShare");
+        Objects.requireNonNull(second, "second");
         return of(List.of(firstShare, secondShare), List.of(first, second));
     }
 
@@ -82,6 +88,12 @@ public final class Furnish {
             Fibre second,
             Quantity<Share> thirdShare,
             Fibre third) {
+        Objects.requireNonNull(firstShare, "firstShare");
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(secondShare, "secondShare");
+        Objects.requireNonNull(second, "second");
+        Objects.requireNonNull(thirdShare, "thirdShare");
+        Objects.requireNonNull(third, "third");
         return of(List.of(firstShare, secondShare, thirdShare), List.of(first, second, third));
     }
 
@@ -93,6 +105,7 @@ public final class Furnish {
      * @throws Refused if there is no fibre, a share is not above zero or the shares do not add up to 100 %
      */
     public static Furnish of(Map<Fibre, ? extends Quantity<Share>> shares) {
+        Objects.requireNonNull(shares, "shares");
         List<Quantity<Share>> each = new ArrayList<>();
         List<Fibre> fibres = new ArrayList<>();
         shares.forEach((fibre, share) -> {
@@ -110,6 +123,7 @@ public final class Furnish {
      * @throws Refused if there is no fibre or a mass is not above zero
      */
     public static Furnish ofMasses(Map<Fibre, ? extends Quantity<Mass>> ovenDry) {
+        Objects.requireNonNull(ovenDry, "ovenDry");
         Map<Fibre, Amount<Mass>> masses = new LinkedHashMap<>();
         double sum = 0;
         for (Map.Entry<Fibre, ? extends Quantity<Mass>> part : ovenDry.entrySet()) {

@@ -3,6 +3,7 @@ package org.papermath.fibre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
@@ -93,6 +94,7 @@ public final class SorptionModel {
      * @throws Refused if there is no isotherm for one of the fibres
      */
     public static SorptionModel standard(Furnish furnish) {
+        Objects.requireNonNull(furnish, "furnish");
         return from(Assumptions.standard(), furnish);
     }
 
@@ -105,6 +107,8 @@ public final class SorptionModel {
      * @throws Refused if the store has no isotherm for it
      */
     public static SorptionModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new SorptionModel(assumptions, List.of(Part.of(1, assumptions, scope)), false, false);
     }
 
@@ -118,6 +122,8 @@ public final class SorptionModel {
      * @throws Refused if the store has no isotherm for one of the fibres
      */
     public static SorptionModel from(Assumptions assumptions, Furnish furnish) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
         boolean own = IDS.stream()
                 .allMatch(id -> assumptions.find(id, furnish.scope()).isPresent());
         if (own || !furnish.isBlend()) {
@@ -302,6 +308,7 @@ public final class SorptionModel {
      */
     public static Assumptions calibrate(
             Assumptions assumptions, Scope scope, Reading<Mass> inAir, Reading<Mass> ovenDry, Air air) {
+        Objects.requireNonNull(ovenDry, "ovenDry");
         double dry = Kinds.MASS.siAboveZero(ovenDry.value(), "oven-dry mass");
         double wet = inAir.value().si();
         if (!(wet > dry)) {

@@ -72,6 +72,9 @@ public final class Format {
      */
     public static Format of(
             String name, FormatSystem system, Use use, Quantity<Length> side, Quantity<Length> otherSide) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(system, "system");
+        Objects.requireNonNull(use, "use");
         return of(name, system, use, side, otherSide, null, null, 0);
     }
 

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -202,6 +203,7 @@ public final class Formats {
      * @throws Refused if no format has the name
      */
     public static Format find(String name) {
+        Objects.requireNonNull(name, "name");
         String wanted = key(name);
         Format exact = BY_NAME.get(wanted);
         if (exact != null) {
@@ -299,6 +301,7 @@ public final class Formats {
      * @throws Refused if the clearance is out of range
      */
     public static List<Format> envelopesTaking(Format piece, Quantity<Length> clearance) {
+        Objects.requireNonNull(piece, "piece");
         return envelopesTaking(piece.width(), piece.height(), clearance);
     }
 

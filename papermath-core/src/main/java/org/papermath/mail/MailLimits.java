@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.measure.Quantity;
@@ -80,6 +81,7 @@ public final class MailLimits {
      * @throws Refused if the library ships none for it
      */
     public static MailLimits of(String country) {
+        Objects.requireNonNull(country, "country");
         for (Map.Entry<String, MailLimits> entry : Shipped.TABLE.entrySet()) {
             if (entry.getKey().equalsIgnoreCase(country.strip())) {
                 return entry.getValue();
@@ -109,6 +111,7 @@ public final class MailLimits {
      * @throws Refused if the text cannot be read or is of more than one country
      */
     public static MailLimits read(CharSequence table) {
+        Objects.requireNonNull(table, "table");
         Map<String, MailLimits> found = parse(table.toString());
         if (found.size() != 1) {
             throw Refused.of(

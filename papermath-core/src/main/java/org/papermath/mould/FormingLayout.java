@@ -2,6 +2,7 @@ package org.papermath.mould;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -63,6 +64,8 @@ public final class FormingLayout {
             Shrinkage shrinkage,
             Quantity<Length> trim,
             Quantity<Length> strip) {
+        Objects.requireNonNull(mould, "mould");
+        Objects.requireNonNull(shrinkage, "shrinkage");
         Opening upright = Mould.openingFor(width, height, shrinkage, trim, trim);
         Opening aside = Mould.openingFor(height, width, shrinkage, trim, trim);
         Deckle deckle = mould.deckle();
@@ -129,6 +132,8 @@ public final class FormingLayout {
             Quantity<Length> trim,
             Quantity<Length> strip,
             int pieces) {
+        Objects.requireNonNull(moulds, "moulds");
+        Objects.requireNonNull(shrinkage, "shrinkage");
         if (pieces < 1) {
             throw Refused.of(
                     "layout.pieces",
@@ -173,6 +178,7 @@ public final class FormingLayout {
             int across,
             int along,
             Quantity<Length> strip) {
+        Objects.requireNonNull(shrinkage, "shrinkage");
         if (across < 1 || along < 1) {
             throw Refused.of(
                     "layout.counts",

@@ -45,6 +45,8 @@ public final class Mould {
      * @throws Refused if the name is blank
      */
     public static Mould of(String name, Deckle deckle) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(deckle, "deckle");
         String called = Name.check(name, "mould");
         if (called.isEmpty()) {
             throw Refused.of("mould.unnamed", "mould: a name is wanted.", "given", name);
@@ -60,6 +62,7 @@ public final class Mould {
      * @return the opening
      */
     public static Opening openingFor(Format finished, Shrinkage shrinkage) {
+        Objects.requireNonNull(finished, "finished");
         return openingFor(finished.width(), finished.height(), shrinkage);
     }
 
@@ -93,6 +96,7 @@ public final class Mould {
             Shrinkage shrinkage,
             Quantity<Length> trimAcross,
             Quantity<Length> trimAlong) {
+        Objects.requireNonNull(shrinkage, "shrinkage");
         double w = Kinds.LENGTH.siAboveZero(width, "finished width") + Kinds.LENGTH.si(trimAcross, "trim across");
         double h = Kinds.LENGTH.siAboveZero(height, "finished height") + Kinds.LENGTH.si(trimAlong, "trim along");
         return new Opening(
@@ -108,6 +112,8 @@ public final class Mould {
      * @return the outline of the opening
      */
     public static Outline openingFor(Outline finished, Shrinkage shrinkage) {
+        Objects.requireNonNull(finished, "finished");
+        Objects.requireNonNull(shrinkage, "shrinkage");
         return finished.beforeShrinkage(shrinkage);
     }
 

@@ -1,5 +1,6 @@
 package org.papermath.mould;
 
+import java.util.Objects;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.papermath.quantity.Amount;
@@ -13,6 +14,17 @@ import org.papermath.shape.Outline;
  * @param height the side along
  */
 public record Opening(Amount<Length> width, Amount<Length> height) {
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param width the side across
+     * @param height the side along
+     */
+    public Opening {
+        Objects.requireNonNull(width, "width");
+        Objects.requireNonNull(height, "height");
+    }
+
     /**
      * Returns the area.
      *

@@ -72,6 +72,7 @@ public final class Order {
          * @throws Refused if one of that name was added before
          */
         public Builder recipe(Recipe recipe) {
+            Objects.requireNonNull(recipe, "recipe");
             said.once("the recipe " + recipe.name(), recipes, recipe, Recipe::name);
             return this;
         }
@@ -84,6 +85,7 @@ public final class Order {
          * @throws Refused if one of that name was added before
          */
         public Builder piece(Piece piece) {
+            Objects.requireNonNull(piece, "piece");
             said.once("the piece " + piece.name(), pieces, piece, Piece::name);
             return this;
         }
@@ -96,6 +98,7 @@ public final class Order {
          * @throws Refused if it is out of range or was said before
          */
         public Builder due(LocalDate date) {
+            Objects.requireNonNull(date, "date");
             said.once("the date");
             due = Limits.day(date, "date of the order");
             return this;
@@ -109,6 +112,7 @@ public final class Order {
          * @throws Refused if it was said before
          */
         public Builder weighedIn(Air air) {
+            Objects.requireNonNull(air, "air");
             said.once("the air of weighing");
             weighedIn = air;
             return this;

@@ -143,6 +143,7 @@ public final class Piece {
      * @throws Refused if a name is empty or the count is out of range
      */
     public static Builder of(String name, int count, String recipe) {
+        Objects.requireNonNull(recipe, "recipe");
         String called = Named.require("piece", name);
         return new Builder(
                 called,
@@ -208,6 +209,7 @@ public final class Piece {
          * @throws Refused if the size was said before
          */
         public Builder size(Format size) {
+            Objects.requireNonNull(size, "size");
             size(size.width(), size.height());
             format = size;
             return this;
@@ -247,6 +249,7 @@ public final class Piece {
          * @throws Refused if a target was said before
          */
         public Builder sample(Sample pattern) {
+            Objects.requireNonNull(pattern, "pattern");
             targetOnce();
             sample = pattern;
             return this;
@@ -329,6 +332,7 @@ public final class Piece {
          * @return this builder
          */
         public Builder edge(Edge how) {
+            Objects.requireNonNull(how, "how");
             edge = how;
             return this;
         }
@@ -368,6 +372,8 @@ public final class Piece {
          * @throws Refused if it was said before
          */
         public Builder envelopeFor(String piece, EnvelopeStyle how) {
+            Objects.requireNonNull(piece, "piece");
+            Objects.requireNonNull(how, "how");
             said.once("what the envelope is for");
             envelopeFor = Named.require("piece in the envelope ", name, piece);
             style = how;
@@ -407,6 +413,7 @@ public final class Piece {
          * @throws Refused if the table has no such country, or it was said before
          */
         public Builder mailedIn(String country) {
+            Objects.requireNonNull(country, "country");
             said.once("the country of mailing");
             mail = MailLimits.of(country).country();
             return this;
@@ -419,6 +426,7 @@ public final class Piece {
          * @return this builder
          */
         public Builder dryer(String dryerName) {
+            Objects.requireNonNull(dryerName, "dryerName");
             dryer = Named.require("dryer of piece ", name, dryerName);
             return this;
         }

@@ -64,6 +64,7 @@ public final class Recipe {
      * @throws Refused if the name is empty
      */
     public static Builder of(String name, Furnish furnish) {
+        Objects.requireNonNull(furnish, "furnish");
         return new Builder(Named.require("recipe", name), furnish);
     }
 
@@ -121,6 +122,7 @@ public final class Recipe {
          * @throws Refused if the dose is out of range or the additive was added before
          */
         public Builder additive(Additive additive, Quantity<Dose> dose) {
+            Objects.requireNonNull(additive, "additive");
             said.once(
                     additive.name(),
                     additives,

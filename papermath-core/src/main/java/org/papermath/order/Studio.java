@@ -121,6 +121,7 @@ public final class Studio {
          * @throws Refused if one was said before
          */
         public Builder beater(Beater machine) {
+            Objects.requireNonNull(machine, "machine");
             said.once("the beater");
             beater = machine;
             return this;
@@ -134,6 +135,7 @@ public final class Studio {
          * @throws Refused if one was said before
          */
         public Builder vat(Vat tank) {
+            Objects.requireNonNull(tank, "tank");
             said.once("the vat");
             vat = tank;
             return this;
@@ -147,6 +149,7 @@ public final class Studio {
          * @throws Refused if one of that name was added before
          */
         public Builder mould(Mould mould) {
+            Objects.requireNonNull(mould, "mould");
             said.once("the mould " + mould.name(), moulds, mould, Mould::name);
             return this;
         }
@@ -159,6 +162,7 @@ public final class Studio {
          * @throws Refused if one was said before
          */
         public Builder press(Press machine) {
+            Objects.requireNonNull(machine, "machine");
             said.once("the press");
             press = machine;
             return this;
@@ -172,6 +176,7 @@ public final class Studio {
          * @throws Refused if they were said before
          */
         public Builder felts(Felts set) {
+            Objects.requireNonNull(set, "set");
             said.once("the felts");
             felts = set;
             return this;
@@ -185,6 +190,7 @@ public final class Studio {
          * @throws Refused if one of that name was added before
          */
         public Builder dryer(Dryer dryer) {
+            Objects.requireNonNull(dryer, "dryer");
             said.once("the dryer " + dryer.name(), dryers, dryer, Dryer::name);
             return this;
         }
@@ -197,6 +203,7 @@ public final class Studio {
          * @throws Refused if it was said before
          */
         public Builder room(Air air) {
+            Objects.requireNonNull(air, "air");
             said.once("the air of the room");
             room = air;
             return this;
@@ -211,6 +218,7 @@ public final class Studio {
          * @throws Refused if the mass is out of range or the fibre was added before
          */
         public Builder onHand(Fibre fibre, Quantity<Mass> ovenDry) {
+            Objects.requireNonNull(fibre, "fibre");
             said.once(fibre.name() + " on hand");
             onHand.put(fibre, Limits.ON_HAND.check(ovenDry, "on hand of ", fibre.name()));
             return this;
@@ -281,6 +289,7 @@ public final class Studio {
          * @return this builder
          */
         public Builder assumptions(Assumptions known) {
+            Objects.requireNonNull(known, "known");
             assumptions = known;
             return this;
         }

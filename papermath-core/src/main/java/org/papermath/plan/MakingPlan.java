@@ -3,6 +3,7 @@ package org.papermath.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.quantity.Time;
 import org.papermath.engine.Accounts;
 import org.papermath.engine.Engine;
@@ -70,6 +71,8 @@ public final class MakingPlan {
      * @throws Refused if the order cannot be made at all, such as a vat to be thicker than the stock it is charged from
      */
     public static MakingPlan of(Order order, Studio studio) {
+        Objects.requireNonNull(studio, "studio");
+        Objects.requireNonNull(order, "order");
         return plan(order, studio, true);
     }
 
@@ -83,6 +86,8 @@ public final class MakingPlan {
      * @throws Refused as {@link #of}
      */
     public static MakingPlan withoutBands(Order order, Studio studio) {
+        Objects.requireNonNull(studio, "studio");
+        Objects.requireNonNull(order, "order");
         return plan(order, studio, false);
     }
 

@@ -1,5 +1,6 @@
 package org.papermath.press;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -63,6 +64,7 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      * @throws Refused if a value is out of range
      */
     public static Lever of(Assumptions assumptions, Quantity<Length> length, int people) {
+        Objects.requireNonNull(assumptions, "assumptions");
         return of(length, people, assumptions.amount("press.hand-force", Scope.GENERAL, Kinds.FORCE));
     }
 

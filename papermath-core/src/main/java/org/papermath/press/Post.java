@@ -2,6 +2,7 @@ package org.papermath.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -64,6 +65,9 @@ public final class Post {
      * @throws Refused if there are not n + 1 felts for n sheets, or a value is out of range
      */
     public static Post of(Assumptions assumptions, Scope scope, Felts felts, int sheets, Quantity<Mass> couchedSheet) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(felts, "felts");
         if (sheets < 1) {
             throw Refused.of(
                     "count.below-one",
@@ -104,6 +108,7 @@ public final class Post {
      * @return one less than the felts
      */
     public static int largest(Felts felts) {
+        Objects.requireNonNull(felts, "felts");
         return felts.count() - 1;
     }
 

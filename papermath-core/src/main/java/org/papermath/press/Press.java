@@ -138,6 +138,7 @@ public final class Press {
      */
     public static Press of(
             String name, Quantity<Force> jack, Quantity<Length> platenWidth, Quantity<Length> platenLength) {
+        Objects.requireNonNull(name, "name");
         String called = Name.checkKey(name, "press");
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");

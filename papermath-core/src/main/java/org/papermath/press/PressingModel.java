@@ -2,6 +2,7 @@ package org.papermath.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -105,6 +106,8 @@ public final class PressingModel {
      * @throws Refused if the store lacks one of its numbers
      */
     public static PressingModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new PressingModel(assumptions, scope);
     }
 
@@ -373,6 +376,7 @@ public final class PressingModel {
             Quantity<WaterRetention> retention,
             Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
+        Objects.requireNonNull(press, "press");
         return calibrate(assumptions, Scope.at(press.name()), sheet, pressedMass, retention, pressure, hold);
     }
 
@@ -398,6 +402,10 @@ public final class PressingModel {
             Quantity<WaterRetention> retention,
             Quantity<SheetPressure> pressure,
             Quantity<Time> hold) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(sheet, "sheet");
+        Objects.requireNonNull(pressedMass, "pressedMass");
         PressingModel model = from(assumptions, scope);
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
         double p = model.pressed(pressure);

@@ -1,6 +1,7 @@
 package org.papermath.press;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
@@ -97,6 +98,7 @@ public final class Screw {
      * @throws Refused if a value is out of range
      */
     public static Screw steel(Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter) {
+        Objects.requireNonNull(assumptions, "assumptions");
         return assumed(assumptions, lead, meanDiameter, "steel");
     }
 
@@ -122,6 +124,7 @@ public final class Screw {
      * @throws Refused if a value is out of range
      */
     public static Screw wooden(Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter) {
+        Objects.requireNonNull(assumptions, "assumptions");
         return assumed(assumptions, lead, meanDiameter, "wood");
     }
 

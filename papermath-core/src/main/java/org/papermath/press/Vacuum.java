@@ -1,5 +1,6 @@
 package org.papermath.press;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
@@ -25,6 +26,8 @@ public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
      * @throws Refused as {@link #of(Quantity)}
      */
     public Vacuum {
+        Objects.requireNonNull(drawn, "drawn");
+        Objects.requireNonNull(atmosphere, "atmosphere");
         requireBelow(drawn, atmosphere);
     }
 

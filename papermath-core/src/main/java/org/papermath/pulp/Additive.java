@@ -78,6 +78,8 @@ public final class Additive {
      * @throws Refused if the name is empty
      */
     public static Additive of(String name, Purpose purpose) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(purpose, "purpose");
         String called = Name.checkKey(name, "additive");
         if (called.isEmpty()) {
             throw Refused.of("additive.unnamed", "additive: a name is wanted.");

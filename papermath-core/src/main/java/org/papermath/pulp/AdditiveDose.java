@@ -3,6 +3,7 @@ package org.papermath.pulp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -34,6 +35,7 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @throws Refused if the dose is out of range
      */
     public AdditiveDose {
+        Objects.requireNonNull(additive, "additive");
         dose = Limits.DOSE.check(dose, "dose of ", additive.name());
     }
 
@@ -46,6 +48,7 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @throws org.papermath.quantity.Refused if the dose is out of range
      */
     public static AdditiveDose of(Additive additive, Quantity<Dose> dose) {
+        Objects.requireNonNull(additive, "additive");
         return new AdditiveDose(additive, Limits.DOSE.check(dose, "dose of ", additive.name()));
     }
 
@@ -59,6 +62,7 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @throws Refused if a value is out of range, or the dose comes out above 50 %
      */
     public static AdditiveDose ofProduct(Additive additive, Quantity<Mass> product, Quantity<Mass> ovenDry) {
+        Objects.requireNonNull(additive, "additive");
         double dose = Additives.doseOfProduct(
                 Kinds.MASS.si(product, "product of " + additive.name()),
                 active(additive),
@@ -137,6 +141,7 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @return the same in order; equals keep theirs
      */
     public static List<AdditiveDose> inOrder(List<AdditiveDose> doses) {
+        Objects.requireNonNull(doses, "doses");
         return doses.stream()
                 .sorted(Comparator.comparing(
                         (AdditiveDose dose) -> dose.additive().purpose()))
@@ -149,7 +154,18 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @param at the time after the first addition
      * @param dose the dose
      */
-    public record Addition(Amount<Time> at, AdditiveDose dose) {}
+    public record Addition(Amount<Time> at, AdditiveDose dose) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param at the time after the first addition
+         * @param dose the dose
+         */
+        public Addition {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(dose, "dose");
+        }
+    }
 
     /**
      * Sets out doses in the usual order with a wait between them, so that each has spread through the stock before the
@@ -160,6 +176,8 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      * @return what goes in when, counted from the first addition; empty for no doses
      */
     public static List<Addition> timetable(List<AdditiveDose> doses, Assumptions assumptions) {
+        Objects.requireNonNull(doses, "doses");
+        Objects.requireNonNull(assumptions, "assumptions");
         List<Addition> table = new ArrayList<>();
         double at = 0;
         for (AdditiveDose dose : inOrder(doses)) {
@@ -183,6 +201,7 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
      */
     public static Unclear whichBase(
             String what, Quantity<Dimensionless> bare, Quantity<Mass> ovenDry, Quantity<Volume> bath) {
+        Objects.requireNonNull(what, "what");
         double share = Kinds.NUMBER.siWithin(bare, what, 0, 1);
         Amount<Dimensionless> given = Kinds.NUMBER.ofSi(share, "%");
         Amount<Mass> onFibre = Kinds.MASS.ofSi(share * Kinds.MASS.si(ovenDry, "oven-dry fibre"), "g");

@@ -1,5 +1,6 @@
 package org.papermath.pulp;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -22,6 +23,19 @@ import org.papermath.quantity.SolutionStrength;
  */
 public record AdditiveSolution(Additive additive, Amount<SolutionStrength> strength, Amount<Volume> volume) {
     /**
+     * Checks that nothing is missing.
+     *
+     * @param additive what is in it
+     * @param strength active matter over volume
+     * @param volume how much of it there is
+     */
+    public AdditiveSolution {
+        Objects.requireNonNull(additive, "additive");
+        Objects.requireNonNull(strength, "strength");
+        Objects.requireNonNull(volume, "volume");
+    }
+
+    /**
      * Makes a solution of a weighed product. At these strengths the volume of the water is taken for that of the
      * solution.
      *
@@ -32,6 +46,7 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
      * @throws Refused if a value is out of range
      */
     public static AdditiveSolution of(Additive additive, Quantity<Mass> product, Quantity<Volume> volume) {
+        Objects.requireNonNull(additive, "additive");
         double litres = Kinds.VOLUME.siAboveZero(volume, "volume of the solution");
         double active = additive.activeFraction().map(Amount::si).orElse(1.0)
                 * Kinds.MASS.si(product, "product of " + additive.name());

@@ -35,6 +35,7 @@ public final class Beater {
      * @throws Refused if a value is out of range
      */
     public static Beater of(String name, Quantity<Volume> trough, Quantity<Mass> ratedLoad) {
+        Objects.requireNonNull(name, "name");
         String called = Name.checkKey(name, "beater");
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");

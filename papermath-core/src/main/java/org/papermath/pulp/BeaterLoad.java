@@ -38,6 +38,7 @@ public final class BeaterLoad {
      * @throws Refused if the fibre alone takes up more than the trough
      */
     public static BeaterLoad filling(Beater beater, Quantity<Mass> ovenDry) {
+        Objects.requireNonNull(beater, "beater");
         return new BeaterLoad(beater, Pulp.ofOvenDry(ovenDry).inStock(beater.trough()));
     }
 
@@ -50,6 +51,8 @@ public final class BeaterLoad {
      * @throws Refused if the pulp is more than the trough turns
      */
     public static BeaterLoad of(Beater beater, Pulp pulp) {
+        Objects.requireNonNull(beater, "beater");
+        Objects.requireNonNull(pulp, "pulp");
         if (pulp.volume().si() > beater.trough().si() * (1 + COUNT_GUARD)) {
             throw Refused.of(
                     "beater.overfull",
@@ -75,6 +78,7 @@ public final class BeaterLoad {
      * @throws Refused if the mass is not above zero, or the job is of more than a million loads
      */
     public static int count(Quantity<Mass> total, Beater beater) {
+        Objects.requireNonNull(beater, "beater");
         double fibre = Kinds.MASS.siAboveZero(total, "fibre to beat");
         double loads = Math.max(1, Math.ceil(fibre / beater.ratedLoad().si() - COUNT_GUARD));
         if (loads > 1e6) {
@@ -99,6 +103,7 @@ public final class BeaterLoad {
      * @throws Refused as {@link #count}
      */
     public static List<BeaterLoad> equal(Quantity<Mass> total, Beater beater) {
+        Objects.requireNonNull(beater, "beater");
         int count = count(total, beater);
         double each = Kinds.MASS.si(total, "fibre to beat") / count;
         return Collections.nCopies(count, filling(beater, Kinds.MASS.ofSi(each, "g")));

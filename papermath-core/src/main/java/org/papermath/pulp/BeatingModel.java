@@ -1,6 +1,7 @@
 package org.papermath.pulp;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.papermath.equation.Beating;
@@ -52,6 +53,8 @@ public final class BeatingModel {
      * @throws Refused if there is no rate for the fibre, or the limit does not lie above the unbeaten value
      */
     public static BeatingModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         double start = assumptions.si("beating.drainability-unbeaten", scope);
         double limit = assumptions.si("beating.drainability-limit", scope);
         if (!(limit > start)) {
@@ -75,6 +78,7 @@ public final class BeatingModel {
      * @throws Refused if there is no rate for the fibre
      */
     public static BeatingModel standard(Scope scope) {
+        Objects.requireNonNull(scope, "scope");
         return from(Assumptions.standard(), scope);
     }
 
@@ -180,6 +184,9 @@ public final class BeatingModel {
      */
     public static Assumptions calibrate(
             Assumptions assumptions, Scope scope, List<BeatingRecord.Point<SchopperRiegler>> readings) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(readings, "readings");
         Assumptions result = assumptions;
         List<BeatingRecord.Point<SchopperRiegler>> beaten =
                 readings.stream().filter(point -> point.time().value().si() > 0).toList();

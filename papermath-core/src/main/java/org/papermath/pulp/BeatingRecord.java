@@ -3,6 +3,7 @@ package org.papermath.pulp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.papermath.evidence.Reading;
@@ -33,6 +34,17 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
      */
     public record Point<Q extends Quantity<Q>>(Reading<Time> time, Reading<Q> drainability) {
         /**
+         * Checks that nothing is missing.
+         *
+         * @param time the beating time
+         * @param drainability the value read after it
+         */
+        public Point {
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(drainability, "drainability");
+        }
+
+        /**
          * Makes a point.
          *
          * @param <Q> the kind of drainability
@@ -62,6 +74,7 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
      * @throws Refused if there are fewer than two readings or two at the same time
      */
     public static <Q extends Quantity<Q>> BeatingRecord<Q> of(String name, Kind<Q> kind, List<Point<Q>> points) {
+        Objects.requireNonNull(points, "points");
         if (points.size() < 2) {
             throw Refused.of(
                     "beating.record-too-short",

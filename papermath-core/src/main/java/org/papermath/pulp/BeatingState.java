@@ -2,6 +2,7 @@ package org.papermath.pulp;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
@@ -84,6 +85,7 @@ public final class BeatingState {
      * @throws org.papermath.quantity.Refused if the time is out of range
      */
     public static BeatingState after(Assumptions assumptions, Furnish furnish, String beater, Quantity<Time> time) {
+        requireAll(assumptions, furnish, beater);
         double seconds = Kinds.TIME.si(time, "beating time");
         Laws laws = new Laws(assumptions, furnish, beater);
         double[] states = laws.states(seconds);
@@ -104,6 +106,7 @@ public final class BeatingState {
      */
     public static BeatingState measured(
             Assumptions assumptions, Furnish furnish, String beater, Quantity<SchopperRiegler> number) {
+        requireAll(assumptions, furnish, beater);
         double sr = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         Laws laws = new Laws(assumptions, furnish, beater);
         if (laws.laws.size() == 1) {
@@ -117,6 +120,12 @@ public final class BeatingState {
         }
         double fraction = Roots.between(0, 1, x -> laws.mixed(laws.states(dose(x))) - sr);
         return laws.in(laws.states(dose(fraction)), sr);
+    }
+
+    private static void requireAll(Assumptions assumptions, Furnish furnish, String beater) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
+        Objects.requireNonNull(beater, "beater");
     }
 
     /** A dose for every number from 0 to 1, none for 0 and without end for 1. */

@@ -1,5 +1,6 @@
 package org.papermath.pulp;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
@@ -53,6 +54,8 @@ public final class BeatingTime {
      */
     public static Amount<Time> forLoad(
             Assumptions assumptions, Quantity<Time> time, Quantity<Mass> load, Quantity<Mass> other, Beater beater) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(beater, "beater");
         double hours = Kinds.TIME.siAboveZero(time, "beating time");
         double first = inRange(assumptions, load, "load", beater);
         double second = inRange(assumptions, other, "other load", beater);
@@ -78,6 +81,8 @@ public final class BeatingTime {
             BeaterGeometry machine,
             Quantity<Mass> other,
             BeaterGeometry otherMachine) {
+        Objects.requireNonNull(machine, "machine");
+        Objects.requireNonNull(otherMachine, "otherMachine");
         double seconds = BeaterArithmetic.timeAtSameEdgePerMass(
                 Kinds.TIME.siAboveZero(time, "beating time"),
                 Kinds.MASS.siAboveZero(load, "load"),
@@ -121,6 +126,8 @@ public final class BeatingTime {
      * @return the refusal, to be thrown
      */
     public static Refused noFactor(Beater from, Beater to) {
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
         return Refused.of(
                 "beating.other-machine-without-factor",
                 "beating time: the hours were kept on " + from.name() + "; what " + to.name()
@@ -143,6 +150,8 @@ public final class BeatingTime {
      * @source derived here from Sindall, The Manufacture of Paper, 1908, ch. IX, against studio practice
      */
     public static Noted<Amount<Time>> ofMillHours(Quantity<Time> millHours, Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         double seconds = Kinds.TIME.si(millHours, "mill hours");
         var factor = assumptions.get("beating.mill-hour", scope);
         Amount<Time> value = Kinds.TIME.ofSi(seconds * factor.likelySi(), "h");

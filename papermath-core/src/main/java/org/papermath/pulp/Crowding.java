@@ -1,6 +1,7 @@
 package org.papermath.pulp;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -40,6 +41,8 @@ public final class Crowding {
      * @throws org.papermath.quantity.Refused if the fibre has no length or coarseness
      */
     public static Crowding from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new Crowding(
                 assumptions.si("fibre.length", scope),
                 assumptions.si("fibre.coarseness", scope),
@@ -55,6 +58,7 @@ public final class Crowding {
      * @throws org.papermath.quantity.Refused if the fibre has no length or coarseness
      */
     public static Crowding standard(Scope scope) {
+        Objects.requireNonNull(scope, "scope");
         return from(Assumptions.standard(), scope);
     }
 

@@ -2,6 +2,7 @@ package org.papermath.pulp;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.papermath.air.Water;
@@ -68,6 +69,8 @@ public final class DrainabilityModel {
      * @return the model
      */
     public static DrainabilityModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new DrainabilityModel(
                 assumptions.get("freeness.chart-offset", scope),
                 assumptions.get("drainage.resistance-factor", scope),
@@ -217,6 +220,8 @@ public final class DrainabilityModel {
             Scope scope,
             Quantity<SchopperRiegler> number,
             Reading<FiltrationResistance> resistance) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         DrainabilityModel model = from(assumptions, scope);
         double value = Kinds.SCHOPPER_RIEGLER.siWithin(number, "Schopper-Riegler number", LEAST_SR, model.mostNumber);
         double alpha = Kinds.FILTRATION_RESISTANCE.siAboveZero(resistance.value(), "specific filtration resistance");
@@ -246,6 +251,7 @@ public final class DrainabilityModel {
      */
     public static Assumptions calibrateChart(
             Assumptions assumptions, Scope scope, Reading<SchopperRiegler> number, Reading<CanadianFreeness> freeness) {
+        Objects.requireNonNull(freeness, "freeness");
         double csf =
                 Kinds.CANADIAN_FREENESS.siWithin(freeness.value(), "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
         double sr = Kinds.SCHOPPER_RIEGLER.si(number.value(), "Schopper-Riegler number");
@@ -293,6 +299,7 @@ public final class DrainabilityModel {
      */
     public static List<Notice> cautions(
             Assumptions assumptions, Quantity<Consistency> stock, Quantity<Temperature> temperature) {
+        Objects.requireNonNull(assumptions, "assumptions");
         Assumption c0 = assumptions.get("freeness.csf-consistency", Scope.GENERAL);
         Assumption t0 = assumptions.get("freeness.csf-temperature", Scope.GENERAL);
         Amount<Consistency> c =

@@ -2,6 +2,7 @@ package org.papermath.pulp;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -63,7 +64,20 @@ public final class RetentionModel {
      * @param fibre the oven-dry fibre in it
      * @param additive what is not fibre, oven-dry; empty where there is none
      */
-    public record MakeUp(Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive) {}
+    public record MakeUp(Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param conditioned the grammage as weighed, with the moisture in it
+         * @param fibre the oven-dry fibre in it
+         * @param additive what is not fibre, oven-dry; empty where there is none
+         */
+        public MakeUp {
+            Objects.requireNonNull(conditioned, "conditioned");
+            Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(additive, "additive");
+        }
+    }
 
     private RetentionModel(Assumptions assumptions, double fibre) {
         this.assumptions = assumptions;
@@ -78,6 +92,8 @@ public final class RetentionModel {
      * @return the model
      */
     public static RetentionModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new RetentionModel(assumptions, assumptions.si("vat.retention", scope));
     }
 
@@ -124,6 +140,8 @@ public final class RetentionModel {
      * @return the scope
      */
     public static Scope scope(Additive additive, Circumstance circumstance) {
+        Objects.requireNonNull(additive, "additive");
+        Objects.requireNonNull(circumstance, "circumstance");
         String name = additive.name().toLowerCase(Locale.ROOT).replaceAll("[\\[\\]@]", "-");
         Scope scope = Scope.of(name, additive.purpose().subject());
         return circumstance.place.isEmpty() ? scope : scope.on(circumstance.place);
@@ -350,6 +368,10 @@ public final class RetentionModel {
      */
     public static Assumptions calibrate(
             Assumptions assumptions, Additive additive, Circumstance circumstance, Reading<Share> retention) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(additive, "additive");
+        Objects.requireNonNull(circumstance, "circumstance");
+        Objects.requireNonNull(retention, "retention");
         Scope scope = scope(additive, circumstance);
         return assumptions.with(measured(assumptions.get("additive.retention", scope), scope, retention));
     }
@@ -364,6 +386,9 @@ public final class RetentionModel {
      * @throws Refused if the retention is out of range
      */
     public static Assumptions calibrate(Assumptions assumptions, Scope scope, Reading<Share> retention) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(retention, "retention");
         return assumptions.with(measured(assumptions.get("vat.retention", scope), scope, retention));
     }
 

@@ -2,6 +2,7 @@ package org.papermath.pulp;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.papermath.quantity.Amount;
@@ -68,6 +69,7 @@ public record RollLowering(List<Step> steps) {
      * @throws Refused if there is none, or two are not in order
      */
     public RollLowering {
+        Objects.requireNonNull(steps, "steps");
         steps = List.copyOf(steps);
         if (steps.isEmpty()) {
             throw Refused.of("beater.roll-empty", "settings of the roll: none given; one or more is wanted.");
@@ -94,6 +96,7 @@ public record RollLowering(List<Step> steps) {
      * @throws Refused if there is none, or two are not in order
      */
     public static RollLowering of(Step... steps) {
+        Objects.requireNonNull(steps, "steps");
         return new RollLowering(List.of(steps));
     }
 

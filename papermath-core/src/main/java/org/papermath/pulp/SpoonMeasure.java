@@ -1,5 +1,6 @@
 package org.papermath.pulp;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -17,6 +18,17 @@ import org.papermath.quantity.Refused;
  */
 public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
     /**
+     * Checks that nothing is missing.
+     *
+     * @param powder the name of the powder
+     * @param bulkDensity its mass over the volume it fills as spooned
+     */
+    public SpoonMeasure {
+        Objects.requireNonNull(powder, "powder");
+        Objects.requireNonNull(bulkDensity, "bulkDensity");
+    }
+
+    /**
      * Makes the measure from a known bulk density.
      *
      * @param powder the name of the powder
@@ -25,6 +37,7 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      * @throws Refused if the density is out of range
      */
     public static SpoonMeasure of(String powder, Quantity<ApparentDensity> bulkDensity) {
+        Objects.requireNonNull(powder, "powder");
         return new SpoonMeasure(
                 powder,
                 Kinds.DENSITY.check(bulkDensity, "bulk density of " + powder).to("g/mL"));
@@ -41,6 +54,7 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      * @throws Refused if a value is out of range
      */
     public static SpoonMeasure weighed(String powder, Quantity<Volume> spoon, int spoons, Quantity<Mass> mass) {
+        Objects.requireNonNull(powder, "powder");
         if (spoons < 1) {
             throw Refused.of(
                     "additive.no-spoons",
@@ -63,6 +77,7 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      * @return the refusal, to be thrown
      */
     public static Refused bulkDensityWanted(String powder, Quantity<Volume> volume) {
+        Objects.requireNonNull(powder, "powder");
         String given = Kinds.VOLUME.check(volume, "volume of " + powder).toString();
         return Refused.of(
                 "additive.bulk-density-wanted",

@@ -1,5 +1,6 @@
 package org.papermath.pulp;
 
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.papermath.equation.Beating;
@@ -55,6 +56,8 @@ public final class WaterRetentionModel {
      *     beaten
      */
     public static WaterRetentionModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         double unbeaten = assumptions.si("beating.drainability-unbeaten", scope);
         double well = assumptions.si("fibre.drainability-well-beaten", scope);
         double valueUnbeaten = assumptions.si("fibre.water-retention-unbeaten", scope);
@@ -88,6 +91,7 @@ public final class WaterRetentionModel {
      * @throws Refused if the fibre has no values
      */
     public static WaterRetentionModel standard(Scope scope) {
+        Objects.requireNonNull(scope, "scope");
         return from(Assumptions.standard(), scope);
     }
 
@@ -135,6 +139,7 @@ public final class WaterRetentionModel {
      * @throws Refused if the value is out of range
      */
     public static Noted<Amount<WaterRetention>> measured(Quantity<WaterRetention> value, Spin spin) {
+        Objects.requireNonNull(spin, "spin");
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.check(value, "water retention value");
         if (spin == Spin.AT_900_G) {
             return Noted.of(
@@ -167,6 +172,7 @@ public final class WaterRetentionModel {
             Quantity<SchopperRiegler> number,
             Reading<WaterRetention> value,
             Spin spin) {
+        Objects.requireNonNull(value, "value");
         if (spin == Spin.AT_900_G) {
             throw Refused.of(
                     "water-retention.spin-refused",

@@ -1,5 +1,6 @@
 package org.papermath.quantity;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 
 /** Mass over area of a sheet (ISO 536), also called substance or basis weight. */
@@ -24,6 +25,7 @@ public interface Grammage extends Quantity<Grammage> {
      * @throws Refused if the value is not a number or out of range
      */
     static Amount<Grammage> pounds(double value, ReamBasis basis) {
+        Objects.requireNonNull(basis, "basis");
         return basis.grammageOfPounds(value);
     }
 }

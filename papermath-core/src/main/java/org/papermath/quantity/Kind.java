@@ -420,6 +420,9 @@ public final class Kind<Q extends Quantity<Q>> {
     private Amount<Q> amount(Quantity<Q> quantity, String what) {
         // Erased generics let a quantity of any kind through; look at what it says of itself.
         Quantity<?> seen = quantity;
+        if (seen == null) {
+            throw new NullPointerException(what + ": null given; " + article(name) + " is wanted here.");
+        }
         if (seen instanceof Amount<?> amount) {
             if (amount.kind() != this) {
                 throw Refused.of(

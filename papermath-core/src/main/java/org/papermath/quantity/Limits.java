@@ -1,6 +1,7 @@
 package org.papermath.quantity;
 
 import java.time.LocalDate;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -184,6 +185,8 @@ public final class Limits {
      * @throws Refused if it is before {@link #FIRST_DAY} or after {@link #LAST_DAY}
      */
     public static LocalDate day(LocalDate day, String what) {
+        Objects.requireNonNull(day, "day");
+        Objects.requireNonNull(what, "what");
         if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
             throw Refused.of(
                     "date.range",

@@ -1,6 +1,7 @@
 package org.papermath.quantity;
 
 import java.util.HexFormat;
+import java.util.Objects;
 
 /**
  * What a name is made of: signs that can be seen, and not too many of them. Builders and the reader of documents judge
@@ -23,6 +24,8 @@ public final class Name {
      * @throws Refused if it is longer than {@link #MOST} characters, or has one that cannot be shown
      */
     public static String check(String name, String what) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(what, "what");
         if (isPlain(name)) {
             return name;
         }
@@ -46,6 +49,8 @@ public final class Name {
      * @throws Refused as {@link #check}, and if it has one of the signs by which places of values are written
      */
     public static String checkKey(String name, String what) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(what, "what");
         String bare = check(name, what);
         if (hasSign(bare)) {
             throw Refused.of(
@@ -67,6 +72,7 @@ public final class Name {
      * @return whether one of {@code [ ] @} is in it
      */
     public static boolean hasSign(String text) {
+        Objects.requireNonNull(text, "text");
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c == '[' || c == ']' || c == '@') {
@@ -96,6 +102,7 @@ public final class Name {
      * @return the sentence
      */
     public static String longer(String text) {
+        Objects.requireNonNull(text, "text");
         return "the text has " + text.length() + " characters; at most " + MOST + " fit here. Shorten it.";
     }
 
@@ -107,6 +114,7 @@ public final class Name {
      * @return the sentence
      */
     public static String hidden(String text, int at) {
+        Objects.requireNonNull(text, "text");
         char c = text.charAt(at);
         String code = "\\u" + HexFormat.of().toHexDigits(c);
         if (Character.isSurrogate(c) && !isPair(text, at)) {
@@ -130,6 +138,7 @@ public final class Name {
      * @return the place of the character; -1 for none
      */
     public static int hiddenIn(String text, boolean lines) {
+        Objects.requireNonNull(text, "text");
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c >= ' ' && c < 0x7F) {
@@ -189,6 +198,7 @@ public final class Name {
      * @return the text, or its beginning
      */
     public static String shown(String text) {
+        Objects.requireNonNull(text, "text");
         if (text.length() <= SHOWN && hiddenIn(text, false) < 0) {
             return text;
         }

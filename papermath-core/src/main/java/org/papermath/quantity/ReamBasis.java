@@ -297,6 +297,7 @@ public final class ReamBasis {
      */
     public static List<Match> fitting(
             double pounds, Quantity<Grammage> found, Quantity<Dimensionless> tolerance, List<ReamBasis> among) {
+        Objects.requireNonNull(among, "among");
         double measured = Kinds.GRAMMAGE.si(found, "grammage found");
         double within = Kinds.NUMBER.siWithin(tolerance, "tolerance", 0, 1);
         List<Match> matches = new ArrayList<>();

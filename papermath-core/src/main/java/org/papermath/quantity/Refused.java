@@ -2,6 +2,7 @@ package org.papermath.quantity;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * An input that cannot be: out of its hard range, of the wrong kind, not a number, or against a balance.
@@ -31,6 +32,9 @@ public final class Refused extends PapermathException {
      * @return the refusal, to be thrown
      */
     public static Refused of(String code, String message, Object... namesAndValues) {
+        Objects.requireNonNull(code, "code");
+        Objects.requireNonNull(message, "message");
+        Objects.requireNonNull(namesAndValues, "namesAndValues");
         return new Refused(code, message, named(namesAndValues));
     }
 

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -409,6 +410,8 @@ public final class Units {
      * @throws Unclear if the unit has more than one meaning, such as a plain "ton"
      */
     public static <Q extends Quantity<Q>> Amount<Q> read(Kind<Q> kind, CharSequence text) {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(text, "text");
         Amount<Q> usual = readUsual(kind, text.toString());
         return usual != null ? usual : readAny(kind, text.toString().strip());
     }
@@ -678,6 +681,7 @@ public final class Units {
      * @return the text
      */
     public static String print(Amount<?> amount) {
+        Objects.requireNonNull(amount, "amount");
         StringBuilder out = new StringBuilder();
         print(amount, out);
         return out.toString();
@@ -690,6 +694,8 @@ public final class Units {
      * @param out the text that goes on with it
      */
     public static void print(Amount<?> amount, StringBuilder out) {
+        Objects.requireNonNull(amount, "amount");
+        Objects.requireNonNull(out, "out");
         Symbol symbol = amount.symbol();
         if (symbol == null) {
             // A unit outside the table, such as a pound of a ream, is written in the first unit of its kind.

@@ -49,6 +49,8 @@ public final class BatchRecord {
      * @throws Refused if the name cannot be one or the day is out of range
      */
     public static Builder builder(String name, LocalDate date) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(date, "date");
         String called = Name.check(name, "batch record");
         if (called.isEmpty()) {
             throw Refused.of("record.unnamed", "batch record: no name given. Give the batch a name.");
@@ -97,6 +99,8 @@ public final class BatchRecord {
          * @throws Refused if the name cannot be the name of a scope
          */
         public Builder recipe(String called, Furnish of) {
+            Objects.requireNonNull(called, "called");
+            Objects.requireNonNull(of, "of");
             recipe = named(called);
             furnish = of;
             return this;
@@ -110,6 +114,7 @@ public final class BatchRecord {
          * @throws Refused if the name cannot be the name of a scope
          */
         public Builder beater(String called) {
+            Objects.requireNonNull(called, "called");
             beater = named(called);
             return this;
         }
@@ -122,6 +127,7 @@ public final class BatchRecord {
          * @throws Refused if the name cannot be the name of a scope
          */
         public Builder vat(String called) {
+            Objects.requireNonNull(called, "called");
             vat = named(called);
             return this;
         }
@@ -134,6 +140,7 @@ public final class BatchRecord {
          * @throws Refused if the name cannot be the name of a scope
          */
         public Builder press(String called) {
+            Objects.requireNonNull(called, "called");
             press = named(called);
             return this;
         }
@@ -146,6 +153,7 @@ public final class BatchRecord {
          * @throws Refused if the name cannot be the name of a scope
          */
         public Builder dryer(String called) {
+            Objects.requireNonNull(called, "called");
             dryer = named(called);
             return this;
         }
@@ -157,6 +165,7 @@ public final class BatchRecord {
          * @return this builder
          */
         public Builder note(String text) {
+            Objects.requireNonNull(text, "text");
             note = text;
             return this;
         }
@@ -169,6 +178,8 @@ public final class BatchRecord {
          * @return this builder
          */
         public Builder planned(String figure, Amount<?> value) {
+            Objects.requireNonNull(figure, "figure");
+            Objects.requireNonNull(value, "value");
             planned.put(figure, value);
             return this;
         }
@@ -180,6 +191,7 @@ public final class BatchRecord {
          * @return this builder
          */
         public Builder add(Measurement... measured) {
+            Objects.requireNonNull(measured, "measured");
             measurements.addAll(List.of(measured));
             return this;
         }

@@ -125,6 +125,9 @@ public final class Calibration {
      * @return what was found
      */
     public static Calibration of(Assumptions assumptions, List<BatchRecord> records, List<Dryer> dryers) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(records, "records");
+        Objects.requireNonNull(dryers, "dryers");
         return new Run(assumptions, records, dryers).done();
     }
 

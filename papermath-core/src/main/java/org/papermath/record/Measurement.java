@@ -1,5 +1,6 @@
 package org.papermath.record;
 
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
@@ -39,7 +40,20 @@ public sealed interface Measurement {
      * @param asBought the mass as bought
      * @param dried the mass after drying
      */
-    record MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) implements Measurement {}
+    record MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param fibre the fibre
+         * @param asBought the mass as bought
+         * @param dried the mass after drying
+         */
+        public MoistureSample {
+            Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(asBought, "asBought");
+            Objects.requireNonNull(dried, "dried");
+        }
+    }
 
     /**
      * Fibre weighed for the batch.
@@ -47,7 +61,18 @@ public sealed interface Measurement {
      * @param fibre the fibre
      * @param asBought the mass as bought
      */
-    record FibreWeighed(Fibre fibre, Reading<Mass> asBought) implements Measurement {}
+    record FibreWeighed(Fibre fibre, Reading<Mass> asBought) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param fibre the fibre
+         * @param asBought the mass as bought
+         */
+        public FibreWeighed {
+            Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(asBought, "asBought");
+        }
+    }
 
     /**
      * A load of the beater.
@@ -57,6 +82,19 @@ public sealed interface Measurement {
      * @param filled the fibre over that of a full load
      */
     record Load(Reading<Volume> stock, Reading<Time> time, Amount<Share> filled) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param stock the volume of fibre and water together
+         * @param time how long it was beaten
+         * @param filled the fibre over that of a full load
+         */
+        public Load {
+            Objects.requireNonNull(stock, "stock");
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(filled, "filled");
+        }
+
         /**
          * Notes a full load.
          *
@@ -74,7 +112,18 @@ public sealed interface Measurement {
      * @param beating the time so far
      * @param number the number
      */
-    record NumberRead(Reading<Time> beating, Reading<SchopperRiegler> number) implements Measurement {}
+    record NumberRead(Reading<Time> beating, Reading<SchopperRiegler> number) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param beating the time so far
+         * @param number the number
+         */
+        public NumberRead {
+            Objects.requireNonNull(beating, "beating");
+            Objects.requireNonNull(number, "number");
+        }
+    }
 
     /**
      * A Canadian Standard freeness read after a beating time, zero for unbeaten stock. It is kept as it was measured.
@@ -82,7 +131,18 @@ public sealed interface Measurement {
      * @param beating the time so far
      * @param freeness the freeness
      */
-    record FreenessRead(Reading<Time> beating, Reading<CanadianFreeness> freeness) implements Measurement {}
+    record FreenessRead(Reading<Time> beating, Reading<CanadianFreeness> freeness) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param beating the time so far
+         * @param freeness the freeness
+         */
+        public FreenessRead {
+            Objects.requireNonNull(beating, "beating");
+            Objects.requireNonNull(freeness, "freeness");
+        }
+    }
 
     /**
      * A sheet timed on the mould until the sheen has gone.
@@ -94,14 +154,38 @@ public sealed interface Measurement {
      */
     record TimedSheet(
             Reading<Time> time, Reading<Length> depth, Reading<FibreConcentration> stock, Amount<Temperature> water)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param time the time
+         * @param depth the depth of stock at the start
+         * @param stock oven-dry fibre in a litre of that stock
+         * @param water the temperature of the vat
+         */
+        public TimedSheet {
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(depth, "depth");
+            Objects.requireNonNull(stock, "stock");
+            Objects.requireNonNull(water, "water");
+        }
+    }
 
     /**
      * The stock in the vat.
      *
      * @param volume the volume
      */
-    record VatFilled(Reading<Volume> volume) implements Measurement {}
+    record VatFilled(Reading<Volume> volume) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param volume the volume
+         */
+        public VatFilled {
+            Objects.requireNonNull(volume, "volume");
+        }
+    }
 
     /**
      * A litre of what drips off the mould and a litre of the stirred vat, both dried.
@@ -109,7 +193,18 @@ public sealed interface Measurement {
      * @param dripping oven-dry solids in a litre that drips off
      * @param vat oven-dry solids in a litre of the vat
      */
-    record WaterDried(Reading<FibreConcentration> dripping, Reading<FibreConcentration> vat) implements Measurement {}
+    record WaterDried(Reading<FibreConcentration> dripping, Reading<FibreConcentration> vat) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param dripping oven-dry solids in a litre that drips off
+         * @param vat oven-dry solids in a litre of the vat
+         */
+        public WaterDried {
+            Objects.requireNonNull(dripping, "dripping");
+            Objects.requireNonNull(vat, "vat");
+        }
+    }
 
     /**
      * One sheet followed through couching and pressing to the oven.
@@ -126,7 +221,24 @@ public sealed interface Measurement {
             Reading<Mass> ovenDry,
             Reading<Length> width,
             Reading<Length> height)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param couched the mass as couched
+         * @param pressed the mass out of the press, if it was weighed there
+         * @param ovenDry the mass out of the oven
+         * @param width the width as couched
+         * @param height the height as couched
+         */
+        public WeighedSheet {
+            Objects.requireNonNull(couched, "couched");
+            Objects.requireNonNull(pressed, "pressed");
+            Objects.requireNonNull(ovenDry, "ovenDry");
+            Objects.requireNonNull(width, "width");
+            Objects.requireNonNull(height, "height");
+        }
+    }
 
     /**
      * How the post was pressed.
@@ -136,7 +248,20 @@ public sealed interface Measurement {
      * @param hold the time at load
      */
     record Pressed(Optional<Reading<Force>> force, Reading<SheetPressure> pressure, Reading<Time> hold)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param force the force of the press, if it was read
+         * @param pressure the pressure on the sheets
+         * @param hold the time at load
+         */
+        public Pressed {
+            Objects.requireNonNull(force, "force");
+            Objects.requireNonNull(pressure, "pressure");
+            Objects.requireNonNull(hold, "hold");
+        }
+    }
 
     /**
      * Sheets or pieces counted at a step.
@@ -155,6 +280,7 @@ public sealed interface Measurement {
          * @throws Refused if none was handled, or the rejected are fewer than none or more than all
          */
         public Count {
+            Objects.requireNonNull(step, "step");
             if (handled < 1 || rejected < 0 || rejected > handled) {
                 throw Refused.of(
                         "record.count",
@@ -189,7 +315,27 @@ public sealed interface Measurement {
             Amount<Area> faces,
             int changes,
             Air air)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param before their mass when it began, all together
+         * @param after their mass when it ended
+         * @param time the time between
+         * @param ovenDry their oven-dry mass, all together
+         * @param faces the area of one face of all of them
+         * @param changes changes of blotters in that time; 0 where there are none
+         * @param air the air of the room
+         */
+        public Dried {
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(after, "after");
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(ovenDry, "ovenDry");
+            Objects.requireNonNull(faces, "faces");
+            Objects.requireNonNull(air, "air");
+        }
+    }
 
     /**
      * A finished sheet on scale and ruler.
@@ -208,7 +354,26 @@ public sealed interface Measurement {
             Optional<Reading<Length>> caliper,
             Optional<Reading<Mass>> ovenDry,
             Air air)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param width its width, across
+         * @param height its height, along
+         * @param mass its mass in the air
+         * @param caliper its caliper, if it was measured
+         * @param ovenDry its mass out of the oven, if it was dried once more
+         * @param air the air it had lain in
+         */
+        public Finished {
+            Objects.requireNonNull(width, "width");
+            Objects.requireNonNull(height, "height");
+            Objects.requireNonNull(mass, "mass");
+            Objects.requireNonNull(caliper, "caliper");
+            Objects.requireNonNull(ovenDry, "ovenDry");
+            Objects.requireNonNull(air, "air");
+        }
+    }
 
     /**
      * Marks on a sheet or strip before and after drying.
@@ -225,7 +390,24 @@ public sealed interface Measurement {
             Reading<Length> dryAlong,
             Reading<Length> wetAcross,
             Reading<Length> dryAcross)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param restraint what held it while it dried
+         * @param wetAlong the distance of the marks along the mould, wet
+         * @param dryAlong the same, dry
+         * @param wetAcross the distance of the marks across the mould, wet
+         * @param dryAcross the same, dry
+         */
+        public Marks {
+            Objects.requireNonNull(restraint, "restraint");
+            Objects.requireNonNull(wetAlong, "wetAlong");
+            Objects.requireNonNull(dryAlong, "dryAlong");
+            Objects.requireNonNull(wetAcross, "wetAcross");
+            Objects.requireNonNull(dryAcross, "dryAcross");
+        }
+    }
 
     /**
      * The time of a step.
@@ -244,6 +426,8 @@ public sealed interface Measurement {
          * @throws Refused if there is no time or no piece
          */
         public Hours {
+            Objects.requireNonNull(work, "work");
+            Objects.requireNonNull(time, "time");
             Kinds.TIME.siAboveZero(time.value(), "time of " + work.word());
             if (count < 1) {
                 throw Refused.of(
@@ -264,7 +448,20 @@ public sealed interface Measurement {
      * @param asBought the mass that was sorted and cooked, as bought
      * @param stuff the oven-dry mass of all that is left for the beater
      */
-    record Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) implements Measurement {}
+    record Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param fibre the fibre
+         * @param asBought the mass that was sorted and cooked, as bought
+         * @param stuff the oven-dry mass of all that is left for the beater
+         */
+        public Cooked {
+            Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(asBought, "asBought");
+            Objects.requireNonNull(stuff, "stuff");
+        }
+    }
 
     /**
      * One pulp read on both testers.
@@ -272,7 +469,18 @@ public sealed interface Measurement {
      * @param number its Schopper–Riegler number
      * @param freeness its Canadian Standard freeness
      */
-    record BothTesters(Reading<SchopperRiegler> number, Reading<CanadianFreeness> freeness) implements Measurement {}
+    record BothTesters(Reading<SchopperRiegler> number, Reading<CanadianFreeness> freeness) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param number its Schopper–Riegler number
+         * @param freeness its Canadian Standard freeness
+         */
+        public BothTesters {
+            Objects.requireNonNull(number, "number");
+            Objects.requireNonNull(freeness, "freeness");
+        }
+    }
 
     /**
      * The water retention value of a sample of the stock.
@@ -282,7 +490,20 @@ public sealed interface Measurement {
      * @param spin how it was spun
      */
     record WaterSpun(Reading<SchopperRiegler> number, Reading<WaterRetention> value, WaterRetentionModel.Spin spin)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param number the Schopper–Riegler number of the sample
+         * @param value its water retention value
+         * @param spin how it was spun
+         */
+        public WaterSpun {
+            Objects.requireNonNull(number, "number");
+            Objects.requireNonNull(value, "value");
+            Objects.requireNonNull(spin, "spin");
+        }
+    }
 
     /**
      * A jar of white water held beside a row of dilutions of the additive.
@@ -299,7 +520,24 @@ public sealed interface Measurement {
             Reading<Mass> given,
             Reading<Volume> vat,
             Reading<SolutionStrength> jar)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param additive the additive
+         * @param circumstance what helped to keep it in the sheet
+         * @param given what was given to the vat of it, product or active matter as the row of dilutions counts it
+         * @param vat the volume of the vat
+         * @param jar the strength of the dilution that looks the same
+         */
+        public JarCompared {
+            Objects.requireNonNull(additive, "additive");
+            Objects.requireNonNull(circumstance, "circumstance");
+            Objects.requireNonNull(given, "given");
+            Objects.requireNonNull(vat, "vat");
+            Objects.requireNonNull(jar, "jar");
+        }
+    }
 
     /**
      * A sheet burnt to ash.
@@ -318,7 +556,26 @@ public sealed interface Measurement {
             Reading<Share> sheetAsh,
             Reading<Share> fibreAsh,
             Amount<Share> residue)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param additive the filler
+         * @param circumstance what helped to keep it in the sheet
+         * @param dose filler given on oven-dry fibre
+         * @param sheetAsh ash over the oven-dry sheet
+         * @param fibreAsh ash over oven-dry fibre of the fibre alone
+         * @param residue what the filler alone leaves, over itself
+         */
+        public Burnt {
+            Objects.requireNonNull(additive, "additive");
+            Objects.requireNonNull(circumstance, "circumstance");
+            Objects.requireNonNull(dose, "dose");
+            Objects.requireNonNull(sheetAsh, "sheetAsh");
+            Objects.requireNonNull(fibreAsh, "fibreAsh");
+            Objects.requireNonNull(residue, "residue");
+        }
+    }
 
     /**
      * A strip of the finished sheet measured in two airs, at rest in each.
@@ -331,7 +588,24 @@ public sealed interface Measurement {
      */
     record TwoAirs(
             Amount<LinearShrinkage> shrunk, Reading<Length> first, Air firstAir, Reading<Length> second, Air secondAir)
-            implements Measurement {}
+            implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param shrunk what it shrank in that direction when it was dried
+         * @param first its length in the first air
+         * @param firstAir the first air
+         * @param second its length in the second air
+         * @param secondAir the second air, damper or drier
+         */
+        public TwoAirs {
+            Objects.requireNonNull(shrunk, "shrunk");
+            Objects.requireNonNull(first, "first");
+            Objects.requireNonNull(firstAir, "firstAir");
+            Objects.requireNonNull(second, "second");
+            Objects.requireNonNull(secondAir, "secondAir");
+        }
+    }
 
     /** Where sheets and pieces are rejected. */
     enum Step {

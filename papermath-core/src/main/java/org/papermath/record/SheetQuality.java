@@ -2,6 +2,7 @@ package org.papermath.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.apache.commons.statistics.distribution.TDistribution;
@@ -163,6 +164,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @throws Refused if there are fewer than three, or one is not above zero
      */
     public static <Q extends Quantity<Q>> SheetQuality<Q> of(Kind<Q> kind, List<? extends Quantity<Q>> weights) {
+        Objects.requireNonNull(weights, "weights");
         int n = weights.size();
         if (n < 3) {
             throw Refused.of(
@@ -334,6 +336,8 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @source Welch's test for unequal scatter, as in any book on statistics
      */
     public static <Q extends Quantity<Q>> Comparison compare(Summary<Q> old, Summary<Q> fresh) {
+        Objects.requireNonNull(old, "old");
+        Objects.requireNonNull(fresh, "fresh");
         old.mean().compareTo(fresh.mean());
         double ofOld = old.deviation().si() * old.deviation().si() / old.count();
         double ofNew = fresh.deviation().si() * fresh.deviation().si() / fresh.count();

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
@@ -188,6 +189,7 @@ public final class CutLayout {
             Quantity<Length> gap,
             Quantity<Length> edgeTrim,
             Set<Edge> kept) {
+        Objects.requireNonNull(kept, "kept");
         CutLayout upright = of(parentWidth, parentHeight, pieceWidth, pieceHeight, gap, edgeTrim, kept, false);
         CutLayout turned = of(parentWidth, parentHeight, pieceWidth, pieceHeight, gap, edgeTrim, kept, true);
         return turned.count() > upright.count() ? turned : upright;
@@ -216,6 +218,7 @@ public final class CutLayout {
             Quantity<Length> edgeTrim,
             Set<Edge> kept,
             boolean turned) {
+        Objects.requireNonNull(kept, "kept");
         double pw = Kinds.LENGTH.siAboveZero(parentWidth, "width of the parent sheet");
         double ph = Kinds.LENGTH.siAboveZero(parentHeight, "height of the parent sheet");
         double w = Kinds.LENGTH.siAboveZero(pieceWidth, "width of a piece");

@@ -47,6 +47,7 @@ public final class MeasuredSize {
      * @throws Refused if there are fewer than two pieces
      */
     public static MeasuredSize ofPieces(List<Outline.Point> sizes) {
+        Objects.requireNonNull(sizes, "sizes");
         int n = sizes.size();
         if (n < 2) {
             throw Refused.of(
@@ -79,6 +80,8 @@ public final class MeasuredSize {
      * @throws Refused if there are fewer than two pieces, or the lists are not of the same length
      */
     public static MeasuredSize ofPieces(List<Amount<Length>> widths, List<Amount<Length>> heights) {
+        Objects.requireNonNull(widths, "widths");
+        Objects.requireNonNull(heights, "heights");
         if (widths.size() != heights.size()) {
             throw Refused.of(
                     "size.unpaired",
@@ -115,6 +118,7 @@ public final class MeasuredSize {
             Shrinkage shrinkage,
             Quantity<LinearShrinkage> alongDeviation,
             Quantity<LinearShrinkage> acrossDeviation) {
+        Objects.requireNonNull(shrinkage, "shrinkage");
         double w = Kinds.LENGTH.siAboveZero(width, "width of the opening");
         double h = Kinds.LENGTH.siAboveZero(height, "height of the opening");
         double along =

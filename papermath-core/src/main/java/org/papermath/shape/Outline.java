@@ -3,6 +3,7 @@ package org.papermath.shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -29,6 +30,17 @@ public final class Outline {
      * @param along distance from below
      */
     public record Point(Amount<Length> across, Amount<Length> along) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param across distance from the left
+         * @param along distance from below
+         */
+        public Point {
+            Objects.requireNonNull(across, "across");
+            Objects.requireNonNull(along, "along");
+        }
+
         /**
          * Makes a point.
          *
@@ -113,6 +125,7 @@ public final class Outline {
      * @throws Refused if there are fewer than three, or edges touch or cross, or there is no area
      */
     public static Outline of(Point... corners) {
+        Objects.requireNonNull(corners, "corners");
         return of(Arrays.asList(corners));
     }
 
@@ -124,6 +137,7 @@ public final class Outline {
      * @throws Refused as {@link #of(Point...)}
      */
     public static Outline of(List<Point> corners) {
+        Objects.requireNonNull(corners, "corners");
         return ofMetres(
                 corners.stream().mapToDouble(p -> p.across().si()).toArray(),
                 corners.stream().mapToDouble(p -> p.along().si()).toArray());

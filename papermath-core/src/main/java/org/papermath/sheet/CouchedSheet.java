@@ -1,5 +1,6 @@
 package org.papermath.sheet;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -51,6 +52,7 @@ public final class CouchedSheet extends Sheet {
      */
     public static CouchedSheet weighed(
             Quantity<Mass> wet, DrySheet dry, Quantity<Length> width, Quantity<Length> height) {
+        Objects.requireNonNull(dry, "dry");
         return weighed(wet, dry.ovenDry(), width, height);
     }
 

@@ -2,6 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.papermath.equation.CaliperLaw;
@@ -119,6 +120,7 @@ public final class DensityModel {
      * @return the model
      */
     public static DensityModel standard(Furnish furnish) {
+        Objects.requireNonNull(furnish, "furnish");
         return from(Assumptions.standard(), furnish);
     }
 
@@ -144,6 +146,9 @@ public final class DensityModel {
      * @return the model
      */
     public static DensityModel from(Assumptions assumptions, Furnish furnish, String press) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
+        Objects.requireNonNull(press, "press");
         Scope whole = on(furnish.scope(), press);
         if (!furnish.isBlend()
                 || isBeaten(assumptions, whole)
@@ -167,6 +172,8 @@ public final class DensityModel {
      * @return the model
      */
     public static DensityModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new DensityModel(assumptions, scope, List.of(new Part(1, scope)));
     }
 
@@ -422,6 +429,7 @@ public final class DensityModel {
      */
     public static Noted<Estimate<ApparentDensity>> ofFreeness(
             Assumptions assumptions, Quantity<CanadianFreeness> freeness) {
+        Objects.requireNonNull(assumptions, "assumptions");
         double none = assumptions.si("sheet.density-at-no-freeness", Scope.GENERAL);
         double slope = (assumptions.si("sheet.density-at-freeness-500", Scope.GENERAL) - none) / FREENESS_500;
         double likely = Density.ofFreeness(Kinds.CANADIAN_FREENESS.si(freeness, "freeness"), none, slope);
@@ -461,6 +469,9 @@ public final class DensityModel {
             Reading<Length> caliper,
             Quantity<SheetPressure> pressure,
             BeatingState beating) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(conditioned, "conditioned");
+        Objects.requireNonNull(beating, "beating");
         double w = Kinds.GRAMMAGE.siWithin(
                 conditioned.value(),
                 "grammage of the measured sheet",
@@ -548,6 +559,7 @@ public final class DensityModel {
             Quantity<Length> error,
             Quantity<SheetPressure> pressure,
             BeatingState beating) {
+        Objects.requireNonNull(caliper, "caliper");
         if (!caliper.pressure().isWithin(CALIPER_PRESSURE, 0.1) || caliper.sheets() != 1) {
             throw Refused.of(
                     "density.caliper-pressure",

@@ -1,5 +1,6 @@
 package org.papermath.sheet;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -38,6 +39,19 @@ public final class DrySheet extends Sheet {
      * @param height its height
      */
     public record Weighed(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param mass what the scale shows
+         * @param width its width
+         * @param height its height
+         */
+        public Weighed {
+            Objects.requireNonNull(mass, "mass");
+            Objects.requireNonNull(width, "width");
+            Objects.requireNonNull(height, "height");
+        }
+
         /**
          * Says the air the sheet has lain in; the sheet is taken for finished rag paper, by the shipped assumptions.
          *

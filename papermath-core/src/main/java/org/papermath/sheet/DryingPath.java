@@ -2,6 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -22,6 +23,17 @@ public final class DryingPath {
      * @param end the moisture ratio at the end of the step
      */
     public record Step(Restraint restraint, Amount<MoistureRatio> end) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param restraint what holds the sheet
+         * @param end the moisture ratio at the end of the step
+         */
+        public Step {
+            Objects.requireNonNull(restraint, "restraint");
+            Objects.requireNonNull(end, "end");
+        }
+
         @Override
         public String toString() {
             return restraint + " to " + end;
@@ -51,6 +63,7 @@ public final class DryingPath {
      * @return the path without steps
      */
     public static DryingPath from(PressedSheet sheet) {
+        Objects.requireNonNull(sheet, "sheet");
         return from(sheet.ratio());
     }
 

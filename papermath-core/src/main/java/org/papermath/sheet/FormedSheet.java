@@ -1,5 +1,6 @@
 package org.papermath.sheet;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -50,6 +51,8 @@ public final class FormedSheet extends Sheet {
             Quantity<Mass> ovenDryFibre,
             Quantity<Length> width,
             Quantity<Length> height) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         double fibre = Kinds.MASS.siAboveZero(ovenDryFibre, "oven-dry fibre of the sheet");
         double solids = assumptions.si("web.solids-on-mould", scope);
         return new FormedSheet(
@@ -91,6 +94,8 @@ public final class FormedSheet extends Sheet {
             Quantity<Grammage> ovenDry,
             Quantity<Length> width,
             Quantity<Length> height) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         double mass = Kinds.GRAMMAGE.si(ovenDry, "oven-dry grammage on the mould")
                 * side(width, "width of the deckle")
                 * side(height, "height of the deckle");
@@ -141,6 +146,10 @@ public final class FormedSheet extends Sheet {
             Quantity<Length> height,
             Shrinkage shrinkage,
             SorptionModel sorption) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(shrinkage, "shrinkage");
+        Objects.requireNonNull(sorption, "sorption");
         double grammage = org.papermath.equation.Shrinkage.formedGrammage(
                 Kinds.GRAMMAGE.si(conditioned, "grammage wanted"),
                         sorption.ratio(Air.reference()).si(),

@@ -2,6 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.papermath.air.Air;
@@ -83,6 +84,8 @@ public final class HygroexpansionModel {
      * @throws Refused if the store lacks one of its numbers
      */
     public static HygroexpansionModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         assumptions.get("hygroexpansion.base", scope);
         assumptions.get("hygroexpansion.per-shrinkage", scope);
         return new HygroexpansionModel(assumptions, scope);
@@ -207,6 +210,9 @@ public final class HygroexpansionModel {
             SorptionModel sorption,
             Air first,
             Air second) {
+        Objects.requireNonNull(sorption, "sorption");
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(second, "second");
         double change = sorption.ratio(second).si() - sorption.ratio(first).si();
         if (Math.abs(change) < LEAST_CHANGE) {
             throw Refused.of(

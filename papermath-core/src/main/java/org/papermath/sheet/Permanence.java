@@ -2,6 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Mass;
@@ -108,6 +109,7 @@ public final class Permanence {
      */
     public static List<Requirement> checklist(
             Standard standard, DrySheet sheet, Quantity<Mass> calciumCarbonate, String declaredFibre) {
+        Objects.requireNonNull(sheet, "sheet");
         double carbonate = Kinds.MASS.si(calciumCarbonate, "calcium carbonate in the sheet");
         if (carbonate > sheet.additives().si() * (1 + 1e-12)) {
             throw Refused.of(

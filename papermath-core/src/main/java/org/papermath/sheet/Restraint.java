@@ -1,6 +1,7 @@
 package org.papermath.sheet;
 
 import java.util.List;
+import java.util.Objects;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
@@ -18,6 +19,20 @@ import org.papermath.quantity.Share;
  * @param heldAcross whether it holds across the mould
  */
 public record Restraint(String name, String subject, boolean heldAlong, boolean heldAcross) {
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param name the name in words
+     * @param subject the subject in the table of assumptions; where none is known the share is 0 across the held
+     *     direction
+     * @param heldAlong whether it holds along the mould
+     * @param heldAcross whether it holds across the mould
+     */
+    public Restraint {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(subject, "subject");
+    }
+
     /** A stack of blotters and fluted boards under weight, with a fan or without. */
     public static final Restraint STACK = new Restraint("stack", "stack", true, true);
 

@@ -2,6 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -70,6 +71,7 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel standard(Furnish furnish) {
+        Objects.requireNonNull(furnish, "furnish");
         return from(Assumptions.standard(), furnish);
     }
 
@@ -82,6 +84,8 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel from(Assumptions assumptions, Furnish furnish) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
         if (!furnish.isBlend() || assumptions.find(LIMIT, furnish.scope()).isPresent()) {
             return from(assumptions, furnish.scope());
         }
@@ -98,6 +102,8 @@ public final class ShrinkageModel {
      * @return the model
      */
     public static ShrinkageModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new ShrinkageModel(assumptions, scope, List.of(new Part(1, scope)));
     }
 
@@ -394,6 +400,17 @@ public final class ShrinkageModel {
      */
     public record Strip(BeatingState beating, Amount<LinearShrinkage> shrinkage) {
         /**
+         * Checks that nothing is missing.
+         *
+         * @param beating the hours in the studio's beater
+         * @param shrinkage what it shrank
+         */
+        public Strip {
+            Objects.requireNonNull(beating, "beating");
+            Objects.requireNonNull(shrinkage, "shrinkage");
+        }
+
+        /**
          * Makes a strip from its shrinkage.
          *
          * @param beating how far its fibre was beaten
@@ -463,6 +480,9 @@ public final class ShrinkageModel {
      * @throws Refused if no strip in range was beaten, they shrink no more than unbeaten fibre, or more than a sheet can
      */
     public static Calibrated calibrate(Assumptions assumptions, Scope scope, List<Strip> strips) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(strips, "strips");
         double end = assumptions
                 .find("shrinkage.trial-end", scope)
                 .map(Assumption::likelySi)
@@ -606,6 +626,9 @@ public final class ShrinkageModel {
      * @throws Refused if the difference is beyond what the table allows
      */
     public static Assumptions calibrateDirections(Assumptions assumptions, Scope scope, Shrinkage measured) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(measured, "measured");
         Assumption old = assumptions.get("shrinkage.direction-difference", scope);
         double difference = measured.acrossFraction() - measured.alongFraction();
         return assumptions.with(old.with(

@@ -2,6 +2,7 @@ package org.papermath.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -113,6 +114,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @return the sizing
      */
     public static SurfaceSize gelatine(Assumptions assumptions) {
+        Objects.requireNonNull(assumptions, "assumptions");
         double strength = assumptions.si("size.bath-strength", Scope.GENERAL) / 1000;
         double onPaper = assumptions.si("size.pick-up", Scope.GENERAL);
         return of(Kinds.SHARE.ofSi(strength, "%"), Kinds.NUMBER.ofSi(onPaper / strength, "%"));
@@ -155,6 +157,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @source Sindall, The Manufacture of Paper, 1908, ch. IX
      */
     public static Beaten gelatine(Assumptions assumptions, Quantity<Time> beating) {
+        Objects.requireNonNull(assumptions, "assumptions");
         double studio = Kinds.TIME.si(beating, "beating time");
         Estimate<Dose> onPaper = Bands.of(
                 assumptions,
@@ -220,6 +223,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      */
     public static List<Notice> carriedOver(
             Assumptions assumptions, Quantity<Time> weighedAfter, Quantity<Time> usedAfter) {
+        Objects.requireNonNull(assumptions, "assumptions");
         double first = pickUpAfter(assumptions, Kinds.TIME.si(weighedAfter, "beating time of the weighed sheet"));
         double second = pickUpAfter(assumptions, Kinds.TIME.si(usedAfter, "beating time of the stock"));
         if (Math.abs(second / first - 1) <= 0.1) {
@@ -243,6 +247,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @return the time with its usual range
      */
     public static Estimate<Time> curing(Assumptions assumptions) {
+        Objects.requireNonNull(assumptions, "assumptions");
         Assumption days = assumptions.get("schedule.size-cure", Scope.GENERAL);
         return Estimate.of(
                 Kinds.TIME.ofSi(days.likelySi(), "d"),
@@ -271,6 +276,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
      * @throws Refused if the mass is out of range
      */
     public static Amount<Mass> alumFor(Assumptions assumptions, Quantity<Mass> dryGelatine) {
+        Objects.requireNonNull(assumptions, "assumptions");
         return Kinds.MASS.ofSi(
                 Kinds.MASS.si(dryGelatine, "dry gelatine") * assumptions.si("size.alum", Scope.GENERAL), "g");
     }

@@ -1,5 +1,6 @@
 package org.papermath.vat;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
@@ -43,6 +44,8 @@ public final class DrainageModel {
      * @return the model
      */
     public static DrainageModel from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new DrainageModel(
                 new DrainageLaw(
                         assumptions.si("drainage.end-share", scope),

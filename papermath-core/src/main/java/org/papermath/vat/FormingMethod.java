@@ -168,6 +168,7 @@ public final class FormingMethod {
      */
     @SafeVarargs
     public static Amount<Grammage> couchedTogether(Quantity<Grammage>... layers) {
+        Objects.requireNonNull(layers, "layers");
         if (layers.length == 0) {
             throw Refused.of("forming.no-layers", "layers: none given; one or more is wanted.");
         }

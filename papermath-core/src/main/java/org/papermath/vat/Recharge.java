@@ -3,6 +3,7 @@ package org.papermath.vat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -110,6 +111,7 @@ public final class Recharge {
      * @throws Refused if a number is out of range
      */
     public static Recharge every(int every, Pulp stock, int sheets) {
+        Objects.requireNonNull(stock, "stock");
         requireCount(every, "sheets between two recharges");
         requireCount(sheets, "sheets");
         List<VatBalance.Step> steps = new ArrayList<>();

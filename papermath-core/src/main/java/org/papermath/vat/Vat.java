@@ -45,6 +45,7 @@ public final class Vat {
      * @throws Refused if a value is out of range
      */
     public static Vat of(String name, Quantity<Volume> workingVolume) {
+        Objects.requireNonNull(name, "name");
         String called = Name.checkKey(name, "vat");
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "vat: a name is wanted; calibrated values are kept under it.");

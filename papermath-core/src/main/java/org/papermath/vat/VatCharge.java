@@ -2,6 +2,7 @@ package org.papermath.vat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -70,6 +71,7 @@ public final class VatCharge {
      */
     public static VatCharge of(
             Pulp pulp, Quantity<Mass> lifted, Quantity<Share> retention, Quantity<Solids> couchedAt) {
+        Objects.requireNonNull(pulp, "pulp");
         VatBalance.Contents contents = contents(pulp);
         double lift = Kinds.MASS.siAboveZero(lifted, "stock lifted");
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
@@ -90,6 +92,9 @@ public final class VatCharge {
      * @throws Refused as {@link #of}
      */
     public static VatCharge from(Assumptions assumptions, Scope scope, Pulp pulp, Quantity<Mass> lifted) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(pulp, "pulp");
         return of(
                 pulp,
                 lifted,
@@ -109,6 +114,7 @@ public final class VatCharge {
      */
     public static VatCharge forSheet(
             Pulp pulp, Quantity<Mass> sheetFibre, Quantity<Share> retention, Quantity<Solids> couchedAt) {
+        Objects.requireNonNull(pulp, "pulp");
         double sheet = Kinds.MASS.siAboveZero(sheetFibre, "fibre of a sheet");
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
         double lift = VatBalance.liftedOfSheet(sheet, kept, pulp.consistency().si());
@@ -125,6 +131,7 @@ public final class VatCharge {
      * @throws Refused if the stock is thinner than the vat is to be
      */
     public static Mix filling(Vat vat, Quantity<Consistency> wanted, Quantity<Consistency> stock) {
+        Objects.requireNonNull(vat, "vat");
         Pulp together = Pulp.ofVolume(vat.workingVolume(), wanted);
         double c = Kinds.CONSISTENCY.siAboveZero(stock, "consistency of the stock");
         if (c < together.consistency().si()) {

@@ -1,5 +1,6 @@
 package org.papermath.vat;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.papermath.pulp.Pulp;
@@ -17,21 +18,48 @@ public sealed interface VatReading {
      *
      * @param solids its oven-dry mass
      */
-    record OfSheet(Amount<Mass> solids) implements VatReading {}
+    record OfSheet(Amount<Mass> solids) implements VatReading {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param solids its oven-dry mass
+         */
+        public OfSheet {
+            Objects.requireNonNull(solids, "solids");
+        }
+    }
 
     /**
      * The consistency of the stirred vat.
      *
      * @param consistency fibre over stock
      */
-    record OfVat(Amount<Consistency> consistency) implements VatReading {}
+    record OfVat(Amount<Consistency> consistency) implements VatReading {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param consistency fibre over stock
+         */
+        public OfVat {
+            Objects.requireNonNull(consistency, "consistency");
+        }
+    }
 
     /**
      * The consistency of what drains off the mould.
      *
      * @param consistency fibre over white water
      */
-    record OfWhiteWater(Amount<Consistency> consistency) implements VatReading {}
+    record OfWhiteWater(Amount<Consistency> consistency) implements VatReading {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param consistency fibre over white water
+         */
+        public OfWhiteWater {
+            Objects.requireNonNull(consistency, "consistency");
+        }
+    }
 
     /**
      * Weighs a couched sheet wet. The less sure way: a tenth more water looks like a tenth more sheet.

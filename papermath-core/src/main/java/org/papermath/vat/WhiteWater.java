@@ -1,5 +1,6 @@
 package org.papermath.vat;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -40,6 +41,8 @@ public final class WhiteWater {
      * @return the model
      */
     public static WhiteWater from(Assumptions assumptions, Scope scope) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
         return new WhiteWater(assumptions.si("vat.retention", scope), assumptions.si("vat.fines-retention", scope));
     }
 
@@ -169,6 +172,7 @@ public final class WhiteWater {
      */
     public static Noted<Amount<LiquorRatio>> freshWater(
             Quantity<Volume> water, Quantity<Mass> ovenDry, Assumptions assumptions) {
+        Objects.requireNonNull(assumptions, "assumptions");
         Assumption usual = assumptions.get("water.total", Scope.GENERAL);
         double ratio = Kinds.VOLUME.si(water, "fresh water") / Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre");
         Amount<LiquorRatio> value = Kinds.LIQUOR_RATIO.ofSi(ratio, "L/kg");

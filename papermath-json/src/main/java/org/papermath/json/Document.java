@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.papermath.json.tree.ForeignMembers;
 
@@ -39,6 +40,7 @@ public final class Document<T> {
      * @return the document
      */
     public static <T> Document<T> of(T value) {
+        Objects.requireNonNull(value, "value");
         return new Document<>(value, new ForeignMembers(), List.of());
     }
 

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Objects;
 
 /** Saving of documents so that a file is either the old one or the new one, never half of either. */
 public final class DocumentFiles {
@@ -37,6 +38,8 @@ public final class DocumentFiles {
      * @throws IOException if it cannot be saved; the old file is then as it was
      */
     public static void save(Path target, String text) throws IOException {
+        Objects.requireNonNull(target, "target");
+        Objects.requireNonNull(text, "text");
         ByteBuffer bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
         save(target, out -> out.write(bytes.array(), bytes.arrayOffset(), bytes.remaining()));
     }

@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Pattern;
 
 /**
@@ -23,6 +24,8 @@ public record DocumentFormat(String name, int major, int minor, List<Renamed> re
      * @param renamed the members that had other names
      */
     public DocumentFormat {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(renamed, "renamed");
         renamed = List.copyOf(renamed);
         if (!NAME.matcher(name).matches() || major < 1 || minor < 0) {
             throw new IllegalArgumentException("not a format: " + name + " " + major + "." + minor);

@@ -3,6 +3,7 @@ package org.papermath.json;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.papermath.json.kit.ObjectReader;
@@ -65,6 +66,8 @@ public final class DocumentReader<T> {
      */
     public static <T> DocumentReader<T> of(
             DocumentFormat format, Function<? super ObjectReader, ReadResult<T>> mapping) {
+        Objects.requireNonNull(format, "format");
+        Objects.requireNonNull(mapping, "mapping");
         return new DocumentReader<>(format, mapping, NONE, list -> false);
     }
 

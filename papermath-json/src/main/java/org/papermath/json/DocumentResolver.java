@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import java.io.IOException;
+import java.util.Objects;
 
 /**
  * Finds the documents a document refers to. Given by the caller: the reader opens nothing by itself.
@@ -16,7 +17,20 @@ public interface DocumentResolver {
      * @param bytes the text in UTF-8; not to be changed afterwards
      * @param next finds the documents this one refers to
      */
-    record Found(String name, byte[] bytes, DocumentResolver next) {}
+    record Found(String name, byte[] bytes, DocumentResolver next) {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param name the name for messages
+         * @param bytes the text in UTF-8; not to be changed afterwards
+         * @param next finds the documents this one refers to
+         */
+        public Found {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(bytes, "bytes");
+            Objects.requireNonNull(next, "next");
+        }
+    }
 
     /**
      * Finds a document.

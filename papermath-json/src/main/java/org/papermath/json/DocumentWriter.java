@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import java.util.Objects;
 import java.util.function.BiConsumer;
 import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.WholeDocuments;
@@ -24,6 +25,9 @@ public final class DocumentWriter {
      */
     public static <T> String write(
             DocumentFormat format, Document<T> document, BiConsumer<? super ObjectWriter, ? super T> mapping) {
+        Objects.requireNonNull(format, "format");
+        Objects.requireNonNull(document, "document");
+        Objects.requireNonNull(mapping, "mapping");
         return write(format, document, mapping, 0);
     }
 
@@ -38,6 +42,9 @@ public final class DocumentWriter {
      */
     public static <T> String writeLine(
             DocumentFormat format, Document<T> document, BiConsumer<? super ObjectWriter, ? super T> mapping) {
+        Objects.requireNonNull(format, "format");
+        Objects.requireNonNull(document, "document");
+        Objects.requireNonNull(mapping, "mapping");
         return write(format, document, mapping, WholeDocuments.ONE_LINE);
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.papermath.json.tree.JsonTree;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.quantity.Refused;
@@ -32,6 +33,7 @@ public final class FolderResolver implements DocumentResolver {
      * @throws IOException if there is no such folder
      */
     public static FolderResolver of(Path folder) throws IOException {
+        Objects.requireNonNull(folder, "folder");
         Path real = folder.toRealPath();
         if (!Files.isDirectory(real)) {
             throw new NoSuchFileException(folder.toString(), null, "not a folder");

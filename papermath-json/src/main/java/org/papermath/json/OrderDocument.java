@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import java.util.Objects;
 import org.papermath.order.Order;
 import org.papermath.order.Studio;
 
@@ -9,4 +10,15 @@ import org.papermath.order.Studio;
  * @param order the order with its recipes
  * @param studio the studio that makes it
  */
-public record OrderDocument(Order order, Studio studio) {}
+public record OrderDocument(Order order, Studio studio) {
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param order the order with its recipes
+     * @param studio the studio that makes it
+     */
+    public OrderDocument {
+        Objects.requireNonNull(order, "order");
+        Objects.requireNonNull(studio, "studio");
+    }
+}

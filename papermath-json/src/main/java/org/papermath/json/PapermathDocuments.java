@@ -3,6 +3,7 @@ package org.papermath.json;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.papermath.json.mapping.OrderMapping;
 import org.papermath.json.mapping.PlanMapping;
 import org.papermath.json.mapping.RecipeMapping;
@@ -54,6 +55,7 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<OrderDocument> readOrder(String text) {
+        Objects.requireNonNull(text, "text");
         return ORDERS.read(text);
     }
 
@@ -66,6 +68,7 @@ public final class PapermathDocuments {
      * @throws DocumentException if a document has faults
      */
     public static Document<OrderDocument> readOrder(String text, DocumentResolver resolver) {
+        Objects.requireNonNull(text, "text");
         return readOrder(text.getBytes(StandardCharsets.UTF_8), "", resolver);
     }
 
@@ -79,6 +82,9 @@ public final class PapermathDocuments {
      * @throws DocumentException if a document has faults
      */
     public static Document<OrderDocument> readOrder(byte[] bytes, String name, DocumentResolver resolver) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(resolver, "resolver");
         return ORDERS.following(resolver).read(bytes, name);
     }
 
@@ -91,6 +97,7 @@ public final class PapermathDocuments {
      * @throws IOException if the file cannot be opened
      */
     public static Document<OrderDocument> readOrder(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
         return ORDERS.read(file);
     }
 
@@ -102,6 +109,7 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<Recipe> readRecipe(String text) {
+        Objects.requireNonNull(text, "text");
         return RECIPES.read(text);
     }
 
@@ -114,6 +122,8 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<Recipe> readRecipe(byte[] bytes, String name) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
         return RECIPES.read(bytes, name);
     }
 
@@ -126,6 +136,7 @@ public final class PapermathDocuments {
      * @throws IOException if the file cannot be opened
      */
     public static Document<Recipe> readRecipe(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
         return RECIPES.read(file);
     }
 
@@ -137,6 +148,7 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<Studio> readStudio(String text) {
+        Objects.requireNonNull(text, "text");
         return STUDIOS.read(text);
     }
 
@@ -149,6 +161,8 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<Studio> readStudio(byte[] bytes, String name) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
         return STUDIOS.read(bytes, name);
     }
 
@@ -161,6 +175,7 @@ public final class PapermathDocuments {
      * @throws IOException if the file cannot be opened
      */
     public static Document<Studio> readStudio(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
         return STUDIOS.read(file);
     }
 
@@ -172,6 +187,7 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<BatchRecord> readRecord(String text) {
+        Objects.requireNonNull(text, "text");
         return RECORDS.read(text);
     }
 
@@ -184,6 +200,8 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<BatchRecord> readRecord(byte[] bytes, String name) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
         return RECORDS.read(bytes, name);
     }
 
@@ -196,6 +214,7 @@ public final class PapermathDocuments {
      * @throws IOException if the file cannot be opened
      */
     public static Document<BatchRecord> readRecord(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
         return RECORDS.read(file);
     }
 
@@ -208,6 +227,7 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<PlanDocument> readPlan(String text) {
+        Objects.requireNonNull(text, "text");
         return PLANS.read(text);
     }
 
@@ -220,6 +240,8 @@ public final class PapermathDocuments {
      * @throws DocumentException if the document has faults
      */
     public static Document<PlanDocument> readPlan(byte[] bytes, String name) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
         return PLANS.read(bytes, name);
     }
 
@@ -232,6 +254,7 @@ public final class PapermathDocuments {
      * @throws IOException if the file cannot be opened
      */
     public static Document<PlanDocument> readPlan(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
         return PLANS.read(file);
     }
 
@@ -242,6 +265,7 @@ public final class PapermathDocuments {
      * @return the text, with a line break at its end
      */
     public static String writeOrder(Document<OrderDocument> document) {
+        Objects.requireNonNull(document, "document");
         return DocumentWriter.write(OrderMapping.ORDER, document, OrderMapping::write);
     }
 
@@ -252,6 +276,7 @@ public final class PapermathDocuments {
      * @return the text, with a line break at its end
      */
     public static String writeRecipe(Document<Recipe> document) {
+        Objects.requireNonNull(document, "document");
         return DocumentWriter.write(OrderMapping.RECIPE, document, RecipeMapping::write);
     }
 
@@ -262,6 +287,7 @@ public final class PapermathDocuments {
      * @return the text, with a line break at its end
      */
     public static String writeStudio(Document<Studio> document) {
+        Objects.requireNonNull(document, "document");
         return DocumentWriter.write(OrderMapping.STUDIO, document, StudioMapping::write);
     }
 
@@ -272,6 +298,7 @@ public final class PapermathDocuments {
      * @return the text, with a line break at its end
      */
     public static String writeRecord(Document<BatchRecord> document) {
+        Objects.requireNonNull(document, "document");
         return DocumentWriter.write(RecordMapping.RECORD, document, RecordMapping::write);
     }
 
@@ -286,6 +313,9 @@ public final class PapermathDocuments {
      * @return the text, with a line break at its end
      */
     public static String writePlan(MakingPlan plan, String program, String version) {
+        Objects.requireNonNull(program, "program");
+        Objects.requireNonNull(version, "version");
+        Objects.requireNonNull(plan, "plan");
         return DocumentWriter.write(
                 PlanMapping.PLAN, Document.of(plan).writtenBy(program, version), PlanMapping::write);
     }
@@ -298,6 +328,7 @@ public final class PapermathDocuments {
      * @throws IllegalArgumentException if it is not said who wrote it
      */
     public static String writePlan(Document<PlanDocument> document) {
+        Objects.requireNonNull(document, "document");
         if (document.writtenBy().isEmpty()) {
             throw new IllegalArgumentException("a plan says who wrote it: use writtenBy(program, version)");
         }

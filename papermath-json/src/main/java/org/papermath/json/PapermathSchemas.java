@@ -1,6 +1,7 @@
 package org.papermath.json;
 
 import java.util.List;
+import java.util.Objects;
 import org.papermath.json.mapping.OrderMapping;
 import org.papermath.json.mapping.PlanMapping;
 import org.papermath.json.mapping.RecordMapping;
@@ -38,6 +39,7 @@ public final class PapermathSchemas {
      * @throws IllegalArgumentException if there is no such document
      */
     public static String text(String name) {
+        Objects.requireNonNull(name, "name");
         return switch (name) {
             case "order" -> SchemaText.of(OrderMapping.ORDER, DocumentSchemas.order(), DocumentSchemas::definition);
             case "recipe" -> SchemaText.of(OrderMapping.RECIPE, DocumentSchemas.recipe(), DocumentSchemas::definition);

@@ -11,6 +11,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.papermath.json.mapping.RecordMapping;
@@ -286,6 +287,7 @@ public final class RecordLines {
      * @return the text, with a line break at its end and none within
      */
     public static String line(Document<BatchRecord> record) {
+        Objects.requireNonNull(record, "record");
         return DocumentWriter.writeLine(RecordMapping.RECORD, record, RecordMapping::write);
     }
 
@@ -297,6 +299,8 @@ public final class RecordLines {
      * @throws IOException if the stream cannot be written
      */
     public static void write(OutputStream out, Stream<Document<BatchRecord>> records) throws IOException {
+        Objects.requireNonNull(records, "records");
+        Objects.requireNonNull(out, "out");
         for (Iterator<Document<BatchRecord>> all = records.iterator(); all.hasNext(); ) {
             out.write(line(all.next()).getBytes(StandardCharsets.UTF_8));
         }
@@ -311,6 +315,8 @@ public final class RecordLines {
      * @throws IOException if it cannot be saved; the old file is then as it was
      */
     public static void save(Path file, Stream<Document<BatchRecord>> records) throws IOException {
+        Objects.requireNonNull(file, "file");
+        Objects.requireNonNull(records, "records");
         DocumentFiles.save(file, out -> write(out, records));
     }
 

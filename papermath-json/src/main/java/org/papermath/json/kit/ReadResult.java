@@ -3,6 +3,7 @@ package org.papermath.json.kit;
 import java.util.Collection;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -46,6 +47,8 @@ public final class ReadResult<T> {
      * @return the result
      */
     public static <T> ReadResult<T> of(ValueReader place, T value) {
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(value, "value");
         return new ReadResult<>(place, value, false);
     }
 
@@ -57,6 +60,7 @@ public final class ReadResult<T> {
      * @return the result
      */
     public static <T> ReadResult<T> nothing(ValueReader place) {
+        Objects.requireNonNull(place, "place");
         return new ReadResult<>(place, null, false);
     }
 
@@ -68,6 +72,7 @@ public final class ReadResult<T> {
      * @return the result
      */
     public static <T> ReadResult<T> faulty(ValueReader place) {
+        Objects.requireNonNull(place, "place");
         return new ReadResult<>(place, null, true);
     }
 

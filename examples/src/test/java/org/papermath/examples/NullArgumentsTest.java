@@ -1,0 +1,239 @@
+package org.papermath.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.papermath.quantity.Amounts.grams;
+
+import java.lang.reflect.AnnotatedElement;
+import java.lang.reflect.Array;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.Parameter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.papermath.drying.Dryer;
+import org.papermath.drying.DryingModel;
+import org.papermath.drying.WaterBudget;
+import org.papermath.envelope.Line;
+import org.papermath.evidence.Bands;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Source;
+import org.papermath.json.DocumentFormat;
+import org.papermath.json.DocumentReader;
+import org.papermath.json.DocumentResolver;
+import org.papermath.json.OrderDocument;
+import org.papermath.json.PapermathDocuments;
+import org.papermath.json.Renamed;
+import org.papermath.json.kit.ReadResult;
+import org.papermath.json.kit.WholeDocuments;
+import org.papermath.mould.Opening;
+import org.papermath.order.Piece;
+import org.papermath.plan.MakingPlan;
+import org.papermath.press.Felts;
+import org.papermath.press.Lever;
+import org.papermath.press.Press;
+import org.papermath.press.Vacuum;
+import org.papermath.pulp.AdditiveDose;
+import org.papermath.pulp.AdditiveSolution;
+import org.papermath.pulp.BeatingRecord;
+import org.papermath.pulp.RetentionModel;
+import org.papermath.pulp.RollLowering;
+import org.papermath.pulp.SpoonMeasure;
+import org.papermath.quantity.PapermathException;
+import org.papermath.record.Measurement;
+import org.papermath.record.SheetQuality;
+import org.papermath.shape.Outline;
+import org.papermath.sheet.DrySheet;
+import org.papermath.sheet.DryingPath;
+import org.papermath.sheet.Restraint;
+import org.papermath.sheet.ShrinkageModel;
+import org.papermath.sheet.SurfaceSize;
+import org.papermath.vat.VatReading;
+
+/**
+ * Static methods, builders and records that take input answer null where none may be, and name the argument: they do
+ * not leave it to whatever trips over it later.
+ */
+class NullArgumentsTest {
+    /** A kind names what it checks with the words of its refusals. */
+    private static final Pattern QUANTITY = Pattern.compile(".+: null given; .+ is wanted here\\.");
+
+    /** Records that people make themselves; the others are results. */
+    private static final Set<Class<?>> INPUT = Set.of(
+            Bands.Use.class,
+            Estimate.Driver.class,
+            Source.class,
+            Opening.class,
+            Piece.Sample.class,
+            Felts.class,
+            Lever.class,
+            Vacuum.class,
+            AdditiveDose.class,
+            AdditiveDose.Addition.class,
+            AdditiveSolution.class,
+            RetentionModel.MakeUp.class,
+            RollLowering.class,
+            RollLowering.Step.class,
+            SpoonMeasure.class,
+            Line.class,
+            Outline.Point.class,
+            DrySheet.Weighed.class,
+            DryingPath.Step.class,
+            Restraint.class,
+            ShrinkageModel.Strip.class,
+            SurfaceSize.class,
+            WaterBudget.class,
+            WaterBudget.Step.class,
+            DocumentFormat.class,
+            Renamed.class,
+            DocumentResolver.Found.class,
+            Dryer.FanStack.class,
+            Dryer.Boards.class,
+            Dryer.Loft.class,
+            Dryer.Blotters.class,
+            DryingModel.Batch.class,
+            Press.Part.class,
+            BeatingRecord.Point.class,
+            VatReading.OfSheet.class,
+            VatReading.OfVat.class,
+            VatReading.OfWhiteWater.class,
+            OrderDocument.class);
+
+    private static List<Class<?>> types;
+    private static Samples samples;
+
+    @BeforeAll
+    static void readTypes() throws Exception {
+        types = new ArrayList<>(PublicMembersTest.exportedTypes(MakingPlan.class));
+        types.addAll(PublicMembersTest.exportedTypes(PapermathDocuments.class));
+        // It takes types that are not exported: nobody outside the module can call it.
+        types.remove(WholeDocuments.class);
+        samples = new Samples(types);
+        samples.add(Embed.order());
+        samples.add(MakingPlan.withoutBands(Embed.order(), Embed.studio()));
+        samples.add(Embed.studio().felts().orElseThrow());
+        samples.add(Embed.studio().press().orElseThrow());
+        DocumentReader.of(new DocumentFormat("one", 1, 0), document -> {
+                    samples.add(document.unasked());
+                    return ReadResult.of(document.unasked(), "one");
+                })
+                .read("{\"format\": \"papermath/one\", \"version\": \"1.0\"}");
+        samples.add(new SheetQuality.Summary<>(grams(4), grams(0.1), 10));
+    }
+
+    @Test
+    void areNamed() throws Exception {
+        Set<String> silent = new TreeSet<>();
+        int named = 0;
+        int refused = 0;
+        for (Executable door : doors()) {
+            for (int at = 0; at < door.getParameterCount(); at++) {
+                Parameter parameter = door.getParameters()[at];
+                if (parameter.getType().isPrimitive() || isNullable(parameter.getAnnotatedType())) {
+                    continue;
+                }
+                String answer = answer(door, at);
+                if (answer.equals("named")) {
+                    named++;
+                } else if (answer.equals("refused")) {
+                    refused++;
+                } else {
+                    silent.add(name(door) + " " + parameter.getName() + ": " + answer);
+                }
+            }
+        }
+        // Were most of them refused for another reason, nothing would be known about null.
+        assertThat(named).isGreaterThan(5 * refused);
+        assertThat(silent).as("arguments that are null and not named").isEmpty();
+    }
+
+    private static List<Executable> doors() {
+        List<Executable> doors = new ArrayList<>();
+        for (Class<?> type : types) {
+            for (Method method : type.getDeclaredMethods()) {
+                boolean builds = Modifier.isStatic(method.getModifiers())
+                        || type.getSimpleName().equals("Builder");
+                if (Modifier.isPublic(method.getModifiers())
+                        && builds
+                        && !method.isSynthetic()
+                        && !method.getName().equals("equals")
+                        && !(type.isEnum() && method.getName().equals("valueOf"))) {
+                    doors.add(method);
+                }
+            }
+            if (INPUT.contains(type) || (type.isRecord() && Measurement.class.isAssignableFrom(type))) {
+                doors.addAll(List.of(type.getConstructors()));
+            }
+        }
+        return doors;
+    }
+
+    private static boolean isNullable(AnnotatedElement element) {
+        return element.isAnnotationPresent(Nullable.class);
+    }
+
+    /** What a door says to null in one place, and to a sample in every other. */
+    private static String answer(Executable door, int at) throws ReflectiveOperationException {
+        Object[] arguments = new Object[door.getParameterCount()];
+        for (int i = 0; i < arguments.length; i++) {
+            if (i != at && i == arguments.length - 1 && door.isVarArgs()) {
+                arguments[i] = Array.newInstance(door.getParameterTypes()[i].getComponentType(), 0);
+            } else if (i != at) {
+                Optional<Object> sample = samples.of(door.getGenericParameterTypes()[i]);
+                if (sample.isEmpty()) {
+                    return "no sample of " + door.getGenericParameterTypes()[i];
+                }
+                arguments[i] = sample.get();
+            }
+        }
+        try {
+            if (door instanceof Constructor<?> constructor) {
+                constructor.newInstance(arguments);
+            } else {
+                Method method = (Method) door;
+                Object on = Modifier.isStatic(method.getModifiers())
+                        ? null
+                        : samples.of(method.getDeclaringClass()).orElse(null);
+                if (on == null && !Modifier.isStatic(method.getModifiers())) {
+                    return "no sample of " + method.getDeclaringClass();
+                }
+                method.invoke(on, arguments);
+            }
+            return "silent";
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof PapermathException) {
+                return "refused";
+            }
+            String message = String.valueOf(e.getCause().getMessage());
+            boolean named = e.getCause() instanceof NullPointerException
+                    && !message.startsWith("Cannot ")
+                    && (letters(message).contains(letters(door.getParameters()[at].getName()))
+                            || QUANTITY.matcher(message).matches());
+            return named ? "named" : e.getCause().getClass().getSimpleName() + " " + message;
+        }
+    }
+
+    private static String letters(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "");
+    }
+
+    private static String name(Executable door) {
+        String called = door instanceof Constructor<?> ? "new" : door.getName();
+        return door.getDeclaringClass().getCanonicalName() + "." + called
+                + Arrays.stream(door.getParameterTypes())
+                        .map(Class::getSimpleName)
+                        .collect(Collectors.joining(", ", "(", ")"));
+    }
+}
