@@ -14,10 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -30,8 +28,11 @@ import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.json.PapermathDocuments;
+import org.papermath.json.PapermathSchemas;
 import org.papermath.plan.MakingPlan;
 import org.papermath.shape.CutLayout;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Every word that people meet stands in the list of words with its origin, and none that they no longer meet. */
 class WordsTest {
@@ -39,13 +40,7 @@ class WordsTest {
     private static final String PREFIX = "org.papermath.";
     private static final Pattern ROW = Pattern.compile("((?:\"[^\"]*\")|[^,\"]*),(type|member|label|drawing),"
             + "(standard: [^,\"]+|\"standard: [^\"]+\"|trade|ours),(\"(?:[^\"]|\"\")+\"|[^,\"]+)");
-    private static final Pattern MEMBER =
-            Pattern.compile("\\b(?:required|optional|member|has)\\((?:\"([A-Za-z]+)\"|([A-Z_]+))\\)"
-                    + "|\\bobjects\\(\\w+, \"([A-Za-z]+)\"|\\b(?:required|optional|place)\\(in, \"([A-Za-z]+)\"");
-    /** What is written for documents of one's own has members that no document of the library has. */
-    private static final Set<String> OF_THE_MODULE = Set.of("PapermathModule.java", "EvidenceMapping.java");
-
-    private static final Pattern CONSTANT = Pattern.compile("static final String ([A-Z_]+) = \"([^\"]*)\"");
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     @Test
     void everyRowIsWellFormedAndHasAnOrigin() {
@@ -66,7 +61,7 @@ class WordsTest {
     }
 
     @Test
-    void everyMemberOfADocumentIsListed() throws IOException {
+    void everyMemberOfADocumentIsListed() {
         Set<String> members = members();
         assertThat(members).hasSizeGreaterThan(150);
         assertThat(listed("member")).containsExactlyInAnyOrderElementsOf(members);
@@ -142,35 +137,18 @@ class WordsTest {
         return words;
     }
 
-    /** Reads the member names out of the mappings, where each is written as a text. */
-    private static Set<String> members() throws IOException {
+    /** Reads the member names out of the schemas, in which each is described. */
+    private static Set<String> members() {
         Set<String> members = new TreeSet<>();
-        try (Stream<Path> files = Files.walk(Pages.file("papermath-json/src/main/java/org/papermath/json"))) {
-            for (Path file : (Iterable<Path>) files::iterator) {
-                String name = file.getFileName().toString();
-                if (OF_THE_MODULE.contains(name) || !name.endsWith(".java")) {
-                    continue;
-                }
-                String code = Files.readString(file).replaceAll("(?s)/\\*.*?\\*/", "");
-                Map<String, String> constants = new HashMap<>();
-                Matcher constant = CONSTANT.matcher(code);
-                while (constant.find()) {
-                    constants.put(constant.group(1), constant.group(2));
-                }
-                Matcher member = MEMBER.matcher(code);
-                while (member.find()) {
-                    String word = member.group(1) != null
-                            ? member.group(1)
-                            : member.group(2) != null
-                                    ? constants.get(member.group(2))
-                                    : member.group(3) != null ? member.group(3) : member.group(4);
-                    if (word != null) {
-                        members.add(word);
-                    }
-                }
-            }
+        for (String name : PapermathSchemas.names()) {
+            addMembers(MAPPER.readTree(PapermathSchemas.text(name)), members);
         }
         return members;
+    }
+
+    private static void addMembers(JsonNode schema, Set<String> members) {
+        members.addAll(schema.path("properties").propertyNames());
+        schema.forEach(part -> addMembers(part, members));
     }
 
     private static Set<String> publicTypes(Class<?> ofModule)

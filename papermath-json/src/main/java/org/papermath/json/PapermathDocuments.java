@@ -332,7 +332,6 @@ public final class PapermathDocuments {
         if (document.writtenBy().isEmpty()) {
             throw new IllegalArgumentException("a plan says who wrote it: use writtenBy(program, version)");
         }
-        return DocumentWriter.write(
-                PlanMapping.PLAN, document, (out, plan) -> PlanMapping.writeAgain(out, plan.written()));
+        return DocumentWriter.write(PlanMapping.PLAN, document, (out, plan) -> PlanMapping.write(out, plan.written()));
     }
 }

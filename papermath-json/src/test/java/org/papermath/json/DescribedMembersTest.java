@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.PlanMembers;
 import org.papermath.json.schema.SchemaObject;
 import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kind;
@@ -128,8 +128,8 @@ class DescribedMembersTest {
 
         boolean isFigure() {
             return at.where()
-                            .matches("/properties/(" + String.join("|", PlanMapping.LISTS) + "|"
-                                    + String.join("|", PlanMapping.OBJECTS)
+                            .matches("/properties/("
+                                    + String.join("|", PlanMembers.types().keySet())
                                     + ")(/.*)?|/\\$defs/(forecast|not-done|notice)/.*")
                     && document.equals("plan");
         }

@@ -1,7 +1,5 @@
 package org.papermath.json.kit;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +21,6 @@ public final class ValueWriter {
     static final int ONE_LINE = -1;
 
     private static final int LINE = 100;
-    private static final int FIGURES = 12;
     /** A line break with the blanks of a level behind it. */
     private static final String[] BREAKS =
             IntStream.range(0, 12).mapToObj(ValueWriter::broken).toArray(String[]::new);
@@ -214,10 +211,7 @@ public final class ValueWriter {
      * @param amount the figure
      */
     public void figure(Amount<?> amount) {
-        String[] parts = Units.print(amount).split(" ", 2);
-        String number = Units.number(
-                new BigDecimal(parts[0]).round(new MathContext(FIGURES)).doubleValue());
-        text(parts.length == 1 ? number : number + " " + parts[1]);
+        text(JsonText.figure(amount));
     }
 
     /**

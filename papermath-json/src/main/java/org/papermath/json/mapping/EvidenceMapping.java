@@ -3,6 +3,7 @@ package org.papermath.json.mapping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -160,7 +161,9 @@ public final class EvidenceMapping {
     }
 
     public static void notice(ObjectWriter out, Notice notice) {
-        PlanFigures.notice(out, notice);
+        out.member("level").text(CommonMembers.word(notice.level()));
+        out.member("code").text(notice.code());
+        out.member("text").text(notice.text());
         if (!notice.arguments().isEmpty()) {
             out.member("arguments").map(notice.arguments(), EvidenceMapping::argument);
         }
@@ -192,7 +195,7 @@ public final class EvidenceMapping {
             out.member("arguments").map(refusal.arguments(), EvidenceMapping::argument);
         }
         if (refusal instanceof Unclear unclear) {
-            PlanFigures.objects(out, "candidates", unclear.candidates(), (in, one) -> {
+            objects(out, "candidates", unclear.candidates(), (in, one) -> {
                 in.member("meaning").text(one.meaning());
                 in.member("gives").text(one.gives());
             });
@@ -241,11 +244,16 @@ public final class EvidenceMapping {
         return at.quantity(kind).map(amount -> amount);
     }
 
+    private static <T> void objects(
+            ObjectWriter out, String name, Iterable<T> all, BiConsumer<? super ObjectWriter, ? super T> one) {
+        out.member(name).list(all, (item, value) -> item.object(in -> one.accept(in, value)));
+    }
+
     /** Writes what a carrier makes of a piece. */
     public static void verdict(ObjectWriter out, MailLimits.Verdict verdict) {
         verdict.service().ifPresent(service -> out.member("service").text(service));
         verdict.step().ifPresent(step -> out.member("step").count(step));
-        PlanFigures.objects(out, "failures", verdict.failures(), (in, one) -> {
+        objects(out, "failures", verdict.failures(), (in, one) -> {
             in.member("service").text(one.service());
             in.member("limit").text(one.limit());
             in.member("direction").text(one.direction());
@@ -253,11 +261,11 @@ public final class EvidenceMapping {
             in.member("allowed").text(one.allowed());
             in.member("by").text(one.by());
         });
-        PlanFigures.objects(out, "notices", verdict.notices(), EvidenceMapping::notice);
+        objects(out, "notices", verdict.notices(), EvidenceMapping::notice);
     }
 
     public static void outline(ObjectWriter out, Outline outline) {
-        PlanFigures.objects(out, "corners", outline.corners(), (in, corner) -> {
+        objects(out, "corners", outline.corners(), (in, corner) -> {
             in.member("across").quantity(corner.across());
             in.member("along").quantity(corner.along());
         });

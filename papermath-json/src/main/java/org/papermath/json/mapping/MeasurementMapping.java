@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -65,114 +66,64 @@ public final class MeasurementMapping {
     public static final String TWO_AIRS = "two airs";
     public static final int MOST = 1_000_000_000;
 
-    private static final Map<String, Function<ObjectReader, ReadResult<? extends Measurement>>> BY_WORD =
-            new LinkedHashMap<>();
+    private static final Map<String, Format<?>> FORMATS = new LinkedHashMap<>();
 
     static {
-        BY_WORD.put(MOISTURE_SAMPLE, MeasurementMapping::moistureSample);
-        BY_WORD.put(FIBRE_WEIGHED, MeasurementMapping::fibreWeighed);
-        BY_WORD.put(LOAD, MeasurementMapping::load);
-        BY_WORD.put(NUMBER_READ, MeasurementMapping::numberRead);
-        BY_WORD.put(FREENESS_READ, MeasurementMapping::freenessRead);
-        BY_WORD.put(TIMED_SHEET, MeasurementMapping::timedSheet);
-        BY_WORD.put(VAT_FILLED, MeasurementMapping::vatFilled);
-        BY_WORD.put(WATER_DRIED, MeasurementMapping::waterDried);
-        BY_WORD.put(WEIGHED_SHEET, MeasurementMapping::weighedSheet);
-        BY_WORD.put(PRESSED, MeasurementMapping::pressed);
-        BY_WORD.put(COUNT, MeasurementMapping::count);
-        BY_WORD.put(DRIED, MeasurementMapping::dried);
-        BY_WORD.put(FINISHED, MeasurementMapping::finished);
-        BY_WORD.put(MARKS, MeasurementMapping::marks);
-        BY_WORD.put(HOURS, MeasurementMapping::hours);
-        BY_WORD.put(COOKED, MeasurementMapping::cooked);
-        BY_WORD.put(BOTH_TESTERS, MeasurementMapping::bothTesters);
-        BY_WORD.put(WATER_SPUN, MeasurementMapping::waterSpun);
-        BY_WORD.put(JAR_COMPARED, MeasurementMapping::jarCompared);
-        BY_WORD.put(BURNT, MeasurementMapping::burnt);
-        BY_WORD.put(TWO_AIRS, MeasurementMapping::twoAirs);
-    }
-
-    private MeasurementMapping() {}
-
-    public static List<String> words() {
-        return List.copyOf(BY_WORD.keySet());
-    }
-
-    public static ReadResult<Measurement> read(ObjectReader in) {
-        ReadResult<String> what = in.required("what").choice(BY_WORD.keySet(), word -> word);
-        if (what.isFaulty() || !what.isGiven()) {
-            // Of a measurement of no known sort nobody can say which members it has.
-            in.names().forEach(in::optional);
-            return in.make(() -> {
-                throw new IllegalStateException("made of a word that is not known");
-            });
-        }
-        return Objects.requireNonNull(BY_WORD.get(what.get())).apply(in).map(one -> one);
-    }
-
-    public static void write(ObjectWriter out, Measurement measurement) {
-        if (measurement instanceof Measurement.MoistureSample one) {
-            what(out, MOISTURE_SAMPLE);
+        format(MOISTURE_SAMPLE, Measurement.MoistureSample.class, MeasurementMapping::moistureSample, (out, one) -> {
             FibreMapping.write(out.member("fibre"), one.fibre());
             reading(out, "asBought", one.asBought());
             reading(out, "dried", one.dried());
-        } else if (measurement instanceof Measurement.FibreWeighed one) {
-            what(out, FIBRE_WEIGHED);
+        });
+        format(FIBRE_WEIGHED, Measurement.FibreWeighed.class, MeasurementMapping::fibreWeighed, (out, one) -> {
             FibreMapping.write(out.member("fibre"), one.fibre());
             reading(out, "asBought", one.asBought());
-        } else if (measurement instanceof Measurement.Load one) {
-            what(out, LOAD);
+        });
+        format(LOAD, Measurement.Load.class, MeasurementMapping::load, (out, one) -> {
             reading(out, "stock", one.stock());
             reading(out, "time", one.time());
             if (one.filled().si() != 1) {
                 out.member("filled").quantity(one.filled());
             }
-        } else if (measurement instanceof Measurement.NumberRead one) {
-            what(out, NUMBER_READ);
+        });
+        format(NUMBER_READ, Measurement.NumberRead.class, MeasurementMapping::numberRead, (out, one) -> {
             reading(out, "beating", one.beating());
             reading(out, "number", one.number());
-        } else if (measurement instanceof Measurement.FreenessRead one) {
-            what(out, FREENESS_READ);
+        });
+        format(FREENESS_READ, Measurement.FreenessRead.class, MeasurementMapping::freenessRead, (out, one) -> {
             reading(out, "beating", one.beating());
             reading(out, "freeness", one.freeness());
-        } else if (measurement instanceof Measurement.TimedSheet one) {
-            what(out, TIMED_SHEET);
+        });
+        format(TIMED_SHEET, Measurement.TimedSheet.class, MeasurementMapping::timedSheet, (out, one) -> {
             reading(out, "time", one.time());
             reading(out, "depth", one.depth());
             reading(out, "stock", one.stock());
             out.member("water").quantity(one.water());
-        } else if (measurement instanceof Measurement.VatFilled one) {
-            what(out, VAT_FILLED);
+        });
+        format(VAT_FILLED, Measurement.VatFilled.class, MeasurementMapping::vatFilled, (out, one) -> {
             reading(out, "volume", one.volume());
-        } else if (measurement instanceof Measurement.WaterDried one) {
-            what(out, WATER_DRIED);
+        });
+        format(WATER_DRIED, Measurement.WaterDried.class, MeasurementMapping::waterDried, (out, one) -> {
             reading(out, "dripping", one.dripping());
             reading(out, "vat", one.vat());
-        } else {
-            writeSheet(out, measurement);
-        }
-    }
-
-    private static void writeSheet(ObjectWriter out, Measurement measurement) {
-        if (measurement instanceof Measurement.WeighedSheet one) {
-            what(out, WEIGHED_SHEET);
+        });
+        format(WEIGHED_SHEET, Measurement.WeighedSheet.class, MeasurementMapping::weighedSheet, (out, one) -> {
             reading(out, "couched", one.couched());
             ReadingMapping.write(out, "pressed", one.pressed());
             reading(out, "ovenDry", one.ovenDry());
             reading(out, "width", one.width());
             reading(out, "height", one.height());
-        } else if (measurement instanceof Measurement.Pressed one) {
-            what(out, PRESSED);
+        });
+        format(PRESSED, Measurement.Pressed.class, MeasurementMapping::pressed, (out, one) -> {
             ReadingMapping.write(out, "force", one.force());
             reading(out, "pressure", one.pressure());
             reading(out, "hold", one.hold());
-        } else if (measurement instanceof Measurement.Count one) {
-            what(out, COUNT);
+        });
+        format(COUNT, Measurement.Count.class, MeasurementMapping::count, (out, one) -> {
             out.member("step").text(one.step().word());
             out.member("handled").count(one.handled());
             out.member("rejected").count(one.rejected());
-        } else if (measurement instanceof Measurement.Dried one) {
-            what(out, DRIED);
+        });
+        format(DRIED, Measurement.Dried.class, MeasurementMapping::dried, (out, one) -> {
             reading(out, "before", one.before());
             reading(out, "after", one.after());
             reading(out, "time", one.time());
@@ -180,69 +131,107 @@ public final class MeasurementMapping {
             out.member("faces").quantity(one.faces());
             out.member("changes").count(one.changes());
             out.member("air").object(in -> AirMapping.write(in, one.air()));
-        } else if (measurement instanceof Measurement.Finished one) {
-            what(out, FINISHED);
+        });
+        format(FINISHED, Measurement.Finished.class, MeasurementMapping::finished, (out, one) -> {
             reading(out, "width", one.width());
             reading(out, "height", one.height());
             reading(out, "mass", one.mass());
             ReadingMapping.write(out, "caliper", one.caliper());
             ReadingMapping.write(out, "ovenDry", one.ovenDry());
             out.member("air").object(in -> AirMapping.write(in, one.air()));
-        } else if (measurement instanceof Measurement.Marks one) {
-            what(out, MARKS);
+        });
+        format(MARKS, Measurement.Marks.class, MeasurementMapping::marks, (out, one) -> {
             restraint(out.member("restraint"), one.restraint());
             reading(out, "wetAlong", one.wetAlong());
             reading(out, "dryAlong", one.dryAlong());
             reading(out, "wetAcross", one.wetAcross());
             reading(out, "dryAcross", one.dryAcross());
-        } else if (measurement instanceof Measurement.Hours one) {
-            what(out, HOURS);
+        });
+        format(HOURS, Measurement.Hours.class, MeasurementMapping::hours, (out, one) -> {
             out.member("work").text(one.work().word());
             reading(out, "time", one.time());
             out.member("count").count(one.count());
-        } else {
-            writeTold(out, measurement);
-        }
-    }
-
-    private static void writeTold(ObjectWriter out, Measurement measurement) {
-        if (measurement instanceof Measurement.Cooked one) {
-            what(out, COOKED);
+        });
+        format(COOKED, Measurement.Cooked.class, MeasurementMapping::cooked, (out, one) -> {
             FibreMapping.write(out.member("fibre"), one.fibre());
             reading(out, "asBought", one.asBought());
             reading(out, "stuff", one.stuff());
-        } else if (measurement instanceof Measurement.BothTesters one) {
-            what(out, BOTH_TESTERS);
+        });
+        format(BOTH_TESTERS, Measurement.BothTesters.class, MeasurementMapping::bothTesters, (out, one) -> {
             reading(out, "number", one.number());
             reading(out, "freeness", one.freeness());
-        } else if (measurement instanceof Measurement.WaterSpun one) {
-            what(out, WATER_SPUN);
+        });
+        format(WATER_SPUN, Measurement.WaterSpun.class, MeasurementMapping::waterSpun, (out, one) -> {
             reading(out, "number", one.number());
             reading(out, "retention", one.value());
             out.member("spin").text(CommonMembers.word(one.spin()));
-        } else if (measurement instanceof Measurement.JarCompared one) {
-            what(out, JAR_COMPARED);
+        });
+        format(JAR_COMPARED, Measurement.JarCompared.class, MeasurementMapping::jarCompared, (out, one) -> {
             additive(out, one.additive(), one.circumstance());
             reading(out, "given", one.given());
             reading(out, "volume", one.vat());
             reading(out, "jar", one.jar());
-        } else if (measurement instanceof Measurement.Burnt one) {
-            what(out, BURNT);
+        });
+        format(BURNT, Measurement.Burnt.class, MeasurementMapping::burnt, (out, one) -> {
             additive(out, one.additive(), one.circumstance());
             reading(out, "dose", one.dose());
             reading(out, "sheetAsh", one.sheetAsh());
             reading(out, "fibreAsh", one.fibreAsh());
             out.member("residue").quantity(one.residue());
-        } else if (measurement instanceof Measurement.TwoAirs one) {
-            what(out, TWO_AIRS);
+        });
+        format(TWO_AIRS, Measurement.TwoAirs.class, MeasurementMapping::twoAirs, (out, one) -> {
             out.member("shrunk").quantity(one.shrunk());
             reading(out, "first", one.first());
             out.member("firstAir").object(in -> AirMapping.write(in, one.firstAir()));
             reading(out, "second", one.second());
             out.member("secondAir").object(in -> AirMapping.write(in, one.secondAir()));
-        } else {
-            throw new IllegalStateException("a measurement nobody writes: " + measurement);
+        });
+    }
+
+    /** How a measurement of one sort is read and written, behind the word that says which it is. */
+    private record Format<M extends Measurement>(
+            String word,
+            Class<M> type,
+            Function<ObjectReader, ReadResult<Measurement>> reading,
+            BiConsumer<ObjectWriter, M> writing) {
+        void writeMembers(ObjectWriter out, Measurement measurement) {
+            writing.accept(out, type.cast(measurement));
         }
+    }
+
+    private static <M extends Measurement> void format(
+            String word,
+            Class<M> type,
+            Function<ObjectReader, ReadResult<Measurement>> reading,
+            BiConsumer<ObjectWriter, M> writing) {
+        FORMATS.put(word, new Format<>(word, type, reading, writing));
+    }
+
+    private MeasurementMapping() {}
+
+    public static List<String> words() {
+        return List.copyOf(FORMATS.keySet());
+    }
+
+    public static ReadResult<Measurement> read(ObjectReader in) {
+        ReadResult<String> what = in.required("what").choice(FORMATS.keySet(), word -> word);
+        if (what.isFaulty() || !what.isGiven()) {
+            // Of a measurement of no known sort nobody can say which members it has.
+            in.names().forEach(in::optional);
+            return in.make(() -> {
+                throw new IllegalStateException("made of a word that is not known");
+            });
+        }
+        return Objects.requireNonNull(FORMATS.get(what.get())).reading.apply(in);
+    }
+
+    public static void write(ObjectWriter out, Measurement measurement) {
+        Format<?> format = FORMATS.values().stream()
+                .filter(one -> one.type.isInstance(measurement))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("a measurement nobody writes: " + measurement));
+        out.member("what").text(format.word);
+        format.writeMembers(out, measurement);
     }
 
     private static void additive(ObjectWriter out, Additive additive, RetentionModel.Circumstance circumstance) {
@@ -254,10 +243,6 @@ public final class MeasurementMapping {
         CommonMembers.name(out.member("name"), additive.name());
         out.member("purpose").text(CommonMembers.word(additive.purpose()));
         additive.activeFraction().ifPresent(active -> out.member("active").quantity(active));
-    }
-
-    private static void what(ObjectWriter out, String word) {
-        out.member("what").text(word);
     }
 
     private static <Q extends Quantity<Q>> void reading(ObjectWriter out, String name, Reading<Q> reading) {

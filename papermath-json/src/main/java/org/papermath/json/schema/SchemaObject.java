@@ -20,27 +20,20 @@ public final class SchemaObject {
     private final List<Object> required = new ArrayList<>();
     private final Map<String, Object> rules = new LinkedHashMap<>();
     private final boolean open;
-    private final boolean annotating;
     private String meaning = "";
 
-    private SchemaObject(boolean open, boolean annotating) {
+    private SchemaObject(boolean open) {
         this.open = open;
-        this.annotating = annotating;
     }
 
     /** An object in which members of others may stand. */
     static SchemaObject object() {
-        return new SchemaObject(true, false);
+        return new SchemaObject(true);
     }
 
     /** An object that is closed against members of others too. */
     static SchemaObject closed() {
-        return new SchemaObject(false, false);
-    }
-
-    /** An object that says what its members mean and asks nothing of them. */
-    static SchemaObject figures() {
-        return new SchemaObject(true, true);
+        return new SchemaObject(false);
     }
 
     /** A member that must be there. */
@@ -57,8 +50,8 @@ public final class SchemaObject {
     }
 
     /** A member that is written and read back as it stands; nobody has to give it. */
-    SchemaObject figure(String name, Object schema, String meaning, Object... examples) {
-        members.put(name, described(schema, meaning, Optional.empty(), examples));
+    SchemaObject figure(String name, Object schema, String meaning) {
+        members.put(name, described(schema, meaning, Optional.empty()));
         return this;
     }
 
@@ -118,13 +111,8 @@ public final class SchemaObject {
         if (!meaning.isEmpty()) {
             schema.put("description", meaning);
         }
-        if (!annotating) {
-            schema.put("type", "object");
-        }
+        schema.put("type", "object");
         schema.put("properties", members);
-        if (annotating) {
-            return schema;
-        }
         if (!required.isEmpty()) {
             schema.put("required", required);
         }

@@ -1,15 +1,27 @@
 package org.papermath.json.tree;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.HexFormat;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Units;
 
 /** Writing of JSON without surroundings: the same text everywhere. */
 public final class JsonText {
     private static final HexFormat HEX = HexFormat.of();
+    private static final MathContext FIGURE = new MathContext(12);
 
     private JsonText() {}
 
     static String hex(char c) {
         return HEX.toHexDigits(c);
+    }
+
+    /** Returns a figure that was worked out, to twelve digits: 0.2 L, not 0.19999999999999998 L. */
+    public static String figure(Amount<?> amount) {
+        String[] parts = Units.print(amount).split(" ", 2);
+        String number = Units.number(new BigDecimal(parts[0]).round(FIGURE).doubleValue());
+        return parts.length == 1 ? number : number + " " + parts[1];
     }
 
     public static void quote(StringBuilder out, String text) {

@@ -139,6 +139,25 @@ public final class JsonValue {
         return new JsonValue(type, null, null, 0, places, number, text);
     }
 
+    /** Returns a plain value that stands in no document. */
+    public static JsonValue of(Type type, String text) {
+        return new JsonValue(type, null, null, 0, new LineIndex(null), 0, text);
+    }
+
+    /** Returns an object that stands in no document. */
+    public static JsonValue object(Map<String, JsonValue> members) {
+        JsonValue object = of(Type.OBJECT, "");
+        members.forEach((name, one) -> object.addMember(object.copy(one, name), name));
+        return object;
+    }
+
+    /** Returns a list that stands in no document. */
+    public static JsonValue list(List<JsonValue> items) {
+        JsonValue list = of(Type.LIST, "");
+        items.forEach(one -> list.addItem(list.copy(one, null)));
+        return list;
+    }
+
     /** Makes a value that belongs into this one: under a name, or as the next item. */
     JsonValue part(Type its, @Nullable String under, int numbered, String content) {
         return new JsonValue(its, this, under, inside.count, places, numbered, content);
@@ -266,12 +285,17 @@ public final class JsonValue {
         return new JsonValue(type, null, name, index, new LineIndex(null), 0, text).with(this);
     }
 
+    /** Makes a copy that belongs into this one. */
+    private JsonValue copy(JsonValue other, @Nullable String under) {
+        return part(other.type, under, 0, other.text).with(other);
+    }
+
     private JsonValue with(JsonValue other) {
         for (JsonValue member : other.members()) {
-            addMember(part(member.type, member.name, 0, member.text).with(member), member.step());
+            addMember(copy(member, member.name), member.step());
         }
         for (JsonValue item : other.items()) {
-            addItem(part(item.type, null, 0, item.text).with(item));
+            addItem(copy(item, null));
         }
         return this;
     }

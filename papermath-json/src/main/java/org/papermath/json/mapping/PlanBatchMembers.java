@@ -1,0 +1,143 @@
+package org.papermath.json.mapping;
+
+import static org.papermath.json.mapping.PlanFigures.COUNT;
+import static org.papermath.json.mapping.PlanFigures.FIBRE;
+import static org.papermath.json.mapping.PlanFigures.TEXT;
+import static org.papermath.json.mapping.PlanFigures.band;
+import static org.papermath.json.mapping.PlanFigures.list;
+import static org.papermath.json.mapping.PlanFigures.named;
+import static org.papermath.json.mapping.PlanFigures.set;
+import static org.papermath.json.mapping.PlanFigures.several;
+import static org.papermath.json.mapping.PlanFigures.stage;
+
+import java.util.List;
+import java.util.Map;
+import org.papermath.plan.Balance;
+import org.papermath.plan.BatchPlan;
+import org.papermath.plan.BatchPlan.AdditiveToWeigh;
+import org.papermath.plan.BatchPlan.Beating;
+import org.papermath.plan.BatchPlan.FibreLine;
+import org.papermath.plan.BatchPlan.FibreToWeigh;
+import org.papermath.plan.BatchPlan.Shortage;
+import org.papermath.plan.BatchPlan.Soak;
+import org.papermath.plan.BatchPlan.Stock;
+import org.papermath.quantity.Kinds;
+
+/** What a plan says of a batch. */
+final class PlanBatchMembers {
+    private static final Members<FibreLine> FIBRE_LINE = Members.<FibreLine>of("One fibre to weigh.")
+            .has("fibre", FIBRE, FibreLine::fibre)
+            .says("The fibre, as in a recipe: its id, or in full if it is one of your own.", "cotton-rag")
+            .has("ovenDry", set(Kinds.MASS), FibreLine::ovenDry)
+            .says("Oven-dry, what is in store with it.", "1089 g")
+            .has("fromHand", set(Kinds.MASS), FibreLine::fromHand)
+            .says("Oven-dry, taken from what is in store.", "0 g")
+            .has("asBought", set(Kinds.MASS), FibreLine::asBought)
+            .says("What to weigh of bought fibre, for all loads.", "1182 g");
+
+    private static final Members<FibreToWeigh> TO_WEIGH = Members.<FibreToWeigh>of("The fibre to weigh.")
+            .has("ovenDry", set(Kinds.MASS), FibreToWeigh::ovenDry)
+            .says("Oven-dry fibre in all, what is in store with it.", "1556 g")
+            .has("asBought", set(Kinds.MASS), FibreToWeigh::asBought)
+            .says("What to weigh of it in all, as it lies there.", "1707 g")
+            .has("kinds", list(FIBRE_LINE), FibreToWeigh::kinds)
+            .says("Each fibre by itself.");
+
+    private static final Members<Soak> SOAK = Members.<Soak>of("How the fibre is soaked.")
+            .has("water", set(Kinds.VOLUME), Soak::water)
+            .says("Water for all of it.", "23.4 L")
+            .has("time", set(Kinds.TIME), Soak::time)
+            .says("How long.", "12 h");
+
+    private static final Members<Beating> BEATING = Members.<Beating>of("The loads of the beater, all alike.")
+            .has("beater", TEXT, beating -> beating.beater().name())
+            .says("The name of the beater.", "the big beater")
+            .has("loads", COUNT, Beating::loads)
+            .says("How many.", 3)
+            .has("ovenDryEach", set(Kinds.MASS), Beating::ovenDryEach)
+            .says("Oven-dry fibre of each.", "518.7 g")
+            .has("kindsEach", several("masses", set(Kinds.MASS)), Beating::kindsEach)
+            .says("What to weigh of each fibre for one load, in the order of the furnish.", List.of("394 g", "175 g"))
+            .has("waterEach", set(Kinds.VOLUME), Beating::waterEach)
+            .says("Water for each, less what the fibre holds.", "36.6 L")
+            .has("consistency", set(Kinds.CONSISTENCY), Beating::consistency)
+            .says("Oven-dry fibre over all that is in the beater.", "1.4 %")
+            .has("timeEach", set(Kinds.TIME), Beating::timeEach)
+            .says("How long each is beaten.", "3 h");
+
+    private static final Members<AdditiveToWeigh> ADDITIVE = Members.<AdditiveToWeigh>of(
+                    "Something given to each load.")
+            .has("name", TEXT, one -> one.additive().name())
+            .says("What it is called.", "ketene dimer size")
+            .has("dose", set(Kinds.DOSE), AdditiveToWeigh::dose)
+            .says("Active matter on oven-dry fibre.", "0.3 %")
+            .has("productEach", set(Kinds.MASS), AdditiveToWeigh::productEach)
+            .says("Product to weigh for one load.", "13 g")
+            .has("productInAll", set(Kinds.MASS), AdditiveToWeigh::productInAll)
+            .says("Product for all loads.", "39 g")
+            .has("waitAfter", set(Kinds.TIME), AdditiveToWeigh::waitAfter)
+            .says("How long the beater turns before the next one.", "5 min");
+
+    private static final Members<Stock> STOCK = Members.<Stock>of("The stock of all loads together.")
+            .has("mass", set(Kinds.MASS), Stock::mass)
+            .says("What it weighs.", "111.1 kg")
+            .has("volume", set(Kinds.VOLUME), Stock::volume)
+            .says("How much it is.", "111 L")
+            .has("consistency", set(Kinds.CONSISTENCY), Stock::consistency)
+            .says("Oven-dry fibre over all of it.", "1.4 %")
+            .mayHave("dilutionEach", set(Kinds.VOLUME), Stock::dilutionEach)
+            .says("Water that thins each load after beating. Only if the stock is kept thinner.", "10 L")
+            .has("realConsistency", band(Kinds.CONSISTENCY), Stock::realConsistency)
+            .says("What the consistency may really be, since the moisture of the fibre is not sure.");
+
+    private static final Members<Shortage> SHORTAGE = Members.<Shortage>of("Stock that may be missing at the end.")
+            .has("chance", set(Kinds.SHARE), Shortage::chance)
+            .says("How likely the last sheets come out thinner than the vat's tolerance, or are left out.", "30 %")
+            .has("upTo", set(Kinds.MASS), Shortage::upTo)
+            .says("The stock missing in one making of twenty, or more.", "4.3 kg");
+
+    private static final Members<Balance> BALANCE = Members.<Balance>of(
+                    "The accounts of one substance; both sides add up to the same.")
+            .has("substance", TEXT, Balance::substance)
+            .says("What it is.", "fibre")
+            .has("in", named("accounts", set(Kinds.MASS)), Balance::in)
+            .says("What went in: names of accounts, with amounts.", Map.of("weighed", "1559 g"))
+            .has("out", named("accounts", set(Kinds.MASS)), Balance::out)
+            .says("Where it went: names of accounts, with amounts.", Map.of("good", "537.8 g"));
+
+    static final Members<BatchPlan> BATCH = Members.<BatchPlan>of("All the stuff of one recipe.")
+            .has("recipe", TEXT, BatchPlan::name)
+            .says("The name of the recipe.", "tide grey")
+            .has("fibre", TO_WEIGH, BatchPlan::fibre)
+            .says("The fibre to weigh.")
+            .has("soak", SOAK, BatchPlan::soak)
+            .says("How the fibre is soaked.")
+            .has("beating", stage(BEATING), BatchPlan::beatingStage)
+            .says("The loads of the beater, or why there are none.")
+            .has("additives", list(ADDITIVE), BatchPlan::additives)
+            .says("What goes into each load, in order.")
+            .has("stock", STOCK, BatchPlan::stock)
+            .says("The stock that is made.")
+            .has("beatingState", band(Kinds.SHARE), BatchPlan::beatingState)
+            .says("How far beating brings the fibre, from not beaten to as far as it goes.")
+            .has("drainability", band(Kinds.SCHOPPER_RIEGLER), BatchPlan::drainability)
+            .says("What the tester should read after beating.")
+            .has("waterRetention", band(Kinds.WATER_RETENTION), BatchPlan::waterRetention)
+            .says("Water that stays in the pulp when it is spun; the press has to work against it.")
+            .has("freeShrinkage", band(Kinds.LINEAR_SHRINKAGE), BatchPlan::freeShrinkage)
+            .says("How much a sheet shrinks along each side when nothing holds it.")
+            .has("keptInVat", band(Kinds.MASS), BatchPlan::keptInVat)
+            .says("Oven-dry fibre left in the vat at the end, to be strained.")
+            .has("stockPutBy", band(Kinds.MASS), BatchPlan::stockPutBy)
+            .says("Stock left in the pails at the end.")
+            .mayHave("shortage", SHORTAGE, BatchPlan::shortage)
+            .says("How much the stock may run short. Stands only where that is likely enough to act on.")
+            .has("whiteWaterFibre", band(Kinds.MASS), BatchPlan::whiteWaterFibre)
+            .says("Oven-dry fibre that leaves with bailed white water.")
+            .has("workingHours", band(Kinds.TIME), BatchPlan::workingHours)
+            .says("Hours at the beater, the scale and the charging.")
+            .has("balances", list(BALANCE), BatchPlan::balances)
+            .says("Where the fibre, the water and each additive went.");
+
+    private PlanBatchMembers() {}
+}

@@ -1,0 +1,255 @@
+package org.papermath.json.mapping;
+
+import static org.papermath.json.mapping.PlanFigures.COUNT;
+import static org.papermath.json.mapping.PlanFigures.FLAG;
+import static org.papermath.json.mapping.PlanFigures.NOTICES;
+import static org.papermath.json.mapping.PlanFigures.SIDES;
+import static org.papermath.json.mapping.PlanFigures.TEXT;
+import static org.papermath.json.mapping.PlanFigures.TEXTS;
+import static org.papermath.json.mapping.PlanFigures.band;
+import static org.papermath.json.mapping.PlanFigures.list;
+import static org.papermath.json.mapping.PlanFigures.set;
+import static org.papermath.json.mapping.PlanFigures.stage;
+
+import java.util.List;
+import org.papermath.mail.MailLimits;
+import org.papermath.mould.Mould;
+import org.papermath.plan.PiecePlan;
+import org.papermath.plan.PiecePlan.Counts;
+import org.papermath.plan.PiecePlan.Drying;
+import org.papermath.plan.PiecePlan.EnvelopePlan;
+import org.papermath.plan.PiecePlan.Finished;
+import org.papermath.plan.PiecePlan.Forming;
+import org.papermath.plan.PiecePlan.Mailed;
+import org.papermath.plan.PiecePlan.Posts;
+import org.papermath.plan.PiecePlan.Pour;
+import org.papermath.plan.PiecePlan.Pressing;
+import org.papermath.plan.PiecePlan.Recharge;
+import org.papermath.plan.PiecePlan.Sizing;
+import org.papermath.plan.PiecePlan.VatPlan;
+import org.papermath.quantity.Kinds;
+
+/** What a plan says of a piece. */
+final class PlanPieceMembers {
+    private static final Members<Counts> COUNTS = Members.<Counts>of("How many of what.")
+            .has("ordered", COUNT, Counts::ordered)
+            .says("Pieces ordered.", 70)
+            .has("wanted", COUNT, Counts::wanted)
+            .says("Good pieces wanted, the spare and the kept ones with them.", 79)
+            .has("perSheet", COUNT, Counts::perSheet)
+            .says("Pieces on a sheet.", 2)
+            .has("sheets", COUNT, Counts::sheets)
+            .says("Sheets to pull, the trials with them.", 53)
+            .has("trials", COUNT, Counts::trials)
+            .says("Trial sheets.", 5)
+            .has("good", band(Kinds.NUMBER), Counts::good)
+            .says("Good pieces that come out.");
+
+    private static final Members<Forming> FORMING = Members.<Forming>of("The mould and the sheet.")
+            .mayHave("mould", TEXT, forming -> forming.mould().map(Mould::name))
+            .says("The name of the mould. Left out if none of the studio will do.", "octavo")
+            .has("deckleToMake", FLAG, Forming::deckleToMake)
+            .says("Whether a deckle with this opening has to be made.", false)
+            .has(
+                    "opening",
+                    SIDES,
+                    forming ->
+                            List.of(forming.opening().width(), forming.opening().height()))
+            .says("The two sides inside the deckle.", List.of("240 mm", "310 mm"))
+            .has("perSheet", COUNT, Forming::perSheet)
+            .says("Pieces on a sheet.", 2)
+            .has("turned", FLAG, Forming::turned)
+            .says("Whether the pieces lie turned on it.", true)
+            .has("fibre", set(Kinds.MASS), Forming::fibre)
+            .says("Oven-dry fibre of a sheet.", "8.728 g")
+            .has("solids", set(Kinds.MASS), Forming::solids)
+            .says("Oven-dry fibre and all that stays with it.", "9.091 g");
+
+    private static final Members<Recharge> RECHARGE = Members.<Recharge>of("A recharge.")
+            .has("afterSheet", COUNT, Recharge::afterSheet)
+            .says("After which sheet.", 4)
+            .has("stock", set(Kinds.VOLUME), Recharge::stock)
+            .says("Stock to add.", "2.5 L")
+            .has("water", set(Kinds.VOLUME), Recharge::water)
+            .says("Water to add.", "0 L")
+            .has("bail", set(Kinds.VOLUME), Recharge::bail)
+            .says("White water to take out through a sieve.", "2.3 L");
+
+    private static final Members<VatPlan> VAT = Members.<VatPlan>of("How the vat is worked.")
+            .has("consistency", set(Kinds.CONSISTENCY), VatPlan::consistency)
+            .says("What it is held at, on the mean.", "0.5 %")
+            .has("stock", set(Kinds.VOLUME), VatPlan::stock)
+            .says("Stock into the vat before the first sheet.", "25.88 L")
+            .has("water", set(Kinds.VOLUME), VatPlan::water)
+            .says("Water into the vat before the first sheet.", "44.1 L")
+            .has("bail", set(Kinds.VOLUME), VatPlan::bail)
+            .says("White water to take out before that.", "0 L")
+            .has("lift", set(Kinds.MASS), VatPlan::lift)
+            .says("Stock lifted on the mould for each sheet.", "1.79 kg")
+            .has("every", COUNT, VatPlan::every)
+            .says("Sheets from one recharge to the next.", 4)
+            .has("recharges", list(RECHARGE), VatPlan::recharges)
+            .says("Each recharge.")
+            .has("lightest", set(Kinds.NUMBER), VatPlan::lightest)
+            .says("The lightest sheet of the run over the mean one.", "96.2 %")
+            .has("heaviest", set(Kinds.NUMBER), VatPlan::heaviest)
+            .says("The heaviest sheet of the run over the mean one.", "103.7 %");
+
+    private static final Members<Pour> POUR = Members.<Pour>of("What is poured.")
+            .has("stock", set(Kinds.VOLUME), Pour::stock)
+            .says("Stock for one sheet.", "1.8 L");
+
+    private static final Members<Posts> POSTS = Members.<Posts>of("The posts.")
+            .has("sheetsInPost", COUNT, Posts::sheetsInPost)
+            .says("Sheets in a post.", 10)
+            .has("posts", COUNT, Posts::posts)
+            .says("How many posts.", 6)
+            .has("felts", COUNT, Posts::felts)
+            .says("Felts in a post.", 11)
+            .has("mass", band(Kinds.MASS), Posts::mass)
+            .says("What a post weighs, with its wet felts.")
+            .has("height", band(Kinds.LENGTH), Posts::height)
+            .says("How high it is before pressing.");
+
+    private static final Members<Pressing> PRESS = Members.<Pressing>of("The setting of the press.")
+            .has("press", TEXT, pressing -> pressing.press().name())
+            .says("The name of the press.", "the long press")
+            .has("force", set(Kinds.FORCE), Pressing::force)
+            .says("The load to set.", "29.5 kN")
+            .has("pressure", set(Kinds.SHEET_PRESSURE), Pressing::pressure)
+            .says("What that is on the sheet.", "396.5 kPa")
+            .has("time", set(Kinds.TIME), Pressing::time)
+            .says("How long it is held.", "15 min")
+            .has("weakestPart", TEXT, pressing -> pressing.weakest().name())
+            .says("The part that bears least.", "frame")
+            .has("limited", FLAG, Pressing::limited)
+            .says("Whether that part held the load down.", false);
+
+    private static final Members<Drying> DRYING = Members.<Drying>of("The drying.")
+            .has("dryer", TEXT, drying -> drying.dryer().name())
+            .says("The name of the dryer.", "the boards")
+            .has("loads", COUNT, Drying::loads)
+            .says("How often it is filled.", 3)
+            .has("blotterChanges", COUNT, Drying::blotterChanges)
+            .says("Changes of blotters; 0 for other dryers.", 0)
+            .has("time", band(Kinds.TIME), Drying::time)
+            .says("How long one filling takes.")
+            .has("water", band(Kinds.MASS), Drying::water)
+            .says("Water that all the sheets give off.");
+
+    private static final Members<Sizing> SIZING = Members.<Sizing>of("The size bath.")
+            .has("bath", set(Kinds.VOLUME), Sizing::bath)
+            .says("Bath to make.", "2.4 L")
+            .has("drySize", set(Kinds.MASS), Sizing::drySize)
+            .says("Dry size to weigh for it.", "72 g")
+            .has("taken", set(Kinds.VOLUME), Sizing::taken)
+            .says("What the sheets take up of it.", "0.6 L")
+            .has("gained", band(Kinds.NUMBER), Sizing::gained)
+            .says("Dry size over the oven-dry sheet.")
+            .has("dryAgain", stage(band(Kinds.TIME)), Sizing::dryAgain)
+            .says("How long one filling of the dryer takes after sizing.");
+
+    private static final Members<Finished> FINISHED = Members.<Finished>of(
+                    "What comes out, in the air the order is weighed in.")
+            .has("width", band(Kinds.LENGTH), Finished::width)
+            .says("One side of the flat piece.")
+            .has("height", band(Kinds.LENGTH), Finished::height)
+            .says("Its other side.")
+            .has("folded", SIDES, piece -> List.of(piece.foldedWidth(), piece.foldedHeight()))
+            .says("The two sides after folding.", List.of("148 mm", "105 mm"))
+            .has("grammage", band(Kinds.GRAMMAGE), Finished::grammage)
+            .says("Its grammage.")
+            .has("caliper", stage(band(Kinds.LENGTH)), Finished::caliperStage)
+            .says("The thickness of one layer.")
+            .has("mass", band(Kinds.MASS), Finished::mass)
+            .says("What one piece weighs.")
+            .has("pile", stage(band(Kinds.LENGTH)), Finished::pileStage)
+            .says("How high all the pieces stack, folded.")
+            .has("shrinkageAlong", band(Kinds.LINEAR_SHRINKAGE), Finished::shrinkageAlong)
+            .says("Shrinkage along the mould.")
+            .has("shrinkageAcross", band(Kinds.LINEAR_SHRINKAGE), Finished::shrinkageAcross)
+            .says("Shrinkage across the mould.")
+            .has("load", set(Kinds.NUMBER), Finished::load)
+            .says("Additives that stayed, over fibre.", "4.28 %");
+
+    private static final Members<EnvelopePlan> ENVELOPE = Members.<EnvelopePlan>of("The envelope.")
+            .has("style", TEXT, envelope -> envelope.style().words())
+            .says("How it is folded.", "side seam")
+            .has("blank", SIDES, envelope -> List.of(envelope.blankWidth(), envelope.blankHeight()))
+            .says("The two sides of the flat blank.", List.of("189 mm", "274.4 mm"))
+            .has("inside", SIDES, envelope -> List.of(envelope.insideWidth(), envelope.insideHeight()))
+            .says("Its two sides inside.", List.of("154.8 mm", "111.8 mm"))
+            .has("outside", SIDES, envelope -> List.of(envelope.outsideWidth(), envelope.outsideHeight()))
+            .says("Its two sides outside.", List.of("155.2 mm", "112.2 mm"))
+            .has("seam", set(Kinds.LENGTH), EnvelopePlan::seam)
+            .says("The overlap that is glued.", "17 mm")
+            .has("playAlong", band(Kinds.LENGTH), EnvelopePlan::playAlong)
+            .says("How much longer it is inside than what goes in; below zero that does not go in.")
+            .has("playAcross", band(Kinds.LENGTH), EnvelopePlan::playAcross)
+            .says("The same the other way.")
+            .has("sharePairsFit", set(Kinds.NUMBER), EnvelopePlan::sharePairsFit)
+            .says("Of single pieces and envelopes taken at random, how many pairs fit.", "100 %");
+
+    private static final Members<Mailed> MAILED = Members.<Mailed>of("What is mailed.")
+            .has("country", TEXT, Mailed::country)
+            .says("The country.", "United States")
+            .has("mass", band(Kinds.MASS), Mailed::mass)
+            .says("What it weighs.")
+            .has("thickness", band(Kinds.LENGTH), Mailed::thickness)
+            .says("How thick it is.")
+            .mayHave("service", TEXT, mailed -> mailed.verdict().service())
+            .says("The service that takes it. Left out if none does.", "letter")
+            .mayHave("step", COUNT, mailed -> PlanFigures.boxed(mailed.verdict().step()))
+            .says("The weight step of that service. Left out if none takes it.", 1)
+            .has(
+                    "failures",
+                    TEXTS,
+                    mailed -> mailed.verdict().failures().stream()
+                            .map(MailLimits.Failure::toString)
+                            .toList())
+            .says(
+                    "Limits that are broken, in words.",
+                    List.of("postcard: thickness 1.029 mm is 0.622 mm over the limit of 0.406 mm"))
+            .has("notices", NOTICES, mailed -> mailed.verdict().notices())
+            .says("What to mind.");
+
+    static final Members<PiecePlan> PIECE = Members.<PiecePlan>of("What is done for one piece, and what comes out.")
+            .has("name", TEXT, PiecePlan::name)
+            .says("The name of the piece.", "programme")
+            .has("batch", TEXT, PiecePlan::batch)
+            .says("The recipe of its batch.", "tide grey")
+            .has("counts", COUNTS, PiecePlan::counts)
+            .says("How many of what.")
+            .has("forming", FORMING, PiecePlan::forming)
+            .says("The mould and the sheet.")
+            .has("vat", stage(VAT), PiecePlan::vatStage)
+            .says("How the vat is charged and recharged, or why there is none.")
+            .has("pour", stage(POUR), PiecePlan::pourStage)
+            .says("What is poured for each sheet in a studio without a vat, or why nothing is.")
+            .has("drainTime", stage(band(Kinds.TIME)), PiecePlan::drainTimeStage)
+            .says("How long a sheet drains until its sheen is gone.")
+            .has("matThickness", band(Kinds.LENGTH), PiecePlan::matThickness)
+            .says("How thick the wet sheet is.")
+            .has("couchedMass", band(Kinds.MASS), PiecePlan::couchedMass)
+            .says("What a couched sheet weighs: put one on the scale.")
+            .has("posts", stage(POSTS), PiecePlan::postsStage)
+            .says("How the posts are laid, or why there are none.")
+            .has("press", stage(PRESS), PiecePlan::pressStage)
+            .says("How the press is set, or why there is none.")
+            .has("solids", band(Kinds.SOLIDS), PiecePlan::solids)
+            .says("Oven-dry mass over wet mass of a sheet that goes to dry.")
+            .has("drying", stage(DRYING), PiecePlan::dryingStage)
+            .says("How the sheets dry, or why that is not planned.")
+            .has("sizing", stage(SIZING), PiecePlan::sizingStage)
+            .says("The size bath, or why there is none.")
+            .has("finished", FINISHED, PiecePlan::finished)
+            .says("What comes out.")
+            .has("envelope", stage(ENVELOPE), PiecePlan::envelopeStage)
+            .says("The blank and the fit, if the piece is an envelope.")
+            .has("mailed", stage(MAILED), PiecePlan::mailStage)
+            .says("What is mailed, if it is.")
+            .has("workingHours", band(Kinds.TIME), PiecePlan::workingHours)
+            .says("Hours from forming to folding.");
+
+    private PlanPieceMembers() {}
+}
