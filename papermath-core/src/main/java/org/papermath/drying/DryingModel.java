@@ -103,8 +103,11 @@ public final class DryingModel {
          * @throws Refused if there is nothing to dry
          */
         public Batch {
-            Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass to dry");
-            Kinds.AREA.siAboveZero(faceArea, "area to dry");
+            ovenDry = Kinds.MASS.checkAboveZero(ovenDry, "oven-dry mass to dry");
+            faceArea = Kinds.AREA.checkAboveZero(faceArea, "area to dry");
+            start = Kinds.MOISTURE_RATIO.check(start, "moisture ratio at the start");
+            end = Kinds.MOISTURE_RATIO.check(end, "moisture ratio at the end");
+            equilibrium = Kinds.MOISTURE_RATIO.check(equilibrium, "moisture ratio in this air");
         }
 
         /**
@@ -669,14 +672,20 @@ public final class DryingModel {
         return notices;
     }
 
-    /**
-     * What two weighings say.
-     *
-     * @param dry whether it is dry: less than half a per cent lost in an hour
-     * @param lost the mass lost in an hour
-     * @param leastTime the time the rest needs at least, if the water left was given; the last part is slower
-     */
-    public record Weighings(boolean dry, Amount<MassFlow> lost, Optional<Amount<Time>> leastTime) {
+    /** What two weighings say. */
+    public sealed interface Weighings permits FoundWeighings {
+        /** {@return whether it is dry: less than half a per cent lost in an hour} */
+        boolean dry();
+
+        /** {@return the mass lost in an hour} */
+        Amount<MassFlow> lost();
+
+        /** {@return the time the rest needs at least, if the water left was given; the last part is slower} */
+        Optional<Amount<Time>> leastTime();
+    }
+
+    private record FoundWeighings(boolean dry, Amount<MassFlow> lost, Optional<Amount<Time>> leastTime)
+            implements Weighings {
         @Override
         public String toString() {
             return (dry ? "dry" : "not dry") + ", " + lost
@@ -720,17 +729,20 @@ public final class DryingModel {
         double rate = (before - after) / seconds;
         Optional<Amount<Time>> least =
                 Double.isNaN(left) || rate <= 0 ? Optional.empty() : Optional.of(Kinds.TIME.ofSi(left / rate, "h"));
-        return new Weighings(rate * 3600 / before < 0.005, Kinds.MASS_FLOW.ofSi(rate, "g/h"), least);
+        return new FoundWeighings(rate * 3600 / before < 0.005, Kinds.MASS_FLOW.ofSi(rate, "g/h"), least);
     }
 
-    /**
-     * The layers of a stack.
-     *
-     * @param layers the layers of sheets
-     * @param blotters the blotters, a number of them on each side of every layer
-     * @param boards the boards, one more than layers
-     */
-    public record Layers(int layers, int blotters, int boards) {
+    /** The layers of a stack. */
+    public sealed interface Layers permits FoundLayers {
+        /** {@return the layers of sheets} */
+        int layers();
+
+        /** {@return the blotters, a number of them on each side of every layer} */
+        int blotters();
+
+        /** {@return the boards, one more than layers} */
+        int boards();
+
         /**
          * Counts the layers of a stack.
          *
@@ -740,7 +752,7 @@ public final class DryingModel {
          * @return the layers, blotters and boards
          * @throws Refused if a number is too small
          */
-        public static Layers of(int sheets, int inLayer, int blottersEachSide) {
+        static Layers of(int sheets, int inLayer, int blottersEachSide) {
             if (sheets < 1 || inLayer < 1 || blottersEachSide < 0) {
                 throw Refused.of(
                         "count.below-one",
@@ -754,9 +766,11 @@ public final class DryingModel {
                         blottersEachSide);
             }
             int layers = (sheets - 1) / inLayer + 1;
-            return new Layers(layers, layers * 2 * blottersEachSide, layers + 1);
+            return new FoundLayers(layers, layers * 2 * blottersEachSide, layers + 1);
         }
+    }
 
+    private record FoundLayers(int layers, int blotters, int boards) implements Layers {
         @Override
         public String toString() {
             return layers + " layers, " + blotters + " blotters, " + boards + " boards";
@@ -824,7 +838,7 @@ public final class DryingModel {
          *
          * @param sheets its sheets, 1 or more
          * @param at when it is ready to dry
-         * @throws Refused if it has no sheets
+         * @throws Refused if it has no sheets, or what is given is no time
          */
         public Ready {
             if (sheets < 1) {
@@ -836,6 +850,7 @@ public final class DryingModel {
                         "least",
                         1);
             }
+            at = Kinds.TIME.check(at, "time when the post is ready");
         }
 
         @Override
@@ -844,15 +859,22 @@ public final class DryingModel {
         }
     }
 
-    /**
-     * One filling of a dryer.
-     *
-     * @param sheets the sheets in it
-     * @param start when it is filled
-     * @param end when it is dry
-     * @param waiting sheets that are ready and find no room in it; keep them wet under a weight or a cloth
-     */
-    public record Load(int sheets, Amount<Time> start, Amount<Time> end, int waiting) {
+    /** One filling of a dryer. */
+    public sealed interface Load permits FoundLoad {
+        /** {@return the sheets in it} */
+        int sheets();
+
+        /** {@return when it is filled} */
+        Amount<Time> start();
+
+        /** {@return when it is dry} */
+        Amount<Time> end();
+
+        /** {@return sheets that are ready and find no room in it; keep them wet under a weight or a cloth} */
+        int waiting();
+    }
+
+    private record FoundLoad(int sheets, Amount<Time> start, Amount<Time> end, int waiting) implements Load {
         @Override
         public String toString() {
             return sheets + " sheets from " + start + " to " + end + (waiting > 0 ? ", " + waiting + " wait" : "");
@@ -886,7 +908,7 @@ public final class DryingModel {
             int taken = Math.min(there, dryer.capacity());
             there -= taken;
             free = start + time;
-            loads.add(new Load(taken, Kinds.TIME.ofSi(start, "h"), Kinds.TIME.ofSi(free, "h"), there));
+            loads.add(new FoundLoad(taken, Kinds.TIME.ofSi(start, "h"), Kinds.TIME.ofSi(free, "h"), there));
         }
         return List.copyOf(loads);
     }

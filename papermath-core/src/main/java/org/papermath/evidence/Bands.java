@@ -26,6 +26,16 @@ public final class Bands {
      */
     public record Use(Scope scope, List<String> ids) {
         /**
+         * Copies the list.
+         *
+         * @param scope what they are wanted for
+         * @param ids the assumptions
+         */
+        public Use {
+            ids = List.copyOf(ids);
+        }
+
+        /**
          * Names assumptions of a scope.
          *
          * @param scope what they are wanted for

@@ -4,6 +4,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
 
 /**
@@ -13,6 +14,18 @@ import org.papermath.shape.Outline;
  * @param height the side along
  */
 public record Opening(Amount<Length> width, Amount<Length> height) {
+    /**
+     * Makes an opening.
+     *
+     * @param width the side across, above zero
+     * @param height the side along, above zero
+     * @throws Refused if a side is not a length above zero
+     */
+    public Opening {
+        width = Kinds.LENGTH.checkAboveZero(width, "width of the opening");
+        height = Kinds.LENGTH.checkAboveZero(height, "height of the opening");
+    }
+
     /**
      * Returns the area.
      *

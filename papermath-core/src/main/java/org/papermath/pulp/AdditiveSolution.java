@@ -22,6 +22,19 @@ import org.papermath.quantity.SolutionStrength;
  */
 public record AdditiveSolution(Additive additive, Amount<SolutionStrength> strength, Amount<Volume> volume) {
     /**
+     * Makes a solution of known strength.
+     *
+     * @param additive what is in it
+     * @param strength active matter over volume
+     * @param volume how much of it there is, above zero
+     * @throws Refused if a value is out of range
+     */
+    public AdditiveSolution {
+        strength = Kinds.SOLUTION_STRENGTH.check(strength, "strength of the solution");
+        volume = Kinds.VOLUME.checkAboveZero(volume, "volume of the solution");
+    }
+
+    /**
      * Makes a solution of a weighed product. At these strengths the volume of the water is taken for that of the
      * solution.
      *

@@ -56,14 +56,21 @@ public final class RetentionModel {
         }
     }
 
-    /**
-     * What the grammage of a sheet is made of.
-     *
-     * @param conditioned the grammage as weighed, with the moisture in it
-     * @param fibre the oven-dry fibre in it
-     * @param additive what is not fibre, oven-dry; empty where there is none
-     */
-    public record MakeUp(Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive) {}
+    /** What the grammage of a sheet is made of. */
+    public sealed interface MakeUp permits FoundMakeUp {
+        /** {@return the grammage as weighed, with the moisture in it} */
+        Amount<Grammage> conditioned();
+
+        /** {@return the oven-dry fibre in it} */
+        Amount<Grammage> fibre();
+
+        /** {@return what is not fibre, oven-dry; empty where there is none} */
+        Optional<Amount<Grammage>> additive();
+    }
+
+    private record FoundMakeUp(
+            Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive)
+            implements MakeUp {}
 
     private RetentionModel(Assumptions assumptions, double fibre) {
         this.assumptions = assumptions;
@@ -405,7 +412,7 @@ public final class RetentionModel {
                     "given",
                     Kinds.NUMBER.ofSi(sum, "%").toString());
         }
-        return new MakeUp(
+        return new FoundMakeUp(
                 whole,
                 Kinds.GRAMMAGE.ofSi(dry * (1 - sum), "g/m2"),
                 sum > 0 ? Optional.of(Kinds.GRAMMAGE.ofSi(dry * sum, "g/m2")) : Optional.empty());

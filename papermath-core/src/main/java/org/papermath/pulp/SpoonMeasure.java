@@ -21,6 +21,17 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
      *
      * @param powder the name of the powder
      * @param bulkDensity its mass over the volume it fills as spooned
+     * @throws Refused if the density is out of range
+     */
+    public SpoonMeasure {
+        bulkDensity = Kinds.DENSITY.check(bulkDensity, "bulk density of " + powder);
+    }
+
+    /**
+     * Makes the measure from a known bulk density.
+     *
+     * @param powder the name of the powder
+     * @param bulkDensity its mass over the volume it fills as spooned
      * @return the measure
      * @throws Refused if the density is out of range
      */

@@ -246,14 +246,19 @@ public final class ReamBasis {
         return List.of(BOND, COVER, BRISTOL, INDEX, TAG, TEXT, IMPERIAL, THOUSAND_SQUARE_FEET);
     }
 
-    /**
-     * A ream that would explain the weight on a label.
-     *
-     * @param basis the ream
-     * @param grammage what the label then means
-     * @param deviation that grammage over the one found, less 1
-     */
-    public record Match(ReamBasis basis, Amount<Grammage> grammage, double deviation) {
+    /** A ream that would explain the weight on a label. */
+    public sealed interface Match permits FoundMatch {
+        /** {@return the ream} */
+        ReamBasis basis();
+
+        /** {@return what the label then means} */
+        Amount<Grammage> grammage();
+
+        /** {@return that grammage over the one found, less 1} */
+        double deviation();
+    }
+
+    private record FoundMatch(ReamBasis basis, Amount<Grammage> grammage, double deviation) implements Match {
         @Override
         public String toString() {
             return basis + ": " + grammage + ", " + (deviation > 0 ? "+" : "") + Units.fourDigits(100 * deviation)
@@ -304,7 +309,7 @@ public final class ReamBasis {
             Amount<Grammage> grammage = basis.grammageOfPounds(pounds);
             double deviation = grammage.si() / measured - 1;
             if (Math.abs(deviation) <= within) {
-                matches.add(new Match(basis, grammage.to("g/m2"), deviation));
+                matches.add(new FoundMatch(basis, grammage.to("g/m2"), deviation));
             }
         }
         matches.sort(Comparator.comparingDouble(match -> Math.abs(match.deviation())));

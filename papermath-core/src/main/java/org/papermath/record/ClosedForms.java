@@ -387,7 +387,7 @@ final class ClosedForms {
             Form way,
             List<String> ids,
             List<Class<? extends Measurement>> takes) {
-        return new Rule(new Calibration.Row(ids, reading, needs, scope, form), takes, key, way);
+        return new Rule(new Calibration.SetRow(ids, reading, needs, scope, form), takes, key, way);
     }
 
     private static long beaten(BatchRecord record) {

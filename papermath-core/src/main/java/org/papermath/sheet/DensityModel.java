@@ -84,24 +84,35 @@ public final class DensityModel {
         }
     }
 
-    /**
-     * What a sheet will be like to the micrometer.
-     *
-     * @param density the apparent density
-     * @param caliper the caliper of a single sheet at {@link #CALIPER_PRESSURE}
-     * @param grammage the conditioned grammage after finishing; that before when it is not finished
-     * @param notices what it should not be read without
-     */
-    public record Result(
-            Estimate<ApparentDensity> density,
-            Estimate<Length> caliper,
-            Estimate<Grammage> grammage,
-            List<Notice> notices) {
+    /** What a sheet will be like to the micrometer. */
+    public sealed interface Result permits FoundResult {
+        /** {@return the apparent density} */
+        Estimate<ApparentDensity> density();
+
+        /** {@return the caliper of a single sheet at {@link #CALIPER_PRESSURE}} */
+        Estimate<Length> caliper();
+
+        /** {@return the conditioned grammage after finishing; that before when it is not finished} */
+        Estimate<Grammage> grammage();
+
+        /** {@return what it should not be read without} */
+        List<Notice> notices();
+
         /**
          * Returns the likely caliper with its measuring pressure, to put beside one that was measured.
          *
          * @return the caliper of a single sheet
          */
+        Caliper stated();
+    }
+
+    private record FoundResult(
+            Estimate<ApparentDensity> density,
+            Estimate<Length> caliper,
+            Estimate<Grammage> grammage,
+            List<Notice> notices)
+            implements Result {
+        @Override
         public Caliper stated() {
             return Caliper.of(caliper.likely(), CALIPER_PRESSURE);
         }
@@ -281,7 +292,7 @@ public final class DensityModel {
                 store -> Kinds.DENSITY.ofSi(w * stretch(store, finish) / caliper(store, w, p, t, finish), "kg/m3"));
         Estimate<Grammage> grammage =
                 Bands.of(assumptions, uses(finish), store -> Kinds.GRAMMAGE.ofSi(w * stretch(store, finish), "g/m2"));
-        return new Result(
+        return new FoundResult(
                 density, caliper, grammage, notices(w, p, t, restraint, finish, density.likely(), grammage.likely()));
     }
 

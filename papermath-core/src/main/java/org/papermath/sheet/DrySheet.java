@@ -30,23 +30,24 @@ public final class DrySheet extends Sheet {
         this.sorption = sorption;
     }
 
-    /**
-     * A sheet on the scale, of which the air is still to be said.
-     *
-     * @param mass what the scale shows
-     * @param width its width
-     * @param height its height
-     */
-    public record Weighed(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) {
+    /** A sheet on the scale, of which the air is still to be said. */
+    public sealed interface Weighed permits WeighedSheet {
+        /** {@return what the scale shows} */
+        Amount<Mass> mass();
+
+        /** {@return its width} */
+        Amount<Length> width();
+
+        /** {@return its height} */
+        Amount<Length> height();
+
         /**
          * Says the air the sheet has lain in; the sheet is taken for finished rag paper, by the shipped assumptions.
          *
          * @param air the air, for some hours
          * @return the sheet
          */
-        public DrySheet in(Air air) {
-            return in(air, SorptionModel.standard());
-        }
+        DrySheet in(Air air);
 
         /**
          * Says the air the sheet has lain in, and what the sheet is made of, by the shipped assumptions.
@@ -55,9 +56,7 @@ public final class DrySheet extends Sheet {
          * @param furnish the fibres
          * @return the sheet
          */
-        public DrySheet in(Air air, Furnish furnish) {
-            return in(air, SorptionModel.standard(furnish));
-        }
+        DrySheet in(Air air, Furnish furnish);
 
         /**
          * Says the air the sheet has lain in, and its moisture in air.
@@ -66,6 +65,21 @@ public final class DrySheet extends Sheet {
          * @param sorption the moisture in air
          * @return the sheet, its oven-dry mass counted as fibre
          */
+        DrySheet in(Air air, SorptionModel sorption);
+    }
+
+    private record WeighedSheet(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) implements Weighed {
+        @Override
+        public DrySheet in(Air air) {
+            return in(air, SorptionModel.standard());
+        }
+
+        @Override
+        public DrySheet in(Air air, Furnish furnish) {
+            return in(air, SorptionModel.standard(furnish));
+        }
+
+        @Override
         public DrySheet in(Air air, SorptionModel sorption) {
             double dry = Moisture.ovenDryOfRatio(mass.si(), sorption.ratio(air).si());
             return new DrySheet(dry, 0, 0, mass.si() - dry, width.si(), height.si(), 0, sorption);
@@ -90,7 +104,7 @@ public final class DrySheet extends Sheet {
         Kinds.MASS.siAboveZero(mass, "mass of the sheet");
         side(width, "width of the sheet");
         side(height, "height of the sheet");
-        return new Weighed(
+        return new WeighedSheet(
                 Kinds.MASS.check(mass, "mass of the sheet"),
                 Kinds.LENGTH.check(width, "width of the sheet"),
                 Kinds.LENGTH.check(height, "height of the sheet"));

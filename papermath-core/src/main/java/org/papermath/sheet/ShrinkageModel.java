@@ -103,19 +103,27 @@ public final class ShrinkageModel {
         return new ShrinkageModel(assumptions, scope, List.of(new Part(1, scope)));
     }
 
-    /**
-     * What a sheet shrinks.
-     *
-     * @param shrinkage the likely shrinkage in both directions
-     * @param along the same along the mould, with its band
-     * @param across the same across the mould, with its band
-     * @param notices what it should not be read without
-     */
-    public record Result(
+    /** What a sheet shrinks. */
+    public sealed interface Result permits FoundResult {
+        /** {@return the likely shrinkage in both directions} */
+        Shrinkage shrinkage();
+
+        /** {@return the same along the mould, with its band} */
+        Estimate<LinearShrinkage> along();
+
+        /** {@return the same across the mould, with its band} */
+        Estimate<LinearShrinkage> across();
+
+        /** {@return what it should not be read without} */
+        List<Notice> notices();
+    }
+
+    private record FoundResult(
             Shrinkage shrinkage,
             Estimate<LinearShrinkage> along,
             Estimate<LinearShrinkage> across,
-            List<Notice> notices) {
+            List<Notice> notices)
+            implements Result {
         @Override
         public String toString() {
             return "along " + along + "; across " + across;
@@ -305,7 +313,7 @@ public final class ShrinkageModel {
                     across.likely().toString()));
         }
         Shrinkage both = Shrinkage.of(along.likely(), across.likely());
-        return new Result(both, along, across, List.copyOf(notices));
+        return new FoundResult(both, along, across, List.copyOf(notices));
     }
 
     private Estimate<LinearShrinkage> estimate(
@@ -424,6 +432,18 @@ public final class ShrinkageModel {
          *
          * @param beating the hours in the studio's beater, above zero
          * @param shrinkage what it shrank
+         * @throws Refused if a value is out of range
+         */
+        public Strip {
+            beating = Kinds.TIME.checkAboveZero(beating, "beating time of the strip");
+            shrinkage = Kinds.LINEAR_SHRINKAGE.check(shrinkage, "shrinkage of the strip");
+        }
+
+        /**
+         * Makes a strip from its shrinkage.
+         *
+         * @param beating the hours in the studio's beater, above zero
+         * @param shrinkage what it shrank
          * @return the strip
          * @throws Refused if a value is out of range
          */
@@ -458,17 +478,27 @@ public final class ShrinkageModel {
         }
     }
 
-    /**
-     * What a calibration by strips found.
-     *
-     * @param assumptions the store with {@code shrinkage.time} measured
-     * @param time the time constant
-     * @param rms the root mean square distance of the strips from the curve
-     * @param used how many strips were used
-     * @param notices strips left out, and why
-     */
-    public record Calibrated(
-            Assumptions assumptions, Amount<Time> time, Amount<LinearShrinkage> rms, int used, List<Notice> notices) {
+    /** What a calibration by strips found. */
+    public sealed interface Calibrated permits FoundTime {
+        /** {@return the store with {@code shrinkage.time} measured} */
+        Assumptions assumptions();
+
+        /** {@return the time constant} */
+        Amount<Time> time();
+
+        /** {@return the root mean square distance of the strips from the curve} */
+        Amount<LinearShrinkage> rms();
+
+        /** {@return how many strips were used} */
+        int used();
+
+        /** {@return strips left out, and why} */
+        List<Notice> notices();
+    }
+
+    private record FoundTime(
+            Assumptions assumptions, Amount<Time> time, Amount<LinearShrinkage> rms, int used, List<Notice> notices)
+            implements Calibrated {
         @Override
         public String toString() {
             return "time constant " + time + " from " + used + " strips, rms " + rms;
@@ -574,7 +604,7 @@ public final class ShrinkageModel {
                 hours * Math.exp(half),
                 Basis.MEASURED_HERE,
                 new Source(used.size() + " strips dried free")));
-        return new Calibrated(
+        return new FoundTime(
                 with,
                 Kinds.TIME.ofSi(tau, "h"),
                 Kinds.LINEAR_SHRINKAGE.ofSi(fit.rms(used.size()), "%"),

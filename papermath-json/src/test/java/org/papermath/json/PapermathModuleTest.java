@@ -512,7 +512,7 @@ class PapermathModuleTest {
         for (Class<?> type : List.of(PiecePlan.Recharge.class, first.getClass())) {
             assertThatThrownBy(() -> MAPPER.readValue(text, type))
                     .isInstanceOf(InvalidDefinitionException.class)
-                    .hasMessageStartingWith("the Jackson module does not read PiecePlan.Recharge. Only a plan"
+                    .hasMessageStartingWith("the Jackson module does not read PiecePlan.Recharge. Only the library"
                             + " makes one. Read its members as members of a type of your own");
         }
         PiecePlan whole = plan().pieces().get(0);
