@@ -23,6 +23,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.format.ReamBasis;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -31,7 +32,6 @@ import org.papermath.order.Studio;
 import org.papermath.press.Press;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Grammage;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.vat.Vat;
 
@@ -109,7 +109,7 @@ class MakingPlanTest {
                 .recipe(recipe)
                 .piece(Piece.of("card", 50, "plain")
                         .size(inches(5), inches(7))
-                        .grammage(Grammage.pounds(80, ReamBasis.COVER))
+                        .grammage(ReamBasis.COVER.pounds(80))
                         .build())
                 .build();
         Studio one = Studio.of("s")

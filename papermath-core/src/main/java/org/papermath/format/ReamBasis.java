@@ -1,4 +1,4 @@
-package org.papermath.quantity;
+package org.papermath.format;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,6 +9,13 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Unclear;
+import org.papermath.quantity.Units;
 import tech.units.indriya.function.MultiplyConverter;
 import tech.units.indriya.unit.TransformedUnit;
 
@@ -109,9 +116,7 @@ public final class ReamBasis {
         List<Unclear.Candidate> candidates = java.util.stream.IntStream.of(480, 500, 504, 516)
                 .mapToObj(count -> new Unclear.Candidate(
                         "a ream of " + count + " sheets",
-                        Grammage.pounds(pounds, of(width, length, count))
-                                .to(Units.GSM)
-                                .toString()))
+                        of(width, length, count).pounds(pounds).to(Units.GSM).toString()))
                 .toList();
         throw new Unclear(
                 "ream.count-missing",
@@ -198,7 +203,7 @@ public final class ReamBasis {
      * @return the grammage, in pounds of this ream
      * @throws Refused if the value is not a number or out of range
      */
-    Amount<Grammage> grammageOfPounds(double pounds) {
+    public Amount<Grammage> pounds(double pounds) {
         return Kinds.GRAMMAGE.of(pounds, pound);
     }
 
@@ -220,7 +225,7 @@ public final class ReamBasis {
      * @return pounds of this ream
      * @throws Refused if the grammage is out of range
      */
-    public double pounds(Quantity<Grammage> grammage) {
+    public double poundsOf(Quantity<Grammage> grammage) {
         return Kinds.GRAMMAGE.si(grammage, "grammage") * area / KILOGRAMS_PER_POUND;
     }
 
@@ -306,7 +311,7 @@ public final class ReamBasis {
         double within = Kinds.NUMBER.siWithin(tolerance, "tolerance", 0, 1);
         List<Match> matches = new ArrayList<>();
         for (ReamBasis basis : among) {
-            Amount<Grammage> grammage = basis.grammageOfPounds(pounds);
+            Amount<Grammage> grammage = basis.pounds(pounds);
             double deviation = grammage.si() / measured - 1;
             if (Math.abs(deviation) <= within) {
                 matches.add(new FoundMatch(basis, grammage.to("g/m2"), deviation));
