@@ -1051,6 +1051,48 @@ public final class DryingModel {
                 new Source(changes + " changes of blotters weighed")));
     }
 
+    /**
+     * Calibrates a fan stack by weighing its sheets twice while they are wet.
+     *
+     * @param assumptions the store
+     * @param dryer the fan stack; its name is the scope
+     * @param before the sheets as they came
+     * @param after the same sheets, weighed again
+     * @param ovenDry their oven-dry mass, above zero
+     * @param over the time between, above zero
+     * @param air the air drawn in
+     * @return the store with {@code drying.fan-efficiency} measured for the dryer
+     * @throws Refused if they were no longer wet, or as {@link #calibrate(Assumptions, Dryer.FanStack, Reading,
+     *     Quantity, Air)}
+     */
+    public static Assumptions calibrateByWeighings(
+            Assumptions assumptions,
+            Dryer.FanStack dryer,
+            Reading<Mass> before,
+            Reading<Mass> after,
+            Quantity<Mass> ovenDry,
+            Quantity<Time> over,
+            Air air) {
+        double end = after.value().si() / Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass of the sheets") - 1;
+        double critical = assumptions.si("drying.critical-ratio", Scope.at(dryer.name()));
+        if (end < critical) {
+            throw Refused.of(
+                    "calibration.no-longer-wet",
+                    "stack: weighed again at " + Kinds.MOISTURE_RATIO.ofSi(end, "g/g") + " water on dry; below "
+                            + Kinds.MOISTURE_RATIO.ofSi(critical, "g/g")
+                            + " sheets give up water ever more slowly, which tells less of the air. Weigh"
+                            + " sooner.",
+                    "given",
+                    end,
+                    "limit",
+                    critical);
+        }
+        Reading<Mass> lost = Reading.of(
+                Kinds.MASS.ofSi(before.value().si() - after.value().si(), "g"),
+                Kinds.MASS.ofSi(Math.hypot(before.error().si(), after.error().si()), "g"));
+        return calibrate(assumptions, dryer, lost, over, air);
+    }
+
     @Override
     public String toString() {
         return "drying" + scope;

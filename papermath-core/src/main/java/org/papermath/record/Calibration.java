@@ -19,6 +19,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Role;
 import org.papermath.evidence.Shape;
 import org.papermath.evidence.Source;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Units;
 
@@ -41,7 +42,6 @@ import org.papermath.quantity.Units;
  * @source weighted mean and ratio of Birge, Physical Review 40, 1932, recalled, not looked up
  */
 public final class Calibration {
-    static final double FIVE_PERCENT_POINT = 1.6448536269514722;
     private static final double CHANCE = 0.05;
     /** Readings that scatter this many times as far as their errors are of different things. */
     private static final double MOST_RATIO = 3;
@@ -350,8 +350,8 @@ public final class Calibration {
                     : pattern.with(
                             pattern.scope(),
                             plain(mean, pattern),
-                            plain(mean - FIVE_PERCENT_POINT * spread, pattern),
-                            plain(mean + FIVE_PERCENT_POINT * spread, pattern),
+                            plain(mean - Normal.FIVE_PERCENT_POINT * spread, pattern),
+                            plain(mean + Normal.FIVE_PERCENT_POINT * spread, pattern),
                             Basis.MEASURED_HERE,
                             source);
             Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
@@ -409,7 +409,8 @@ public final class Calibration {
 
         private static double spread(Assumption one) {
             double width = scaled(one.high(), one) - scaled(one.low(), one);
-            return Math.max(width / (2 * FIVE_PERCENT_POINT), 1e-9 * Math.max(1, Math.abs(scaled(one.likely(), one))));
+            return Math.max(
+                    width / (2 * Normal.FIVE_PERCENT_POINT), 1e-9 * Math.max(1, Math.abs(scaled(one.likely(), one))));
         }
 
         private static double scaled(double value, Assumption of) {

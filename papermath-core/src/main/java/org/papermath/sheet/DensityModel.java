@@ -19,6 +19,7 @@ import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.CanadianFreeness;
@@ -43,6 +44,9 @@ import org.papermath.shape.Caliper;
  *     Text-Book of Paper-Making, 1888
  */
 public final class DensityModel {
+    /** What one sheet by scale and micrometer leaves, of density. */
+    private static final double LEFT_BY_ONE_SHEET = 0.07;
+
     /** The pressure of the micrometer the calipers are meant for. */
     public static final Amount<SheetPressure> CALIPER_PRESSURE = Caliper.HUNDRED_KILOPASCALS;
 
@@ -509,8 +513,7 @@ public final class DensityModel {
                     Units.fourDigits(most) + " kg/m³");
         }
         double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
-        // What one sheet leaves: 7 %, beside the errors of scale and micrometer.
-        double half = Math.hypot(1.645 * error, 0.07);
+        double half = Math.hypot(1.645 * error, LEFT_BY_ONE_SHEET);
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
         double hours = Kinds.TIME.si(beating, "beating time");
         Source source = new Source("one dry sheet by scale and micrometer, pressed at " + pressure);
@@ -616,6 +619,30 @@ public final class DensityModel {
                 first.toString(),
                 "second",
                 second.toString()));
+    }
+
+    /**
+     * Takes the density of finished sheets from one of them, whatever the furnish and the pressing: {@code rho = W/t}.
+     *
+     * @param assumptions the store
+     * @param scope the recipe and the dryer
+     * @param conditioned the conditioned grammage of the sheet
+     * @param caliper its caliper, above zero
+     * @return the store with {@code sheet.density-measured} in that scope
+     * @throws Refused if a value is out of range
+     */
+    public static Assumptions calibrateMeasured(
+            Assumptions assumptions, Scope scope, Reading<Grammage> conditioned, Reading<Length> caliper) {
+        double density = Kinds.DENSITY
+                .ofSi(conditioned.value().si() / Kinds.LENGTH.siAboveZero(caliper.value(), "thickness of the sheet"))
+                .si();
+        return assumptions.measuredFactor(
+                "sheet.density-measured",
+                scope,
+                density,
+                Math.hypot(
+                        Normal.FIVE_PERCENT_POINT * Math.hypot(conditioned.relativeError(), caliper.relativeError()),
+                        LEFT_BY_ONE_SHEET));
     }
 
     @Override

@@ -5,6 +5,9 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.air.Air;
 import org.papermath.equation.Moisture;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
@@ -15,6 +18,9 @@ import org.papermath.quantity.Refused;
 
 /** A dry sheet in equilibrium with some air. Immutable. */
 public final class DrySheet extends Sheet {
+    /** What one weighing leaves, of moisture. */
+    private static final double LEFT = 0.003;
+
     private final SorptionModel sorption;
 
     DrySheet(
@@ -171,6 +177,21 @@ public final class DrySheet extends Sheet {
      */
     public Amount<Bulk> bulk(Quantity<Length> caliper) {
         return Kinds.BULK.ofSi(1 / density(caliper).si(), "cm3/g");
+    }
+
+    /**
+     * Calibrates the moisture of finished sheets by one weighed once more out of the oven: {@code 1 - dry/mass}.
+     *
+     * @param assumptions the store
+     * @param scope the recipe and the dryer
+     * @param conditioned the mass after a day in the room
+     * @param ovenDry the mass out of the oven
+     * @return the store with {@code sheet.moisture-conditioned} measured in that scope
+     * @throws Refused if the sheet became heavier
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions, Scope scope, Reading<Mass> conditioned, Reading<Mass> ovenDry) {
+        return dryMatter(assumptions, "sheet.moisture-conditioned", scope, conditioned, ovenDry, LEFT, true);
     }
 
     @Override

@@ -17,10 +17,12 @@ import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
 import org.papermath.numeric.LeastSquares;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
@@ -41,6 +43,9 @@ import org.papermath.shape.Shrinkage;
  *     ch. IX
  */
 public final class ShrinkageModel {
+    /** What one reading of two marks leaves, of shrinkage. */
+    private static final double LEFT_BY_MARKS = 0.005;
+
     private static final List<String> BY_TIME =
             List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.time", "shrinkage.direction-difference");
     private static final String CURVE = "shrinkage.time";
@@ -676,6 +681,41 @@ public final class ShrinkageModel {
                 difference + 0.005,
                 Basis.MEASURED_HERE,
                 new Source("one sheet measured both ways")));
+    }
+
+    /**
+     * Takes the shrinkage of finished sheets from two marks each way on one that was held as the dryer holds:
+     * {@code s = 1 - dry/wet}.
+     *
+     * @param assumptions the store
+     * @param scope the recipe and the dryer
+     * @param wetAlong the marks along on the wet sheet, above zero
+     * @param dryAlong the same after drying
+     * @param wetAcross the marks across on the wet sheet, above zero
+     * @param dryAcross the same after drying
+     * @return the store with {@code shrinkage.measured-along} and {@code shrinkage.measured-across} in that scope
+     * @throws Refused if the marks moved apart or a value is out of range
+     */
+    public static Assumptions calibrateMeasured(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<Length> wetAlong,
+            Reading<Length> dryAlong,
+            Reading<Length> wetAcross,
+            Reading<Length> dryAcross) {
+        Assumptions along = shrunk(assumptions, "shrinkage.measured-along", scope, wetAlong, dryAlong);
+        return shrunk(along, "shrinkage.measured-across", scope, wetAcross, dryAcross);
+    }
+
+    private static Assumptions shrunk(
+            Assumptions into, String id, Scope scope, Reading<Length> wet, Reading<Length> dry) {
+        double before = Kinds.LENGTH.siAboveZero(wet.value(), "marks on the wet sheet");
+        double after = Kinds.LENGTH.siWithin(dry.value(), "marks on the dry sheet", 0, before);
+        double half = Math.hypot(
+                Normal.halfBandOfRatio(
+                        after, dry.error().si(), before, wet.error().si()),
+                LEFT_BY_MARKS);
+        return into.measuredShare(id, scope, 1 - after / before, half);
     }
 
     @Override
