@@ -16,7 +16,10 @@ import org.papermath.quantity.Bulk;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
-/** A dry sheet in equilibrium with some air. Immutable. */
+/**
+ * A dry sheet in equilibrium with some air. Immutable. What the standards for permanent paper ask of it is in {@link
+ * Permanence}.
+ */
 public final class DrySheet extends Sheet {
     /** What one weighing leaves, of moisture. */
     private static final double LEFT = 0.003;

@@ -14,7 +14,8 @@ import org.papermath.quantity.Refused;
 
 /**
  * The published requirements for permanent paper as a checklist that says what was computed and what only a laboratory
- * can tell. It is no certificate.
+ * can tell. It is no certificate. Before the work {@link #carbonateToCharge} gives the dose for the reserve that is asked
+ * for; of a sheet made or planned {@link #checklist} goes through the requirements.
  *
  * @source requirements of ISO 9706, ISO 11108 and ANSI/NISO Z39.48-1992 as compared by the Library of Congress
  */
