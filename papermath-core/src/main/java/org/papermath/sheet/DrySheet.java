@@ -56,7 +56,9 @@ public final class DrySheet extends Sheet {
          * @param air the air, for some hours
          * @return the sheet
          */
-        DrySheet in(Air air);
+        default DrySheet in(Air air) {
+            return in(air, SorptionModel.standard());
+        }
 
         /**
          * Says the air the sheet has lain in, and what the sheet is made of, by the shipped assumptions.
@@ -65,7 +67,9 @@ public final class DrySheet extends Sheet {
          * @param furnish the fibres
          * @return the sheet
          */
-        DrySheet in(Air air, Furnish furnish);
+        default DrySheet in(Air air, Furnish furnish) {
+            return in(air, SorptionModel.standard(furnish));
+        }
 
         /**
          * Says the air the sheet has lain in, and its moisture in air.
@@ -78,16 +82,6 @@ public final class DrySheet extends Sheet {
     }
 
     private record WeighedSheet(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) implements Weighed {
-        @Override
-        public DrySheet in(Air air) {
-            return in(air, SorptionModel.standard());
-        }
-
-        @Override
-        public DrySheet in(Air air, Furnish furnish) {
-            return in(air, SorptionModel.standard(furnish));
-        }
-
         @Override
         public DrySheet in(Air air, SorptionModel sorption) {
             double dry = Moisture.ovenDryOfRatio(mass.si(), sorption.ratio(air).si());
