@@ -36,7 +36,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.papermath.drying.Dryer;
 import org.papermath.quantity.Amount;
+import org.papermath.record.Measurement;
 
 /** Which package may use which, and what the library never touches. */
 class ArchitectureTest {
@@ -121,6 +123,52 @@ class ArchitectureTest {
                 .resideInAPackage(ROOT + "quantity..");
         assertThatThrownBy(() -> turned.check(backwards)).isInstanceOf(AssertionError.class);
         assertThat(LIBRARY.size()).isGreaterThan(60);
+    }
+
+    /** What the library finds has a closed constructor, which a record in public cannot have. */
+    @Test
+    void aRecordInPublicIsWhatSomebodyGives() {
+        assertThat(LIBRARY.stream()
+                        .filter(type -> type.isRecord() && isOpen(type))
+                        .filter(type -> INSIDE.stream().noneMatch(type.getPackageName()::endsWith)
+                                && TOOLS.stream().noneMatch(type.getPackageName()::endsWith))
+                        .filter(type -> !type.isAssignableTo(Measurement.class) && !type.isAssignableTo(Dryer.class))
+                        .map(type -> type.getName().substring(ROOT.length())))
+                .containsExactlyInAnyOrder(
+                        "evidence.Code",
+                        "drying.DryingModel$Batch",
+                        "drying.DryingModel$Ready",
+                        "drying.WaterBudget",
+                        "evidence.Bands$Use",
+                        "evidence.Estimate$Driver",
+                        "evidence.Noted",
+                        "evidence.Source",
+                        "mould.Opening",
+                        "order.Piece$Sample",
+                        "press.Felts",
+                        "press.Lever",
+                        "press.Press$Part",
+                        "press.Vacuum",
+                        "pulp.AdditiveDose",
+                        "pulp.AdditiveSolution",
+                        "pulp.BeatingRecord$Point",
+                        "pulp.RollLowering",
+                        "pulp.RollLowering$Step",
+                        "pulp.SpoonMeasure",
+                        "quantity.Unclear$Candidate",
+                        "record.SheetQuality$Summary",
+                        "shape.Outline$Point",
+                        "sheet.Restraint",
+                        "sheet.ShrinkageModel$Strip",
+                        "sheet.SurfaceSize",
+                        "vat.VatReading$OfSheet",
+                        "vat.VatReading$OfVat",
+                        "vat.VatReading$OfWhiteWater");
+    }
+
+    private static boolean isOpen(JavaClass type) {
+        return type.getModifiers().contains(JavaModifier.PUBLIC)
+                && type.getEnclosingClass().map(ArchitectureTest::isOpen).orElse(true);
     }
 
     @Test

@@ -20,13 +20,13 @@ import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.format.ReamBasis;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.CanadianFreeness;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Units;
 
 /** Texts and numbers are the same wherever the machine stands. */
@@ -70,7 +70,7 @@ class LocaleTest {
         texts.add(catchThrowable(() -> ReamBasis.ofUnknownCount(80.5, Amounts.inches(22.5), Amounts.mm(1234.5)))
                 .getMessage());
         texts.add(ReamBasis.BRISTOL.withCount(12345).toString());
-        texts.add(Grammage.pounds(1234.5, ReamBasis.COVER).toString());
+        texts.add(ReamBasis.COVER.pounds(1234.5).toString());
         texts.add(CanadianFreeness.millilitres(456.7).toString());
         texts.add(Amounts.kilonewtons(1234.567)
                 .to(tech.units.indriya.unit.Units.NEWTON)

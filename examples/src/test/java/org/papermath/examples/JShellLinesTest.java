@@ -40,7 +40,7 @@ class JShellLinesTest {
 
     @Test
     void aReamWeightBecomesAGrammage() {
-        assertThat(shell.run("Grammage.pounds(80, ReamBasis.COVER).to(GSM)")).isEqualTo("216.3 g/m²");
+        assertThat(shell.run("ReamBasis.COVER.pounds(80).to(GSM)")).isEqualTo("216.3 g/m²");
     }
 
     @Test

@@ -107,11 +107,11 @@ public final class DryingModel {
          * @throws Refused if there is nothing to dry
          */
         public Batch {
-            Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass to dry");
-            Kinds.AREA.siAboveZero(faceArea, "area to dry");
-            Objects.requireNonNull(start, "start");
-            Objects.requireNonNull(end, "end");
-            Objects.requireNonNull(equilibrium, "equilibrium");
+            ovenDry = Kinds.MASS.checkAboveZero(ovenDry, "oven-dry mass to dry");
+            faceArea = Kinds.AREA.checkAboveZero(faceArea, "area to dry");
+            start = Kinds.MOISTURE_RATIO.check(start, "moisture ratio at the start");
+            end = Kinds.MOISTURE_RATIO.check(end, "moisture ratio at the end");
+            equilibrium = Kinds.MOISTURE_RATIO.check(equilibrium, "moisture ratio in this air");
         }
 
         /**
@@ -675,14 +675,20 @@ public final class DryingModel {
         return notices;
     }
 
-    /**
-     * What two weighings say.
-     *
-     * @param dry whether it is dry: less than half a per cent lost in an hour
-     * @param lost the mass lost in an hour
-     * @param leastTime the time the rest needs at least, if the water left was given; the last part is slower
-     */
-    public record Weighings(boolean dry, Amount<MassFlow> lost, Optional<Amount<Time>> leastTime) {
+    /** What two weighings say. */
+    public sealed interface Weighings permits FoundWeighings {
+        /** {@return whether it is dry: less than half a per cent lost in an hour} */
+        boolean dry();
+
+        /** {@return the mass lost in an hour} */
+        Amount<MassFlow> lost();
+
+        /** {@return the time the rest needs at least, if the water left was given; the last part is slower} */
+        Optional<Amount<Time>> leastTime();
+    }
+
+    private record FoundWeighings(boolean dry, Amount<MassFlow> lost, Optional<Amount<Time>> leastTime)
+            implements Weighings {
         @Override
         public String toString() {
             return (dry ? "dry" : "not dry") + ", " + lost
@@ -726,17 +732,20 @@ public final class DryingModel {
         double rate = (before - after) / seconds;
         Optional<Amount<Time>> least =
                 Double.isNaN(left) || rate <= 0 ? Optional.empty() : Optional.of(Kinds.TIME.ofSi(left / rate, "h"));
-        return new Weighings(rate * 3600 / before < 0.005, Kinds.MASS_FLOW.ofSi(rate, "g/h"), least);
+        return new FoundWeighings(rate * 3600 / before < 0.005, Kinds.MASS_FLOW.ofSi(rate, "g/h"), least);
     }
 
-    /**
-     * The layers of a stack.
-     *
-     * @param layers the layers of sheets
-     * @param blotters the blotters, a number of them on each side of every layer
-     * @param boards the boards, one more than layers
-     */
-    public record Layers(int layers, int blotters, int boards) {
+    /** The layers of a stack. */
+    public sealed interface Layers permits FoundLayers {
+        /** {@return the layers of sheets} */
+        int layers();
+
+        /** {@return the blotters, a number of them on each side of every layer} */
+        int blotters();
+
+        /** {@return the boards, one more than layers} */
+        int boards();
+
         /**
          * Counts the layers of a stack.
          *
@@ -746,7 +755,7 @@ public final class DryingModel {
          * @return the layers, blotters and boards
          * @throws Refused if a number is too small
          */
-        public static Layers of(int sheets, int inLayer, int blottersEachSide) {
+        static Layers of(int sheets, int inLayer, int blottersEachSide) {
             if (sheets < 1 || inLayer < 1 || blottersEachSide < 0) {
                 throw Refused.of(
                         "count.below-one",
@@ -758,9 +767,11 @@ public final class DryingModel {
                         sheets < 1 || inLayer < 1 ? 1 : 0);
             }
             int layers = (sheets - 1) / inLayer + 1;
-            return new Layers(layers, layers * 2 * blottersEachSide, layers + 1);
+            return new FoundLayers(layers, layers * 2 * blottersEachSide, layers + 1);
         }
+    }
 
+    private record FoundLayers(int layers, int blotters, int boards) implements Layers {
         @Override
         public String toString() {
             return layers + " layers, " + blotters + " blotters, " + boards + " boards";
@@ -829,7 +840,7 @@ public final class DryingModel {
          *
          * @param sheets its sheets, 1 or more
          * @param at when it is ready to dry
-         * @throws Refused if it has no sheets
+         * @throws Refused if it has no sheets, or what is given is no time
          */
         public Ready {
             if (sheets < 1) {
@@ -841,6 +852,7 @@ public final class DryingModel {
                         "least",
                         1);
             }
+            at = Kinds.TIME.check(at, "time when the post is ready");
         }
 
         @Override
@@ -849,15 +861,22 @@ public final class DryingModel {
         }
     }
 
-    /**
-     * One filling of a dryer.
-     *
-     * @param sheets the sheets in it
-     * @param start when it is filled
-     * @param end when it is dry
-     * @param waiting sheets that are ready and find no room in it; keep them wet under a weight or a cloth
-     */
-    public record Load(int sheets, Amount<Time> start, Amount<Time> end, int waiting) {
+    /** One filling of a dryer. */
+    public sealed interface Load permits FoundLoad {
+        /** {@return the sheets in it} */
+        int sheets();
+
+        /** {@return when it is filled} */
+        Amount<Time> start();
+
+        /** {@return when it is dry} */
+        Amount<Time> end();
+
+        /** {@return sheets that are ready and find no room in it; keep them wet under a weight or a cloth} */
+        int waiting();
+    }
+
+    private record FoundLoad(int sheets, Amount<Time> start, Amount<Time> end, int waiting) implements Load {
         @Override
         public String toString() {
             return sheets + " sheets from " + start + " to " + end + (waiting > 0 ? ", " + waiting + " wait" : "");
@@ -893,7 +912,7 @@ public final class DryingModel {
             int taken = Math.min(there, dryer.capacity());
             there -= taken;
             free = start + time;
-            loads.add(new Load(taken, Kinds.TIME.ofSi(start, "h"), Kinds.TIME.ofSi(free, "h"), there));
+            loads.add(new FoundLoad(taken, Kinds.TIME.ofSi(start, "h"), Kinds.TIME.ofSi(free, "h"), there));
         }
         return List.copyOf(loads);
     }
@@ -1043,6 +1062,51 @@ public final class DryingModel {
                 Math.min(0.999, likely * 1.15),
                 Basis.MEASURED_HERE,
                 new Source(changes + " changes of blotters weighed")));
+    }
+
+    /**
+     * Calibrates a fan stack by weighing its sheets twice while they are wet.
+     *
+     * @param assumptions the store
+     * @param dryer the fan stack; its name is the scope
+     * @param before the sheets as they came
+     * @param after the same sheets, weighed again
+     * @param ovenDry their oven-dry mass, above zero
+     * @param over the time between, above zero
+     * @param air the air drawn in
+     * @return the store with {@code drying.fan-efficiency} measured for the dryer
+     * @throws Refused if they were no longer wet, or as {@link #calibrate(Assumptions, Dryer.FanStack, Reading,
+     *     Quantity, Air)}
+     */
+    public static Assumptions calibrateByWeighings(
+            Assumptions assumptions,
+            Dryer.FanStack dryer,
+            Reading<Mass> before,
+            Reading<Mass> after,
+            Quantity<Mass> ovenDry,
+            Quantity<Time> over,
+            Air air) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(dryer, "dryer");
+        Objects.requireNonNull(after, "after");
+        double end = after.value().si() / Kinds.MASS.siAboveZero(ovenDry, "oven-dry mass of the sheets") - 1;
+        double critical = assumptions.si("drying.critical-ratio", Scope.at(dryer.name()));
+        if (end < critical) {
+            throw Refused.of(
+                    "calibration.no-longer-wet",
+                    "stack: weighed again at " + Kinds.MOISTURE_RATIO.ofSi(end, "g/g") + " water on dry; below "
+                            + Kinds.MOISTURE_RATIO.ofSi(critical, "g/g")
+                            + " sheets give up water ever more slowly, which tells less of the air. Weigh"
+                            + " sooner.",
+                    "given",
+                    end,
+                    "limit",
+                    critical);
+        }
+        Reading<Mass> lost = Reading.of(
+                Kinds.MASS.ofSi(before.value().si() - after.value().si(), "g"),
+                Kinds.MASS.ofSi(Math.hypot(before.error().si(), after.error().si()), "g"));
+        return calibrate(assumptions, dryer, lost, over, air);
     }
 
     @Override

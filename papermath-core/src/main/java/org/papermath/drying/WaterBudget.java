@@ -55,26 +55,19 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
         return new WaterBudget(Kinds.VOLUME.check(used, "water used"), Kinds.MASS.check(paper, "paper made"));
     }
 
-    /**
-     * Water of one step, over the oven-dry paper.
-     *
-     * @param name the step
-     * @param water the water in it, with its usual range
-     * @param comesBack whether it is used again rather than let go
-     */
-    public record Step(String name, Estimate<LiquorRatio> water, boolean comesBack) {
-        /**
-         * Checks that nothing is missing.
-         *
-         * @param name the step
-         * @param water the water in it, with its usual range
-         * @param comesBack whether it is used again rather than let go
-         */
-        public Step {
-            Objects.requireNonNull(name, "name");
-            Objects.requireNonNull(water, "water");
-        }
+    /** Water of one step, over the oven-dry paper. */
+    public sealed interface Step permits FoundStep {
+        /** {@return the step} */
+        String name();
 
+        /** {@return the water in it, with its usual range} */
+        Estimate<LiquorRatio> water();
+
+        /** {@return whether it is used again rather than let go} */
+        boolean comesBack();
+    }
+
+    private record FoundStep(String name, Estimate<LiquorRatio> water, boolean comesBack) implements Step {
         @Override
         public String toString() {
             return name + ": " + water + (comesBack ? ", comes back" : "");
@@ -116,7 +109,7 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
 
     private static Step usual(Assumptions assumptions, String name, String id) {
         Assumption one = assumptions.get(id, Scope.GENERAL);
-        return new Step(
+        return new FoundStep(
                 name,
                 Estimate.of(
                         litres(one.likelySi()),
@@ -129,7 +122,7 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
     /** A step of some water over dry mass, kg/kg; a litre of water is taken for a kilogram. */
     private static Step worked(String name, double ratio, boolean comesBack) {
         Amount<LiquorRatio> water = litres(ratio / 1000);
-        return new Step(name, Estimate.of(water, water, water, List.of()), comesBack);
+        return new FoundStep(name, Estimate.of(water, water, water, List.of()), comesBack);
     }
 
     private static Amount<LiquorRatio> litres(double si) {
@@ -145,14 +138,19 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
         return Kinds.LIQUOR_RATIO.ofSi(used.si() / paper.si(), "L/kg");
     }
 
-    /**
-     * What white water carries down the drain.
-     *
-     * @param solids the solids in it
-     * @param ofPaper the same over the paper made
-     * @param notices drain advice
-     */
-    public record Drained(Amount<Mass> solids, Amount<Share> ofPaper, List<Notice> notices) {
+    /** What white water carries down the drain. */
+    public sealed interface Drained permits FoundDrained {
+        /** {@return the solids in it} */
+        Amount<Mass> solids();
+
+        /** {@return the same over the paper made} */
+        Amount<Share> ofPaper();
+
+        /** {@return drain advice} */
+        List<Notice> notices();
+    }
+
+    private record FoundDrained(Amount<Mass> solids, Amount<Share> ofPaper, List<Notice> notices) implements Drained {
         @Override
         public String toString() {
             return solids + ", " + ofPaper + " of the paper";
@@ -191,7 +189,7 @@ public record WaterBudget(Amount<Volume> used, Amount<Mass> paper) {
                     "share",
                     Kinds.SHARE.ofSi(share, "%").toString()));
         }
-        return new Drained(Kinds.MASS.ofSi(solids, "g"), Kinds.SHARE.ofSi(share, "%"), List.copyOf(notices));
+        return new FoundDrained(Kinds.MASS.ofSi(solids, "g"), Kinds.SHARE.ofSi(share, "%"), List.copyOf(notices));
     }
 
     /**

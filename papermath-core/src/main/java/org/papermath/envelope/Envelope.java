@@ -604,10 +604,10 @@ public final class Envelope {
                 double back = h - throat;
                 double top = back + h;
                 yield List.of(
-                        Line.ofMetres(s, back, s, top, Line.Kind.FOLD),
-                        Line.ofMetres(s + w, back, s + w, top, Line.Kind.FOLD),
-                        Line.ofMetres(s, back, s + w, back, Line.Kind.FOLD),
-                        Line.ofMetres(s, top, s + w, top, Line.Kind.SCORE));
+                        DrawnLine.ofMetres(s, back, s, top, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(s + w, back, s + w, top, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(s, back, s + w, back, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(s, top, s + w, top, Line.Kind.SCORE));
             }
             case DIAMOND -> {
                 double middle = made.width() / Math.sqrt(2);
@@ -617,27 +617,27 @@ public final class Envelope {
                 double above = middle + h / 2;
                 double ear = middle - w / 2 - h / 2;
                 yield List.of(
-                        Line.ofMetres(left, below, left, above, Line.Kind.FOLD),
-                        Line.ofMetres(right, below, right, above, Line.Kind.FOLD),
-                        Line.ofMetres(left, below, right, below, Line.Kind.FOLD),
-                        Line.ofMetres(left, above, right, above, Line.Kind.SCORE),
-                        Line.ofMetres(left, below, left - ear, below, Line.Kind.CUT),
-                        Line.ofMetres(left, below, left, below - ear, Line.Kind.CUT),
-                        Line.ofMetres(right, below, right + ear, below, Line.Kind.CUT),
-                        Line.ofMetres(right, below, right, below - ear, Line.Kind.CUT),
-                        Line.ofMetres(left, above, left - ear, above, Line.Kind.CUT),
-                        Line.ofMetres(left, above, left, above + ear, Line.Kind.CUT),
-                        Line.ofMetres(right, above, right + ear, above, Line.Kind.CUT),
-                        Line.ofMetres(right, above, right, above + ear, Line.Kind.CUT));
+                        DrawnLine.ofMetres(left, below, left, above, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(right, below, right, above, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(left, below, right, below, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(left, above, right, above, Line.Kind.SCORE),
+                        DrawnLine.ofMetres(left, below, left - ear, below, Line.Kind.CUT),
+                        DrawnLine.ofMetres(left, below, left, below - ear, Line.Kind.CUT),
+                        DrawnLine.ofMetres(right, below, right + ear, below, Line.Kind.CUT),
+                        DrawnLine.ofMetres(right, below, right, below - ear, Line.Kind.CUT),
+                        DrawnLine.ofMetres(left, above, left - ear, above, Line.Kind.CUT),
+                        DrawnLine.ofMetres(left, above, left, above + ear, Line.Kind.CUT),
+                        DrawnLine.ofMetres(right, above, right + ear, above, Line.Kind.CUT),
+                        DrawnLine.ofMetres(right, above, right, above + ear, Line.Kind.CUT));
             }
             case OPEN_END -> {
                 double a = (w + made.seam()) / 2;
                 double b = allowances.sideFlap().si();
                 yield List.of(
-                        Line.ofMetres(a, b, a, b + h, Line.Kind.FOLD),
-                        Line.ofMetres(a + w, b, a + w, b + h, Line.Kind.FOLD),
-                        Line.ofMetres(a, b, a + w, b, Line.Kind.FOLD),
-                        Line.ofMetres(a, b + h, a + w, b + h, Line.Kind.SCORE));
+                        DrawnLine.ofMetres(a, b, a, b + h, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(a + w, b, a + w, b + h, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(a, b, a + w, b, Line.Kind.FOLD),
+                        DrawnLine.ofMetres(a, b + h, a + w, b + h, Line.Kind.SCORE));
             }
         };
     }

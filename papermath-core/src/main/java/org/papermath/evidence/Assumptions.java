@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
 
 /**
  * The one store of the numbers the library relies on, found by id and scope from the narrowest outwards. Immutable.
@@ -313,6 +314,58 @@ public final class Assumptions {
     public Assumptions given(
             String id, Scope scope, double value, double low, double high, Basis basis, Source source) {
         return with(pattern(id, scope).with(scope, value, low, high, basis, source));
+    }
+
+    /**
+     * Returns a store in which a value that was measured here stands for a scope, in coherent SI.
+     *
+     * @param id the dotted name of an assumption the store knows, or of one of {@link DirectMeasurements}
+     * @param scope what the value holds for
+     * @param value the likely value
+     * @param low its 5 % point
+     * @param high its 95 % point
+     * @return the new store
+     * @throws Refused if the id is not known, or the numbers are out of order or out of bounds
+     */
+    public Assumptions measured(String id, Scope scope, double value, double low, double high) {
+        double unit = Units.toSi(1, unitOf(id));
+        return given(
+                id, scope, value / unit, low / unit, high / unit, Basis.MEASURED_HERE, new Source("measured here"));
+    }
+
+    /**
+     * Returns a store in which a share that was measured here stands for a scope, with its band by difference, kept
+     * off 0 and 1.
+     *
+     * @param id the dotted name of an assumption the store knows, or of one of {@link DirectMeasurements}
+     * @param scope what the value holds for
+     * @param share the share found, a fraction
+     * @param half from the share to its 5 % and its 95 % point
+     * @return the new store
+     * @throws Refused if the id is not known, or the numbers are out of bounds
+     */
+    public Assumptions measuredShare(String id, Scope scope, double share, double half) {
+        double likely = Math.min(1 - 1e-4, Math.max(1e-4, share));
+        return measured(
+                id,
+                scope,
+                likely,
+                Math.max(likely / 10, likely - half),
+                Math.min(1 - (1 - likely) / 10, likely + half));
+    }
+
+    /**
+     * Returns a store in which a value above zero that was measured here stands for a scope, with its band as a factor.
+     *
+     * @param id the dotted name of an assumption the store knows, or of one of {@link DirectMeasurements}
+     * @param scope what the value holds for
+     * @param value the value found, in coherent SI
+     * @param half what the 95 % point is above the value, as a part of it
+     * @return the new store
+     * @throws Refused if the id is not known, or the numbers are out of bounds
+     */
+    public Assumptions measuredFactor(String id, Scope scope, double value, double half) {
+        return measured(id, scope, value, value / (1 + half), value * (1 + half));
     }
 
     /**

@@ -27,14 +27,14 @@ public final class Bands {
      */
     public record Use(Scope scope, List<String> ids) {
         /**
-         * Checks that nothing is missing.
+         * Copies the list.
          *
          * @param scope what they are wanted for
          * @param ids the assumptions
          */
         public Use {
             Objects.requireNonNull(scope, "scope");
-            Objects.requireNonNull(ids, "ids");
+            ids = List.copyOf(Objects.requireNonNull(ids, "ids"));
         }
 
         /**

@@ -38,13 +38,26 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public record Driver(Assumption assumption, double share) {
         /**
-         * Checks that nothing is missing.
+         * Names a part.
          *
          * @param assumption the assumption
          * @param share its share in the squared width of the band, 0 to 1
+         * @throws Refused if the share is out of range
          */
         public Driver {
             Objects.requireNonNull(assumption, "assumption");
+            if (!(share >= 0 && share <= 1)) {
+                throw Refused.of(
+                        "estimate.driver-share",
+                        "part of " + assumption.key() + " in a band: " + share
+                                + " given; from 0 to 1 is wanted. Give the part of the squared width.",
+                        "given",
+                        String.valueOf(share),
+                        "least",
+                        0,
+                        "most",
+                        1);
+            }
         }
 
         @Override

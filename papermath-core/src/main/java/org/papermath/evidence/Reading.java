@@ -91,6 +91,25 @@ public final class Reading<Q extends Quantity<Q>> {
     }
 
     /**
+     * Returns the standard error as a part of the value.
+     *
+     * @return error over value
+     */
+    public double relativeError() {
+        return error.si() / value.si();
+    }
+
+    /**
+     * Returns the value one standard error further up, to see what the error does.
+     *
+     * @return value and error together
+     * @throws Refused if that is out of the range of the kind
+     */
+    public Amount<Q> above() {
+        return value.kind().ofSi(value.si() + error.si());
+    }
+
+    /**
      * Returns the day the reading was taken, if it is known.
      *
      * @return the day

@@ -7,8 +7,11 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Moisture;
@@ -29,6 +32,12 @@ import org.papermath.quantity.Solids;
 public final class BoughtFibre {
     /** Above this, what is sold as dry is wet pulp and must be said to be. */
     private static final double WETTEST_DRY_FORM = 0.30;
+
+    /** What one oven-dry weighing leaves, of moisture. */
+    private static final double LEFT_MOISTURE = 0.003;
+
+    /** What one pot leaves, of the yield: the next bale is another. */
+    private static final double LEFT_YIELD = 0.02;
 
     private final Fibre fibre;
     private final Form form;
@@ -398,6 +407,59 @@ public final class BoughtFibre {
             case WET_PULP -> "wet pulp";
             case BAST -> "raw fibre";
         };
+    }
+
+    /**
+     * Calibrates the moisture of a fibre as bought by a sample dried in the oven: {@code w = 1 - dried/bought}.
+     *
+     * @param assumptions the store
+     * @param fibre the fibre
+     * @param asBought the mass of the sample as bought
+     * @param dried its mass out of the oven
+     * @return the store with {@code fibre.moisture-as-bought} measured for the fibre
+     * @throws Refused if the sample became heavier
+     */
+    public static Assumptions calibrateMoisture(
+            Assumptions assumptions, Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) {
+        Objects.requireNonNull(asBought, "asBought");
+        double all = Kinds.MASS.siAboveZero(asBought.value(), "mass before drying");
+        double rest = Kinds.MASS.siWithin(dried.value(), "mass after drying", 0, all);
+        double half = Math.hypot(
+                Normal.halfBandOfRatio(
+                        rest, dried.error().si(), all, asBought.error().si()),
+                LEFT_MOISTURE);
+        return assumptions.measuredShare("fibre.moisture-as-bought", fibre.scope(), 1 - rest / all, half);
+    }
+
+    /**
+     * Calibrates the yield of a fibre by one pot, weighed raw and as stuff: {@code Y = stuff/(bought (1 - w))}.
+     *
+     * @param assumptions the store, in which the moisture as bought is looked up
+     * @param fibre the fibre
+     * @param asBought the raw fibre as bought
+     * @param stuff the oven-dry stuff after cooking
+     * @return the store with {@code fibre.yield} measured for the fibre
+     * @throws Refused if there is more stuff than there was dry fibre, or the moisture has no default
+     */
+    public static Assumptions calibrateYield(
+            Assumptions assumptions, Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(asBought, "asBought");
+        Assumption water = FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, assumptions);
+        double dry = Kinds.MASS.siAboveZero(asBought.value(), "mass of " + fibre + " before cooking")
+                * (1 - water.likelySi());
+        double found = Kinds.MASS.siWithin(stuff.value(), "stuff of " + fibre + " after cooking", 0, dry) / dry;
+        double half = Math.hypot(
+                found * (water.highSi() - water.lowSi()) / 2 / (1 - water.likelySi()),
+                Normal.FIVE_PERCENT_POINT
+                        * Math.hypot(
+                                stuff.error().si(),
+                                found
+                                        * (1 - water.likelySi())
+                                        * asBought.error().si())
+                        / dry);
+        return assumptions.measuredShare("fibre.yield", fibre.scope(), found, Math.hypot(half, LEFT_YIELD));
     }
 
     @Override

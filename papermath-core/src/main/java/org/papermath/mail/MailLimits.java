@@ -318,14 +318,14 @@ public final class MailLimits {
 
     private static void least(List<Failure> list, Service s, String what, double value, double limit, String unit) {
         if (!atLeast(value, limit)) {
-            list.add(new Failure(
+            list.add(new FoundFailure(
                     s.name(), what, "under", text(value, unit), text(limit, unit), text(limit - value, unit)));
         }
     }
 
     private static void most(List<Failure> list, Service s, String what, double value, double limit, String unit) {
         if (!atMost(value, limit)) {
-            list.add(new Failure(
+            list.add(new FoundFailure(
                     s.name(), what, "over", text(value, unit), text(limit, unit), text(value - limit, unit)));
         }
     }
@@ -383,17 +383,29 @@ public final class MailLimits {
         return country + ": " + String.join(", ", services());
     }
 
-    /**
-     * A limit a piece breaks.
-     *
-     * @param service the service
-     * @param limit what is limited
-     * @param direction {@code over} or {@code under}
-     * @param given what the piece has, with its unit
-     * @param allowed the limit, with its unit
-     * @param by the difference, with its unit
-     */
-    public record Failure(String service, String limit, String direction, String given, String allowed, String by) {
+    /** A limit a piece breaks. */
+    public sealed interface Failure permits FoundFailure {
+        /** {@return the service} */
+        String service();
+
+        /** {@return what is limited} */
+        String limit();
+
+        /** {@return {@code over} or {@code under}} */
+        String direction();
+
+        /** {@return what the piece has, with its unit} */
+        String given();
+
+        /** {@return the limit, with its unit} */
+        String allowed();
+
+        /** {@return the difference, with its unit} */
+        String by();
+    }
+
+    private record FoundFailure(String service, String limit, String direction, String given, String allowed, String by)
+            implements Failure {
         @Override
         public String toString() {
             return service + ": " + limit + " " + given + " is " + by + " " + direction + " the limit of " + allowed;

@@ -1,10 +1,10 @@
 package org.papermath.mould;
 
-import java.util.Objects;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
 
 /**
@@ -15,14 +15,15 @@ import org.papermath.shape.Outline;
  */
 public record Opening(Amount<Length> width, Amount<Length> height) {
     /**
-     * Checks that nothing is missing.
+     * Makes an opening.
      *
-     * @param width the side across
-     * @param height the side along
+     * @param width the side across, above zero
+     * @param height the side along, above zero
+     * @throws Refused if a side is not a length above zero
      */
     public Opening {
-        Objects.requireNonNull(width, "width");
-        Objects.requireNonNull(height, "height");
+        width = Kinds.LENGTH.checkAboveZero(width, "width of the opening");
+        height = Kinds.LENGTH.checkAboveZero(height, "height of the opening");
     }
 
     /**

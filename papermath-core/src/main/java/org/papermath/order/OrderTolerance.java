@@ -11,10 +11,14 @@ import org.papermath.quantity.Share;
  * What a customer accepts around what was ordered, as trade customs state it: a share of the order either way.
  *
  * @param <Q> the quantity type
- * @param least the least accepted
- * @param most the greatest accepted
  */
-public record OrderTolerance<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> most) {
+public sealed interface OrderTolerance<Q extends Quantity<Q>> permits FoundTolerance {
+    /** {@return the least accepted} */
+    Amount<Q> least();
+
+    /** {@return the greatest accepted} */
+    Amount<Q> most();
+
     /**
      * Makes the limits around an order.
      *
@@ -24,10 +28,10 @@ public record OrderTolerance<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> m
      * @return the limits
      * @throws Refused if the tolerance is out of range
      */
-    public static <Q extends Quantity<Q>> OrderTolerance<Q> around(Amount<Q> ordered, Quantity<Share> tolerance) {
+    static <Q extends Quantity<Q>> OrderTolerance<Q> around(Amount<Q> ordered, Quantity<Share> tolerance) {
         double share = Kinds.SHARE.siWithin(tolerance, "tolerance of the order", 0, 0.99);
         Kind<Q> kind = ordered.kind();
-        return new OrderTolerance<>(
+        return new FoundTolerance<>(
                 kind.ofSi(ordered.si() * (1 - share)).to(ordered.getUnit()),
                 kind.ofSi(ordered.si() * (1 + share)).to(ordered.getUnit()));
     }
@@ -38,12 +42,5 @@ public record OrderTolerance<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> m
      * @param amount what was made
      * @return whether it lies within the limits
      */
-    public boolean accepts(Amount<Q> amount) {
-        return amount.compareTo(least) >= 0 && amount.compareTo(most) <= 0;
-    }
-
-    @Override
-    public String toString() {
-        return least + " to " + most;
-    }
+    boolean accepts(Amount<Q> amount);
 }

@@ -63,14 +63,19 @@ public final class Press {
         }
     }
 
-    /**
-     * The greatest force that is suggested, and why.
-     *
-     * @param force the force
-     * @param weakest the part that bears least
-     * @param share the share of its rating that may be used
-     */
-    public record Allowed(Amount<Force> force, Part weakest, Amount<Share> share) {
+    /** The greatest force that is suggested, and why. */
+    public sealed interface Allowed permits FoundAllowed {
+        /** {@return the force} */
+        Amount<Force> force();
+
+        /** {@return the part that bears least} */
+        Part weakest();
+
+        /** {@return the share of its rating that may be used} */
+        Amount<Share> share();
+    }
+
+    private record FoundAllowed(Amount<Force> force, Part weakest, Amount<Share> share) implements Allowed {
         @Override
         public String toString() {
             return force.to("kN") + ", " + share.to("%") + " of the rating of the " + weakest.name() + " ("
@@ -78,35 +83,50 @@ public final class Press {
         }
     }
 
-    /**
-     * What to set the press to.
-     *
-     * @param force the force on the post
-     * @param pressure the pressure on the sheet
-     * @param loadedArea the area that carries the force: the smaller of the wet sheets (or felts) and the platen
-     * @param allowed the greatest force that is suggested
-     * @param notices what the setting should not be read without
-     */
-    public record Setting(
+    /** What to set the press to. */
+    public sealed interface Setting permits FoundSetting {
+        /** {@return the force on the post} */
+        Amount<Force> force();
+
+        /** {@return the pressure on the sheet} */
+        Amount<SheetPressure> pressure();
+
+        /** {@return the area that carries the force: the smaller of the wet sheets (or felts) and the platen} */
+        Amount<Area> loadedArea();
+
+        /** {@return the greatest force that is suggested} */
+        Allowed allowed();
+
+        /** {@return what the setting should not be read without} */
+        List<Notice> notices();
+    }
+
+    private record FoundSetting(
             Amount<Force> force,
             Amount<SheetPressure> pressure,
             Amount<Area> loadedArea,
             Allowed allowed,
-            List<Notice> notices) {
+            List<Notice> notices)
+            implements Setting {
         @Override
         public String toString() {
             return force + " on " + loadedArea + ": " + pressure;
         }
     }
 
-    /**
-     * One meaning of a jack's "ton" beside a second figure for the same jack.
-     *
-     * @param meaning the unit code of that ton: {@code tonf_us}, {@code tf} or {@code tonf_uk}
-     * @param force what it makes the rating
-     * @param off how far that is from the second figure, a share of it; below zero when smaller
-     */
-    public record TonReading(String meaning, Amount<Force> force, Amount<Dimensionless> off) {
+    /** One meaning of a jack's "ton" beside a second figure for the same jack. */
+    public sealed interface TonReading permits FoundReading {
+        /** {@return the unit code of that ton: {@code tonf_us}, {@code tf} or {@code tonf_uk}} */
+        String meaning();
+
+        /** {@return what it makes the rating} */
+        Amount<Force> force();
+
+        /** {@return how far that is from the second figure, a share of it; below zero when smaller} */
+        Amount<Dimensionless> off();
+    }
+
+    private record FoundReading(String meaning, Amount<Force> force, Amount<Dimensionless> off) implements TonReading {
         @Override
         public String toString() {
             return meaning + ", " + force + ", " + off + " off";
@@ -166,7 +186,7 @@ public final class Press {
         for (String code : List.of("tonf_us", "tf", "tonf_uk")) {
             double force = Kinds.FORCE.siAboveZero(Kinds.FORCE.of(tons, code), "tons on the label");
             readings.add(
-                    new TonReading(code, Kinds.FORCE.ofSi(force, "kN"), Kinds.NUMBER.ofSi(force / other - 1, "%")));
+                    new FoundReading(code, Kinds.FORCE.ofSi(force, "kN"), Kinds.NUMBER.ofSi(force / other - 1, "%")));
         }
         readings.sort(
                 Comparator.comparingDouble(reading -> Math.abs(reading.off().si())));
@@ -252,7 +272,7 @@ public final class Press {
     public Allowed allowed(Assumptions assumptions) {
         Part weakest = weakestPart();
         double share = assumptions.si("press.allowed-share", Scope.at(name));
-        return new Allowed(
+        return new FoundAllowed(
                 Kinds.FORCE.ofSi(PressForce.allowedForce(share, weakest.rating().si()), "kN"),
                 weakest,
                 Kinds.SHARE.ofSi(share, "%"));
@@ -384,7 +404,7 @@ public final class Press {
                     "area",
                     area.toString()));
         }
-        return new Setting(force, pressure, area, allowed, List.copyOf(notices));
+        return new FoundSetting(force, pressure, area, allowed, List.copyOf(notices));
     }
 
     /**

@@ -52,21 +52,32 @@ public final class PressingModel {
     private final Scope scope;
     private final PressingLaw law;
 
-    /**
-     * What pressing leaves.
-     *
-     * @param sheet the pressed sheet
-     * @param equilibrium the moisture ratio after very long pressing
-     * @param timeConstant the time in which the distance to it falls to 37 %
-     * @param notices what the result should not be read without
-     */
-    public record Result(
-            PressedSheet sheet, Amount<MoistureRatio> equilibrium, Amount<Time> timeConstant, List<Notice> notices) {
+    /** What pressing leaves. */
+    public sealed interface Result permits FoundResult {
+        /** {@return the pressed sheet} */
+        PressedSheet sheet();
+
+        /** {@return the moisture ratio after very long pressing} */
+        Amount<MoistureRatio> equilibrium();
+
+        /** {@return the time in which the distance to it falls to 37 %} */
+        Amount<Time> timeConstant();
+
+        /** {@return what the result should not be read without} */
+        List<Notice> notices();
+
         /**
          * Returns the solids after pressing.
          *
          * @return the solids
          */
+        Amount<Solids> solids();
+    }
+
+    private record FoundResult(
+            PressedSheet sheet, Amount<MoistureRatio> equilibrium, Amount<Time> timeConstant, List<Notice> notices)
+            implements Result {
+        @Override
         public Amount<Solids> solids() {
             return sheet.solids();
         }
@@ -224,7 +235,7 @@ public final class PressingModel {
                     "retention",
                     retention.toString()));
         }
-        return new Result(
+        return new FoundResult(
                 out,
                 Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g"),
                 Kinds.TIME.ofSi(constant, "s"),
@@ -301,19 +312,27 @@ public final class PressingModel {
         return assumptions.amount("web.solids-blotter-exchange", scope, Kinds.SOLIDS);
     }
 
-    /**
-     * What runs out of a post in the press.
-     *
-     * @param fromSheets the water the sheets give up
-     * @param fromFelts the water the felts give up; they go in damp and come out drier
-     * @param notices what the result should not be read without
-     */
-    public record Water(Amount<Mass> fromSheets, Amount<Mass> fromFelts, List<Notice> notices) {
+    /** What runs out of a post in the press. */
+    public sealed interface Water permits FoundWater {
+        /** {@return the water the sheets give up} */
+        Amount<Mass> fromSheets();
+
+        /** {@return the water the felts give up; they go in damp and come out drier} */
+        Amount<Mass> fromFelts();
+
+        /** {@return what the result should not be read without} */
+        List<Notice> notices();
+
         /**
          * Returns what runs to the floor and the drain.
          *
          * @return the water of sheets and felts
          */
+        Amount<Mass> toDrain();
+    }
+
+    private record FoundWater(Amount<Mass> fromSheets, Amount<Mass> fromFelts, List<Notice> notices) implements Water {
+        @Override
         public Amount<Mass> toDrain() {
             return Kinds.MASS.ofSi(fromSheets.si() + fromFelts.si(), "kg");
         }
@@ -350,7 +369,8 @@ public final class PressingModel {
                     "sheets",
                     Kinds.MASS.ofSi(Math.max(0, sheets), "kg").toString()));
         }
-        return new Water(Kinds.MASS.ofSi(sheets, "kg"), Kinds.MASS.ofSi(Math.max(0, out), "kg"), List.copyOf(notices));
+        return new FoundWater(
+                Kinds.MASS.ofSi(sheets, "kg"), Kinds.MASS.ofSi(Math.max(0, out), "kg"), List.copyOf(notices));
     }
 
     /**

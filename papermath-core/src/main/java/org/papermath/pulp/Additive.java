@@ -29,7 +29,7 @@ public final class Additive {
         PIGMENT("pigment"),
         /** Fixes particles to the fibre. */
         RETENTION_AID("retention-aid"),
-        /** Calcium carbonate as alkaline reserve. */
+        /** Calcium carbonate as alkaline reserve; how much of it the standards ask for is in {@code Permanence}. */
         CARBONATE("calcium-carbonate"),
         /** Sizing in the pulp. */
         INTERNAL_SIZE("ketene-dimer-size"),

@@ -148,24 +148,16 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
                 .toList();
     }
 
-    /**
-     * When an additive goes in.
-     *
-     * @param at the time after the first addition
-     * @param dose the dose
-     */
-    public record Addition(Amount<Time> at, AdditiveDose dose) {
-        /**
-         * Checks that nothing is missing.
-         *
-         * @param at the time after the first addition
-         * @param dose the dose
-         */
-        public Addition {
-            Objects.requireNonNull(at, "at");
-            Objects.requireNonNull(dose, "dose");
-        }
+    /** When an additive goes in. */
+    public sealed interface Addition permits FoundAddition {
+        /** {@return the time after the first addition} */
+        Amount<Time> at();
+
+        /** {@return the dose} */
+        AdditiveDose dose();
     }
+
+    private record FoundAddition(Amount<Time> at, AdditiveDose dose) implements Addition {}
 
     /**
      * Sets out doses in the usual order with a wait between them, so that each has spread through the stock before the
@@ -181,7 +173,7 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
         List<Addition> table = new ArrayList<>();
         double at = 0;
         for (AdditiveDose dose : inOrder(doses)) {
-            table.add(new Addition(Kinds.TIME.ofSi(at, "min"), dose));
+            table.add(new FoundAddition(Kinds.TIME.ofSi(at, "min"), dose));
             at += assumptions.si(
                     "additive.wait", Scope.of(dose.additive().purpose().subject()));
         }

@@ -23,16 +23,17 @@ import org.papermath.quantity.SolutionStrength;
  */
 public record AdditiveSolution(Additive additive, Amount<SolutionStrength> strength, Amount<Volume> volume) {
     /**
-     * Checks that nothing is missing.
+     * Makes a solution of known strength.
      *
      * @param additive what is in it
      * @param strength active matter over volume
-     * @param volume how much of it there is
+     * @param volume how much of it there is, above zero
+     * @throws Refused if a value is out of range
      */
     public AdditiveSolution {
         Objects.requireNonNull(additive, "additive");
-        Objects.requireNonNull(strength, "strength");
-        Objects.requireNonNull(volume, "volume");
+        strength = Kinds.SOLUTION_STRENGTH.check(strength, "strength of the solution");
+        volume = Kinds.VOLUME.checkAboveZero(volume, "volume of the solution");
     }
 
     /**

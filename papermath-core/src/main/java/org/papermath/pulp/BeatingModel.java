@@ -11,6 +11,7 @@ import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -30,9 +31,8 @@ public final class BeatingModel {
 
     private static final double MOST_EXPONENT = 6;
     /** Standard errors from the mean to the 5 % and 95 % points. */
-    private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
-
     private final double start;
+
     private final double limit;
     private final Assumption rate;
     private final double exponent;
@@ -193,7 +193,8 @@ public final class BeatingModel {
         for (BeatingRecord.Point<SchopperRiegler> point : readings) {
             if (point.time().value().si() == 0) {
                 double value = point.drainability().value().si();
-                double half = FIVE_PERCENT_POINT * point.drainability().error().si();
+                double half =
+                        Normal.FIVE_PERCENT_POINT * point.drainability().error().si();
                 result = result.with(result.get("beating.drainability-unbeaten", scope)
                         .with(
                                 scope,
@@ -320,7 +321,7 @@ public final class BeatingModel {
     }
 
     private static Assumption measured(Assumption pattern, Scope scope, double value, double relative, int count) {
-        double factor = Math.exp(FIVE_PERCENT_POINT * relative);
+        double factor = Math.exp(Normal.FIVE_PERCENT_POINT * relative);
         return pattern.with(
                 scope,
                 value,

@@ -16,6 +16,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.CanadianFreeness;
 import org.papermath.quantity.Consistency;
@@ -37,7 +38,6 @@ public final class DrainabilityModel {
     private static final double LEAST_SR = 12;
     private static final double LEAST_CSF = 50;
     private static final double MOST_CSF = 750;
-    private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
 
     private final Assumption offset;
     private final Assumption factor;
@@ -205,6 +205,48 @@ public final class DrainabilityModel {
     }
 
     /**
+     * Returns the Schopper–Riegler number that goes with a freeness that was read, by the chart, with the error that
+     * chart and reading bring.
+     *
+     * @param freeness the freeness with its error
+     * @return the number
+     * @throws Refused if the freeness is out of range
+     */
+    public Reading<SchopperRiegler> schopperRieglerOf(Reading<CanadianFreeness> freeness) {
+        Estimate<SchopperRiegler> chart = schopperRieglerOf(freeness.value()).value();
+        double ofChart = (chart.high().si() - chart.low().si()) / (2 * Normal.FIVE_PERCENT_POINT);
+        double ofReading = freeness.error().si() == 0
+                ? 0
+                : chart.likely().si()
+                        - schopperRieglerOf(inwards(freeness, 400))
+                                .value()
+                                .likely()
+                                .si();
+        return Reading.of(chart.likely(), Kinds.SCHOPPER_RIEGLER.ofSi(Math.hypot(ofChart, ofReading), "SR"));
+    }
+
+    /**
+     * Returns by what part of itself the resistance moves when the number is read one standard error off.
+     *
+     * @param number the number with its error
+     * @return the change over the resistance, a fraction
+     * @throws Refused if the number is out of range
+     */
+    public double errorOfResistance(Reading<SchopperRiegler> number) {
+        return number.error().si() == 0
+                ? 0
+                : resistance(inwards(number, 50)).likely().si()
+                                / resistance(number.value()).likely().si()
+                        - 1;
+    }
+
+    /** A step of the error towards the middle, so that the neighbour is still on the scale. */
+    private static <Q extends Quantity<Q>> Amount<Q> inwards(Reading<Q> reading, double middle) {
+        double value = reading.value().si();
+        return reading.value().kind().ofSi(value + Math.copySign(reading.error().si(), middle - value));
+    }
+
+    /**
      * Returns what one timed sheet says of pulp whose Schopper–Riegler number was read too: the factor of the
      * resistance for this fibre and mould.
      *
@@ -229,7 +271,7 @@ public final class DrainabilityModel {
         // A depth read by eye is good to about a fifth, whatever the watch says.
         double spread = Math.exp(Math.max(
                 Math.log1p(assumptions.si("drainage.stopwatch-surest", scope)),
-                FIVE_PERCENT_POINT * resistance.error().si() / alpha));
+                Normal.FIVE_PERCENT_POINT * resistance.error().si() / alpha));
         return assumptions.with(model.factor.with(
                 scope,
                 likely,
@@ -260,7 +302,7 @@ public final class DrainabilityModel {
         double byFreeness = (Freeness.schopperRieglerOfCanadian(Math.max(0, csf - error), 0)
                         - Freeness.schopperRieglerOfCanadian(csf + error, 0))
                 / 2;
-        double half = FIVE_PERCENT_POINT * Math.hypot(number.error().si(), byFreeness);
+        double half = Normal.FIVE_PERCENT_POINT * Math.hypot(number.error().si(), byFreeness);
         double likely = sr - chart;
         return assumptions.with(assumptions
                 .get("freeness.chart-offset", scope)

@@ -150,13 +150,16 @@ public final class Pulp {
         }
     }
 
-    /**
-     * Pulp parted in two.
-     *
-     * @param taken the part taken
-     * @param left the part left
-     */
-    public record Parts(Pulp taken, Pulp left) {}
+    /** Pulp parted in two. */
+    public sealed interface Parts permits FoundParts {
+        /** {@return the part taken} */
+        Pulp taken();
+
+        /** {@return the part left} */
+        Pulp left();
+    }
+
+    private record FoundParts(Pulp taken, Pulp left) implements Parts {}
 
     private Pulp(double fibre, double water, double wallDensity, double waterDensity) {
         this.fibre = fibre;
@@ -506,7 +509,7 @@ public final class Pulp {
                     there);
         }
         double part = Math.min(share, 1);
-        return new Parts(same(part * fibre, part * water), same((1 - part) * fibre, (1 - part) * water));
+        return new FoundParts(same(part * fibre, part * water), same((1 - part) * fibre, (1 - part) * water));
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.papermath.air.Water;
 import org.papermath.equation.Additives;
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
@@ -17,9 +18,11 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
+import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Moisture;
@@ -36,7 +39,11 @@ import org.papermath.quantity.SolutionStrength;
  * @source mass balance; the retentions by default common practice, see the table of assumptions
  */
 public final class RetentionModel {
-    private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
+    /** What one litre dried leaves, of retention. */
+    private static final double LEFT_BY_WATER = 0.003;
+
+    /** What one jar or one crucible leaves, of the retention of an additive. */
+    private static final double LEFT_OF_ADDITIVE = 0.02;
 
     private final Assumptions assumptions;
     private final double fibre;
@@ -57,27 +64,21 @@ public final class RetentionModel {
         }
     }
 
-    /**
-     * What the grammage of a sheet is made of.
-     *
-     * @param conditioned the grammage as weighed, with the moisture in it
-     * @param fibre the oven-dry fibre in it
-     * @param additive what is not fibre, oven-dry; empty where there is none
-     */
-    public record MakeUp(Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive) {
-        /**
-         * Checks that nothing is missing.
-         *
-         * @param conditioned the grammage as weighed, with the moisture in it
-         * @param fibre the oven-dry fibre in it
-         * @param additive what is not fibre, oven-dry; empty where there is none
-         */
-        public MakeUp {
-            Objects.requireNonNull(conditioned, "conditioned");
-            Objects.requireNonNull(fibre, "fibre");
-            Objects.requireNonNull(additive, "additive");
-        }
+    /** What the grammage of a sheet is made of. */
+    public sealed interface MakeUp permits FoundMakeUp {
+        /** {@return the grammage as weighed, with the moisture in it} */
+        Amount<Grammage> conditioned();
+
+        /** {@return the oven-dry fibre in it} */
+        Amount<Grammage> fibre();
+
+        /** {@return what is not fibre, oven-dry; empty where there is none} */
+        Optional<Amount<Grammage>> additive();
     }
+
+    private record FoundMakeUp(
+            Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive)
+            implements MakeUp {}
 
     private RetentionModel(Assumptions assumptions, double fibre) {
         this.assumptions = assumptions;
@@ -392,10 +393,139 @@ public final class RetentionModel {
         return assumptions.with(measured(assumptions.get("vat.retention", scope), scope, retention));
     }
 
+    /**
+     * Calibrates the first-pass retention of the fibre by a litre of dripping water and one of the vat, both dried:
+     * {@code R = 1 - c_w/c_v}.
+     *
+     * @param assumptions what is taken for the rest
+     * @param scope the fibre, and the vat
+     * @param dripping oven-dry solids in a litre that drips off
+     * @param vat oven-dry solids in a litre of the stirred vat, above zero
+     * @return the assumptions with {@code vat.retention} in that scope
+     * @throws Refused if the dripping water is thicker than the vat, or a value is out of range
+     */
+    public static Assumptions calibrateByWater(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<FibreConcentration> dripping,
+            Reading<FibreConcentration> vat) {
+        Objects.requireNonNull(vat, "vat");
+        double density = Water.room().density().si();
+        double there = Kinds.FIBRE_CONCENTRATION.siAboveZero(vat.value(), "solids in a litre of the vat");
+        double water = dripping.value().si();
+        // So thin that a litre of either weighs what a litre of water does.
+        double retention = firstPass(
+                        Kinds.CONSISTENCY.ofSi(water / density, "%"), Kinds.CONSISTENCY.ofSi(there / density, "%"))
+                .si();
+        double error = Math.hypot(
+                Math.hypot(dripping.error().si(), vat.error().si() * water / there) / there,
+                LEFT_BY_WATER / Normal.FIVE_PERCENT_POINT);
+        return calibrate(
+                assumptions, scope, Reading.of(Kinds.SHARE.ofSi(retention, "%"), Kinds.SHARE.ofSi(error, "%")));
+    }
+
+    /**
+     * Calibrates the retention of an additive by a jar of white water beside a row of dilutions:
+     * {@code R = 1 - c V/given}.
+     *
+     * @param assumptions what is taken for the rest
+     * @param additive the additive; the value is kept under its name
+     * @param circumstance what helped to keep it
+     * @param given what was given to the vat of it
+     * @param vat the volume of the vat
+     * @param jar the strength of the dilution that looks the same
+     * @return the assumptions with {@code additive.retention} in that scope
+     * @throws Refused as {@link #fromJar}
+     */
+    public static Assumptions calibrateByJar(
+            Assumptions assumptions,
+            Additive additive,
+            Circumstance circumstance,
+            Reading<Mass> given,
+            Reading<Volume> vat,
+            Reading<SolutionStrength> jar) {
+        Objects.requireNonNull(given, "given");
+        Objects.requireNonNull(vat, "vat");
+        Objects.requireNonNull(jar, "jar");
+        Amount<Share> found = fromJar(given.value(), vat.value(), jar.value());
+        double lost = 1 - found.si();
+        double error = Math.hypot(
+                lost * given.relativeError(),
+                Math.hypot(
+                                jar.value().si() * vat.error().si(),
+                                jar.error().si() * vat.value().si())
+                        / given.value().si());
+        return calibrate(assumptions, additive, circumstance, withWhatOneLeaves(found.si(), error));
+    }
+
+    /**
+     * Calibrates the retention of a filler by a sheet burnt to ash: {@code x = (A - a_f)/(k_a - a_f)},
+     * {@code R = R_1 x/((1 - x) d)}.
+     *
+     * @param assumptions what is taken for the rest, in which the retention of the fibre is looked up
+     * @param scope the fibre, and the vat
+     * @param additive the filler; the value is kept under its name
+     * @param circumstance what helped to keep it
+     * @param dose what was given of it on oven-dry fibre
+     * @param sheetAsh ash over the oven-dry sheet
+     * @param fibreAsh ash over the oven-dry fibre alone
+     * @param residue what the filler itself leaves of ash
+     * @return the assumptions with {@code additive.retention} measured for the filler
+     * @throws Refused as {@link #shareFromAsh} and {@link #retentionOfShare}
+     */
+    public static Assumptions calibrateByAsh(
+            Assumptions assumptions,
+            Scope scope,
+            Additive additive,
+            Circumstance circumstance,
+            Reading<Dose> dose,
+            Reading<Share> sheetAsh,
+            Reading<Share> fibreAsh,
+            Quantity<Share> residue) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(dose, "dose");
+        Objects.requireNonNull(sheetAsh, "sheetAsh");
+        Objects.requireNonNull(fibreAsh, "fibreAsh");
+        Assumption ofFibre = assumptions.get("vat.retention", scope);
+        RetentionModel model = from(assumptions, scope);
+        Amount<Share> sheet = sheetAsh.value();
+        Amount<Share> bare = fibreAsh.value();
+        double found = model.kept(additive, dose.value(), sheet, bare, residue);
+        // All steps are towards less, so that none ends above everything.
+        double byDose = model.kept(additive, dose.above(), sheet, bare, residue) - found;
+        Amount<Share> lessAsh = Kinds.SHARE.ofSi(
+                Math.max(bare.si(), sheet.si() - sheetAsh.error().si()), "%");
+        double bySheet = model.kept(additive, dose.value(), lessAsh, bare, residue) - found;
+        Amount<Share> moreBare = Kinds.SHARE.ofSi(
+                Math.min(sheet.si(), bare.si() + fibreAsh.error().si()), "%");
+        double byBare = model.kept(additive, dose.value(), sheet, moreBare, residue) - found;
+        double byFibre =
+                found * (ofFibre.highSi() - ofFibre.lowSi()) / (2 * Normal.FIVE_PERCENT_POINT * ofFibre.likelySi());
+        double error = Math.hypot(Math.hypot(byDose, byFibre), Math.hypot(bySheet, byBare));
+        return calibrate(assumptions, additive, circumstance, withWhatOneLeaves(found, error));
+    }
+
+    private double kept(
+            Additive additive,
+            Amount<Dose> dose,
+            Quantity<Share> sheet,
+            Quantity<Share> bare,
+            Quantity<Share> residue) {
+        return retentionOfShare(AdditiveDose.of(additive, dose), shareFromAsh(sheet, bare, residue))
+                .si();
+    }
+
+    private static Reading<Share> withWhatOneLeaves(double found, double error) {
+        return Reading.of(
+                Kinds.SHARE.ofSi(found, "%"),
+                Kinds.SHARE.ofSi(Math.hypot(error, LEFT_OF_ADDITIVE / Normal.FIVE_PERCENT_POINT), "%"));
+    }
+
     private static Assumption measured(Assumption pattern, Scope scope, Reading<Share> retention) {
         // A share of exactly nothing or everything has no band on the scale of odds.
         double likely = Math.min(1 - 1e-6, Math.max(1e-6, Kinds.SHARE.siAboveZero(retention.value(), "retention")));
-        double half = FIVE_PERCENT_POINT * retention.error().si();
+        double half = Normal.FIVE_PERCENT_POINT * retention.error().si();
         return pattern.with(
                 scope,
                 likely,
@@ -430,7 +560,7 @@ public final class RetentionModel {
                     "given",
                     Kinds.NUMBER.ofSi(sum, "%").toString());
         }
-        return new MakeUp(
+        return new FoundMakeUp(
                 whole,
                 Kinds.GRAMMAGE.ofSi(dry * (1 - sum), "g/m2"),
                 sum > 0 ? Optional.of(Kinds.GRAMMAGE.ofSi(dry * sum, "g/m2")) : Optional.empty());

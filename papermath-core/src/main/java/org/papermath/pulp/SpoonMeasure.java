@@ -18,14 +18,15 @@ import org.papermath.quantity.Refused;
  */
 public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
     /**
-     * Checks that nothing is missing.
+     * Makes the measure from a known bulk density.
      *
      * @param powder the name of the powder
      * @param bulkDensity its mass over the volume it fills as spooned
+     * @throws Refused if the density is out of range
      */
     public SpoonMeasure {
         Objects.requireNonNull(powder, "powder");
-        Objects.requireNonNull(bulkDensity, "bulkDensity");
+        bulkDensity = Kinds.DENSITY.check(bulkDensity, "bulk density of " + powder);
     }
 
     /**

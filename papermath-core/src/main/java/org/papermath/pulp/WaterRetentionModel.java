@@ -12,6 +12,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -28,7 +29,6 @@ import org.papermath.quantity.WaterRetention;
  * @source ISO 23714:2014 for the method; the values recalled, not looked up, 25 % either way
  */
 public final class WaterRetentionModel {
-    private static final double FIVE_PERCENT_POINT = 1.6448536269514722;
 
     private final double[] numbers;
     private final double[] values;
@@ -156,6 +156,44 @@ public final class WaterRetentionModel {
     }
 
     /**
+     * Returns what a measured value of well-beaten fibre says, at a number that was read too: along the line from the
+     * unbeaten fibre, an error of the number is one of the value.
+     *
+     * @param assumptions what is taken for the rest
+     * @param scope the fibre it holds for
+     * @param number the Schopper–Riegler number of the sample, with its error
+     * @param value the water retention value of it
+     * @param spin how it was spun
+     * @return the assumptions with the well-beaten point moved to this one, in that scope
+     * @throws Refused as {@link #calibrate(Assumptions, Scope, Quantity, Reading, Spin)}
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<SchopperRiegler> number,
+            Reading<WaterRetention> value,
+            Spin spin) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(number, "number");
+        Objects.requireNonNull(value, "value");
+        Optional<Assumption> unbeaten = assumptions.find("fibre.water-retention-unbeaten", scope);
+        double steps = number.value().si() - assumptions.si("beating.drainability-unbeaten", scope);
+        double byNumber = unbeaten.filter(least -> steps > 0)
+                .map(least -> (value.value().si() - least.likelySi()) / steps)
+                .map(rise -> rise * number.error().si())
+                .orElse(0.0);
+        return calibrate(
+                assumptions,
+                scope,
+                number.value(),
+                Reading.of(
+                        value.value(),
+                        Kinds.WATER_RETENTION.ofSi(Math.hypot(value.error().si(), byNumber), "g/g")),
+                spin);
+    }
+
+    /**
      * Returns what a measured value of well-beaten fibre says.
      *
      * @param assumptions what is taken for the rest
@@ -184,7 +222,7 @@ public final class WaterRetentionModel {
         }
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         double likely = Kinds.WATER_RETENTION.siAboveZero(value.value(), "water retention value");
-        double spread = Math.exp(FIVE_PERCENT_POINT
+        double spread = Math.exp(Normal.FIVE_PERCENT_POINT
                 * Math.max(
                         assumptions.si("fibre.water-retention-surest", scope),
                         value.error().si() / likely));

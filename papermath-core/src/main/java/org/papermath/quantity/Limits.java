@@ -20,37 +20,37 @@ import javax.measure.quantity.Volume;
  */
 public final class Limits {
     /** Pieces of one kind that are ordered. */
-    public static final Count PIECES = new Count(1, 100_000);
+    public static final Count PIECES = new SetCount(1, 100_000);
 
     /** Pieces of one kind the studio keeps for itself. */
-    public static final Count KEPT = new Count(0, 100_000);
+    public static final Count KEPT = new SetCount(0, 100_000);
 
     /** Trial sheets pulled for one piece: a few boxes of paper. */
-    public static final Count TRIALS = new Count(0, 10_000);
+    public static final Count TRIALS = new SetCount(0, 10_000);
 
     /** Folds in half; a fifth would stack 32 layers. */
-    public static final Count FOLDS = new Count(0, 4);
+    public static final Count FOLDS = new SetCount(0, 4);
 
     /** Pieces that go into one envelope. */
-    public static final Count INSERTS = new Count(1, 50);
+    public static final Count INSERTS = new SetCount(1, 50);
 
     /** Pieces of all kinds in an order, with those kept, the spare ones and the trial sheets. */
-    public static final Count IN_ORDER = new Count(1, 200_000);
+    public static final Count IN_ORDER = new SetCount(1, 200_000);
 
     /** Sheets that are pulled for an order, when those that are lost on the way are counted in. */
-    public static final Count PULLED = new Count(0, 1_000_000);
+    public static final Count PULLED = new SetCount(0, 1_000_000);
 
     /** Felts; one sheet already takes two. */
-    public static final Count FELTS = new Count(2, 100_000);
+    public static final Count FELTS = new SetCount(2, 100_000);
 
     /** Sheets a dryer takes at once. */
-    public static final Count DRYER_CAPACITY = new Count(1, 100_000);
+    public static final Count DRYER_CAPACITY = new SetCount(1, 100_000);
 
     /** Sheets that hang together; the inner ones of a thick spur never dry. */
-    public static final Count SPUR = new Count(1, 100);
+    public static final Count SPUR = new SetCount(1, 100);
 
     /** Openings a deckle is split into, each way. */
-    public static final Count DECKLE_SPLIT = new Count(1, 100);
+    public static final Count DECKLE_SPLIT = new SetCount(1, 100);
 
     /** A side of a finished piece: from a stamp to a wall hanging. */
     public static final Range<Length> PIECE_SIDE = range(Kinds.LENGTH, 5, "mm", 5, "m");
@@ -173,7 +173,7 @@ public final class Limits {
 
     private static <Q extends Quantity<Q>> Range<Q> range(
             Kind<Q> kind, double least, String in, double most, String alsoIn) {
-        return new Range<>(kind, kind.of(least, in), kind.of(most, alsoIn));
+        return new SetRange<>(kind, kind.of(least, in), kind.of(most, alsoIn));
     }
 
     /**
@@ -204,13 +204,14 @@ public final class Limits {
         return day;
     }
 
-    /**
-     * The least and the most of a count.
-     *
-     * @param least the least accepted
-     * @param most the most accepted
-     */
-    public record Count(int least, int most) {
+    /** The least and the most of a count. */
+    public sealed interface Count permits SetCount {
+        /** {@return the least accepted} */
+        int least();
+
+        /** {@return the most accepted} */
+        int most();
+
         /**
          * Checks a count.
          *
@@ -219,9 +220,7 @@ public final class Limits {
          * @return the count
          * @throws Refused if it is outside the limits
          */
-        public int check(int given, String what) {
-            return check(given, what, "");
-        }
+        int check(int given, String what);
 
         /**
          * Checks a count of something that belongs to a thing with a name; the two are put together only for a refusal.
@@ -232,6 +231,16 @@ public final class Limits {
          * @return the count
          * @throws Refused if it is outside the limits
          */
+        int check(int given, String what, String whose);
+    }
+
+    private record SetCount(int least, int most) implements Count {
+        @Override
+        public int check(int given, String what) {
+            return check(given, what, "");
+        }
+
+        @Override
         public int check(int given, String what, String whose) {
             if (given < least || given > most) {
                 throw Refused.of(
@@ -261,11 +270,17 @@ public final class Limits {
      * The least and the most of a quantity.
      *
      * @param <Q> the quantity type
-     * @param kind its kind
-     * @param least the least accepted
-     * @param most the most accepted
      */
-    public record Range<Q extends Quantity<Q>>(Kind<Q> kind, Amount<Q> least, Amount<Q> most) {
+    public sealed interface Range<Q extends Quantity<Q>> permits SetRange {
+        /** {@return its kind} */
+        Kind<Q> kind();
+
+        /** {@return the least accepted} */
+        Amount<Q> least();
+
+        /** {@return the most accepted} */
+        Amount<Q> most();
+
         /**
          * Checks a quantity.
          *
@@ -274,9 +289,7 @@ public final class Limits {
          * @return the quantity as an amount of the kind
          * @throws Refused if it is of another kind or outside the limits
          */
-        public Amount<Q> check(Quantity<Q> given, String what) {
-            return check(given, what, "");
-        }
+        Amount<Q> check(Quantity<Q> given, String what);
 
         /**
          * Checks a quantity of a thing with a name; the two are put together only for a refusal.
@@ -287,6 +300,16 @@ public final class Limits {
          * @return the quantity as an amount of the kind
          * @throws Refused if it is of another kind or outside the limits
          */
+        Amount<Q> check(Quantity<Q> given, String what, String whose);
+    }
+
+    private record SetRange<Q extends Quantity<Q>>(Kind<Q> kind, Amount<Q> least, Amount<Q> most) implements Range<Q> {
+        @Override
+        public Amount<Q> check(Quantity<Q> given, String what) {
+            return check(given, what, "");
+        }
+
+        @Override
         public Amount<Q> check(Quantity<Q> given, String what, String whose) {
             if (given instanceof Amount<Q> amount && amount.kind() == kind && holds(amount)) {
                 return amount;

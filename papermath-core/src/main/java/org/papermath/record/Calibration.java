@@ -19,6 +19,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Role;
 import org.papermath.evidence.Shape;
 import org.papermath.evidence.Source;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Units;
 
@@ -52,7 +53,6 @@ import org.papermath.quantity.Units;
  * @source weighted mean and ratio of Birge, Physical Review 40, 1932, recalled, not looked up
  */
 public final class Calibration {
-    static final double FIVE_PERCENT_POINT = 1.6448536269514722;
     private static final double CHANCE = 0.05;
     /** Readings that scatter this many times as far as their errors are of different things. */
     private static final double MOST_RATIO = 3;
@@ -64,14 +64,19 @@ public final class Calibration {
     private final List<Unused> unused;
     private final List<Notice> notices;
 
-    /**
-     * An assumption that was changed.
-     *
-     * @param before what was taken without the readings; empty if there was nothing
-     * @param after what is taken now
-     * @param from the batches it is from, by name and date
-     */
-    public record Change(Optional<Assumption> before, Assumption after, List<String> from) {
+    /** An assumption that was changed. */
+    public sealed interface Change permits FoundChange {
+        /** {@return what was taken without the readings; empty if there was nothing} */
+        Optional<Assumption> before();
+
+        /** {@return what is taken now} */
+        Assumption after();
+
+        /** {@return the batches it is from, by name and date} */
+        List<String> from();
+    }
+
+    private record FoundChange(Optional<Assumption> before, Assumption after, List<String> from) implements Change {
         /** Returns for example {@code press.factor[@big press]: 1.1 (0.9–1.3) → 1.21 (1.12–1.31) 1, from …}. */
         @Override
         public String toString() {
@@ -80,31 +85,47 @@ public final class Calibration {
         }
     }
 
-    /**
-     * A reading that did not tell an assumption.
-     *
-     * @param record the batch, by name and date
-     * @param reading the reading
-     * @param ids the assumptions it might have told; empty if there are none
-     * @param why why it did not
-     */
-    public record Unused(String record, Measurement reading, List<String> ids, Notice why) {
+    /** A reading that did not tell an assumption. */
+    public sealed interface Unused permits FoundUnused {
+        /** {@return the batch, by name and date} */
+        String record();
+
+        /** {@return the reading} */
+        Measurement reading();
+
+        /** {@return the assumptions it might have told; empty if there are none} */
+        List<String> ids();
+
+        /** {@return why it did not} */
+        Notice why();
+    }
+
+    private record FoundUnused(String record, Measurement reading, List<String> ids, Notice why) implements Unused {
         @Override
         public String toString() {
             return record + (ids.isEmpty() ? "" : ", for " + String.join(", ", ids)) + ": " + why.text();
         }
     }
 
-    /**
-     * A row of the table of closed forms.
-     *
-     * @param ids the assumptions it tells
-     * @param reading the reading it takes
-     * @param needs what the batch has to say besides
-     * @param scope what the values hold for
-     * @param form the closed form, in words or signs
-     */
-    public record Row(List<String> ids, String reading, String needs, String scope, String form) {}
+    /** A row of the table of closed forms. */
+    public sealed interface Row permits SetRow {
+        /** {@return the assumptions it tells} */
+        List<String> ids();
+
+        /** {@return the reading it takes} */
+        String reading();
+
+        /** {@return what the batch has to say besides} */
+        String needs();
+
+        /** {@return what the values hold for} */
+        String scope();
+
+        /** {@return the closed form, in words or signs} */
+        String form();
+    }
+
+    record SetRow(List<String> ids, String reading, String needs, String scope, String form) implements Row {}
 
     /** What one use of a closed form said. */
     private record Point(Assumption value, List<ClosedForms.Seen> seen) {}
@@ -217,7 +238,7 @@ public final class Calibration {
             unused.forEach(one -> told.add(one.reading()));
             for (ClosedForms.Seen one : all) {
                 if (!told.contains(one.reading())) {
-                    unused.add(new Unused(
+                    unused.add(new FoundUnused(
                             one.name(),
                             one.reading(),
                             List.of(),
@@ -260,8 +281,8 @@ public final class Calibration {
                     notices.computeIfAbsent(rule.row().reading(), reading -> new ArrayList<>())
                             .addAll(asked.notices());
                 } catch (PapermathException refusal) {
-                    group.forEach(seen -> unused.add(
-                            new Unused(seen.name(), seen.reading(), rule.row().ids(), notice(refusal))));
+                    group.forEach(seen -> unused.add(new FoundUnused(
+                            seen.name(), seen.reading(), rule.row().ids(), notice(refusal))));
                 }
             }
             moved.forEach(this::join);
@@ -343,8 +364,8 @@ public final class Calibration {
                     : pattern.with(
                             pattern.scope(),
                             plain(mean, pattern),
-                            plain(mean - FIVE_PERCENT_POINT * spread, pattern),
-                            plain(mean + FIVE_PERCENT_POINT * spread, pattern),
+                            plain(mean - Normal.FIVE_PERCENT_POINT * spread, pattern),
+                            plain(mean + Normal.FIVE_PERCENT_POINT * spread, pattern),
                             Basis.MEASURED_HERE,
                             source);
             Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
@@ -383,14 +404,14 @@ public final class Calibration {
                             band(known)));
                 }
             }
-            changes.put(key, new Change(old, after, List.copyOf(from)));
+            changes.put(key, new FoundChange(old, after, List.copyOf(from)));
         }
 
         private void reject(String key, List<Point> said, Notice why) {
             List<Unused> list = new ArrayList<>();
             for (Point point : said) {
                 point.seen()
-                        .forEach(seen -> list.add(new Unused(
+                        .forEach(seen -> list.add(new FoundUnused(
                                 seen.name(),
                                 seen.reading(),
                                 List.of(point.value().id()),
@@ -402,7 +423,8 @@ public final class Calibration {
 
         private static double spread(Assumption one) {
             double width = scaled(one.high(), one) - scaled(one.low(), one);
-            return Math.max(width / (2 * FIVE_PERCENT_POINT), 1e-9 * Math.max(1, Math.abs(scaled(one.likely(), one))));
+            return Math.max(
+                    width / (2 * Normal.FIVE_PERCENT_POINT), 1e-9 * Math.max(1, Math.abs(scaled(one.likely(), one))));
         }
 
         private static double scaled(double value, Assumption of) {

@@ -1,12 +1,9 @@
 package org.papermath.record;
 
-import static org.papermath.record.Calibration.FIVE_PERCENT_POINT;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
@@ -23,14 +20,12 @@ import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
-import org.papermath.evidence.Source;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
-import org.papermath.fibre.FibreProperty;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.numeric.Normal;
 import org.papermath.press.PressingModel;
-import org.papermath.pulp.Additive;
-import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.BeatingModel;
 import org.papermath.pulp.BeatingRecord;
 import org.papermath.pulp.BeatingState;
@@ -38,15 +33,11 @@ import org.papermath.pulp.DrainabilityModel;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.Dose;
-import org.papermath.quantity.FibreConcentration;
-import org.papermath.quantity.FiltrationResistance;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
-import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
 import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.Shrinkage;
@@ -54,26 +45,14 @@ import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.DensityModel;
 import org.papermath.sheet.DrySheet;
 import org.papermath.sheet.HygroexpansionModel;
+import org.papermath.sheet.PressedSheet;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
 import org.papermath.vat.DrainageModel;
+import org.papermath.vat.Vat;
 
 /** The one table from readings to assumptions; the equations are those of the models. */
 final class ClosedForms {
-    /** What one oven-dry weighing leaves, of moisture. */
-    private static final double LEFT_MOISTURE = 0.003;
-    /** What one reading of two marks leaves, of shrinkage. */
-    private static final double LEFT_SHRINKAGE = 0.005;
-    /** What one weighed wet sheet leaves, of solids. */
-    private static final double LEFT_SOLIDS = 0.01;
-    /** What one litre dried leaves, of retention. */
-    private static final double LEFT_RETENTION = 0.003;
-    /** What one jar or one crucible leaves, of the retention of an additive. */
-    private static final double LEFT_ADDITIVE = 0.02;
-    /** What one pot leaves, of the yield: the next bale is another. */
-    private static final double LEFT_YIELD = 0.02;
-    /** What one sheet by scale and micrometer leaves, of density. */
-    private static final double LEFT_DENSITY = 0.07;
     /** What one timing leaves. */
     private static final double LEFT_TIME = 0.1;
 
@@ -389,7 +368,7 @@ final class ClosedForms {
             Form way,
             List<String> ids,
             List<Class<? extends Measurement>> takes) {
-        return new Rule(new Calibration.Row(ids, reading, needs, scope, form), takes, key, way);
+        return new Rule(new Calibration.SetRow(ids, reading, needs, scope, form), takes, key, way);
     }
 
     private static long beaten(BatchRecord record) {
@@ -444,33 +423,12 @@ final class ClosedForms {
 
         Assumptions moistureAsBought() {
             Measurement.MoistureSample sample = one(Measurement.MoistureSample.class);
-            return dryMatter(
-                    "fibre.moisture-as-bought",
-                    sample.fibre().scope(),
-                    sample.asBought(),
-                    sample.dried(),
-                    LEFT_MOISTURE,
-                    true);
+            return BoughtFibre.calibrateMoisture(store, sample.fibre(), sample.asBought(), sample.dried());
         }
 
         Assumptions fibreYield() {
             Measurement.Cooked cooked = one(Measurement.Cooked.class);
-            Fibre fibre = cooked.fibre();
-            Assumption moisture = FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, store);
-            double dry = Kinds.MASS.siAboveZero(cooked.asBought().value(), "mass of " + fibre + " before cooking")
-                    * (1 - moisture.likelySi());
-            double found =
-                    Kinds.MASS.siWithin(cooked.stuff().value(), "stuff of " + fibre + " after cooking", 0, dry) / dry;
-            double half = Math.hypot(
-                    found * (moisture.highSi() - moisture.lowSi()) / 2 / (1 - moisture.likelySi()),
-                    FIVE_PERCENT_POINT
-                            * Math.hypot(
-                                    cooked.stuff().error().si(),
-                                    found
-                                            * (1 - moisture.likelySi())
-                                            * cooked.asBought().error().si())
-                            / dry);
-            return share(store, "fibre.yield", fibre.scope(), found, Math.hypot(half, LEFT_YIELD));
+            return BoughtFibre.calibrateYield(store, cooked.fibre(), cooked.asBought(), cooked.stuff());
         }
 
         Assumptions chart() {
@@ -498,17 +456,11 @@ final class ClosedForms {
                             .map(one -> one * one)
                             .sum())
                     / same.size();
-            // The value stands at a number that is itself read: along the line, an error of it is one of the value.
-            Optional<Double> slope = slope(most);
-            double byNumber =
-                    slope.map(rise -> rise * most.number().error().si()).orElse(0.0);
             Assumptions found = WaterRetentionModel.calibrate(
                     store,
                     furnish().scope(),
-                    most.number().value(),
-                    Reading.of(
-                            Kinds.WATER_RETENTION.ofSi(value, "g/g"),
-                            Kinds.WATER_RETENTION.ofSi(Math.hypot(error, byNumber), "g/g")),
+                    most.number(),
+                    Reading.of(Kinds.WATER_RETENTION.ofSi(value, "g/g"), Kinds.WATER_RETENTION.ofSi(error, "g/g")),
                     most.spin());
             String id = "fibre.water-retention-well-beaten";
             Assumption after = found.get(id, furnish().scope());
@@ -546,14 +498,6 @@ final class ClosedForms {
             return found;
         }
 
-        private Optional<Double> slope(Measurement.WaterSpun spun) {
-            Scope of = furnish().scope();
-            Optional<Assumption> unbeaten = store.find("fibre.water-retention-unbeaten", of);
-            double steps = spun.number().value().si() - store.si("beating.drainability-unbeaten", of);
-            return unbeaten.filter(least -> steps > 0)
-                    .map(least -> (spun.value().value().si() - least.likelySi()) / steps);
-        }
-
         Assumptions beating() {
             List<BeatingRecord.Point<SchopperRiegler>> points = new ArrayList<>();
             for (Seen one : seen) {
@@ -568,142 +512,43 @@ final class ClosedForms {
 
         Assumptions draining() {
             Measurement.TimedSheet timed = one(Measurement.TimedSheet.class);
-            Scope scope = Scope.at(vat());
-            Reading<SchopperRiegler> number = drainability();
-            DrainabilityModel drainability = DrainabilityModel.from(store, scope);
-            Water water = Water.at(timed.water());
-            Reading<FiltrationResistance> found = resistance(
-                    timed, scope, timed.depth().value(), timed.stock().value(), water);
-            double alpha = found.value().si();
-            double deeper = resistance(
-                            timed, scope, plus(timed.depth()), timed.stock().value(), water)
-                    .value()
-                    .si();
-            double thicker = resistance(timed, scope, timed.depth().value(), plus(timed.stock()), water)
-                    .value()
-                    .si();
-            double harder = number.error().si() == 0
-                    ? 0
-                    : drainability.resistance(inwards(number, 50)).likely().si()
-                                    / drainability
-                                            .resistance(number.value())
-                                            .likely()
-                                            .si()
-                            - 1;
-            double error = Math.hypot(
-                    Math.hypot(found.error().si(), deeper - alpha), Math.hypot(thicker - alpha, harder * alpha));
-            return DrainabilityModel.calibrate(
+            return DrainageModel.calibrate(
                     store,
-                    scope,
-                    number.value(),
-                    Reading.of(found.value(), Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg")));
-        }
-
-        private Reading<FiltrationResistance> resistance(
-                Measurement.TimedSheet timed,
-                Scope scope,
-                Amount<Length> depth,
-                Amount<FibreConcentration> stock,
-                Water water) {
-            return DrainageModel.from(store, scope).resistance(timed.time(), depth, stock, water);
+                    Scope.at(vat()),
+                    timed.time(),
+                    timed.depth(),
+                    timed.stock(),
+                    drainability(),
+                    Water.at(timed.water()));
         }
 
         Assumptions retention() {
             Measurement.WaterDried dried = one(Measurement.WaterDried.class);
-            double density = Water.room().density().si();
-            double there = Kinds.FIBRE_CONCENTRATION.siAboveZero(dried.vat().value(), "solids in a litre of the vat");
-            double water = dried.dripping().value().si();
-            // So thin that a litre of either weighs what a litre of water does.
-            double retention = RetentionModel.firstPass(
-                            Kinds.CONSISTENCY.ofSi(water / density, "%"), Kinds.CONSISTENCY.ofSi(there / density, "%"))
-                    .si();
-            double error = Math.hypot(
-                    Math.hypot(
-                                    dried.dripping().error().si(),
-                                    dried.vat().error().si() * water / there)
-                            / there,
-                    LEFT_RETENTION / FIVE_PERCENT_POINT);
-            return RetentionModel.calibrate(
-                    store,
-                    furnish().scope().on(vat()),
-                    Reading.of(Kinds.SHARE.ofSi(retention, "%"), Kinds.SHARE.ofSi(error, "%")));
+            return RetentionModel.calibrateByWater(store, furnish().scope().on(vat()), dried.dripping(), dried.vat());
         }
 
         Assumptions jar() {
             Measurement.JarCompared jar = one(Measurement.JarCompared.class);
-            Amount<Share> found = RetentionModel.fromJar(
-                    jar.given().value(), jar.vat().value(), jar.jar().value());
-            double given = jar.given().value().si();
-            double lost = 1 - found.si();
-            double error = Math.hypot(
-                    lost * relative(jar.given()),
-                    Math.hypot(
-                                    jar.jar().value().si() * jar.vat().error().si(),
-                                    jar.jar().error().si() * jar.vat().value().si())
-                            / given);
-            return additive(jar.additive(), jar.circumstance(), found.si(), error);
+            return RetentionModel.calibrateByJar(
+                    store, jar.additive(), jar.circumstance(), jar.given(), jar.vat(), jar.jar());
         }
 
         Assumptions burnt() {
             Measurement.Burnt burnt = one(Measurement.Burnt.class);
-            Assumption fibre = store.get("vat.retention", furnish().scope().on(vat()));
-            Reading<Dose> dose = burnt.dose();
-            Reading<Share> sheet = burnt.sheetAsh();
-            Reading<Share> bare = burnt.fibreAsh();
-            double found = kept(burnt, dose.value(), sheet.value(), bare.value());
-            // All steps are towards less, so that none ends above everything.
-            double byDose = kept(burnt, plus(dose), sheet.value(), bare.value()) - found;
-            double bySheet = kept(
-                            burnt,
-                            dose.value(),
-                            Kinds.SHARE.ofSi(
-                                    Math.max(
-                                            bare.value().si(),
-                                            sheet.value().si() - sheet.error().si()),
-                                    "%"),
-                            bare.value())
-                    - found;
-            double byBare = kept(
-                            burnt,
-                            dose.value(),
-                            sheet.value(),
-                            Kinds.SHARE.ofSi(
-                                    Math.min(
-                                            sheet.value().si(),
-                                            bare.value().si() + bare.error().si()),
-                                    "%"))
-                    - found;
-            double byFibre = found * (fibre.highSi() - fibre.lowSi()) / (2 * FIVE_PERCENT_POINT * fibre.likelySi());
-            return additive(
+            return RetentionModel.calibrateByAsh(
+                    store,
+                    furnish().scope().on(vat()),
                     burnt.additive(),
                     burnt.circumstance(),
-                    found,
-                    Math.hypot(Math.hypot(byDose, byFibre), Math.hypot(bySheet, byBare)));
-        }
-
-        private double kept(Measurement.Burnt burnt, Amount<Dose> dose, Amount<Share> sheet, Amount<Share> fibre) {
-            return RetentionModel.from(store, furnish().scope().on(vat()))
-                    .retentionOfShare(
-                            AdditiveDose.of(burnt.additive(), dose),
-                            RetentionModel.shareFromAsh(sheet, fibre, burnt.residue()))
-                    .si();
-        }
-
-        private Assumptions additive(
-                Additive additive, RetentionModel.Circumstance circumstance, double found, double error) {
-            return RetentionModel.calibrate(
-                    store,
-                    additive,
-                    circumstance,
-                    Reading.of(
-                            Kinds.SHARE.ofSi(found, "%"),
-                            Kinds.SHARE.ofSi(Math.hypot(error, LEFT_ADDITIVE / FIVE_PERCENT_POINT), "%")));
+                    burnt.dose(),
+                    burnt.sheetAsh(),
+                    burnt.fibreAsh(),
+                    burnt.residue());
         }
 
         Assumptions couched() {
             Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
-            return dryMatter(
-                    "web.solids-couched", Scope.at(vat()), sheet.couched(), sheet.ovenDry(), LEFT_SOLIDS, false);
+            return CouchedSheet.calibrate(store, Scope.at(vat()), sheet.couched(), sheet.ovenDry());
         }
 
         Assumptions lift() {
@@ -715,17 +560,10 @@ final class ClosedForms {
                         "given",
                         String.valueOf(planned));
             }
-            double mean = seen.stream()
-                    .mapToDouble(one -> ((Measurement.WeighedSheet) one.reading())
-                            .ovenDry()
-                            .value()
-                            .si())
-                    .average()
-                    .orElseThrow();
-            double likely = mean / planned.si();
-            // Single sheets scatter from hand to hand; the mean of several less.
-            double half = store.si("sheet.scatter-grammage", Scope.GENERAL) / Math.sqrt(seen.size());
-            return factor("vat.lift-factor", store, Scope.at(vat()), likely, half);
+            List<Reading<Mass>> sheets = seen.stream()
+                    .map(one -> ((Measurement.WeighedSheet) one.reading()).ovenDry())
+                    .toList();
+            return Vat.calibrateLift(store, Scope.at(vat()), Kinds.MASS.ofSi(planned.si(), "g"), sheets);
         }
 
         Assumptions pressing() {
@@ -755,13 +593,7 @@ final class ClosedForms {
 
         Assumptions pressedSolids() {
             Measurement.WeighedSheet sheet = one(Measurement.WeighedSheet.class);
-            return dryMatter(
-                    "web.solids-pressed",
-                    recipeDryer(),
-                    sheet.pressed().orElseThrow(),
-                    sheet.ovenDry(),
-                    LEFT_SOLIDS,
-                    false);
+            return PressedSheet.calibrate(store, recipeDryer(), sheet.pressed().orElseThrow(), sheet.ovenDry());
         }
 
         Assumptions sorption() {
@@ -772,13 +604,8 @@ final class ClosedForms {
 
         Assumptions moistureConditioned() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
-            return dryMatter(
-                    "sheet.moisture-conditioned",
-                    recipeDryer(),
-                    sheet.mass(),
-                    sheet.ovenDry().orElseThrow(),
-                    LEFT_MOISTURE,
-                    true);
+            return DrySheet.calibrate(
+                    store, recipeDryer(), sheet.mass(), sheet.ovenDry().orElseThrow());
         }
 
         Assumptions density() {
@@ -795,17 +622,8 @@ final class ClosedForms {
 
         Assumptions densityMeasured() {
             Measurement.Finished sheet = one(Measurement.Finished.class);
-            Reading<Grammage> grammage = grammage(sheet);
-            Reading<Length> thickness = sheet.caliper().orElseThrow();
-            double density = Kinds.DENSITY
-                    .ofSi(grammage.value().si() / Kinds.LENGTH.siAboveZero(thickness.value(), "thickness of the sheet"))
-                    .si();
-            return factor(
-                    "sheet.density-measured",
-                    store,
-                    recipeDryer(),
-                    density,
-                    Math.hypot(FIVE_PERCENT_POINT * Math.hypot(relative(grammage), relative(thickness)), LEFT_DENSITY));
+            return DensityModel.calibrateMeasured(
+                    store, recipeDryer(), grammage(sheet), sheet.caliper().orElseThrow());
         }
 
         Assumptions shrinkageMeasured() {
@@ -822,20 +640,8 @@ final class ClosedForms {
                         "dryer",
                         dryer.restraint());
             }
-            Assumptions along = shrunk(store, "shrinkage.measured-along", scope, marks.wetAlong(), marks.dryAlong());
-            return shrunk(along, "shrinkage.measured-across", scope, marks.wetAcross(), marks.dryAcross());
-        }
-
-        private static Assumptions shrunk(
-                Assumptions into, String id, Scope scope, Reading<Length> wet, Reading<Length> dry) {
-            double before = Kinds.LENGTH.siAboveZero(wet.value(), "marks on the wet sheet");
-            double after = Kinds.LENGTH.siWithin(dry.value(), "marks on the dry sheet", 0, before);
-            double half = Math.hypot(
-                    FIVE_PERCENT_POINT
-                            * Math.hypot(dry.error().si(), wet.error().si() * after / before)
-                            / before,
-                    LEFT_SHRINKAGE);
-            return share(into, id, scope, 1 - after / before, half);
+            return ShrinkageModel.calibrateMeasured(
+                    store, scope, marks.wetAlong(), marks.dryAlong(), marks.wetAcross(), marks.dryAcross());
         }
 
         Assumptions shrinkageLimit() {
@@ -923,30 +729,14 @@ final class ClosedForms {
                             / dry
                     - 1;
             if (dryer instanceof Dryer.FanStack stack) {
-                double critical = store.si("drying.critical-ratio", Scope.at(stack.name()));
-                if (end < critical) {
-                    throw Refused.of(
-                            "calibration.no-longer-wet",
-                            "stack: weighed again at " + Kinds.MOISTURE_RATIO.ofSi(end, "g/g") + " water on dry; below "
-                                    + Kinds.MOISTURE_RATIO.ofSi(critical, "g/g")
-                                    + " sheets give up water ever more slowly, which tells less of the air. Weigh"
-                                    + " sooner.",
-                            "given",
-                            end,
-                            "limit",
-                            critical);
-                }
-                Reading<Mass> lost = Reading.of(
-                        Kinds.MASS.ofSi(
-                                dried.before().value().si()
-                                        - dried.after().value().si(),
-                                "g"),
-                        Kinds.MASS.ofSi(
-                                Math.hypot(
-                                        dried.before().error().si(),
-                                        dried.after().error().si()),
-                                "g"));
-                return DryingModel.calibrate(store, stack, lost, dried.time().value(), dried.air());
+                return DryingModel.calibrateByWeighings(
+                        store,
+                        stack,
+                        dried.before(),
+                        dried.after(),
+                        dried.ovenDry().value(),
+                        dried.time().value(),
+                        dried.air());
             }
             if (dryer instanceof Dryer.Blotters blotters) {
                 return DryingModel.calibrate(
@@ -1009,8 +799,7 @@ final class ClosedForms {
             Scope scope = step == Measurement.Step.FOLDING_CARDS
                     ? Scope.of("card")
                     : step == Measurement.Step.FOLDING_ENVELOPES ? Scope.of("envelope") : Scope.of(recipe());
-            return put(
-                    store,
+            return store.measured(
                     "reject." + (fold ? "folding" : step.word()),
                     scope,
                     bad / (bad + good),
@@ -1024,12 +813,11 @@ final class ClosedForms {
             if (hours.work() == Measurement.Work.FORMING) {
                 scope = Scope.of(sheetArea() > store.si("labour.large-sheet", Scope.GENERAL) ? "large" : "small");
             }
-            return factor(
+            return store.measuredFactor(
                     hours.work().id(),
-                    store,
                     scope,
                     hours.time().value().si() / hours.count(),
-                    Math.hypot(FIVE_PERCENT_POINT * relative(hours.time()), LEFT_TIME));
+                    Math.hypot(Normal.FIVE_PERCENT_POINT * hours.time().relativeError(), LEFT_TIME));
         }
 
         private double sheetArea() {
@@ -1056,7 +844,7 @@ final class ClosedForms {
                         "g/m2"));
             }
             SheetQuality<Grammage> series = SheetQuality.of(Kinds.GRAMMAGE, weights);
-            double likely = FIVE_PERCENT_POINT * series.deviationSi() / series.meanSi();
+            double likely = Normal.FIVE_PERCENT_POINT * series.deviationSi() / series.meanSi();
             int free = seen.size() - 1;
             ChiSquaredDistribution chi = ChiSquaredDistribution.of(free);
             if (!(likely > 0)) {
@@ -1064,8 +852,7 @@ final class ClosedForms {
                         "calibration.no-scatter",
                         "finished sheets: all of the same weight; the scale is too coarse to tell their scatter.");
             }
-            return put(
-                    store,
+            return store.measured(
                     "sheet.scatter-grammage",
                     Scope.of(recipe()),
                     likely,
@@ -1081,8 +868,9 @@ final class ClosedForms {
                     .in(sheet.air(), SorptionModel.from(store, furnish()))
                     .conditioned()
                     .grammage();
-            double error =
-                    Math.hypot(relative(sheet.mass()), Math.hypot(relative(sheet.width()), relative(sheet.height())));
+            double error = Math.hypot(
+                    sheet.mass().relativeError(),
+                    Math.hypot(sheet.width().relativeError(), sheet.height().relativeError()));
             return Reading.of(conditioned, Kinds.GRAMMAGE.ofSi(Math.max(1e-9, error * conditioned.si()), "g/m2"));
         }
 
@@ -1109,7 +897,7 @@ final class ClosedForms {
                 double share = furnish().share(fibre).si();
                 Estimate<SchopperRiegler> one =
                         BeatingModel.from(store, fibre.scope().on(beater())).forecast(time);
-                error += share * (one.high().si() - one.low().si()) / (2 * FIVE_PERCENT_POINT);
+                error += share * (one.high().si() - one.low().si()) / (2 * Normal.FIVE_PERCENT_POINT);
             }
             return Reading.of(number, Kinds.SCHOPPER_RIEGLER.ofSi(error, "SR"));
         }
@@ -1140,18 +928,7 @@ final class ClosedForms {
         }
 
         private Reading<SchopperRiegler> number(Measurement.FreenessRead read) {
-            DrainabilityModel model = DrainabilityModel.from(store, Scope.GENERAL);
-            Estimate<SchopperRiegler> chart =
-                    model.schopperRieglerOf(read.freeness().value()).value();
-            double ofChart = (chart.high().si() - chart.low().si()) / (2 * FIVE_PERCENT_POINT);
-            double ofReading = read.freeness().error().si() == 0
-                    ? 0
-                    : chart.likely().si()
-                            - model.schopperRieglerOf(inwards(read.freeness(), 400))
-                                    .value()
-                                    .likely()
-                                    .si();
-            return Reading.of(chart.likely(), Kinds.SCHOPPER_RIEGLER.ofSi(Math.hypot(ofChart, ofReading), "SR"));
+            return DrainabilityModel.from(store, Scope.GENERAL).schopperRieglerOf(read.freeness());
         }
 
         private Amount<WaterRetention> waterRetention() {
@@ -1267,57 +1044,5 @@ final class ClosedForms {
                             "accepted",
                             dryers.stream().map(Dryer::name).toList()));
         }
-
-        /** The dry matter of a sample over all of it, or the water. */
-        private Assumptions dryMatter(
-                String id, Scope scope, Reading<Mass> whole, Reading<Mass> dry, double left, boolean water) {
-            double all = Kinds.MASS.siAboveZero(whole.value(), "mass before drying");
-            double rest = Kinds.MASS.siWithin(dry.value(), "mass after drying", 0, all);
-            double half = Math.hypot(
-                    FIVE_PERCENT_POINT
-                            * Math.hypot(dry.error().si(), whole.error().si() * rest / all)
-                            / all,
-                    left);
-            return share(store, id, scope, water ? 1 - rest / all : rest / all, half);
-        }
-    }
-
-    /** A share with its band by difference, kept off 0 and 1. */
-    private static Assumptions share(Assumptions store, String id, Scope scope, double found, double half) {
-        double likely = Math.min(1 - 1e-4, Math.max(1e-4, found));
-        return put(
-                store,
-                id,
-                scope,
-                likely,
-                Math.max(likely / 10, likely - half),
-                Math.min(1 - (1 - likely) / 10, likely + half));
-    }
-
-    /** A value above zero with its band as a factor. */
-    private static Assumptions factor(String id, Assumptions store, Scope scope, double likely, double half) {
-        return put(store, id, scope, likely, likely / (1 + half), likely * (1 + half));
-    }
-
-    private static Assumptions put(Assumptions store, String id, Scope scope, double likely, double low, double high) {
-        double unit = Units.toSi(1, store.unitOf(id));
-        return store.given(
-                id, scope, likely / unit, low / unit, high / unit, Basis.MEASURED_HERE, new Source("measured here"));
-    }
-
-    private static double relative(Reading<?> reading) {
-        return reading.error().si() / reading.value().si();
-    }
-
-    /** A step of the error towards the middle, so that the neighbour is still on the scale. */
-    private static <Q extends Quantity<Q>> Amount<Q> inwards(Reading<Q> reading, double middle) {
-        double value = reading.value().si();
-        return reading.value().kind().ofSi(value + Math.copySign(reading.error().si(), middle - value));
-    }
-
-    private static <Q extends Quantity<Q>> Amount<Q> plus(Reading<Q> reading) {
-        return reading.value()
-                .kind()
-                .ofSi(reading.value().si() + reading.error().si());
     }
 }

@@ -81,26 +81,39 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         }
     }
 
-    /**
-     * A new batch beside an old one.
-     *
-     * @param difference new mean less old mean, over the old mean
-     * @param standardError the standard error of that
-     * @param t the difference over its standard error
-     * @param chance how often chance alone would bring as much, either way
-     * @param factor what to charge in place of what was charged, to come to the old mean
-     */
-    public record Comparison(
-            Amount<Dimensionless> difference,
-            Amount<Dimensionless> standardError,
-            double t,
-            double chance,
-            Amount<Dimensionless> factor) {
+    /** A new batch beside an old one. */
+    public sealed interface Comparison permits FoundComparison {
+        /** {@return new mean less old mean, over the old mean} */
+        Amount<Dimensionless> difference();
+
+        /** {@return the standard error of that} */
+        Amount<Dimensionless> standardError();
+
+        /** {@return the difference over its standard error} */
+        double t();
+
+        /** {@return how often chance alone would bring as much, either way} */
+        double chance();
+
+        /** {@return what to charge in place of what was charged, to come to the old mean} */
+        Amount<Dimensionless> factor();
+
         /**
          * Tells whether the difference is more than chance would bring once in twenty times.
          *
          * @return whether the batches differ
          */
+        boolean isReal();
+    }
+
+    private record FoundComparison(
+            Amount<Dimensionless> difference,
+            Amount<Dimensionless> standardError,
+            double t,
+            double chance,
+            Amount<Dimensionless> factor)
+            implements Comparison {
+        @Override
         public boolean isReal() {
             return chance < CHANCE;
         }
@@ -349,7 +362,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
                 ? sum * sum / (ofOld * ofOld / (old.count() - 1) + ofNew * ofNew / (fresh.count() - 1))
                 : old.count() + fresh.count() - 2;
         double t = difference / error;
-        return new Comparison(
+        return new FoundComparison(
                 Kinds.NUMBER.ofSi(difference / base, "%"),
                 Kinds.NUMBER.ofSi(error / base, "%"),
                 t,

@@ -46,31 +46,32 @@ public final class CutLayout {
         TOP
     }
 
-    /**
-     * A piece in the parent.
-     *
-     * @param across from the left of the parent to the left of the piece
-     * @param along from the bottom of the parent to the bottom of the piece
-     * @param width the side across, as the piece lies
-     * @param height the side along, as the piece lies
-     * @param deckleEdges its edges that are a kept deckle edge of the parent
-     */
-    public record Place(
+    /** A piece in the parent. */
+    public sealed interface Place permits FoundPlace {
+        /** {@return from the left of the parent to the left of the piece} */
+        Amount<Length> across();
+
+        /** {@return from the bottom of the parent to the bottom of the piece} */
+        Amount<Length> along();
+
+        /** {@return the side across, as the piece lies} */
+        Amount<Length> width();
+
+        /** {@return the side along, as the piece lies} */
+        Amount<Length> height();
+
+        /** {@return its edges that are a kept deckle edge of the parent} */
+        Set<Edge> deckleEdges();
+    }
+
+    private record FoundPlace(
             Amount<Length> across,
             Amount<Length> along,
             Amount<Length> width,
             Amount<Length> height,
-            Set<Edge> deckleEdges) {
-        /**
-         * Copies the edges.
-         *
-         * @param across from the left of the parent to the left of the piece
-         * @param along from the bottom of the parent to the bottom of the piece
-         * @param width the side across, as the piece lies
-         * @param height the side along, as the piece lies
-         * @param deckleEdges its edges that are a kept deckle edge of the parent
-         */
-        public Place {
+            Set<Edge> deckleEdges)
+            implements Place {
+        FoundPlace {
             Set<Edge> copy = EnumSet.noneOf(Edge.class);
             copy.addAll(deckleEdges);
             deckleEdges = Collections.unmodifiableSet(copy);
@@ -130,7 +131,7 @@ public final class CutLayout {
                 addIf(own, Edge.RIGHT, parentWidth - x - this.pieceWidth);
                 addIf(own, Edge.BOTTOM, y);
                 addIf(own, Edge.TOP, parentHeight - y - this.pieceHeight);
-                list.add(new Place(
+                list.add(new FoundPlace(
                         Kinds.LENGTH.ofSi(x, "mm"),
                         Kinds.LENGTH.ofSi(y, "mm"),
                         Kinds.LENGTH.ofSi(this.pieceWidth, "mm"),

@@ -4,12 +4,18 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Solids;
 
 /** A sheet on its felt, before pressing. Immutable. */
 public final class CouchedSheet extends Sheet {
+    /** What one weighing leaves, of solids. */
+    private static final double LEFT = 0.01;
+
     CouchedSheet(
             double fibre,
             double additives,
@@ -75,6 +81,22 @@ public final class CouchedSheet extends Sheet {
      */
     public PressedSheet unpressed() {
         return new PressedSheet(fibre, additives, minerals, water, width, height, 0);
+    }
+
+    /**
+     * Calibrates the solids of couched sheets by one that was weighed couched and dry: {@code dry/wet}.
+     *
+     * @param assumptions the store
+     * @param scope the vat, {@code Scope.at(name)}
+     * @param couched the mass as couched
+     * @param ovenDry the mass out of the oven
+     * @return the store with {@code web.solids-couched} measured in that scope
+     * @throws Refused if the sheet became heavier
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions, Scope scope, Reading<Mass> couched, Reading<Mass> ovenDry) {
+        Objects.requireNonNull(couched, "couched");
+        return dryMatter(assumptions, "web.solids-couched", scope, couched, ovenDry, LEFT, false);
     }
 
     @Override

@@ -20,6 +20,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.SheetNotices;
+import org.papermath.numeric.Normal;
 import org.papermath.pulp.BeatingState;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
@@ -44,6 +45,9 @@ import org.papermath.shape.Caliper;
  *     Text-Book of Paper-Making, 1888
  */
 public final class DensityModel {
+    /** What one sheet by scale and micrometer leaves, of density. */
+    private static final double LEFT_BY_ONE_SHEET = 0.07;
+
     /** The pressure of the micrometer the calipers are meant for. */
     public static final Amount<SheetPressure> CALIPER_PRESSURE = Caliper.HUNDRED_KILOPASCALS;
 
@@ -79,24 +83,35 @@ public final class DensityModel {
         }
     }
 
-    /**
-     * What a sheet will be like to the micrometer.
-     *
-     * @param density the apparent density
-     * @param caliper the caliper of a single sheet at {@link #CALIPER_PRESSURE}
-     * @param grammage the conditioned grammage after finishing; that before when it is not finished
-     * @param notices what it should not be read without
-     */
-    public record Result(
-            Estimate<ApparentDensity> density,
-            Estimate<Length> caliper,
-            Estimate<Grammage> grammage,
-            List<Notice> notices) {
+    /** What a sheet will be like to the micrometer. */
+    public sealed interface Result permits FoundResult {
+        /** {@return the apparent density} */
+        Estimate<ApparentDensity> density();
+
+        /** {@return the caliper of a single sheet at {@link #CALIPER_PRESSURE}} */
+        Estimate<Length> caliper();
+
+        /** {@return the conditioned grammage after finishing; that before when it is not finished} */
+        Estimate<Grammage> grammage();
+
+        /** {@return what it should not be read without} */
+        List<Notice> notices();
+
         /**
          * Returns the likely caliper with its measuring pressure, to put beside one that was measured.
          *
          * @return the caliper of a single sheet
          */
+        Caliper stated();
+    }
+
+    private record FoundResult(
+            Estimate<ApparentDensity> density,
+            Estimate<Length> caliper,
+            Estimate<Grammage> grammage,
+            List<Notice> notices)
+            implements Result {
+        @Override
         public Caliper stated() {
             return Caliper.of(caliper.likely(), CALIPER_PRESSURE);
         }
@@ -282,7 +297,7 @@ public final class DensityModel {
                         w * stretch(store, finish) / caliper(store, w, p, beating, finish), "kg/m3"));
         Estimate<Grammage> grammage =
                 Bands.of(assumptions, uses(finish), store -> Kinds.GRAMMAGE.ofSi(w * stretch(store, finish), "g/m2"));
-        return new Result(
+        return new FoundResult(
                 density,
                 caliper,
                 grammage,
@@ -495,8 +510,7 @@ public final class DensityModel {
                     Units.fourDigits(most) + " kg/m³");
         }
         double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
-        // What one sheet leaves: 7 %, beside the errors of scale and micrometer.
-        double half = Math.hypot(1.645 * error, 0.07);
+        double half = Math.hypot(1.645 * error, LEFT_BY_ONE_SHEET);
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
         Source source = new Source("one dry sheet by scale and micrometer, pressed at " + pressure);
         if (isLightlyPressed(assumptions, scope)) {
@@ -601,6 +615,34 @@ public final class DensityModel {
                 first.toString(),
                 "second",
                 second.toString()));
+    }
+
+    /**
+     * Takes the density of finished sheets from one of them, whatever the furnish and the pressing: {@code rho = W/t}.
+     *
+     * @param assumptions the store
+     * @param scope the recipe and the dryer
+     * @param conditioned the conditioned grammage of the sheet
+     * @param caliper its caliper, above zero
+     * @return the store with {@code sheet.density-measured} in that scope
+     * @throws Refused if a value is out of range
+     */
+    public static Assumptions calibrateMeasured(
+            Assumptions assumptions, Scope scope, Reading<Grammage> conditioned, Reading<Length> caliper) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(conditioned, "conditioned");
+        Objects.requireNonNull(caliper, "caliper");
+        double density = Kinds.DENSITY
+                .ofSi(conditioned.value().si() / Kinds.LENGTH.siAboveZero(caliper.value(), "thickness of the sheet"))
+                .si();
+        return assumptions.measuredFactor(
+                "sheet.density-measured",
+                scope,
+                density,
+                Math.hypot(
+                        Normal.FIVE_PERCENT_POINT * Math.hypot(conditioned.relativeError(), caliper.relativeError()),
+                        LEFT_BY_ONE_SHEET));
     }
 
     @Override

@@ -6,6 +6,9 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.air.Air;
 import org.papermath.equation.Moisture;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Amount;
@@ -14,8 +17,14 @@ import org.papermath.quantity.Bulk;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
-/** A dry sheet in equilibrium with some air. Immutable. */
+/**
+ * A dry sheet in equilibrium with some air. Immutable. What the standards for permanent paper ask of it is in {@link
+ * Permanence}.
+ */
 public final class DrySheet extends Sheet {
+    /** What one weighing leaves, of moisture. */
+    private static final double LEFT = 0.003;
+
     private final SorptionModel sorption;
 
     DrySheet(
@@ -31,26 +40,16 @@ public final class DrySheet extends Sheet {
         this.sorption = sorption;
     }
 
-    /**
-     * A sheet on the scale, of which the air is still to be said.
-     *
-     * @param mass what the scale shows
-     * @param width its width
-     * @param height its height
-     */
-    public record Weighed(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) {
-        /**
-         * Checks that nothing is missing.
-         *
-         * @param mass what the scale shows
-         * @param width its width
-         * @param height its height
-         */
-        public Weighed {
-            Objects.requireNonNull(mass, "mass");
-            Objects.requireNonNull(width, "width");
-            Objects.requireNonNull(height, "height");
-        }
+    /** A sheet on the scale, of which the air is still to be said. */
+    public sealed interface Weighed permits WeighedSheet {
+        /** {@return what the scale shows} */
+        Amount<Mass> mass();
+
+        /** {@return its width} */
+        Amount<Length> width();
+
+        /** {@return its height} */
+        Amount<Length> height();
 
         /**
          * Says the air the sheet has lain in; the sheet is taken for finished rag paper, by the shipped assumptions.
@@ -58,7 +57,7 @@ public final class DrySheet extends Sheet {
          * @param air the air, for some hours
          * @return the sheet
          */
-        public DrySheet in(Air air) {
+        default DrySheet in(Air air) {
             return in(air, SorptionModel.standard());
         }
 
@@ -69,7 +68,7 @@ public final class DrySheet extends Sheet {
          * @param furnish the fibres
          * @return the sheet
          */
-        public DrySheet in(Air air, Furnish furnish) {
+        default DrySheet in(Air air, Furnish furnish) {
             return in(air, SorptionModel.standard(furnish));
         }
 
@@ -80,6 +79,11 @@ public final class DrySheet extends Sheet {
          * @param sorption the moisture in air
          * @return the sheet, its oven-dry mass counted as fibre
          */
+        DrySheet in(Air air, SorptionModel sorption);
+    }
+
+    private record WeighedSheet(Amount<Mass> mass, Amount<Length> width, Amount<Length> height) implements Weighed {
+        @Override
         public DrySheet in(Air air, SorptionModel sorption) {
             double dry = Moisture.ovenDryOfRatio(mass.si(), sorption.ratio(air).si());
             return new DrySheet(dry, 0, 0, mass.si() - dry, width.si(), height.si(), 0, sorption);
@@ -104,7 +108,7 @@ public final class DrySheet extends Sheet {
         Kinds.MASS.siAboveZero(mass, "mass of the sheet");
         side(width, "width of the sheet");
         side(height, "height of the sheet");
-        return new Weighed(
+        return new WeighedSheet(
                 Kinds.MASS.check(mass, "mass of the sheet"),
                 Kinds.LENGTH.check(width, "width of the sheet"),
                 Kinds.LENGTH.check(height, "height of the sheet"));
@@ -171,6 +175,22 @@ public final class DrySheet extends Sheet {
      */
     public Amount<Bulk> bulk(Quantity<Length> caliper) {
         return Kinds.BULK.ofSi(1 / density(caliper).si(), "cm3/g");
+    }
+
+    /**
+     * Calibrates the moisture of finished sheets by one weighed once more out of the oven: {@code 1 - dry/mass}.
+     *
+     * @param assumptions the store
+     * @param scope the recipe and the dryer
+     * @param conditioned the mass after a day in the room
+     * @param ovenDry the mass out of the oven
+     * @return the store with {@code sheet.moisture-conditioned} measured in that scope
+     * @throws Refused if the sheet became heavier
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions, Scope scope, Reading<Mass> conditioned, Reading<Mass> ovenDry) {
+        Objects.requireNonNull(conditioned, "conditioned");
+        return dryMatter(assumptions, "sheet.moisture-conditioned", scope, conditioned, ovenDry, LEFT, true);
     }
 
     @Override

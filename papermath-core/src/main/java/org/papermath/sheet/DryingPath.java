@@ -16,24 +16,16 @@ public final class DryingPath {
     private final Amount<MoistureRatio> start;
     private final List<Step> steps;
 
-    /**
-     * One step.
-     *
-     * @param restraint what holds the sheet
-     * @param end the moisture ratio at the end of the step
-     */
-    public record Step(Restraint restraint, Amount<MoistureRatio> end) {
-        /**
-         * Checks that nothing is missing.
-         *
-         * @param restraint what holds the sheet
-         * @param end the moisture ratio at the end of the step
-         */
-        public Step {
-            Objects.requireNonNull(restraint, "restraint");
-            Objects.requireNonNull(end, "end");
-        }
+    /** One step. */
+    public sealed interface Step permits HeldStep {
+        /** {@return what holds the sheet} */
+        Restraint restraint();
 
+        /** {@return the moisture ratio at the end of the step} */
+        Amount<MoistureRatio> end();
+    }
+
+    private record HeldStep(Restraint restraint, Amount<MoistureRatio> end) implements Step {
         @Override
         public String toString() {
             return restraint + " to " + end;
@@ -90,7 +82,7 @@ public final class DryingPath {
                     there.toString());
         }
         List<Step> more = new ArrayList<>(steps);
-        more.add(new Step(restraint, there));
+        more.add(new HeldStep(restraint, there));
         return new DryingPath(start, List.copyOf(more));
     }
 

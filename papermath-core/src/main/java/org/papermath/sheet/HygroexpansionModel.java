@@ -40,21 +40,31 @@ public final class HygroexpansionModel {
     private final Assumptions assumptions;
     private final Scope scope;
 
-    /**
-     * How a length moves.
-     *
-     * @param change what it grows; shorter when {@link #grows} is false
-     * @param grows whether it becomes longer
-     * @param length the length afterwards
-     * @param strain growth over length as a shrinkage below zero, and shrinkage above zero, with its band
-     * @param notices what it should not be read without
-     */
-    public record Movement(
+    /** How a length moves. */
+    public sealed interface Movement permits FoundMovement {
+        /** {@return what it grows; shorter when {@link #grows} is false} */
+        Amount<Length> change();
+
+        /** {@return whether it becomes longer} */
+        boolean grows();
+
+        /** {@return the length afterwards} */
+        Amount<Length> length();
+
+        /** {@return growth over length as a shrinkage below zero, and shrinkage above zero, with its band} */
+        Estimate<LinearShrinkage> strain();
+
+        /** {@return what it should not be read without} */
+        List<Notice> notices();
+    }
+
+    private record FoundMovement(
             Amount<Length> change,
             boolean grows,
             Amount<Length> length,
             Estimate<LinearShrinkage> strain,
-            List<Notice> notices) {
+            List<Notice> notices)
+            implements Movement {
         @Override
         public String toString() {
             return (grows ? "+" : "-") + change + " to " + length;
@@ -177,7 +187,7 @@ public final class HygroexpansionModel {
                                 change),
                         "%"));
         double growth = -strain.likely().si() * metres;
-        return new Movement(
+        return new FoundMovement(
                 Kinds.LENGTH.ofSi(Math.abs(growth), "mm"),
                 growth > 0,
                 Kinds.LENGTH.ofSi(metres + growth, "mm"),

@@ -15,7 +15,8 @@ import org.papermath.quantity.Refused;
 
 /**
  * The published requirements for permanent paper as a checklist that says what was computed and what only a laboratory
- * can tell. It is no certificate.
+ * can tell. It is no certificate. Before the work {@link #carbonateToCharge} gives the dose for the reserve that is asked
+ * for; of a sheet made or planned {@link #checklist} goes through the requirements.
  *
  * @source requirements of ISO 9706, ISO 11108 and ANSI/NISO Z39.48-1992 as compared by the Library of Congress
  */
@@ -69,15 +70,22 @@ public final class Permanence {
         LABORATORY
     }
 
-    /**
-     * One line of the checklist.
-     *
-     * @param name what is asked for
-     * @param required the requirement
-     * @param found what is known
-     * @param status how it is known
-     */
-    public record Requirement(String name, String required, String found, Status status) {
+    /** One line of the checklist. */
+    public sealed interface Requirement permits FoundRequirement {
+        /** {@return what is asked for} */
+        String name();
+
+        /** {@return the requirement} */
+        String required();
+
+        /** {@return what is known} */
+        String found();
+
+        /** {@return how it is known} */
+        Status status();
+    }
+
+    private record FoundRequirement(String name, String required, String found, Status status) implements Requirement {
         @Override
         public String toString() {
             return name + ": " + required + "; " + found;
@@ -124,14 +132,14 @@ public final class Permanence {
         double reserve = carbonate / sheet.ovenDry().si();
         List<Requirement> lines = new ArrayList<>();
         // A hair of tolerance, so that a dose worked out for exactly the limit passes.
-        lines.add(new Requirement(
+        lines.add(new FoundRequirement(
                 "alkaline reserve",
                 "20 g of calcium carbonate in a kilogram of oven-dry sheet or more",
                 "computed " + Kinds.DOSE.ofSi(Math.min(reserve, 0.5), "g/kg") + " from what is said to be retained",
                 reserve >= RESERVE * (1 - 1e-9) ? Status.COMPUTED_MET : Status.COMPUTED_NOT_MET));
         lines.add(laboratory("pH of a cold extract", "7.5 to 10"));
         boolean declared = !declaredFibre.isBlank();
-        lines.add(new Requirement(
+        lines.add(new FoundRequirement(
                 "lignin",
                 standard.lignin,
                 declared ? "fibre declared as " + declaredFibre + "; a laboratory settles it" : LABORATORY,
@@ -139,7 +147,7 @@ public final class Permanence {
         lines.add(tear(standard, sheet.conditioned().grammage()));
         if (standard == Standard.ISO_11108) {
             lines.add(laboratory("folding endurance", "2.18 (logarithm of about 151 double folds) or more"));
-            lines.add(new Requirement(
+            lines.add(new FoundRequirement(
                     "fibre",
                     "mainly cotton, linen or hemp, or fully bleached pulp, and declared",
                     declared ? "declared as " + declaredFibre : "not declared; a laboratory can tell it by microscope",
@@ -160,7 +168,7 @@ public final class Permanence {
     }
 
     private static Requirement laboratory(String name, String required) {
-        return new Requirement(name, required, LABORATORY, Status.LABORATORY);
+        return new FoundRequirement(name, required, LABORATORY, Status.LABORATORY);
     }
 
     /**

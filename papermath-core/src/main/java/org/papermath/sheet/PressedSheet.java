@@ -1,7 +1,12 @@
 package org.papermath.sheet;
 
+import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import org.papermath.air.Air;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -10,6 +15,9 @@ import org.papermath.shape.Shrinkage;
 
 /** A sheet out of the press, before drying; also a sized sheet before it is dried again. Immutable. */
 public final class PressedSheet extends Sheet {
+    /** What one weighing leaves, of solids. */
+    private static final double LEFT = 0.01;
+
     PressedSheet(
             double fibre,
             double additives,
@@ -63,6 +71,22 @@ public final class PressedSheet extends Sheet {
                 height * (1 - shrinkage.alongFraction()),
                 water - left,
                 sorption);
+    }
+
+    /**
+     * Calibrates the solids of pressed sheets by one that was weighed pressed and dry: {@code dry/pressed}.
+     *
+     * @param assumptions the store
+     * @param scope the recipe and the dryer
+     * @param pressed the mass out of the press
+     * @param ovenDry the mass out of the oven
+     * @return the store with {@code web.solids-pressed} measured in that scope
+     * @throws Refused if the sheet became heavier
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions, Scope scope, Reading<Mass> pressed, Reading<Mass> ovenDry) {
+        Objects.requireNonNull(pressed, "pressed");
+        return dryMatter(assumptions, "web.solids-pressed", scope, pressed, ovenDry, LEFT, false);
     }
 
     @Override

@@ -5,6 +5,10 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.equation.Moisture;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
@@ -224,4 +228,22 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
     /** Returns state, size, mass, solids and grammage, to four digits. */
     @Override
     public abstract String toString();
+
+    /** What is dry of a sheet weighed twice, or what is water, as a value measured here. */
+    static Assumptions dryMatter(
+            Assumptions assumptions,
+            String id,
+            Scope scope,
+            Reading<Mass> whole,
+            Reading<Mass> dry,
+            double left,
+            boolean wantsWater) {
+        double all = Kinds.MASS.siAboveZero(whole.value(), "mass before drying");
+        double rest = Kinds.MASS.siWithin(dry.value(), "mass after drying", 0, all);
+        double half = Math.hypot(
+                Normal.halfBandOfRatio(
+                        rest, dry.error().si(), all, whole.error().si()),
+                left);
+        return assumptions.measuredShare(id, scope, wantsWater ? 1 - rest / all : rest / all, half);
+    }
 }

@@ -16,10 +16,12 @@ import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.StockNotices;
+import org.papermath.numeric.Normal;
 import org.papermath.pulp.BeatingState;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -42,6 +44,9 @@ import org.papermath.shape.Shrinkage;
  *     ch. IX
  */
 public final class ShrinkageModel {
+    /** What one reading of two marks leaves, of shrinkage. */
+    private static final double LEFT_BY_MARKS = 0.005;
+
     private static final List<String> BY_STATE =
             List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.direction-difference");
     private static final String LIMIT = "shrinkage.limit";
@@ -107,19 +112,27 @@ public final class ShrinkageModel {
         return new ShrinkageModel(assumptions, scope, List.of(new Part(1, scope)));
     }
 
-    /**
-     * What a sheet shrinks.
-     *
-     * @param shrinkage the likely shrinkage in both directions
-     * @param along the same along the mould, with its band
-     * @param across the same across the mould, with its band
-     * @param notices what it should not be read without
-     */
-    public record Result(
+    /** What a sheet shrinks. */
+    public sealed interface Result permits FoundResult {
+        /** {@return the likely shrinkage in both directions} */
+        Shrinkage shrinkage();
+
+        /** {@return the same along the mould, with its band} */
+        Estimate<LinearShrinkage> along();
+
+        /** {@return the same across the mould, with its band} */
+        Estimate<LinearShrinkage> across();
+
+        /** {@return what it should not be read without} */
+        List<Notice> notices();
+    }
+
+    private record FoundResult(
             Shrinkage shrinkage,
             Estimate<LinearShrinkage> along,
             Estimate<LinearShrinkage> across,
-            List<Notice> notices) {
+            List<Notice> notices)
+            implements Result {
         @Override
         public String toString() {
             return "along " + along + "; across " + across;
@@ -305,7 +318,7 @@ public final class ShrinkageModel {
                     across.likely().toString()));
         }
         Shrinkage both = Shrinkage.of(along.likely(), across.likely());
-        return new Result(both, along, across, List.copyOf(notices));
+        return new FoundResult(both, along, across, List.copyOf(notices));
     }
 
     private Estimate<LinearShrinkage> estimate(
@@ -400,14 +413,15 @@ public final class ShrinkageModel {
      */
     public record Strip(BeatingState beating, Amount<LinearShrinkage> shrinkage) {
         /**
-         * Checks that nothing is missing.
+         * Makes a strip from its shrinkage.
          *
-         * @param beating the hours in the studio's beater
+         * @param beating how far its fibre was beaten
          * @param shrinkage what it shrank
+         * @throws Refused if a value is out of range
          */
         public Strip {
             Objects.requireNonNull(beating, "beating");
-            Objects.requireNonNull(shrinkage, "shrinkage");
+            shrinkage = Kinds.LINEAR_SHRINKAGE.check(shrinkage, "shrinkage of the strip");
         }
 
         /**
@@ -447,21 +461,31 @@ public final class ShrinkageModel {
         }
     }
 
-    /**
-     * What a calibration by strips found.
-     *
-     * @param assumptions the store with {@code shrinkage.limit} measured
-     * @param limit the shrinkage of fibre beaten as far as it goes
-     * @param rms the root mean square distance of the strips from the line
-     * @param used how many strips were used
-     * @param notices strips left out, and why
-     */
-    public record Calibrated(
+    /** What a calibration by strips found. */
+    public sealed interface Calibrated permits FoundLimit {
+        /** {@return the store with {@code shrinkage.limit} measured} */
+        Assumptions assumptions();
+
+        /** {@return the shrinkage of fibre beaten as far as it goes} */
+        Amount<LinearShrinkage> limit();
+
+        /** {@return the root mean square distance of the strips from the line} */
+        Amount<LinearShrinkage> rms();
+
+        /** {@return how many strips were used} */
+        int used();
+
+        /** {@return strips left out, and why} */
+        List<Notice> notices();
+    }
+
+    private record FoundLimit(
             Assumptions assumptions,
             Amount<LinearShrinkage> limit,
             Amount<LinearShrinkage> rms,
             int used,
-            List<Notice> notices) {
+            List<Notice> notices)
+            implements Calibrated {
         @Override
         public String toString() {
             return "greatest shrinkage " + limit + " from " + used + " strips, rms " + rms;
@@ -563,7 +587,7 @@ public final class ShrinkageModel {
                 Math.min(old.most(), limit * Math.exp(half)),
                 Basis.MEASURED_HERE,
                 new Source(used + (used == 1 ? " strip" : " strips") + " dried free")));
-        return new Calibrated(
+        return new FoundLimit(
                 with,
                 Kinds.LINEAR_SHRINKAGE.ofSi(limit, "%"),
                 Kinds.LINEAR_SHRINKAGE.ofSi(rms, "%"),
@@ -638,6 +662,47 @@ public final class ShrinkageModel {
                 difference + 0.005,
                 Basis.MEASURED_HERE,
                 new Source("one sheet measured both ways")));
+    }
+
+    /**
+     * Takes the shrinkage of finished sheets from two marks each way on one that was held as the dryer holds:
+     * {@code s = 1 - dry/wet}.
+     *
+     * @param assumptions the store
+     * @param scope the recipe and the dryer
+     * @param wetAlong the marks along on the wet sheet, above zero
+     * @param dryAlong the same after drying
+     * @param wetAcross the marks across on the wet sheet, above zero
+     * @param dryAcross the same after drying
+     * @return the store with {@code shrinkage.measured-along} and {@code shrinkage.measured-across} in that scope
+     * @throws Refused if the marks moved apart or a value is out of range
+     */
+    public static Assumptions calibrateMeasured(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<Length> wetAlong,
+            Reading<Length> dryAlong,
+            Reading<Length> wetAcross,
+            Reading<Length> dryAcross) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(wetAlong, "wetAlong");
+        Objects.requireNonNull(dryAlong, "dryAlong");
+        Objects.requireNonNull(wetAcross, "wetAcross");
+        Objects.requireNonNull(dryAcross, "dryAcross");
+        Assumptions along = shrunk(assumptions, "shrinkage.measured-along", scope, wetAlong, dryAlong);
+        return shrunk(along, "shrinkage.measured-across", scope, wetAcross, dryAcross);
+    }
+
+    private static Assumptions shrunk(
+            Assumptions into, String id, Scope scope, Reading<Length> wet, Reading<Length> dry) {
+        double before = Kinds.LENGTH.siAboveZero(wet.value(), "marks on the wet sheet");
+        double after = Kinds.LENGTH.siWithin(dry.value(), "marks on the dry sheet", 0, before);
+        double half = Math.hypot(
+                Normal.halfBandOfRatio(
+                        after, dry.error().si(), before, wet.error().si()),
+                LEFT_BY_MARKS);
+        return into.measuredShare(id, scope, 1 - after / before, half);
     }
 
     @Override

@@ -120,14 +120,19 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         return of(Kinds.SHARE.ofSi(strength, "%"), Kinds.NUMBER.ofSi(onPaper / strength, "%"));
     }
 
-    /**
-     * Gelatine sizing as the beating of the stock lets the sheet take it up.
-     *
-     * @param sizing bath and pick-up, at the likely values
-     * @param onPaper dry gelatine over the dry sheet, with its band
-     * @param notices what it should not be read without
-     */
-    public record Beaten(SurfaceSize sizing, Estimate<Dose> onPaper, List<Notice> notices) {
+    /** Gelatine sizing as the beating of the stock lets the sheet take it up. */
+    public sealed interface Beaten permits FoundBeaten {
+        /** {@return bath and pick-up, at the likely values} */
+        SurfaceSize sizing();
+
+        /** {@return dry gelatine over the dry sheet, with its band} */
+        Estimate<Dose> onPaper();
+
+        /** {@return what it should not be read without} */
+        List<Notice> notices();
+    }
+
+    private record FoundBeaten(SurfaceSize sizing, Estimate<Dose> onPaper, List<Notice> notices) implements Beaten {
         @Override
         public String toString() {
             return onPaper + " of gelatine on paper";
@@ -182,7 +187,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                 Notice.note(
                         "size.uncalibrated",
                         "From one trial in a mill beater, its bath not said; weigh a sheet before the bath and out of the press."));
-        return new Beaten(
+        return new FoundBeaten(
                 of(
                         Kinds.SHARE.ofSi(strength, "%"),
                         Kinds.NUMBER.ofSi(onPaper.likely().si() / strength, "%")),
@@ -301,15 +306,23 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         return Kinds.NUMBER.ofSi(Kinds.DOSE.siAboveZero(wanted, "size on paper") / strength.si(), "%");
     }
 
-    /**
-     * A bath for a batch.
-     *
-     * @param prepared the bath to prepare
-     * @param drySize the dry size in it
-     * @param taken the bath the sheets take up
-     * @param kept what must stay in the tub; it is left over at the end
-     */
-    public record Bath(Amount<Mass> prepared, Amount<Mass> drySize, Amount<Mass> taken, Amount<Mass> kept) {
+    /** A bath for a batch. */
+    public sealed interface Bath permits FoundBath {
+        /** {@return the bath to prepare} */
+        Amount<Mass> prepared();
+
+        /** {@return the dry size in it} */
+        Amount<Mass> drySize();
+
+        /** {@return the bath the sheets take up} */
+        Amount<Mass> taken();
+
+        /** {@return what must stay in the tub; it is left over at the end} */
+        Amount<Mass> kept();
+    }
+
+    private record FoundBath(Amount<Mass> prepared, Amount<Mass> drySize, Amount<Mass> taken, Amount<Mass> kept)
+            implements Bath {
         @Override
         public String toString() {
             return prepared + " of bath with " + drySize + " of size, of which " + kept + " stays in the tub";
@@ -337,7 +350,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         }
         double taken = sheets * Kinds.MASS.siAboveZero(drySheet, "mass of the dry sheet") * pickUp.si();
         double heel = Kinds.MASS.si(kept, "bath kept in the tub");
-        return new Bath(
+        return new FoundBath(
                 Kinds.MASS.ofSi(taken + heel, "kg"),
                 Kinds.MASS.ofSi((taken + heel) * strength.si(), "g"),
                 Kinds.MASS.ofSi(taken, "kg"),

@@ -10,12 +10,14 @@ import org.papermath.equation.DrainageLaw;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.pulp.DrainabilityModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.FiltrationResistance;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Share;
 
 /**
@@ -141,6 +143,49 @@ public final class DrainageModel {
         double error = time.error().si() / (seconds - cover) * alpha;
         return Reading.of(
                 Kinds.FILTRATION_RESISTANCE.ofSi(alpha, "m/kg"), Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg"));
+    }
+
+    /**
+     * Calibrates the resistance of the mat on a mould by one timed sheet of stock whose drainability is known.
+     *
+     * @param assumptions what is taken for the rest
+     * @param scope the vat, perhaps with the fibre
+     * @param time the time until the sheen has gone
+     * @param depth the depth of stock at the start, 1 to 500 mm
+     * @param perLitre fibre in a litre of stock, 0.1 to 50 g/L
+     * @param number the Schopper–Riegler number of the stock
+     * @param water the water at its temperature
+     * @return the assumptions with {@code drainage.resistance-factor} in that scope
+     * @throws Refused as {@link #resistance} and {@link DrainabilityModel#calibrate}
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Scope scope,
+            Reading<Time> time,
+            Reading<Length> depth,
+            Reading<FibreConcentration> perLitre,
+            Reading<SchopperRiegler> number,
+            Water water) {
+        Objects.requireNonNull(depth, "depth");
+        Objects.requireNonNull(perLitre, "perLitre");
+        DrainabilityModel drainability = DrainabilityModel.from(assumptions, scope);
+        DrainageModel model = from(assumptions, scope);
+        Reading<FiltrationResistance> found = model.resistance(time, depth.value(), perLitre.value(), water);
+        double alpha = found.value().si();
+        double deeper = model.resistance(time, depth.above(), perLitre.value(), water)
+                .value()
+                .si();
+        double thicker = model.resistance(time, depth.value(), perLitre.above(), water)
+                .value()
+                .si();
+        double harder = drainability.errorOfResistance(number);
+        double error =
+                Math.hypot(Math.hypot(found.error().si(), deeper - alpha), Math.hypot(thicker - alpha, harder * alpha));
+        return DrainabilityModel.calibrate(
+                assumptions,
+                scope,
+                number.value(),
+                Reading.of(found.value(), Kinds.FILTRATION_RESISTANCE.ofSi(error, "m/kg")));
     }
 
     private static double depth(Quantity<Length> depth) {

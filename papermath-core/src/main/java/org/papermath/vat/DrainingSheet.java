@@ -25,21 +25,23 @@ public final class DrainingSheet {
     private final double wallDensity;
     private final Water water;
 
-    /**
-     * What stands on the mould at a moment.
-     *
-     * @param elapsed the time since the lift
-     * @param drained the depth of water that has left
-     * @param wetThickness what stands above the cover, mat and stock together
-     * @param settled the share of the fibre that lies in the mat; the rest can still be shaken about
-     * @param squareMetre what a square metre of it weighs, fibre and water
-     */
-    public record Moment(
-            Amount<Time> elapsed,
-            Amount<Length> drained,
-            Amount<Length> wetThickness,
-            Amount<Share> settled,
-            Amount<Mass> squareMetre) {
+    /** What stands on the mould at a moment. */
+    public sealed interface Moment permits FoundMoment {
+        /** {@return the time since the lift} */
+        Amount<Time> elapsed();
+
+        /** {@return the depth of water that has left} */
+        Amount<Length> drained();
+
+        /** {@return what stands above the cover, mat and stock together} */
+        Amount<Length> wetThickness();
+
+        /** {@return the share of the fibre that lies in the mat; the rest can still be shaken about} */
+        Amount<Share> settled();
+
+        /** {@return what a square metre of it weighs, fibre and water} */
+        Amount<Mass> squareMetre();
+
         /**
          * Returns what weighs on a mould, to lift or to check on the scale.
          *
@@ -47,6 +49,17 @@ public final class DrainingSheet {
          * @return fibre and water together, without the mould
          * @throws Refused if the area is out of range
          */
+        Amount<Mass> mass(Quantity<Area> mould);
+    }
+
+    private record FoundMoment(
+            Amount<Time> elapsed,
+            Amount<Length> drained,
+            Amount<Length> wetThickness,
+            Amount<Share> settled,
+            Amount<Mass> squareMetre)
+            implements Moment {
+        @Override
         public Amount<Mass> mass(Quantity<Area> mould) {
             return squareMetre.multiply(Kinds.AREA.si(mould, "area of the mould"));
         }
@@ -118,7 +131,7 @@ public final class DrainingSheet {
         // The fibre never leaves; as the last of the stock drains the level is that of the fibre itself.
         double thickness = Math.max(depth - drained, fibre / wallDensity);
         double mass = rho * (thickness - fibre / wallDensity) + fibre;
-        return new Moment(
+        return new FoundMoment(
                 Kinds.TIME.ofSi(seconds, "s"),
                 Kinds.LENGTH.ofSi(depth - thickness, "mm"),
                 Kinds.LENGTH.ofSi(thickness, "mm"),

@@ -40,15 +40,23 @@ public final class Recharge {
         HELD
     }
 
-    /**
-     * One line of the table.
-     *
-     * @param afterSheet sheets pulled when it is done; 0 for before the first
-     * @param bailed vat liquor taken out first, told as litres of water: at 1 % fibre that is 0.3 % more than it fills
-     * @param stock fresh stock given
-     * @param water water given
-     */
-    public record Line(int afterSheet, Amount<Volume> bailed, Amount<Volume> stock, Amount<Volume> water) {
+    /** One line of the table. */
+    public sealed interface Line permits FoundLine {
+        /** {@return sheets pulled when it is done; 0 for before the first} */
+        int afterSheet();
+
+        /** {@return vat liquor taken out first, told as litres of water: at 1 % fibre that is 0.3 % more than it fills} */
+        Amount<Volume> bailed();
+
+        /** {@return fresh stock given} */
+        Amount<Volume> stock();
+
+        /** {@return water given} */
+        Amount<Volume> water();
+    }
+
+    private record FoundLine(int afterSheet, Amount<Volume> bailed, Amount<Volume> stock, Amount<Volume> water)
+            implements Line {
         @Override
         public String toString() {
             StringBuilder text =
@@ -69,22 +77,31 @@ public final class Recharge {
         }
     }
 
-    /**
-     * Stock and bailing that replace what a number of sheets took.
-     *
-     * @param stock the fresh stock to give
-     * @param bailed the vat liquor to take out; zero where water is wanted
-     * @param water the water to give; zero where liquor is bailed
-     */
-    public record Replacement(Amount<Mass> stock, Amount<Mass> bailed, Amount<Mass> water) {}
+    /** Stock and bailing that replace what a number of sheets took. */
+    public sealed interface Replacement permits FoundReplacement {
+        /** {@return the fresh stock to give} */
+        Amount<Mass> stock();
 
-    /**
-     * Two stocks mixed.
-     *
-     * @param richer the part from the richer one
-     * @param poorer the part from the poorer one
-     */
-    public record TwoStocks(Amount<Mass> richer, Amount<Mass> poorer) {}
+        /** {@return the vat liquor to take out; zero where water is wanted} */
+        Amount<Mass> bailed();
+
+        /** {@return the water to give; zero where liquor is bailed} */
+        Amount<Mass> water();
+    }
+
+    private record FoundReplacement(Amount<Mass> stock, Amount<Mass> bailed, Amount<Mass> water)
+            implements Replacement {}
+
+    /** Two stocks mixed. */
+    public sealed interface TwoStocks permits FoundStocks {
+        /** {@return the part from the richer one} */
+        Amount<Mass> richer();
+
+        /** {@return the part from the poorer one} */
+        Amount<Mass> poorer();
+    }
+
+    private record FoundStocks(Amount<Mass> richer, Amount<Mass> poorer) implements TwoStocks {}
 
     private Recharge(int every, double freshConsistency, VatBalance.Step... steps) {
         this.every = every;
@@ -280,10 +297,10 @@ public final class Recharge {
         requireRicher(fresh, there);
         double bailed = VatBalance.bailedToHold(taken, carried, fresh, there);
         if (bailed >= 0) {
-            return new Replacement(kg(carried + bailed), kg(bailed), kg(0));
+            return new FoundReplacement(kg(carried + bailed), kg(bailed), kg(0));
         }
         double needed = VatBalance.stockToReplace(taken, fresh);
-        return new Replacement(kg(needed), kg(0), kg(Math.max(0, carried - needed)));
+        return new FoundReplacement(kg(needed), kg(0), kg(Math.max(0, carried - needed)));
     }
 
     /**
@@ -321,7 +338,7 @@ public final class Recharge {
         }
         double carried = taken / solids;
         double part = VatBalance.richerPart(solids, rich, poor);
-        return new TwoStocks(kg(carried * part), kg(carried * (1 - part)));
+        return new FoundStocks(kg(carried * part), kg(carried * (1 - part)));
     }
 
     private static Amount<Mass> kg(double mass) {
@@ -363,7 +380,7 @@ public final class Recharge {
     private Line line(VatBalance.Step step) {
         Pulp like = thin(step.consistency());
         Pulp water = thin(1e-9);
-        return new Line(
+        return new FoundLine(
                 step.after(),
                 VatCharge.litres(step.bailed(), water),
                 VatCharge.litres(step.stock(), like),

@@ -1,12 +1,17 @@
 package org.papermath.vat;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
@@ -124,6 +129,33 @@ public final class Vat {
      */
     public Optional<Amount<Length>> length() {
         return Optional.ofNullable(length);
+    }
+
+    /**
+     * Calibrates what is lifted with each sheet by sheets weighed out of the oven: the mean of dry over planned.
+     *
+     * @param assumptions what is taken for the rest, in which the scatter of single sheets is looked up
+     * @param scope the vat, {@code Scope.at(name)}
+     * @param planned the oven-dry mass of a sheet as it was planned, above zero
+     * @param ovenDry the sheets out of the oven, one or more
+     * @return the assumptions with {@code vat.lift-factor} in that scope
+     * @throws Refused if nothing was weighed or the planned mass is not above zero
+     */
+    public static Assumptions calibrateLift(
+            Assumptions assumptions, Scope scope, Quantity<Mass> planned, List<Reading<Mass>> ovenDry) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(ovenDry, "ovenDry");
+        double wanted = Kinds.MASS.siAboveZero(planned, "planned oven-dry mass of a sheet");
+        double mean = ovenDry.stream()
+                .mapToDouble(sheet -> sheet.value().si())
+                .average()
+                .orElseThrow(() ->
+                        Refused.of("vat.nothing-weighed", "sheets out of the oven: none given; weigh one or more."));
+        double likely = mean / wanted;
+        // Single sheets scatter from hand to hand; the mean of several less.
+        double half = assumptions.si("sheet.scatter-grammage", Scope.GENERAL) / Math.sqrt(ovenDry.size());
+        return assumptions.measuredFactor("vat.lift-factor", scope, likely, half);
     }
 
     @Override

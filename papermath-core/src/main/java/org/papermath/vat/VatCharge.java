@@ -32,23 +32,33 @@ public final class VatCharge {
     final double couchSolids;
     final List<Carried> carried;
 
-    /**
-     * An additive beside the fibre.
-     *
-     * @param dose what was given, and comes with fresh stock too
-     * @param inVat the mass of it in the vat, active matter
-     * @param retention the share of what is on the mould that stays in the sheet
-     */
-    public record Carried(AdditiveDose dose, Amount<Mass> inVat, Amount<Share> retention) {}
+    /** An additive beside the fibre. */
+    public sealed interface Carried permits FoundCarried {
+        /** {@return what was given, and comes with fresh stock too} */
+        AdditiveDose dose();
 
-    /**
-     * What to put into an empty vat.
-     *
-     * @param stock the stock
-     * @param water the water
-     * @param together both, stirred
-     */
-    public record Mix(Pulp stock, Amount<Volume> water, Pulp together) {}
+        /** {@return the mass of it in the vat, active matter} */
+        Amount<Mass> inVat();
+
+        /** {@return the share of what is on the mould that stays in the sheet} */
+        Amount<Share> retention();
+    }
+
+    record FoundCarried(AdditiveDose dose, Amount<Mass> inVat, Amount<Share> retention) implements Carried {}
+
+    /** What to put into an empty vat. */
+    public sealed interface Mix permits FoundMix {
+        /** {@return the stock} */
+        Pulp stock();
+
+        /** {@return the water} */
+        Amount<Volume> water();
+
+        /** {@return both, stirred} */
+        Pulp together();
+    }
+
+    private record FoundMix(Pulp stock, Amount<Volume> water, Pulp together) implements Mix {}
 
     VatCharge(
             VatBalance.Contents contents, double lifted, double retention, double couchSolids, List<Carried> carried) {
@@ -146,7 +156,7 @@ public final class VatCharge {
         }
         Pulp fresh = Pulp.ofOvenDry(together.ovenDry()).at(Kinds.CONSISTENCY.ofSi(c));
         double water = Math.max(0, together.mass().si() - fresh.mass().si());
-        return new Mix(fresh, litres(water, together), together);
+        return new FoundMix(fresh, litres(water, together), together);
     }
 
     private static VatBalance.Contents contents(Pulp pulp) {
@@ -207,7 +217,7 @@ public final class VatCharge {
     public VatCharge carrying(AdditiveDose dose, Quantity<Mass> inVat, Quantity<Share> kept) {
         List<Carried> more = new ArrayList<>(carried);
         Amount<Mass> mass = Kinds.MASS.check(inVat, dose.additive().name() + " in the vat");
-        more.add(new Carried(
+        more.add(new FoundCarried(
                 dose,
                 mass,
                 Kinds.SHARE.check(kept, "retention of " + dose.additive().name())));

@@ -447,13 +447,14 @@ public final class VatRun {
         requireWet(now, afterSheet);
         VatCharge stands = new VatCharge(now, charge.lifted, retention, charge.couchSolids, soFar.carriedNow());
         Recharge table = Recharge.within(stands, sheetFibre, tolerance, further, stock, level);
-        return new VatCorrection(Kinds.NUMBER.ofSi(ratio, "%"), stands, table, notices);
+        return new FoundCorrection(Kinds.NUMBER.ofSi(ratio, "%"), stands, table, notices);
     }
 
     private List<VatCharge.Carried> carriedNow() {
         VatCharge.Carried[] now = charge.carried.toArray(new VatCharge.Carried[0]);
         for (int a = 0; a < now.length; a++) {
-            now[a] = new VatCharge.Carried(now[a].dose(), Kinds.MASS.ofSi(additivesLeft[a], "g"), now[a].retention());
+            now[a] = new VatCharge.FoundCarried(
+                    now[a].dose(), Kinds.MASS.ofSi(additivesLeft[a], "g"), now[a].retention());
         }
         return List.of(now);
     }

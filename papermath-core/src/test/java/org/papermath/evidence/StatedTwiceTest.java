@@ -15,8 +15,8 @@ import static org.papermath.quantity.Amounts.percent;
 import static org.papermath.quantity.Amounts.pounds;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.format.ReamBasis;
 import org.papermath.quantity.Grammage;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 
 class StatedTwiceTest {
@@ -47,9 +47,9 @@ class StatedTwiceTest {
 
     @Test
     void aLabelWithPoundsAndGrams() {
-        assertThat(StatedTwice.compare("label", Grammage.pounds(80, ReamBasis.TAG), Grammage.gsm(130)))
+        assertThat(StatedTwice.compare("label", ReamBasis.TAG.pounds(80), Grammage.gsm(130)))
                 .isEmpty();
-        assertThat(StatedTwice.compare("label", Grammage.pounds(80, ReamBasis.TAG.withCount(480)), Grammage.gsm(130)))
+        assertThat(StatedTwice.compare("label", ReamBasis.TAG.withCount(480).pounds(80), Grammage.gsm(130)))
                 .hasValueSatisfying(notice -> assertThat(notice.text()).contains("480 sheets) is 135.6 g/m²"));
     }
 

@@ -25,6 +25,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.format.ReamBasis;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -34,7 +35,6 @@ import org.papermath.press.Press;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.vat.Vat;
 
@@ -112,7 +112,7 @@ class MakingPlanTest {
                 .recipe(recipe)
                 .piece(Piece.of("card", 50, "plain")
                         .size(inches(5), inches(7))
-                        .grammage(Grammage.pounds(80, ReamBasis.COVER))
+                        .grammage(ReamBasis.COVER.pounds(80))
                         .build())
                 .build();
         Studio one = Studio.of("s")

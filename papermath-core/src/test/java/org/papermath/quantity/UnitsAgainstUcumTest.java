@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.papermath.format.ReamBasis;
 
 /** Factors against an independent unit library with its own table of definitions. */
 class UnitsAgainstUcumTest {
@@ -164,8 +165,7 @@ class UnitsAgainstUcumTest {
         assertThat(inch).isEqualByComparingTo("0.0254");
         double expected = pound.divide(area.multiply(inch).multiply(inch), MathContext.DECIMAL64)
                 .doubleValue();
-        assertThat(Grammage.pounds(1, ReamBasis.of(inches(width), inches(length), count))
-                        .in("g/m2"))
+        assertThat(ReamBasis.of(inches(width), inches(length), count).pounds(1).in("g/m2"))
                 .isCloseTo(expected, relative(expected, 4e-15));
     }
 }

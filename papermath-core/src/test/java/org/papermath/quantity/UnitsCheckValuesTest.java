@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.format.ReamBasis;
 import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;
 
@@ -53,10 +54,10 @@ class UnitsCheckValuesTest {
     @MethodSource("factors")
     void poundsOfAReam(Row row) {
         double factor = row.number("factor_g_per_m2_per_lb");
-        double found = Grammage.pounds(1, basis(row)).in(Units.GSM);
+        double found = basis(row).pounds(1).in(Units.GSM);
         assertThat(found).isCloseTo(factor, relative(factor, 1e-9));
         double inverse = row.number("factor_lb_per_g_per_m2");
-        assertThat(basis(row).pounds(Grammage.gsm(1))).isCloseTo(inverse, relative(inverse, 1e-9));
+        assertThat(basis(row).poundsOf(Grammage.gsm(1))).isCloseTo(inverse, relative(inverse, 1e-9));
         if (row.has("printed_g_per_m2_per_lb")) {
             assertThat(found).isCloseTo(row.number("printed_g_per_m2_per_lb"), within(5.01e-4));
         }
@@ -75,14 +76,14 @@ class UnitsCheckValuesTest {
 
     private static void named(String grade, ReamBasis basis) {
         double factor = CheckValues.row("basis_weight_factors", "grade", grade).number("factor_g_per_m2_per_lb");
-        assertThat(Grammage.pounds(1, basis).in(Units.GSM)).isCloseTo(factor, relative(factor, 1e-9));
+        assertThat(basis.pounds(1).in(Units.GSM)).isCloseTo(factor, relative(factor, 1e-9));
     }
 
     @ParameterizedTest
     @MethodSource("pairs")
     void pairsOfAChart(Row row) {
         double exact = row.number("exact_g_per_m2");
-        double found = Grammage.pounds(row.number("lb"), basis(row)).in(Units.GSM);
+        double found = basis(row).pounds(row.number("lb")).in(Units.GSM);
         assertThat(found).isCloseTo(exact, relative(exact, 1e-6));
         if (row.has("chart_g_per_m2")) {
             assertThat(found).isCloseTo(row.number("chart_g_per_m2"), relative(found, 0.02));
@@ -96,7 +97,7 @@ class UnitsCheckValuesTest {
         ReamBasis from = ReamBasis.IMPERIAL.withCount(Integer.parseInt(counts[0]));
         ReamBasis to = ReamBasis.IMPERIAL.withCount(Integer.parseInt(counts[1]));
         double ratio = row.number("ratio");
-        assertThat(to.pounds(Grammage.pounds(1, from))).isCloseTo(ratio, relative(ratio, 1e-11));
+        assertThat(to.poundsOf(from.pounds(1))).isCloseTo(ratio, relative(ratio, 1e-11));
         if (row.has("printed")) {
             assertThat(ratio).isCloseTo(row.number("printed"), within(0.003));
         }

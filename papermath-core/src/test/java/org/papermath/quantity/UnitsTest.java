@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.format.ReamBasis;
 
 class UnitsTest {
     @ParameterizedTest
@@ -198,7 +199,7 @@ class UnitsTest {
         ReamBasis[] bases = {ReamBasis.COVER, ReamBasis.TEXT, ReamBasis.BOND};
         for (int i = 0; i < bases.length; i++) {
             assertThat(unclear.candidates().get(i).gives())
-                    .isEqualTo(Grammage.pounds(1, bases[i]).to(Units.GSM) + " per lb");
+                    .isEqualTo(bases[i].pounds(1).to(Units.GSM) + " per lb");
         }
     }
 
@@ -238,7 +239,7 @@ class UnitsTest {
 
     @Test
     void aReamWeightPrintsAsAGrammageThatReadsBack() {
-        Amount<Grammage> cover = Grammage.pounds(80, ReamBasis.COVER);
+        Amount<Grammage> cover = ReamBasis.COVER.pounds(80);
         String text = Units.print(cover);
         assertThat(text).startsWith("216.3").endsWith(" g/m2");
         assertThat(Kinds.GRAMMAGE.read(text).isEquivalentTo(cover)).isTrue();

@@ -23,6 +23,7 @@ class WrongKindDoesNotCompileTest {
             import javax.measure.quantity.*;
             import org.papermath.quantity.*;
             import org.papermath.evidence.*;
+            import org.papermath.format.*;
             import java.util.List;
             class Snippet {
                 static void consistency(Quantity<Consistency> wanted) { }
@@ -53,7 +54,7 @@ class WrongKindDoesNotCompileTest {
                 "dose(Dose.percent(3));                           | dose(Share.percent(3));",
                 "dose(Dose.percent(3));                           | dose(3.0);",
                 "grammage(Grammage.gsm(80));                      | grammage(Amounts.grams(80));",
-                "grammage(Grammage.pounds(80, ReamBasis.COVER));  | grammage(Amounts.pounds(80));",
+                "grammage(ReamBasis.COVER.pounds(80));  | grammage(Amounts.pounds(80));",
                 "shrinkage(LinearShrinkage.percent(8), LinearShrinkage.percent(6));"
                         + "| shrinkage(LinearShrinkage.percent(8), AreaShrinkage.percent(6));",
                 "onSheet(SheetPressure.kilopascals(400));         | onSheet(GaugePressure.bar(4));",

@@ -28,12 +28,12 @@ import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Notice;
 import org.papermath.format.Format;
 import org.papermath.format.Formats;
+import org.papermath.format.ReamBasis;
+import org.papermath.format.Substance;
 import org.papermath.mail.MailLimits;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.SheetPressure;
-import org.papermath.quantity.Substance;
 import org.papermath.quantity.Unclear;
 import org.papermath.quantity.Units;
 import org.papermath.testing.CheckValues;
@@ -54,7 +54,7 @@ class MeasureCasesCheckValuesTest {
     }
 
     private static double gsm(double pounds, ReamBasis basis) {
-        return Grammage.pounds(pounds, basis).in("g/m2");
+        return basis.pounds(pounds).in("g/m2");
     }
 
     private static double gsm(double pounds, double width, double length, int count) {
@@ -84,7 +84,7 @@ class MeasureCasesCheckValuesTest {
         of.put("C12", () -> gsm(67, ReamBasis.BRISTOL));
         of.put("C13", () -> gsm(80, ReamBasis.COVER));
         of.put("C14", () -> gsm(100, ReamBasis.TEXT));
-        of.put("C15", () -> ReamBasis.TEXT.pounds(Grammage.gsm(103.6)));
+        of.put("C15", () -> ReamBasis.TEXT.poundsOf(Grammage.gsm(103.6)));
         of.put("C16", () -> gsm(140, ReamBasis.IMPERIAL));
         of.put("C16b", () -> gsm(140, ReamBasis.IMPERIAL.withCount(480)));
         of.put("C17", () -> gsm(300, ReamBasis.IMPERIAL));
@@ -156,7 +156,7 @@ class MeasureCasesCheckValuesTest {
         of.put("E1", () -> WaterProperties.densityKell(20));
         of.put("E1b", () -> WaterProperties.densityKell(4));
         of.put("E2", () -> gsm(1, ReamBasis.THOUSAND_SQUARE_FEET));
-        of.put("E3", () -> ReamBasis.TEXT.pounds(Grammage.gsm(1)));
+        of.put("E3", () -> ReamBasis.TEXT.poundsOf(Grammage.gsm(1)));
         of.put("E4", () -> gsm(1, 1, 1, 500));
         of.put("E5", () -> squareInches(ReamBasis.BRISTOL));
         of.put("E5b", () -> gsm(67, ReamBasis.BRISTOL));
@@ -251,15 +251,12 @@ class MeasureCasesCheckValuesTest {
     @Test
     void reamsOfTwoCountsAreNotMixedInSilence() {
         ReamBasis old = ReamBasis.IMPERIAL.withCount(480);
-        assertThat(Grammage.pounds(72, old))
-                .isNotEqualTo(Grammage.pounds(72, ReamBasis.IMPERIAL))
+        assertThat(old.pounds(72))
+                .isNotEqualTo(ReamBasis.IMPERIAL.pounds(72))
                 .hasToString("72 lb (imperial, 22 × 30 in, 480 sheets)");
-        double sum = Grammage.pounds(72, old)
-                .add(Grammage.pounds(72, ReamBasis.IMPERIAL))
-                .in("g/m2");
+        double sum = old.pounds(72).add(ReamBasis.IMPERIAL.pounds(72)).in("g/m2");
         assertThat(sum).isCloseTo(72 * (2.219285289 + 2.130513878), relative(sum, 1e-9));
-        assertThat(Grammage.pounds(75, ReamBasis.IMPERIAL).isEquivalentTo(Grammage.pounds(72, old)))
-                .isTrue();
+        assertThat(ReamBasis.IMPERIAL.pounds(75).isEquivalentTo(old.pounds(72))).isTrue();
     }
 
     @Test

@@ -37,6 +37,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.format.ReamBasis;
 import org.papermath.press.Felts;
 import org.papermath.press.Post;
 import org.papermath.press.Press;
@@ -53,7 +54,6 @@ import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.MassFlow;
 import org.papermath.quantity.Moisture;
 import org.papermath.quantity.MoistureRatio;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
@@ -201,8 +201,7 @@ class CouchToSheetCasesCheckValuesTest {
             case "C100" -> square(75).caliper(Kinds.DENSITY.ofSi(550)).in("mm");
             case "C101" -> Density.ofPressure(500, 0.2e6, 0.4e6, 1e6, 0.1);
             case "C102" -> Density.ofPressure(500, 1.6e6, 0.4e6, 1e6, 0.1);
-            case "C104" ->
-                Grammage.pounds(60, ReamBasis.of(inches(19), inches(24), 500)).in("g/m2");
+            case "C104" -> ReamBasis.of(inches(19), inches(24), 500).pounds(60).in("g/m2");
             case "C183" -> square(93.75).density(micrometres(183)).in("kg/m3");
             case "C184" -> square(110.15).density(micrometres(189)).in("kg/m3");
             case "C185" ->

@@ -139,7 +139,7 @@ final class CoreTypes {
 
     static String notRead(Class<?> type) {
         String why = isResult(type)
-                ? "Only a plan makes one. Read its members as members of a type of your own,"
+                ? "Only the library makes one. Read its members as members of a type of your own,"
                         + " such as a record with an Amount<Mass> and an Estimate<Length>"
                 : ONLY_WRITTEN.entrySet().stream()
                         .filter(one -> one.getKey().isAssignableFrom(type))

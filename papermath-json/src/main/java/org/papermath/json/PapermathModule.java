@@ -20,6 +20,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
 import org.papermath.format.Format;
+import org.papermath.format.ReamBasis;
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
@@ -51,7 +52,6 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 import org.papermath.record.Measurement;
@@ -103,9 +103,10 @@ import tools.jackson.databind.ser.Serializers;
  * {@code arguments}, and both are read again, as are an {@code Assumption}, a {@code Scope} and an {@code Outline}. A
  * {@code Stage} is written as {@code {"done": true, "content": ...}} or
  * {@code {"done": false, "code": "press.none", "reason": ...}}, and a {@link PapermathException} with {@code code},
- * {@code text} and {@code arguments}; these are not read. The records of the library are written and read by their
- * components, none of which may be left out. The parts of a plan, such as a {@code PiecePlan.Posts}, a {@code ToBuy} or
- * a {@code Balance}, are written by their members and not read: only a plan makes them.
+ * {@code text} and {@code arguments}; these are not read. The records of the library, all of them things one can say, are
+ * written and read by their components, none of which may be left out. What the library finds, such as a
+ * {@code PiecePlan.Posts}, a {@code ToBuy} or a {@code PressingModel.Result}, is written by its members and not read:
+ * only the library makes it.
  *
  * <p>Every other type of the library is refused, on writing and on reading, with a sentence that names the way to go:
  * an {@code Order} for instance has {@link PapermathDocuments#writeOrder}. The exception for a bad quantity, or for a

@@ -17,12 +17,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.format.ReamBasis;
 import org.papermath.json.kit.ReadResult;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Unclear;
 
 class DocumentReaderTest {
@@ -217,8 +217,7 @@ class DocumentReaderTest {
                 "\"260 g/m2\"", "{\"weight\": \"80 lb\", \"sheet\": [\"20 in\", \"26 in\"], \"count\": 500}"));
 
         Amount<Grammage> grammage = plan.vats().get(0).grammage().orElseThrow();
-        assertThat(grammage.isWithin(Grammage.pounds(80, ReamBasis.COVER), 1e-12))
-                .isTrue();
+        assertThat(grammage.isWithin(ReamBasis.COVER.pounds(80), 1e-12)).isTrue();
         // 80 lb x 453.59237 g / (500 x 0.508 m x 0.6604 m)
         assertThat(grammage.in("g/m2")).isCloseTo(216.33, org.assertj.core.api.Assertions.within(0.01));
     }

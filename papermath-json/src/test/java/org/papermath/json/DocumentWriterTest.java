@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.papermath.format.ReamBasis;
 import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.ValueWriter;
 import org.papermath.quantity.Amounts;
-import org.papermath.quantity.ReamBasis;
 
 class DocumentWriterTest {
     private static final DocumentFormat FORMAT = new DocumentFormat("odd", 1, 0);

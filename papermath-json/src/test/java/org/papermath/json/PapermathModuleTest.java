@@ -45,6 +45,7 @@ import org.papermath.fibre.Furnish;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
 import org.papermath.format.Formats;
+import org.papermath.format.ReamBasis;
 import org.papermath.order.Order;
 import org.papermath.order.Recipe;
 import org.papermath.plan.MakingPlan;
@@ -59,7 +60,6 @@ import org.papermath.quantity.GaugePressure;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
@@ -120,7 +120,7 @@ class PapermathModuleTest {
         assertThat(MAPPER.readValue("{\"value\": 260, \"unit\": \"g/m2\"}", type))
                 .isEqualTo(Grammage.gsm(260));
         assertThat(MAPPER.readValue("{\"weight\": \"80 lb\", \"sheet\": [\"20 in\", \"26 in\"], \"count\": 500}", type)
-                        .isWithin(Grammage.pounds(80, ReamBasis.COVER), 1e-12))
+                        .isWithin(ReamBasis.COVER.pounds(80), 1e-12))
                 .isTrue();
     }
 
@@ -512,7 +512,7 @@ class PapermathModuleTest {
         for (Class<?> type : List.of(PiecePlan.Recharge.class, first.getClass())) {
             assertThatThrownBy(() -> MAPPER.readValue(text, type))
                     .isInstanceOf(InvalidDefinitionException.class)
-                    .hasMessageStartingWith("the Jackson module does not read PiecePlan.Recharge. Only a plan"
+                    .hasMessageStartingWith("the Jackson module does not read PiecePlan.Recharge. Only the library"
                             + " makes one. Read its members as members of a type of your own");
         }
         PiecePlan whole = plan().pieces().get(0);

@@ -28,6 +28,7 @@ import org.papermath.evidence.Codes;
 import org.papermath.evidence.Scope;
 import org.papermath.format.Format;
 import org.papermath.format.Formats;
+import org.papermath.format.ReamBasis;
 import org.papermath.json.DocumentReader;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.OrderDocument;
@@ -42,10 +43,8 @@ import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
 import org.papermath.plan.WorkStep;
-import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Units;
 import org.papermath.shape.Shrinkage;
 
@@ -351,8 +350,8 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                     basis.name(),
                     basis.width().to("in") + " × " + basis.length().to("in"),
                     Integer.toString(basis.count()),
-                    Grammage.pounds(1, basis).to(Units.GSM).toString(),
-                    Grammage.pounds(80, basis).to(Units.GSM).toString()));
+                    basis.pounds(1).to(Units.GSM).toString(),
+                    basis.pounds(80).to(Units.GSM).toString()));
         }
         return table(List.of("grade", "sheet", "sheets", "1 lb is", "80 lb is"), rows);
     }

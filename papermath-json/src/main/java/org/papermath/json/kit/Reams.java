@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
+import org.papermath.format.ReamBasis;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 
 /** The bases of reams as documents write them. */

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.format.ReamBasis;
 import org.papermath.json.DocumentFormat;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.tree.JsonTree;
@@ -27,7 +28,6 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Name;
 import org.papermath.quantity.PapermathException;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
@@ -557,7 +557,7 @@ public final class ValueReader {
                     ? ReamBasis.of(width, length, count.get())
                     : ReamBasis.ofUnknownCount(pounds, width, length);
             // In the unit it is written in, so that it is the same when it is read again.
-            return Grammage.pounds(pounds, basis).to("g/m2");
+            return basis.pounds(pounds).to("g/m2");
         });
     }
 

@@ -8,11 +8,11 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.papermath.format.ReamBasis;
 import org.papermath.json.tree.ForeignMembers;
 import org.papermath.json.tree.JsonText;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.quantity.Amount;
-import org.papermath.quantity.ReamBasis;
 import org.papermath.quantity.Units;
 
 /** The place of a value while a document is written. Write exactly one value to it. */

@@ -1,9 +1,14 @@
-package org.papermath.quantity;
+package org.papermath.format;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Moisture;
+import org.papermath.quantity.Refused;
 
 /**
  * From weighed and measured sheets to grammage and back, and the Japanese weight names.

@@ -1,4 +1,4 @@
-package org.papermath.quantity;
+package org.papermath.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -7,10 +7,15 @@ import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Unclear;
+import org.papermath.quantity.Units;
 
 class ReamBasisTest {
     private static double gsm(double pounds, ReamBasis basis) {
-        return Grammage.pounds(pounds, basis).in(Units.GSM);
+        return basis.pounds(pounds).in(Units.GSM);
     }
 
     @Test
@@ -32,12 +37,10 @@ class ReamBasisTest {
 
     @Test
     void aReamWeighsItsGrammage() {
-        assertThat(ReamBasis.COVER
-                        .reamMass(Grammage.pounds(80, ReamBasis.COVER))
-                        .in("lb"))
+        assertThat(ReamBasis.COVER.reamMass(ReamBasis.COVER.pounds(80)).in("lb"))
                 .isCloseTo(80, within(1e-12));
-        assertThat(ReamBasis.COVER.pounds(Grammage.gsm(216.3291014274337))).isCloseTo(80, within(1e-11));
-        assertThat(ReamBasis.TEXT.pounds(Grammage.pounds(60, ReamBasis.TEXT))).isCloseTo(60, within(1e-12));
+        assertThat(ReamBasis.COVER.poundsOf(Grammage.gsm(216.3291014274337))).isCloseTo(80, within(1e-11));
+        assertThat(ReamBasis.TEXT.poundsOf(ReamBasis.TEXT.pounds(60))).isCloseTo(60, within(1e-12));
     }
 
     @Test
@@ -64,8 +67,8 @@ class ReamBasisTest {
 
     @Test
     void aReamWeightIsShownWithItsReam() {
-        assertThat(Grammage.pounds(80, ReamBasis.COVER)).hasToString("80 lb (cover, 20 × 26 in, 500 sheets)");
-        assertThat(Grammage.pounds(42, ReamBasis.THOUSAND_SQUARE_FEET)).hasToString("42 lb (1000 ft²)");
+        assertThat(ReamBasis.COVER.pounds(80)).hasToString("80 lb (cover, 20 × 26 in, 500 sheets)");
+        assertThat(ReamBasis.THOUSAND_SQUARE_FEET.pounds(42)).hasToString("42 lb (1000 ft²)");
         assertThat(ReamBasis.THREE_THOUSAND_SQUARE_FEET).hasToString("lb (3000 ft²)");
         assertThat(ReamBasis.fitting(80, Grammage.gsm(217), Amounts.percent(0.5))
                         .get(0))
@@ -86,7 +89,7 @@ class ReamBasisTest {
         assertThat(count.code()).isEqualTo("ream.count");
         assertThat(count.arguments()).containsExactly(entry("given", 0), entry("least", 1));
         assertThat(count).hasMessage("ream: 0 sheets given; a ream has 1 sheet or more.");
-        Refused weight = catchThrowableOfType(Refused.class, () -> Grammage.pounds(-80, ReamBasis.COVER));
+        Refused weight = catchThrowableOfType(Refused.class, () -> ReamBasis.COVER.pounds(-80));
         assertThat(weight)
                 .hasMessage("grammage: -80 lb (cover, 20 × 26 in, 500 sheets) given; it must be above 0 g/m² and at"
                         + " most 20000 g/m². Check the sign and the unit.");

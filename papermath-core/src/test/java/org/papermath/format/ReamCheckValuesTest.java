@@ -1,4 +1,4 @@
-package org.papermath.quantity;
+package org.papermath.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -14,6 +14,13 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Moisture;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Unclear;
 import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;
 
@@ -83,14 +90,14 @@ class ReamCheckValuesTest {
         ReamBasis basis = basis(row);
         double expected = row.number("factor_g_per_m2_per_lb");
         double back = row.number("factor_lb_per_g_per_m2");
-        assertThat(gsm(Grammage.pounds(1, basis))).isCloseTo(expected, relative(expected, 1e-9));
-        assertThat(basis.pounds(Grammage.gsm(1))).isCloseTo(back, relative(back, 1e-9));
+        assertThat(gsm(basis.pounds(1))).isCloseTo(expected, relative(expected, 1e-9));
+        assertThat(basis.poundsOf(Grammage.gsm(1))).isCloseTo(back, relative(back, 1e-9));
         if (row.has("printed_g_per_m2_per_lb")) {
-            assertThat(gsm(Grammage.pounds(1, basis))).isCloseTo(row.number("printed_g_per_m2_per_lb"), within(0.0005));
+            assertThat(gsm(basis.pounds(1))).isCloseTo(row.number("printed_g_per_m2_per_lb"), within(0.0005));
         }
         ReamBasis named = NAMED.get(row.text("grade"));
         if (named != null) {
-            assertThat(gsm(Grammage.pounds(1, named))).isCloseTo(expected, relative(expected, 1e-9));
+            assertThat(gsm(named.pounds(1))).isCloseTo(expected, relative(expected, 1e-9));
             assertThat(named.count()).isEqualTo((int) row.number("sheets"));
             assertThat(named.width().in("in")).isCloseTo(row.number("width_in"), within(1e-12));
             assertThat(named.length().in("in")).isCloseTo(row.number("length_in"), within(1e-12));
@@ -101,7 +108,7 @@ class ReamCheckValuesTest {
     @MethodSource("pairs")
     void pairOfTheCharts(Row row) {
         double exact = row.number("exact_g_per_m2");
-        double found = gsm(Grammage.pounds(row.number("lb"), basis(row)));
+        double found = gsm(basis(row).pounds(row.number("lb")));
         assertThat(found).isCloseTo(exact, relative(exact, 1e-6));
         if (row.has("chart_g_per_m2")) {
             assertThat(found).isCloseTo(row.number("chart_g_per_m2"), relative(exact, 0.025));
@@ -142,8 +149,7 @@ class ReamCheckValuesTest {
     void handMadeWritingPapers(Row row) {
         ReamBasis basis = ReamBasis.of(inches(row.number("width_in")), inches(row.number("length_in")), 480);
         double expected = row.number("grammage_g_per_m2");
-        assertThat(gsm(Grammage.pounds(row.number("ream_lb_480"), basis)))
-                .isCloseTo(expected, relative(expected, 1e-6));
+        assertThat(gsm(basis.pounds(row.number("ream_lb_480")))).isCloseTo(expected, relative(expected, 1e-6));
     }
 
     @ParameterizedTest
@@ -191,31 +197,30 @@ class ReamCheckValuesTest {
         assertThat(18 * 24 + 2 * 20)
                 .isEqualTo((int) CheckValues.row("reams", "name", "hand-made mill ream good or retree")
                         .number("count_sheets"));
-        double perSheet = gsm(Grammage.pounds(72, ReamBasis.IMPERIAL.withCount(472))) * 472;
+        double perSheet = gsm(ReamBasis.IMPERIAL.withCount(472).pounds(72)) * 472;
         for (int count : new int[] {480, 500, 504, 516, 960, 4800}) {
-            assertThat(gsm(Grammage.pounds(72, ReamBasis.IMPERIAL.withCount(count))) * count)
+            assertThat(gsm(ReamBasis.IMPERIAL.withCount(count).pounds(72)) * count)
                     .isCloseTo(perSheet, relative(perSheet, 1e-14));
         }
     }
 
     @Test
     void areaBases() {
-        assertThat(gsm(Grammage.pounds(1, ReamBasis.THOUSAND_SQUARE_FEET))).isCloseTo(4.882427636, within(1e-9));
-        assertThat(gsm(Grammage.pounds(42, ReamBasis.THOUSAND_SQUARE_FEET))).isCloseTo(205.062, within(5e-4));
-        double tag = gsm(Grammage.pounds(1, ReamBasis.TAG));
-        assertThat(gsm(Grammage.pounds(1, ReamBasis.THREE_THOUSAND_SQUARE_FEET)))
-                .isCloseTo(tag, relative(tag, 1e-14));
+        assertThat(gsm(ReamBasis.THOUSAND_SQUARE_FEET.pounds(1))).isCloseTo(4.882427636, within(1e-9));
+        assertThat(gsm(ReamBasis.THOUSAND_SQUARE_FEET.pounds(42))).isCloseTo(205.062, within(5e-4));
+        double tag = gsm(ReamBasis.TAG.pounds(1));
+        assertThat(gsm(ReamBasis.THREE_THOUSAND_SQUARE_FEET.pounds(1))).isCloseTo(tag, relative(tag, 1e-14));
     }
 
     /** Figures that stand misprinted in published tables never come out. */
     @Test
     void misprintsAreNotFollowed() {
-        assertThat(gsm(Grammage.pounds(1, ReamBasis.THOUSAND_SQUARE_FEET))).isNotCloseTo(4.831, within(0.05));
-        assertThat(ReamBasis.TEXT.pounds(Grammage.gsm(1)))
+        assertThat(gsm(ReamBasis.THOUSAND_SQUARE_FEET.pounds(1))).isNotCloseTo(4.831, within(0.05));
+        assertThat(ReamBasis.TEXT.poundsOf(Grammage.gsm(1)))
                 .isNotCloseTo(0.675, within(0.0005))
                 .isCloseTo(0.67560881, within(1e-8));
         ReamBasis squareInch = ReamBasis.of(inches(1), inches(1), 500);
-        assertThat(gsm(Grammage.pounds(1, squareInch)))
+        assertThat(gsm(squareInch.pounds(1)))
                 .isCloseTo(1406.139159, within(1e-6))
                 .isNotCloseTo(1406.5, within(0.3));
         assertThat(ReamBasis.BRISTOL.width().in("in")
@@ -232,7 +237,7 @@ class ReamCheckValuesTest {
     void constantsOfTheCounts() {
         Map.of(480, 1464.728291, 500, 1406.139159, 516, 1362.537945, 1000, 703.069580)
                 .forEach((count, expected) -> assertThat(
-                                gsm(Grammage.pounds(1, ReamBasis.of(inches(1), inches(1), count))))
+                                gsm(ReamBasis.of(inches(1), inches(1), count).pounds(1)))
                         .isCloseTo(expected, within(1e-6)));
     }
 

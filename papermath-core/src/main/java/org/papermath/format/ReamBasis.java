@@ -1,4 +1,4 @@
-package org.papermath.quantity;
+package org.papermath.format;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,6 +9,13 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Unclear;
+import org.papermath.quantity.Units;
 import tech.units.indriya.function.MultiplyConverter;
 import tech.units.indriya.unit.TransformedUnit;
 
@@ -109,9 +116,7 @@ public final class ReamBasis {
         List<Unclear.Candidate> candidates = java.util.stream.IntStream.of(480, 500, 504, 516)
                 .mapToObj(count -> new Unclear.Candidate(
                         "a ream of " + count + " sheets",
-                        Grammage.pounds(pounds, of(width, length, count))
-                                .to(Units.GSM)
-                                .toString()))
+                        of(width, length, count).pounds(pounds).to(Units.GSM).toString()))
                 .toList();
         throw new Unclear(
                 "ream.count-missing",
@@ -198,7 +203,7 @@ public final class ReamBasis {
      * @return the grammage, in pounds of this ream
      * @throws Refused if the value is not a number or out of range
      */
-    Amount<Grammage> grammageOfPounds(double pounds) {
+    public Amount<Grammage> pounds(double pounds) {
         return Kinds.GRAMMAGE.of(pounds, pound);
     }
 
@@ -220,7 +225,7 @@ public final class ReamBasis {
      * @return pounds of this ream
      * @throws Refused if the grammage is out of range
      */
-    public double pounds(Quantity<Grammage> grammage) {
+    public double poundsOf(Quantity<Grammage> grammage) {
         return Kinds.GRAMMAGE.si(grammage, "grammage") * area / KILOGRAMS_PER_POUND;
     }
 
@@ -246,14 +251,19 @@ public final class ReamBasis {
         return List.of(BOND, COVER, BRISTOL, INDEX, TAG, TEXT, IMPERIAL, THOUSAND_SQUARE_FEET);
     }
 
-    /**
-     * A ream that would explain the weight on a label.
-     *
-     * @param basis the ream
-     * @param grammage what the label then means
-     * @param deviation that grammage over the one found, less 1
-     */
-    public record Match(ReamBasis basis, Amount<Grammage> grammage, double deviation) {
+    /** A ream that would explain the weight on a label. */
+    public sealed interface Match permits FoundMatch {
+        /** {@return the ream} */
+        ReamBasis basis();
+
+        /** {@return what the label then means} */
+        Amount<Grammage> grammage();
+
+        /** {@return that grammage over the one found, less 1} */
+        double deviation();
+    }
+
+    private record FoundMatch(ReamBasis basis, Amount<Grammage> grammage, double deviation) implements Match {
         @Override
         public String toString() {
             return basis + ": " + grammage + ", " + (deviation > 0 ? "+" : "") + Units.fourDigits(100 * deviation)
@@ -302,10 +312,10 @@ public final class ReamBasis {
         double within = Kinds.NUMBER.siWithin(tolerance, "tolerance", 0, 1);
         List<Match> matches = new ArrayList<>();
         for (ReamBasis basis : among) {
-            Amount<Grammage> grammage = basis.grammageOfPounds(pounds);
+            Amount<Grammage> grammage = basis.pounds(pounds);
             double deviation = grammage.si() / measured - 1;
             if (Math.abs(deviation) <= within) {
-                matches.add(new Match(basis, grammage.to("g/m2"), deviation));
+                matches.add(new FoundMatch(basis, grammage.to("g/m2"), deviation));
             }
         }
         matches.sort(Comparator.comparingDouble(match -> Math.abs(match.deviation())));
