@@ -92,7 +92,7 @@ class PlanStagesTest {
             assertThat(plan.toBuy().get(2 + a).mass())
                     .isEqualTo(batch.additives().get(a).productInAll());
         }
-        assertThat(plan.toBuy().get(0)).hasToString("982 g cotton rag (for fog blue)");
+        assertThat(plan.toBuy().get(0)).hasToString("976 g cotton rag (for fog blue)");
     }
 
     @Test
