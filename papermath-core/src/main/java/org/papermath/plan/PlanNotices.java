@@ -584,7 +584,7 @@ final class PlanNotices {
 
     private void envelope(PiecePlan read, String of) {
         String name = read.name();
-        PiecePlan.EnvelopePlan envelope = read.envelope();
+        EnvelopePlan envelope = read.envelope();
         if (envelope.playAlong().likely().si() < 0
                 || envelope.playAcross().likely().si() < 0) {
             warn(

@@ -172,7 +172,7 @@ class TwelvePlansCheckValuesTest {
 
     private static double value(MakingPlan plan, String figure) {
         BatchPlan batch = plan.batch("stuff");
-        PiecePlan.Finished sheet = plan.piece("sheet").finished();
+        FinishedPiece sheet = plan.piece("sheet").finished();
         return switch (figure) {
             case "drainability" -> batch.drainability().likely().in("SR");
             case "water retention" -> batch.waterRetention().likely().in("g/g");
