@@ -57,6 +57,8 @@ final class CardWriter {
     /** The words in the first column, kept together so that each can be accounted for. */
     private enum Label {
         WEIGH("Weigh and soak"),
+        COOK("cook"),
+        COOKED("should come to"),
         BEAT("Beat"),
         ADD("Add to each load"),
         STOCK("Stock"),
@@ -161,7 +163,8 @@ final class CardWriter {
         for (BatchPlan batch : plan.batches()) {
             List<String> fibres = new ArrayList<>();
             for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
-                fibres.add(set(line.asBought(), "oz") + " " + line.fibre().name() + " as it lies"
+                fibres.add(set(line.asBought(), "oz") + " " + line.form().of(line.fibre()) + " as it lies"
+                        + (line.form().losesFibre() ? ", to be cooked" : "")
                         + (line.fromHand().si() > 0
                                 ? " and " + set(line.fromHand(), "oz") + " (oven-dry) from the shelf"
                                 : ""));
@@ -170,7 +173,9 @@ final class CardWriter {
             row(
                     "",
                     "= " + set(batch.fibre().ovenDry(), "lb")
-                            + " oven-dry, so that every sheet, the trials and the vat have theirs");
+                            + " oven-dry"
+                            + (batch.cooking().isPresent() ? " in the beater" : "")
+                            + ", so that every sheet, the trials and the vat have theirs");
             if (!batch.additives().isEmpty()) {
                 row(
                         Label.READY,
@@ -185,8 +190,30 @@ final class CardWriter {
                     Label.SOAK,
                     set(batch.soak().water(), "gal_us") + " of water, "
                             + plain(batch.soak().time(), "h"));
+            batch.cooking().ifPresent(this::cook);
         }
         cautions(Label.WEIGH);
+    }
+
+    private void cook(BatchPlan.Cooking cooking) {
+        boolean alone = cooking.pots().size() == 1;
+        for (BatchPlan.Pot pot : cooking.pots()) {
+            row(
+                    Label.COOK,
+                    pot.fibre().name() + " in " + set(pot.liquor(), "gal_us") + " of water with "
+                            + set(pot.pureAlkali(), "oz") + " of " + pot.alkali() + " (" + pot.dose()
+                            + " on the dry fibre), about " + plain(cooking.time(), "h")
+                            + " at the boil, until a strand comes apart; rinse it clear");
+            row(
+                    Label.COOKED,
+                    (alone ? band(cooking.stuff()) : set(pot.stuff(), "oz")) + " oven-dry, about "
+                            + set(pot.wet(), "lb")
+                            + " squeezed out: weigh it, dry a handful to know its water, and make up the stock to what"
+                            + " there is");
+        }
+        if (!alone) {
+            row("", "out of all pots " + band(cooking.stuff()) + " oven-dry");
+        }
     }
 
     private void beat() {
@@ -196,8 +223,10 @@ final class CardWriter {
                 BatchPlan.Beating beating = batch.beating();
                 List<String> each = new ArrayList<>();
                 for (int f = 0; f < beating.kindsEach().size(); f++) {
+                    BatchPlan.FibreLine line = batch.fibre().kinds().get(f);
                     each.add(set(beating.kindsEach().get(f), "oz") + " "
-                            + batch.fibre().kinds().get(f).fibre().name());
+                            + (line.form().losesFibre() ? "cooked " : "")
+                            + line.fibre().name());
                 }
                 row(
                         batch.name(),

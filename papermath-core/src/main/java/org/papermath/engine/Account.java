@@ -5,6 +5,7 @@ public enum Account {
     WEIGHED("weighed"),
     WITH_STOCK("in the stock"),
     TO_VAT("to the vat"),
+    COOKED_OUT("sorted and cooked out"),
     HANDLING("handling"),
     WHITE_WATER("white water"),
     IN_VAT("kept in the vat"),

@@ -39,11 +39,15 @@ public final class Accounts {
         return additives[batch][additive];
     }
 
-    void open(int batch, PreparingStock.Made made, double stock) {
+    void open(int batch, PreparingStock.Made made) {
+        double stock = made.stock();
         double weighed = made.weighed();
         double handled = made.handled();
         double[] inStock = made.inStock();
-        fibre[batch].in(Account.WEIGHED, weighed);
+        fibre[batch].in(Account.WEIGHED, made.raw());
+        if (made.raw() > weighed) {
+            fibre[batch].out(Account.COOKED_OUT, made.raw() - weighed);
+        }
         fibre[batch].out(Account.HANDLING, weighed * (1 - handled));
         double solids = weighed;
         for (int a = 0; a < inStock.length; a++) {

@@ -6,6 +6,8 @@ import org.papermath.quantity.Kinds;
 
 /** A forecast of a batch: what it is called, what it is read as, in which unit, and how its band adds up. */
 public enum BatchFigure implements Figure {
+    /** Of all pots together; nothing where nothing is cooked. */
+    COOKED("stuff after cooking", Kinds.MASS, "g", Scale.ROOT),
     BEATING("state of beating", Kinds.SHARE, "%", Scale.SHARE),
     DRAINABILITY("drainability", Kinds.SCHOPPER_RIEGLER, "SR", Scale.SHARE),
     WATER_RETENTION("water retention value", Kinds.WATER_RETENTION, "g/g", Scale.FACTOR),

@@ -296,18 +296,19 @@ public final class Engine {
         PreparingStock.Setting set = settings.stock(b);
         PreparingStock.Made made = stocks[b].made(set, v);
         if (accounts != null) {
-            accounts.open(b, made, set.stock());
+            accounts.open(b, made);
         }
         FillingVat.Run run = vats[b].run(
                 sheets(settings, b),
                 formed(settings, b),
-                set.stock(),
+                made.stock(),
                 made,
                 stocks[b].kept(v),
                 state.couchedSolids(),
                 v,
                 accounts,
                 b);
+        out.set(BatchFigure.COOKED, b, made.stuff());
         out.set(BatchFigure.STOCK_CONSISTENCY, b, made.consistency());
         out.set(BatchFigure.STOCK_LEFT, b, run.stockLeft());
         out.set(BatchFigure.VAT_FIBRE, b, run.tank().fibre());

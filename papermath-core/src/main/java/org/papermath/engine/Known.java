@@ -56,12 +56,17 @@ public final class Known {
 
     /** A default that is taken as it is, in coherent SI: it gets no slot. */
     double fixed(String id, Scope scope) {
-        Assumption found = store.get(id, scope);
+        return fixed(store.get(id, scope));
+    }
+
+    /** The same for an assumption that was found in the store. */
+    double fixed(Assumption found) {
         fixed.add(found);
         return found.likelySi();
     }
 
-    private Slot slot(Assumption assumption) {
+    /** The slot of an assumption that was found in the store. */
+    Slot slot(Assumption assumption) {
         return slots.computeIfAbsent(assumption, one -> {
             rows.add(one);
             return new Slot(rows.size() - 1);

@@ -1,10 +1,13 @@
 package org.papermath.engine;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
 import org.papermath.equation.BeatingLaw;
+import org.papermath.equation.Cooking;
 import org.papermath.equation.DensityLaw;
 import org.papermath.equation.Freeness;
 import org.papermath.equation.Moisture;
@@ -12,8 +15,15 @@ import org.papermath.equation.ShrinkageLaw;
 import org.papermath.equation.Sorption;
 import org.papermath.equation.SorptionLaw;
 import org.papermath.equation.WaterProperties;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.Alkali;
+import org.papermath.fibre.BoughtFibre.Form;
+import org.papermath.fibre.Cook;
 import org.papermath.fibre.Fibre;
+import org.papermath.fibre.FibreProperty;
 import org.papermath.fibre.Furnish;
 import org.papermath.numeric.Roots;
 import org.papermath.numeric.Rounding;
@@ -26,6 +36,7 @@ import org.papermath.pulp.Beater;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Unclear;
 import org.papermath.text.Digits;
 
 /** From fibre as it lies to stock: soaking, beater loads, what goes into each, and what the stuff is then. */
@@ -76,12 +87,18 @@ public final class PreparingStock {
     private final @Nullable Slot leastPressure;
     private final Slot beatingLoad;
     private final Slot additiveLoad;
+    private final double cookLiquor;
+    private final double cookTime;
+    private final @Nullable Slot cookSolids;
+    private final @Nullable Slot cookLabour;
 
     /** One fibre: its share, and what is known of it. */
     private static final class FibreLine {
         final double share;
         final double onHand;
         final Slot moisture;
+        /** What cooking leaves; null where all that is bought is beaten. */
+        final @Nullable Kettle kettle;
         /** Whether it is known of this fibre how fast it beats. */
         final boolean knowsRate;
 
@@ -106,18 +123,21 @@ public final class PreparingStock {
         final Slot bulk;
         final Slot firstPass;
 
-        FibreLine(Known known, Studio studio, Furnish furnish, Fibre fibre, double share, boolean beats) {
+        FibreLine(Known known, Studio studio, Recipe recipe, Fibre fibre, boolean beats) {
+            Furnish furnish = recipe.furnish();
             String beater = studio.beater().map(Beater::name).orElse("");
             Scope plain = fibre.scope();
             Scope beaten = on(plain, beater);
             Scope shrinking = measured(known, furnish, beater, beaten, "shrinkage.limit");
             Scope sorbing =
                     measured(known, furnish, "", plain, "sorption.monolayer", "sorption.energy", "sorption.bulk");
-            this.share = share;
+            share = furnish.share(fibre).si();
             onHand = studio.onHand().containsKey(fibre)
                     ? studio.onHand().get(fibre).si()
                     : 0;
-            moisture = known.slot("fibre.moisture-as-bought", plain);
+            Form form = furnish.form(fibre);
+            moisture = known.slot(FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, form, known.store()));
+            kettle = form.losesFibre() ? new Kettle(known, recipe, fibre, form) : null;
             rate = beats ? known.slot("beating.rate", beaten) : null;
             knowsRate = !known.store().get("beating.rate", beaten).scope().equals(Scope.GENERAL);
             exponent = rate == null ? null : known.slot("beating.exponent", beaten);
@@ -138,6 +158,65 @@ public final class PreparingStock {
             firstPass = known.slot(
                     "vat.retention",
                     studio.vat().map(vat -> plain.on(vat.name())).orElse(plain));
+        }
+    }
+
+    /** What one fibre is cooked in, and what comes of it. */
+    private static final class Kettle {
+        final Alkali alkali;
+        final double dose;
+        private final Slot share;
+        private final @Nullable Slot slope;
+        private final double knownDose;
+        private final double low;
+        private final double high;
+
+        Kettle(Known known, Recipe recipe, Fibre fibre, Form form) {
+            Assumptions store = known.store();
+            Assumption found =
+                    FibreProperty.YIELD.find(fibre, form, store).orElseThrow(() -> noYield(recipe, fibre, form));
+            share = known.slot(found);
+            alkali = recipe.alkali().orElse(Alkali.SODA_ASH);
+            Optional<Assumption> usual = Cook.usualDose(fibre, form, alkali, store);
+            // A recipe that names no alkali is cooked in soda ash, of which there is a usual dose on any fibre.
+            dose = recipe.alkaliDose().map(Amount::si).orElseGet(() -> known.fixed(usual.orElseThrow()));
+            // What a cook of the studio's own has left belongs to the dose it uses.
+            boolean leans = alkali == Alkali.CAUSTIC_SODA
+                    && form != Form.RAG
+                    && recipe.alkaliDose().isPresent()
+                    && found.basis() != Basis.MEASURED_HERE;
+            slope = leans ? known.slot("cook.yield-slope") : null;
+            knownDose = usual.isPresent() && leans ? known.fixed(usual.get()) : dose;
+            low = leans ? known.fixed("cook.dose-low", Scope.GENERAL) : 0;
+            high = leans ? known.fixed("cook.dose-high", Scope.GENERAL) : 1;
+        }
+
+        double leaves(Values v) {
+            return slope == null ? v.of(share) : Cooking.yieldAt(v.of(share), v.of(slope), dose, knownDose, low, high);
+        }
+
+        boolean isBeyond() {
+            return slope != null && (dose < low || dose > high);
+        }
+
+        private static Unclear noYield(Recipe recipe, Fibre fibre, Form form) {
+            return new Unclear(
+                    "cook.no-yield",
+                    "recipe " + recipe.name() + ": " + fibre + " as " + form.words()
+                            + " has to be cooked, and nobody knows what cooking leaves of it. "
+                            + FibreProperty.YIELD.howToMeasure(),
+                    List.of(
+                            new Unclear.Candidate(
+                                    "cooked by you", "give the studio a value for fibre.yield" + form.scope(fibre)),
+                            new Unclear.Candidate(
+                                    "ready for the beater",
+                                    "say in the furnish that it is half-stuff, sheets or baled")),
+                    "recipe",
+                    recipe.name(),
+                    "fibre",
+                    fibre.id(),
+                    "form",
+                    form.words());
         }
     }
 
@@ -244,6 +323,7 @@ public final class PreparingStock {
      * @param ovenDry oven-dry fibre wanted at the scale, before rounding
      * @param fromHand oven-dry fibre of each kind from what is on hand
      * @param asBought mass to weigh of each kind, as bought
+     * @param pots what is cooked before it is beaten
      * @param soakWater water to soak in, m³
      * @param soakTime time to soak
      * @param loads beater loads
@@ -257,6 +337,7 @@ public final class PreparingStock {
             double ovenDry,
             double[] fromHand,
             double[] asBought,
+            List<Pot> pots,
             double soakWater,
             double soakTime,
             int loads,
@@ -267,14 +348,38 @@ public final class PreparingStock {
             double stockDensity) {}
 
     /**
-     * The stock as it really is.
+     * One fibre to cook.
      *
-     * @param weighed oven-dry fibre weighed
+     * @param fibre its place in the furnish
+     * @param raw oven-dry, before cooking
+     * @param alkali pure alkali to weigh
+     * @param liquor water to cook in, m³
+     * @param time at the boil
+     * @param stuff oven-dry, what should come of it
+     * @param wet the same, rinsed and squeezed out
+     */
+    public record Pot(int fibre, double raw, double alkali, double liquor, double time, double stuff, double wet) {}
+
+    /**
+     * The stock as it really is. What comes out of the pot is weighed, a handful of it dried, and the stock made up to it: a
+     * poor cook leaves less stock, not thinner stock.
+     *
+     * @param stock stock of all loads, before handling losses
+     * @param raw oven-dry fibre weighed, before cooking
+     * @param stuff oven-dry, what the pots gave
+     * @param weighed oven-dry fibre that is beaten
      * @param consistency fibre over stock
      * @param inStock each additive over stock
      * @param handled share of it that reaches the vat
      */
-    record Made(double weighed, double consistency, double[] inStock, double handled) {}
+    record Made(
+            double stock,
+            double raw,
+            double stuff,
+            double weighed,
+            double consistency,
+            double[] inStock,
+            double handled) {}
 
     PreparingStock(Known known, Studio studio, Workshop workshop, Recipe recipe) {
         this.workshop = workshop;
@@ -294,8 +399,7 @@ public final class PreparingStock {
         List<Fibre> kinds = furnish.fibres();
         boolean beats = Double.isNaN(drainability) ? beating > 0 : furnish.isBlend();
         fibres = kinds.stream()
-                .map(fibre -> new FibreLine(
-                        known, studio, furnish, fibre, furnish.share(fibre).si(), beats))
+                .map(fibre -> new FibreLine(known, studio, recipe, fibre, beats))
                 .toArray(FibreLine[]::new);
         String press = studio.press().map(Press::name).orElse("");
         dense = on(furnish.scope(), press);
@@ -354,6 +458,11 @@ public final class PreparingStock {
         couchedPerRetention = known.slot("web.couched-per-retention", workshop.vat);
         beatingLoad = known.slot("labour.beating-load");
         additiveLoad = known.slot("labour.additive-load");
+        boolean cooks = Arrays.stream(fibres).anyMatch(fibre -> fibre.kettle != null);
+        cookLiquor = cooks ? known.fixed("cook.liquor-ratio", Scope.GENERAL) : 0;
+        cookTime = cooks ? known.fixed("cook.time", Scope.GENERAL) : 0;
+        cookSolids = cooks ? known.slot("cook.solids") : null;
+        cookLabour = cooks ? known.slot("labour.cook") : null;
     }
 
     private static AdditiveLine line(Known known, AdditiveDose dose, boolean aided) {
@@ -433,6 +542,22 @@ public final class PreparingStock {
     /** The part of a fibre in the furnish. */
     public double share(int fibre) {
         return fibres[fibre].share;
+    }
+
+    /** What a fibre is cooked in; empty where all that is bought is beaten. */
+    public Optional<Alkali> alkali(int fibre) {
+        return Optional.ofNullable(fibres[fibre].kettle).map(kettle -> kettle.alkali);
+    }
+
+    /** Pure alkali over the oven-dry fibre before cooking; 0 where it is not cooked. */
+    public double alkaliDose(int fibre) {
+        Kettle kettle = fibres[fibre].kettle;
+        return kettle == null ? 0 : kettle.dose;
+    }
+
+    /** Whether the loss by alkali was never measured at the dose of the recipe. */
+    public boolean cooksBeyond() {
+        return Arrays.stream(fibres).anyMatch(fibre -> fibre.kettle != null && fibre.kettle.isBeyond());
     }
 
     /** Whether it is known how fast every fibre beats, or beating does not matter. */
@@ -658,23 +783,35 @@ public final class PreparingStock {
         int n = fibres.length;
         double[] fromHand = new double[n];
         double[] asBought = new double[n];
+        List<Pot> pots = new ArrayList<>();
+        double soaked = 0;
         double weighed = 0;
-        double bought = 0;
+        double brought = 0;
         for (int f = 0; f < n; f++) {
             FibreLine fibre = fibres[f];
-            double need = fibre.share * ovenDry;
+            double left = left(fibre, v);
+            double need = fibre.share * ovenDry / left;
             fromHand[f] = Math.min(fibre.onHand, need);
             double rest = Moisture.massAtWetBasis(need - fromHand[f], v.of(fibre.moisture));
-            // Weighed load by load, each rounded up to the scale.
-            asBought[f] = loads * Rounding.ceilTo(rest / loads, workshop.scale);
-            weighed += fromHand[f] + Moisture.ovenDryOfWetBasis(asBought[f], v.of(fibre.moisture));
-            bought += fromHand[f] + asBought[f];
+            // Weighed load by load, or pot by pot, each rounded up to the scale.
+            int weighings = fibre.kettle == null ? loads : 1;
+            asBought[f] = weighings * Rounding.ceilTo(rest / weighings, workshop.scale);
+            double raw = raw(fibre, fromHand[f], asBought[f], v);
+            soaked += raw;
+            weighed += raw * left;
+            if (fibre.kettle == null || cookSolids == null) {
+                brought += fromHand[f] + asBought[f];
+            } else {
+                Pot pot = pot(f, fibre.kettle, raw, raw * left, v.of(cookSolids));
+                pots.add(pot);
+                brought += pot.wet;
+            }
         }
         double loadOvenDry = weighed / loads;
         double loadWater = Math.max(
                 0,
-                Rounding.roundTo((weighed / beaterConsistency - bought) / loads / workshop.waterDensity, WATER_STEP));
-        double soakWater = Rounding.roundTo(v.of(soakRatio) * weighed, WATER_STEP);
+                Rounding.roundTo((weighed / beaterConsistency - brought) / loads / workshop.waterDensity, WATER_STEP));
+        double soakWater = Rounding.roundTo(v.of(soakRatio) * soaked, WATER_STEP);
         double[] product = new double[additives.length];
         double dosed = 0;
         for (int a = 0; a < product.length; a++) {
@@ -685,11 +822,12 @@ public final class PreparingStock {
         }
         // The water that makes up the stock is measured in, so its mass is a setting; what the fibre really holds is
         // not.
-        double stock = Math.max(weighed / c, bought + dosed);
+        double stock = Math.max(weighed / c, brought + dosed);
         return new Setting(
                 ovenDry,
                 fromHand,
                 asBought,
+                List.copyOf(pots),
                 soakWater,
                 v.of(soakTime),
                 loads,
@@ -702,22 +840,60 @@ public final class PreparingStock {
 
     // ------------------------------------------------------------------------------------------------ what comes of it
 
+    private Pot pot(int f, Kettle kettle, double raw, double stuff, double solids) {
+        double step = workshop.fineScale;
+        return new Pot(
+                f,
+                raw,
+                Rounding.roundTo(kettle.dose * raw, step),
+                Rounding.roundTo(cookLiquor * raw, WATER_STEP),
+                cookTime,
+                stuff,
+                stuff / solids);
+    }
+
+    /** Oven-dry fibre, before it is cooked. */
+    private static double raw(FibreLine fibre, double fromHand, double asBought, Values v) {
+        return fromHand + Moisture.ovenDryOfWetBasis(asBought, v.of(fibre.moisture));
+    }
+
+    /** The share of it that is beaten. */
+    private static double left(FibreLine fibre, Values v) {
+        return fibre.kettle == null ? 1 : fibre.kettle.leaves(v);
+    }
+
     Made made(Setting set, Values v) {
+        double raw = 0;
         double weighed = 0;
         for (int f = 0; f < fibres.length; f++) {
-            weighed += set.fromHand[f] + Moisture.ovenDryOfWetBasis(set.asBought[f], v.of(fibres[f].moisture));
+            double each = raw(fibres[f], set.fromHand[f], set.asBought[f], v);
+            raw += each;
+            weighed += each * left(fibres[f], v);
+        }
+        double stuff = 0;
+        double stock = set.stock;
+        for (Pot pot : set.pots) {
+            FibreLine fibre = fibres[pot.fibre];
+            double came = raw(fibre, set.fromHand[pot.fibre], set.asBought[pot.fibre], v) * left(fibre, v);
+            stuff += came;
+            stock += (came - pot.stuff) / stockConsistency;
         }
         double[] inStock = new double[additives.length];
         for (int a = 0; a < inStock.length; a++) {
-            inStock[a] = set.product[a] * set.loads * additives[a].active / set.stock;
+            inStock[a] = set.product[a] * set.loads * additives[a].active / stock;
         }
-        return new Made(weighed, weighed / set.stock, inStock, v.of(handling));
+        return new Made(stock, raw, stuff, weighed, weighed / stock, inStock, v.of(handling));
     }
 
-    /** Hours at the beater, at the scale and at the charging of the vat. */
+    /** Hours at the pots, their boiling apart. */
+    public double cookingHours(Setting set, Values v) {
+        return cookLabour == null ? 0 : set.pots.size() * v.of(cookLabour);
+    }
+
+    /** Hours at the pots, at the beater, at the scale and at the charging of the vat. */
     double hours(Setting set, double charging, Values v) {
         double beat = hasBeater ? set.loads * (beating + v.of(beatingLoad)) : 0;
         double add = additives.length == 0 ? 0 : set.loads * v.of(additiveLoad);
-        return beat + add + charging;
+        return cookingHours(set, v) + beat + add + charging;
     }
 }

@@ -113,6 +113,11 @@ public final class Workshop {
                 + (hasPress && !isCovered(width, height) ? 1 : 0);
     }
 
+    /** The step of the scale fibre is weighed on, kg. */
+    public double fibreScale() {
+        return scale;
+    }
+
     /** Density of the water the sheets are formed in, kg/m³. */
     public double waterDensity() {
         return waterDensity;

@@ -37,4 +37,21 @@ public final class Cooking {
     public static double doseOfBath(double strength, double liquorRatio) {
         return strength * liquorRatio;
     }
+
+    /**
+     * Yield of a cook with more or less caustic soda than the one a yield is known of: a straight line, {@code Y - b (a -
+     * a0)}, over the doses it was measured at. Beyond them the end of the line holds, and no cook leaves more than there
+     * was.
+     *
+     * @param known yield at the known dose
+     * @param slope yield lost per dose
+     * @param dose alkali over oven-dry fibre
+     * @param knownDose the dose of the known yield
+     * @param low the least dose of the line
+     * @param high the greatest
+     * @return the yield, at most 1
+     */
+    public static double yieldAt(double known, double slope, double dose, double knownDose, double low, double high) {
+        return Math.min(1, known - slope * (Math.min(Math.max(dose, low), high) - knownDose));
+    }
 }

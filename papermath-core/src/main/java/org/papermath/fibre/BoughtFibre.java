@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,7 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
+import org.papermath.evidence.Scope;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -36,6 +38,9 @@ public final class BoughtFibre {
     /** What one oven-dry weighing leaves, of moisture. */
     private static final double LEFT_MOISTURE = 0.003;
 
+    /** What the library knows by a name and what is sold cooked. */
+    private static final Set<Fibre> SOLD_COOKED = Set.of(Fibres.JUTE, Fibres.SISAL, Fibres.STRAW);
+
     /** What one pot leaves, of the yield: the next bale is another. */
     private static final double LEFT_YIELD = 0.02;
 
@@ -47,31 +52,96 @@ public final class BoughtFibre {
     /** The form in which fibre is bought. */
     public enum Form {
         /** Half-beaten stuff, dried. */
-        HALF_STUFF(false),
+        HALF_STUFF("half-stuff", false),
         /** Sheets of pulp. */
-        SHEET(false),
+        SHEET("sheets of pulp", false),
         /** Loose fibre or pulp in a bale, ready for the beater. */
-        BALE(false),
+        BALE("baled pulp", false),
         /** Cloth, to be sorted and cooked. */
-        RAG(true),
+        RAG("rag", true),
         /** Pulp with its water, of stated moisture. */
-        WET_PULP(false),
-        /** Raw bark, stem or leaf fibre, to be cooked. */
-        BAST(true);
+        WET_PULP("wet pulp", false),
+        /** Bark, stem or leaf fibre, dried and to be cooked; of bark the white inner bark alone. */
+        RAW("raw fibre", true),
+        /** Bark with its outer skin, or stems, fresh from the plant: to be cooked, and full of water. */
+        GREEN("green bark or stems", true);
 
+        private final String words;
         private final boolean loses;
 
-        Form(boolean loses) {
+        Form(String words, boolean loses) {
+            this.words = words;
             this.loses = loses;
         }
 
         /**
          * Tells whether sorting or cooking takes a part of it before beating.
          *
-         * @return true for rag and raw fibre
+         * @return true for rag, raw and green fibre
          */
         public boolean losesFibre() {
             return loses;
+        }
+
+        /**
+         * Returns the form in words.
+         *
+         * @return for example {@code half-stuff}
+         */
+        public String words() {
+            return words;
+        }
+
+        /**
+         * Returns a fibre in this form, as it is written on a list.
+         *
+         * @param fibre the fibre
+         * @return its name; with the form where it is not the usual one, or it is rag, which is sold both ways
+         */
+        public String of(Fibre fibre) {
+            boolean plain = this == usual(fibre) && fibre.sourceClass() != Fibre.SourceClass.RAG;
+            return plain ? fibre.name() : fibre.name() + " (" + words + ")";
+        }
+
+        /**
+         * Returns the form a fibre usually has when it is bought: wood, linter, abaca and what the library calls cooked
+         * come as pulp, rag as half-stuff, and all other bark, stems, leaves and grass raw.
+         *
+         * @param fibre the fibre
+         * @return the form
+         */
+        public static Form usual(Fibre fibre) {
+            Objects.requireNonNull(fibre, "fibre");
+            return switch (fibre.sourceClass()) {
+                case SEED_HAIR, WOOD -> SHEET;
+                case RAG -> HALF_STUFF;
+                case BAST, LEAF, GRASS -> fibre.equals(Fibres.ABACA) ? SHEET : SOLD_COOKED.contains(fibre) ? BALE : RAW;
+            };
+        }
+
+        /**
+         * Returns where the moisture and the yield of a fibre in this form are kept. The water in wet pulp and in green
+         * fibre is not that of the dry fibre, nor is the yield.
+         *
+         * @param fibre the fibre
+         * @return the scope: that of the fibre itself unless it is green, wet, or raw where it usually is not
+         */
+        public Scope scope(Fibre fibre) {
+            Objects.requireNonNull(fibre, "fibre");
+            return switch (this) {
+                case GREEN -> Scope.of(fibre.id() + "-green", "green");
+                case WET_PULP -> Scope.of(fibre.id() + "-wet-pulp");
+                case RAW -> usual(fibre) == RAW ? fibre.scope() : besides(fibre, "-raw");
+                case RAG, HALF_STUFF, SHEET, BALE -> fibre.scope();
+            };
+        }
+
+        private static Scope besides(Fibre fibre, String ending) {
+            List<String> subjects = new ArrayList<>();
+            subjects.add(fibre.id() + ending);
+            subjects.add(fibre.id());
+            subjects.addAll(fibre.kin());
+            return Scope.of(subjects.toArray(String[]::new));
         }
     }
 
@@ -98,7 +168,7 @@ public final class BoughtFibre {
     /**
      * Returns a copy with a known moisture.
      *
-     * @param wetBasis water over mass as bought; 0 to 30 %, for wet pulp 0 to 99 %
+     * @param wetBasis water over mass as bought; 0 to 30 %, for wet pulp and green fibre 0 to 99 %
      * @return the copy
      * @throws Refused if the moisture is out of range for the form
      */
@@ -164,11 +234,11 @@ public final class BoughtFibre {
     }
 
     private BoughtFibre moist(double w) {
-        if (form != Form.WET_PULP && w > WETTEST_DRY_FORM) {
+        if (form != Form.WET_PULP && form != Form.GREEN && w > WETTEST_DRY_FORM) {
             throw Refused.of(
                     "fibre.too-moist",
-                    fibre + " as " + words() + ": moisture " + Kinds.MOISTURE.ofSi(w, "%")
-                            + " given; at most 30 % is wanted. Call it wet pulp if it is that wet.",
+                    fibre + " as " + form.words() + ": moisture " + Kinds.MOISTURE.ofSi(w, "%")
+                            + " given; at most 30 % is wanted. Call it wet pulp or green fibre if it is that wet.",
                     "fibre",
                     fibre.id(),
                     "moisture",
@@ -251,26 +321,16 @@ public final class BoughtFibre {
         if (moisture != null) {
             return moisture;
         }
-        if (form == Form.WET_PULP) {
-            throw Refused.of(
-                    "fibre.no-default",
-                    "moisture of " + fibre + " as wet pulp: no default: measure. "
-                            + FibreProperty.MOISTURE_AS_BOUGHT.howToMeasure(),
-                    "id",
-                    FibreProperty.MOISTURE_AS_BOUGHT.id(),
-                    "fibre",
-                    fibre.id(),
-                    "property",
-                    "moisture as bought");
-        }
-        return FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, assumptions).likelySi();
+        return FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, form, assumptions).likelySi();
     }
 
     private double left(Assumptions assumptions) {
         if (fibreYield != null) {
             return fibreYield;
         }
-        return form.losesFibre() ? FibreProperty.YIELD.of(fibre, assumptions).likelySi() : 1;
+        return form.losesFibre()
+                ? FibreProperty.YIELD.of(fibre, form, assumptions).likelySi()
+                : 1;
     }
 
     /**
@@ -373,6 +433,7 @@ public final class BoughtFibre {
                     moisture(assumptions).toString()));
         } else if (moisture != null
                 && form != Form.WET_PULP
+                && form != Form.GREEN
                 && moisture > assumptions.si("fibre.moisture-warning", fibre.scope())) {
             notices.add(Notice.warning(
                     "fibre.damp",
@@ -387,9 +448,9 @@ public final class BoughtFibre {
         if (fibreYield == null && form.losesFibre()) {
             notices.add(Notice.warning(
                     "fibre.yield-not-measured",
-                    "yield of " + fibre + " as " + words() + " was not measured; "
+                    "yield of " + fibre + " as " + form.words() + " was not measured; "
                             + FibreProperty.YIELD
-                                    .find(fibre, assumptions)
+                                    .find(fibre, form, assumptions)
                                     .map(found -> Kinds.SHARE.ofSi(found.likelySi(), "%") + " is assumed.")
                                     .orElse("there is no default for it."),
                     "fibre",
@@ -398,29 +459,22 @@ public final class BoughtFibre {
         return List.copyOf(notices);
     }
 
-    private String words() {
-        return switch (form) {
-            case HALF_STUFF -> "half-stuff";
-            case SHEET -> "sheets of pulp";
-            case BALE -> "baled pulp";
-            case RAG -> "rag";
-            case WET_PULP -> "wet pulp";
-            case BAST -> "raw fibre";
-        };
-    }
-
     /**
      * Calibrates the moisture of a fibre as bought by a sample dried in the oven: {@code w = 1 - dried/bought}.
      *
      * @param assumptions the store
      * @param fibre the fibre
+     * @param form the form it was bought in
      * @param asBought the mass of the sample as bought
      * @param dried its mass out of the oven
-     * @return the store with {@code fibre.moisture-as-bought} measured for the fibre
+     * @return the store with {@code fibre.moisture-as-bought} measured for the fibre in that form
      * @throws Refused if the sample became heavier
      */
     public static Assumptions calibrateMoisture(
-            Assumptions assumptions, Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) {
+            Assumptions assumptions, Fibre fibre, Form form, Reading<Mass> asBought, Reading<Mass> dried) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(form, "form");
         Objects.requireNonNull(asBought, "asBought");
         double all = Kinds.MASS.siAboveZero(asBought.value(), "mass before drying");
         double rest = Kinds.MASS.siWithin(dried.value(), "mass after drying", 0, all);
@@ -428,7 +482,7 @@ public final class BoughtFibre {
                 Normal.halfBandOfRatio(
                         rest, dried.error().si(), all, asBought.error().si()),
                 LEFT_MOISTURE);
-        return assumptions.measuredShare("fibre.moisture-as-bought", fibre.scope(), 1 - rest / all, half);
+        return assumptions.measuredShare("fibre.moisture-as-bought", form.scope(fibre), 1 - rest / all, half);
     }
 
     /**
@@ -436,17 +490,19 @@ public final class BoughtFibre {
      *
      * @param assumptions the store, in which the moisture as bought is looked up
      * @param fibre the fibre
+     * @param form the form it was bought in
      * @param asBought the raw fibre as bought
      * @param stuff the oven-dry stuff after cooking
-     * @return the store with {@code fibre.yield} measured for the fibre
+     * @return the store with {@code fibre.yield} measured for the fibre in that form
      * @throws Refused if there is more stuff than there was dry fibre, or the moisture has no default
      */
     public static Assumptions calibrateYield(
-            Assumptions assumptions, Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) {
+            Assumptions assumptions, Fibre fibre, Form form, Reading<Mass> asBought, Reading<Mass> stuff) {
         Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(form, "form");
         Objects.requireNonNull(asBought, "asBought");
-        Assumption water = FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, assumptions);
+        Assumption water = FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, form, assumptions);
         double dry = Kinds.MASS.siAboveZero(asBought.value(), "mass of " + fibre + " before cooking")
                 * (1 - water.likelySi());
         double found = Kinds.MASS.siWithin(stuff.value(), "stuff of " + fibre + " after cooking", 0, dry) / dry;
@@ -459,7 +515,7 @@ public final class BoughtFibre {
                                         * (1 - water.likelySi())
                                         * asBought.error().si())
                         / dry);
-        return assumptions.measuredShare("fibre.yield", fibre.scope(), found, Math.hypot(half, LEFT_YIELD));
+        return assumptions.measuredShare("fibre.yield", form.scope(fibre), found, Math.hypot(half, LEFT_YIELD));
     }
 
     @Override
@@ -478,7 +534,7 @@ public final class BoughtFibre {
 
     @Override
     public String toString() {
-        return fibre + " as " + words()
+        return fibre + " as " + form.words()
                 + moisture().map(w -> ", " + w + " moisture").orElse("")
                 + fibreYield().map(part -> ", yield " + part).orElse("");
     }

@@ -3,6 +3,7 @@ package org.papermath.fibre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -79,7 +80,7 @@ public final class Cook {
     }
 
     /**
-     * Describes a cook at the usual dose of its alkali: that of soda ash for raw fibre, of alkali for rag.
+     * Describes a cook at the usual dose of its alkali: of soda ash or caustic soda for raw fibre, of alkali for rag.
      *
      * @param fibre what is cooked
      * @param ovenDry the oven-dry fibre that goes into the pot, above zero
@@ -98,9 +99,7 @@ public final class Cook {
         Objects.requireNonNull(fibre, "fibre");
         Objects.requireNonNull(alkali, "alkali");
         Objects.requireNonNull(assumptions, "assumptions");
-        Scope scope = Scope.of(fibre.form() == BoughtFibre.Form.RAG ? "rag-alkali" : alkali.id());
-        Assumption found = assumptions
-                .find("additive.dose", scope)
+        Assumption found = usualDose(fibre.fibre(), fibre.form(), alkali, assumptions)
                 .orElseThrow(() -> Refused.of(
                         "cook.no-usual-dose",
                         alkali + " on " + fibre.fibre()
@@ -110,6 +109,29 @@ public final class Cook {
                         "fibre",
                         fibre.fibre().id()));
         return of(fibre, ovenDry, alkali, Kinds.DOSE.ofSi(found.likelySi(), "%"), liquor);
+    }
+
+    /**
+     * Looks the usual dose of an alkali up: on rag it is one for all, of caustic soda it hangs on the fibre.
+     *
+     * @param fibre what is cooked
+     * @param form the form it is bought in
+     * @param alkali the alkali
+     * @param assumptions where to look
+     * @return pure alkali over oven-dry fibre before cooking, or empty if there is no usual one
+     */
+    public static Optional<Assumption> usualDose(
+            Fibre fibre, BoughtFibre.Form form, Alkali alkali, Assumptions assumptions) {
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(form, "form");
+        Objects.requireNonNull(alkali, "alkali");
+        Objects.requireNonNull(assumptions, "assumptions");
+        if (form == BoughtFibre.Form.RAG) {
+            return assumptions.find("additive.dose", Scope.of("rag-alkali"));
+        }
+        return alkali == Alkali.CAUSTIC_SODA
+                ? assumptions.find("cook.caustic-dose", fibre.scope())
+                : assumptions.find("additive.dose", Scope.of(alkali.id()));
     }
 
     /**

@@ -118,16 +118,50 @@ public enum FibreProperty {
      * @throws Refused if there is no default; the message says how to measure it
      */
     public Assumption of(Fibre fibre, Assumptions assumptions) {
-        return find(fibre, assumptions)
-                .orElseThrow(() -> Refused.of(
-                        "fibre.no-default",
-                        words + " of " + fibre + ": no default: measure. " + howToMeasure,
-                        "id",
-                        id,
-                        "fibre",
-                        fibre.id(),
-                        "property",
-                        words));
+        return find(fibre, assumptions).orElseThrow(() -> none(fibre.name(), fibre));
+    }
+
+    /**
+     * Looks the property of a fibre up as it is in the form it is bought in. What wet pulp holds is never the number of
+     * another form.
+     *
+     * @param fibre the fibre
+     * @param form the form it is bought in
+     * @param assumptions where to look
+     * @return the assumption, or empty if there is no default and it has to be measured
+     */
+    public Optional<Assumption> find(Fibre fibre, BoughtFibre.Form form, Assumptions assumptions) {
+        Optional<Assumption> found = assumptions.find(id, form.scope(fibre));
+        return form == BoughtFibre.Form.WET_PULP
+                ? found.filter(one -> !one.scope().isGeneral())
+                : found;
+    }
+
+    /**
+     * Looks the property of a fibre up as it is in the form it is bought in, and insists on it.
+     *
+     * @param fibre the fibre
+     * @param form the form it is bought in
+     * @param assumptions where to look
+     * @return the assumption
+     * @throws Refused if there is no default; the message says how to measure it
+     */
+    public Assumption of(Fibre fibre, BoughtFibre.Form form, Assumptions assumptions) {
+        return find(fibre, form, assumptions)
+                .orElseThrow(() -> none(
+                        form == BoughtFibre.Form.usual(fibre) ? fibre.name() : fibre + " as " + form.words(), fibre));
+    }
+
+    private Refused none(String what, Fibre fibre) {
+        return Refused.of(
+                "fibre.no-default",
+                words + " of " + what + ": no default: measure. " + howToMeasure,
+                "id",
+                id,
+                "fibre",
+                fibre.id(),
+                "property",
+                words);
     }
 
     /** What becomes of a property when fibres are blended. */

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.BoughtFibre.Form;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -19,8 +20,8 @@ import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
 
 /**
- * The fibre of a paper: one fibre, or several with their shares of the oven-dry mass. The shares add up to one.
- * Immutable.
+ * The fibre of a paper: one fibre, or several with their shares of the oven-dry mass in the beater. The shares add up to
+ * one. Each fibre has the form it is bought in, which says whether it is cooked first. Immutable.
  */
 public final class Furnish {
     /** Shares typed with a few digits may miss one by this much; they are then scaled to add up exactly. */
@@ -34,7 +35,11 @@ public final class Furnish {
     /** The same shares in the order they were given. */
     private final Map<Fibre, Amount<Share>> stated;
 
-    private Furnish(Map<Fibre, Amount<Share>> shares, Map<Fibre, Amount<Share>> stated) {
+    /** The forms that are not the usual ones of their fibres. */
+    private final Map<Fibre, Form> forms;
+
+    private Furnish(Map<Fibre, Amount<Share>> shares, Map<Fibre, Amount<Share>> stated, Map<Fibre, Form> forms) {
+        this.forms = Map.copyOf(forms);
         this.shares = Collections.unmodifiableMap(shares);
         this.stated = Collections.unmodifiableMap(stated);
     }
@@ -48,7 +53,7 @@ public final class Furnish {
     public static Furnish of(Fibre fibre) {
         Objects.requireNonNull(fibre, "fibre");
         Map<Fibre, Amount<Share>> all = Map.of(fibre, Kinds.SHARE.of(100, "%"));
-        return new Furnish(all, all);
+        return new Furnish(all, all, Map.of());
     }
 
     /**
@@ -181,7 +186,7 @@ public final class Furnish {
                                 -part.getValue().si())
                         .thenComparing(part -> part.getKey().id()))
                 .forEach(part -> shares.put(part.getKey(), part.getValue()));
-        return new Furnish(shares, parts);
+        return new Furnish(shares, parts, Map.of());
     }
 
     /** Two different fibres under one id would share their measured values. */
@@ -243,6 +248,49 @@ public final class Furnish {
     }
 
     /**
+     * Says in which form a fibre is bought. The shares stay those of the stuff in the beater, whatever cooking takes of
+     * what was bought.
+     *
+     * <pre>{@code
+     * Furnish.of(Fibres.FLAX_RAW).bought(Fibres.FLAX_RAW, BoughtFibre.Form.HALF_STUFF);
+     * }</pre>
+     *
+     * @param fibre one of its fibres
+     * @param form the form it is bought in
+     * @return a copy that says so
+     * @throws Refused if it has no such fibre
+     */
+    public Furnish bought(Fibre fibre, Form form) {
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(form, "form");
+        if (!shares.containsKey(fibre)) {
+            throw Refused.of(
+                    "furnish.not-in-it",
+                    "furnish: " + fibre + " is not one of its fibres, which are " + list(shares)
+                            + ". Say the form of one of these.",
+                    "fibre",
+                    fibre.id());
+        }
+        Map<Fibre, Form> said = new HashMap<>(forms);
+        said.remove(fibre);
+        if (form != Form.usual(fibre)) {
+            said.put(fibre, form);
+        }
+        return new Furnish(shares, stated, said);
+    }
+
+    /**
+     * Returns the form a fibre is bought in.
+     *
+     * @param fibre the fibre
+     * @return the form that was said, or else the {@linkplain Form#usual usual} one
+     */
+    public Form form(Fibre fibre) {
+        Form said = forms.get(fibre);
+        return said == null ? Form.usual(fibre) : said;
+    }
+
+    /**
      * Divides an oven-dry mass among the fibres.
      *
      * @param ovenDry the oven-dry mass of all fibre
@@ -278,7 +326,7 @@ public final class Furnish {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Furnish that && plain().equals(that.plain());
+        return other instanceof Furnish that && plain().equals(that.plain()) && forms.equals(that.forms);
     }
 
     @Override

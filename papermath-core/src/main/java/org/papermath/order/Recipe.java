@@ -7,6 +7,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.papermath.fibre.Alkali;
 import org.papermath.fibre.Furnish;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
@@ -20,7 +21,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
 
 /**
- * What goes into a paper and what is done to it before the vat: furnish, beating, additives, size. Immutable.
+ * What goes into a paper and what is done to it before the vat: furnish, cooking, beating, additives, size. Immutable.
  *
  * <pre>{@code
  * Recipe oat = Recipe.of("oat", Furnish.of(Share.percent(80), Fibres.LINTER_SECOND_CUT, Share.percent(20), Fibres.ABACA))
@@ -37,6 +38,8 @@ public final class Recipe {
     private final Furnish furnish;
     private final Amount<Time> beating;
     private final @Nullable Amount<SchopperRiegler> drainability;
+    private final @Nullable Alkali alkali;
+    private final @Nullable Amount<Dose> alkaliDose;
     private final List<AdditiveDose> additives;
     private final @Nullable Amount<Consistency> beaterConsistency;
     private final @Nullable Amount<Consistency> stockConsistency;
@@ -48,6 +51,8 @@ public final class Recipe {
         this.furnish = builder.furnish;
         this.beating = builder.beating;
         this.drainability = builder.drainability;
+        this.alkali = builder.alkali;
+        this.alkaliDose = builder.alkaliDose;
         this.additives = List.copyOf(builder.additives);
         this.beaterConsistency = builder.beaterConsistency;
         this.stockConsistency = builder.stockConsistency;
@@ -76,6 +81,8 @@ public final class Recipe {
         private final List<AdditiveDose> additives = new ArrayList<>();
         private Amount<Time> beating = Kinds.TIME.of(0, "h");
         private @Nullable Amount<SchopperRiegler> drainability;
+        private @Nullable Alkali alkali;
+        private @Nullable Amount<Dose> alkaliDose;
         private @Nullable Amount<Consistency> beaterConsistency;
         private @Nullable Amount<Consistency> stockConsistency;
         private @Nullable Amount<Consistency> vatConsistency;
@@ -110,6 +117,23 @@ public final class Recipe {
         public Builder drainability(Quantity<SchopperRiegler> number) {
             said.once("drainability");
             drainability = Limits.DRAINABILITY.check(number, "drainability");
+            return this;
+        }
+
+        /**
+         * Says what the fibre that is bought raw, green or as rag is cooked in. Where it is not said, it is soda ash at its
+         * usual dose.
+         *
+         * @param in the alkali
+         * @param dose pure alkali over the oven-dry fibre before it is cooked, 0 to 50 %
+         * @return this builder
+         * @throws Refused if the dose is out of range or was said before
+         */
+        public Builder cooking(Alkali in, Quantity<Dose> dose) {
+            Objects.requireNonNull(in, "in");
+            said.once("cooking");
+            alkali = in;
+            alkaliDose = Limits.DOSE.check(dose, "dose of " + in);
             return this;
         }
 
@@ -249,6 +273,24 @@ public final class Recipe {
     }
 
     /**
+     * Returns what raw fibre is cooked in, where the recipe says it.
+     *
+     * @return the alkali
+     */
+    public Optional<Alkali> alkali() {
+        return Optional.ofNullable(alkali);
+    }
+
+    /**
+     * Returns the dose of the alkali, where the recipe says it.
+     *
+     * @return pure alkali over the oven-dry fibre before it is cooked
+     */
+    public Optional<Amount<Dose>> alkaliDose() {
+        return Optional.ofNullable(alkaliDose);
+    }
+
+    /**
      * Returns the additives in the order of addition.
      *
      * @return an unmodifiable list
@@ -303,6 +345,8 @@ public final class Recipe {
         b.additives.addAll(additives);
         b.beating = beating;
         b.drainability = drainability;
+        b.alkali = alkali;
+        b.alkaliDose = alkaliDose;
         b.beaterConsistency = beaterConsistency;
         b.stockConsistency = stockConsistency;
         b.vatConsistency = vatConsistency;
@@ -340,6 +384,8 @@ public final class Recipe {
                 && furnish.equals(that.furnish)
                 && beating.equals(that.beating)
                 && Objects.equals(drainability, that.drainability)
+                && alkali == that.alkali
+                && Objects.equals(alkaliDose, that.alkaliDose)
                 && additives.equals(that.additives)
                 && Objects.equals(beaterConsistency, that.beaterConsistency)
                 && Objects.equals(stockConsistency, that.stockConsistency)

@@ -210,7 +210,7 @@ public final class Studio {
         }
 
         /**
-         * Adds fibre on hand, ready to be used before any is bought.
+         * Adds fibre on hand, in the form the recipe has it bought in, to be used before any is bought.
          *
          * @param fibre the fibre
          * @param ovenDry its oven-dry mass, 1 mg to 100 t
@@ -377,7 +377,7 @@ public final class Studio {
     }
 
     /**
-     * Returns the fibre on hand, by oven-dry mass.
+     * Returns the fibre on hand, by oven-dry mass, in the form it is bought in.
      *
      * @return an unmodifiable map
      */

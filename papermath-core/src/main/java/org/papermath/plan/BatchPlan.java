@@ -6,6 +6,8 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.papermath.evidence.Estimate;
+import org.papermath.fibre.Alkali;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.order.Recipe;
 import org.papermath.pulp.Additive;
@@ -38,6 +40,9 @@ public sealed interface BatchPlan permits PlannedBatch {
     /** {@return what to add to each load, in order} */
     List<AdditiveToWeigh> additives();
 
+    /** {@return what is cooked before it is beaten; empty where all fibre is bought ready for the beater} */
+    Optional<Cooking> cooking();
+
     /** {@return the stock to make} */
     Stock stock();
 
@@ -65,7 +70,7 @@ public sealed interface BatchPlan permits PlannedBatch {
     /** {@return oven-dry fibre that leaves with bailed white water} */
     Estimate<Mass> whiteWaterFibre();
 
-    /** {@return hours at the beater, at the scale and at the charging of the vat} */
+    /** {@return hours at the pots, at the beater, at the scale and at the charging of the vat} */
     Estimate<Time> workingHours();
 
     /** {@return the accounts of fibre, water and each additive, at the likely values} */
@@ -107,10 +112,13 @@ public sealed interface BatchPlan permits PlannedBatch {
         /** {@return the fibre} */
         Fibre fibre();
 
-        /** {@return oven-dry fibre of this kind, what is on hand with it} */
+        /** {@return the form it is bought in} */
+        BoughtFibre.Form form();
+
+        /** {@return oven-dry fibre of this kind in the beater, what is on hand with it} */
         Amount<Mass> ovenDry();
 
-        /** {@return oven-dry fibre taken from what is on hand} */
+        /** {@return oven-dry fibre taken from what is on hand, in the form it is bought in} */
         Amount<Mass> fromHand();
 
         /** {@return what to weigh of bought fibre, for all loads} */
@@ -126,6 +134,45 @@ public sealed interface BatchPlan permits PlannedBatch {
         Amount<Time> time();
     }
 
+    /** What is cooked, and what should come of it. */
+    sealed interface Cooking permits PlannedBatch.PlannedCooking {
+        /** {@return each fibre that is cooked, in a pot of its own} */
+        List<Pot> pots();
+
+        /** {@return how long each is at the boil; it is ended by feel, when a strand comes apart} */
+        Amount<Time> time();
+
+        /** {@return oven-dry stuff that should come out of all pots} */
+        Estimate<Mass> stuff();
+    }
+
+    /** One fibre to cook. */
+    sealed interface Pot permits PlannedBatch.PlannedPot {
+        /** {@return the fibre} */
+        Fibre fibre();
+
+        /** {@return the oven-dry fibre that goes in} */
+        Amount<Mass> ovenDry();
+
+        /** {@return what it is cooked in} */
+        Alkali alkali();
+
+        /** {@return pure alkali over the oven-dry fibre that goes in} */
+        Amount<Dose> dose();
+
+        /** {@return pure alkali to weigh} */
+        Amount<Mass> pureAlkali();
+
+        /** {@return the water to cook in} */
+        Amount<Volume> liquor();
+
+        /** {@return the oven-dry stuff it is planned to leave} */
+        Amount<Mass> stuff();
+
+        /** {@return what that weighs, rinsed and squeezed out by hand} */
+        Amount<Mass> wet();
+    }
+
     /** The beater loads. */
     sealed interface Beating permits PlannedBatch.PlannedBeating {
         /** {@return the beater} */
@@ -137,10 +184,10 @@ public sealed interface BatchPlan permits PlannedBatch {
         /** {@return oven-dry fibre of each load} */
         Amount<Mass> ovenDryEach();
 
-        /** {@return bought fibre to weigh for each load, in the order of the furnish} */
+        /** {@return fibre to weigh for each load, as bought or cooked and squeezed out, in the order of the furnish} */
         List<Amount<Mass>> kindsEach();
 
-        /** {@return water to each load, what the fibre holds taken off} */
+        /** {@return water to each load, what the fibre brings with it taken off} */
         Amount<Volume> waterEach();
 
         /** {@return oven-dry fibre over stock in the beater} */

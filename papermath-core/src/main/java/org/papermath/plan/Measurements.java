@@ -9,6 +9,8 @@ final class Measurements {
 
     static {
         BY_ID.put("fibre.moisture", "dry 20 g of the fibre as it lies and weigh it again");
+        BY_ID.put("fibre.yield", "weigh one pot of fibre raw and as stuff");
+        BY_ID.put("cook.", "weigh one pot of fibre raw and as stuff");
         BY_ID.put("fibre.water-retention", "weigh one sheet couched, pressed and dry");
         BY_ID.put("fibre.drainability", "weigh one sheet couched, pressed and dry");
         BY_ID.put("beating.", "time one sheet draining on the mould, or take one freeness after a known time");

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -12,9 +11,6 @@ import org.papermath.drying.Dryer;
 import org.papermath.engine.Engine;
 import org.papermath.engine.FillingVat;
 import org.papermath.engine.Settings;
-import org.papermath.fibre.Fibre;
-import org.papermath.fibre.Fibre.SourceClass;
-import org.papermath.fibre.Fibres;
 import org.papermath.order.Piece;
 import org.papermath.order.Studio;
 import org.papermath.press.Press;
@@ -24,9 +20,6 @@ import org.papermath.text.Digits;
 
 /** The cautions of a plan: which steps it has, and the figure that makes each caution its own. */
 final class PlanCautions {
-    /** Bast and grass that is sold cooked; all other has to be cooked before it is beaten. */
-    private static final Set<Fibre> SOLD_COOKED = Set.of(Fibres.JUTE, Fibres.STRAW);
-
     private final Studio studio;
     private final Engine engine;
     private final Settings settings;
@@ -131,14 +124,12 @@ final class PlanCautions {
                 + kilograms(water * engine.workshop().waterDensity() + fibre);
     }
 
-    /** Returns the names of the fibres that come raw. */
+    /** Returns the names of the fibres that are cooked. */
     private List<String> raw() {
         return batches.stream()
-                .flatMap(batch -> batch.fibre().kinds().stream())
-                .map(BatchPlan.FibreLine::fibre)
-                .filter(fibre -> fibre.sourceClass() == SourceClass.BAST || fibre.sourceClass() == SourceClass.GRASS)
-                .filter(fibre -> !SOLD_COOKED.contains(fibre))
-                .map(Fibre::name)
+                .flatMap(batch -> batch.cooking().stream())
+                .flatMap(cooking -> cooking.pots().stream())
+                .map(pot -> pot.fibre().name())
                 .distinct()
                 .toList();
     }

@@ -150,6 +150,7 @@ final class PlanNotices {
             recipe.furnish().shares().keySet().forEach(fibre -> {
                 names.add(fibre.id());
                 names.addAll(fibre.kin());
+                recipe.furnish().form(fibre).scope(fibre).subject().ifPresent(names::add);
             });
             recipe.additives().forEach(dose -> names.add(dose.additive().name()));
         }
@@ -204,6 +205,20 @@ final class PlanNotices {
                     "batch",
                     name);
         }
+        if (batch.cooksBeyond()) {
+            warn(
+                    "cook.dose-beyond",
+                    of + "what cooking leaves was only measured from "
+                            + Digits.percent(limit("cook.dose-low")) + " to "
+                            + Digits.percent(limit("cook.dose-high"))
+                            + " of caustic soda on the fibre; the end of that is taken. Weigh the stuff that comes out.",
+                    "batch",
+                    name,
+                    "low",
+                    limit("cook.dose-low"),
+                    "high",
+                    limit("cook.dose-high"));
+        }
         if (studio.beater().isPresent()) {
             StockNotices.thick(
                             Kinds.CONSISTENCY.ofSi(batch.beaterConsistency(), "%"),
@@ -254,8 +269,9 @@ final class PlanNotices {
                 .shortage()
                 .ifPresent(one -> note(
                         "stock.may-run-short",
-                        of + "if the fibre is moister or"
-                                + " more is lost in handling than usual, the stock runs short by up to " + one.upTo()
+                        of + "if the fibre is moister"
+                                + (plan.batches().get(b).cooking().isPresent() ? ", cooking leaves less" : "")
+                                + " or more is lost in handling than usual, the stock runs short by up to " + one.upTo()
                                 + " (in about "
                                 + Units.fourDigits(Math.rint(one.chance().in("%"))) + " of 100 makings): the last"
                                 + " sheets are then left out or thinner. Weigh out a little more, or measure the moisture of the"

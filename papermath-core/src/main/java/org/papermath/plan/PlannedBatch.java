@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
@@ -16,7 +17,10 @@ import org.papermath.engine.PreparingStock;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.Alkali;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
+import org.papermath.numeric.Rounding;
 import org.papermath.order.Recipe;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
@@ -37,6 +41,7 @@ record PlannedBatch(
         Soak soak,
         Stage<Beating> beatingStage,
         List<AdditiveToWeigh> additives,
+        Optional<Cooking> cooking,
         Stock stock,
         Estimate<Share> beatingState,
         Estimate<SchopperRiegler> drainability,
@@ -57,6 +62,7 @@ record PlannedBatch(
                 PlannedSoak.of(in, b),
                 PlannedBeating.of(in, b, recipe),
                 PlannedAdditive.of(in, b, recipe),
+                PlannedCooking.of(in, b, recipe),
                 PlannedStock.of(in, b),
                 numbers.of(Kinds.SHARE, BatchFigure.BEATING, b),
                 numbers.of(Kinds.SCHOPPER_RIEGLER, BatchFigure.DRAINABILITY, b),
@@ -95,6 +101,7 @@ record PlannedBatch(
                 asBought += set.asBought()[f];
                 lines.add(new PlannedFibreLine(
                         fibres.get(f),
+                        recipe.furnish().form(fibres.get(f)),
                         grams(in.engine().stock(b).share(f) * set.ovenDry()),
                         grams(set.fromHand()[f]),
                         grams(set.asBought()[f])));
@@ -108,7 +115,8 @@ record PlannedBatch(
         }
     }
 
-    record PlannedFibreLine(Fibre fibre, Amount<Mass> ovenDry, Amount<Mass> fromHand, Amount<Mass> asBought)
+    record PlannedFibreLine(
+            Fibre fibre, BoughtFibre.Form form, Amount<Mass> ovenDry, Amount<Mass> fromHand, Amount<Mass> asBought)
             implements FibreLine {
         @Override
         public String toString() {
@@ -125,6 +133,53 @@ record PlannedBatch(
         @Override
         public String toString() {
             return water + " for " + time;
+        }
+    }
+
+    record PlannedCooking(List<Pot> pots, Amount<Time> time, Estimate<Mass> stuff) implements Cooking {
+        static Optional<Cooking> of(PlainNumbers in, int b, Recipe recipe) {
+            PreparingStock.Setting set = in.settings().stock(b);
+            if (set.pots().isEmpty()) {
+                return Optional.empty();
+            }
+            PreparingStock stage = in.engine().stock(b);
+            List<Pot> pots = new ArrayList<>();
+            for (PreparingStock.Pot pot : set.pots()) {
+                pots.add(new PlannedPot(
+                        recipe.furnish().fibres().get(pot.fibre()),
+                        grams(pot.raw()),
+                        stage.alkali(pot.fibre()).orElseThrow(),
+                        Kinds.DOSE.ofSi(stage.alkaliDose(pot.fibre()), "%"),
+                        grams(pot.alkali()),
+                        Kinds.VOLUME.ofSi(pot.liquor(), "L"),
+                        grams(pot.stuff()),
+                        grams(pot.wet())));
+            }
+            return Optional.of(new PlannedCooking(
+                    List.copyOf(pots),
+                    Kinds.TIME.ofSi(set.pots().get(0).time(), "h"),
+                    in.estimates().of(Kinds.MASS, BatchFigure.COOKED, b)));
+        }
+
+        @Override
+        public String toString() {
+            return pots.stream().map(Pot::toString).collect(Collectors.joining("; ")) + ", " + time + " at the boil";
+        }
+    }
+
+    record PlannedPot(
+            Fibre fibre,
+            Amount<Mass> ovenDry,
+            Alkali alkali,
+            Amount<Dose> dose,
+            Amount<Mass> pureAlkali,
+            Amount<Volume> liquor,
+            Amount<Mass> stuff,
+            Amount<Mass> wet)
+            implements Pot {
+        @Override
+        public String toString() {
+            return ovenDry + " oven-dry " + fibre.name() + " in " + liquor + " with " + pureAlkali + " of " + alkali;
         }
     }
 
@@ -150,9 +205,7 @@ record PlannedBatch(
                     in.studio().beater().get(),
                     set.loads(),
                     grams(set.loadOvenDry()),
-                    Arrays.stream(set.asBought())
-                            .mapToObj(mass -> grams(mass / set.loads()))
-                            .toList(),
+                    shared(set, in.engine().workshop().fibreScale()),
                     Kinds.VOLUME.ofSi(set.loadWater(), "L"),
                     Kinds.CONSISTENCY.ofSi(in.engine().stock(b).beaterConsistency(), "%"),
                     recipe.beating()));
@@ -162,6 +215,15 @@ record PlannedBatch(
         public String toString() {
             return loads + " loads of " + ovenDryEach + " oven-dry in " + waterEach + ", " + timeEach + " each";
         }
+    }
+
+    /** What comes out of a pot is wet, and is shared out among the loads as it lies. */
+    private static List<Amount<Mass>> shared(PreparingStock.Setting set, double scale) {
+        double[] each = set.asBought().clone();
+        for (PreparingStock.Pot pot : set.pots()) {
+            each[pot.fibre()] = Rounding.roundTo(pot.wet() / set.loads(), scale) * set.loads();
+        }
+        return Arrays.stream(each).mapToObj(mass -> grams(mass / set.loads())).toList();
     }
 
     record PlannedAdditive(

@@ -19,10 +19,15 @@ record PlannedToBuy(String what, Amount<Mass> mass, String why) implements ToBuy
         for (BatchPlan batch : batches) {
             for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
                 if (line.asBought().si() > 0) {
-                    fibres.merge(line.fibre().name(), line.asBought().si(), Double::sum);
-                    uses.computeIfAbsent(line.fibre().name(), k -> new LinkedHashSet<>())
-                            .add(batch.name());
+                    fibres.merge(what(line), line.asBought().si(), Double::sum);
+                    uses.computeIfAbsent(what(line), k -> new LinkedHashSet<>()).add(batch.name());
                 }
+            }
+            for (BatchPlan.Pot pot :
+                    batch.cooking().map(BatchPlan.Cooking::pots).orElse(List.of())) {
+                String alkali = pot.alkali() + " (to cook in)";
+                additives.merge(alkali, pot.pureAlkali().si(), Double::sum);
+                uses.computeIfAbsent(alkali, k -> new LinkedHashSet<>()).add(batch.name());
             }
             for (BatchPlan.AdditiveToWeigh additive : batch.additives()) {
                 additives.merge(
@@ -36,6 +41,11 @@ record PlannedToBuy(String what, Amount<Mass> mass, String why) implements ToBuy
                     new PlannedToBuy(name, PlainNumbers.grams(mass), "for " + String.join(" and ", uses.get(name)))));
         }
         return List.copyOf(list);
+    }
+
+    /** The fibre, with its form where it goes by several. */
+    private static String what(BatchPlan.FibreLine line) {
+        return line.form().of(line.fibre());
     }
 
     @Override

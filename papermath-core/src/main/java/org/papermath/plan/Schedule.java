@@ -59,9 +59,20 @@ public final class Schedule {
     /** Adds up the work of the pieces and the batches, and counts back from the date of the order. */
     static Schedule of(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
         double day = in.studio().workingDay().si();
+        double cook = 0;
         double beat = 0;
-        for (BatchPlan batch : batches) {
-            beat += batch.workingHours().likely().si();
+        for (int b = 0; b < batches.size(); b++) {
+            BatchPlan batch = batches.get(b);
+            double atPots = in.engine()
+                    .stock(b)
+                    .cookingHours(in.settings().stock(b), in.engine().likely());
+            beat += batch.workingHours().likely().si() - atPots;
+            // Hot alkali is not left alone.
+            cook += atPots
+                    + batch.cooking()
+                            .map(cooking ->
+                                    cooking.pots().size() * cooking.time().si())
+                            .orElse(0.0);
         }
         double wet = 0;
         double size = 0;
@@ -97,6 +108,9 @@ public final class Schedule {
         List<OptionalInt> days = new ArrayList<>();
         step(names, days, "order fibre and have it", days(in.asked(), "schedule.delivery"));
         step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
+        if (cook > 0) {
+            step(names, days, "cook and rinse", wholeDays(cook, day));
+        }
         step(names, days, "beat and dose", wholeDays(beat, day));
         boolean presses = pieces.stream().anyMatch(piece -> piece.pressStage().isDone());
         step(names, days, presses ? "form and press" : "form", wholeDays(wet, day));

@@ -423,12 +423,13 @@ final class ClosedForms {
 
         Assumptions moistureAsBought() {
             Measurement.MoistureSample sample = one(Measurement.MoistureSample.class);
-            return BoughtFibre.calibrateMoisture(store, sample.fibre(), sample.asBought(), sample.dried());
+            return BoughtFibre.calibrateMoisture(
+                    store, sample.fibre(), sample.form(), sample.asBought(), sample.dried());
         }
 
         Assumptions fibreYield() {
             Measurement.Cooked cooked = one(Measurement.Cooked.class);
-            return BoughtFibre.calibrateYield(store, cooked.fibre(), cooked.asBought(), cooked.stuff());
+            return BoughtFibre.calibrateYield(store, cooked.fibre(), cooked.form(), cooked.asBought(), cooked.stuff());
         }
 
         Assumptions chart() {

@@ -11,6 +11,7 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.papermath.air.Air;
 import org.papermath.evidence.Reading;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.RetentionModel;
@@ -37,21 +38,36 @@ public sealed interface Measurement {
      * A sample of fibre as bought, weighed and dried in an oven to constant mass.
      *
      * @param fibre the fibre
+     * @param form the form it was bought in
      * @param asBought the mass as bought
      * @param dried the mass after drying
      */
-    record MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) implements Measurement {
+    record MoistureSample(Fibre fibre, BoughtFibre.Form form, Reading<Mass> asBought, Reading<Mass> dried)
+            implements Measurement {
         /**
          * Checks that nothing is missing.
          *
          * @param fibre the fibre
+         * @param form the form it was bought in
          * @param asBought the mass as bought
          * @param dried the mass after drying
          */
         public MoistureSample {
             Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(form, "form");
             Objects.requireNonNull(asBought, "asBought");
             Objects.requireNonNull(dried, "dried");
+        }
+
+        /**
+         * Takes the usual form of the fibre.
+         *
+         * @param fibre the fibre
+         * @param asBought the mass as bought
+         * @param dried the mass after drying
+         */
+        public MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) {
+            this(fibre, BoughtFibre.Form.usual(Objects.requireNonNull(fibre, "fibre")), asBought, dried);
         }
     }
 
@@ -445,21 +461,36 @@ public sealed interface Measurement {
      * Raw fibre or rags weighed before cooking, and the stuff that came of them.
      *
      * @param fibre the fibre
+     * @param form the form it was bought in
      * @param asBought the mass that was sorted and cooked, as bought
      * @param stuff the oven-dry mass of all that is left for the beater
      */
-    record Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) implements Measurement {
+    record Cooked(Fibre fibre, BoughtFibre.Form form, Reading<Mass> asBought, Reading<Mass> stuff)
+            implements Measurement {
         /**
          * Checks that nothing is missing.
          *
          * @param fibre the fibre
+         * @param form the form it was bought in
          * @param asBought the mass that was sorted and cooked, as bought
          * @param stuff the oven-dry mass of all that is left for the beater
          */
         public Cooked {
             Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(form, "form");
             Objects.requireNonNull(asBought, "asBought");
             Objects.requireNonNull(stuff, "stuff");
+        }
+
+        /**
+         * Takes the usual form of the fibre.
+         *
+         * @param fibre the fibre
+         * @param asBought the mass that was sorted and cooked, as bought
+         * @param stuff the oven-dry mass of all that is left for the beater
+         */
+        public Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) {
+            this(fibre, BoughtFibre.Form.usual(Objects.requireNonNull(fibre, "fibre")), asBought, stuff);
         }
     }
 

@@ -62,7 +62,7 @@ class BoughtFibreCheckValuesTest {
     void stuffOfRawFibre(Row row) {
         String subject = row.text("fibre");
         Fibre fibre = Fibre.of(SUBJECT.getOrDefault(subject, subject), subject, Fibre.SourceClass.BAST);
-        BoughtFibre raw = BoughtFibre.of(fibre, Form.BAST).withMoisture(Moisture.percent(0));
+        BoughtFibre raw = BoughtFibre.of(fibre, Form.RAW).withMoisture(Moisture.percent(0));
         double expected = 5 * row.number("default_yield");
         assertThat(raw.ovenDry(kilograms(5), TABLE).in("kg")).isCloseTo(expected, relative(expected, 1e-12));
         Assumption yield = FibreProperty.YIELD.of(fibre, TABLE);

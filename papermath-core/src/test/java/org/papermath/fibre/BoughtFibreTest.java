@@ -6,10 +6,12 @@ import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.pounds;
 
+import javax.measure.quantity.Mass;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Reading;
 import org.papermath.fibre.BoughtFibre.Form;
 import org.papermath.quantity.Moisture;
 import org.papermath.quantity.MoistureRatio;
@@ -41,17 +43,52 @@ class BoughtFibreTest {
                         .fibreYield(TABLE)
                         .si())
                 .isEqualTo(1);
-        BoughtFibre bark = BoughtFibre.of(Fibres.KOZO, Form.BAST);
-        assertThatThrownBy(() -> bark.ovenDry(kilograms(1), TABLE))
+        Fibre wild = Fibre.of("milkweed", "milkweed bast", Fibre.SourceClass.BAST, "linen");
+        BoughtFibre unknown = BoughtFibre.of(wild, Form.RAW);
+        assertThatThrownBy(() -> unknown.ovenDry(kilograms(1), TABLE))
                 .isInstanceOf(Refused.class)
-                .hasMessageStartingWith("yield of kozo: no default: measure.");
-        assertThat(bark.notices(TABLE))
+                .hasMessageStartingWith("yield of milkweed bast: no default: measure.");
+        assertThat(unknown.notices(TABLE))
                 .extracting(Notice::text)
                 .anySatisfy(text -> assertThat(text).contains("there is no default"));
+        BoughtFibre bark = BoughtFibre.of(Fibres.KOZO, Form.RAW);
+        assertThat(bark.ovenDry(kilograms(1), TABLE).in("kg")).isCloseTo(0.89 * 0.58, EXACT);
         assertThat(bark.withYield(Share.percent(45))
                         .ovenDry(kilograms(1), TABLE)
                         .in("kg"))
                 .isCloseTo(0.89 * 0.45, EXACT);
+    }
+
+    @Test
+    void greenBarkIsMostlyWaterAndSkin() {
+        BoughtFibre green = BoughtFibre.of(Fibres.KOZO, Form.GREEN);
+        assertThat(green.ovenDry(kilograms(1), TABLE).in("kg")).isCloseTo(0.35 * 0.29, EXACT);
+        assertThat(green.withMoisture(Moisture.percent(70))
+                        .moisture()
+                        .orElseThrow()
+                        .in("%"))
+                .isCloseTo(70, EXACT);
+        assertThatThrownBy(() -> BoughtFibre.of(Fibres.GAMPI, Form.GREEN).fibreYield(TABLE))
+                .isInstanceOf(Refused.class)
+                .hasMessageStartingWith("yield of gampi as green bark or stems: no default: measure.");
+    }
+
+    @Test
+    void eachFormKeepsItsOwnValues() {
+        Assumptions store = BoughtFibre.calibrateYield(
+                BoughtFibre.calibrateMoisture(TABLE, Fibres.KOZO, Form.GREEN, weighed(1000), weighed(400)),
+                Fibres.KOZO,
+                Form.GREEN,
+                weighed(1000),
+                weighed(100));
+        assertThat(BoughtFibre.of(Fibres.KOZO, Form.GREEN).fibreYield(store).si())
+                .isCloseTo(0.25, EXACT);
+        assertThat(BoughtFibre.of(Fibres.KOZO, Form.RAW).fibreYield(store).si()).isCloseTo(0.58, EXACT);
+        assertThat(BoughtFibre.of(Fibres.KOZO, Form.RAW).moisture(store).si()).isCloseTo(0.11, EXACT);
+    }
+
+    private static Reading<Mass> weighed(double grams) {
+        return Reading.of(grams(grams), grams(0.1));
     }
 
     @Test
@@ -76,7 +113,7 @@ class BoughtFibreTest {
         BoughtFibre pail = BoughtFibre.of(Fibres.COTTON_RAG, Form.WET_PULP);
         assertThatThrownBy(() -> pail.ovenDry(kilograms(5), TABLE))
                 .isInstanceOf(Refused.class)
-                .hasMessageStartingWith("moisture of cotton rag as wet pulp: no default: measure.");
+                .hasMessageStartingWith("moisture as bought of cotton rag as wet pulp: no default: measure.");
         assertThat(pail.withSolids(Solids.percent(20))
                         .ovenDry(kilograms(5), TABLE)
                         .in("g"))

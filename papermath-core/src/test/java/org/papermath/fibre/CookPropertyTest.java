@@ -60,7 +60,7 @@ class CookPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 5, max = 30) double perKilogram,
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 1) double yield,
             @ForAll Alkali alkali) {
-        BoughtFibre bark = BoughtFibre.of(Fibres.KOZO, Form.BAST)
+        BoughtFibre bark = BoughtFibre.of(Fibres.KOZO, Form.RAW)
                 .withYield(Kinds.SHARE.ofSi(yield, "%"))
                 .withMoisture(Kinds.MOISTURE.of(11, "%"));
         Cook cook = Cook.of(

@@ -26,8 +26,8 @@ import org.papermath.quantity.Unclear;
 class CookTest {
     private static final Assumptions TABLE = Assumptions.standard();
     private static final Offset<Double> EXACT = Offset.offset(1e-9);
-    private static final BoughtFibre BARK = BoughtFibre.of(Fibres.KOZO, Form.BAST);
-    private static final BoughtFibre FLAX = BoughtFibre.of(Fibres.FLAX_RAW, Form.BAST);
+    private static final BoughtFibre BARK = BoughtFibre.of(Fibres.KOZO, Form.RAW);
+    private static final BoughtFibre FLAX = BoughtFibre.of(Fibres.FLAX_RAW, Form.RAW);
     private static final Cook SODA = Cook.of(BARK, grams(640), Alkali.SODA_ASH, Dose.percent(15), litres(9));
 
     @Test
@@ -94,13 +94,11 @@ class CookTest {
     @Test
     void stuffAndRinseWaterFollowTheYield() {
         Cook flax = Cook.of(FLAX, kilograms(1), Alkali.SODA_ASH, Dose.percent(20), litres(15));
-        assertThat(flax.stuff(TABLE).in("g")).isCloseTo(820, EXACT);
-        assertThat(flax.rinseWater(TABLE).likely().in("L")).isCloseTo(0.82 * 150, EXACT);
-        assertThat(flax.rinseWater(TABLE).low().in("L")).isCloseTo(0.82 * 50, EXACT);
-        assertThat(flax.rinseWater(TABLE).high().in("L")).isCloseTo(0.82 * 300, EXACT);
-        assertThatThrownBy(() -> SODA.stuff(TABLE))
-                .isInstanceOf(Refused.class)
-                .hasMessageStartingWith("yield of kozo: no default: measure.");
+        assertThat(flax.stuff(TABLE).in("g")).isCloseTo(800, EXACT);
+        assertThat(flax.rinseWater(TABLE).likely().in("L")).isCloseTo(0.8 * 150, EXACT);
+        assertThat(flax.rinseWater(TABLE).low().in("L")).isCloseTo(0.8 * 50, EXACT);
+        assertThat(flax.rinseWater(TABLE).high().in("L")).isCloseTo(0.8 * 300, EXACT);
+        assertThat(SODA.stuff(TABLE).in("g")).isCloseTo(0.58 * SODA.ovenDry().in("g"), EXACT);
         Cook own = Cook.of(BARK.withYield(Share.percent(42)), grams(640), Alkali.SODA_ASH, Dose.percent(15), litres(9));
         assertThat(own.stuff(TABLE).in("g")).isCloseTo(268.8, EXACT);
     }
@@ -111,6 +109,10 @@ class CookTest {
                         .dose()
                         .in("%"))
                 .isCloseTo(20, EXACT);
+        assertThat(Cook.usual(FLAX, kilograms(1), Alkali.CAUSTIC_SODA, litres(15), TABLE)
+                        .dose()
+                        .in("%"))
+                .isCloseTo(15, EXACT);
         BoughtFibre rag = BoughtFibre.of(Fibres.COTTON_RAG, Form.RAG);
         assertThat(Cook.usual(rag, kilograms(1), Alkali.CAUSTIC_SODA, litres(15), TABLE)
                         .dose()

@@ -25,6 +25,8 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.fibre.Alkali;
+import org.papermath.fibre.BoughtFibre.Form;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
@@ -527,10 +529,33 @@ final class GuardCases {
                                 .build()));
         Fibre stranger = Fibre.of("stranger", "stranger bast", Fibre.SourceClass.BAST, "linen");
         cases.put(
+                "nobody-cooked-it", () -> MakingPlan.of(order(Furnish.of(stranger), cards().build()), full().build()));
+        cases.put(
+                "green-bark",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.KOZO).bought(Fibres.KOZO, Form.GREEN), cards().build()),
+                        full().onHand(Fibres.KOZO, grams(300)).build()));
+        cases.put(
+                "strong-lye",
+                () -> MakingPlan.of(
+                        Order.of("strong lye")
+                                .recipe(Recipe.of(
+                                                "recipe",
+                                                Furnish.of(
+                                                        Share.percent(60),
+                                                        Fibres.ESPARTO,
+                                                        Share.percent(40),
+                                                        Fibres.ABACA))
+                                        .cooking(Alkali.CAUSTIC_SODA, Dose.percent(30))
+                                        .build())
+                                .piece(cards().build())
+                                .build(),
+                        full().build()));
+        cases.put(
                 "fibre-without-a-rate",
                 () -> MakingPlan.of(
                         Order.of("order")
-                                .recipe(Recipe.of("recipe", Furnish.of(stranger))
+                                .recipe(Recipe.of("recipe", Furnish.of(stranger).bought(stranger, Form.HALF_STUFF))
                                         .beating(hours(1))
                                         .build())
                                 .piece(cards().build())

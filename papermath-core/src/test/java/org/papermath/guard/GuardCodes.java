@@ -27,7 +27,7 @@ final class GuardCodes {
 
     private static final List<String> STAGE_PLACES = List.of("plan");
 
-    /** Where an order is refused while it is planned; what the builders refuse is no matter of the engine. */
+    /** Where an order is refused or asked about while it is planned; what the builders refuse is no matter of the engine. */
     private static final List<String> REFUSAL_PLACES = List.of("engine");
 
     private GuardCodes() {}
@@ -47,7 +47,9 @@ final class GuardCodes {
     }
 
     static Set<String> refusals() {
-        return literals(REFUSAL_PLACES, "Refused.of", 0, NOTICE);
+        Set<String> codes = literals(REFUSAL_PLACES, "Refused.of", 0, NOTICE);
+        codes.addAll(literals(REFUSAL_PLACES, "Unclear", 0, NOTICE));
+        return codes;
     }
 
     private static Set<String> literals(List<String> places, String call, int argument, Pattern code) {

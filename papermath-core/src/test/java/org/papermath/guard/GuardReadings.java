@@ -128,6 +128,13 @@ final class GuardReadings {
             of("fibre.kind.as-bought", Work.FIBRE, each(batch -> batch.fibre().kinds(), FibreLine::asBought)),
             of("fibre.soak-water", Work.FIBRE, batch -> batch.soak().water()),
             of("fibre.soak-time", Work.FIBRE, batch -> batch.soak().time()),
+            of("fibre.pot.oven-dry", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::ovenDry)),
+            of("fibre.pot.alkali", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::pureAlkali)),
+            of("fibre.pot.liquor", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::liquor)),
+            of("fibre.pot.stuff", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::stuff)),
+            of("fibre.pot.wet", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::wet)),
+            of("fibre.cooking.time", Work.FIBRE, batch -> batch.cooking().map(BatchPlan.Cooking::time)),
+            of("fibre.cooking.stuff", Work.FIBRE, batch -> batch.cooking().map(BatchPlan.Cooking::stuff)),
             of("beating.done", Work.BEATING, batch -> batch.beatingStage().isDone()),
             of("beating.loads", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::loads)),
             of(
@@ -344,6 +351,10 @@ final class GuardReadings {
 
     /** A piece and the plan it stands in. */
     record InPlan(MakingPlan plan, PiecePlan piece) {}
+
+    private static List<BatchPlan.Pot> pots(BatchPlan batch) {
+        return batch.cooking().map(BatchPlan.Cooking::pots).orElse(List.of());
+    }
 
     /** The batches and the pieces, for ids such as {@code piece[1].vat.stock}. */
     static List<BatchPlan> batches(MakingPlan plan) {

@@ -22,6 +22,7 @@ import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.BoughtFibre.Form;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
@@ -224,7 +225,7 @@ class MakingPlanTest {
                         .given("fibre.water-retention-unbeaten", milkweed.scope(), 1)
                         .given("fibre.water-retention-well-beaten", milkweed.scope(), 1.6));
         MakingPlan plan = MakingPlan.of(
-                tissue(Recipe.of("bark", Furnish.of(milkweed))
+                tissue(Recipe.of("bark", Furnish.of(milkweed).bought(milkweed, Form.HALF_STUFF))
                         .beating(hours(0.4))
                         .build()),
                 studio);
@@ -234,7 +235,7 @@ class MakingPlanTest {
         var told = plan.batch("bark").drainability();
         assertThat(told.high().si() - told.low().si())
                 .isGreaterThan(told.likely().si() / 3);
-        Recipe measured = Recipe.of("bark", Furnish.of(milkweed))
+        Recipe measured = Recipe.of("bark", Furnish.of(milkweed).bought(milkweed, Form.HALF_STUFF))
                 .beating(hours(0.4))
                 .drainability(org.papermath.quantity.SchopperRiegler.degrees(15))
                 .build();

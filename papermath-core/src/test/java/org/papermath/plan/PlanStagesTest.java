@@ -81,7 +81,7 @@ class PlanStagesTest {
         MakingPlan plan = MakingPlan.of(Sample.order(), Sample.studio());
         assertThat(plan.toBuy())
                 .extracting(ToBuy::what)
-                .containsExactly("cotton rag", "abaca", "blue pigment", "retention aid", "carbonate");
+                .containsExactly("cotton rag (half-stuff)", "abaca", "blue pigment", "retention aid", "carbonate");
         assertThat(plan.toBuy()).allSatisfy(one -> assertThat(one.why()).isEqualTo("for fog blue"));
         BatchPlan batch = plan.batch("fog blue");
         for (int f = 0; f < 2; f++) {
@@ -92,7 +92,7 @@ class PlanStagesTest {
             assertThat(plan.toBuy().get(2 + a).mass())
                     .isEqualTo(batch.additives().get(a).productInAll());
         }
-        assertThat(plan.toBuy().get(0)).hasToString("976 g cotton rag (for fog blue)");
+        assertThat(plan.toBuy().get(0)).hasToString("976 g cotton rag (half-stuff) (for fog blue)");
     }
 
     @Test

@@ -38,12 +38,14 @@ class CalibrationsOfModelsTest {
 
     @Test
     void sampleOfFibreTellsItsMoisture() {
-        Assumptions found = BoughtFibre.calibrateMoisture(STORE, Fibres.ABACA, weighed(50), weighed(45.5));
+        Assumptions found =
+                BoughtFibre.calibrateMoisture(STORE, Fibres.ABACA, BoughtFibre.Form.SHEET, weighed(50), weighed(45.5));
         Assumption moisture = found.get("fibre.moisture-as-bought", Fibres.ABACA.scope());
         assertThat(moisture.likely()).isCloseTo(0.09, within(1e-12));
         assertThat(moisture.basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(moisture.high() - moisture.likely()).isBetween(0.003, 0.005);
-        assertThatThrownBy(() -> BoughtFibre.calibrateMoisture(STORE, Fibres.ABACA, weighed(45), weighed(50)))
+        assertThatThrownBy(() -> BoughtFibre.calibrateMoisture(
+                        STORE, Fibres.ABACA, BoughtFibre.Form.SHEET, weighed(45), weighed(50)))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("mass after drying");
     }

@@ -59,7 +59,7 @@ import org.papermath.vat.WhiteWater;
  */
 public final class StudioCases {
     private static final Map<String, Function<Given, Object>> QUESTIONS = new LinkedHashMap<>();
-    private static final BoughtFibre BARK = BoughtFibre.of(Fibres.KOZO, BoughtFibre.Form.BAST);
+    private static final BoughtFibre BARK = BoughtFibre.of(Fibres.KOZO, BoughtFibre.Form.RAW);
     /** Three cards of 100 mm by 150 mm from a parent of 150 mm by 300 mm. */
     private static final CutLayout CARDS = CutLayout.best(
             Kinds.LENGTH.of(150, "mm"),
@@ -406,7 +406,7 @@ public final class StudioCases {
         ask("fresh water", g -> WhiteWater.freshWater(g.get("water", Kinds.VOLUME), g.mass("fibre")));
         ask(
                 "raw fibre to buy",
-                g -> BoughtFibre.of(Fibres.KOZO, BoughtFibre.Form.BAST)
+                g -> BoughtFibre.of(Fibres.KOZO, BoughtFibre.Form.RAW)
                         .withMoisture(Kinds.MOISTURE.of(0, "%"))
                         .withYield(g.get("yield", Kinds.SHARE))
                         .asBought(g.mass("cooked"), Assumptions.standard()));

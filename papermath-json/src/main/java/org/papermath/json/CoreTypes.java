@@ -120,7 +120,7 @@ final class CoreTypes {
 
     private static Class<?>[] recordsWithin(Class<?> type) {
         return Arrays.stream(type.getDeclaredClasses())
-                .filter(inner -> Modifier.isPrivate(inner.getModifiers()) && inner.isRecord())
+                .filter(inner -> isHiddenRecord(inner) && inner.getInterfaces().length == 0)
                 .filter(inner -> Arrays.stream(inner.getRecordComponents()).allMatch(part -> hasPublic(type, part)))
                 .toArray(Class<?>[]::new);
     }

@@ -22,12 +22,13 @@ final class Concert {
               "version": "1.0",
               "name": "reed",
               "furnish": [
-                {"fibre": "cotton rag", "share": "60 %"},
+                {"fibre": "cotton rag", "share": "60 %", "form": "rag"},
                 {"fibre": {"id": "garden-reed", "name": "garden reed", "class": "grass", "kin": ["straw", "kraft"]},
                  "share": "40 %"}
               ],
               "beating": "2.5 h",
               "drainability": "31 SR",
+              "cooking": {"alkali": "caustic soda", "dose": "12 %"},
               "additives": [
                 {"name": "china clay", "purpose": "filler", "dose": "4 %"},
                 {"name": "ochre", "purpose": "pigment", "dose": "1.2 %"},

@@ -1,6 +1,7 @@
 package org.papermath.json.mapping;
 
 import java.util.List;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.json.kit.ObjectReader;
@@ -43,6 +44,18 @@ public final class FibreMapping {
                         ids);
             }
         });
+    }
+
+    /** Reads the form a fibre is bought in. */
+    static ReadResult<BoughtFibre.Form> form(ObjectReader in) {
+        return in.optional("form").choice(List.of(BoughtFibre.Form.values()), CommonMembers::word);
+    }
+
+    /** Writes a form that is not the usual one. */
+    static void form(ObjectWriter out, Fibre fibre, BoughtFibre.Form form) {
+        if (form != BoughtFibre.Form.usual(fibre)) {
+            out.member("form").text(CommonMembers.word(form));
+        }
     }
 
     public static void write(ValueWriter out, Fibre fibre) {

@@ -16,6 +16,7 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.papermath.air.Air;
 import org.papermath.evidence.Reading;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
@@ -71,6 +72,7 @@ public final class MeasurementMapping {
     static {
         format(MOISTURE_SAMPLE, Measurement.MoistureSample.class, MeasurementMapping::moistureSample, (out, one) -> {
             FibreMapping.write(out.member("fibre"), one.fibre());
+            FibreMapping.form(out, one.fibre(), one.form());
             reading(out, "asBought", one.asBought());
             reading(out, "dried", one.dried());
         });
@@ -154,6 +156,7 @@ public final class MeasurementMapping {
         });
         format(COOKED, Measurement.Cooked.class, MeasurementMapping::cooked, (out, one) -> {
             FibreMapping.write(out.member("fibre"), one.fibre());
+            FibreMapping.form(out, one.fibre(), one.form());
             reading(out, "asBought", one.asBought());
             reading(out, "stuff", one.stuff());
         });
@@ -261,7 +264,12 @@ public final class MeasurementMapping {
         ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
         ReadResult<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
         ReadResult<Reading<Mass>> dried = required(in, "dried", Kinds.MASS);
-        return in.make(() -> new Measurement.MoistureSample(fibre.get(), asBought.get(), dried.get()));
+        ReadResult<BoughtFibre.Form> form = FibreMapping.form(in);
+        return in.make(() -> new Measurement.MoistureSample(
+                fibre.get(),
+                form.optional().orElseGet(() -> BoughtFibre.Form.usual(fibre.get())),
+                asBought.get(),
+                dried.get()));
     }
 
     private static ReadResult<Measurement> fibreWeighed(ObjectReader in) {
@@ -379,7 +387,12 @@ public final class MeasurementMapping {
         ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
         ReadResult<Reading<Mass>> asBought = required(in, "asBought", Kinds.MASS);
         ReadResult<Reading<Mass>> stuff = required(in, "stuff", Kinds.MASS);
-        return in.make(() -> new Measurement.Cooked(fibre.get(), asBought.get(), stuff.get()));
+        ReadResult<BoughtFibre.Form> form = FibreMapping.form(in);
+        return in.make(() -> new Measurement.Cooked(
+                fibre.get(),
+                form.optional().orElseGet(() -> BoughtFibre.Form.usual(fibre.get())),
+                asBought.get(),
+                stuff.get()));
     }
 
     private static ReadResult<Measurement> bothTesters(ObjectReader in) {

@@ -16,8 +16,10 @@ import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.BatchPlan.AdditiveToWeigh;
 import org.papermath.plan.BatchPlan.Beating;
+import org.papermath.plan.BatchPlan.Cooking;
 import org.papermath.plan.BatchPlan.FibreLine;
 import org.papermath.plan.BatchPlan.FibreToWeigh;
+import org.papermath.plan.BatchPlan.Pot;
 import org.papermath.plan.BatchPlan.Shortage;
 import org.papermath.plan.BatchPlan.Soak;
 import org.papermath.plan.BatchPlan.Stock;
@@ -28,10 +30,12 @@ final class PlanBatchMembers {
     private static final Members<FibreLine> FIBRE_LINE = Members.<FibreLine>of("One fibre to weigh.")
             .has("fibre", FIBRE, FibreLine::fibre)
             .says("The fibre, as in a recipe: its id, or in full if it is one of your own.", "cotton-rag")
+            .has("form", TEXT, one -> CommonMembers.word(one.form()))
+            .says("The form it is bought in.", "half stuff")
             .has("ovenDry", set(Kinds.MASS), FibreLine::ovenDry)
-            .says("Oven-dry, what is in store with it.", "1089 g")
+            .says("Oven-dry in the beater, what is in store with it.", "1089 g")
             .has("fromHand", set(Kinds.MASS), FibreLine::fromHand)
-            .says("Oven-dry, taken from what is in store.", "0 g")
+            .says("Oven-dry, taken from what is in store, in the form it is bought in.", "0 g")
             .has("asBought", set(Kinds.MASS), FibreLine::asBought)
             .says("What to weigh of bought fibre, for all loads.", "1182 g");
 
@@ -49,6 +53,32 @@ final class PlanBatchMembers {
             .has("time", set(Kinds.TIME), Soak::time)
             .says("How long.", "12 h");
 
+    private static final Members<Pot> POT = Members.<Pot>of("One fibre to cook.")
+            .has("fibre", FIBRE, Pot::fibre)
+            .says("The fibre, as in a recipe.", "flax-raw")
+            .has("ovenDry", set(Kinds.MASS), Pot::ovenDry)
+            .says("The oven-dry fibre that goes in.", "585.6 g")
+            .has("alkali", TEXT, pot -> CommonMembers.word(pot.alkali()))
+            .says("What it is cooked in.", "soda ash")
+            .has("dose", set(Kinds.DOSE), Pot::dose)
+            .says("Pure alkali on the oven-dry fibre that goes in.", "20 %")
+            .has("pureAlkali", set(Kinds.MASS), Pot::pureAlkali)
+            .says("Pure alkali to weigh.", "117 g")
+            .has("liquor", set(Kinds.VOLUME), Pot::liquor)
+            .says("Water to cook in.", "8.8 L")
+            .has("stuff", set(Kinds.MASS), Pot::stuff)
+            .says("The oven-dry stuff it should leave.", "468.5 g")
+            .has("wet", set(Kinds.MASS), Pot::wet)
+            .says("What that weighs, rinsed and squeezed out by hand.", "2130 g");
+
+    private static final Members<Cooking> COOKING = Members.<Cooking>of("What is cooked before it is beaten.")
+            .has("pots", list(POT), Cooking::pots)
+            .says("Each fibre, in a pot of its own.")
+            .has("time", set(Kinds.TIME), Cooking::time)
+            .says("How long each is at the boil; a strand that comes apart ends it.", "3 h")
+            .has("stuff", band(Kinds.MASS), Cooking::stuff)
+            .says("The oven-dry stuff that should come out of all pots.");
+
     private static final Members<Beating> BEATING = Members.<Beating>of("The loads of the beater, all alike.")
             .has("beater", TEXT, beating -> beating.beater().name())
             .says("The name of the beater.", "the big beater")
@@ -57,9 +87,11 @@ final class PlanBatchMembers {
             .has("ovenDryEach", set(Kinds.MASS), Beating::ovenDryEach)
             .says("Oven-dry fibre of each.", "518.7 g")
             .has("kindsEach", several("masses", set(Kinds.MASS)), Beating::kindsEach)
-            .says("What to weigh of each fibre for one load, in the order of the furnish.", List.of("394 g", "175 g"))
+            .says(
+                    "What to weigh of each fibre for one load, as bought or cooked and squeezed out, in the order of the furnish.",
+                    List.of("394 g", "175 g"))
             .has("waterEach", set(Kinds.VOLUME), Beating::waterEach)
-            .says("Water for each, less what the fibre holds.", "36.6 L")
+            .says("Water for each, less what the fibre brings with it.", "36.6 L")
             .has("consistency", set(Kinds.CONSISTENCY), Beating::consistency)
             .says("Oven-dry fibre over all that is in the beater.", "1.4 %")
             .has("timeEach", set(Kinds.TIME), Beating::timeEach)
@@ -116,6 +148,8 @@ final class PlanBatchMembers {
             .says("The loads of the beater, or why there are none.")
             .has("additives", list(ADDITIVE), BatchPlan::additives)
             .says("What goes into each load, in order.")
+            .mayHave("cooking", COOKING, BatchPlan::cooking)
+            .says("What is cooked first. Only where fibre is bought raw, green or as rag.")
             .has("stock", STOCK, BatchPlan::stock)
             .says("The stock that is made.")
             .has("beatingState", band(Kinds.SHARE), BatchPlan::beatingState)
@@ -135,7 +169,7 @@ final class PlanBatchMembers {
             .has("whiteWaterFibre", band(Kinds.MASS), BatchPlan::whiteWaterFibre)
             .says("Oven-dry fibre that leaves with bailed white water.")
             .has("workingHours", band(Kinds.TIME), BatchPlan::workingHours)
-            .says("Hours at the beater, the scale and the charging.")
+            .says("Hours at the pots, the beater, the scale and the charging.")
             .has("balances", list(BALANCE), BatchPlan::balances)
             .says("Where the fibre, the water and each additive went.");
 

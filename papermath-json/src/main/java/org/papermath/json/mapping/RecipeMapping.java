@@ -3,7 +3,10 @@ package org.papermath.json.mapping;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.quantity.Time;
+import org.papermath.fibre.Alkali;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
 import org.papermath.json.kit.ObjectReader;
@@ -28,7 +31,9 @@ import org.papermath.quantity.Share;
 public final class RecipeMapping {
     private static final List<Additive.Purpose> PURPOSES = List.of(Additive.Purpose.values());
 
-    private record Part(Fibre fibre, Amount<Share> share) {}
+    private record Part(Fibre fibre, Amount<Share> share, Optional<BoughtFibre.Form> form) {}
+
+    private record Bath(Alkali alkali, Amount<Dose> dose) {}
 
     static final int MOST_FIBRES = 100;
 
@@ -46,6 +51,7 @@ public final class RecipeMapping {
         ReadResult<Amount<Time>> beating = CommonMembers.within(in.optional("beating"), Limits.BEATING, "beating time");
         ReadResult<Amount<SchopperRiegler>> drainability =
                 CommonMembers.within(in.optional("drainability"), Limits.DRAINABILITY, "drainability");
+        ReadResult<Bath> cooking = in.optional("cooking").object(RecipeMapping::bath);
         ReadResult<List<AdditiveDose>> additives = additives(in.optional("additives"));
         ReadResult<Amount<Consistency>> beater =
                 CommonMembers.within(in.optional("beaterConsistency"), Limits.BEATER_CONSISTENCY, "beater consistency");
@@ -59,6 +65,7 @@ public final class RecipeMapping {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
             beating.ifGiven(recipe::beating);
             drainability.ifGiven(recipe::drainability);
+            cooking.ifGiven(bath -> recipe.cooking(bath.alkali(), bath.dose()));
             additives.orElse(List.of()).forEach(dose -> recipe.additive(dose.additive(), dose.dose()));
             beater.ifGiven(recipe::beaterConsistency);
             stock.ifGiven(recipe::stockConsistency);
@@ -75,6 +82,12 @@ public final class RecipeMapping {
             out.member("beating").quantity(recipe.beating());
         }
         recipe.drainability().ifPresent(number -> out.member("drainability").quantity(number));
+        if (recipe.alkali().isPresent() && recipe.alkaliDose().isPresent()) {
+            out.member("cooking").object(members -> {
+                members.member("alkali").text(CommonMembers.word(recipe.alkali().get()));
+                members.member("dose").quantity(recipe.alkaliDose().get());
+            });
+        }
         if (!recipe.additives().isEmpty()) {
             out.member("additives")
                     .list(
@@ -99,6 +112,7 @@ public final class RecipeMapping {
                 (item, part) -> item.object(members -> {
                     FibreMapping.write(members.member("fibre"), part.getKey());
                     members.member("share").quantity(part.getValue());
+                    FibreMapping.form(members, part.getKey(), furnish.form(part.getKey()));
                 }));
     }
 
@@ -106,7 +120,8 @@ public final class RecipeMapping {
         ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
         ReadResult<Amount<Share>> share =
                 CommonMembers.aboveZero(in.required("share"), Kinds.SHARE, "share of the fibre");
-        return in.make(() -> new Part(fibre.get(), share.get()));
+        ReadResult<BoughtFibre.Form> form = FibreMapping.form(in);
+        return in.make(() -> new Part(fibre.get(), share.get(), form.optional()));
     }
 
     private static Furnish furnish(List<Part> parts) {
@@ -122,7 +137,13 @@ public final class RecipeMapping {
         }
         double sum = shares.values().stream().mapToDouble(Amount::si).sum();
         try {
-            return Furnish.of(shares);
+            Furnish furnish = Furnish.of(shares);
+            for (Part part : parts) {
+                furnish = part.form().isPresent()
+                        ? furnish.bought(part.fibre(), part.form().get())
+                        : furnish;
+            }
+            return furnish;
         } catch (Refused e) {
             if (!e.code().equals("furnish.sum")) {
                 throw e;
@@ -135,6 +156,12 @@ public final class RecipeMapping {
                     "shares",
                     String.valueOf(e.arguments().get("shares")));
         }
+    }
+
+    private static ReadResult<Bath> bath(ObjectReader in) {
+        ReadResult<Alkali> alkali = in.required("alkali").choice(List.of(Alkali.values()), CommonMembers::word);
+        ReadResult<Amount<Dose>> dose = CommonMembers.within(in.required("dose"), Limits.DOSE, "dose");
+        return in.make(() -> new Bath(alkali.get(), dose.get()));
     }
 
     private static ReadResult<List<AdditiveDose>> additives(ValueReader at) {

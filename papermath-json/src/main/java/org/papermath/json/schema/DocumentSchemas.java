@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.fibre.Alkali;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
@@ -305,6 +307,22 @@ public final class DocumentSchemas {
                         OmittedMembers.then("it is worked out from the beating"),
                         "38 SR")
                 .optional(
+                        "cooking",
+                        SchemaObject.object()
+                                .meaning("What raw fibre is cooked in.")
+                                .required(
+                                        "alkali",
+                                        SchemaWords.words(List.of(Alkali.values()), CommonMembers::word),
+                                        "The alkali.",
+                                        "caustic soda")
+                                .required(
+                                        "dose",
+                                        SchemaWords.quantity(Kinds.DOSE),
+                                        "Pure alkali on the oven-dry fibre before it is cooked, " + Limits.DOSE + ".",
+                                        "15 %"),
+                        "What fibre bought raw, green or as rag is cooked in.",
+                        OmittedMembers.then("soda ash at its usual dose, additive.dose of the assumptions"))
+                .optional(
                         "additives",
                         SchemaWords.list(0, CommonMembers.MANY, additive()),
                         "What is given to the pulp, in the order in which it goes in; no name twice.",
@@ -373,8 +391,17 @@ public final class DocumentSchemas {
                         .required(
                                 "share",
                                 SchemaWords.quantity(Kinds.SHARE),
-                                "Its share of all oven-dry fibre. The shares add up to 100 %.",
-                                "70 %"));
+                                "Its share of all oven-dry fibre in the beater. The shares add up to 100 %.",
+                                "70 %")
+                        .optional(
+                                "form",
+                                SchemaWords.words(List.of(BoughtFibre.Form.values()), CommonMembers::word),
+                                "The form it is bought in. What is raw, green or rag is cooked first, and more of it"
+                                        + " is weighed out.",
+                                OmittedMembers.then(
+                                        "pulp of wood, linter, abaca, sisal, jute and straw, half-stuff of rag, and"
+                                                + " raw fibre of all else"),
+                                "raw"));
     }
 
     static Object fibre() {

@@ -3,6 +3,7 @@ package org.papermath.json.schema;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.json.mapping.CommonMembers;
 import org.papermath.json.mapping.MeasurementMapping;
 import org.papermath.pulp.Additive;
@@ -122,6 +123,12 @@ public final class RecordSchemas {
                         .meaning(
                                 "A sample of fibre, weighed, dried in an oven until it loses no more, and weighed again.")
                         .required("fibre", SchemaWords.ref("fibre"), "The fibre.", "cotton-rag")
+                        .optional(
+                                "form",
+                                SchemaWords.words(List.of(BoughtFibre.Form.values()), CommonMembers::word),
+                                "The form the fibre was bought in.",
+                                OmittedMembers.then("the usual one of the fibre"),
+                                "green")
                         .required("asBought", MASS, "Its mass as bought.", reading("50 g", "0.1 g"))
                         .required("dried", MASS, "Its mass out of the oven.", reading("46.4 g", "0.1 g")));
         all.put(
@@ -312,6 +319,12 @@ public final class RecordSchemas {
                 SchemaObject.object()
                         .meaning("Raw fibre or rags weighed before cooking, and what was left of them.")
                         .required("fibre", SchemaWords.ref("fibre"), "The fibre.", "flax-raw")
+                        .optional(
+                                "form",
+                                SchemaWords.words(List.of(BoughtFibre.Form.values()), CommonMembers::word),
+                                "The form the fibre was bought in.",
+                                OmittedMembers.then("the usual one of the fibre"),
+                                "green")
                         .required("asBought", MASS, "What was sorted and cooked, as bought.", reading("2 kg", "5 g"))
                         .required(
                                 "stuff",

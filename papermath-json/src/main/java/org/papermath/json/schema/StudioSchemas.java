@@ -111,7 +111,7 @@ public final class StudioSchemas {
                                         SchemaWords.quantity(Kinds.MASS),
                                         "How much there is, oven-dry, " + Limits.ON_HAND + ".",
                                         "400 g")),
-                        "Fibre in store, which is used before any is bought.",
+                        "Fibre in store, in the form in which the recipe has it bought, which is used before any is bought.",
                         OmittedMembers.is(List.of(), "none"));
     }
 
