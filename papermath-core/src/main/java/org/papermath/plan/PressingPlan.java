@@ -1,5 +1,6 @@
 package org.papermath.plan;
 
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Time;
 import org.papermath.press.Press;
@@ -15,6 +16,7 @@ public final class PressingPlan {
             Amount<SheetPressure> pressure,
             Amount<Time> time,
             Press.Part weakest,
+            Amount<Dimensionless> used,
             boolean limited) {}
 
     private final Values values;
@@ -42,6 +44,7 @@ public final class PressingPlan {
                 Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"),
                 Kinds.TIME.ofSi(set.time(), "min"),
                 press.weakestPart(),
+                Kinds.NUMBER.ofSi(set.used(), "%"),
                 set.limited())));
     }
 
@@ -68,6 +71,11 @@ public final class PressingPlan {
     /** {@return the part that bears least} */
     public Press.Part weakest() {
         return values.weakest;
+    }
+
+    /** {@return how much of what that part bears is used} */
+    public Amount<Dimensionless> used() {
+        return values.used;
     }
 
     /** {@return whether the weakest part held the load down} */
