@@ -94,7 +94,6 @@ final class CardWriter {
         POST_HEIGHT("a post is high"),
         LOAD("press load"),
         PRESSURE("on the sheet"),
-        USED("of what it bears"),
         HOLD("hold"),
         SOLIDS("solids then"),
         DRYER("in"),
@@ -385,11 +384,6 @@ final class CardWriter {
                     Label.PRESSURE,
                     piece -> piece.pressStage()
                             .map(press -> set(press.pressure(), "psi"))
-                            .orElse("-"));
-            pieces(
-                    Label.USED,
-                    piece -> piece.pressStage()
-                            .map(press -> plain(press.used(), "%"))
                             .orElse("-"));
             pieces(
                     Label.HOLD,

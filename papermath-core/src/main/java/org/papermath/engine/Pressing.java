@@ -34,10 +34,9 @@ public final class Pressing {
      * @param force force on the post, N
      * @param pressure pressure on the sheet, Pa
      * @param time how long to hold it, s
-     * @param used how much of what the weakest part bears is used
      * @param limited whether a part of the press holds the force below what is wished
      */
-    public record Setting(double force, double pressure, double time, double used, boolean limited) {}
+    public record Setting(double force, double pressure, double time, boolean limited) {}
 
     Pressing(Known known, Workshop workshop, Studio studio, Scope measured, boolean blotters) {
         this.workshop = workshop;
@@ -75,8 +74,7 @@ public final class Pressing {
         double force = Math.min(wished, most);
         double stepped = Math.floor(force / FORCE_STEP + Rounding.GUARD) * FORCE_STEP;
         double set = stepped > 0 ? stepped : force;
-        return new Setting(
-                set, PressForce.pressure(set, loaded), v.of(hold), set / weakest, wished > most * (1 + Rounding.GUARD));
+        return new Setting(set, PressForce.pressure(set, loaded), v.of(hold), wished > most * (1 + Rounding.GUARD));
     }
 
     /** The pressure a sheet gets. */

@@ -1,6 +1,5 @@
 package org.papermath.plan;
 
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Time;
 import org.papermath.press.Press;
@@ -16,7 +15,6 @@ public final class PressingPlan {
             Amount<SheetPressure> pressure,
             Amount<Time> time,
             Press.Part weakest,
-            Amount<Dimensionless> used,
             boolean limited) {}
 
     private final Values values;
@@ -44,7 +42,6 @@ public final class PressingPlan {
                 Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"),
                 Kinds.TIME.ofSi(set.time(), "min"),
                 press.weakestPart(),
-                Kinds.NUMBER.ofSi(set.used(), "%"),
                 set.limited())));
     }
 
@@ -71,11 +68,6 @@ public final class PressingPlan {
     /** {@return the part that bears least} */
     public Press.Part weakest() {
         return values.weakest;
-    }
-
-    /** {@return how much of what that part bears is used} */
-    public Amount<Dimensionless> used() {
-        return values.used;
     }
 
     /** {@return whether the weakest part held the load down} */

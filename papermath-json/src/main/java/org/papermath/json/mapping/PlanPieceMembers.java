@@ -122,8 +122,6 @@ final class PlanPieceMembers {
             .says("How long it is held.", "15 min")
             .has("weakestPart", TEXT, pressing -> pressing.weakest().name())
             .says("The part that bears least.", "frame")
-            .has("usedShare", set(Kinds.NUMBER), PressingPlan::used)
-            .says("How much of what that part bears is used.", "27.6 %")
             .has("limited", FLAG, PressingPlan::limited)
             .says("Whether that part held the load down.", false);
 
