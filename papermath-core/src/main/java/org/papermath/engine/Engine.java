@@ -30,7 +30,6 @@ public final class Engine {
     private final int[][] ofBatch;
 
     private final Values likely;
-    private final List<Known.Varied> varied;
 
     private Engine(Order order, Studio studio) {
         known = new Known(studio.assumptions());
@@ -77,7 +76,6 @@ public final class Engine {
                     .toArray();
         }
         likely = known.likely();
-        varied = known.varied();
     }
 
     /** What goes into an envelope; it has been read before. */
@@ -116,7 +114,7 @@ public final class Engine {
 
     /** What a band varies. */
     public List<Known.Varied> varied() {
-        return varied;
+        return known.varied();
     }
 
     /** The studio in plain numbers. */
