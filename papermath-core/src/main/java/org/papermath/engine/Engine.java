@@ -270,7 +270,8 @@ public final class Engine {
         FillingVat.Run run = run(b, settings, v, out, accounts);
         PreparingStock.Kept kept = stocks[b].kept(v);
         for (int i = 0; i < ofBatch[b].length; i++) {
-            pieces[ofBatch[b][i]].forecast(settings, state, kept, run.pieces()[i], v, out, accounts);
+            PieceWork piece = pieces[ofBatch[b][i]];
+            piece.forecast(settings, state, kept, run.pieces()[i], piece.dryingRate(v), v, out, accounts);
         }
         hours(b, settings, v, out);
         if (accounts != null) {
@@ -337,9 +338,11 @@ public final class Engine {
         private final PreparingStock.State[] states = new PreparingStock.State[stocks.length];
         private final PreparingStock.Kept[] kepts = new PreparingStock.Kept[stocks.length];
         private final FillingVat.Run[] runs = new FillingVat.Run[stocks.length];
+        private final double[] rates = new double[pieces.length];
         private final boolean[][] stateReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] runReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] hourReads = new boolean[stocks.length][likely.size()];
+        private final boolean[][] rateReads = new boolean[pieces.length][likely.size()];
         private final boolean[][] pieceReads = new boolean[pieces.length][likely.size()];
 
         private Shifts(Settings settings) {
@@ -353,11 +356,13 @@ public final class Engine {
                 runs[b] = run(b, settings, marking, base, null);
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
+                    rates[p] = pieces[p].dryingRate(likely.marking(rateReads[p]));
                     pieces[p].forecast(
                             settings,
                             states[b],
                             kepts[b],
                             runs[b].pieces()[i],
+                            rates[p],
                             likely.marking(pieceReads[p]),
                             base,
                             null);
@@ -393,8 +398,10 @@ public final class Engine {
                 }
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
-                    if (moved || pieceReads[p][slot.at]) {
-                        pieces[p].forecast(settings, state, kept, run.pieces()[i], v, out, null);
+                    boolean rateMoved = rateReads[p][slot.at];
+                    if (moved || rateMoved || pieceReads[p][slot.at]) {
+                        double rate = rateMoved ? pieces[p].dryingRate(v) : rates[p];
+                        pieces[p].forecast(settings, state, kept, run.pieces()[i], rate, v, out, null);
                         any = true;
                     }
                 }
