@@ -1,7 +1,7 @@
 package org.papermath.engine;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +19,7 @@ public final class Known {
     private final Assumptions store;
     private final List<Assumption> rows = new ArrayList<>();
     private final IdentityHashMap<Assumption, Slot> slots = new IdentityHashMap<>();
-    private final Set<Assumption> fixed = new HashSet<>();
+    private final Set<Assumption> fixed = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Known(Assumptions store) {
         this.store = store;
