@@ -12,6 +12,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.mould.Mould;
 import org.papermath.order.Piece;
 import org.papermath.plan.BatchPlan;
+import org.papermath.plan.EnvelopePlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Schedule;
@@ -425,12 +426,12 @@ final class CardWriter {
                 Label.SIZE,
                 piece -> size(
                                 piece.envelopeStage()
-                                        .map(PiecePlan.EnvelopePlan::blankWidth)
+                                        .map(EnvelopePlan::blankWidth)
                                         .orElseGet(() -> piece.piece()
                                                 .width()
                                                 .orElse(piece.finished().width().likely())),
                                 piece.envelopeStage()
-                                        .map(PiecePlan.EnvelopePlan::blankHeight)
+                                        .map(EnvelopePlan::blankHeight)
                                         .orElseGet(() -> piece.piece()
                                                 .height()
                                                 .orElse(piece.finished()

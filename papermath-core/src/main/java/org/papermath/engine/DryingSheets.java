@@ -3,6 +3,7 @@ package org.papermath.engine;
 import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
 import org.papermath.equation.BlotterDrying;
+import org.papermath.equation.FillerLaw;
 import org.papermath.equation.HungDrying;
 import org.papermath.equation.ShrinkageLaw;
 import org.papermath.equation.StackDrying;
@@ -197,9 +198,9 @@ public final class DryingSheets {
     // ------------------------------------------------------------------------------------------------ what comes of it
 
     /** Shrinkage along and across, of sheets taken from one moisture ratio to another. */
-    double[] shrinkage(PreparingStock.State state, double pressedRatio, double endRatio, Values v) {
+    double[] shrinkage(PreparingStock.State state, double fillerShare, double pressedRatio, double endRatio, Values v) {
         ShrinkageLaw law = new ShrinkageLaw(v.of(stock.shrinkOnset()), v.of(stock.direction()));
-        double[] free = law.directions(state.freeShrinkage());
+        double[] free = law.directions(new FillerLaw(fillerShare, 0).shrinkage(state.freeShrinkage()));
         double[] to = {endRatio};
         double[] held = {restraint == null ? 0 : v.of(restraint)};
         return new double[] {

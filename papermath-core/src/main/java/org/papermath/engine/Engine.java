@@ -195,7 +195,7 @@ public final class Engine {
         for (int b = 0; b < stocks.length; b++) {
             double density = stocks[b].stockDensity(v);
             FillingVat.Setting[] formed = new FillingVat.Setting[ofBatch[b].length];
-            double used = vats[b].decide(sheets(settings, b), kepts[b], density, v, formed);
+            double used = vats[b].decide(sheets(settings, b), kepts[b], states[b].couchedSolids(), density, v, formed);
             for (int i = 0; i < formed.length; i++) {
                 settings.set(ofBatch[b][i], formed[i]);
             }
@@ -267,7 +267,7 @@ public final class Engine {
     private void forecastBatch(int b, Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
         PreparingStock.State state = stateOf(b, settings, v);
         state(b, state, out);
-        FillingVat.Run run = run(b, settings, v, out, accounts);
+        FillingVat.Run run = run(b, settings, state, v, out, accounts);
         PreparingStock.Kept kept = stocks[b].kept(v);
         for (int i = 0; i < ofBatch[b].length; i++) {
             PieceWork piece = pieces[ofBatch[b][i]];
@@ -290,14 +290,23 @@ public final class Engine {
         out.set(BatchFigure.FREE_SHRINKAGE, b, state.freeShrinkage());
     }
 
-    private FillingVat.Run run(int b, Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
+    private FillingVat.Run run(
+            int b, Settings settings, PreparingStock.State state, Values v, Figures out, @Nullable Accounts accounts) {
         PreparingStock.Setting set = settings.stock(b);
         PreparingStock.Made made = stocks[b].made(set, v);
         if (accounts != null) {
             accounts.open(b, made, set.stock());
         }
         FillingVat.Run run = vats[b].run(
-                sheets(settings, b), formed(settings, b), set.stock(), made, stocks[b].kept(v), v, accounts, b);
+                sheets(settings, b),
+                formed(settings, b),
+                set.stock(),
+                made,
+                stocks[b].kept(v),
+                state.couchedSolids(),
+                v,
+                accounts,
+                b);
         out.set(BatchFigure.STOCK_CONSISTENCY, b, made.consistency());
         out.set(BatchFigure.STOCK_LEFT, b, run.stockLeft());
         out.set(BatchFigure.VAT_FIBRE, b, run.tank().fibre());
@@ -353,7 +362,7 @@ public final class Engine {
                 state(b, states[b], base);
                 Values marking = likely.marking(runReads[b]);
                 kepts[b] = stocks[b].kept(marking);
-                runs[b] = run(b, settings, marking, base, null);
+                runs[b] = run(b, settings, states[b], marking, base, null);
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
                     rates[p] = pieces[p].dryingRate(likely.marking(rateReads[p]));
@@ -391,10 +400,10 @@ public final class Engine {
                 }
                 PreparingStock.Kept kept = kepts[b];
                 FillingVat.Run run = runs[b];
-                if (runReads[b][slot.at]) {
+                if (moved || runReads[b][slot.at]) {
                     moved = true;
                     kept = stocks[b].kept(v);
-                    run = run(b, settings, v, out, null);
+                    run = run(b, settings, state, v, out, null);
                 }
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];

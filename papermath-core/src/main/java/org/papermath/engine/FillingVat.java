@@ -27,7 +27,6 @@ public final class FillingVat {
     private final PreparingStock stock;
 
     private final Slot wall;
-    private final Slot couched;
     private final Slot tolerance;
     private final Slot lift;
     private final Slot charging;
@@ -129,7 +128,6 @@ public final class FillingVat {
         this.workshop = workshop;
         this.stock = stock;
         wall = known.slot("fibre.cell-wall-density");
-        couched = known.slot("web.solids-couched", workshop.vat);
         tolerance = known.slot("vat.tolerance", workshop.vat);
         lift = known.slot("vat.lift-factor", workshop.vat);
         charging = known.slot("labour.vat-charge");
@@ -138,11 +136,6 @@ public final class FillingVat {
     /** The deviation of single sheets that recharges keep the run within. */
     public Slot tolerance() {
         return tolerance;
-    }
-
-    /** Solids of a sheet as it leaves the vat. */
-    Slot couched() {
-        return couched;
     }
 
     /** Time the charging of the vat takes, if anything is dipped. */
@@ -165,12 +158,14 @@ public final class FillingVat {
     /**
      * Decides how the sheets of all pieces are formed.
      *
+     * @param couched solids of a sheet as it leaves the vat
      * @param settings filled with the setting of each piece
      * @return the stock it takes, kg
      */
     double decide(
             FormingSheets.Setting[] pieces,
             PreparingStock.Kept kept,
+            double couched,
             double stockDensity,
             Values v,
             Setting[] settings) {
@@ -182,12 +177,12 @@ public final class FillingVat {
             double[] sheets = new double[piece.sheets()];
             double[][] carried = new double[inStock.length][piece.sheets()];
             Dip dip = workshop.hasVat ? dip(piece, kept, stockDensity, v) : Dip.NONE;
-            requireDrier(dip.possible, kept, c, v);
+            requireDrier(dip.possible, kept, couched, c);
             Setting set = dip.possible
-                    ? dipped(dip, stockDensity, tank, sheets, carried, v)
+                    ? dipped(dip, stockDensity, couched, tank, sheets, carried)
                     : poured(piece, dip, kept, stockDensity, c);
             if (!set.dipped) {
-                tank.pour(set.lift, v.of(couched), sheets, carried, null, 0);
+                tank.pour(set.lift, couched, sheets, carried, null, 0);
             }
             double all = 0;
             for (double sheet : sheets) {
@@ -239,19 +234,19 @@ public final class FillingVat {
     }
 
     /** A sheet that leaves the vat wetter than what was lifted would take more water away than there is. */
-    private void requireDrier(boolean dips, PreparingStock.Kept kept, double c, Values v) {
+    private void requireDrier(boolean dips, PreparingStock.Kept kept, double couched, double c) {
         double lifted = (dips ? stock.vatConsistency() : c) * kept.fibre() * (1 + kept.load());
-        if (v.of(couched) <= lifted) {
+        if (couched <= lifted) {
             throw Refused.of(
                     "vat.sheet-wetter-than-vat",
-                    "recipe " + stock.name() + ": solids of the couched sheet: " + Digits.percent(v.of(couched))
+                    "recipe " + stock.name() + ": solids of the couched sheet: " + Digits.percent(couched)
                             + ", no more than the " + Digits.percent(lifted)
                             + " that is lifted with the mould. A sheet drains;"
-                            + " check the value of web.solids-couched and the consistency of the recipe.",
+                            + " check the value of web.couched-per-retention and the consistency of the recipe.",
                     "recipe",
                     stock.name(),
                     "given",
-                    v.of(couched),
+                    couched,
                     "least",
                     lifted);
         }
@@ -259,7 +254,7 @@ public final class FillingVat {
 
     /** The charge of the vat, the dips and the recharges between them. */
     private Setting dipped(
-            Dip dip, double stockDensity, RunningVat tank, double[] sheets, double[][] carried, Values v) {
+            Dip dip, double stockDensity, double couched, RunningVat tank, double[] sheets, double[][] carried) {
         VatLaw law = dip.law;
         double inVat = stock.vatConsistency() * law.full();
         int events = Math.max(0, (sheets.length - 1) / dip.every);
@@ -279,7 +274,7 @@ public final class FillingVat {
             } else {
                 recharges[e - 1] = charge;
             }
-            tank.pull(count, law.lifted(), v.of(couched), sheets, carried, from);
+            tank.pull(count, law.lifted(), couched, sheets, carried, from);
         }
         return new Setting(
                 true,
@@ -346,12 +341,12 @@ public final class FillingVat {
             double stockMade,
             PreparingStock.Made made,
             PreparingStock.Kept kept,
+            double couched,
             Values v,
             @Nullable Accounts accounts,
             int batch) {
         RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock());
         double full = full(v);
-        double solids = v.of(couched);
         Sheets[] all = new Sheets[pieces.length];
         for (int p = 0; p < pieces.length; p++) {
             Setting set = settings[p];
@@ -362,10 +357,10 @@ public final class FillingVat {
                 for (int e = 0; e <= set.recharges.length; e++) {
                     int from = e * set.every;
                     tank.recharge(full, (e == 0 ? set.start : set.recharges[e - 1]).stock, accounts, batch);
-                    tank.pull(Math.min(set.every, sheets.length - from), lifted, solids, sheets, carried, from);
+                    tank.pull(Math.min(set.every, sheets.length - from), lifted, couched, sheets, carried, from);
                 }
             } else {
-                tank.pour(set.lift, solids, sheets, carried, accounts, batch);
+                tank.pour(set.lift, couched, sheets, carried, accounts, batch);
             }
             all[p] = Sheets.of(sheets, carried);
         }

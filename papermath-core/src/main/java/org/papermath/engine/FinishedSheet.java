@@ -3,6 +3,7 @@ package org.papermath.engine;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.CaliperLaw;
 import org.papermath.equation.Density;
+import org.papermath.equation.FillerLaw;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Piece;
@@ -15,10 +16,10 @@ public final class FinishedSheet {
     private final double sampleMass;
     private final double sampleArea;
     private final double densest;
-    private final double thinBelow;
-    private final Slot thinOffset;
-    private final Slot thinDensity;
+    private final Slot thinnest;
+    private final double leastCaliper;
     private final Slot standIn;
+    private final Slot fillerVolume;
     private final @Nullable Slot measuredDensity;
     private final @Nullable Slot measuredMoisture;
 
@@ -29,12 +30,22 @@ public final class FinishedSheet {
         sampleArea =
                 piece.sample().map(one -> one.width().si() * one.height().si()).orElse(Double.NaN);
         densest = known.fixed("sheet.density-most", dense);
-        thinBelow = known.fixed("sheet.thin-grammage", Scope.GENERAL);
-        thinOffset = known.slot("sheet.thin-offset");
-        thinDensity = known.slot("sheet.density-lightly-pressed", Scope.of("kozo"));
+        thinnest = known.slot("sheet.thinnest");
+        leastCaliper = known.fixed("sheet.thinnest", Scope.GENERAL);
         standIn = known.slot("sheet.density-stand-in");
+        fillerVolume = known.slot("sheet.filler-volume");
         measuredDensity = known.maybe("sheet.density-measured", measured);
         measuredMoisture = known.maybe("sheet.moisture-conditioned", measured);
+    }
+
+    /** Whether no sheet can be made as thin. */
+    boolean isTooThin(double ordered) {
+        return measuredDensity == null && ordered <= leastCaliper;
+    }
+
+    /** What no sheet is thinner than, m. */
+    double thinnest() {
+        return leastCaliper;
     }
 
     /** The density an envelope is laid out with where nobody knows it. */
@@ -66,11 +77,12 @@ public final class FinishedSheet {
     }
 
     /** Density, kg/m³; not a number where nobody knows it. */
-    double density(PreparingStock.State state, double pressure, Values v) {
+    double density(PreparingStock.State state, double fillerShare, double pressure, Values v) {
         if (measuredDensity != null) {
             return v.of(measuredDensity);
         }
-        return state.density().density(pressure, densest);
+        double unfilled = state.density().density(pressure, densest);
+        return fillerShare > 0 ? new FillerLaw(fillerShare, v.of(fillerVolume)).density(unfilled) : unfilled;
     }
 
     /** Where the density of a fibre is not known an envelope still has to be laid out. */
@@ -82,12 +94,12 @@ public final class FinishedSheet {
     double caliper(double grammage, double density, Values v) {
         return measuredDensity != null
                 ? Density.caliper(grammage, density)
-                : new CaliperLaw(thinBelow, v.of(thinOffset), v.of(thinDensity)).caliper(grammage, density);
+                : new CaliperLaw(v.of(thinnest)).caliper(grammage, density);
     }
 
     /** The density that scale and micrometer give. */
     double apparent(double grammage, double density, double caliper) {
-        return measuredDensity != null || grammage >= thinBelow ? density : Density.of(grammage, caliper);
+        return measuredDensity != null ? density : Density.of(grammage, caliper);
     }
 
     /** The conditioned grammage that was ordered, or that a thickness or a sample asks for. */
@@ -96,7 +108,7 @@ public final class FinishedSheet {
             return grammage;
         }
         if (!Double.isNaN(caliper)) {
-            return caliper * density;
+            return (measuredDensity != null ? caliper : new CaliperLaw(v.of(thinnest)).solid(caliper)) * density;
         }
         // A sample is weighed in the air of the studio: back to oven-dry, then to the air of the order.
         double solids = sampleMass / (1 + state.roomRatio()) / sampleArea;

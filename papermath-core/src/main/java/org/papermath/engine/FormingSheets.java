@@ -42,7 +42,6 @@ public final class FormingSheets {
     private final Slot matRetention;
     private final Slot endShare;
     private final Slot suction;
-    private final Slot couched;
     private final Slot wall;
     private final Slot sheetTimeSmall;
     private final Slot sheetTimeLarge;
@@ -121,7 +120,6 @@ public final class FormingSheets {
         matRetention = known.slot("drainage.mat-retention", workshop.vat);
         endShare = known.slot("drainage.end-share", workshop.vat);
         suction = known.slot("drainage.suction-factor", workshop.vat);
-        couched = known.slot("web.solids-couched", workshop.vat);
         wall = known.slot("fibre.cell-wall-density");
         largeSheet = known.slot("labour.large-sheet");
     }
@@ -143,8 +141,8 @@ public final class FormingSheets {
     }
 
     /** Moisture ratio of a sheet as it leaves the mould. */
-    double couchedRatio(Values v) {
-        return Moisture.ratioOfSolids(v.of(couched));
+    static double couchedRatio(PreparingStock.State state) {
+        return Moisture.ratioOfSolids(state.couchedSolids());
     }
 
     // ------------------------------------------------------------------------------------------------ what to do
@@ -265,16 +263,6 @@ public final class FormingSheets {
         return WetWeb.thickness(formed, couchedRatio, v.of(wall), workshop.waterDensity);
     }
 
-    /** Solids of a sheet as it leaves the mould. */
-    double couchedSolids(Values v) {
-        return v.of(couched);
-    }
-
-    /** Mass of a sheet as it leaves the mould. */
-    double couchedMass(double solids, Values v) {
-        return solids / v.of(couched);
-    }
-
     /** Time to drain, s; not a number where the stuff is too slow to tell. */
     double drainTime(
             boolean dipped, PreparingStock.State state, PreparingStock.Kept kept, double fibreGrammage, Values v) {
@@ -287,6 +275,8 @@ public final class FormingSheets {
         double depth = Drainage.depth(fibreGrammage, kept.fibre(), perVolume);
         double alpha = Freeness.alphaOfSchopperRiegler(
                 Math.max(sr, v.of(waterReading)), v.of(resistanceFactor), v.of(waterReading), v.of(resistanceExponent));
+        // Filler in the mat is in the way of the water as so much fibre would be.
+        alpha *= 1 + kept.particleLoad();
         return new DrainageLaw(v.of(endShare), v.of(matRetention), v.of(wireResistance), v.of(suction))
                 .time(depth, alpha, perVolume, workshop.waterViscosity, workshop.waterDensity);
     }

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
 import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
 
@@ -43,6 +44,14 @@ public final class Known {
     @Nullable
     Slot maybe(String id, Scope scope) {
         Optional<Assumption> found = store.find(id, scope);
+        return found.isPresent() ? slot(found.get()) : null;
+    }
+
+    /** The slot of a value that was measured or given here; null where only the table has one. */
+    @Nullable
+    Slot own(String id, Scope scope) {
+        Optional<Assumption> found =
+                store.find(id, scope).filter(one -> one.basis() == Basis.MEASURED_HERE || one.basis() == Basis.GIVEN);
         return found.isPresent() ? slot(found.get()) : null;
     }
 

@@ -1,6 +1,7 @@
 package org.papermath.engine;
 
 import java.util.Optional;
+import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Scope;
@@ -8,6 +9,7 @@ import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
 /** One piece of the order on its way through the stages. */
@@ -69,6 +71,7 @@ public final class PieceWork {
         cutting = new CuttingAndFolding(known, piece, forming);
         envelope = isEnvelope ? new MakingEnvelopes(known, piece, piece.style().orElseThrow(), scope) : null;
         requireDensity();
+        requireThickness();
     }
 
     private static @Nullable Dryer dryer(Piece piece, Studio studio) {
@@ -107,6 +110,24 @@ public final class PieceWork {
                     "member",
                     "caliper");
         }
+    }
+
+    /** No sheet is thinner than the single fibres it is made of. */
+    private void requireThickness() {
+        piece.caliper().filter(caliper -> finished.isTooThin(caliper.si())).ifPresent(caliper -> {
+            Amount<Length> least = Kinds.LENGTH.ofSi(finished.thinnest(), "um");
+            throw Refused.of(
+                    "piece.too-thin",
+                    "piece " + piece.name() + ": a thickness of " + caliper + " is ordered; single fibres make a sheet"
+                            + " thicker than " + least + ". Order a grammage, or measure such a sheet and give its"
+                            + " density.",
+                    "piece",
+                    piece.name(),
+                    "given",
+                    caliper.toString(),
+                    "least",
+                    least.toString());
+        });
     }
 
     boolean isEnvelope() {
@@ -221,20 +242,22 @@ public final class PieceWork {
             height = piece.height().map(Amount::si).orElse(Double.NaN);
         } else {
             PreparingStock.State heldState = states[held.batch];
-            double heldDensity = held.finished.density(heldState, Pressing.pressure(settings.press(held.index)), v);
+            double heldDensity = held.finished.density(
+                    heldState, kepts[held.batch].fillerShare(), Pressing.pressure(settings.press(held.index)), v);
             double heldCaliper = held.finished.target(heldState, kepts[held.batch], heldDensity, v)
                     / held.finished.known(heldDensity, v);
             enveloped = envelope.decide(
                     settings.size(held.index),
                     held.cutting.layers(),
                     heldCaliper,
-                    target(state, kept, dense, v) / finished.known(density(state, dense, v), v));
+                    target(state, kept, dense, v) / finished.known(density(state, kept, dense, v), v));
             width = enveloped.blankWidth();
             height = enveloped.blankHeight();
         }
         // Only sheets taken out of the press below the onset of shrinkage would shrink less, so the couched ratio will
         // do here.
-        double[] shrink = drying.shrinkage(state, forming.couchedRatio(v), drying.endRatio(state, v), v);
+        double[] shrink = drying.shrinkage(
+                state, kept.fillerShare(), FormingSheets.couchedRatio(state), drying.endRatio(state, v), v);
         double dryGrammage =
                 target / finished.conditioned(state, kept.load(), kept.particleLoad(), v) / (1 + sizing.gain(v));
         FormingSheets.Setting sheet =
@@ -242,19 +265,19 @@ public final class PieceWork {
         return new Sheet(cutting.decide(width, height), enveloped, sheet, pressed ? pressing.decide(sheet, v) : null);
     }
 
-    private double density(PreparingStock.State state, boolean pressed, Values v) {
-        return finished.density(state, pressed ? v.of(pressing.wish()) : 0, v);
+    private double density(PreparingStock.State state, PreparingStock.Kept kept, boolean pressed, Values v) {
+        return finished.density(state, kept.fillerShare(), pressed ? v.of(pressing.wish()) : 0, v);
     }
 
     private double target(PreparingStock.State state, PreparingStock.Kept kept, boolean pressed, Values v) {
-        return finished.target(state, kept, density(state, pressed, v), v);
+        return finished.target(state, kept, density(state, kept, pressed, v), v);
     }
 
     /** Posts, dryer loads, blotter changes and the size bath, once the sheets are known. */
     void decideHandling(Settings settings, PreparingStock.State state, Values v) {
         FormingSheets.Setting sheet = settings.sheet(index);
         double pressed = pressing.ratioAfter(
-                settings.press(index), forming.couchedRatio(v), state, sheet.solids() / sheet.area(), v);
+                settings.press(index), FormingSheets.couchedRatio(state), state, sheet.solids() / sheet.area(), v);
         settings.set(
                 index,
                 posts.decide(sheet, v),
@@ -289,16 +312,17 @@ public final class PieceWork {
         double particles = kept.load() > 0 ? load * kept.particleLoad() / kept.load() : 0;
         double wet = sheet.area();
         double formed = solids / wet;
-        double couchedRatio = forming.couchedRatio(v);
+        double couchedRatio = FormingSheets.couchedRatio(state);
         double pressed = pressing.ratioAfter(press, couchedRatio, state, formed, v);
         double equilibrium = state.roomRatio();
         double end = drying.endRatio(state, v);
-        double[] shrink = drying.shrinkage(state, pressed, end, v);
+        double filler = particles / (1 + load);
+        double[] shrink = drying.shrinkage(state, filler, pressed, end, v);
         double dryArea = wet * (1 - shrink[0]) * (1 - shrink[1]);
         double gain = sizing.gain(v);
         double moist = finished.conditioned(state, load, particles, v);
         double grammage = solids * (1 + gain) * moist / dryArea;
-        double density = finished.density(state, Pressing.pressure(press), v);
+        double density = finished.density(state, filler, Pressing.pressure(press), v);
         double caliper = Double.isNaN(density) ? Double.NaN : finished.caliper(grammage, density, v);
         // What scale and micrometer would give, with what single fibres do in a thin sheet.
         double apparent = Double.isNaN(density) ? Double.NaN : finished.apparent(grammage, density, caliper);
@@ -324,7 +348,7 @@ public final class PieceWork {
                         * rejects.ofSheets(press != null, v)
                         * rejects.ofPieces(v));
         out.set(PieceFigure.MAT, index, forming.mat(formed, couchedRatio, v));
-        out.set(PieceFigure.COUCHED, index, forming.couchedMass(solids, v));
+        out.set(PieceFigure.COUCHED, index, solids / state.couchedSolids());
         out.set(PieceFigure.DRAIN, index, forming.drainTime(settings.vat(index).dipped(), state, kept, fibre / wet, v));
         out.set(PieceFigure.SOLIDS, index, org.papermath.equation.Moisture.solidsOfRatio(pressed));
         double filling = drying.filling(n, solids);
@@ -351,7 +375,7 @@ public final class PieceWork {
         out.set(PieceFigure.SHRINK_ACROSS, index, shrink[1]);
         out.set(PieceFigure.LIGHTEST, index, run.lightest() / solids);
         out.set(PieceFigure.HEAVIEST, index, run.heaviest() / solids);
-        out.set(PieceFigure.POST_MASS, index, posts.mass(settings.posts(index), solids, forming.couchedSolids(v), v));
+        out.set(PieceFigure.POST_MASS, index, posts.mass(settings.posts(index), solids, state.couchedSolids(), v));
         out.set(PieceFigure.POST_HEIGHT, index, posts.height(settings.posts(index), v));
         out.set(PieceFigure.HOURS, index, hours(settings, v).all());
         if (accounts != null) {

@@ -9,6 +9,7 @@ import org.papermath.equation.DensityLaw;
 import org.papermath.equation.Freeness;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.ShrinkageLaw;
+import org.papermath.equation.Sorption;
 import org.papermath.equation.SorptionLaw;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Scope;
@@ -62,6 +63,9 @@ public final class PreparingStock {
     private final double leastLoad;
     private final double fullLoad;
     private final Slot sorptionSlope;
+    private final Slot desorption;
+    private final @Nullable Slot couched;
+    private final Slot couchedPerRetention;
     private final Slot shrinkSlope;
     private final Slot shrinkIntercept;
     private final Slot shrinkOnset;
@@ -203,6 +207,7 @@ public final class PreparingStock {
      * @param beating how far beating has brought it, the mean by mass of its fibres, from 0 to 1
      * @param drainability °SR
      * @param waterRetention water retention value
+     * @param couchedSolids solids of a sheet as it leaves the vat
      * @param freeShrinkage linear, without restraint
      * @param density of the sheet by the pressure on it; of not a number where a fibre has none
      * @param referenceRatio moisture ratio of the fibre in the air of the order
@@ -212,6 +217,7 @@ public final class PreparingStock {
             double beating,
             double drainability,
             double waterRetention,
+            double couchedSolids,
             double freeShrinkage,
             DensityLaw density,
             double referenceRatio,
@@ -225,7 +231,12 @@ public final class PreparingStock {
      * @param load additives that stay in the sheet, over fibre
      * @param particleLoad those of them that are mineral and hold no water
      */
-    record Kept(double fibre, double[] additives, double load, double particleLoad) {}
+    record Kept(double fibre, double[] additives, double load, double particleLoad) {
+        /** Minerals over the oven-dry sheet. */
+        double fillerShare() {
+            return particleLoad / (1 + load);
+        }
+    }
 
     /**
      * What to weigh and to make.
@@ -338,6 +349,9 @@ public final class PreparingStock {
         leastLoad = known.fixed("beater.load-range-low", Scope.GENERAL);
         fullLoad = Math.min(ratedLoad, usual * trough * workshop.waterDensity);
         sorptionSlope = known.slot("sorption.temperature-slope");
+        desorption = known.slot("sorption.desorption-offset");
+        couched = known.own("web.solids-couched", workshop.vat);
+        couchedPerRetention = known.slot("web.couched-per-retention", workshop.vat);
         beatingLoad = known.slot("labour.beating-load");
         additiveLoad = known.slot("labour.additive-load");
     }
@@ -489,10 +503,19 @@ public final class PreparingStock {
                 Beating.mean(shares, states),
                 mixed(shares, numbers, v),
                 waterRetention,
+                couched == null ? Moisture.solidsOfRatio(v.of(couchedPerRetention) * waterRetention) : v.of(couched),
                 freeShrinkage,
                 density.law(states, v),
-                SorptionLaw.at(workshop.referenceCelsius, reference, middle, slope),
-                SorptionLaw.at(workshop.roomCelsius, room, middle, slope));
+                fromWetSide(
+                        SorptionLaw.at(workshop.referenceCelsius, reference, middle, slope),
+                        workshop.referenceHumidity,
+                        v),
+                fromWetSide(SorptionLaw.at(workshop.roomCelsius, room, middle, slope), workshop.roomHumidity, v));
+    }
+
+    /** Sheets come to the air wet, so they hold a little more than sheets that come to it dry. */
+    private double fromWetSide(double ratio, double humidity, Values v) {
+        return Sorption.desorption(ratio, v.of(desorption), humidity);
     }
 
     /** The state of every fibre: by the hours in the beater, or by the drainability of the whole. */

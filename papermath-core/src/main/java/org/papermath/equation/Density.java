@@ -32,12 +32,4 @@ public final class Density {
     public static double caliper(double grammage, double density) {
         return grammage / density;
     }
-
-    /**
-     * Caliper (m) of a sheet so thin that single fibres set it: {@code t0 + W/rho}. For below about 10 g/m2; there it
-     * lies a step above {@link #caliper}.
-     */
-    public static double thinSheetCaliper(double grammage, double offset, double density) {
-        return offset + grammage / density;
-    }
 }

@@ -16,9 +16,12 @@ public final class Sorption {
         return monolayer * c * ka / ((1 - ka) * (1 - ka + c * ka));
     }
 
-    /** Moisture ratio of a sheet that came to the air from the wet side, at mid humidity. */
-    public static double desorption(double adsorption, double offset) {
-        return adsorption + offset;
+    /**
+     * Moisture ratio of a sheet that came to the air from the wet side: above that from the dry side by an offset stated
+     * at middle humidity, which goes to nothing in dry and in saturated air.
+     */
+    public static double desorption(double adsorption, double offset, double activity) {
+        return adsorption + offset * 4 * activity * (1 - activity);
     }
 
     /** Moisture ratio at another temperature by a straight slope (per K), stated at 50 % relative humidity. */

@@ -138,7 +138,7 @@ public final class SorptionModel {
 
     /**
      * Returns the model of paper that comes to the air from the wet side, as in drying: higher by the desorption
-     * offset, which is that of mid humidity.
+     * offset, which is stated at mid humidity and goes to nothing in dry and in saturated air.
      *
      * @return the model
      */
@@ -221,7 +221,7 @@ public final class SorptionModel {
             middle += part.share() * part.law().ratio(SorptionLaw.MIDDLE);
         }
         double there = SorptionLaw.at(kelvin - ZERO_CELSIUS, ratio, middle, slope);
-        return Sorption.desorption(factor * there, offset);
+        return Sorption.desorption(factor * there, offset, activity);
     }
 
     /**
@@ -295,8 +295,8 @@ public final class SorptionModel {
     }
 
     /**
-     * Calibrates the isotherm of a material by one oven-dry weighing: the monolayer is scaled so that the curve meets
-     * it.
+     * Calibrates the isotherm of a material by one oven-dry weighing of a sheet that came to the air from the wet side,
+     * as sheets do: the monolayer is scaled so that the curve meets it.
      *
      * @param assumptions the store
      * @param scope the material
@@ -327,8 +327,8 @@ public final class SorptionModel {
         Assumption monolayer = assumptions.get("sorption.monolayer", scope);
         SorptionModel model = from(assumptions, scope);
         double stated = model.ratioSi(air.humidity().si(), SorptionLaw.STATED_CELSIUS + ZERO_CELSIUS);
-        // The step with temperature does not change with the monolayer, only the rest is scaled.
-        double warmth = model.ratio(air).si() - stated;
+        // The steps with temperature and from the wet side do not change with the monolayer, only the rest is scaled.
+        double warmth = model.fromWetSide().ratio(air).si() - stated;
         double ratio = wet / dry - 1;
         double scale = Math.max(0.05, (ratio - warmth) / stated);
         double error = Math.hypot(inAir.error().si() / dry, ovenDry.error().si() * wet / (dry * dry));

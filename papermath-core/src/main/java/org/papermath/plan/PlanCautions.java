@@ -172,13 +172,13 @@ final class PlanCautions {
     }
 
     private String press() {
-        Optional<PiecePlan.Pressing> most = pieces.stream()
+        Optional<PressingPlan> most = pieces.stream()
                 .flatMap(piece -> piece.pressStage().optional().stream())
                 .reduce((one, other) -> other.force().si() > one.force().si() ? other : one);
         if (most.isEmpty()) {
             return "";
         }
-        PiecePlan.Pressing hardest = most.get();
+        PressingPlan hardest = most.get();
         Press.Allowed allowed = hardest.press().allowed(studio.assumptions());
         return "up to " + hardest.force() + " is set, never over " + allowed.force() + ", what the "
                 + allowed.weakest().name() + " as weakest part allows";

@@ -39,6 +39,9 @@ import org.papermath.text.Digits;
 
 /** What a plan should not be read without. */
 final class PlanNotices {
+    /** Loads that gain more than this over a full one are told of. */
+    private static final double PART_LOAD = 1.2;
+
     /** A note names so many unused values and counts the others; all are among its arguments. */
     private static final int MOST_NAMED = 8;
 
@@ -208,6 +211,22 @@ final class PlanNotices {
                             Scope.at(studio.beater().get().name()))
                     .ifPresent(one -> add(one.about("batch", name)));
             double share = settings.stock(b).loadOvenDry() / batch.fullLoad();
+            double gain = batch.gain(settings.stock(b));
+            if (gain > PART_LOAD) {
+                double hours = recipe.beating().si() / 3600;
+                note(
+                        "beater.part-load",
+                        of + "each load is " + Digits.percent(share) + " of a full one and is beaten the faster: "
+                                + Digits.three(hours) + " h do what " + Digits.three(hours * gain)
+                                + " h do in a full beater. If the recipe means a full one, beat "
+                                + Digits.three(hours / gain) + " h.",
+                        "batch",
+                        name,
+                        "share",
+                        share,
+                        "hours",
+                        hours / gain);
+            }
             if (share < limit("beater.load-range-low")) {
                 note(
                         "beater.small-load",
@@ -565,7 +584,7 @@ final class PlanNotices {
 
     private void envelope(PiecePlan read, String of) {
         String name = read.name();
-        PiecePlan.EnvelopePlan envelope = read.envelope();
+        EnvelopePlan envelope = read.envelope();
         if (envelope.playAlong().likely().si() < 0
                 || envelope.playAcross().likely().si() < 0) {
             warn(

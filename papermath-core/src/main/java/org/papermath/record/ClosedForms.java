@@ -751,7 +751,7 @@ final class ClosedForms {
                     dried.faces(),
                     Kinds.MOISTURE_RATIO.ofSi(start, "g/g"),
                     Kinds.MOISTURE_RATIO.ofSi(end, "g/g"),
-                    SorptionModel.from(store, furnish()).ratio(dried.air()));
+                    SorptionModel.from(store, furnish()).fromWetSide().ratio(dried.air()));
             return DryingModel.calibrate(store, dryer, batch, dried.time(), dried.air());
         }
 
@@ -865,7 +865,7 @@ final class ClosedForms {
                             sheet.mass().value(),
                             sheet.width().value(),
                             sheet.height().value())
-                    .in(sheet.air(), SorptionModel.from(store, furnish()))
+                    .in(sheet.air(), SorptionModel.from(store, furnish()).fromWetSide())
                     .conditioned()
                     .grammage();
             double error = Math.hypot(

@@ -56,8 +56,6 @@ public final class DensityModel {
     private static final String LIGHTLY = "sheet.density-lightly-pressed";
     private static final List<String> IDS =
             List.of(UNBEATEN, BEATEN, LIGHTLY, "sheet.density-exponent", "sheet.density-saturation-pressure");
-    private static final double NEARLY_THIN_LOW = 0.008;
-    private static final double NEARLY_THIN_HIGH = 0.012;
     private static final double FREENESS_500 =
             Kinds.CANADIAN_FREENESS.of(500, "mL_CSF").si();
 
@@ -245,12 +243,8 @@ public final class DensityModel {
                 && store.find(BEATEN, scope).isPresent();
     }
 
-    /** The density in a thin sheet is that of lightly pressed kozo. */
     private static CaliperLaw calipers(Assumptions store) {
-        return new CaliperLaw(
-                store.si("sheet.thin-grammage", Scope.GENERAL),
-                store.si("sheet.thin-offset", Scope.GENERAL),
-                store.si(LIGHTLY, Scope.of("kozo")));
+        return new CaliperLaw(store.si("sheet.thinnest", Scope.GENERAL));
     }
 
     /**
@@ -267,7 +261,7 @@ public final class DensityModel {
     }
 
     /**
-     * Returns density and caliper: {@code t = W/rho}, below 10 g/m² {@code t = t0 + W/rho}. Finishing thins the sheet
+     * Returns density and caliper: {@code t = w + t0 exp(-w/t0)} with {@code w = W/rho}. Finishing thins the sheet
      * ({@code sheet.thickness-factor}) and stretches it ({@code sheet.grammage-factor}), so glazing makes it denser by
      * 0.933/0.77.
      *
@@ -318,7 +312,7 @@ public final class DensityModel {
         for (Part part : parts) {
             uses.add(new Bands.Use(part.scope(), IDS));
         }
-        uses.add(Bands.Use.of(Scope.GENERAL, "sheet.thin-offset"));
+        uses.add(Bands.Use.of(Scope.GENERAL, "sheet.thinnest"));
         if (finish != Finish.NONE) {
             uses.add(Bands.Use.of(Scope.of(finish.subject), "sheet.thickness-factor", "sheet.grammage-factor"));
         }
@@ -327,12 +321,7 @@ public final class DensityModel {
 
     private double caliper(Assumptions store, double grammage, double pressure, BeatingState beating, Finish finish) {
         double finished = finish == Finish.NONE ? 1 : store.si("sheet.thickness-factor", Scope.of(finish.subject));
-        CaliperLaw law = calipers(store);
-        // A thin sheet does not ask for the density of its furnish.
-        return finished
-                * (law.isThin(grammage)
-                        ? law.thin(grammage)
-                        : law.caliper(grammage, density(store, pressure, beating)));
+        return finished * calipers(store).caliper(grammage, density(store, pressure, beating));
     }
 
     private List<Notice> notices(
@@ -344,18 +333,7 @@ public final class DensityModel {
             Amount<ApparentDensity> density,
             Amount<Grammage> finished) {
         List<Notice> notices = new ArrayList<>();
-        if (w >= NEARLY_THIN_LOW && w <= NEARLY_THIN_HIGH) {
-            Amount<Length> one = Kinds.LENGTH.ofSi(calipers(assumptions).thin(w), "mm");
-            Amount<Length> other = Kinds.LENGTH.ofSi(Density.caliper(w, density(assumptions, p, beating)), "mm");
-            notices.add(Notice.note(
-                    "density.thin-step",
-                    "Around 10 g/m² the rule for thin sheets gives " + one + " and the density " + other
-                            + "; the truth is between them.",
-                    "thin",
-                    one.toString(),
-                    "density",
-                    other.toString()));
-        } else if (SheetNotices.isThin(w, assumptions::si)) {
+        if (SheetNotices.isThin(w, assumptions::si)) {
             notices.add(SheetNotices.thin(Kinds.GRAMMAGE.ofSi(w, "g/m2"), assumptions::si));
         }
         SheetNotices.doubtful(density, assumptions::si, scope).ifPresent(notices::add);
@@ -493,10 +471,12 @@ public final class DensityModel {
                 assumptions.si("sheet.grammage-thin", Scope.GENERAL),
                 2);
         double t = Kinds.LENGTH.siAboveZero(caliper.value(), "caliper of the measured sheet");
-        double measured = Density.of(w, t);
+        // What single fibres add to the thickness is not the bulk of the sheet.
+        double solid = calipers(assumptions).solid(t);
+        double measured = Density.of(w, Double.isNaN(solid) ? t : solid);
         double least = assumptions.si("sheet.density-doubtful-low", scope) / 2;
         double most = assumptions.si("sheet.density-most", scope);
-        if (measured < least || measured > most) {
+        if (Double.isNaN(solid) || measured < least || measured > most) {
             throw Refused.of(
                     "density.calibration",
                     "density of the measured sheet: " + Kinds.DENSITY.ofSi(Math.min(measured, 25000), "kg/m3")

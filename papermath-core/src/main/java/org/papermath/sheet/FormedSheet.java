@@ -7,12 +7,14 @@ import javax.measure.quantity.Mass;
 import org.papermath.air.Air;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Solids;
+import org.papermath.quantity.WaterRetention;
 import org.papermath.shape.Shrinkage;
 
 /** A sheet on the mould that has stopped dripping. Immutable. */
@@ -218,7 +220,7 @@ public final class FormedSheet extends Sheet {
     }
 
     /**
-     * Couches the sheet at the usual solids ({@code web.solids-couched}).
+     * Couches the sheet at the usual solids ({@code web.solids-couched}), where nothing is known of its stuff.
      *
      * @param assumptions where the solids are looked up
      * @param scope where it is couched, for example {@code Scope.at(vat.name())}
@@ -227,6 +229,29 @@ public final class FormedSheet extends Sheet {
      */
     public CouchedSheet couched(Assumptions assumptions, Scope scope) {
         return couched(assumptions.amount("web.solids-couched", scope, Kinds.SOLIDS));
+    }
+
+    /**
+     * Couches the sheet at the solids its stuff leaves the vat with: {@code M = c WRV}, water over oven-dry mass. What
+     * was measured at this vat, {@code web.solids-couched}, goes before it.
+     *
+     * @param assumptions where {@code web.couched-per-retention} is looked up
+     * @param scope where it is couched, for example {@code Scope.at(vat.name())}
+     * @param retention the water retention value of the stuff
+     * @return the couched sheet
+     * @throws Refused if the value is out of range
+     * @source the law of pressing, carried down to the pressure of couching
+     */
+    public CouchedSheet couched(Assumptions assumptions, Scope scope, Quantity<WaterRetention> retention) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        double held = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
+        Basis known = assumptions.get("web.solids-couched", scope).basis();
+        if (known == Basis.MEASURED_HERE || known == Basis.GIVEN) {
+            return couched(assumptions, scope);
+        }
+        double left = assumptions.si("web.couched-per-retention", scope) * held * ovenDrySi();
+        return new CouchedSheet(fibre, additives, minerals, left, width, height, Math.max(0, water - left));
     }
 
     /**

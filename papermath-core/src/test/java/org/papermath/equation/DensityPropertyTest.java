@@ -42,6 +42,13 @@ class DensityPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 150, max = 1400) double density) {
         double caliper = Density.caliper(grammage, density);
         assertThat(Density.of(grammage, caliper)).isCloseTo(density, withinPercentage(1e-10));
-        assertThat(Density.thinSheetCaliper(grammage, 0.013e-3, density)).isGreaterThan(caliper);
+        // One smooth law: never thinner for being heavier, and one grammage for every thickness it can have.
+        CaliperLaw law = new CaliperLaw(0.019e-3);
+        double thick = law.caliper(grammage, density);
+        assertThat(thick).isGreaterThanOrEqualTo(caliper).isGreaterThan(0.019e-3);
+        assertThat(law.caliper(grammage * 1.01, density)).isGreaterThanOrEqualTo(thick);
+        if (caliper > 0.004e-3) {
+            assertThat(law.solid(thick)).isCloseTo(caliper, withinPercentage(1e-6));
+        }
     }
 }

@@ -109,7 +109,7 @@ class SorptionCheckValuesTest {
         assertThat(slope / cold * gab("cotton", 0.5)).isBetween(-0.0005, -0.0003);
         assertThat(Sorption.atTemperature(cold, slope, 35, 20)).isCloseTo(warm, within(1e-12));
         assertThat(Sorption.atTemperature(0.06, -0.0004, 30, 20)).isCloseTo(0.056, within(1e-12));
-        assertThat(Sorption.desorption(0.06, 0.010)).isCloseTo(0.070, within(1e-12));
+        assertThat(Sorption.desorption(0.06, 0.010, 0.5)).isCloseTo(0.070, within(1e-12));
     }
 
     /** 6.5 % wet basis, a common figure for air-dry paper, is met at these humidities. */

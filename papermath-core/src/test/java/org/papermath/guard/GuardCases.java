@@ -5,6 +5,7 @@ import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.kilonewtons;
 import static org.papermath.quantity.Amounts.litres;
+import static org.papermath.quantity.Amounts.micrometres;
 import static org.papermath.quantity.Amounts.mm;
 
 import java.time.LocalDate;
@@ -552,6 +553,16 @@ final class GuardCases {
                                         .build())
                                 .piece(cards().build())
                                 .build(),
+                        full().build()));
+        cases.put(
+                "thinner-than-fibres",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.KOZO),
+                                Piece.of("cards", 40, "recipe")
+                                        .size(mm(100), mm(150))
+                                        .caliper(micrometres(15))
+                                        .build()),
                         full().build()));
         cases.put(
                 "no-such-dryer",

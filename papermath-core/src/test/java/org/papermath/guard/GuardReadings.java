@@ -21,13 +21,21 @@ import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.BatchPlan.AdditiveToWeigh;
 import org.papermath.plan.BatchPlan.FibreLine;
+import org.papermath.plan.DryingPlan;
+import org.papermath.plan.EnvelopePlan;
+import org.papermath.plan.MailPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
-import org.papermath.plan.PiecePlan.Recharge;
+import org.papermath.plan.PostsPlan;
+import org.papermath.plan.PourPlan;
+import org.papermath.plan.PressingPlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
+import org.papermath.plan.SizingPlan;
 import org.papermath.plan.Stage;
 import org.papermath.plan.ToBuy;
+import org.papermath.plan.VatPlan;
+import org.papermath.plan.VatPlan.Recharge;
 import org.papermath.quantity.Amount;
 
 /**
@@ -189,41 +197,41 @@ final class GuardReadings {
             piece("sheet.mat", Work.SHEET, PiecePlan::matThickness),
             piece("sheet.couched-mass", Work.SHEET, PiecePlan::couchedMass),
             piece("vat.done", Work.VAT, piece -> piece.vatStage().isDone()),
-            piece("vat.consistency", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::consistency)),
-            piece("vat.stock", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::stock)),
-            piece("vat.water", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::water)),
-            piece("vat.bail", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::bail)),
-            piece("vat.lift", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::lift)),
-            piece("vat.every", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::every)),
-            piece("vat.lightest", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::lightest)),
-            piece("vat.heaviest", Work.VAT, piece -> piece.vatStage().map(PiecePlan.VatPlan::heaviest)),
+            piece("vat.consistency", Work.VAT, piece -> piece.vatStage().map(VatPlan::consistency)),
+            piece("vat.stock", Work.VAT, piece -> piece.vatStage().map(VatPlan::stock)),
+            piece("vat.water", Work.VAT, piece -> piece.vatStage().map(VatPlan::water)),
+            piece("vat.bail", Work.VAT, piece -> piece.vatStage().map(VatPlan::bail)),
+            piece("vat.lift", Work.VAT, piece -> piece.vatStage().map(VatPlan::lift)),
+            piece("vat.every", Work.VAT, piece -> piece.vatStage().map(VatPlan::every)),
+            piece("vat.lightest", Work.VAT, piece -> piece.vatStage().map(VatPlan::lightest)),
+            piece("vat.heaviest", Work.VAT, piece -> piece.vatStage().map(VatPlan::heaviest)),
             piece("vat.recharge.after", Work.VAT, each(GuardReadings::recharges, Recharge::afterSheet)),
             piece("vat.recharge.stock", Work.VAT, each(GuardReadings::recharges, Recharge::stock)),
             piece("vat.recharge.water", Work.VAT, each(GuardReadings::recharges, Recharge::water)),
             piece("vat.recharge.bail", Work.VAT, each(GuardReadings::recharges, Recharge::bail)),
-            piece("vat.pour", Work.VAT, piece -> piece.pourStage().map(PiecePlan.Pour::stock)),
+            piece("vat.pour", Work.VAT, piece -> piece.pourStage().map(PourPlan::stock)),
             piece("post.done", Work.POST_AND_PRESS, piece -> piece.postsStage().isDone()),
             piece(
                     "post.sheets",
                     Work.POST_AND_PRESS,
-                    piece -> piece.postsStage().map(PiecePlan.Posts::sheetsInPost)),
-            piece("post.count", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::posts)),
-            piece("post.felts", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::felts)),
-            piece("post.mass", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PiecePlan.Posts::mass)),
+                    piece -> piece.postsStage().map(PostsPlan::sheetsInPost)),
+            piece("post.count", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PostsPlan::posts)),
+            piece("post.felts", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PostsPlan::felts)),
+            piece("post.mass", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PostsPlan::mass)),
             piece(
                     "post.height",
                     Work.POST_AND_PRESS,
-                    piece -> piece.postsStage().map(PiecePlan.Posts::height)),
+                    piece -> piece.postsStage().map(PostsPlan::height)),
             piece("press.done", Work.POST_AND_PRESS, piece -> piece.pressStage().isDone()),
             piece(
                     "press.force",
                     Work.POST_AND_PRESS,
-                    piece -> piece.pressStage().map(PiecePlan.Pressing::force)),
+                    piece -> piece.pressStage().map(PressingPlan::force)),
             piece(
                     "press.pressure",
                     Work.POST_AND_PRESS,
-                    piece -> piece.pressStage().map(PiecePlan.Pressing::pressure)),
-            piece("press.time", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PiecePlan.Pressing::time)),
+                    piece -> piece.pressStage().map(PressingPlan::pressure)),
+            piece("press.time", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PressingPlan::time)),
             piece(
                     "press.weakest",
                     Work.POST_AND_PRESS,
@@ -232,7 +240,7 @@ final class GuardReadings {
             piece(
                     "press.limited",
                     Work.POST_AND_PRESS,
-                    piece -> piece.pressStage().map(PiecePlan.Pressing::limited)),
+                    piece -> piece.pressStage().map(PressingPlan::limited)),
             piece("press.solids", Work.POST_AND_PRESS, PiecePlan::solids),
             piece("drying.done", Work.DRYING, piece -> piece.dryingStage().isDone()),
             of(
@@ -241,19 +249,19 @@ final class GuardReadings {
                     at -> at.piece()
                             .dryingStage()
                             .map(drying -> at.plan().studio().dryers().indexOf(drying.dryer()))),
-            piece("drying.loads", Work.DRYING, piece -> piece.dryingStage().map(PiecePlan.Drying::loads)),
+            piece("drying.loads", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::loads)),
             piece(
                     "drying.blotter-changes",
                     Work.DRYING,
-                    piece -> piece.dryingStage().map(PiecePlan.Drying::blotterChanges)),
-            piece("drying.time", Work.DRYING, piece -> piece.dryingStage().map(PiecePlan.Drying::time)),
-            piece("drying.water", Work.DRYING, piece -> piece.dryingStage().map(PiecePlan.Drying::water)),
+                    piece -> piece.dryingStage().map(DryingPlan::blotterChanges)),
+            piece("drying.time", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::time)),
+            piece("drying.water", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::water)),
             piece("size.done", Work.SIZE, piece -> piece.sizingStage().isDone()),
-            piece("size.bath", Work.SIZE, piece -> piece.sizingStage().map(PiecePlan.Sizing::bath)),
-            piece("size.dry", Work.SIZE, piece -> piece.sizingStage().map(PiecePlan.Sizing::drySize)),
-            piece("size.taken", Work.SIZE, piece -> piece.sizingStage().map(PiecePlan.Sizing::taken)),
-            piece("size.gained", Work.SIZE, piece -> piece.sizingStage().map(PiecePlan.Sizing::gained)),
-            piece("size.dry-again", Work.SIZE, piece -> piece.sizingStage().map(PiecePlan.Sizing::dryAgain)),
+            piece("size.bath", Work.SIZE, piece -> piece.sizingStage().map(SizingPlan::bath)),
+            piece("size.dry", Work.SIZE, piece -> piece.sizingStage().map(SizingPlan::drySize)),
+            piece("size.taken", Work.SIZE, piece -> piece.sizingStage().map(SizingPlan::taken)),
+            piece("size.gained", Work.SIZE, piece -> piece.sizingStage().map(SizingPlan::gained)),
+            piece("size.dry-again", Work.SIZE, piece -> piece.sizingStage().map(SizingPlan::dryAgain)),
             piece("finish.width", Work.FINISH, piece -> piece.finished().width()),
             piece("finish.height", Work.FINISH, piece -> piece.finished().height()),
             piece("finish.folded-width", Work.FINISH, piece -> piece.finished().foldedWidth()),
@@ -275,43 +283,43 @@ final class GuardReadings {
             piece(
                     "envelope.blank.width",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankWidth)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::blankWidth)),
             piece(
                     "envelope.blank.height",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::blankHeight)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::blankHeight)),
             piece(
                     "envelope.inside.width",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::insideWidth)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::insideWidth)),
             piece(
                     "envelope.inside.height",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::insideHeight)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::insideHeight)),
             piece(
                     "envelope.outside.width",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::outsideWidth)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::outsideWidth)),
             piece(
                     "envelope.outside.height",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::outsideHeight)),
-            piece("envelope.seam", Work.ENVELOPE, piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::seam)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::outsideHeight)),
+            piece("envelope.seam", Work.ENVELOPE, piece -> piece.envelopeStage().map(EnvelopePlan::seam)),
             piece(
                     "envelope.play-along",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::playAlong)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::playAlong)),
             piece(
                     "envelope.play-across",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::playAcross)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::playAcross)),
             piece(
                     "envelope.share-fit",
                     Work.ENVELOPE,
-                    piece -> piece.envelopeStage().map(PiecePlan.EnvelopePlan::sharePairsFit)),
+                    piece -> piece.envelopeStage().map(EnvelopePlan::sharePairsFit)),
             piece("mail.done", Work.MAIL, piece -> piece.mailStage().isDone()),
-            piece("mail.mass", Work.MAIL, piece -> piece.mailStage().map(PiecePlan.Mailed::mass)),
-            piece("mail.thickness", Work.MAIL, piece -> piece.mailStage().map(PiecePlan.Mailed::thickness)),
+            piece("mail.mass", Work.MAIL, piece -> piece.mailStage().map(MailPlan::mass)),
+            piece("mail.thickness", Work.MAIL, piece -> piece.mailStage().map(MailPlan::thickness)),
             piece(
                     "mail.service",
                     Work.MAIL,
@@ -411,7 +419,7 @@ final class GuardReadings {
     // ------------------------------------------------------------------------------------------------ reading
 
     private static List<Recharge> recharges(PiecePlan piece) {
-        return piece.vatStage().map(PiecePlan.VatPlan::recharges).orElse(List.of());
+        return piece.vatStage().map(VatPlan::recharges).orElse(List.of());
     }
 
     private static List<Amount<?>> values(Map<String, ? extends Amount<?>> accounts) {

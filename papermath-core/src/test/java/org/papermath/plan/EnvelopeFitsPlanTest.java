@@ -56,8 +56,8 @@ class EnvelopeFitsPlanTest {
                                 .build())
                         .build(),
                 Studio.of("any").mould(Mould.of("mould", mm(420), mm(600))).build());
-        PiecePlan.Finished made = plan.piece("card").finished();
-        PiecePlan.EnvelopePlan envelope = plan.piece("envelope").envelope();
+        FinishedPiece made = plan.piece("card").finished();
+        EnvelopePlan envelope = plan.piece("envelope").envelope();
         boolean upright = style == EnvelopeStyle.OPEN_END;
         MeasuredSize lies = (upright
                         ? MeasuredSize.of(made.width().likely(), made.height().likely())

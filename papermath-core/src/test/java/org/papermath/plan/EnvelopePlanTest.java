@@ -93,7 +93,7 @@ class EnvelopePlanTest {
     void cardFitsItsEnvelope(Case one) {
         MakingPlan plan = plan(one);
         PiecePlan card = plan.piece("card");
-        PiecePlan.EnvelopePlan envelope = plan.piece("envelope").envelope();
+        EnvelopePlan envelope = plan.piece("envelope").envelope();
         // Half of the long side, then half of what is then the long side.
         double longSide = one.folds == 0 ? 210 : one.folds == 1 ? 148 : 105;
         double shortSide = one.folds == 0 ? 148 : one.folds == 1 ? 105 : 74;
@@ -116,7 +116,7 @@ class EnvelopePlanTest {
     @MethodSource("cases")
     void blankIsWhatItsFoldLinesMakeIt(Case one) {
         MakingPlan plan = plan(one);
-        PiecePlan.EnvelopePlan envelope = plan.piece("envelope").envelope();
+        EnvelopePlan envelope = plan.piece("envelope").envelope();
         double paper = plan.piece("envelope").finished().caliper().likely().in("mm");
         Scope scope = Scope.of("envelope", "rag", "envelope");
         double side = 1000 * KNOWN.si("envelope.side-flap", scope);
@@ -149,9 +149,9 @@ class EnvelopePlanTest {
     @MethodSource("cases")
     void blankIsThatOfTheEnvelopeThatIsDrawn(Case one) {
         MakingPlan plan = plan(one);
-        PiecePlan.Finished card = plan.piece("card").finished();
+        FinishedPiece card = plan.piece("card").finished();
         PiecePlan made = plan.piece("envelope");
-        PiecePlan.EnvelopePlan envelope = made.envelope();
+        EnvelopePlan envelope = made.envelope();
         double longSide = one.folds == 0 ? 210 : one.folds == 1 ? 148 : 105;
         double shortSide = one.folds == 0 ? 148 : one.folds == 1 ? 105 : 74;
         Envelope drawn = Envelope.forCard(
@@ -179,7 +179,7 @@ class EnvelopePlanTest {
         MakingPlan plan = plan(one);
         PiecePlan card = plan.piece("card");
         PiecePlan envelope = plan.piece("envelope");
-        PiecePlan.Mailed mailed = envelope.mail();
+        MailPlan mailed = envelope.mail();
         assertThat(mailed.mass().likely().in("g"))
                 .isCloseTo(
                         envelope.finished().mass().likely().in("g")

@@ -85,7 +85,7 @@ class MakingPlanTest {
             assertThat(piece.vat().lightest().in("1")).isGreaterThan(0.95);
             assertThat(piece.vat().heaviest().in("1")).isLessThan(1.05);
             int every = piece.vat().every();
-            List<PiecePlan.Recharge> recharges = piece.vat().recharges();
+            List<VatPlan.Recharge> recharges = piece.vat().recharges();
             for (int i = 0; i < recharges.size(); i++) {
                 assertThat(recharges.get(i).afterSheet())
                         .isEqualTo((i + 1) * every)
@@ -210,7 +210,7 @@ class MakingPlanTest {
                 .vat(Vat.of("tub", litres(80)))
                 .dryer(Dryer.blotters("blotters", 10))
                 .build();
-        PiecePlan.Drying drying =
+        DryingPlan drying =
                 MakingPlan.of(Sample.order(), studio).piece("leaflet").drying();
         assertThat(drying.blotterChanges()).isBetween(2, 8);
         assertThat(drying.time().likely().in("h")).isCloseTo(8.0 * drying.blotterChanges(), within(1e-9));
@@ -294,7 +294,7 @@ class MakingPlanTest {
                         .edge(Piece.Edge.DECKLE)
                         .build())
                 .build();
-        PiecePlan.Forming made =
+        FormingPlan made =
                 MakingPlan.withoutBands(order, Sample.studio()).piece("card").forming();
         assertThat(made.deckleToMake()).isTrue();
         assertThat(made.opening().height().in("mm")).isBetween(170.0, 172.0);
@@ -303,8 +303,7 @@ class MakingPlanTest {
                 .vat(Vat.of("tub", litres(80)))
                 .dryer(Dryer.boards("boards", 30))
                 .build();
-        PiecePlan.Forming owned =
-                MakingPlan.withoutBands(order, owns).piece("card").forming();
+        FormingPlan owned = MakingPlan.withoutBands(order, owns).piece("card").forming();
         assertThat(owned.deckleToMake()).isFalse();
         assertThat(owned.mould().orElseThrow().name()).isEqualTo("card mould");
         assertThat(owned.opening().height().in("mm")).isEqualTo(170.4);
@@ -329,7 +328,7 @@ class MakingPlanTest {
                 .dryer(Dryer.boards("boards", 30))
                 .build();
         MakingPlan plan = MakingPlan.of(Sample.order(), studio);
-        PiecePlan.Pressing press = plan.piece("leaflet").press();
+        PressingPlan press = plan.piece("leaflet").press();
         assertThat(press.limited()).isTrue();
         assertThat(press.weakest().name()).isEqualTo("frame");
         assertThat(press.force().in("kN")).isEqualTo(16);

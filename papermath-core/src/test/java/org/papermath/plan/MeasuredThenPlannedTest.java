@@ -291,7 +291,10 @@ class MeasuredThenPlannedTest {
     }
 
     private static Measurement.WeighedSheet weighedAsPlanned(Planned plan) {
-        double ovenDry = plan.of(PieceFigure.COUCHED) * SHIPPED.si("web.solids-couched", Scope.at("vat"));
+        double ovenDry = plan.of(PieceFigure.COUCHED)
+                / (1
+                        + SHIPPED.si("web.couched-per-retention", Scope.at("vat"))
+                                * plan.figures().of(BatchFigure.WATER_RETENTION, 0));
         return new Measurement.WeighedSheet(
                 exactly(Kinds.MASS, plan.of(PieceFigure.COUCHED)),
                 Optional.of(exactly(Kinds.MASS, ovenDry / plan.of(PieceFigure.SOLIDS))),
@@ -505,7 +508,8 @@ class MeasuredThenPlannedTest {
                 "sorption.monolayer",
                 scope,
                 1.12 * SHIPPED.get("sorption.monolayer", scope).likely());
-        double ratio = SorptionModel.from(truth, ABACA).ratio(ROOM).si();
+        double ratio =
+                SorptionModel.from(truth, ABACA).fromWetSide().ratio(ROOM).si();
         Assumptions found = SHIPPED.with(measured(
                         record(ABACA, BOARDS)
                                 .add(new Measurement.Finished(
@@ -517,7 +521,8 @@ class MeasuredThenPlannedTest {
                                         ROOM)),
                         BOARDS)
                 .get("sorption.monolayer", scope));
-        assertThat(SorptionModel.from(found, ABACA).ratio(ROOM).si()).isCloseTo(ratio, withinPercentage(100 * EXACT));
+        assertThat(SorptionModel.from(found, ABACA).fromWetSide().ratio(ROOM).si())
+                .isCloseTo(ratio, withinPercentage(100 * EXACT));
         plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.DRYING);
     }
 
@@ -550,7 +555,7 @@ class MeasuredThenPlannedTest {
     void timedDryingComesBack(Dryer dryer) {
         Scope scope = Scope.at(dryer.name());
         Assumptions truth = SHIPPED.given("drying.loft-tail", scope, 1.9);
-        var equilibrium = SorptionModel.from(SHIPPED, ABACA).ratio(ROOM);
+        var equilibrium = SorptionModel.from(SHIPPED, ABACA).fromWetSide().ratio(ROOM);
         // One timing alone is less sure than what is known without it.
         BatchRecord.Builder record = record(ABACA, dryer);
         for (double dry : new double[] {0.4, 0.45, 0.5, 0.55}) {
@@ -586,7 +591,7 @@ class MeasuredThenPlannedTest {
                 Kinds.AREA.ofSi(4),
                 Kinds.MOISTURE_RATIO.ofSi(1.6),
                 Kinds.MOISTURE_RATIO.ofSi(0.8),
-                SorptionModel.from(SHIPPED, ABACA).ratio(ROOM));
+                SorptionModel.from(SHIPPED, ABACA).fromWetSide().ratio(ROOM));
         double time = DryingModel.from(truth, Scope.at("stack"))
                 .dry(stack, batch, ROOM)
                 .hours()

@@ -155,8 +155,9 @@ class PlanAgreesWithModelsTest {
                 Arguments.of("sheet.density-saturation-pressure", Scope.of("abaca"), 120000),
                 Arguments.of("sheet.density-least-pressure", Scope.GENERAL, 700),
                 Arguments.of("sheet.density-most", Scope.GENERAL, 400),
-                Arguments.of("sheet.thin-grammage", Scope.GENERAL, 300),
-                Arguments.of("sheet.thin-offset", Scope.GENERAL, 0.005),
+                Arguments.of("sheet.thinnest", Scope.GENERAL, 0.05),
+                Arguments.of("web.couched-per-retention", Scope.at("tub"), 5),
+                Arguments.of("sorption.desorption-offset", Scope.GENERAL, 0.02),
                 Arguments.of("sheet.density-unbeaten", Scope.of("kozo"), 280),
                 Arguments.of("sheet.density-lightly-pressed", Scope.of("kozo").on(PRESS.name()), 350),
                 Arguments.of("press.reference-pressure", Scope.GENERAL, 350000),
@@ -248,7 +249,11 @@ class PlanAgreesWithModelsTest {
                 Kinds.SHEET_PRESSURE.of(0.5, "MPa"),
                 Beaten.hours(Fibres.ABACA, 3));
         own = SorptionModel.calibrate(
-                own, Scope.of("abaca"), Reading.of(grams(10.9), grams(0.01)), Reading.of(grams(10), grams(0.01)), ROOM);
+                own,
+                Fibres.ABACA.scope(),
+                Reading.of(grams(10.9), grams(0.01)),
+                Reading.of(grams(10), grams(0.01)),
+                ROOM);
         own = ShrinkageModel.calibrateDirections(
                 own, Scope.of("abaca"), Shrinkage.of(LinearShrinkage.percent(9), LinearShrinkage.percent(11)));
         for (Dryer one : List.of(dryer, loft)) {
@@ -305,10 +310,11 @@ class PlanAgreesWithModelsTest {
         close(out.of(BatchFigure.WATER_RETENTION, 0), retention);
 
         CouchedSheet couched = FormedSheet.of(
-                        Kinds.MASS.ofSi(out.of(PieceFigure.COUCHED, 0) * known.si("web.solids-couched", Scope.GENERAL)),
+                        Kinds.MASS.ofSi(out.of(PieceFigure.COUCHED, 0)
+                                / (1 + known.si("web.couched-per-retention", Scope.at("tub")) * retention)),
                         Kinds.LENGTH.ofSi(formed.openingWidth()),
                         Kinds.LENGTH.ofSi(formed.openingHeight()))
-                .couched();
+                .couched(known, Scope.at("tub"), Kinds.WATER_RETENTION.ofSi(retention));
         close(out.of(PieceFigure.COUCHED, 0), couched.mass().si());
         PressingModel pressing = PressingModel.from(known, press.isEmpty() ? Scope.GENERAL : Scope.at(press));
         PressedSheet pressed = set != null
@@ -321,7 +327,7 @@ class PlanAgreesWithModelsTest {
                 : couched.pressed(dryer instanceof Dryer.Blotters ? pressing.afterBlotterExchange() : couched.solids());
         close(out.of(PieceFigure.SOLIDS, 0), pressed.solids().si());
 
-        SorptionModel sorption = SorptionModel.from(known, furnish);
+        SorptionModel sorption = SorptionModel.from(known, furnish).fromWetSide();
         Amount<MoistureRatio> room = sorption.ratio(ROOM);
         Amount<MoistureRatio> end = Kinds.MOISTURE_RATIO.ofSi(room.si() + known.si("drying.end-margin", Scope.GENERAL));
         DryingPath path = DryingPath.from(pressed).then(Restraint.of(dryer.restraint()), end);
@@ -383,7 +389,9 @@ class PlanAgreesWithModelsTest {
                     / (c / known.si("fibre.cell-wall-density", Scope.GENERAL)
                             + (1 - c) / water.density().si());
             double fibre = out.of(PieceFigure.COUCHED, 0)
-                    * known.si("web.solids-couched", Scope.at("tub"))
+                    / (1
+                            + known.si("web.couched-per-retention", Scope.at("tub"))
+                                    * out.of(BatchFigure.WATER_RETENTION, 0))
                     / (settings.sheet(0).openingWidth() * settings.sheet(0).openingHeight());
             var depth = DrainageModel.depth(
                     Kinds.GRAMMAGE.ofSi(fibre),
@@ -423,7 +431,11 @@ class PlanAgreesWithModelsTest {
                 Pulp.ofVolume(litres(80), Kinds.CONSISTENCY.ofSi(c)),
                 Kinds.MASS.ofSi(lift),
                 Share.percent(96),
-                known.amount("web.solids-couched", Scope.at("tub"), Kinds.SOLIDS));
+                Kinds.SOLIDS.ofSi(1
+                        / (1
+                                + known.si("web.couched-per-retention", Scope.at("tub"))
+                                        * engine.forecast(settings, engine.likely())
+                                                .of(BatchFigure.WATER_RETENTION, 0))));
         Recharge table = Recharge.within(
                 charge,
                 Kinds.MASS.ofSi(0.96 * lift * c),

@@ -176,7 +176,7 @@ class PlanRegressionTest {
         put(of + "piece hours", piece.workingHours());
     }
 
-    private void vat(String of, PiecePlan.VatPlan vat) {
+    private void vat(String of, VatPlan vat) {
         put(of + "vat stock", vat.stock());
         put(of + "vat water", vat.water());
         put(of + "vat bail", vat.bail());
@@ -184,7 +184,7 @@ class PlanRegressionTest {
         put(of + "sheets to a recharge", vat.every());
         put(of + "recharges", vat.recharges().size());
         if (!vat.recharges().isEmpty()) {
-            PiecePlan.Recharge last = vat.recharges().get(vat.recharges().size() - 1);
+            VatPlan.Recharge last = vat.recharges().get(vat.recharges().size() - 1);
             put(of + "last recharge stock", last.stock());
             put(of + "last recharge water", last.water());
             put(of + "last recharge bail", last.bail());
@@ -193,7 +193,7 @@ class PlanRegressionTest {
         put(of + "heaviest", vat.heaviest());
     }
 
-    private void finished(String of, PiecePlan.Finished finished) {
+    private void finished(String of, FinishedPiece finished) {
         put(of + "width", finished.width());
         put(of + "height", finished.height());
         put(of + "grammage", finished.grammage());

@@ -92,7 +92,7 @@ class PlanStagesTest {
             assertThat(plan.toBuy().get(2 + a).mass())
                     .isEqualTo(batch.additives().get(a).productInAll());
         }
-        assertThat(plan.toBuy().get(0)).hasToString("982 g cotton rag (for fog blue)");
+        assertThat(plan.toBuy().get(0)).hasToString("976 g cotton rag (for fog blue)");
     }
 
     @Test
@@ -296,7 +296,7 @@ class PlanStagesTest {
     void surfaceSizeIsMadeTakenUpAndDriedAgain() {
         MakingPlan plan = plan(plain().sizeBath(FibreConcentration.gramsPerLitre(26)), card());
         PiecePlan piece = plan.piece("card");
-        PiecePlan.Sizing sizing = piece.sizing();
+        SizingPlan sizing = piece.sizing();
         double taken = Sample.studio().assumptions().si("size.bath-taken", Scope.GENERAL);
         double heel = Sample.studio().assumptions().si("size.bath-heel", Scope.GENERAL);
         double solids = piece.counts().sheets() * piece.forming().solids().si();
@@ -326,7 +326,7 @@ class PlanStagesTest {
     void everyDryerHasItsOwnTime() {
         Order order = order(plain().build(), card().build());
         Studio.Builder tub = Sample.bare().vat(Vat.of("tub", litres(80)));
-        PiecePlan.Drying stack = MakingPlan.of(
+        DryingPlan stack = MakingPlan.of(
                         order,
                         Sample.bare()
                                 .vat(Vat.of("tub", litres(80)))
@@ -334,7 +334,7 @@ class PlanStagesTest {
                                 .build())
                 .piece("card")
                 .drying();
-        PiecePlan.Drying slow = MakingPlan.of(
+        DryingPlan slow = MakingPlan.of(
                         order,
                         Sample.bare()
                                 .vat(Vat.of("tub", litres(80)))
@@ -345,11 +345,11 @@ class PlanStagesTest {
         assertThat(slow.time().likely().si())
                 .isCloseTo(2 * stack.time().likely().si(), within(1.0));
         assertThat(stack.blotterChanges()).isZero();
-        PiecePlan.Drying loft = MakingPlan.of(
+        DryingPlan loft = MakingPlan.of(
                         order, tub.dryer(Dryer.loft("d", 1, 100)).build())
                 .piece("card")
                 .drying();
-        PiecePlan.Drying spurs = MakingPlan.of(
+        DryingPlan spurs = MakingPlan.of(
                         order,
                         Sample.bare()
                                 .vat(Vat.of("tub", litres(80)))
@@ -419,7 +419,7 @@ class PlanStagesTest {
                         .grammage(Grammage.gsm(90))
                         .envelopeFor("note", EnvelopeStyle.SIDE_SEAM)
                         .clearance(mm(0.5)));
-        PiecePlan.EnvelopePlan envelope = tight.piece("cover").envelope();
+        EnvelopePlan envelope = tight.piece("cover").envelope();
         assertThat(envelope.sharePairsFit().si()).isLessThan(0.99);
         assertThat(notice(tight, "envelope.tight").text())
                 .isEqualTo("piece cover: with the usual spread of hand-made " + "sizes only " + envelope.sharePairsFit()

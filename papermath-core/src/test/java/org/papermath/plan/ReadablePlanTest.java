@@ -37,6 +37,7 @@ class ReadablePlanTest {
             "recipe.vat-thicker-than-stock",
             "piece.no-density",
             "vat.sheet-wetter-than-vat",
+            "piece.too-thin",
             "plan.figure-beyond-nature",
             "plan.too-many-sheets");
 

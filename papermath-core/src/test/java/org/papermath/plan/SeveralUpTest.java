@@ -107,7 +107,7 @@ class SeveralUpTest {
         double shortSide = card.forming().opening().width().in("mm");
         assertThat(longSide).isCloseTo(140 / 0.98, within(0.051));
         assertThat(shortSide).isCloseTo(100 / 0.97, within(0.051));
-        PiecePlan.Finished finished = card.finished();
+        FinishedPiece finished = card.finished();
         assertThat((upright ? finished.height() : finished.width()).likely().in("mm"))
                 .isCloseTo(longSide * 0.98, within(1e-9));
         assertThat((upright ? finished.width() : finished.height()).likely().in("mm"))
@@ -122,7 +122,7 @@ class SeveralUpTest {
     @ValueSource(booleans = {false, true})
     void onePieceWeighsItsOwnArea(boolean deckle) {
         Piece.Builder piece = Piece.of("card", 40, "rag").size(mm(100), mm(140));
-        PiecePlan.Finished finished = plan(deckle ? piece.edge(Piece.Edge.DECKLE) : piece.trim(mm(3)), studio(294, 316))
+        FinishedPiece finished = plan(deckle ? piece.edge(Piece.Edge.DECKLE) : piece.trim(mm(3)), studio(294, 316))
                 .finished();
         assertThat(finished.mass().likely().si())
                 .isCloseTo(

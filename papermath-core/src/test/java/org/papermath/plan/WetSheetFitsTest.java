@@ -245,7 +245,7 @@ class WetSheetFitsTest {
                         .felts(felts(500, 600))
                         .press(press(width, length))
                         .build());
-        PiecePlan.Pressing press = plan.piece("sheet").press();
+        PressingPlan press = plan.piece("sheet").press();
         assertThat(press.force().si() / press.pressure().si()).isCloseTo(loaded, within(1e-9));
         assertThat(codes(plan).contains("press.platen-too-small")).isEqualTo(!covers);
     }

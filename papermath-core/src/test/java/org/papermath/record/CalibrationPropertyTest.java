@@ -169,8 +169,10 @@ class CalibrationPropertyTest {
         for (String id : List.of("sheet.density-unbeaten", "sheet.density-long-beaten")) {
             truth = truth.given(id, ABACA, TABLE.get(id, ABACA).likely() * denser);
         }
-        double ratio =
-                SorptionModel.from(truth, Furnish.of(Fibres.ABACA)).ratio(ROOM).si();
+        double ratio = SorptionModel.from(truth, Furnish.of(Fibres.ABACA))
+                .fromWetSide()
+                .ratio(ROOM)
+                .si();
         double mass = 0.012 * (1 + ratio);
         Amount<Grammage> grammage = Kinds.GRAMMAGE.ofSi(mass / 0.12, "g/m2");
         double density = DensityModel.from(truth, ABACA)

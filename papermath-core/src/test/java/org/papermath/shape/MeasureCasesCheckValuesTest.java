@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.envelope.EnvelopeFit;
 import org.papermath.equation.BeaterArithmetic;
-import org.papermath.equation.Density;
+import org.papermath.equation.CaliperLaw;
 import org.papermath.equation.EnvelopeBlanks;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Notice;
@@ -140,7 +140,7 @@ class MeasureCasesCheckValuesTest {
                     .get(0);
             return Kinds.LENGTH.read(failure.allowed()).in("mm");
         });
-        of.put("C187", () -> 1000 * Density.thinSheetCaliper(0.002, 0.013e-3, 300));
+        of.put("C187", () -> 1000 * new CaliperLaw(0.019e-3).caliper(0.002, 300));
         return of;
     }
 

@@ -341,8 +341,8 @@ class CouchToSheetCasesCheckValuesTest {
         return switch (id) {
             case "C113" -> moisture("cotton", 50);
             case "C114" -> moisture("cotton", 65);
-            case "C115" -> moisture("abaca", 50);
-            case "C116" -> moisture("abaca", 65);
+            case "C115" -> moisture("abaca-rope", 50);
+            case "C116" -> moisture("abaca-rope", 65);
             case "C117" -> moisture("kraft", 50);
             case "C118" -> moisture("kraft", 65);
             case "C119" -> 100 * Sorption.tryding(0.5, 298.15);

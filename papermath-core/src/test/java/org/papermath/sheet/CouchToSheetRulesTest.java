@@ -149,7 +149,7 @@ class CouchToSheetRulesTest {
         assertThat(RAG.of(Grammage.gsm(9), megapascals(0.4), Beaten.hours(Fibres.COTTON_RAG, 3))
                         .notices())
                 .extracting(Notice::code)
-                .contains("density.thin-step");
+                .contains("sheet.thin");
         assertThat(RAG.of(Grammage.gsm(6), megapascals(0.4), Beaten.hours(Fibres.COTTON_RAG, 3))
                         .notices())
                 .extracting(Notice::code)

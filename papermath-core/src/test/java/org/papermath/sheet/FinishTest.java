@@ -102,7 +102,7 @@ class FinishTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2.0, 0.0197", "1.6, 0.0183"})
+    @CsvSource({"2.0, 0.0200", "1.6, 0.0197"})
     void thinKozo(double gsm, double caliper) {
         DensityModel.Result result = KOZO.of(Grammage.gsm(gsm), megapascals(0.1), Beaten.hours(Fibres.KOZO, 0));
         assertThat(result.caliper().likely().in("mm")).isCloseTo(caliper, within(5e-5));
@@ -111,18 +111,18 @@ class FinishTest {
                 .containsExactly("sheet.thin", "density.doubtful", "density.lightly-pressed");
     }
 
+    /** Where two rules met there was a step of a third: 39 µm at 7.9 g/m², 34 µm at 10.1. */
     @Test
-    void bothRulesAreToldAroundTheStep() {
-        assertThat(KOZO.of(Grammage.gsm(9.9999), megapascals(0.1), Beaten.hours(Fibres.KOZO, 0))
-                        .caliper()
-                        .likely()
-                        .in("mm"))
-                .isCloseTo(0.0463, within(5e-5));
-        DensityModel.Result ten = KOZO.of(Grammage.gsm(10), megapascals(0.1), Beaten.hours(Fibres.KOZO, 0));
-        assertThat(ten.caliper().likely().in("mm")).isCloseTo(0.0333, within(5e-5));
-        assertThat(ten.notices().get(0).text())
-                .isEqualTo("Around 10 g/m² the rule for thin sheets gives 0.04633 mm and the"
-                        + " density 0.03333 mm; the truth is between them.");
+    void aHeavierSheetIsNeverThinner() {
+        double last = 0;
+        for (double gsm = 0.5; gsm < 40; gsm += 0.1) {
+            double caliper = KOZO.of(Grammage.gsm(gsm), megapascals(0.1), Beaten.hours(Fibres.KOZO, 0))
+                    .caliper()
+                    .likely()
+                    .si();
+            assertThat(caliper).as("at %s g/m²", gsm).isGreaterThan(last).isLessThan(last == 0 ? 1 : last * 1.06);
+            last = caliper;
+        }
     }
 
     @Test
@@ -171,7 +171,7 @@ class FinishTest {
                                 .si();
         DensityModel.Result result =
                 DensityModel.standard(blend).of(Grammage.gsm(120), megapascals(0.4), Beaten.hours(blend, 3));
-        assertThat(result.density().likely().si()).isCloseTo(1 / bulk, withinPercentage(1e-9));
+        assertThat(result.density().likely().si()).isCloseTo(1 / bulk, withinPercentage(0.01));
         assertThat(result.notices()).extracting(Notice::code).containsExactly("density.blend");
     }
 
@@ -214,7 +214,7 @@ class FinishTest {
         DensityModel model = DensityModel.from(own, scope);
         assertThat(model.density(megapascals(0.6), Beaten.hours(Fibres.COTTON_RAG, 3))
                         .si())
-                .isCloseTo(600, withinPercentage(1e-9));
+                .isCloseTo(600, withinPercentage(0.001));
         assertThat(own.get("sheet.density-unbeaten", scope).basis()).isEqualTo(Basis.MEASURED_HERE);
         assertThat(own.get("sheet.density-unbeaten", Scope.of("cotton-rag")).likely())
                 .isEqualTo(482);
@@ -255,7 +255,7 @@ class FinishTest {
         assertThat(DensityModel.from(own, Scope.of("cotton-rag"))
                         .density(megapascals(0.6), Beaten.hours(Fibres.COTTON_RAG, 3))
                         .si())
-                .isCloseTo(600, withinPercentage(1e-9));
+                .isCloseTo(600, withinPercentage(0.001));
     }
 
     @Test

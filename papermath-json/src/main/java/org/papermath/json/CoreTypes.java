@@ -93,8 +93,8 @@ final class CoreTypes {
     }
 
     /**
-     * Tells whether a type is an interface whose values the library alone makes, each a record that nobody else sees.
-     * It is written by what it has of the components of that record, and not read.
+     * Tells whether the library alone makes the values of a type, from a record that nobody else sees: an interface of
+     * such a record, or a class around it. It is written by what it has of the components of that record, and not read.
      */
     static boolean isResult(Class<?> type) {
         return recordBehind(type) != null && !DOORS.containsKey(type);
@@ -111,8 +111,25 @@ final class CoreTypes {
     }
 
     private static @Nullable Class<?> recordBehind(Class<?> type) {
-        Class<?>[] permitted = type.isInterface() && isOurs(type) ? type.getPermittedSubclasses() : null;
-        return permitted != null && permitted.length == 1 && isHiddenRecord(permitted[0]) ? permitted[0] : null;
+        if (!isOurs(type)) {
+            return null;
+        }
+        Class<?>[] behind = type.isInterface() ? type.getPermittedSubclasses() : recordsWithin(type);
+        return behind != null && behind.length == 1 && isHiddenRecord(behind[0]) ? behind[0] : null;
+    }
+
+    private static Class<?>[] recordsWithin(Class<?> type) {
+        return Arrays.stream(type.getDeclaredClasses())
+                .filter(inner -> Modifier.isPrivate(inner.getModifiers()) && inner.isRecord())
+                .filter(inner -> Arrays.stream(inner.getRecordComponents()).allMatch(part -> hasPublic(type, part)))
+                .toArray(Class<?>[]::new);
+    }
+
+    private static boolean hasPublic(Class<?> type, RecordComponent part) {
+        return Arrays.stream(type.getMethods())
+                .anyMatch(method -> method.getName().equals(part.getName())
+                        && method.getParameterCount() == 0
+                        && method.getReturnType() == part.getType());
     }
 
     private static boolean isHiddenRecord(Class<?> type) {

@@ -105,7 +105,7 @@ import tools.jackson.databind.ser.Serializers;
  * {@code {"done": false, "code": "press.none", "reason": ...}}, and a {@link PapermathException} with {@code code},
  * {@code text} and {@code arguments}; these are not read. The records of the library, all of them things one can say, are
  * written and read by their components, none of which may be left out. What the library finds, such as a
- * {@code PiecePlan.Posts}, a {@code ToBuy} or a {@code PressingModel.Result}, is written by its members and not read:
+ * {@code PostsPlan}, a {@code ToBuy} or a {@code PressingModel.Result}, is written by its members and not read:
  * only the library makes it.
  *
  * <p>Every other type of the library is refused, on writing and on reading, with a sentence that names the way to go:

@@ -20,6 +20,7 @@ import org.papermath.json.kit.ReadResult;
 import org.papermath.order.Recipe;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
+import org.papermath.plan.PressingPlan;
 import org.papermath.plan.Stage;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -132,7 +133,7 @@ final class Guide {
     }
 
     // guide: told
-    record Told(Estimate<Grammage> grammage, Stage<PiecePlan.Pressing> press, List<Notice> notices) {}
+    record Told(Estimate<Grammage> grammage, Stage<PressingPlan> press, List<Notice> notices) {}
     // end
 
     static String told(MakingPlan plan) {

@@ -51,6 +51,7 @@ import org.papermath.order.Recipe;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
+import org.papermath.plan.VatPlan;
 import org.papermath.press.Press;
 import org.papermath.press.PressingModel;
 import org.papermath.quantity.Amount;
@@ -489,13 +490,13 @@ class PapermathModuleTest {
 
     @Test
     void writesThePartsOfAPlanByTheirMembersAndLeavesTheReadingToOthers() {
-        List<PiecePlan.Recharge> recharges = plan().pieces().get(0).vat().recharges();
-        PiecePlan.Recharge first = recharges.get(0);
+        List<VatPlan.Recharge> recharges = plan().pieces().get(0).vat().recharges();
+        VatPlan.Recharge first = recharges.get(0);
         String text = "{\"afterSheet\":" + first.afterSheet() + ",\"stock\":\"" + Units.print(first.stock())
                 + "\",\"water\":\"" + Units.print(first.water()) + "\",\"bail\":\"" + Units.print(first.bail())
                 + "\"}";
         assertThat(MAPPER.writeValueAsString(first)).isEqualTo(text);
-        assertThat(MAPPER.writerFor(PiecePlan.Recharge.class).writeValueAsString(first))
+        assertThat(MAPPER.writerFor(VatPlan.Recharge.class).writeValueAsString(first))
                 .isEqualTo(text);
         assertThat(MAPPER.writeValueAsString(recharges)).startsWith("[" + text + ",");
         assertThat(JsonMapper.builder()
@@ -509,10 +510,10 @@ class PapermathModuleTest {
                 .doesNotContain("total");
         assertThat(MAPPER.readValue(text, Filling.class))
                 .isEqualTo(new Filling(first.afterSheet(), first.stock(), first.water(), first.bail()));
-        for (Class<?> type : List.of(PiecePlan.Recharge.class, first.getClass())) {
+        for (Class<?> type : List.of(VatPlan.Recharge.class, first.getClass())) {
             assertThatThrownBy(() -> MAPPER.readValue(text, type))
                     .isInstanceOf(InvalidDefinitionException.class)
-                    .hasMessageStartingWith("the Jackson module does not read PiecePlan.Recharge. Only the library"
+                    .hasMessageStartingWith("the Jackson module does not read VatPlan.Recharge. Only the library"
                             + " makes one. Read its members as members of a type of your own");
         }
         PiecePlan whole = plan().pieces().get(0);

@@ -14,41 +14,41 @@ import static org.papermath.json.mapping.PlanFigures.stage;
 import java.util.List;
 import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
+import org.papermath.plan.DryingPlan;
+import org.papermath.plan.EnvelopePlan;
+import org.papermath.plan.FinishedPiece;
+import org.papermath.plan.FormingPlan;
+import org.papermath.plan.MailPlan;
+import org.papermath.plan.PieceCounts;
 import org.papermath.plan.PiecePlan;
-import org.papermath.plan.PiecePlan.Counts;
-import org.papermath.plan.PiecePlan.Drying;
-import org.papermath.plan.PiecePlan.EnvelopePlan;
-import org.papermath.plan.PiecePlan.Finished;
-import org.papermath.plan.PiecePlan.Forming;
-import org.papermath.plan.PiecePlan.Mailed;
-import org.papermath.plan.PiecePlan.Posts;
-import org.papermath.plan.PiecePlan.Pour;
-import org.papermath.plan.PiecePlan.Pressing;
-import org.papermath.plan.PiecePlan.Recharge;
-import org.papermath.plan.PiecePlan.Sizing;
-import org.papermath.plan.PiecePlan.VatPlan;
+import org.papermath.plan.PostsPlan;
+import org.papermath.plan.PourPlan;
+import org.papermath.plan.PressingPlan;
+import org.papermath.plan.SizingPlan;
+import org.papermath.plan.VatPlan;
+import org.papermath.plan.VatPlan.Recharge;
 import org.papermath.quantity.Kinds;
 
 /** What a plan says of a piece. */
 final class PlanPieceMembers {
-    private static final Members<Counts> COUNTS = Members.<Counts>of("How many of what.")
-            .has("ordered", COUNT, Counts::ordered)
+    private static final Members<PieceCounts> COUNTS = Members.<PieceCounts>of("How many of what.")
+            .has("ordered", COUNT, PieceCounts::ordered)
             .says("Pieces ordered.", 70)
-            .has("wanted", COUNT, Counts::wanted)
+            .has("wanted", COUNT, PieceCounts::wanted)
             .says("Good pieces wanted, the spare and the kept ones with them.", 79)
-            .has("perSheet", COUNT, Counts::perSheet)
+            .has("perSheet", COUNT, PieceCounts::perSheet)
             .says("Pieces on a sheet.", 2)
-            .has("sheets", COUNT, Counts::sheets)
+            .has("sheets", COUNT, PieceCounts::sheets)
             .says("Sheets to pull, the trials with them.", 53)
-            .has("trials", COUNT, Counts::trials)
+            .has("trials", COUNT, PieceCounts::trials)
             .says("Trial sheets.", 5)
-            .has("good", band(Kinds.NUMBER), Counts::good)
+            .has("good", band(Kinds.NUMBER), PieceCounts::good)
             .says("Good pieces that come out.");
 
-    private static final Members<Forming> FORMING = Members.<Forming>of("The mould and the sheet.")
+    private static final Members<FormingPlan> FORMING = Members.<FormingPlan>of("The mould and the sheet.")
             .mayHave("mould", TEXT, forming -> forming.mould().map(Mould::name))
             .says("The name of the mould. Left out if none of the studio will do.", "octavo")
-            .has("deckleToMake", FLAG, Forming::deckleToMake)
+            .has("deckleToMake", FLAG, FormingPlan::deckleToMake)
             .says("Whether a deckle with this opening has to be made.", false)
             .has(
                     "opening",
@@ -56,13 +56,13 @@ final class PlanPieceMembers {
                     forming ->
                             List.of(forming.opening().width(), forming.opening().height()))
             .says("The two sides inside the deckle.", List.of("240 mm", "310 mm"))
-            .has("perSheet", COUNT, Forming::perSheet)
+            .has("perSheet", COUNT, FormingPlan::perSheet)
             .says("Pieces on a sheet.", 2)
-            .has("turned", FLAG, Forming::turned)
+            .has("turned", FLAG, FormingPlan::turned)
             .says("Whether the pieces lie turned on it.", true)
-            .has("fibre", set(Kinds.MASS), Forming::fibre)
+            .has("fibre", set(Kinds.MASS), FormingPlan::fibre)
             .says("Oven-dry fibre of a sheet.", "8.728 g")
-            .has("solids", set(Kinds.MASS), Forming::solids)
+            .has("solids", set(Kinds.MASS), FormingPlan::solids)
             .says("Oven-dry fibre and all that stays with it.", "9.091 g");
 
     private static final Members<Recharge> RECHARGE = Members.<Recharge>of("A recharge.")
@@ -95,81 +95,81 @@ final class PlanPieceMembers {
             .has("heaviest", set(Kinds.NUMBER), VatPlan::heaviest)
             .says("The heaviest sheet of the run over the mean one.", "103.7 %");
 
-    private static final Members<Pour> POUR = Members.<Pour>of("What is poured.")
-            .has("stock", set(Kinds.VOLUME), Pour::stock)
+    private static final Members<PourPlan> POUR = Members.<PourPlan>of("What is poured.")
+            .has("stock", set(Kinds.VOLUME), PourPlan::stock)
             .says("Stock for one sheet.", "1.8 L");
 
-    private static final Members<Posts> POSTS = Members.<Posts>of("The posts.")
-            .has("sheetsInPost", COUNT, Posts::sheetsInPost)
+    private static final Members<PostsPlan> POSTS = Members.<PostsPlan>of("The posts.")
+            .has("sheetsInPost", COUNT, PostsPlan::sheetsInPost)
             .says("Sheets in a post.", 10)
-            .has("posts", COUNT, Posts::posts)
+            .has("posts", COUNT, PostsPlan::posts)
             .says("How many posts.", 6)
-            .has("felts", COUNT, Posts::felts)
+            .has("felts", COUNT, PostsPlan::felts)
             .says("Felts in a post.", 11)
-            .has("mass", band(Kinds.MASS), Posts::mass)
+            .has("mass", band(Kinds.MASS), PostsPlan::mass)
             .says("What a post weighs, with its wet felts.")
-            .has("height", band(Kinds.LENGTH), Posts::height)
+            .has("height", band(Kinds.LENGTH), PostsPlan::height)
             .says("How high it is before pressing.");
 
-    private static final Members<Pressing> PRESS = Members.<Pressing>of("The setting of the press.")
+    private static final Members<PressingPlan> PRESS = Members.<PressingPlan>of("The setting of the press.")
             .has("press", TEXT, pressing -> pressing.press().name())
             .says("The name of the press.", "the long press")
-            .has("force", set(Kinds.FORCE), Pressing::force)
+            .has("force", set(Kinds.FORCE), PressingPlan::force)
             .says("The load to set.", "29.5 kN")
-            .has("pressure", set(Kinds.SHEET_PRESSURE), Pressing::pressure)
+            .has("pressure", set(Kinds.SHEET_PRESSURE), PressingPlan::pressure)
             .says("What that is on the sheet.", "396.5 kPa")
-            .has("time", set(Kinds.TIME), Pressing::time)
+            .has("time", set(Kinds.TIME), PressingPlan::time)
             .says("How long it is held.", "15 min")
             .has("weakestPart", TEXT, pressing -> pressing.weakest().name())
             .says("The part that bears least.", "frame")
-            .has("limited", FLAG, Pressing::limited)
+            .has("limited", FLAG, PressingPlan::limited)
             .says("Whether that part held the load down.", false);
 
-    private static final Members<Drying> DRYING = Members.<Drying>of("The drying.")
+    private static final Members<DryingPlan> DRYING = Members.<DryingPlan>of("The drying.")
             .has("dryer", TEXT, drying -> drying.dryer().name())
             .says("The name of the dryer.", "the boards")
-            .has("loads", COUNT, Drying::loads)
+            .has("loads", COUNT, DryingPlan::loads)
             .says("How often it is filled.", 3)
-            .has("blotterChanges", COUNT, Drying::blotterChanges)
+            .has("blotterChanges", COUNT, DryingPlan::blotterChanges)
             .says("Changes of blotters; 0 for other dryers.", 0)
-            .has("time", band(Kinds.TIME), Drying::time)
+            .has("time", band(Kinds.TIME), DryingPlan::time)
             .says("How long one filling takes.")
-            .has("water", band(Kinds.MASS), Drying::water)
+            .has("water", band(Kinds.MASS), DryingPlan::water)
             .says("Water that all the sheets give off.");
 
-    private static final Members<Sizing> SIZING = Members.<Sizing>of("The size bath.")
-            .has("bath", set(Kinds.VOLUME), Sizing::bath)
+    private static final Members<SizingPlan> SIZING = Members.<SizingPlan>of("The size bath.")
+            .has("bath", set(Kinds.VOLUME), SizingPlan::bath)
             .says("Bath to make.", "2.4 L")
-            .has("drySize", set(Kinds.MASS), Sizing::drySize)
+            .has("drySize", set(Kinds.MASS), SizingPlan::drySize)
             .says("Dry size to weigh for it.", "72 g")
-            .has("taken", set(Kinds.VOLUME), Sizing::taken)
+            .has("taken", set(Kinds.VOLUME), SizingPlan::taken)
             .says("What the sheets take up of it.", "0.6 L")
-            .has("gained", band(Kinds.NUMBER), Sizing::gained)
+            .has("gained", band(Kinds.NUMBER), SizingPlan::gained)
             .says("Dry size over the oven-dry sheet.")
-            .has("dryAgain", stage(band(Kinds.TIME)), Sizing::dryAgain)
+            .has("dryAgain", stage(band(Kinds.TIME)), SizingPlan::dryAgain)
             .says("How long one filling of the dryer takes after sizing.");
 
-    private static final Members<Finished> FINISHED = Members.<Finished>of(
+    private static final Members<FinishedPiece> FINISHED = Members.<FinishedPiece>of(
                     "What comes out, in the air the order is weighed in.")
-            .has("width", band(Kinds.LENGTH), Finished::width)
+            .has("width", band(Kinds.LENGTH), FinishedPiece::width)
             .says("One side of the flat piece.")
-            .has("height", band(Kinds.LENGTH), Finished::height)
+            .has("height", band(Kinds.LENGTH), FinishedPiece::height)
             .says("Its other side.")
             .has("folded", SIDES, piece -> List.of(piece.foldedWidth(), piece.foldedHeight()))
             .says("The two sides after folding.", List.of("148 mm", "105 mm"))
-            .has("grammage", band(Kinds.GRAMMAGE), Finished::grammage)
+            .has("grammage", band(Kinds.GRAMMAGE), FinishedPiece::grammage)
             .says("Its grammage.")
-            .has("caliper", stage(band(Kinds.LENGTH)), Finished::caliperStage)
+            .has("caliper", stage(band(Kinds.LENGTH)), FinishedPiece::caliperStage)
             .says("The thickness of one layer.")
-            .has("mass", band(Kinds.MASS), Finished::mass)
+            .has("mass", band(Kinds.MASS), FinishedPiece::mass)
             .says("What one piece weighs.")
-            .has("pile", stage(band(Kinds.LENGTH)), Finished::pileStage)
+            .has("pile", stage(band(Kinds.LENGTH)), FinishedPiece::pileStage)
             .says("How high all the pieces stack, folded.")
-            .has("shrinkageAlong", band(Kinds.LINEAR_SHRINKAGE), Finished::shrinkageAlong)
+            .has("shrinkageAlong", band(Kinds.LINEAR_SHRINKAGE), FinishedPiece::shrinkageAlong)
             .says("Shrinkage along the mould.")
-            .has("shrinkageAcross", band(Kinds.LINEAR_SHRINKAGE), Finished::shrinkageAcross)
+            .has("shrinkageAcross", band(Kinds.LINEAR_SHRINKAGE), FinishedPiece::shrinkageAcross)
             .says("Shrinkage across the mould.")
-            .has("load", set(Kinds.NUMBER), Finished::load)
+            .has("load", set(Kinds.NUMBER), FinishedPiece::load)
             .says("Additives that stayed, over fibre.", "4.28 %");
 
     private static final Members<EnvelopePlan> ENVELOPE = Members.<EnvelopePlan>of("The envelope.")
@@ -190,12 +190,12 @@ final class PlanPieceMembers {
             .has("sharePairsFit", set(Kinds.NUMBER), EnvelopePlan::sharePairsFit)
             .says("Of single pieces and envelopes taken at random, how many pairs fit.", "100 %");
 
-    private static final Members<Mailed> MAILED = Members.<Mailed>of("What is mailed.")
-            .has("country", TEXT, Mailed::country)
+    private static final Members<MailPlan> MAILED = Members.<MailPlan>of("What is mailed.")
+            .has("country", TEXT, MailPlan::country)
             .says("The country.", "United States")
-            .has("mass", band(Kinds.MASS), Mailed::mass)
+            .has("mass", band(Kinds.MASS), MailPlan::mass)
             .says("What it weighs.")
-            .has("thickness", band(Kinds.LENGTH), Mailed::thickness)
+            .has("thickness", band(Kinds.LENGTH), MailPlan::thickness)
             .says("How thick it is.")
             .mayHave("service", TEXT, mailed -> mailed.verdict().service())
             .says("The service that takes it. Left out if none does.", "letter")

@@ -1,0 +1,70 @@
+package org.papermath.plan;
+
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.papermath.drying.Dryer;
+import org.papermath.engine.DryingSheets;
+import org.papermath.engine.PieceFigure;
+import org.papermath.evidence.Estimate;
+import org.papermath.quantity.Kinds;
+
+/** How to dry. */
+public final class DryingPlan {
+    private record Values(Dryer dryer, int loads, int blotterChanges, Estimate<Time> time, Estimate<Mass> water) {}
+
+    private final Values values;
+
+    private DryingPlan(Values values) {
+        this.values = values;
+    }
+
+    static Stage<DryingPlan> of(PlainNumbers in, int p) {
+        Dryer dryer = in.engine().piece(p).drying().dryer();
+        if (dryer == null) {
+            return Stage.notDone("dryer.none", "the studio has no dryer: say how the sheets dry");
+        }
+        if (!in.estimates().isKnown(PieceFigure.DRYING, p)) {
+            return Stage.notDone(
+                    "drying.never-saturated",
+                    "in the air of this room (" + in.studio().room()
+                            + ") the sheets never dry: bring in drier air, or warm it");
+        }
+        DryingSheets.Setting set = in.settings().drying(p);
+        return Stage.done(new DryingPlan(new Values(
+                dryer,
+                set.loads(),
+                set.blotterChanges(),
+                in.estimates().of(Kinds.TIME, PieceFigure.DRYING, p),
+                in.estimates().of(Kinds.MASS, PieceFigure.EVAPORATED, p))));
+    }
+
+    /** {@return the dryer} */
+    public Dryer dryer() {
+        return values.dryer;
+    }
+
+    /** {@return how often it is filled} */
+    public int loads() {
+        return values.loads;
+    }
+
+    /** {@return changes of blotters, zero for other dryers} */
+    public int blotterChanges() {
+        return values.blotterChanges;
+    }
+
+    /** {@return how long one filling takes} */
+    public Estimate<Time> time() {
+        return values.time;
+    }
+
+    /** {@return water given off by all the sheets} */
+    public Estimate<Mass> water() {
+        return values.water;
+    }
+
+    @Override
+    public String toString() {
+        return values.dryer.name() + ", " + values.loads + " times, " + values.time;
+    }
+}

@@ -1,0 +1,152 @@
+package org.papermath.plan;
+
+import static org.papermath.plan.PlainNumbers.mm;
+
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import org.papermath.engine.CuttingAndFolding;
+import org.papermath.engine.PieceFigure;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Scope;
+import org.papermath.order.Piece;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.LinearShrinkage;
+
+/** What will come out. */
+public final class FinishedPiece {
+    private static final String NO_DENSITY =
+            "there is no default for the density of one of the fibres: weigh and measure one dry sheet";
+
+    private record Values(
+            Estimate<Length> width,
+            Estimate<Length> height,
+            Amount<Length> foldedWidth,
+            Amount<Length> foldedHeight,
+            Estimate<Grammage> grammage,
+            Stage<Estimate<Length>> caliperStage,
+            Estimate<Mass> mass,
+            Stage<Estimate<Length>> pileStage,
+            Estimate<LinearShrinkage> shrinkageAlong,
+            Estimate<LinearShrinkage> shrinkageAcross,
+            Amount<Dimensionless> load) {}
+
+    private final Values values;
+
+    private FinishedPiece(Values values) {
+        this.values = values;
+    }
+
+    static FinishedPiece of(PlainNumbers in, int p, Piece piece) {
+        Estimates numbers = in.estimates();
+        double scatter = in.asked()
+                .find("sheet.scatter-grammage", Scope.of(piece.name(), piece.recipe()))
+                .map(found -> found.likelySi())
+                .orElse(0.0);
+        CuttingAndFolding.Setting size = in.settings().size(p);
+        return new FinishedPiece(new Values(
+                numbers.of(Kinds.LENGTH, PieceFigure.WIDTH, p),
+                numbers.of(Kinds.LENGTH, PieceFigure.HEIGHT, p),
+                mm(size.foldedWidth()),
+                mm(size.foldedHeight()),
+                numbers.of(Kinds.GRAMMAGE, PieceFigure.GRAMMAGE, p).withScatter(scatter),
+                in.known(
+                        PieceFigure.CALIPER,
+                        p,
+                        "sheet.no-density",
+                        NO_DENSITY,
+                        () -> numbers.of(Kinds.LENGTH, PieceFigure.CALIPER, p)),
+                numbers.of(Kinds.MASS, PieceFigure.MASS, p).withScatter(scatter),
+                in.known(
+                        PieceFigure.PILE,
+                        p,
+                        "sheet.no-density",
+                        NO_DENSITY,
+                        () -> numbers.of(Kinds.LENGTH, PieceFigure.PILE, p)),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ALONG, p),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ACROSS, p),
+                Kinds.NUMBER.ofSi(numbers.likely(PieceFigure.LOAD, p), "%")));
+    }
+
+    /** {@return one side of the flat piece} */
+    public Estimate<Length> width() {
+        return values.width;
+    }
+
+    /** {@return the other side} */
+    public Estimate<Length> height() {
+        return values.height;
+    }
+
+    /** {@return one side after folding} */
+    public Amount<Length> foldedWidth() {
+        return values.foldedWidth;
+    }
+
+    /** {@return the other side after folding} */
+    public Amount<Length> foldedHeight() {
+        return values.foldedHeight;
+    }
+
+    /** {@return the grammage in the air of the order} */
+    public Estimate<Grammage> grammage() {
+        return values.grammage;
+    }
+
+    /** {@return the thickness of one layer, or why it cannot be said} */
+    public Stage<Estimate<Length>> caliperStage() {
+        return values.caliperStage;
+    }
+
+    /** {@return what one piece weighs} */
+    public Estimate<Mass> mass() {
+        return values.mass;
+    }
+
+    /** {@return how high all the pieces are, folded} */
+    public Stage<Estimate<Length>> pileStage() {
+        return values.pileStage;
+    }
+
+    /** {@return shrinkage along the long side of the mould} */
+    public Estimate<LinearShrinkage> shrinkageAlong() {
+        return values.shrinkageAlong;
+    }
+
+    /** {@return shrinkage across it} */
+    public Estimate<LinearShrinkage> shrinkageAcross() {
+        return values.shrinkageAcross;
+    }
+
+    /** {@return additives kept, over fibre} */
+    public Amount<Dimensionless> load() {
+        return values.load;
+    }
+
+    /**
+     * Returns the thickness of one layer.
+     *
+     * @return the caliper
+     * @throws java.util.NoSuchElementException if it cannot be said; {@link #caliperStage} says why
+     */
+    public Estimate<Length> caliper() {
+        return caliperStage().get();
+    }
+
+    /**
+     * Returns how high all the pieces are, folded.
+     *
+     * @return the height
+     * @throws java.util.NoSuchElementException if it cannot be said; {@link #pileStage} says why
+     */
+    public Estimate<Length> pile() {
+        return pileStage().get();
+    }
+
+    @Override
+    public String toString() {
+        return values.width + " × " + values.height + ", " + values.grammage;
+    }
+}

@@ -1,0 +1,83 @@
+package org.papermath.plan;
+
+import static org.papermath.plan.PlainNumbers.grams;
+import static org.papermath.plan.PlainNumbers.mm;
+
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+import org.papermath.engine.FormingSheets;
+import org.papermath.mould.Mould;
+import org.papermath.mould.Opening;
+import org.papermath.quantity.Amount;
+
+/** The mould and the sheet. */
+public final class FormingPlan {
+    private record Values(
+            Optional<Mould> mould,
+            boolean deckleToMake,
+            Opening opening,
+            int perSheet,
+            boolean turned,
+            Amount<Mass> fibre,
+            Amount<Mass> solids) {}
+
+    private final Values values;
+
+    private FormingPlan(Values values) {
+        this.values = values;
+    }
+
+    static FormingPlan of(PlainNumbers in, int p) {
+        FormingSheets.Setting sheet = in.settings().sheet(p);
+        return new FormingPlan(new Values(
+                sheet.mould() < 0
+                        ? Optional.empty()
+                        : Optional.of(in.studio().moulds().get(sheet.mould())),
+                (in.engine().piece(p).deckleEdge() && !sheet.ownDeckle()) || sheet.mould() < 0,
+                new Opening(mm(sheet.openingWidth()), mm(sheet.openingHeight())),
+                sheet.perSheet(),
+                sheet.turned(),
+                grams(sheet.fibre()),
+                grams(sheet.solids())));
+    }
+
+    /** {@return the mould to use, or empty if none is large enough} */
+    public Optional<Mould> mould() {
+        return values.mould;
+    }
+
+    /** {@return whether a deckle of this opening has to be made} */
+    public boolean deckleToMake() {
+        return values.deckleToMake;
+    }
+
+    /** {@return the opening of the deckle} */
+    public Opening opening() {
+        return values.opening;
+    }
+
+    /** {@return pieces on a sheet} */
+    public int perSheet() {
+        return values.perSheet;
+    }
+
+    /** {@return whether the pieces lie turned on it} */
+    public boolean turned() {
+        return values.turned;
+    }
+
+    /** {@return oven-dry fibre of a sheet} */
+    public Amount<Mass> fibre() {
+        return values.fibre;
+    }
+
+    /** {@return oven-dry solids of a sheet: fibre and all that stays with it} */
+    public Amount<Mass> solids() {
+        return values.solids;
+    }
+
+    @Override
+    public String toString() {
+        return values.perSheet + " up, opening " + values.opening;
+    }
+}

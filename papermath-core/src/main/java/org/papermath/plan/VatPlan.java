@@ -1,0 +1,169 @@
+package org.papermath.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+import org.papermath.engine.FillingVat;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.PieceFigure;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Kinds;
+
+/** How to work the vat. */
+public final class VatPlan {
+    private record Values(
+            Amount<Consistency> consistency,
+            Amount<Volume> stock,
+            Amount<Volume> water,
+            Amount<Volume> bail,
+            Amount<Mass> lift,
+            int every,
+            List<Recharge> recharges,
+            Amount<Dimensionless> lightest,
+            Amount<Dimensionless> heaviest) {}
+
+    private final Values values;
+
+    private VatPlan(Values values) {
+        this.values = values;
+    }
+
+    static Stage<VatPlan> of(PlainNumbers in, int p) {
+        FillingVat.Setting set = in.settings().vat(p);
+        if (in.studio().vat().isEmpty()) {
+            return Stage.notDone("vat.none", "the studio has no vat: each sheet is poured");
+        }
+        if (set.tooWide()) {
+            FormingSheets.Setting sheet = in.settings().sheet(p);
+            String vat = PlanReading.sides(
+                    in.engine().workshop().vatWidth(), in.engine().workshop().vatLength());
+            return Stage.notDone(
+                    "vat.too-narrow",
+                    "a mould with a sheet of "
+                            + PlanReading.sides(sheet.openingWidth(), sheet.openingHeight())
+                            + " does not go into the vat of " + vat
+                            + ": each sheet is poured. The largest sheet it takes"
+                            + " is " + vat + ", less the rails of the mould");
+        }
+        if (!set.dipped()) {
+            return Stage.notDone(
+                    "vat.lift-above-vat",
+                    "one lift takes " + in.litresOfStock(set.wantedLift(), p)
+                            + " of stock, the vat holds "
+                            + in.studio().vat().get().workingVolume()
+                            + ": each sheet is poured. A vat of at least "
+                            + Kinds.VOLUME.ofSi(set.leastVatVolume(), "L")
+                            + " keeps the sheets even");
+        }
+        List<Recharge> recharges = new ArrayList<>();
+        for (FillingVat.Charge one : set.recharges()) {
+            recharges.add(new Recharge(new Recharge.Given(
+                    (recharges.size() + 1) * set.every(),
+                    in.litresOfStock(one.stock(), p),
+                    in.litresOfWater(one.water()),
+                    in.litresOfWater(one.bail()))));
+        }
+        int batch = in.engine().piece(p).batch();
+        return Stage.done(new VatPlan(new Values(
+                Kinds.CONSISTENCY.ofSi(in.engine().stock(batch).vatConsistency(), "%"),
+                in.litresOfStock(set.start().stock(), p),
+                in.litresOfWater(set.start().water()),
+                in.litresOfWater(set.start().bail()),
+                Kinds.MASS.ofSi(set.lift(), "kg"),
+                set.every(),
+                List.copyOf(recharges),
+                Kinds.NUMBER.ofSi(in.estimates().likely(PieceFigure.LIGHTEST, p), "%"),
+                Kinds.NUMBER.ofSi(in.estimates().likely(PieceFigure.HEAVIEST, p), "%"))));
+    }
+
+    /** {@return the mean oven-dry fibre over stock to hold} */
+    public Amount<Consistency> consistency() {
+        return values.consistency;
+    }
+
+    /** {@return stock to the vat before the first sheet of this piece} */
+    public Amount<Volume> stock() {
+        return values.stock;
+    }
+
+    /** {@return water to the vat before the first sheet of this piece} */
+    public Amount<Volume> water() {
+        return values.water;
+    }
+
+    /** {@return white water to bail before that, if the vat is worked on from another piece} */
+    public Amount<Volume> bail() {
+        return values.bail;
+    }
+
+    /** {@return stock to lift for each sheet} */
+    public Amount<Mass> lift() {
+        return values.lift;
+    }
+
+    /** {@return sheets between two recharges} */
+    public int every() {
+        return values.every;
+    }
+
+    /** {@return each recharge} */
+    public List<Recharge> recharges() {
+        return values.recharges;
+    }
+
+    /** {@return the lightest sheet over the mean} */
+    public Amount<Dimensionless> lightest() {
+        return values.lightest;
+    }
+
+    /** {@return the heaviest sheet over the mean} */
+    public Amount<Dimensionless> heaviest() {
+        return values.heaviest;
+    }
+
+    @Override
+    public String toString() {
+        return "lift " + values.lift + " a sheet; recharge after every " + values.every + " sheets";
+    }
+
+    /** One recharge. */
+    public static final class Recharge {
+        private record Given(int afterSheet, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
+
+        private final Given given;
+
+        private Recharge(Given given) {
+            this.given = given;
+        }
+
+        /** {@return the number of the sheet after which it is given} */
+        public int afterSheet() {
+            return given.afterSheet;
+        }
+
+        /** {@return stock to add} */
+        public Amount<Volume> stock() {
+            return given.stock;
+        }
+
+        /** {@return water to add, to bring the level up} */
+        public Amount<Volume> water() {
+            return given.water;
+        }
+
+        /** {@return white water to take out through the sieve, to bring the level down} */
+        public Amount<Volume> bail() {
+            return given.bail;
+        }
+
+        @Override
+        public String toString() {
+            return "after sheet " + given.afterSheet + ": " + given.stock + " of stock"
+                    + (given.water.si() > 0 ? ", " + given.water + " of water" : "")
+                    + (given.bail.si() > 0 ? ", bail " + given.bail : "");
+        }
+    }
+}
