@@ -79,7 +79,7 @@ public class EvidenceBenchmark {
             "sheet.density-long-beaten",
             "sheet.density-exponent",
             "sheet.density-saturation-pressure",
-            "sheet.thin-offset");
+            "sheet.thinnest");
 
     /** Lays one row over the shipped table. */
     @Benchmark

@@ -68,13 +68,14 @@ final class Yardstick {
             "freeness.sr-water-reading",
             "drainage.resistance-exponent",
             "sorption.temperature-slope",
+            "sorption.desorption-offset",
+            "web.couched-per-retention",
             "order.handling-share",
             "labour.beating-load",
             "labour.additive-load",
             // The vat and the mould.
             "fibre.cell-wall-density",
             "vat.lift-factor",
-            "web.solids-couched",
             "labour.vat-charge",
             "drainage.drainability-limit",
             "drainage.resistance-factor",
@@ -109,8 +110,8 @@ final class Yardstick {
             "sheet.density-reference-pressure",
             "sheet.density-least-pressure",
             "sheet.density-saturation-pressure",
-            "sheet.thin-offset",
-            "sheet.density-lightly-pressed[kozo]",
+            "sheet.thinnest",
+            "sheet.filler-volume",
             "reject.forming",
             "reject.pressing",
             "reject.drying",
@@ -200,7 +201,6 @@ final class Yardstick {
     private final double feltArea;
     private final double feltDry;
     private final double densest;
-    private final double thinBelow;
 
     // The pieces.
     private final int[] sheets = new int[PIECES];
@@ -262,7 +262,6 @@ final class Yardstick {
         feltArea = felts.width().si() * felts.length().si();
         feltDry = felts.dryGrammage().si();
         densest = studio.assumptions().si("sheet.density-most", Scope.GENERAL);
-        thinBelow = studio.assumptions().si("sheet.thin-grammage", Scope.GENERAL);
 
         for (int p = 0; p < PIECES; p++) {
             sheets[p] = settings.sheet(p).sheets();
@@ -376,6 +375,8 @@ final class Yardstick {
         double waterReading = v[next++];
         double resistanceExponent = v[next++];
         double slope = v[next++];
+        double fromWet = v[next++];
+        double couched = 1 / (1 + v[next++] * waterRetention);
         double handling = v[next++];
         double beatingLoad = v[next++];
         double additiveLoad = v[next++];
@@ -386,13 +387,14 @@ final class Yardstick {
         }
         double drainability = 100 - (100 - waterReading) / (1 + Math.pow(surface * surface, 1 / resistanceExponent));
         double referenceRatio = reference + slope * reference / middle * (referenceCelsius - 23);
+        referenceRatio += fromWet * 4 * referenceHumidity * (1 - referenceHumidity);
         double roomRatio = room + slope * room / middle * (roomCelsius - 23);
+        roomRatio += fromWet * 4 * roomHumidity * (1 - roomHumidity);
 
         // ---------------------------------------------------------------------------------------- the rest of the
         // values
         double wall = v[next++];
         double liftFactor = v[next++];
-        double couched = v[next++];
         double vatCharge = v[next++];
         double tellingLimit = v[next++];
         double resistanceFactor = v[next++];
@@ -424,8 +426,8 @@ final class Yardstick {
         double densityReference = v[next++];
         double densityLeast = v[next++];
         double densitySaturation = v[next++];
-        double thinOffset = v[next++];
-        double thinDensity = v[next++];
+        double thinnest = v[next++];
+        double fillerVolume = v[next++];
         double rejectForming = v[next++];
         double rejectPressing = v[next++];
         double rejectDrying = v[next++];
@@ -554,11 +556,13 @@ final class Yardstick {
 
             // Shrunk.
             double end = roomRatio + endMargin;
-            double half = Math.max(-freeShrinkage, Math.min(freeShrinkage, difference / 2));
+            double filler = particles / (1 + load);
+            double free = freeShrinkage * (1 - filler);
+            double half = Math.max(-free, Math.min(free, difference / 2));
             double begun = Math.max(0, 1 - ratio / onset);
             double ended = Math.max(0, 1 - end / onset);
-            double shrinkAlong = (freeShrinkage - half) * ((ended - begun) * (1 - restraint));
-            double shrinkAcross = (freeShrinkage + half) * ((ended - begun) * (1 - restraint));
+            double shrinkAlong = (free - half) * ((ended - begun) * (1 - restraint));
+            double shrinkAcross = (free + half) * ((ended - begun) * (1 - restraint));
             double dryArea = wet * (1 - shrinkAlong) * (1 - shrinkAcross);
 
             // Dry.
@@ -571,9 +575,10 @@ final class Yardstick {
                         densityExponent);
                 bulk += share[f] / (pressed / ((1 - state[f]) / unbeatenDensity[f] + state[f] / longBeatenDensity[f]));
             }
-            double density = Math.min(densest, 1 / bulk);
-            double caliper = grammage < thinBelow ? thinOffset + grammage / thinDensity : grammage / density;
-            double apparent = grammage >= thinBelow ? density : grammage / caliper;
+            double unfilled = Math.min(densest, 1 / bulk);
+            double byMass = grammage * ((1 - filler) / unfilled + filler * fillerVolume);
+            double caliper = byMass + (thinnest > 0 ? thinnest * Math.exp(-byMass / thinnest) : 0);
+            double apparent = grammage / caliper;
 
             // Cut.
             double dryAlong = along[p] * (1 - shrinkAlong);
@@ -601,6 +606,7 @@ final class Yardstick {
                 double depth = fibreOf[p] / wet / (retention * perVolume);
                 double above = Math.max(drainability, waterReading);
                 double alpha = resistanceFactor * Math.pow((above - waterReading) / (100 - above), resistanceExponent);
+                alpha *= 1 + wantedParticles;
                 drain = suction
                         * drained(endShare * depth, depth, alpha * matRetention * perVolume * depth, wireResistance);
             }
