@@ -7,6 +7,8 @@ import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.shortTons;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -15,12 +17,21 @@ import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.papermath.air.Air;
 import org.papermath.card.MakingCard;
 import org.papermath.drying.Dryer;
+import org.papermath.engine.BatchFigure;
+import org.papermath.engine.Engine;
+import org.papermath.engine.Figures;
+import org.papermath.engine.Known;
+import org.papermath.engine.PieceFigure;
+import org.papermath.engine.Settings;
+import org.papermath.engine.Values;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.evidence.Assumption;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.format.Formats;
@@ -41,8 +52,9 @@ import org.papermath.quantity.Share;
 import org.papermath.vat.Vat;
 
 /**
- * A plan without bands and one with bands, in the same run: the second may cost at most 1.3 times (2k + 1) of the
- * first, for the k assumptions it varies.
+ * A plan and the parts it is made of beside {@link Yardstick}, the same forecast written by hand for this one order, in
+ * the same run. With Y for the time of the yardstick: a forecast may take 2.5 Y, a bare plan 13 Y, a plan with bands
+ * 110 Y.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -51,8 +63,106 @@ import org.papermath.vat.Vat;
 @Measurement(iterations = 5, time = 1)
 @Fork(2)
 public class PlanBenchmark {
+    /** How far yardstick and engine may be apart, of the figure. */
+    private static final double SAME = 1e-9;
+
     private final Order order = order();
     private final Studio studio = studio();
+    private final Engine engine = Engine.of(order, studio);
+    private final Settings settings = engine.decide(engine.likely());
+    private final Yardstick yardstick = new Yardstick(order, studio, engine, settings);
+
+    /** The likely values, and those of a band: one assumption at a time at either end. */
+    private final List<Values> points = new ArrayList<>();
+
+    /** The same for the yardstick. */
+    private final List<double[]> plainPoints = new ArrayList<>();
+
+    private int next;
+
+    /** Makes the points, and refuses to go on where yardstick and engine do not tell the same at one of them. */
+    @Setup
+    public void points() {
+        double[] likely = new double[Yardstick.ASSUMPTIONS.size()];
+        for (Assumption row : engine.known().rows()) {
+            put(likely, row, row.likelySi());
+        }
+        points.add(engine.likely());
+        plainPoints.add(likely);
+        for (Known.Varied one : engine.varied()) {
+            for (double end : new double[] {one.row().lowSi(), one.row().highSi()}) {
+                points.add(engine.likely().with(one.slot(), end));
+                double[] plain = likely.clone();
+                put(plain, one.row(), end);
+                plainPoints.add(plain);
+            }
+        }
+        for (int i = 0; i < points.size(); i++) {
+            requireSame(yardstick.forecast(plainPoints.get(i)), engine.forecast(settings, points.get(i)), i);
+        }
+    }
+
+    /** An assumption may enter more than once, as that of two fibres does. */
+    private static void put(double[] plain, Assumption row, double value) {
+        for (int i = 0; i < plain.length; i++) {
+            if (Yardstick.ASSUMPTIONS.get(i).equals(row.key())) {
+                plain[i] = value;
+            }
+        }
+    }
+
+    private static void requireSame(double[] plain, Figures figures, int point) {
+        if (figures.size() != plain.length) {
+            throw new IllegalStateException("the yardstick has " + plain.length + " figures of " + figures.size());
+        }
+        int at = 0;
+        for (BatchFigure figure : Yardstick.BATCH) {
+            requireSame(plain[at++], figures.of(figure, 0), figure + " at point " + point);
+        }
+        for (int p = 0; at < plain.length - 1; p++) {
+            for (PieceFigure figure : Yardstick.PIECE) {
+                requireSame(plain[at++], figures.of(figure, p), figure + " of piece " + p + " at point " + point);
+            }
+        }
+        requireSame(plain[at], figures.hours(), "hours at point " + point);
+    }
+
+    private static void requireSame(double plain, double engine, String figure) {
+        boolean same = Double.compare(plain, engine) == 0 || Math.abs(plain - engine) <= SAME * Math.abs(engine);
+        if (!same) {
+            throw new IllegalStateException(
+                    "yardstick and engine are apart in " + figure + ": " + plain + ", " + engine);
+        }
+    }
+
+    private int point() {
+        next = next + 1 < points.size() ? next + 1 : 0;
+        return next;
+    }
+
+    /** Y: the forecast as written by hand, every time at other values. */
+    @Benchmark
+    public double[] yardstick() {
+        return yardstick.forecast(plainPoints.get(point()));
+    }
+
+    /** The forecast of the engine at the same values, of a job that was read once. */
+    @Benchmark
+    public Figures forecast() {
+        return engine.forecast(settings, points.get(point()));
+    }
+
+    /** Reads the job. */
+    @Benchmark
+    public Engine read() {
+        return Engine.of(order, studio);
+    }
+
+    /** Decides what to do. */
+    @Benchmark
+    public Settings decide() {
+        return engine.decide(engine.likely());
+    }
 
     /** Plans at the likely values only. */
     @Benchmark

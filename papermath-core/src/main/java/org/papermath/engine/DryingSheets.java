@@ -33,6 +33,9 @@ public final class DryingSheets {
 
     /** How a kind of dryer dries: its time from one moisture ratio to another. */
     private interface Method {
+        /** How fast water goes while sheets are wet: the part of the time that does not depend on them. */
+        double rate(Values v);
+
         /**
          * Time to dry, s.
          *
@@ -41,8 +44,17 @@ public final class DryingSheets {
          * @param from moisture ratio to begin with
          * @param end moisture ratio to end with
          * @param equilibrium moisture ratio in the air of the room
+         * @param rate as told above
          */
-        double time(Setting set, double load, double grammage, double from, double end, double equilibrium, Values v);
+        double time(
+                Setting set,
+                double load,
+                double grammage,
+                double from,
+                double end,
+                double equilibrium,
+                double rate,
+                Values v);
 
         default int blotterChanges(double from, double end, Values v) {
             return 0;
@@ -87,17 +99,45 @@ public final class DryingSheets {
     private record Stack(Workshop workshop, double freeAir, Slot efficiency, Slot delivered, Slot criticalRatio)
             implements Method {
         @Override
+        public double rate(Values v) {
+            return law(v).evaporation(freeAir * v.of(delivered), workshop.roomAir);
+        }
+
+        @Override
         public double time(
-                Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
-            StackDrying law = new StackDrying(v.of(efficiency), v.of(criticalRatio));
-            return law.time(load, law.evaporation(freeAir * v.of(delivered), workshop.roomAir), from, end, equilibrium);
+                Setting set,
+                double load,
+                double grammage,
+                double from,
+                double end,
+                double equilibrium,
+                double rate,
+                Values v) {
+            return law(v).time(load, rate, from, end, equilibrium);
+        }
+
+        private StackDrying law(Values v) {
+            return new StackDrying(v.of(efficiency), v.of(criticalRatio));
         }
     }
 
     private record Blotters(Slot kept, Slot hours) implements Method {
+        /** It goes change by change. */
+        @Override
+        public double rate(Values v) {
+            return 0;
+        }
+
         @Override
         public double time(
-                Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
+                Setting set,
+                double load,
+                double grammage,
+                double from,
+                double end,
+                double equilibrium,
+                double rate,
+                Values v) {
             return law(v).time(set.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : set.blotterChanges);
         }
 
@@ -115,17 +155,25 @@ public final class DryingSheets {
     private record InAir(Workshop workshop, int inSpur, int faces, Slot film, Slot radiative, Slot lewis, Slot tail)
             implements Method {
         @Override
+        public double rate(Values v) {
+            return law(v).flux(workshop.roomCelsius, workshop.roomHumidity, 0);
+        }
+
+        @Override
         public double time(
-                Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
-            HungDrying law = new HungDrying(v.of(film), v.of(radiative), v.of(lewis), v.of(tail));
-            return law.time(
-                    grammage,
-                    from,
-                    end,
-                    equilibrium,
-                    inSpur,
-                    faces,
-                    law.flux(workshop.roomCelsius, workshop.roomHumidity, 0));
+                Setting set,
+                double load,
+                double grammage,
+                double from,
+                double end,
+                double equilibrium,
+                double rate,
+                Values v) {
+            return law(v).time(grammage, from, end, equilibrium, inSpur, faces, rate);
+        }
+
+        private HungDrying law(Values v) {
+            return new HungDrying(v.of(film), v.of(radiative), v.of(lewis), v.of(tail));
         }
     }
 
@@ -167,9 +215,22 @@ public final class DryingSheets {
         return inOne * solids;
     }
 
-    /** Time a filling takes, s; not a number without a dryer, infinite where it never dries. */
-    double time(Setting set, double load, double grammage, double from, double end, double equilibrium, Values v) {
-        return method == null ? Double.NaN : method.time(set, load, grammage, from, end, equilibrium, v);
+    /** How fast water goes while sheets are wet, as the dryer counts it. */
+    double rate(Values v) {
+        return method == null ? 0 : method.rate(v);
+    }
+
+    /** Time a filling takes at such a rate, s; not a number without a dryer, infinite where it never dries. */
+    double time(
+            Setting set,
+            double load,
+            double grammage,
+            double from,
+            double end,
+            double equilibrium,
+            double rate,
+            Values v) {
+        return method == null ? Double.NaN : method.time(set, load, grammage, from, end, equilibrium, rate, v);
     }
 
     /** Water to dry out of so many solids, down to a last moisture ratio. */

@@ -30,7 +30,6 @@ public final class Engine {
     private final int[][] ofBatch;
 
     private final Values likely;
-    private final List<Known.Varied> varied;
 
     private Engine(Order order, Studio studio) {
         known = new Known(studio.assumptions());
@@ -77,7 +76,6 @@ public final class Engine {
                     .toArray();
         }
         likely = known.likely();
-        varied = known.varied();
     }
 
     /** What goes into an envelope; it has been read before. */
@@ -116,7 +114,7 @@ public final class Engine {
 
     /** What a band varies. */
     public List<Known.Varied> varied() {
-        return varied;
+        return known.varied();
     }
 
     /** The studio in plain numbers. */
@@ -272,7 +270,8 @@ public final class Engine {
         FillingVat.Run run = run(b, settings, state, v, out, accounts);
         PreparingStock.Kept kept = stocks[b].kept(v);
         for (int i = 0; i < ofBatch[b].length; i++) {
-            pieces[ofBatch[b][i]].forecast(settings, state, kept, run.pieces()[i], v, out, accounts);
+            PieceWork piece = pieces[ofBatch[b][i]];
+            piece.forecast(settings, state, kept, run.pieces()[i], piece.dryingRate(v), v, out, accounts);
         }
         hours(b, settings, v, out);
         if (accounts != null) {
@@ -349,9 +348,11 @@ public final class Engine {
         private final PreparingStock.State[] states = new PreparingStock.State[stocks.length];
         private final PreparingStock.Kept[] kepts = new PreparingStock.Kept[stocks.length];
         private final FillingVat.Run[] runs = new FillingVat.Run[stocks.length];
+        private final double[] rates = new double[pieces.length];
         private final boolean[][] stateReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] runReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] hourReads = new boolean[stocks.length][likely.size()];
+        private final boolean[][] rateReads = new boolean[pieces.length][likely.size()];
         private final boolean[][] pieceReads = new boolean[pieces.length][likely.size()];
 
         private Shifts(Settings settings) {
@@ -365,11 +366,13 @@ public final class Engine {
                 runs[b] = run(b, settings, states[b], marking, base, null);
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
+                    rates[p] = pieces[p].dryingRate(likely.marking(rateReads[p]));
                     pieces[p].forecast(
                             settings,
                             states[b],
                             kepts[b],
                             runs[b].pieces()[i],
+                            rates[p],
                             likely.marking(pieceReads[p]),
                             base,
                             null);
@@ -405,8 +408,10 @@ public final class Engine {
                 }
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
-                    if (moved || pieceReads[p][slot.at]) {
-                        pieces[p].forecast(settings, state, kept, run.pieces()[i], v, out, null);
+                    boolean rateMoved = rateReads[p][slot.at];
+                    if (moved || rateMoved || pieceReads[p][slot.at]) {
+                        double rate = rateMoved ? pieces[p].dryingRate(v) : rates[p];
+                        pieces[p].forecast(settings, state, kept, run.pieces()[i], rate, v, out, null);
                         any = true;
                     }
                 }

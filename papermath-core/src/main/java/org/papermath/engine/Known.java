@@ -1,12 +1,13 @@
 package org.papermath.engine;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -19,7 +20,7 @@ public final class Known {
     private final Assumptions store;
     private final List<Assumption> rows = new ArrayList<>();
     private final IdentityHashMap<Assumption, Slot> slots = new IdentityHashMap<>();
-    private final Set<Assumption> fixed = new HashSet<>();
+    private final Set<Assumption> fixed = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Known(Assumptions store) {
         this.store = store;
@@ -93,11 +94,13 @@ public final class Known {
 
     /** What a band varies, by key, so that sums do not depend on the order of the look-ups. */
     List<Varied> varied() {
-        return rows.stream()
-                .filter(one -> one.role() == Role.PHYSICAL && one.lowSi() < one.highSi())
-                .map(one -> new Varied(one, slot(one)))
-                .sorted(Comparator.comparing(one -> one.row().key()))
-                .toList();
+        SortedMap<String, Varied> byKey = new TreeMap<>();
+        for (Assumption one : rows) {
+            if (one.role() == Role.PHYSICAL && one.lowSi() < one.highSi()) {
+                byKey.put(one.key(), new Varied(one, slot(one)));
+            }
+        }
+        return List.copyOf(byKey.values());
     }
 
     /** The greatest value an assumption may have, in coherent SI: its 95 % point. */

@@ -287,12 +287,18 @@ public final class PieceWork {
 
     // ------------------------------------------------------------------------------------------------ what comes of it
 
+    /** How fast its dryer takes water: it costs as much as all the rest of the piece, and few assumptions move it. */
+    double dryingRate(Values v) {
+        return drying.rate(v);
+    }
+
     /** What comes of the sheets of the piece: size, grammage, thickness, mass, count and times. */
     void forecast(
             Settings settings,
             PreparingStock.State state,
             PreparingStock.Kept kept,
             FillingVat.Sheets run,
+            double dryingRate,
             Values v,
             Figures out,
             @Nullable Accounts accounts) {
@@ -347,7 +353,7 @@ public final class PieceWork {
         out.set(PieceFigure.SOLIDS, index, org.papermath.equation.Moisture.solidsOfRatio(pressed));
         double filling = drying.filling(n, solids);
         // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
-        out.set(PieceFigure.DRYING, index, drying.time(dry, filling, formed, pressed, end, equilibrium, v));
+        out.set(PieceFigure.DRYING, index, drying.time(dry, filling, formed, pressed, end, equilibrium, dryingRate, v));
         out.set(
                 PieceFigure.DRYING_AGAIN,
                 index,
@@ -360,6 +366,7 @@ public final class PieceWork {
                                 equilibrium + sizing.taken(v) - gain,
                                 end,
                                 equilibrium,
+                                dryingRate,
                                 v));
         out.set(PieceFigure.EVAPORATED, index, drying.evaporated(n * solids, pressed, finished.lastRatio(end, moist)));
         out.set(PieceFigure.LOAD, index, load);

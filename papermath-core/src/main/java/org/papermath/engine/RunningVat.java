@@ -81,25 +81,21 @@ final class RunningVat {
         if (!(lifted < mass)) {
             mass = Double.NaN;
         }
-        double[] some = new double[count];
-        double[][] someCarried = new double[additive.length][count];
         VatBalance.Contents after = VatBalance.run(
                 new VatBalance.Contents(fibre, mass),
                 lifted,
                 kept.fibre(),
                 couched,
                 VatBalance.Recharge.NONE,
-                some,
+                from,
+                count,
+                sheets,
                 additive,
                 kept.additives(),
-                new double[additive.length],
-                someCarried);
+                inStock,
+                carried);
         fibre = after.fibre();
         mass = after.stock() > 0 ? after.stock() : Double.NaN;
-        System.arraycopy(some, 0, sheets, from, count);
-        for (int a = 0; a < additive.length; a++) {
-            System.arraycopy(someCarried[a], 0, carried[a], from, count);
-        }
     }
 
     /** Pours every sheet by itself, where there is no vat; what the wire does not hold is white water. */

@@ -43,7 +43,9 @@ public final class VatBalance {
      * @param retention share of the fibre on the mould that stays in the sheet
      * @param couchSolids solids of the sheet as it leaves the vat
      * @param recharge fresh stock between sheets
-     * @param sheets filled with the oven-dry fibre of each sheet, kg; its length is the number of sheets
+     * @param from the place of the first sheet in the arrays
+     * @param count the number of sheets
+     * @param sheets filled with the oven-dry fibre of each sheet, kg
      * @param additives mass of each additive in the vat, kg; holds what is left after the last sheet
      * @param retentions retention of each additive
      * @param rechargeAdditives mass of each additive over mass of recharge stock
@@ -56,6 +58,8 @@ public final class VatBalance {
             double retention,
             double couchSolids,
             Recharge recharge,
+            int from,
+            int count,
             double[] sheets,
             double[] additives,
             double[] retentions,
@@ -64,8 +68,8 @@ public final class VatBalance {
         double fibre = start.fibre;
         double stock = start.stock;
         double held = retention * lifted;
-        int every = recharge.every > 0 ? recharge.every : sheets.length;
-        for (int i = 0, since = 0; i < sheets.length; i++, since++) {
+        int every = recharge.every > 0 ? recharge.every : count;
+        for (int i = from, since = 0; i < from + count; i++, since++) {
             if (since == every) {
                 since = 0;
                 fibre += recharge.stock * recharge.consistency;

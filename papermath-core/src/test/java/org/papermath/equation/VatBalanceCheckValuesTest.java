@@ -72,7 +72,8 @@ class VatBalanceCheckValuesTest {
     /** Pulls sheets of fibre alone, 2 kg lifted, 97 % kept, couched at 15 % solids. */
     private static Contents run(Contents start, double[] sheets) {
         double[] none = {};
-        return VatBalance.run(start, 2, 0.97, 0.15, Recharge.NONE, sheets, none, none, none, new double[0][]);
+        return VatBalance.run(
+                start, 2, 0.97, 0.15, Recharge.NONE, 0, sheets.length, sheets, none, none, none, new double[0][]);
     }
 
     private static void assertNear(double found, double expected, double part) {

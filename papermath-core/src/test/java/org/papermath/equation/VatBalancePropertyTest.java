@@ -44,6 +44,8 @@ class VatBalancePropertyTest {
                 retention,
                 couchSolids,
                 recharge,
+                0,
+                count,
                 sheets,
                 additive,
                 new double[] {additiveRetention},
@@ -126,7 +128,18 @@ class VatBalancePropertyTest {
             Contents start, double lifted, double retention, double couchSolids, Recharge recharge, double[] sheets) {
         double[] none = {};
         return VatBalance.run(
-                start, lifted, retention, couchSolids, recharge, sheets, none, none, none, new double[0][]);
+                start,
+                lifted,
+                retention,
+                couchSolids,
+                recharge,
+                0,
+                sheets.length,
+                sheets,
+                none,
+                none,
+                none,
+                new double[0][]);
     }
 
     @Test
