@@ -207,6 +207,34 @@ final class OutsideFigures {
                 .forEach((name, fibre) -> all.put(name, of("fibre.yield", Scope.of(fibre), 100)));
         all.put("length of the fibre of Korean paper mulberry", of("fibre.length", Scope.of("kozo"), 1e3));
         all.put("width of the fibre of Korean paper mulberry", of("fibre.width", Scope.of("kozo"), 1e6));
+        Map.of(
+                        "second-cut linters", "linter-second-cut",
+                        "wheat straw", "straw",
+                        "gampi", "gampi",
+                        "mitsumata", "mitsumata",
+                        "esparto", "esparto")
+                .forEach((name, fibre) ->
+                        all.put("length of the fibre of " + name, of("fibre.length", Scope.of(fibre), 1e3)));
+        all.put("length of the ultimate fibre of flax", of("fibre.length", Scope.of("flax-raw"), 1e3));
+        Map.of(
+                        "wheat straw", "straw",
+                        "gampi", "gampi",
+                        "kozo", "kozo",
+                        "esparto", "esparto",
+                        "flax", "flax-raw",
+                        "hemp", "hemp-raw",
+                        "jute", "jute")
+                .forEach((name, fibre) ->
+                        all.put("width of the fibre of " + name, of("fibre.width", Scope.of(fibre), 1e6)));
+        all.put("density of the wall of bast and leaf fibres", general("fibre.cell-wall-density", 1));
+        all.put(
+                "drainability of unbeaten wheat straw pulp",
+                store -> Kinds.SCHOPPER_RIEGLER
+                        .ofSi(store.si("beating.drainability-unbeaten", Scope.of("straw")))
+                        .in("SR"));
+        Scope titanium = Scope.of("titanium-dioxide");
+        all.put("titanium dioxide held without an aid", of("additive.retention", titanium, 100));
+        all.put("titanium dioxide held with an aid", of("additive.retention", titanium.on("with aid"), 100));
         all.put("freeness of unbeaten waste abaca", store -> {
             double unbeaten = store.si("beating.drainability-unbeaten", Scope.of("abaca"));
             return DrainabilityModel.from(store, Scope.of("abaca"))
