@@ -67,7 +67,9 @@ class ReadmeTest {
         Assumptions table = Assumptions.standard();
         assertThat(readme)
                 .contains("Of the " + table.all().size() + " values in the table of edition " + table.edition() + ", "
-                        + count(table, Basis.PUBLISHED) + " are published or worked out from a publication, "
+                        + count(table, Basis.PUBLISHED) + " are published or worked out from publications, "
+                        + count(table, Basis.ANCHORED)
+                        + " are anchored: tied to one published observation, with the rest assumed, "
                         + count(table, Basis.COMMON_PRACTICE) + " are common practice without a source, "
                         + count(table, Basis.RECALLED)
                         + " are recalled and were not looked up, and " + count(table, Basis.DEFINITION)

@@ -8,8 +8,13 @@ public enum Basis {
     DEFINITION,
     /** By a published standard. */
     STANDARD,
-    /** By a published measurement, table or paper, or worked out from one. */
+    /** By published measurements, tables or papers, or worked out from them. */
     PUBLISHED,
+    /**
+     * Tied to one published observation, trial or statement: the one number it gives is right there, the rest (the shape
+     * of the law, the band, that it holds for this use) is assumed.
+     */
+    ANCHORED,
     /** Common practice of the trade, without a source. */
     COMMON_PRACTICE,
     /** Recalled from memory, not looked up. */
@@ -31,9 +36,9 @@ public enum Basis {
     /**
      * Tells whether a result that rests on this basis alone is to be called uncalibrated.
      *
-     * @return true for common practice and recalled values
+     * @return true for anchored, common practice and recalled values
      */
     public boolean isUncalibrated() {
-        return this == COMMON_PRACTICE || this == RECALLED;
+        return this == ANCHORED || this == COMMON_PRACTICE || this == RECALLED;
     }
 }

@@ -211,7 +211,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Tells whether the estimate rests only on values that are common practice or recalled, where it rests on any.
+     * Tells whether the estimate rests only on values that are anchored, common practice or recalled, where it rests on any.
      *
      * @return whether it is uncalibrated
      */

@@ -682,7 +682,8 @@ final class PlanNotices {
                     "plan.uncalibrated",
                     weak + " of the " + plan.assumptionsUsed().size()
                             + " values behind this plan are common"
-                            + " practice or recalled, not measured here; the bands say how far that may carry.",
+                            + " practice, recalled or tied to one observation, not measured here; the bands say how far that may"
+                            + " carry.",
                     "uncalibrated",
                     weak,
                     "all",

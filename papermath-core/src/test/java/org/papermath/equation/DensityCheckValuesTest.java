@@ -22,10 +22,6 @@ class DensityCheckValuesTest {
         return CheckValues.read("density");
     }
 
-    static List<CheckValues.Row> thinSheets() {
-        return CheckValues.read("thin_sheet");
-    }
-
     static List<CheckValues.Row> ragTrial() {
         return CheckValues.read("rag_trial_1908");
     }
@@ -59,13 +55,6 @@ class DensityCheckValuesTest {
         DensityLaw.Beaten low = new DensityLaw.Beaten(0.8 * reference, 0.8 * beaten, state, PRESSING);
         assertThat(low.measured(expected, pressure, 1500).unbeaten()).isCloseTo(reference, withinPercentage(1e-3));
         assertThat(1000 * Density.caliper(0.1, density)).isCloseTo(row.number("caliper_100gsm_mm"), within(1e-6));
-    }
-
-    @ParameterizedTest
-    @MethodSource("thinSheets")
-    void thinSheet(CheckValues.Row row) {
-        double caliper = 1000 * new CaliperLaw(0.019e-3).caliper(row.number("grammage_g_per_m2") / 1000, 300);
-        assertThat(caliper).isCloseTo(row.number("thickness_mm_read"), within(0.0005));
     }
 
     @ParameterizedTest

@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.equation.Freeness.Tester;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Scope;
 import org.papermath.testing.CheckValues;
 import org.papermath.testing.CheckValues.Row;
 
@@ -41,14 +44,22 @@ class FreenessCheckValuesTest {
         assertThat(Freeness.canadianOfSchopperRiegler(sr - 1.5, -1.5)).isEqualTo(csf);
     }
 
-    @ParameterizedTest
-    @MethodSource("chart")
-    void chartAgreesWithTheOtherOneWithinTheBand(Row row) {
-        double csf = row.number("csf_mL");
-        double other = row.number("sr_chart_B");
-        boolean inSr = Math.abs(Freeness.schopperRieglerOfCanadian(csf, 0) - other) <= 3;
-        boolean inCsf = Math.abs(Freeness.canadianOfSchopperRiegler(other, 0) - csf) <= 40;
-        assertThat(inSr || inCsf).isTrue();
+    /** The other chart stands off this one by what the table says of testers: not in the mean, and by its band at most. */
+    @Test
+    void theOtherChartLiesAboutTheOffsetOfTheTable() {
+        Assumption offset = Assumptions.standard().get("freeness.chart-offset", Scope.GENERAL);
+        double sum = 0;
+        for (Row row : chart()) {
+            double other = row.number("sr_chart_B")
+                    - Freeness.schopperRieglerOfCanadian(row.number("csf_mL"), offset.likely());
+            sum += other;
+            if (row.number("csf_mL") > 50) {
+                assertThat(other)
+                        .as("%s mL", row)
+                        .isBetween(offset.low() - offset.likely(), offset.high() - offset.likely());
+            }
+        }
+        assertThat(sum / chart().size()).isCloseTo(0, within(1.0));
     }
 
     /** One smooth curve through the chart, fitted to it by a script. */

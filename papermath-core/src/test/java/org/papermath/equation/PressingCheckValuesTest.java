@@ -32,27 +32,6 @@ class PressingCheckValuesTest {
                 .isCloseTo(row.number("M_alternative_B"), withinPercentage(1e-3));
     }
 
-    /** What has been said about real presses, against pressures and pulps such as they have. */
-    @ParameterizedTest
-    @CsvSource({
-        "hand press: over 65 % water, 1.5, 0.10e6",
-        "hand press: over 65 % water, 2.5, 0.40e6",
-        "hand-made cotton mill 60-75 % moisture, 1.5, 0.20e6",
-        "hand-made cotton mill 60-75 % moisture, 1.5, 0.40e6",
-        "machine presses out, 1.5, 1.0e6"
-    })
-    void anchors(String statement, double retention, double pressure) {
-        CheckValues.Row row = CheckValues.row("press_anchors", "statement", statement);
-        assertThat(Pressing.solidsOfRatio(equilibrium(retention, pressure)))
-                .isBetween(row.number("solids_low"), row.number("solids_high"));
-    }
-
-    @Test
-    void couchedSheetOfNinetyPerCentWater() {
-        CheckValues.Row row = CheckValues.row("press_anchors", "statement", "couched about 90 % water");
-        assertThat(Pressing.solidsOfRatio(9)).isBetween(row.number("solids_low"), row.number("solids_high"));
-    }
-
     @ParameterizedTest
     @CsvSource({"0.1e6, 1.2, 1.7418, 0.3647", "1.5e6, 0.7, 0.8200, 0.5495", "3.0e6, 1.5, 1.1027, 0.4756"})
     void moreOfTheDefault(double pressure, double retention, double ratio, double solids) {

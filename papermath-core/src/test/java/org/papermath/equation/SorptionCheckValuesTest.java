@@ -25,19 +25,10 @@ class SorptionCheckValuesTest {
             "linen", new double[] {0.0467, 23.40, 0.6346},
             "linen_rows", new double[] {0.0595, 23.40, 0.6346},
             "kraft", new double[] {0.0560, 14.30, 0.7122},
-            "wool", new double[] {0.1056, 9.43, 0.6462},
-            "70F", new double[] {0.0800, 11.63, 0.415});
+            "wool", new double[] {0.1056, 9.43, 0.6462});
 
     static List<CheckValues.Row> isotherms() {
         return CheckValues.read("sorption");
-    }
-
-    static List<CheckValues.Row> seventyFahrenheit() {
-        return CheckValues.read("sorption_paper_70F");
-    }
-
-    static List<CheckValues.Row> ragPaper() {
-        return CheckValues.read("sorption_rag_paper");
     }
 
     static List<CheckValues.Row> regain() {
@@ -65,24 +56,6 @@ class SorptionCheckValuesTest {
             ratio = Sorption.hailwoodHorrobin(activity, celsius);
         }
         assertThat(100 * ratio).isCloseTo(row.number("moisture_percent_dry_basis"), within(0.0001));
-    }
-
-    @ParameterizedTest
-    @MethodSource("seventyFahrenheit")
-    void paperAtSeventyFahrenheit(CheckValues.Row row) {
-        assertThat(100 * gab("70F", row.number("rh_percent") / 100))
-                .isCloseTo(row.number("moisture_percent"), within(0.3));
-    }
-
-    @ParameterizedTest
-    @MethodSource("ragPaper")
-    void ragPaper(CheckValues.Row row) {
-        double rh = row.number("rh_percent");
-        double ratio = gab("bond", rh / 100);
-        double wetBasis = 100 * ratio / (1 + ratio);
-        assertThat(wetBasis)
-                .isCloseTo(row.number("gab_bond_percent_wet"), within(0.0001))
-                .isCloseTo(row.number("read_percent_wet"), within(rh >= 50 && rh <= 70 ? 0.6 : 2.2));
     }
 
     @ParameterizedTest

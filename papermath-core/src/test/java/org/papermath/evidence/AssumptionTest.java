@@ -175,10 +175,11 @@ class AssumptionTest {
     void theWordOfABasis() {
         assertThat(Basis.COMMON_PRACTICE.word()).isEqualTo("common practice");
         assertThat(Basis.MEASURED_HERE.word()).isEqualTo("measured here");
+        assertThat(Basis.ANCHORED.word()).isEqualTo("anchored");
         for (Basis basis : Basis.values()) {
             assertThat(basis.isUncalibrated())
                     .as(basis.word())
-                    .isEqualTo(basis == Basis.COMMON_PRACTICE || basis == Basis.RECALLED);
+                    .isEqualTo(basis == Basis.ANCHORED || basis == Basis.COMMON_PRACTICE || basis == Basis.RECALLED);
         }
     }
 }

@@ -39,6 +39,11 @@ class AssumptionsTableTest {
             switch (row.basis()) {
                 case RECALLED -> assertThat(source).contains("recalled");
                 case COMMON_PRACTICE -> assertThat(source).containsAnyOf("no source", "derived here");
+                case ANCHORED ->
+                    assertThat(source)
+                            .as(row.key())
+                            .containsAnyOf("; one ", "; two sheets", "; single statements")
+                            .doesNotContain("recalled", "no source");
                 case PUBLISHED, STANDARD -> assertThat(source).doesNotContain("recalled", "no source");
                 default -> assertThat(row.basis()).isEqualTo(Basis.DEFINITION);
             }

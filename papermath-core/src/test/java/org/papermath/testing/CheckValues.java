@@ -5,28 +5,68 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.assertj.core.data.Offset;
 
 /**
  * Values from outside that the code is held against: a comma-separated table in {@code checkvalues/} of the test
- * resources, with the source, how it is known and the tolerance in its head.
+ * resources, with the source, how it is known, the tolerance and what the rows are worth in its head.
+ *
+ * <p>The line {@code class: identity} of a head holds for every row; a line {@code class standard: a | b} for those of
+ * which the first cell is {@code a} or {@code b}, and a column {@code class} for its row.
  */
 public final class CheckValues {
-    private static final List<String> HEAD = List.of("source", "known-by", "tolerance");
+    private static final List<String> HEAD = List.of("source", "known-by", "tolerance", "class");
+    private static final String CLASS = "class";
 
     private CheckValues() {}
+
+    /** What a row is worth as evidence. */
+    public enum Worth {
+        /** Measured and published by others. */
+        MEASURED_OUTSIDE,
+        /** By a standard or a printed list of others, or what their code gives. */
+        STANDARD,
+        /** Worked out again another way: shows that the arithmetic is right. */
+        IDENTITY,
+        /** What this library gave before: shows that it still does. */
+        REGRESSION;
+
+        /** {@return the word in the tables} */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+
+        private static Worth of(String place, String word) {
+            for (Worth worth : values()) {
+                if (worth.word().equals(word)) {
+                    return worth;
+                }
+            }
+            throw new AssertionError(place + ": the class \"" + word + "\" is none of " + List.of(values()));
+        }
+    }
 
     /** One line of a table; {@code toString} is its first cell, so that a failing case names itself. */
     public static final class Row {
         private final String place;
         private final Map<String, String> cells;
+        private final Worth worth;
 
-        private Row(String place, Map<String, String> cells) {
+        private Row(String place, Map<String, String> cells, Worth worth) {
             this.place = place;
             this.cells = cells;
+            this.worth = worth;
+        }
+
+        /** What the row is worth. */
+        public Worth worth() {
+            return worth;
         }
 
         /** The cell of a column as written; fails when there is no such column. */
@@ -104,6 +144,9 @@ public final class CheckValues {
             throw new AssertionError(file + ": no header row");
         }
         List<String> columns = cells(file, lines.get(at++));
+        Map<String, Worth> named = named(file, head);
+        Set<String> met = new HashSet<>();
+        Worth usual = Worth.of(file, valueOf(head, CLASS));
         List<Row> rows = new ArrayList<>();
         for (; at < lines.size(); at++) {
             String line = lines.get(at);
@@ -121,12 +164,44 @@ public final class CheckValues {
                     throw new AssertionError(place + ": column \"" + columns.get(i) + "\" twice");
                 }
             }
-            rows.add(new Row(place, byColumn));
+            Worth own = named.get(values.get(0));
+            met.add(values.get(0));
+            String cell = byColumn.get(CLASS);
+            rows.add(new Row(place, byColumn, cell != null ? Worth.of(place, cell) : own != null ? own : usual));
+        }
+        if (!met.containsAll(named.keySet())) {
+            throw new AssertionError(
+                    file + ": not all there: " + named.keySet() + ", of which the head says the class");
         }
         if (rows.isEmpty()) {
             throw new AssertionError(file + ": no rows");
         }
         return List.copyOf(rows);
+    }
+
+    private static String valueOf(List<String> head, String key) {
+        return head.stream()
+                .filter(line -> line.startsWith(key + ":"))
+                .findFirst()
+                .orElseThrow()
+                .substring(key.length() + 1)
+                .strip();
+    }
+
+    /** The rows of which a line of the head says the class, by their first cells. */
+    private static Map<String, Worth> named(String file, List<String> head) {
+        Map<String, Worth> named = new LinkedHashMap<>();
+        for (String line : head) {
+            int colon = line.indexOf(':');
+            if (line.startsWith(CLASS + " ") && colon > 0) {
+                Worth worth =
+                        Worth.of(file, line.substring(CLASS.length(), colon).strip());
+                for (String row : line.substring(colon + 1).split("\\|")) {
+                    named.put(row.strip(), worth);
+                }
+            }
+        }
+        return named;
     }
 
     private static List<String> cells(String place, String line) {

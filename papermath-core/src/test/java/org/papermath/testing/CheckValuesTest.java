@@ -9,7 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CheckValuesTest {
-    private static final String HEAD = "# source: a bench\n# known-by: weighed\n# tolerance: rel 1e-3\n";
+    private static final String HEAD =
+            "# source: a bench\n# known-by: weighed\n# tolerance: rel 1e-3\n# class: identity\n";
 
     @Test
     void readsQuotedCellsAndNumbers() {
@@ -22,7 +23,7 @@ class CheckValuesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"source", "known-by", "tolerance"})
+    @ValueSource(strings = {"source", "known-by", "tolerance", "class"})
     void wantsTheWholeHead(String key) {
         String missing = HEAD.replaceFirst("# " + key + ":[^\n]*\n", "");
         String empty = HEAD.replaceFirst("# " + key + ":[^\n]*\n", "# " + key + ":\n");
@@ -45,5 +46,20 @@ class CheckValuesTest {
         assertThatThrownBy(() -> row.text("b")).isInstanceOf(AssertionError.class);
         assertThatThrownBy(() -> row.number("a")).isInstanceOf(AssertionError.class);
         assertThatThrownBy(() -> CheckValues.read("no_such_table")).isInstanceOf(AssertionError.class);
+    }
+
+    @Test
+    void tellsWhatARowIsWorth() {
+        List<CheckValues.Row> rows = CheckValues.parse("t", HEAD + "# class standard: a | b\ncase\na\nb\nc\n");
+        assertThat(rows)
+                .extracting(CheckValues.Row::worth)
+                .containsExactly(CheckValues.Worth.STANDARD, CheckValues.Worth.STANDARD, CheckValues.Worth.IDENTITY);
+        assertThat(CheckValues.parse("t", HEAD + "case,class\na,measured outside\n")
+                        .get(0)
+                        .worth())
+                .isEqualTo(CheckValues.Worth.MEASURED_OUTSIDE);
+        for (String wrong : List.of("# class standard: d\ncase\na\n", "# class good: a\ncase\na\n", "a,class\n1,x\n")) {
+            assertThatThrownBy(() -> CheckValues.parse("t", HEAD + wrong)).isInstanceOf(AssertionError.class);
+        }
     }
 }

@@ -550,10 +550,10 @@ class PapermathModuleTest {
                 Basis.COMMON_PRACTICE,
                 EnumSet.of(EnvelopeStyle.SIDE_SEAM),
                 Map.of(Basis.MEASURED_HERE, 2),
-                new EnumMap<>(Map.of(Basis.GIVEN, "a")),
+                new EnumMap<>(Map.of(Basis.ANCHORED, "a")),
                 new FormatSystem[] {FormatSystem.TRADITIONAL});
         String text = "{\"basis\":\"common practice\",\"styles\":[\"side seam\"],\"counts\":{\"measured here\":2},"
-                + "\"notes\":{\"given\":\"a\"},\"systems\":[\"" + FormatSystem.TRADITIONAL.words() + "\"]}";
+                + "\"notes\":{\"anchored\":\"a\"},\"systems\":[\"" + FormatSystem.TRADITIONAL.words() + "\"]}";
         assertThat(MAPPER.writeValueAsString(words)).isEqualTo(text);
         assertThat(MAPPER.readValue(text, Words.class))
                 .usingRecursiveComparison()

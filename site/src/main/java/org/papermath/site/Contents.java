@@ -25,6 +25,7 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Code;
 import org.papermath.evidence.Codes;
+import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
 import org.papermath.format.Format;
 import org.papermath.format.Formats;
@@ -81,6 +82,10 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("assumptions", assumptions());
         blocks.put("assumptions-used", used(plan));
         blocks.put("sensitivity", sensitivity(plan));
+        Checks checks = Checks.of(top);
+        blocks.put("worth-of-rows", worthOfRows(checks));
+        blocks.put("outside-figures", outsideFigures(checks));
+        blocks.put("held-by-none", heldByNone(checks));
         blocks.put("units", units());
         blocks.put("reams", reams());
         blocks.put("formats", formats());
@@ -88,7 +93,9 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("cautions", cautions());
         blocks.put("words", words(top.resolve("site/words.csv"), List.of("type", "label")));
         blocks.put("members", words(top.resolve("site/words.csv"), List.of("member")));
-        return new Contents(figures(plan), blocks, pictures(plan));
+        Map<String, String> figures = figures(plan);
+        figures.putAll(figures(checks));
+        return new Contents(figures, blocks, pictures(plan));
     }
 
     private static String code(String text) {
@@ -102,6 +109,63 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         int stock = plan.indexOf("\n      \"stock\"", batches);
         return plan.substring(0, order) + "\n  \"order\": …\n  \"studio\": …" + plan.substring(batches, stock)
                 + "\n      …\n";
+    }
+
+    private static Map<String, String> figures(Checks checks) {
+        long physical = Assumptions.standard().all().stream()
+                .filter(one -> one.role() == Role.PHYSICAL)
+                .count();
+        long outside = checks.figures().stream().filter(one -> !one.isFitted()).count();
+        return Map.of(
+                "check-rows", Integer.toString(checks.all()),
+                "outside-figures", Integer.toString(checks.figures().size()),
+                "outside-figures-not-fitted", Long.toString(outside),
+                "outside-figures-missed",
+                        Long.toString(checks.figures().stream()
+                                .filter(Checks.Figure::isMissed)
+                                .count()),
+                "physical", Long.toString(physical),
+                "held-by-none", Integer.toString(checks.heldByNone().size()),
+                "held", Long.toString(physical - checks.heldByNone().size()));
+    }
+
+    private static String worthOfRows(Checks checks) {
+        Map<String, String> meanings = Map.of(
+                "measured outside", "measured and published by others",
+                "standard", "by a standard, a printed list or the code of others",
+                "identity", "worked out again another way: the arithmetic is right",
+                "regression", "what the library gave before: it still does");
+        List<List<String>> rows = new ArrayList<>();
+        checks.rows().entrySet().stream()
+                .sorted(Comparator.comparingInt(one -> List.of("measured outside", "standard", "identity", "regression")
+                        .indexOf(one.getKey())))
+                .forEach(one -> rows.add(List.of(
+                        one.getKey(),
+                        meanings.getOrDefault(one.getKey(), ""),
+                        one.getValue().toString(),
+                        Math.round(100.0 * one.getValue() / checks.all()) + " %")));
+        return table(List.of("class", "shows", "rows", "share"), rows);
+    }
+
+    private static String outsideFigures(Checks checks) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Checks.Figure one : checks.figures()) {
+            String unit = one.unit().equals("1") ? "" : " " + one.unit();
+            rows.add(List.of(
+                    one.name(),
+                    one.published() + " ± " + one.within() + unit,
+                    one.model() + unit,
+                    one.error() + unit + (one.isMissed() ? ", missed" : ""),
+                    one.isFitted() ? "yes" : "no",
+                    one.source()));
+        }
+        return table(List.of("figure", "published", "library", "error", "default made from it", "source"), rows);
+    }
+
+    private static String heldByNone(Checks checks) {
+        List<List<String>> rows = new ArrayList<>();
+        checks.scopesById().forEach((id, scopes) -> rows.add(List.of("`" + id, String.join(", ", scopes))));
+        return table(List.of("value", "of"), rows);
     }
 
     private static String faults() {

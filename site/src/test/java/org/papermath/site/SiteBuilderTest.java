@@ -92,6 +92,22 @@ class SiteBuilderTest {
     }
 
     @Test
+    void theAccuracyPageSaysWhatTheRowsAreWorthAndWhatNoFigureHolds() throws IOException {
+        Checks checks = Checks.of(top());
+        assertThat(checks.rows()).containsOnlyKeys("measured outside", "standard", "identity", "regression");
+        assertThat(3 * (checks.rows().get("measured outside") + checks.rows().get("standard")))
+                .isGreaterThanOrEqualTo(checks.all());
+        String page = html("accuracy").replace("<wbr>", "");
+        checks.rows().values().forEach(count -> assertThat(page).contains("<td>" + count + "</td>"));
+        checks.figures().forEach(one -> assertThat(page).contains("<td>" + one.name() + "</td>"));
+        assertThat(checks.heldByNone()).isNotEmpty();
+        checks.scopesById()
+                .forEach((id, scopes) -> assertThat(page)
+                        .contains("<td><code>" + id + "</code></td><td>" + String.join(", ", scopes) + "</td>"));
+        assertThat(page).contains(", missed</td>");
+    }
+
+    @Test
     void theCardOfTheSampleIsShown() throws IOException {
         String page = html("index");
         assertThat(page).contains("MAKING CARD");

@@ -1,0 +1,110 @@
+package org.papermath.outside;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.evidence.Assumptions;
+import org.papermath.testing.CheckValues;
+import org.papermath.testing.CheckValues.Row;
+import org.papermath.testing.CheckValues.Worth;
+
+/**
+ * Published figures beside what the shipped table makes of the same case. How far the two lie apart stands in the table
+ * of figures, and may only shrink: {@code -Dfigures.write=true} writes errors that shrank and those of new rows,
+ * where model and error are left empty; {@code -Dfigures.write=all} also those that grew, for a change that says why.
+ */
+class OutsideFiguresCheckValuesTest {
+    /** How much of a recorded error may be gone before it has to be written anew; errors are rounded up to 3 digits. */
+    private static final double SHRUNK = 0.97;
+
+    static List<Row> figures() {
+        return CheckValues.read(OutsideFigures.TABLE);
+    }
+
+    private static double error(Row row) {
+        return OutsideFigures.error(row, Assumptions.standard());
+    }
+
+    @ParameterizedTest
+    @MethodSource("figures")
+    void theErrorIsTheOneRecorded(Row row) {
+        double error = error(row);
+        double recorded = row.number("error");
+        assertThat(error)
+                .as("%s: the library moved away from the published figure", row)
+                .isLessThanOrEqualTo(recorded * (1 + OutsideFigures.DIGITS));
+        assertThat(error).as("%s: record the smaller error", row).isGreaterThanOrEqualTo(SHRUNK * recorded - 1e-9);
+    }
+
+    @Test
+    void everyFigureIsOfOthersAndSaysWhetherADefaultWasMadeFromIt() {
+        assertThat(figures()).hasSizeGreaterThan(90).allSatisfy(row -> {
+            assertThat(row.worth()).isIn(Worth.MEASURED_OUTSIDE, Worth.STANDARD);
+            assertThat(row.text("sample")).isIn("outside", "fitted");
+            assertThat(row.number("within")).isPositive();
+            assertThat(row.text("source")).hasSizeGreaterThan(10);
+        });
+        assertThat(figures()).extracting(Row::toString).doesNotHaveDuplicates();
+    }
+
+    @AfterAll
+    static void write() throws IOException {
+        String how = System.getProperty("figures.write", "");
+        if (!how.equals("true") && !how.equals("all")) {
+            return;
+        }
+        Path file = Path.of("src", "test", "resources", "checkvalues", OutsideFigures.TABLE + ".csv");
+        List<String> out = new ArrayList<>();
+        Iterator<Row> rows = figures().iterator();
+        boolean columns = false;
+        for (String line : Files.readAllLines(file)) {
+            if (line.startsWith("#") || !columns) {
+                columns |= !line.startsWith("#");
+                out.add(line);
+                continue;
+            }
+            Row row = rows.next();
+            boolean keep = !how.equals("all") && row.has("error") && error(row) > row.number("error");
+            String model = keep
+                    ? row.text("model")
+                    : rounded(OutsideFigures.model(row, Assumptions.standard()), 4, RoundingMode.HALF_EVEN);
+            String error =
+                    keep ? row.text("error") : rounded(error(row) * (1 - OutsideFigures.DIGITS), 3, RoundingMode.UP);
+            out.add(String.join(
+                    ",",
+                    row.text("case"),
+                    row.text("class"),
+                    row.text("sample"),
+                    row.text("published"),
+                    row.text("within"),
+                    row.text("unit"),
+                    model,
+                    error,
+                    quoted(row.text("source"))));
+        }
+        Files.write(file, out);
+    }
+
+    private static String rounded(double value, int digits, RoundingMode mode) {
+        return new BigDecimal(value)
+                .round(new MathContext(digits, mode))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private static String quoted(String text) {
+        return text.contains(",") ? '"' + text + '"' : text;
+    }
+}
