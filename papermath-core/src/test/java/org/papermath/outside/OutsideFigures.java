@@ -226,6 +226,11 @@ final class OutsideFigures {
                         "jute", "jute")
                 .forEach((name, fibre) ->
                         all.put("width of the fibre of " + name, of("fibre.width", Scope.of(fibre), 1e6)));
+        all.put("length of the ultimate fibre of hemp", of("fibre.length", Scope.of("hemp-raw"), 1e3));
+        all.put("length of the fibre of eucalypt", of("fibre.length", Scope.of("hardwood-kraft"), 1e3));
+        all.put("width of the fibre of eucalypt", of("fibre.width", Scope.of("hardwood-kraft"), 1e6));
+        all.put("coarseness of eucalypt pulp", of("fibre.coarseness", Scope.of("hardwood-kraft"), 1e6));
+        all.put("cellulose yielded by flax", of("fibre.yield", Scope.of("flax-raw"), 100));
         all.put("density of the wall of bast and leaf fibres", general("fibre.cell-wall-density", 1));
         all.put(
                 "drainability of unbeaten wheat straw pulp",
