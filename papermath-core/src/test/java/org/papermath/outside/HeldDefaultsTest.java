@@ -26,6 +26,9 @@ class HeldDefaultsTest {
     private static final Path LIST = Path.of("src", "test", "resources", "held-by-no-figure.txt");
     private static final Assumptions TABLE = Assumptions.standard();
 
+    /** The line of the list that says how many defaults are held by figures they were not made from; may only grow. */
+    private static final String FROM_OUTSIDE = "# held by figures no default was made from: ";
+
     /** The figures the shipped table gives, within what each is published to. */
     private static final List<Row> GIVEN = OutsideFiguresCheckValuesTest.figures().stream()
             .filter(row -> isGiven(row, TABLE))
@@ -43,12 +46,16 @@ class HeldDefaultsTest {
     }
 
     private static boolean isHeld(Assumption row) {
+        return isHeld(row, GIVEN);
+    }
+
+    private static boolean isHeld(Assumption row, List<Row> figures) {
         double end = farEnd(row);
         if (end == row.likely()) {
             return false;
         }
         Assumptions moved = TABLE.with(row.given(row.scope(), end));
-        return GIVEN.stream().anyMatch(figure -> misses(figure, moved));
+        return figures.stream().anyMatch(figure -> misses(figure, moved));
     }
 
     private static boolean misses(Row figure, Assumptions moved) {
@@ -102,14 +109,27 @@ class HeldDefaultsTest {
         assertThat(over).as("held now, or gone: take them off %s", LIST).isEmpty();
     }
 
+    /** A figure a default was made from holds it to itself; one it was not made from says more. */
     @Test
-    void someAreHeld() {
-        assertThat(TABLE.all().stream().filter(HeldDefaultsTest::isHeldPhysical))
-                .hasSizeGreaterThan(20);
-        assertThat(GIVEN).hasSizeGreaterThan(50);
-    }
-
-    private static boolean isHeldPhysical(Assumption row) {
-        return row.role() == Role.PHYSICAL && isHeld(row);
+    void someAreHeldByFiguresTheyWereNotMadeFrom() throws IOException {
+        List<Assumption> physical =
+                TABLE.all().stream().filter(row -> row.role() == Role.PHYSICAL).toList();
+        List<Row> outside = GIVEN.stream()
+                .filter(row -> row.text("sample").equals("outside"))
+                .toList();
+        long held = physical.stream().filter(row -> isHeld(row, outside)).count();
+        String how = System.getProperty("figures.write", "");
+        List<String> lines = new ArrayList<>(Files.readAllLines(LIST));
+        int at = lines.indexOf(lines.stream()
+                .filter(line -> line.startsWith(FROM_OUTSIDE))
+                .findFirst()
+                .orElseThrow());
+        long listed = Long.parseLong(lines.get(at).substring(FROM_OUTSIDE.length()));
+        if (how.equals("all") || how.equals("true") && held > listed) {
+            lines.set(at, FROM_OUTSIDE + held);
+            Files.write(LIST, lines);
+            listed = held;
+        }
+        assertThat(held).as("say so in %s", LIST).isEqualTo(listed);
     }
 }

@@ -131,6 +131,12 @@ final class OutsideFigures {
         all.put("gelatine in old writing papers", general("size.pick-up", 100));
     }
 
+    /** Solids of a couched sheet of well-beaten rag, %. */
+    private static double couchedRag(Assumptions store) {
+        double water = store.si("web.couched-per-retention", RAG) * store.si("fibre.water-retention-well-beaten", RAG);
+        return 100 / (1 + water);
+    }
+
     private static ToDoubleFunction<Assumptions> general(String id, double factor) {
         return of(id, Scope.GENERAL, factor);
     }
@@ -189,7 +195,7 @@ final class OutsideFigures {
                         "flax", "flax-raw",
                         "hemp", "hemp-raw",
                         "jute", "jute",
-                        "abaca", "abaca",
+                        "abaca", "abaca-raw",
                         "esparto", "esparto",
                         "straw", "straw",
                         "sisal", "sisal")
@@ -226,6 +232,11 @@ final class OutsideFigures {
                         "jute", "jute")
                 .forEach((name, fibre) ->
                         all.put("width of the fibre of " + name, of("fibre.width", Scope.of(fibre), 1e6)));
+        all.put("length of the ultimate fibre of hemp", of("fibre.length", Scope.of("hemp-raw"), 1e3));
+        all.put("length of the fibre of eucalypt", of("fibre.length", Scope.of("hardwood-kraft"), 1e3));
+        all.put("width of the fibre of eucalypt", of("fibre.width", Scope.of("hardwood-kraft"), 1e6));
+        all.put("coarseness of eucalypt pulp", of("fibre.coarseness", Scope.of("hardwood-kraft"), 1e6));
+        all.put("cellulose yielded by flax", of("fibre.yield", Scope.of("flax-raw"), 100));
         all.put("density of the wall of bast and leaf fibres", general("fibre.cell-wall-density", 1));
         all.put(
                 "drainability of unbeaten wheat straw pulp",
@@ -267,8 +278,8 @@ final class OutsideFigures {
 
     private static void pressing(Map<String, ToDoubleFunction<Assumptions>> all) {
         all.put("solids on the wire of a laboratory former", general("web.solids-on-mould", 100));
-        all.put("solids of a couched sheet in a hand mill", general("web.solids-couched", 100));
-        all.put("solids after the couch of four machine papers", general("web.solids-couched", 100));
+        all.put("solids of a couched sheet in a hand mill", OutsideFigures::couchedRag);
+        all.put("solids after the couch of four machine papers", OutsideFigures::couchedRag);
         all.put("solids after an oil-hydraulic hand press", store -> solidsOfRag(store, REFERENCE_PRESSURE));
         all.put("solids after the press of a cotton-rag mill", store -> solidsOfRag(store, REFERENCE_PRESSURE));
         all.put("solids out of the presses of paper machines", store -> solidsOfRag(store, 1e6));

@@ -125,6 +125,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                                 .filter(Checks.Figure::isMissed)
                                 .count()),
                 "physical", Long.toString(physical),
+                "held-from-outside", checks.heldFromOutside(),
                 "held-by-none", Integer.toString(checks.heldByNone().size()),
                 "held", Long.toString(physical - checks.heldByNone().size()));
     }
