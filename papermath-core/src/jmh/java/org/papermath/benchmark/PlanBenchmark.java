@@ -32,6 +32,7 @@ import org.papermath.engine.Settings;
 import org.papermath.engine.Values;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumption;
+import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.format.Formats;
@@ -184,7 +185,9 @@ public class PlanBenchmark {
 
     private static Order order() {
         Recipe recipe = Recipe.of(
-                        "grey", Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW))
+                        "grey",
+                        Furnish.of(Share.percent(70), Fibres.COTTON_RAG, Share.percent(30), Fibres.FLAX_RAW)
+                                .bought(Fibres.FLAX_RAW, BoughtFibre.Form.HALF_STUFF))
                 .beating(hours(3))
                 .additive(Additive.of("pigment", Additive.Purpose.PIGMENT), Dose.percent(1.2))
                 .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))

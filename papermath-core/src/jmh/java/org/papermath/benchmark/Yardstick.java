@@ -124,6 +124,7 @@ final class Yardstick {
 
     /** The figures of the batch, in the order they are filled in. */
     static final List<BatchFigure> BATCH = List.of(
+            BatchFigure.COOKED,
             BatchFigure.BEATING,
             BatchFigure.DRAINABILITY,
             BatchFigure.WATER_RETENTION,
@@ -520,6 +521,7 @@ final class Yardstick {
         double hours = loads * (beating + beatingLoad) + loads * additiveLoad + vatCharge;
         double allHours = hours;
 
+        out[at++] = 0; // both fibres are bought ready to beat
         out[at++] = beaten;
         out[at++] = drainability;
         out[at++] = waterRetention;
