@@ -141,7 +141,7 @@ class ArchitectureTest {
                         "drying.WaterBudget",
                         "evidence.Bands$Use",
                         "evidence.Estimate$Driver",
-                        "evidence.Noted",
+                        "evidence.WithNotices",
                         "evidence.Source",
                         "mould.Opening",
                         "order.Piece$Sample",

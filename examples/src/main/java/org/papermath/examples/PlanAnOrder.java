@@ -126,7 +126,7 @@ public final class PlanAnOrder {
                     return null;
                 }
                 if (!saveIn.isEmpty()) {
-                    err.println("--out is said twice. Say it once.");
+                    err.println("--out is set twice. Set it once.");
                     return null;
                 }
                 saveIn = args.get(++i);

@@ -175,7 +175,7 @@ class PlanAnOrderTest {
             {"-json: there is no such option.", "-json"},
             {"--out: the name of a file is wanted", "--out"},
             {"--out: the name of a file is wanted", "--out", "--json"},
-            {"--out is said twice", "--out", "a", "--out", "b"},
+            {"--out is set twice", "--out", "a", "--out", "b"},
             {"The path of the order is empty", ""},
             {"Two orders are given, my and order.json", "my", "order.json"}
         };

@@ -12,9 +12,9 @@ import org.papermath.equation.Cooking;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Estimate;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.HydroxideDose;
@@ -232,8 +232,8 @@ public final class Cook {
      * @return the copy, with a warning that the two do not cook alike
      * @throws Refused if it takes more than 50 % of the fibre
      */
-    public Noted<Cook> withSameHydroxide(Alkali other) {
-        return Noted.of(
+    public WithNotices<Cook> withSameHydroxide(Alkali other) {
+        return WithNotices.of(
                 new Cook(fibre, ovenDry, other, other.doseFor(hydroxide()).si(), liquor, 1),
                 Notice.warning(
                         "cook.equivalents",

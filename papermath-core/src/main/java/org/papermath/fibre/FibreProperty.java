@@ -4,8 +4,8 @@ import java.util.Objects;
 import java.util.Optional;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Source;
+import org.papermath.evidence.WithNotices;
 import org.papermath.notice.StockNotices;
 import org.papermath.quantity.Refused;
 
@@ -203,15 +203,15 @@ public enum FibreProperty {
      *     sheet of the blend must be tested
      * @throws Refused if a fibre has none and no default, or the property belongs to each fibre as it is bought
      */
-    public Noted<Assumption> of(Furnish furnish, Assumptions assumptions) {
+    public WithNotices<Assumption> of(Furnish furnish, Assumptions assumptions) {
         if (!furnish.isBlend()) {
-            return Noted.of(of(furnish.fibres().get(0), assumptions));
+            return WithNotices.of(of(furnish.fibres().get(0), assumptions));
         }
         Optional<Assumption> own = assumptions
                 .find(id, furnish.scope())
                 .filter(found -> found.scope().subject().equals(furnish.scope().subject()));
         if (own.isPresent()) {
-            return Noted.of(own.get());
+            return WithNotices.of(own.get());
         }
         if (mixing() == Mixing.OF_EACH) {
             throw Refused.of(
@@ -243,8 +243,8 @@ public enum FibreProperty {
                         pattern.basis(),
                         new Source("mean by oven-dry mass of the fibres of " + furnish));
         return mixing() == Mixing.BY_MASS
-                ? Noted.of(mean)
-                : Noted.of(
+                ? WithNotices.of(mean)
+                : WithNotices.of(
                         mean,
                         StockNotices.blend(
                                 furnish.toString(), words, "Make a sheet of the blend and test it: " + howToMeasure));

@@ -47,21 +47,21 @@ public final class Order {
      * @throws Refused if the name is empty
      */
     public static Builder of(String name) {
-        return new Builder(Named.require("order", name));
+        return new Builder(CheckedName.require("order", name));
     }
 
-    /** Gathers an order; refuses what is said twice and what does not hang together. */
+    /** Gathers an order; refuses what is set twice and what does not hang together. */
     public static final class Builder {
         private final String name;
         private final List<Recipe> recipes = new ArrayList<>();
         private final List<Piece> pieces = new ArrayList<>();
-        private final Said said;
+        private final SetOnce said;
         private @Nullable LocalDate due;
         private @Nullable Air weighedIn;
 
         private Builder(String name) {
             this.name = name;
-            this.said = new Said("order " + name);
+            this.said = new SetOnce("order " + name);
         }
 
         /**

@@ -144,18 +144,18 @@ public final class Piece {
      */
     public static Builder of(String name, int count, String recipe) {
         Objects.requireNonNull(recipe, "recipe");
-        String called = Named.require("piece", name);
+        String called = CheckedName.require("piece", name);
         return new Builder(
                 called,
                 Limits.PIECES.check(count, "number ordered of piece ", called),
-                Named.require("recipe of piece ", called, recipe));
+                CheckedName.require("recipe of piece ", called, recipe));
     }
 
-    /** Gathers a piece; refuses what is said twice and what clashes. */
+    /** Gathers a piece; refuses what is set twice and what clashes. */
     public static final class Builder {
         private final String name;
         private final String recipe;
-        private final Said said;
+        private final SetOnce said;
         private int count;
         private @Nullable Amount<Length> width;
         private @Nullable Amount<Length> height;
@@ -181,7 +181,7 @@ public final class Piece {
             this.name = name;
             this.count = count;
             this.recipe = recipe;
-            this.said = new Said("piece " + name);
+            this.said = new SetOnce("piece " + name);
         }
 
         /**
@@ -375,7 +375,7 @@ public final class Piece {
             Objects.requireNonNull(piece, "piece");
             Objects.requireNonNull(how, "how");
             said.once("what the envelope is for");
-            envelopeFor = Named.require("piece in the envelope ", name, piece);
+            envelopeFor = CheckedName.require("piece in the envelope ", name, piece);
             style = how;
             return this;
         }
@@ -427,7 +427,7 @@ public final class Piece {
          */
         public Builder dryer(String dryerName) {
             Objects.requireNonNull(dryerName, "dryerName");
-            dryer = Named.require("dryer of piece ", name, dryerName);
+            dryer = CheckedName.require("dryer of piece ", name, dryerName);
             return this;
         }
 

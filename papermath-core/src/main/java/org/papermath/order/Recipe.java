@@ -70,13 +70,13 @@ public final class Recipe {
      */
     public static Builder of(String name, Furnish furnish) {
         Objects.requireNonNull(furnish, "furnish");
-        return new Builder(Named.require("recipe", name), furnish);
+        return new Builder(CheckedName.require("recipe", name), furnish);
     }
 
-    /** Gathers a recipe; refuses what is said twice. */
+    /** Gathers a recipe; refuses what is set twice. */
     public static final class Builder {
         private final String name;
-        private final Said said;
+        private final SetOnce said;
         private Furnish furnish;
         private final List<AdditiveDose> additives = new ArrayList<>();
         private Amount<Time> beating = Kinds.TIME.of(0, "h");
@@ -91,7 +91,7 @@ public final class Recipe {
         private Builder(String name, Furnish furnish) {
             this.name = name;
             this.furnish = furnish;
-            this.said = new Said("recipe " + name);
+            this.said = new SetOnce("recipe " + name);
         }
 
         /**

@@ -86,13 +86,13 @@ public final class Studio {
      * @throws Refused if the name is empty
      */
     public static Builder of(String name) {
-        return new Builder(Named.require("studio", name));
+        return new Builder(CheckedName.require("studio", name));
     }
 
-    /** Gathers a studio; refuses what is said twice. */
+    /** Gathers a studio; refuses what is set twice. */
     public static final class Builder {
         private final String name;
-        private final Said said;
+        private final SetOnce said;
         private final List<Mould> moulds = new ArrayList<>();
         private final List<Dryer> dryers = new ArrayList<>();
         private final Map<Fibre, Amount<Mass>> onHand = new LinkedHashMap<>();
@@ -110,7 +110,7 @@ public final class Studio {
 
         private Builder(String name) {
             this.name = name;
-            this.said = new Said("studio " + name);
+            this.said = new SetOnce("studio " + name);
         }
 
         /**

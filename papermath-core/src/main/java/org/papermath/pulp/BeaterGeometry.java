@@ -9,9 +9,9 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.papermath.equation.BeaterArithmetic;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.EdgeLoad;
 import org.papermath.quantity.Kinds;
@@ -168,7 +168,7 @@ public final class BeaterGeometry {
      * @return the edge load; with a note when it lies where bars mostly cut
      * @throws Refused if the power is out of range
      */
-    public Noted<Amount<EdgeLoad>> edgeLoad(Quantity<Power> netPower) {
+    public WithNotices<Amount<EdgeLoad>> edgeLoad(Quantity<Power> netPower) {
         return edgeLoad(Assumptions.standard(), netPower);
     }
 
@@ -181,12 +181,12 @@ public final class BeaterGeometry {
      * @throws Refused if the power is out of range
      * @source specific edge load theory of refining; compare Powder Technology 129, 2003, 122–129
      */
-    public Noted<Amount<EdgeLoad>> edgeLoad(Assumptions assumptions, Quantity<Power> netPower) {
+    public WithNotices<Amount<EdgeLoad>> edgeLoad(Assumptions assumptions, Quantity<Power> netPower) {
         double load = BeaterArithmetic.edgeLoad(Kinds.POWER.si(netPower, "net power"), edgeSi());
         Amount<EdgeLoad> value = Kinds.EDGE_LOAD.ofSi(load, "J/m");
         double cutting = assumptions.si("beating.edge-load-cutting", Scope.GENERAL);
         if (load > cutting) {
-            return Noted.of(
+            return WithNotices.of(
                     value,
                     Notice.note(
                             "beater.edge-load-cuts",
@@ -197,7 +197,7 @@ public final class BeaterGeometry {
                             "limit",
                             Kinds.EDGE_LOAD.ofSi(cutting, "J/m").toString()));
         }
-        return Noted.of(value);
+        return WithNotices.of(value);
     }
 
     double edgeSi() {

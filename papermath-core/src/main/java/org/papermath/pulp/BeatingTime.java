@@ -7,9 +7,9 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Time;
 import org.papermath.equation.BeaterArithmetic;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -75,7 +75,7 @@ public final class BeatingTime {
      * @throws Refused if a value is out of range
      * @source equal bar edge per kilogram, from the specific edge load theory of refining
      */
-    public static Noted<Amount<Time>> onMachine(
+    public static WithNotices<Amount<Time>> onMachine(
             Quantity<Time> time,
             Quantity<Mass> load,
             BeaterGeometry machine,
@@ -103,7 +103,7 @@ public final class BeatingTime {
      * @return the time on the other machine, as a borrowed figure
      * @throws Refused if a value is out of range
      */
-    public static Noted<Amount<Time>> atEqualEnergy(
+    public static WithNotices<Amount<Time>> atEqualEnergy(
             Quantity<Time> time,
             Quantity<Mass> load,
             Quantity<Power> netPower,
@@ -149,7 +149,8 @@ public final class BeatingTime {
      * @throws Refused if the time is out of range
      * @source derived here from Sindall, The Manufacture of Paper, 1908, ch. IX, against studio practice
      */
-    public static Noted<Amount<Time>> ofMillHours(Quantity<Time> millHours, Assumptions assumptions, Scope scope) {
+    public static WithNotices<Amount<Time>> ofMillHours(
+            Quantity<Time> millHours, Assumptions assumptions, Scope scope) {
         Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(scope, "scope");
         double seconds = Kinds.TIME.si(millHours, "mill hours");
@@ -157,7 +158,7 @@ public final class BeatingTime {
         Amount<Time> value = Kinds.TIME.ofSi(seconds * factor.likelySi(), "h");
         Amount<Time> low = Kinds.TIME.ofSi(seconds * factor.lowSi(), "h");
         Amount<Time> high = Kinds.TIME.ofSi(seconds * factor.highSi(), "h");
-        return Noted.of(
+        return WithNotices.of(
                 value,
                 Notice.warning(
                         "beating.mill-hours",
@@ -170,8 +171,8 @@ public final class BeatingTime {
                         high.toString()));
     }
 
-    private static Noted<Amount<Time>> borrowed(Amount<Time> time) {
-        return Noted.of(
+    private static WithNotices<Amount<Time>> borrowed(Amount<Time> time) {
+        return WithNotices.of(
                 time,
                 Notice.warning(
                         "beating.borrowed-time",

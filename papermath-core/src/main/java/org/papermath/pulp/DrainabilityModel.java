@@ -11,11 +11,11 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.evidence.WithNotices;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.CanadianFreeness;
@@ -102,14 +102,14 @@ public final class DrainabilityModel {
      * @return the number with the band of the chart, and a note that it was converted
      * @throws Refused if the freeness is outside the chart
      */
-    public Noted<Estimate<SchopperRiegler>> schopperRieglerOf(Quantity<CanadianFreeness> freeness) {
+    public WithNotices<Estimate<SchopperRiegler>> schopperRieglerOf(Quantity<CanadianFreeness> freeness) {
         double csf = Kinds.CANADIAN_FREENESS.siWithin(freeness, "Canadian Standard freeness", LEAST_CSF, MOST_CSF);
         Estimate<SchopperRiegler> value = Estimate.of(
                 sr(Freeness.schopperRieglerOfCanadian(csf, offset.likelySi())),
                 sr(Freeness.schopperRieglerOfCanadian(csf, offset.lowSi())),
                 sr(Freeness.schopperRieglerOfCanadian(csf, offset.highSi())),
                 List.of(new Estimate.Driver(offset, 1)));
-        return Noted.of(value, converted(value.likely().toString(), csf(csf).toString()));
+        return WithNotices.of(value, converted(value.likely().toString(), csf(csf).toString()));
     }
 
     /**
@@ -119,7 +119,7 @@ public final class DrainabilityModel {
      * @return the freeness with the band of the chart, and a note that it was converted
      * @throws Refused if the number is outside the chart
      */
-    public Noted<Estimate<CanadianFreeness>> canadianOf(Quantity<SchopperRiegler> number) {
+    public WithNotices<Estimate<CanadianFreeness>> canadianOf(Quantity<SchopperRiegler> number) {
         double value = Kinds.SCHOPPER_RIEGLER.siWithin(
                 number,
                 "Schopper-Riegler number",
@@ -130,7 +130,7 @@ public final class DrainabilityModel {
                 csf(Math.max(0, Freeness.canadianOfSchopperRiegler(value, offset.lowSi()))),
                 csf(Freeness.canadianOfSchopperRiegler(value, offset.highSi())),
                 List.of(new Estimate.Driver(offset, 1)));
-        return Noted.of(
+        return WithNotices.of(
                 estimate, converted(estimate.likely().toString(), sr(value).toString()));
     }
 

@@ -11,9 +11,9 @@ import org.papermath.equation.BeaterArithmetic;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.Consistency;
@@ -536,9 +536,9 @@ public final class Pulp {
      * @return oven-dry fibre over area, with the question how much was left; with a warning where it comes out as card
      * @throws Refused if a value is out of range
      */
-    public Noted<Amount<Grammage>> sharedOut(int sheets, Quantity<Area> each, Assumptions assumptions) {
+    public WithNotices<Amount<Grammage>> sharedOut(int sheets, Quantity<Area> each, Assumptions assumptions) {
         Amount<Grammage> most = sharedOut(sheets, each, Kinds.MASS.ofSi(0));
-        Noted<Amount<Grammage>> noted = Noted.of(
+        WithNotices<Amount<Grammage>> noted = WithNotices.of(
                 most,
                 Notice.note(
                         "pulp.heel-not-told",

@@ -13,11 +13,11 @@ import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.evidence.WithNotices;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
@@ -156,13 +156,13 @@ public final class RetentionModel {
      * @return additive over fibre in the sheet, with a warning above {@code additive.load-warning}
      * @throws Refused if the load comes out above the range of doses
      */
-    public Noted<Amount<Dose>> load(AdditiveDose dose, Circumstance circumstance) {
+    public WithNotices<Amount<Dose>> load(AdditiveDose dose, Circumstance circumstance) {
         double load = Additives.load(
                 dose.dose().si(), additive(dose.additive(), circumstance).si(), fibre);
         Amount<Dose> amount = Kinds.DOSE.ofSi(load, "%");
         double limit = assumptions.si(
                 "additive.load-warning", Scope.of(dose.additive().purpose().subject()));
-        return load > limit ? Noted.of(amount, heavy(amount, limit)) : Noted.of(amount);
+        return load > limit ? WithNotices.of(amount, heavy(amount, limit)) : WithNotices.of(amount);
     }
 
     private static Notice heavy(Amount<Dose> load, double limit) {

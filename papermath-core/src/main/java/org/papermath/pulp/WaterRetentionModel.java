@@ -7,11 +7,11 @@ import org.papermath.equation.Beating;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.evidence.WithNotices;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -102,7 +102,7 @@ public final class WaterRetentionModel {
      * @return the value on the basis of ISO 23714, with a warning beyond the last known point
      * @throws Refused if the number is out of range
      */
-    public Noted<Amount<WaterRetention>> at(Quantity<SchopperRiegler> number) {
+    public WithNotices<Amount<WaterRetention>> at(Quantity<SchopperRiegler> number) {
         double x = Kinds.SCHOPPER_RIEGLER.si(number, "Schopper-Riegler number");
         int last = numbers.length - 1;
         double value = Beating.waterRetention(
@@ -115,7 +115,7 @@ public final class WaterRetentionModel {
                 last > 1 ? values[2] : Double.NaN);
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.ofSi(value, "g/g");
         if (x > numbers[last]) {
-            return Noted.of(
+            return WithNotices.of(
                     amount,
                     Notice.warning(
                             "water-retention.beyond",
@@ -127,7 +127,7 @@ public final class WaterRetentionModel {
                             "limit",
                             sr(numbers[last]).toString()));
         }
-        return Noted.of(amount);
+        return WithNotices.of(amount);
     }
 
     /**
@@ -138,11 +138,11 @@ public final class WaterRetentionModel {
      * @return the value, with a warning when it was not spun at 3000 g
      * @throws Refused if the value is out of range
      */
-    public static Noted<Amount<WaterRetention>> measured(Quantity<WaterRetention> value, Spin spin) {
+    public static WithNotices<Amount<WaterRetention>> measured(Quantity<WaterRetention> value, Spin spin) {
         Objects.requireNonNull(spin, "spin");
         Amount<WaterRetention> amount = Kinds.WATER_RETENTION.check(value, "water retention value");
         if (spin == Spin.AT_900_G) {
-            return Noted.of(
+            return WithNotices.of(
                     amount,
                     Notice.warning(
                             "water-retention.spin",
@@ -152,7 +152,7 @@ public final class WaterRetentionModel {
                             "given",
                             amount.toString()));
         }
-        return Noted.of(amount);
+        return WithNotices.of(amount);
     }
 
     /**

@@ -13,11 +13,11 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.SheetNotices;
 import org.papermath.numeric.Normal;
@@ -406,7 +406,7 @@ public final class DensityModel {
      * @return the density within ±29 kg/m³, with a warning
      * @throws Refused if the freeness is out of range
      */
-    public static Noted<Estimate<ApparentDensity>> ofFreeness(Quantity<CanadianFreeness> freeness) {
+    public static WithNotices<Estimate<ApparentDensity>> ofFreeness(Quantity<CanadianFreeness> freeness) {
         return ofFreeness(Assumptions.standard(), freeness);
     }
 
@@ -420,14 +420,14 @@ public final class DensityModel {
      * @throws Refused if the freeness is out of range
      * @source Lindström et al., Computers and Chemical Engineering 199, 2025, 109143: 46 thermomechanical pulps
      */
-    public static Noted<Estimate<ApparentDensity>> ofFreeness(
+    public static WithNotices<Estimate<ApparentDensity>> ofFreeness(
             Assumptions assumptions, Quantity<CanadianFreeness> freeness) {
         Objects.requireNonNull(assumptions, "assumptions");
         double none = assumptions.si("sheet.density-at-no-freeness", Scope.GENERAL);
         double slope = (assumptions.si("sheet.density-at-freeness-500", Scope.GENERAL) - none) / FREENESS_500;
         double likely = Density.ofFreeness(Kinds.CANADIAN_FREENESS.si(freeness, "freeness"), none, slope);
         double half = assumptions.si("sheet.density-freeness-half-band", Scope.GENERAL);
-        return Noted.of(
+        return WithNotices.of(
                 Estimate.of(
                         Kinds.DENSITY.ofSi(likely, "kg/m3"),
                         Kinds.DENSITY.ofSi(likely - half, "kg/m3"),

@@ -14,11 +14,11 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.StockNotices;
 import org.papermath.numeric.Normal;
@@ -244,13 +244,13 @@ public final class ShrinkageModel {
      * @throws Refused if the shrinkage is out of range
      * @source Dawe, Paper and Its Uses, 1914, for hand-made paper that broke at 3.9 to 5.6 %
      */
-    public static Noted<Amount<Dimensionless>> stretchToUndo(Quantity<LinearShrinkage> shrinkage) {
+    public static WithNotices<Amount<Dimensionless>> stretchToUndo(Quantity<LinearShrinkage> shrinkage) {
         double stretch =
                 org.papermath.equation.Shrinkage.undoingStretch(Kinds.LINEAR_SHRINKAGE.si(shrinkage, "shrinkage"));
         Amount<Dimensionless> amount = Kinds.NUMBER.ofSi(stretch, "%");
         return stretch <= BREAKS
-                ? Noted.of(amount)
-                : Noted.of(
+                ? WithNotices.of(amount)
+                : WithNotices.of(
                         amount,
                         Notice.warning(
                                 "shrinkage.stretch",

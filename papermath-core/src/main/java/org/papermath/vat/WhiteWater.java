@@ -8,9 +8,9 @@ import javax.measure.quantity.Volume;
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.FibreConcentration;
@@ -106,11 +106,11 @@ public final class WhiteWater {
      * @return the number of sheets, with a note that the first are not to be judged by
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
-    public Noted<Amount<Dimensionless>> sheetsToSettle(Quantity<Mass> vat, Quantity<Mass> lifted) {
+    public WithNotices<Amount<Dimensionless>> sheetsToSettle(Quantity<Mass> vat, Quantity<Mass> lifted) {
         double count = VatBalance.finesConstant(
                 Kinds.MASS.si(vat, "stock in the vat"), finesRetention, Kinds.MASS.siAboveZero(lifted, "stock lifted"));
         String text = String.valueOf((long) Math.ceil(count));
-        return Noted.of(
+        return WithNotices.of(
                 Kinds.NUMBER.ofSi(count, "1"),
                 Notice.note(
                         "vat.fines-settle",
@@ -157,7 +157,7 @@ public final class WhiteWater {
      * @return the ratio, with a warning where it is outside what hand work takes
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
-    public static Noted<Amount<LiquorRatio>> freshWater(Quantity<Volume> water, Quantity<Mass> ovenDry) {
+    public static WithNotices<Amount<LiquorRatio>> freshWater(Quantity<Volume> water, Quantity<Mass> ovenDry) {
         return freshWater(water, ovenDry, Assumptions.standard());
     }
 
@@ -170,18 +170,18 @@ public final class WhiteWater {
      * @return the ratio, with a warning where it is outside what hand work takes
      * @throws org.papermath.quantity.Refused if a value is out of range
      */
-    public static Noted<Amount<LiquorRatio>> freshWater(
+    public static WithNotices<Amount<LiquorRatio>> freshWater(
             Quantity<Volume> water, Quantity<Mass> ovenDry, Assumptions assumptions) {
         Objects.requireNonNull(assumptions, "assumptions");
         Assumption usual = assumptions.get("water.total", Scope.GENERAL);
         double ratio = Kinds.VOLUME.si(water, "fresh water") / Kinds.MASS.siAboveZero(ovenDry, "oven-dry fibre");
         Amount<LiquorRatio> value = Kinds.LIQUOR_RATIO.ofSi(ratio, "L/kg");
         if (ratio >= usual.lowSi() && ratio <= usual.highSi()) {
-            return Noted.of(value);
+            return WithNotices.of(value);
         }
         Amount<LiquorRatio> low = Kinds.LIQUOR_RATIO.ofSi(usual.lowSi(), "L/kg");
         Amount<LiquorRatio> high = Kinds.LIQUOR_RATIO.ofSi(usual.highSi(), "L/kg");
-        return Noted.of(
+        return WithNotices.of(
                 value,
                 Notice.warning(
                         "vat.fresh-water",

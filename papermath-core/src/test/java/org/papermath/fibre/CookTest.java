@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.BoughtFibre.Form;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.HydroxideDose;
@@ -61,7 +61,7 @@ class CookTest {
     @ParameterizedTest
     @EnumSource(Alkali.class)
     void asMuchHydroxideFromAnotherAlkaliComesBackToTheFirst(Alkali other) {
-        Noted<Cook> swapped = SODA.withSameHydroxide(other);
+        WithNotices<Cook> swapped = SODA.withSameHydroxide(other);
         assertThat(swapped.value().hydroxide().si()).isCloseTo(SODA.hydroxide().si(), EXACT);
         assertThat(swapped.value()
                         .withSameHydroxide(Alkali.SODA_ASH)

@@ -14,8 +14,8 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Refused;
 
 class FurnishTest {
@@ -94,7 +94,7 @@ class FurnishTest {
                         .hasMessageContaining("no default: measure");
                 continue;
             }
-            Noted<Assumption> mean = property.of(blend, table);
+            WithNotices<Assumption> mean = property.of(blend, table);
             assertThat(mean.value().likely())
                     .as(property.words())
                     .isCloseTo(

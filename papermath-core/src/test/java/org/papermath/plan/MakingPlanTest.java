@@ -479,7 +479,7 @@ class MakingPlanTest {
                         + "Give what was measured or ordered.");
         assertThatThrownBy(() ->
                         Piece.of("card", 5, "plain").grammage(Grammage.gsm(100)).caliper(mm(0.2)))
-                .hasMessage("piece card: what it is to weigh or measure is said twice. Say it once.");
+                .hasMessage("piece card: what it is to weigh or measure is set twice. Set it once.");
         assertThatThrownBy(
                         () -> Piece.of("card", 5, "plain").size(mm(50), mm(90)).build())
                 .hasMessage("piece card: it is not said what it is to weigh. "

@@ -21,8 +21,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -104,7 +104,8 @@ class BeaterTest {
                 .hasMessage("other load: 200 g given; times are carried only between loads of 350 g to 840 g in small"
                         + " beater, where"
                         + " the stock turns over alike. Keep a record of that load by itself.");
-        Noted<Amount<Time>> there = BeatingTime.onMachine(minutes(30), grams(360), LABORATORY, grams(680), STUDIO);
+        WithNotices<Amount<Time>> there =
+                BeatingTime.onMachine(minutes(30), grams(360), LABORATORY, grams(680), STUDIO);
         assertThat(there.value().in("min")).isCloseTo(82.42, within(0.01));
         assertThat(there.notices().get(0).code()).isEqualTo("beating.borrowed-time");
         assertThat(BeatingTime.atEqualEnergy(hours(1), grams(400), watts(100), grams(800), watts(400))
@@ -116,7 +117,8 @@ class BeaterTest {
                         "beating time: the hours were kept on small beater; what big beater does in an hour is not known."
                                 + " Count the bars of"
                                 + " both, or read the drainability of one load on big beater.");
-        Noted<Amount<Time>> mill = BeatingTime.ofMillHours(hours(10), Assumptions.standard(), Scope.of("cotton-rag"));
+        WithNotices<Amount<Time>> mill =
+                BeatingTime.ofMillHours(hours(10), Assumptions.standard(), Scope.of("cotton-rag"));
         assertThat(mill.value().in("h")).isCloseTo(1.8, within(1e-9));
         assertThat(mill.notices().get(0).text()).contains("1.2 h to 10 h");
     }

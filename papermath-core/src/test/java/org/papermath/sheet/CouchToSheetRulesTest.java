@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.papermath.air.Air;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
@@ -97,7 +97,7 @@ class CouchToSheetRulesTest {
 
     @Test
     void hoursOfAMillBeaterAreFlaggedAndRagBeyondTheTrialIsWarnedOf() {
-        Noted<Amount<javax.measure.quantity.Time>> studio =
+        WithNotices<Amount<javax.measure.quantity.Time>> studio =
                 BeatingTime.ofMillHours(hours(37), Assumptions.standard(), Fibres.COTTON_RAG.scope());
         assertThat(studio.notices()).extracting(Notice::code).containsExactly("beating.mill-hours");
         assertThat(ShrinkageModel.standard(Furnish.of(Fibres.COTTON_RAG))
@@ -110,7 +110,7 @@ class CouchToSheetRulesTest {
 
     @Test
     void whatShrankCannotBePulledOut() {
-        Noted<?> much = ShrinkageModel.stretchToUndo(LinearShrinkage.percent(25));
+        WithNotices<?> much = ShrinkageModel.stretchToUndo(LinearShrinkage.percent(25));
         assertThat(much.notices()).extracting(Notice::code).containsExactly("shrinkage.stretch");
         assertThat(ShrinkageModel.stretchToUndo(LinearShrinkage.percent(10))
                         .value()

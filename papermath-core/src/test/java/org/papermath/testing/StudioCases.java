@@ -15,9 +15,9 @@ import javax.measure.quantity.Mass;
 import org.assertj.core.data.Offset;
 import org.papermath.drying.DryingModel;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
+import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.Alkali;
 import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Cook;
@@ -522,14 +522,14 @@ public final class StudioCases {
             throw new AssertionError(row + ": " + thrown, thrown);
         }
         if (expected.startsWith("notice ")) {
-            List<?> notices = answer[0] instanceof Noted<?> noted ? noted.notices() : (List<?>) answer[0];
+            List<?> notices = answer[0] instanceof WithNotices<?> noted ? noted.notices() : (List<?>) answer[0];
             assertThat(notices).as(row.toString()).anySatisfy(notice -> {
                 assertThat(((Notice) notice).code()).isEqualTo(expected.substring(7));
                 assertThat(((Notice) notice).text()).contains(row.text("says"));
             });
             return;
         }
-        Amount<?> amount = (Amount<?>) (answer[0] instanceof Noted<?> noted ? noted.value() : answer[0]);
+        Amount<?> amount = (Amount<?>) (answer[0] instanceof WithNotices<?> noted ? noted.value() : answer[0]);
         Amount<?> wanted = expected.contains(" ")
                 ? amount.kind().read(expected)
                 : Kinds.NUMBER.of(Double.parseDouble(expected), "1");

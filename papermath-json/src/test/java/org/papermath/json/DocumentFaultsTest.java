@@ -261,7 +261,7 @@ class DocumentFaultsTest {
                 .isEqualTo(
                         "there is no dryer \"lofts\". Did you mean \"loft\"? There is: boards, loft, box, blotters.");
         assertThat(inRecipe("ochre", "china clay").text())
-                .isEqualTo("the additive \"china clay\" is said twice. Say it once.");
+                .isEqualTo("the additive \"china clay\" is set twice. Set it once.");
         assertThat(inStudio("beating.rate", "beating.rat").text())
                 .isEqualTo("there is no assumption \"beating.rat\" in edition 2026-11. Did you mean \"beating.rate\"?");
         assertThat(inStudio("\"unit\": \"1/h\"", "\"unit\": \"1/s\"").text())

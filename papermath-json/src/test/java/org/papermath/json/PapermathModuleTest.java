@@ -35,10 +35,10 @@ import org.papermath.drying.Dryer;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
-import org.papermath.evidence.Noted;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Source;
+import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
@@ -372,7 +372,7 @@ class PapermathModuleTest {
                     Optional.of(value),
                     new Object[] {value},
                     new Held(value),
-                    Noted.of(value))) {
+                    WithNotices.of(value))) {
                 assertThatThrownBy(() -> MAPPER.writeValueAsString(within))
                         .as(door)
                         .isInstanceOf(InvalidDefinitionException.class)
@@ -460,8 +460,8 @@ class PapermathModuleTest {
                 .hasMessageContaining("Accepted: note, warning");
         assertThatThrownBy(() -> MAPPER.readValue(text.replace("31 kg", "31 mm"), Notice.class))
                 .isInstanceOf(InvalidFormatException.class);
-        TypeReference<Noted<Amount<Mass>>> noted = new TypeReference<>() {};
-        Noted<Amount<Mass>> pair = Noted.of(Amounts.grams(3), notice);
+        TypeReference<WithNotices<Amount<Mass>>> noted = new TypeReference<>() {};
+        WithNotices<Amount<Mass>> pair = WithNotices.of(Amounts.grams(3), notice);
         assertThat(MAPPER.readValue(MAPPER.writeValueAsString(pair), noted)).isEqualTo(pair);
     }
 

@@ -124,7 +124,7 @@ final class AssumptionMapping {
         if (!keys.add(own.key())) {
             throw Refused.of(
                     "builder.twice",
-                    "the value of " + own.key() + " is said twice. Say it once.",
+                    "the value of " + own.key() + " is set twice. Set it once.",
                     "of",
                     "assumptions",
                     "what",

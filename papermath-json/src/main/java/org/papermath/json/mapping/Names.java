@@ -42,7 +42,7 @@ public final class Names {
         if (name.isGiven() && !names.add(name.get())) {
             return name.refuse(
                     "builder.twice",
-                    "the " + what + " \"" + JsonValue.shown(name.get()) + "\" is said twice. Say it once.",
+                    "the " + what + " \"" + JsonValue.shown(name.get()) + "\" is set twice. Set it once.",
                     Set.of());
         }
         return name;

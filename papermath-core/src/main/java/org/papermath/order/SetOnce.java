@@ -7,18 +7,17 @@ import java.util.function.Function;
 import org.papermath.quantity.Refused;
 
 /** What a builder was given itself, apart from what it began with: given twice is refused, begun with is replaced. */
-final class Said {
+final class SetOnce {
     private final String of;
     private final Set<String> said = new HashSet<>();
 
-    Said(String of) {
+    SetOnce(String of) {
         this.of = of;
     }
 
     void once(String what) {
         if (!said.add(what)) {
-            throw Refused.of(
-                    "builder.twice", of + ": " + what + " is said twice. Say it once.", "of", of, "what", what);
+            throw Refused.of("builder.twice", of + ": " + what + " is set twice. Set it once.", "of", of, "what", what);
         }
     }
 

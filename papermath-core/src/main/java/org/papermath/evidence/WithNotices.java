@@ -11,14 +11,14 @@ import java.util.Objects;
  * @param value the result
  * @param notices what to read beside it; empty where there is nothing to say
  */
-public record Noted<T>(T value, List<Notice> notices) {
+public record WithNotices<T>(T value, List<Notice> notices) {
     /**
      * Copies the list.
      *
      * @param value the result
      * @param notices what to read beside it
      */
-    public Noted {
+    public WithNotices {
         notices = List.copyOf(notices);
     }
 
@@ -30,10 +30,10 @@ public record Noted<T>(T value, List<Notice> notices) {
      * @param notices what to read beside it
      * @return the pair
      */
-    public static <T> Noted<T> of(T value, Notice... notices) {
+    public static <T> WithNotices<T> of(T value, Notice... notices) {
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(notices, "notices");
-        return new Noted<>(value, List.of(notices));
+        return new WithNotices<>(value, List.of(notices));
     }
 
     /**
@@ -42,10 +42,10 @@ public record Noted<T>(T value, List<Notice> notices) {
      * @param notice the notice
      * @return the pair
      */
-    public Noted<T> and(Notice notice) {
+    public WithNotices<T> and(Notice notice) {
         List<Notice> more = new ArrayList<>(notices);
         more.add(notice);
-        return new Noted<>(value, more);
+        return new WithNotices<>(value, more);
     }
 
     @Override

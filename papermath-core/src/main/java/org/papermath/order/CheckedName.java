@@ -5,8 +5,8 @@ import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /** Checks the names the builders of this package are given. */
-final class Named {
-    private Named() {}
+final class CheckedName {
+    private CheckedName() {}
 
     static String require(String what, String name) {
         return require(what, "", name);
