@@ -63,6 +63,9 @@ public final class PreparingStock {
     private final double stockConsistency;
     private final double vatConsistency;
     private final FibreLine[] fibres;
+    /** What each of them is of the whole. */
+    private final double[] shares;
+
     private final AdditiveLine[] additives;
 
     private final Slot handling;
@@ -401,6 +404,7 @@ public final class PreparingStock {
         fibres = kinds.stream()
                 .map(fibre -> new FibreLine(known, studio, recipe, fibre, beats))
                 .toArray(FibreLine[]::new);
+        shares = Arrays.stream(fibres).mapToDouble(fibre -> fibre.share).toArray();
         String press = studio.press().map(Press::name).orElse("");
         dense = on(furnish.scope(), press);
         List<Scope> densities = !furnish.isBlend() || hasDensity(known, dense)
@@ -603,7 +607,6 @@ public final class PreparingStock {
      */
     State state(Values v, double gain) {
         double[] states = states(v, gain);
-        double[] shares = new double[fibres.length];
         double[] numbers = new double[fibres.length];
         double waterRetention = 0;
         double freeShrinkage = 0;
@@ -613,7 +616,6 @@ public final class PreparingStock {
         for (int f = 0; f < fibres.length; f++) {
             FibreLine fibre = fibres[f];
             double share = fibre.share;
-            shares[f] = share;
             numbers[f] = number(fibre, states[f], v);
             double held = waterRetention(fibre, numbers[f], v);
             waterRetention += share * held;
@@ -626,7 +628,7 @@ public final class PreparingStock {
         double slope = v.of(sorptionSlope);
         return new State(
                 Beating.mean(shares, states),
-                mixed(shares, numbers, v),
+                mixed(numbers, v),
                 waterRetention,
                 couched == null ? Moisture.solidsOfRatio(v.of(couchedPerRetention) * waterRetention) : v.of(couched),
                 freeShrinkage,
@@ -662,8 +664,7 @@ public final class PreparingStock {
         if (drainability >= mixedOf(limit, v)) {
             return limit;
         }
-        double fraction =
-                Roots.between(0, 1, x -> mixedOf(after(dose(x), v), v) - Math.min(drainability, mixedOf(limit, v)));
+        double fraction = Roots.between(0, 1, x -> mixedOf(after(dose(x), v), v) - drainability);
         return after(dose(fraction), v);
     }
 
@@ -681,17 +682,15 @@ public final class PreparingStock {
     }
 
     private double mixedOf(double[] states, Values v) {
-        double[] shares = new double[fibres.length];
         double[] numbers = new double[fibres.length];
         for (int f = 0; f < fibres.length; f++) {
-            shares[f] = fibres[f].share;
             numbers[f] = law(fibres[f], v).drainability(states[f]);
         }
-        return mixed(shares, numbers, v);
+        return mixed(numbers, v);
     }
 
     /** It is the surface of fibres that slows water down, and surfaces add up. */
-    private double mixed(double[] shares, double[] numbers, Values v) {
+    private double mixed(double[] numbers, Values v) {
         if (numbers.length == 1) {
             return numbers[0];
         }
@@ -741,18 +740,18 @@ public final class PreparingStock {
         for (FibreLine fibre : fibres) {
             retention += fibre.share * v.of(fibre.firstPass);
         }
-        double[] shares = new double[additives.length];
+        double[] stays = new double[additives.length];
         double load = 0;
         double particleLoad = 0;
         for (int a = 0; a < additives.length; a++) {
-            shares[a] = v.of(additives[a].retention);
-            double kept = additives[a].dose * shares[a] / retention;
+            stays[a] = v.of(additives[a].retention);
+            double kept = additives[a].dose * stays[a] / retention;
             load += kept;
             if (additives[a].particle) {
                 particleLoad += kept;
             }
         }
-        return new Kept(retention, shares, load, particleLoad);
+        return new Kept(retention, stays, load, particleLoad);
     }
 
     // ------------------------------------------------------------------------------------------------ what to do
