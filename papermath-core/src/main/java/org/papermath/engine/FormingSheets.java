@@ -1,6 +1,7 @@
 package org.papermath.engine;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Drainage;
 import org.papermath.equation.DrainageLaw;
 import org.papermath.equation.Freeness;
@@ -43,6 +44,7 @@ public final class FormingSheets {
     private final Slot endShare;
     private final Slot suction;
     private final Slot wall;
+    private final @Nullable Slot thickening;
     private final Slot sheetTimeSmall;
     private final Slot sheetTimeLarge;
     private final Slot largeSheet;
@@ -121,6 +123,7 @@ public final class FormingSheets {
         endShare = known.slot("drainage.end-share", workshop.vat);
         suction = known.slot("drainage.suction-factor", workshop.vat);
         wall = known.slot("fibre.cell-wall-density");
+        thickening = stock.hasFormationAid() ? known.slot("drainage.aid-thickening") : null;
         largeSheet = known.slot("labour.large-sheet");
     }
 
@@ -277,8 +280,11 @@ public final class FormingSheets {
                 Math.max(sr, v.of(waterReading)), v.of(resistanceFactor), v.of(waterReading), v.of(resistanceExponent));
         // Filler in the mat is in the way of the water as so much fibre would be.
         alpha *= 1 + kept.particleLoad();
+        double viscosity = thickening == null
+                ? workshop.waterViscosity
+                : WaterProperties.thickened(workshop.waterViscosity, v.of(thickening), kept.dissolvedAid() * perVolume);
         return new DrainageLaw(v.of(endShare), v.of(matRetention), v.of(wireResistance), v.of(suction))
-                .time(depth, alpha, perVolume, workshop.waterViscosity, workshop.waterDensity);
+                .time(depth, alpha, perVolume, viscosity, workshop.waterDensity);
     }
 
     /** Hands at the vat, s. */

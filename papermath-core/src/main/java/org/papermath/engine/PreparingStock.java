@@ -281,7 +281,7 @@ public final class PreparingStock {
     }
 
     /** One additive: its dose on the fibre, its active share, and what stays of it. */
-    private record AdditiveLine(double dose, double active, Slot retention, boolean particle) {}
+    private record AdditiveLine(double dose, double active, Slot retention, boolean particle, boolean thickens) {}
 
     /**
      * What the stuff is after beating.
@@ -312,8 +312,9 @@ public final class PreparingStock {
      * @param additives share of each additive
      * @param load additives that stay in the sheet, over fibre
      * @param particleLoad those of them that are mineral and hold no water
+     * @param dissolvedAid formation aid that stays in the water, over the fibre in the stock
      */
-    record Kept(double fibre, double[] additives, double load, double particleLoad) {
+    record Kept(double fibre, double[] additives, double load, double particleLoad, double dissolvedAid) {
         /** Minerals over the oven-dry sheet. */
         double fillerShare() {
             return particleLoad / (1 + load);
@@ -479,7 +480,8 @@ public final class PreparingStock {
                         RetentionModel.scope(
                                 additive,
                                 aided ? RetentionModel.Circumstance.WITH_AID : RetentionModel.Circumstance.PLAIN)),
-                additive.purpose().isParticle());
+                additive.purpose().isParticle(),
+                additive.purpose() == Additive.Purpose.FORMATION_AID);
     }
 
     private static Scope on(Scope scope, String place) {
@@ -584,6 +586,10 @@ public final class PreparingStock {
     /** Whether it is the hours in a beater that tell the state of the fibre. */
     private boolean isTimed() {
         return hasBeater && beating > 0 && Double.isNaN(drainability);
+    }
+
+    boolean hasFormationAid() {
+        return Arrays.stream(additives).anyMatch(one -> one.thickens);
     }
 
     /** Active matter of an additive over fibre, and the share of it that stays in a sheet. */
@@ -743,6 +749,7 @@ public final class PreparingStock {
         double[] stays = new double[additives.length];
         double load = 0;
         double particleLoad = 0;
+        double dissolvedAid = 0;
         for (int a = 0; a < additives.length; a++) {
             stays[a] = v.of(additives[a].retention);
             double kept = additives[a].dose * stays[a] / retention;
@@ -750,8 +757,11 @@ public final class PreparingStock {
             if (additives[a].particle) {
                 particleLoad += kept;
             }
+            if (additives[a].thickens) {
+                dissolvedAid += additives[a].dose * (1 - stays[a]);
+            }
         }
-        return new Kept(retention, stays, load, particleLoad);
+        return new Kept(retention, stays, load, particleLoad, dissolvedAid);
     }
 
     // ------------------------------------------------------------------------------------------------ what to do

@@ -72,4 +72,12 @@ public final class Additives {
             double beatingTime, double unbeaten, double fall, double lowest, double highest) {
         return Math.min(highest, Math.max(lowest, unbeaten - fall * beatingTime));
     }
+
+    /**
+     * Strength of the sized over the unsized sheet by gelatine over sheet: a straight line through the middle of what
+     * was seen. Size weakens no sheet, so it is never below one.
+     */
+    public static double gelatineStrength(double onPaper, double middle, double atMiddle, double slope) {
+        return Math.max(1, atMiddle + slope * (onPaper - middle));
+    }
 }

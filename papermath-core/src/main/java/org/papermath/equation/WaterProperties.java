@@ -42,6 +42,17 @@ public final class WaterProperties {
         return 2.414e-5 * Math.pow(10, 247.8 / (celsius + ZERO_CELSIUS - 140));
     }
 
+    /**
+     * Viscosity (Pa s) of water with a polymer in it while it runs through a mat: {@code mu (1 + k c)}.
+     *
+     * @param clear viscosity of clear water, Pa s
+     * @param thickening k, m3/kg
+     * @param concentration c of the dissolved polymer, kg/m3
+     */
+    public static double thickened(double clear, double thickening, double concentration) {
+        return clear * (1 + thickening * concentration);
+    }
+
     /** Density (kg/m3) of stock from consistency by mass and the densities of fibre wall and water; volumes add. */
     public static double stockDensity(double consistency, double wallDensity, double waterDensity) {
         return 1 / (consistency / wallDensity + (1 - consistency) / waterDensity);

@@ -10,6 +10,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.papermath.evidence.Assumptions;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
 class WaterTest {
@@ -36,5 +38,21 @@ class WaterTest {
             @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double more) {
         assertThat(Water.at(celsius(temperature + more)).viscosity().si())
                 .isLessThan(Water.at(celsius(temperature)).viscosity().si());
+    }
+
+    @Test
+    void formationAidSlowsTheWaterOfAMat() {
+        Water clear = Water.room();
+        Water thick = clear.withFormationAid(Assumptions.standard(), Kinds.SOLUTION_STRENGTH.ofSi(0.02, "g/L"));
+        assertThat(thick.viscosity().si() / clear.viscosity().si()).isCloseTo(5, within(1e-12));
+        assertThat(thick.density()).isEqualTo(clear.density());
+        assertThat(thick).isNotEqualTo(clear).hasToString("water at 20 °C with formation aid");
+        // The concentration given is of all the aid that is in it.
+        assertThat(thick.withFormationAid(Assumptions.standard(), Kinds.SOLUTION_STRENGTH.ofSi(0, "g/L")))
+                .isEqualTo(clear)
+                .hasSameHashCodeAs(clear);
+        assertThatThrownBy(() -> clear.withFormationAid(Assumptions.standard(), Kinds.SOLUTION_STRENGTH.ofSi(2, "g/L")))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("formation aid per litre");
     }
 }

@@ -126,9 +126,16 @@ final class OutsideFigures {
             all.put(
                     "strength by " + row.text("gelatine_percent") + " % of gelatine after " + row.text("mill_hours")
                             + " mill h",
-                    general("size.strength-factor", 1));
+                    store -> sized(row.number("gelatine_percent"))
+                            .strengthRatio(store)
+                            .likely()
+                            .si());
         }
         all.put("gelatine in old writing papers", general("size.pick-up", 100));
+    }
+
+    private static SurfaceSize sized(double percentOnPaper) {
+        return SurfaceSize.of(Kinds.SHARE.ofSi(0.1, "%"), Kinds.NUMBER.ofSi(percentOnPaper / 10, "%"));
     }
 
     /** Solids of a couched sheet of well-beaten rag, %. */

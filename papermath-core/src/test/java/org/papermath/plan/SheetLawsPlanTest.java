@@ -94,6 +94,38 @@ class SheetLawsPlanTest {
                 .isBetween(0.96, 1.0);
     }
 
+    private static double drain(double aidPercent, Assumptions store) {
+        Recipe.Builder recipe = Recipe.of("stuff", Furnish.of(Fibres.KOZO)).beating(hours(0.3));
+        if (aidPercent > 0) {
+            recipe.additive(Additive.of("aid", Additive.Purpose.FORMATION_AID), Dose.percent(aidPercent));
+        }
+        Studio studio = Studio.of("bench")
+                .beater(Beater.of("trough", litres(45), grams(900)))
+                .vat(Vat.of("tub", litres(70)))
+                .mould(Mould.of("folio", mm(380), mm(560)))
+                .dryer(Dryer.boards("boards", 24))
+                .assumptions(store)
+                .build();
+        Order order = Order.of("order").recipe(recipe.build()).piece(sheet(30)).build();
+        return MakingPlan.withoutBands(order, studio)
+                .piece("sheet")
+                .drainTime()
+                .likely()
+                .si();
+    }
+
+    /** Formation aid makes the water slow in the mat, twice as much of it by twice as much. */
+    @Test
+    void formationAidSlowsTheDraining() {
+        double clear = drain(0, TABLE);
+        double some = drain(0.2, TABLE);
+        assertThat(some / clear).isBetween(1.5, 5.0);
+        assertThat((drain(0.4, TABLE) - clear) / (some - clear)).isCloseTo(2, within(0.01));
+        // A studio that timed a sheet with aid and one without is believed.
+        Assumptions own = TABLE.given("drainage.aid-thickening", Scope.GENERAL, 400);
+        assertThat((drain(0.2, own) - clear) / (some - clear)).isCloseTo(2, within(1e-5));
+    }
+
     /** Linter lets go of its water, long-beaten abaca holds it. */
     @ParameterizedTest
     @CsvSource({"linter-second-cut, 0.5, 0.17, 0.25", "cotton-rag, 2, 0.13, 0.18", "abaca, 5, 0.065, 0.1"})

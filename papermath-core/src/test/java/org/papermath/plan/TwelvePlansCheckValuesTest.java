@@ -180,6 +180,8 @@ class TwelvePlansCheckValuesTest {
             case "density" ->
                 sheet.grammage().likely().si() / sheet.caliper().likely().si();
             case "caliper" -> sheet.caliper().likely().in("um");
+            case "as bought over oven-dry" ->
+                batch.fibre().asBought().si() / batch.fibre().ovenDry().si();
             default -> throw new AssertionError(figure);
         };
     }

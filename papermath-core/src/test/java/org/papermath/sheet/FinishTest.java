@@ -364,6 +364,21 @@ class FinishTest {
         assertThat(Permanence.asCalciumCarbonate(grams(16.8628)).in("g")).isCloseTo(20.017, within(0.001));
     }
 
+    /** Gelatine strengthens by what is taken up, and never weakens. */
+    @Test
+    void strengthGrowsWithTheGelatineOnPaper() {
+        SurfaceSize little = SurfaceSize.of(Share.percent(2), Kinds.NUMBER.ofSi(1, "1"));
+        SurfaceSize much = SurfaceSize.of(Share.percent(6), Kinds.NUMBER.ofSi(1, "1"));
+        assertThat(little.strengthRatio().likely().si()).isCloseTo(1.466 - 14 * 0.022, within(1e-9));
+        assertThat(much.strengthRatio().likely().si()).isCloseTo(1.466 + 14 * 0.018, within(1e-9));
+        assertThat(much.strengthRatio().high().si() - much.strengthRatio().low().si())
+                .isBetween(0.2, 0.25);
+        SurfaceSize none = SurfaceSize.of(Share.percent(0.1), Kinds.NUMBER.ofSi(0.01, "1"));
+        assertThat(none.strengthRatio().likely().si()).isEqualTo(1);
+        Assumptions own = Assumptions.standard().given("size.strength-ratio", Scope.GENERAL, 1.3);
+        assertThat(much.strengthRatio(own).likely().si()).isCloseTo(1.3 + 14 * 0.018, within(1e-9));
+    }
+
     /** The line of the table through the gelatine of the rag trial of 1906, against least squares on its own figures. */
     @Test
     void gelatineFallsWithBeating() {
