@@ -2,10 +2,22 @@ package org.papermath.benchmark;
 
 import java.util.List;
 import org.papermath.engine.BatchFigure;
+import org.papermath.engine.CuttingAndFolding;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.FillingVat;
+import org.papermath.engine.FinishedSheet;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.Mailing;
+import org.papermath.engine.MakingEnvelopes;
 import org.papermath.engine.PieceFigure;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.Posts;
+import org.papermath.engine.PreparingStock;
+import org.papermath.engine.Pressing;
+import org.papermath.engine.Rejects;
 import org.papermath.engine.Settings;
+import org.papermath.engine.SizingSheets;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.order.Order;
@@ -124,47 +136,47 @@ final class Yardstick {
 
     /** The figures of the batch, in the order they are filled in. */
     static final List<BatchFigure> BATCH = List.of(
-            BatchFigure.COOKED,
-            BatchFigure.BEATING,
-            BatchFigure.DRAINABILITY,
-            BatchFigure.WATER_RETENTION,
-            BatchFigure.FREE_SHRINKAGE,
-            BatchFigure.STOCK_CONSISTENCY,
-            BatchFigure.STOCK_LEFT,
-            BatchFigure.VAT_FIBRE,
-            BatchFigure.WHITE_WATER,
-            BatchFigure.HOURS);
+            PreparingStock.COOKED,
+            PreparingStock.BEATING,
+            PreparingStock.DRAINABILITY,
+            PreparingStock.WATER_RETENTION,
+            PreparingStock.FREE_SHRINKAGE,
+            PreparingStock.STOCK_CONSISTENCY,
+            FillingVat.STOCK_LEFT,
+            FillingVat.VAT_FIBRE,
+            FillingVat.WHITE_WATER,
+            PreparingStock.HOURS);
 
     /** The figures of each piece, after those of the batch, in the order they are filled in. */
     static final List<PieceFigure> PIECE = List.of(
-            PieceFigure.WIDTH,
-            PieceFigure.HEIGHT,
-            PieceFigure.GRAMMAGE,
-            PieceFigure.CALIPER,
-            PieceFigure.DENSITY,
-            PieceFigure.MASS,
-            PieceFigure.PILE,
-            PieceFigure.GOOD,
-            PieceFigure.MAT,
-            PieceFigure.COUCHED,
-            PieceFigure.DRAIN,
-            PieceFigure.SOLIDS,
-            PieceFigure.DRYING,
-            PieceFigure.DRYING_AGAIN,
-            PieceFigure.EVAPORATED,
-            PieceFigure.LOAD,
-            PieceFigure.SIZE,
-            PieceFigure.SHRINK_ALONG,
-            PieceFigure.SHRINK_ACROSS,
-            PieceFigure.LIGHTEST,
-            PieceFigure.HEAVIEST,
-            PieceFigure.POST_MASS,
-            PieceFigure.POST_HEIGHT,
-            PieceFigure.CLEAR_WIDTH,
-            PieceFigure.CLEAR_HEIGHT,
-            PieceFigure.MAIL_MASS,
-            PieceFigure.MAIL_THICKNESS,
-            PieceFigure.HOURS);
+            CuttingAndFolding.WIDTH,
+            CuttingAndFolding.HEIGHT,
+            FinishedSheet.GRAMMAGE,
+            FinishedSheet.CALIPER,
+            FinishedSheet.DENSITY,
+            CuttingAndFolding.MASS,
+            CuttingAndFolding.PILE,
+            Rejects.GOOD,
+            FormingSheets.MAT,
+            FormingSheets.COUCHED,
+            FormingSheets.DRAIN,
+            Pressing.SOLIDS,
+            DryingSheets.DRYING,
+            DryingSheets.DRYING_AGAIN,
+            DryingSheets.EVAPORATED,
+            FillingVat.LOAD,
+            SizingSheets.SIZE,
+            DryingSheets.SHRINK_ALONG,
+            DryingSheets.SHRINK_ACROSS,
+            FillingVat.LIGHTEST,
+            FillingVat.HEAVIEST,
+            Posts.POST_MASS,
+            Posts.POST_HEIGHT,
+            MakingEnvelopes.CLEAR_WIDTH,
+            MakingEnvelopes.CLEAR_HEIGHT,
+            Mailing.MAIL_MASS,
+            Mailing.MAIL_THICKNESS,
+            PieceWork.HOURS);
 
     private static final int FIBRES = 2;
     private static final int ADDITIVES = 3;

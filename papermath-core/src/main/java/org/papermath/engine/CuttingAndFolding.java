@@ -2,13 +2,22 @@ package org.papermath.engine;
 
 import org.papermath.equation.Shrinkage;
 import org.papermath.order.Piece;
+import org.papermath.quantity.Kinds;
 
 /** From dry sheets to pieces: their size flat and folded, and the hands that sort, trim and fold. */
 public final class CuttingAndFolding {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure WIDTH = FIGURES.piece("width", Kinds.LENGTH, "mm", Scale.FACTOR);
+    public static final PieceFigure HEIGHT = FIGURES.piece("height", Kinds.LENGTH, "mm", Scale.FACTOR);
+    public static final PieceFigure MASS = FIGURES.piece("mass", Kinds.MASS, "g", Scale.FACTOR);
+    public static final PieceFigure PILE = FIGURES.pieceIfKnown("height of the pile", Kinds.LENGTH, "mm", Scale.FACTOR);
+
     private final boolean deckleEdge;
     private final double gap;
     private final int folds;
     private final boolean envelope;
+    private final int wanted;
     private final Slot sortTime;
     private final Slot trimTime;
     private final Slot foldTime;
@@ -26,6 +35,7 @@ public final class CuttingAndFolding {
     CuttingAndFolding(Known known, Piece piece, FormingSheets forming) {
         deckleEdge = forming.deckleEdge();
         gap = forming.gap();
+        wanted = forming.wanted();
         folds = piece.folds();
         envelope = piece.envelopeFor().isPresent();
         sortTime = known.slot("labour.sort");
@@ -59,6 +69,17 @@ public final class CuttingAndFolding {
             }
         }
         return new double[] {w, h};
+    }
+
+    /** The pieces, and how high they pile up. */
+    void forecast(Passage on) {
+        double[] size = finished(on.settings.size(on.piece), on.sheet(), on.shrink);
+        MakingEnvelopes.Setting enveloped = on.settings.envelope(on.piece);
+        on.area = Math.max(size[0], size[1]) * Math.min(size[0], size[1]);
+        on.set(WIDTH, size[0]);
+        on.set(HEIGHT, size[1]);
+        on.set(MASS, on.of(FinishedSheet.GRAMMAGE) * (on.area * (enveloped == null ? 1 : enveloped.areaShare())));
+        on.set(PILE, on.of(FinishedSheet.CALIPER) * (envelope ? MakingEnvelopes.LAYERS : layers()) * wanted);
     }
 
     /** Width and height of the finished piece, by which of them was ordered the longer. */

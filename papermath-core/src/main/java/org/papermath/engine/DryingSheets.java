@@ -10,9 +10,21 @@ import org.papermath.equation.StackDrying;
 import org.papermath.equation.WetWeb;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
+import org.papermath.quantity.Kinds;
 
 /** From wet to dry: how many fillings of the dryer, how long each takes, and how much the sheets shrink on the way. */
 public final class DryingSheets {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure DRYING = FIGURES.pieceIfKnown("time to dry", Kinds.TIME, "h", Scale.FACTOR);
+    public static final PieceFigure DRYING_AGAIN =
+            FIGURES.pieceIfKnown("time to dry after sizing", Kinds.TIME, "h", Scale.ROOT);
+    public static final PieceFigure EVAPORATED = FIGURES.piece("water to dry out", Kinds.MASS, "kg", Scale.ROOT);
+    public static final PieceFigure SHRINK_ALONG =
+            FIGURES.piece("shrinkage along", Kinds.LINEAR_SHRINKAGE, "%", Scale.ROOT);
+    public static final PieceFigure SHRINK_ACROSS =
+            FIGURES.piece("shrinkage across", Kinds.LINEAR_SHRINKAGE, "%", Scale.ROOT);
+
     private final PreparingStock stock;
     private final @Nullable Dryer dryer;
     private final @Nullable Method method;
@@ -196,6 +208,39 @@ public final class DryingSheets {
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it
+
+    /** What the sheets are dried to, and how much they shrink on the way. */
+    void forecastShrinkage(Passage on) {
+        on.endRatio = endRatio(on.state, on.v);
+        on.shrink = shrinkage(on.state, on.fillerShare(), on.pressedRatio, on.endRatio, on.v);
+        on.dryArea = on.sheet().area() * (1 - on.shrink[0]) * (1 - on.shrink[1]);
+        on.set(SHRINK_ALONG, on.shrink[0]);
+        on.set(SHRINK_ACROSS, on.shrink[1]);
+    }
+
+    /** How long a filling takes, and the water all of them give off. */
+    void forecast(Passage on) {
+        Setting set = on.settings.drying(on.piece);
+        double solids = on.run.solids();
+        double filling = filling(on.sheets(), solids);
+        double room = on.state.roomRatio();
+        // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
+        on.set(DRYING, time(set, filling, on.formed(), on.pressedRatio, on.endRatio, room, on.dryingRate, on.v));
+        on.set(
+                DRYING_AGAIN,
+                on.gain == 0
+                        ? 0
+                        : time(
+                                set,
+                                filling,
+                                solids / on.dryArea,
+                                room + on.taken - on.gain,
+                                on.endRatio,
+                                room,
+                                on.dryingRate,
+                                on.v));
+        on.set(EVAPORATED, evaporated(on.sheets() * solids, on.pressedRatio, on.lastRatio));
+    }
 
     /** Shrinkage along and across, of sheets taken from one moisture ratio to another. */
     double[] shrinkage(PreparingStock.State state, double fillerShare, double pressedRatio, double endRatio, Values v) {

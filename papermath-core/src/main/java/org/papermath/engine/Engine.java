@@ -266,7 +266,7 @@ public final class Engine {
 
     private void forecastBatch(int b, Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
         PreparingStock.State state = stateOf(b, settings, v);
-        state(b, state, out);
+        PreparingStock.forecast(b, state, out);
         FillingVat.Run run = run(b, settings, state, v, out, accounts);
         PreparingStock.Kept kept = stocks[b].kept(v);
         for (int i = 0; i < ofBatch[b].length; i++) {
@@ -281,13 +281,6 @@ public final class Engine {
 
     private PreparingStock.State stateOf(int b, Settings settings, Values v) {
         return stocks[b].state(v, stocks[b].gain(settings.stock(b)));
-    }
-
-    private static void state(int b, PreparingStock.State state, Figures out) {
-        out.set(BatchFigure.BEATING, b, state.beating());
-        out.set(BatchFigure.DRAINABILITY, b, state.drainability());
-        out.set(BatchFigure.WATER_RETENTION, b, state.waterRetention());
-        out.set(BatchFigure.FREE_SHRINKAGE, b, state.freeShrinkage());
     }
 
     private FillingVat.Run run(
@@ -307,27 +300,24 @@ public final class Engine {
                 v,
                 accounts,
                 b);
-        out.set(BatchFigure.COOKED, b, made.stuff());
-        out.set(BatchFigure.STOCK_CONSISTENCY, b, made.consistency());
-        out.set(BatchFigure.STOCK_LEFT, b, run.stockLeft());
-        out.set(BatchFigure.VAT_FIBRE, b, run.tank().fibre());
-        out.set(BatchFigure.WHITE_WATER, b, run.tank().white());
+        PreparingStock.forecast(b, made, out);
+        FillingVat.forecast(b, run, out);
         return run;
     }
 
     private void hours(int b, Settings settings, Values v, Figures out) {
-        out.set(BatchFigure.HOURS, b, stocks[b].hours(settings.stock(b), vats[b].charging(formed(settings, b), v), v));
+        stocks[b].forecastHours(b, settings.stock(b), vats[b].charging(formed(settings, b), v), v, out);
     }
 
     /** What needs more than one piece: pairs, and the hours of the whole. */
     private void sum(Settings settings, Figures out) {
         double hours = 0;
         for (int b = 0; b < stocks.length; b++) {
-            hours += out.of(BatchFigure.HOURS, b);
+            hours += out.of(PreparingStock.HOURS, b);
         }
         for (PieceWork piece : pieces) {
             piece.together(settings, out);
-            hours += out.of(PieceFigure.HOURS, piece.index());
+            hours += out.of(PieceWork.HOURS, piece.index());
         }
         out.setHours(hours);
     }
@@ -360,7 +350,7 @@ public final class Engine {
             base = figures();
             for (int b = 0; b < stocks.length; b++) {
                 states[b] = stateOf(b, settings, likely.marking(stateReads[b]));
-                state(b, states[b], base);
+                PreparingStock.forecast(b, states[b], base);
                 Values marking = likely.marking(runReads[b]);
                 kepts[b] = stocks[b].kept(marking);
                 runs[b] = run(b, settings, states[b], marking, base, null);
@@ -397,7 +387,7 @@ public final class Engine {
                 PreparingStock.State state = states[b];
                 if (moved) {
                     state = stateOf(b, settings, v);
-                    state(b, state, out);
+                    PreparingStock.forecast(b, state, out);
                 }
                 PreparingStock.Kept kept = kepts[b];
                 FillingVat.Run run = runs[b];

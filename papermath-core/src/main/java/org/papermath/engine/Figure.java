@@ -3,24 +3,62 @@ package org.papermath.engine;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Kind;
 
-/** A forecast of a batch or of a piece. */
-public sealed interface Figure permits BatchFigure, PieceFigure {
+/**
+ * A forecast of a batch or of a piece: what it is called, what it is read as, in which unit, and how its band adds up.
+ * The stage that works it out declares it with its {@link StageFigures}.
+ */
+public abstract sealed class Figure permits BatchFigure, PieceFigure {
+    private final String words;
+    private final @Nullable Kind<?> kind;
+    private final String unit;
+    private final Scale scale;
+    private final double most;
+    private final boolean mayBeUnknown;
+
+    Figure(String words, @Nullable Kind<?> kind, String unit, Scale scale, double most, boolean mayBeUnknown) {
+        this.words = words;
+        this.kind = kind;
+        this.unit = unit;
+        this.scale = scale;
+        this.most = most;
+        this.mayBeUnknown = mayBeUnknown;
+    }
+
     /** What it is called. */
-    String words();
+    public String words() {
+        return words;
+    }
 
     /** What it is read as; null where it is not read as an amount of its own. */
-    @Nullable
-    Kind<?> kind();
+    public @Nullable Kind<?> kind() {
+        return kind;
+    }
 
     /** The code of the unit it is told in. */
-    String unit();
+    public String unit() {
+        return unit;
+    }
 
     /** The scale on which the shifts of its band add up. */
-    Scale scale();
+    public Scale scale() {
+        return scale;
+    }
 
     /** The end of the scale, where that is a share of something. */
-    double most();
+    public double most() {
+        return most;
+    }
 
     /** Whether a plan goes on where it cannot be told. */
-    boolean mayBeUnknown();
+    public boolean mayBeUnknown() {
+        return mayBeUnknown;
+    }
+
+    /** Its place among the figures of a batch, or of a piece. */
+    abstract int place();
+
+    @Override
+    public String toString() {
+        return words;
+    }
 }

@@ -1,5 +1,8 @@
 package org.papermath.engine;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,12 +11,37 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Only this class knows that they stand in one array, so that bands can go through all of them.
  */
-@SuppressWarnings("EnumOrdinal") // the order of the figures is their place here, and nowhere else
 public final class Figures {
-    private static final int BATCH = BatchFigure.values().length;
-    private static final int PIECE = PieceFigure.values().length;
-    private static final BatchFigure[] BATCH_FIGURES = BatchFigure.values();
-    private static final PieceFigure[] PIECE_FIGURES = PieceFigure.values();
+    /** The stages that declare figures, in the order in which these stand: what comes out, then the way there. */
+    private static final List<StageFigures> STAGES = List.of(
+            PreparingStock.FIGURES,
+            FinishedSheet.FIGURES,
+            CuttingAndFolding.FIGURES,
+            Rejects.FIGURES,
+            FormingSheets.FIGURES,
+            Pressing.FIGURES,
+            DryingSheets.FIGURES,
+            SizingSheets.FIGURES,
+            FillingVat.FIGURES,
+            Posts.FIGURES,
+            MakingEnvelopes.FIGURES,
+            Mailing.FIGURES,
+            PieceWork.FIGURES);
+
+    private static final List<BatchFigure> BATCH_FIGURES = new ArrayList<>();
+    private static final List<PieceFigure> PIECE_FIGURES = new ArrayList<>();
+
+    static {
+        for (StageFigures stage : STAGES) {
+            stage.firstOfBatch = BATCH_FIGURES.size();
+            stage.firstOfPiece = PIECE_FIGURES.size();
+            BATCH_FIGURES.addAll(stage.ofBatch);
+            PIECE_FIGURES.addAll(stage.ofPiece);
+        }
+    }
+
+    private static final int BATCH = BATCH_FIGURES.size();
+    private static final int PIECE = PIECE_FIGURES.size();
 
     private final int batches;
     final double[] all;
@@ -25,6 +53,16 @@ public final class Figures {
     private Figures(int batches, double[] all) {
         this.batches = batches;
         this.all = all;
+    }
+
+    /** Every figure of a batch. */
+    public static List<BatchFigure> ofBatches() {
+        return Collections.unmodifiableList(BATCH_FIGURES);
+    }
+
+    /** Every figure of a piece. */
+    public static List<PieceFigure> ofPieces() {
+        return Collections.unmodifiableList(PIECE_FIGURES);
     }
 
     /** Figures of the same job that hold other numbers, such as the ends of bands. */
@@ -75,12 +113,12 @@ public final class Figures {
 
     /** The place of a figure of a batch. */
     public int place(BatchFigure figure, int batch) {
-        return batch * BATCH + figure.ordinal();
+        return batch * BATCH + figure.place();
     }
 
     /** The place of a figure of a piece. */
     public int place(PieceFigure figure, int piece) {
-        return batches * BATCH + piece * PIECE + figure.ordinal();
+        return batches * BATCH + piece * PIECE + figure.place();
     }
 
     /** The place of the hours of the whole. */
@@ -94,7 +132,7 @@ public final class Figures {
         if (place == hoursPlace()) {
             return null;
         }
-        return pieces < 0 ? BATCH_FIGURES[place % BATCH] : PIECE_FIGURES[pieces % PIECE];
+        return pieces < 0 ? BATCH_FIGURES.get(place % BATCH) : PIECE_FIGURES.get(pieces % PIECE);
     }
 
     /** The batch a place is of, or -1. */

@@ -5,6 +5,7 @@ import org.papermath.equation.VatBalance;
 import org.papermath.equation.VatLaw;
 import org.papermath.equation.WaterProperties;
 import org.papermath.numeric.Rounding;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.text.Digits;
 
@@ -13,6 +14,18 @@ import org.papermath.text.Digits;
  * which sheet, and what every sheet gets.
  */
 public final class FillingVat {
+    static final StageFigures FIGURES = new StageFigures();
+
+    /** Below zero where the stock runs short, so it is read by itself. */
+    public static final BatchFigure STOCK_LEFT = FIGURES.batch("stock put by", null, "kg", Scale.DIFFERENCE);
+
+    public static final BatchFigure VAT_FIBRE = FIGURES.batch("fibre kept in the vat", Kinds.MASS, "g", Scale.ROOT);
+    public static final BatchFigure WHITE_WATER =
+            FIGURES.batch("fibre in the white water", Kinds.MASS, "g", Scale.ROOT);
+    public static final PieceFigure LOAD = FIGURES.piece("share of filler", Kinds.NUMBER, "%", Scale.ROOT);
+    public static final PieceFigure LIGHTEST = FIGURES.piece("lightest sheet", Kinds.NUMBER, "%", Scale.FACTOR);
+    public static final PieceFigure HEAVIEST = FIGURES.piece("heaviest sheet", Kinds.NUMBER, "%", Scale.FACTOR);
+
     /** The steps in which a lift is told where they are fine enough, kg. */
     private static final double LIFT_STEP = 0.01;
 
@@ -371,5 +384,22 @@ public final class FillingVat {
             left = 0;
         }
         return new Run(all, tank, left);
+    }
+
+    /** What is left of the stock at the end, and where fibre went. */
+    static void forecast(int batch, Run run, Figures out) {
+        out.set(STOCK_LEFT, batch, run.stockLeft);
+        out.set(VAT_FIBRE, batch, run.tank.fibre());
+        out.set(WHITE_WATER, batch, run.tank.white());
+    }
+
+    /** What the sheets of a piece are by themselves. */
+    static void forecast(Passage on) {
+        Sheets run = on.run;
+        on.load = run.solids / run.fibre - 1;
+        on.particles = on.kept.load() > 0 ? on.load * on.kept.particleLoad() / on.kept.load() : 0;
+        on.set(LOAD, on.load);
+        on.set(LIGHTEST, run.lightest / run.solids);
+        on.set(HEAVIEST, run.heaviest / run.solids);
     }
 }

@@ -8,9 +8,16 @@ import org.papermath.equation.Moisture;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 
 /** The dry sheet: how dense, how thick, how heavy; and what it has to weigh to be what was ordered. */
 public final class FinishedSheet {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure GRAMMAGE = FIGURES.piece("grammage", Kinds.GRAMMAGE, "g/m2", Scale.FACTOR);
+    public static final PieceFigure CALIPER = FIGURES.pieceIfKnown("caliper", Kinds.LENGTH, "um", Scale.FACTOR);
+    public static final PieceFigure DENSITY = FIGURES.pieceIfKnown("density", null, "kg/m3", Scale.FACTOR);
+
     private final double grammage;
     private final double caliper;
     private final double sampleMass;
@@ -56,6 +63,20 @@ public final class FinishedSheet {
     /** Whether the density was measured on such sheets. */
     public boolean hasMeasuredDensity() {
         return measuredDensity != null;
+    }
+
+    /** How heavy, how thick and how dense the dry sheet is. */
+    void forecast(Passage on) {
+        Values v = on.v;
+        double moist = conditioned(on.state, on.load, on.particles, v);
+        double weight = on.run.solids() * (1 + on.gain) * moist / on.dryArea;
+        double density = density(on.state, on.fillerShare(), Pressing.pressure(on.settings.press(on.piece)), v);
+        double thick = Double.isNaN(density) ? Double.NaN : caliper(weight, density, v);
+        on.lastRatio = lastRatio(on.endRatio, moist);
+        on.set(GRAMMAGE, weight);
+        on.set(CALIPER, thick);
+        // What scale and micrometer would give, with what single fibres do in a thin sheet.
+        on.set(DENSITY, Double.isNaN(density) ? Double.NaN : apparent(weight, density, thick));
     }
 
     /** Conditioned mass over oven-dry solids; minerals hold no water, a measured moisture is of the whole sheet. */

@@ -15,9 +15,16 @@ import org.papermath.numeric.Rounding;
 import org.papermath.order.Piece;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 
 /** At the mould: which one and what opening, how many sheets, what each must hold; how it drains and how it looks. */
 public final class FormingSheets {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure MAT = FIGURES.piece("thickness of the wet sheet", Kinds.LENGTH, "mm", Scale.FACTOR);
+    public static final PieceFigure COUCHED = FIGURES.piece("mass of the couched sheet", Kinds.MASS, "g", Scale.FACTOR);
+    public static final PieceFigure DRAIN = FIGURES.pieceIfKnown("time to drain", Kinds.TIME, "s", Scale.FACTOR);
+
     /** The step in which an opening is made, m. */
     private static final double OPENING_STEP = 1e-4;
 
@@ -257,6 +264,18 @@ public final class FormingSheets {
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it
+
+    /** The wet sheet, and how it drains. */
+    void forecast(Passage on) {
+        Values v = on.v;
+        on.couchedRatio = couchedRatio(on.state);
+        on.set(MAT, mat(on.formed(), on.couchedRatio, v));
+        on.set(COUCHED, on.run.solids() / on.state.couchedSolids());
+        boolean dipped = on.settings.vat(on.piece).dipped();
+        on.set(
+                DRAIN,
+                drainTime(dipped, on.state, on.kept, on.run.fibre() / on.sheet().area(), v));
+    }
 
     /** Thickness of the wet mat, m, of oven-dry solids on its area. */
     double mat(double formed, double couchedRatio, Values v) {

@@ -8,6 +8,13 @@ import org.papermath.quantity.Amount;
 
 /** An envelope laid out round what goes in: its blank, its pocket, and the play in it. */
 public final class MakingEnvelopes {
+    static final StageFigures FIGURES = new StageFigures();
+
+    /** Below zero where what goes in is too large, so it is read by itself. */
+    public static final PieceFigure CLEAR_WIDTH = FIGURES.pieceIfKnown("play along", null, "mm", Scale.DIFFERENCE);
+    /** The same the other way. */
+    public static final PieceFigure CLEAR_HEIGHT = FIGURES.pieceIfKnown("play across", null, "mm", Scale.DIFFERENCE);
+
     /** Layers of paper an envelope adds to what is in it: front, back and a seam. */
     static final int LAYERS = 3;
 
@@ -98,6 +105,19 @@ public final class MakingEnvelopes {
     /** Thickness of what goes in. */
     double filling(double heldCaliper, int layers) {
         return heldCaliper * layers * inserts;
+    }
+
+    /** How what goes in lies in the pocket. */
+    static void forecast(int piece, Setting set, double[] held, double filling, Figures out) {
+        double[] play = play(set, held, filling);
+        out.set(CLEAR_WIDTH, piece, play[0]);
+        out.set(CLEAR_HEIGHT, piece, play[1]);
+    }
+
+    /** The same of a piece that is no envelope. */
+    static void forecastNone(int piece, Figures out) {
+        out.set(CLEAR_WIDTH, piece, Double.NaN);
+        out.set(CLEAR_HEIGHT, piece, Double.NaN);
     }
 
     /**

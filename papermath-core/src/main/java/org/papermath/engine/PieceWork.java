@@ -14,6 +14,10 @@ import org.papermath.quantity.Refused;
 
 /** One piece of the order on its way through the stages. */
 public final class PieceWork {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure HOURS = FIGURES.piece("hours of work", Kinds.TIME, "h", Scale.ROOT);
+
     private final Piece piece;
     private final int index;
     private final int batch;
@@ -302,93 +306,30 @@ public final class PieceWork {
             Values v,
             Figures out,
             @Nullable Accounts accounts) {
-        FormingSheets.Setting sheet = settings.sheet(index);
-        Pressing.Setting press = settings.press(index);
-        DryingSheets.Setting dry = settings.drying(index);
-        int n = run.sheets().length;
-        double fibre = run.fibre();
-        double solids = run.solids();
-        double load = solids / fibre - 1;
-        double particles = kept.load() > 0 ? load * kept.particleLoad() / kept.load() : 0;
-        double wet = sheet.area();
-        double formed = solids / wet;
-        double couchedRatio = FormingSheets.couchedRatio(state);
-        double pressed = pressing.ratioAfter(press, couchedRatio, state, formed, v);
-        double equilibrium = state.roomRatio();
-        double end = drying.endRatio(state, v);
-        double filler = particles / (1 + load);
-        double[] shrink = drying.shrinkage(state, filler, pressed, end, v);
-        double dryArea = wet * (1 - shrink[0]) * (1 - shrink[1]);
-        double gain = sizing.gain(v);
-        double moist = finished.conditioned(state, load, particles, v);
-        double grammage = solids * (1 + gain) * moist / dryArea;
-        double density = finished.density(state, filler, Pressing.pressure(press), v);
-        double caliper = Double.isNaN(density) ? Double.NaN : finished.caliper(grammage, density, v);
-        // What scale and micrometer would give, with what single fibres do in a thin sheet.
-        double apparent = Double.isNaN(density) ? Double.NaN : finished.apparent(grammage, density, caliper);
-        double[] size = cutting.finished(settings.size(index), sheet, shrink);
-        double area = Math.max(size[0], size[1]) * Math.min(size[0], size[1]);
-        MakingEnvelopes.Setting enveloped = settings.envelope(index);
-
-        out.set(PieceFigure.WIDTH, index, size[0]);
-        out.set(PieceFigure.HEIGHT, index, size[1]);
-        out.set(PieceFigure.GRAMMAGE, index, grammage);
-        out.set(PieceFigure.CALIPER, index, caliper);
-        out.set(PieceFigure.DENSITY, index, apparent);
-        out.set(PieceFigure.MASS, index, grammage * (area * (enveloped == null ? 1 : enveloped.areaShare())));
-        out.set(
-                PieceFigure.PILE,
-                index,
-                caliper * (envelope == null ? cutting.layers() : MakingEnvelopes.LAYERS) * forming.wanted());
-        out.set(
-                PieceFigure.GOOD,
-                index,
-                (n - forming.trials())
-                        * (double) sheet.perSheet()
-                        * rejects.ofSheets(press != null, v)
-                        * rejects.ofPieces(v));
-        out.set(PieceFigure.MAT, index, forming.mat(formed, couchedRatio, v));
-        out.set(PieceFigure.COUCHED, index, solids / state.couchedSolids());
-        out.set(PieceFigure.DRAIN, index, forming.drainTime(settings.vat(index).dipped(), state, kept, fibre / wet, v));
-        out.set(PieceFigure.SOLIDS, index, org.papermath.equation.Moisture.solidsOfRatio(pressed));
-        double filling = drying.filling(n, solids);
-        // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
-        out.set(PieceFigure.DRYING, index, drying.time(dry, filling, formed, pressed, end, equilibrium, dryingRate, v));
-        out.set(
-                PieceFigure.DRYING_AGAIN,
-                index,
-                gain == 0
-                        ? 0
-                        : drying.time(
-                                dry,
-                                filling,
-                                solids / dryArea,
-                                equilibrium + sizing.taken(v) - gain,
-                                end,
-                                equilibrium,
-                                dryingRate,
-                                v));
-        out.set(PieceFigure.EVAPORATED, index, drying.evaporated(n * solids, pressed, finished.lastRatio(end, moist)));
-        out.set(PieceFigure.LOAD, index, load);
-        out.set(PieceFigure.SIZE, index, gain);
-        out.set(PieceFigure.SHRINK_ALONG, index, shrink[0]);
-        out.set(PieceFigure.SHRINK_ACROSS, index, shrink[1]);
-        out.set(PieceFigure.LIGHTEST, index, run.lightest() / solids);
-        out.set(PieceFigure.HEAVIEST, index, run.heaviest() / solids);
-        out.set(PieceFigure.POST_MASS, index, posts.mass(settings.posts(index), solids, state.couchedSolids(), v));
-        out.set(PieceFigure.POST_HEIGHT, index, posts.height(settings.posts(index), v));
-        out.set(PieceFigure.HOURS, index, hours(settings, v).all());
+        Passage on = new Passage(settings, index, state, kept, run, dryingRate, v, out);
+        FillingVat.forecast(on);
+        forming.forecast(on);
+        posts.forecast(on);
+        pressing.forecast(on);
+        sizing.forecast(on);
+        drying.forecastShrinkage(on);
+        finished.forecast(on);
+        drying.forecast(on);
+        cutting.forecast(on);
+        rejects.forecast(on, forming.trials());
+        on.set(HOURS, hours(settings, v).all());
         if (accounts != null) {
+            int perSheet = settings.sheet(index).perSheet();
             accounts.piece(
                     batch,
                     this,
-                    press != null,
-                    sheet.perSheet(),
+                    settings.press(index) != null,
+                    perSheet,
                     run,
-                    area * sheet.perSheet() / dryArea,
-                    couchedRatio,
-                    pressed,
-                    finished.bookedRatio(end, v),
+                    on.area * perSheet / on.dryArea,
+                    on.couchedRatio,
+                    on.pressedRatio,
+                    finished.bookedRatio(on.endRatio, v),
                     v);
         }
     }
@@ -426,26 +367,16 @@ public final class PieceWork {
 
     /** What needs two pieces: the card in its envelope, and both in the mail. */
     void together(Settings settings, Figures out) {
-        double mass = out.of(PieceFigure.MASS, index);
-        double caliper = out.of(PieceFigure.CALIPER, index);
         MakingEnvelopes.Setting enveloped = settings.envelope(index);
         if (envelope == null || held == null || enveloped == null) {
-            out.set(PieceFigure.CLEAR_WIDTH, index, Double.NaN);
-            out.set(PieceFigure.CLEAR_HEIGHT, index, Double.NaN);
-            out.set(PieceFigure.MAIL_MASS, index, mass);
-            out.set(PieceFigure.MAIL_THICKNESS, index, caliper * cutting.layers());
+            MakingEnvelopes.forecastNone(index, out);
+            Mailing.forecastAlone(index, cutting.layers(), out);
             return;
         }
-        double[] folded =
-                held.cutting.folded(out.of(PieceFigure.WIDTH, held.index), out.of(PieceFigure.HEIGHT, held.index));
-        double filling = envelope.filling(out.of(PieceFigure.CALIPER, held.index), held.cutting.layers());
-        double[] play = MakingEnvelopes.play(enveloped, folded, filling);
-        out.set(PieceFigure.CLEAR_WIDTH, index, play[0]);
-        out.set(PieceFigure.CLEAR_HEIGHT, index, play[1]);
-        out.set(
-                PieceFigure.MAIL_MASS,
-                index,
-                Mailing.mass(mass, envelope.inserts(), out.of(PieceFigure.MASS, held.index)));
-        out.set(PieceFigure.MAIL_THICKNESS, index, Mailing.thickness(filling, caliper));
+        double[] folded = held.cutting.folded(
+                out.of(CuttingAndFolding.WIDTH, held.index), out.of(CuttingAndFolding.HEIGHT, held.index));
+        double filling = envelope.filling(out.of(FinishedSheet.CALIPER, held.index), held.cutting.layers());
+        MakingEnvelopes.forecast(index, enveloped, folded, filling, out);
+        Mailing.forecast(index, envelope.inserts(), held.index, filling, out);
     }
 }

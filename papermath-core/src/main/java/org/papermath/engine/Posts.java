@@ -7,9 +7,16 @@ import org.papermath.order.Studio;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 
 /** Sheets and felts in posts: how many to a post, what it weighs, how high it is. */
 public final class Posts {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure POST_MASS =
+            FIGURES.pieceIfKnown("mass of the post", Kinds.MASS, "kg", Scale.FACTOR);
+    public static final PieceFigure POST_HEIGHT = FIGURES.piece("height of the post", Kinds.LENGTH, "mm", Scale.FACTOR);
+
     private final Workshop workshop;
     private final int felts;
     private final double feltDry;
@@ -48,6 +55,13 @@ public final class Posts {
         }
         int sheets = Math.max(1, Math.min(post, sheet.sheets()));
         return new Setting(sheets, (int) Rounding.ceil((double) sheet.sheets() / sheets));
+    }
+
+    /** What a post is before it is pressed. */
+    void forecast(Passage on) {
+        Setting set = on.settings.posts(on.piece);
+        on.set(POST_MASS, mass(set, on.run.solids(), on.state.couchedSolids(), on.v));
+        on.set(POST_HEIGHT, height(set, on.v));
     }
 
     /** Mass of a post, kg; not a number without felts. */

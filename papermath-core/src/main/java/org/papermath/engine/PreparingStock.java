@@ -35,12 +35,29 @@ import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.Beater;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Unclear;
 import org.papermath.text.Digits;
 
 /** From fibre as it lies to stock: soaking, beater loads, what goes into each, and what the stuff is then. */
 public final class PreparingStock {
+    static final StageFigures FIGURES = new StageFigures();
+
+    /** Of all pots together; nothing where nothing is cooked. */
+    public static final BatchFigure COOKED = FIGURES.batch("stuff after cooking", Kinds.MASS, "g", Scale.ROOT);
+
+    public static final BatchFigure BEATING = FIGURES.batch("state of beating", Kinds.SHARE, "%", Scale.SHARE);
+    public static final BatchFigure DRAINABILITY =
+            FIGURES.batch("drainability", Kinds.SCHOPPER_RIEGLER, "SR", Scale.SHARE, 100);
+    public static final BatchFigure WATER_RETENTION =
+            FIGURES.batch("water retention value", Kinds.WATER_RETENTION, "g/g", Scale.FACTOR);
+    public static final BatchFigure FREE_SHRINKAGE =
+            FIGURES.batch("free shrinkage", Kinds.LINEAR_SHRINKAGE, "%", Scale.ROOT);
+    public static final BatchFigure STOCK_CONSISTENCY =
+            FIGURES.batch("consistency of the stock", Kinds.CONSISTENCY, "%", Scale.SHARE);
+    public static final BatchFigure HOURS = FIGURES.batch("hours of work", Kinds.TIME, "h", Scale.ROOT);
+
     /** The step in which water is measured in, m³. */
     private static final double WATER_STEP = 1e-4;
 
@@ -884,15 +901,29 @@ public final class PreparingStock {
         return new Made(stock, raw, stuff, weighed, weighed / stock, inStock, v.of(handling));
     }
 
+    /** What the stuff is. */
+    static void forecast(int batch, State state, Figures out) {
+        out.set(BEATING, batch, state.beating);
+        out.set(DRAINABILITY, batch, state.drainability);
+        out.set(WATER_RETENTION, batch, state.waterRetention);
+        out.set(FREE_SHRINKAGE, batch, state.freeShrinkage);
+    }
+
+    /** What came out of the pots, and what the stock is. */
+    static void forecast(int batch, Made made, Figures out) {
+        out.set(COOKED, batch, made.stuff);
+        out.set(STOCK_CONSISTENCY, batch, made.consistency);
+    }
+
     /** Hours at the pots, their boiling apart. */
     public double cookingHours(Setting set, Values v) {
         return cookLabour == null ? 0 : set.pots.size() * v.of(cookLabour);
     }
 
     /** Hours at the pots, at the beater, at the scale and at the charging of the vat. */
-    double hours(Setting set, double charging, Values v) {
+    void forecastHours(int batch, Setting set, double charging, Values v, Figures out) {
         double beat = hasBeater ? set.loads * (beating + v.of(beatingLoad)) : 0;
         double add = additives.length == 0 ? 0 : set.loads * v.of(additiveLoad);
-        return cookingHours(set, v) + beat + add + charging;
+        out.set(HOURS, batch, cookingHours(set, v) + beat + add + charging);
     }
 }

@@ -7,9 +7,14 @@ import org.papermath.equation.PressingLaw;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
 import org.papermath.order.Studio;
+import org.papermath.quantity.Kinds;
 
 /** A post in the press: the force to set, and how dry the sheets leave it. */
 public final class Pressing {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure SOLIDS = FIGURES.piece("solids after pressing", Kinds.SOLIDS, "%", Scale.SHARE);
+
     /** The steps in which a press is set, N. */
     private static final double FORCE_STEP = 500;
 
@@ -75,6 +80,12 @@ public final class Pressing {
         double stepped = Math.floor(force / FORCE_STEP + Rounding.GUARD) * FORCE_STEP;
         double set = stepped > 0 ? stepped : force;
         return new Setting(set, PressForce.pressure(set, loaded), v.of(hold), wished > most * (1 + Rounding.GUARD));
+    }
+
+    /** How dry the sheets go to the dryer. */
+    void forecast(Passage on) {
+        on.pressedRatio = ratioAfter(on.settings.press(on.piece), on.couchedRatio, on.state, on.formed(), on.v);
+        on.set(SOLIDS, Moisture.solidsOfRatio(on.pressedRatio));
     }
 
     /** The pressure a sheet gets. */

@@ -3,9 +3,14 @@ package org.papermath.engine;
 import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Piece;
+import org.papermath.quantity.Kinds;
 
 /** What share of the sheets, and then of the pieces cut from them, fails at every step of the work. */
-final class Rejects {
+public final class Rejects {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure GOOD = FIGURES.piece("number of good pieces", Kinds.NUMBER, "1", Scale.FACTOR);
+
     private final Slot forming;
     private final Slot pressing;
     private final Slot drying;
@@ -66,6 +71,16 @@ final class Rejects {
 
     double folding(Values v) {
         return folding == null ? 0 : v.of(folding);
+    }
+
+    /** Good pieces of all the sheets but the trials. */
+    void forecast(Passage on, int trials) {
+        on.set(
+                GOOD,
+                (on.sheets() - trials)
+                        * (double) on.sheet().perSheet()
+                        * ofSheets(on.settings.press(on.piece) != null, on.v)
+                        * ofPieces(on.v));
     }
 
     /** The share of the sheets formed that can be cut or counted. */

@@ -4,9 +4,14 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.numeric.Rounding;
 import org.papermath.order.Recipe;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 
 /** Dry sheets through a bath of size: the bath to make, what they take up. */
 public final class SizingSheets {
+    static final StageFigures FIGURES = new StageFigures();
+
+    public static final PieceFigure SIZE = FIGURES.piece("size taken up", Kinds.NUMBER, "%", Scale.ROOT);
+
     /** The step in which a size bath is made, m³. */
     private static final double BATH_STEP = 1e-4;
 
@@ -36,6 +41,13 @@ public final class SizingSheets {
     /** Whether the recipe has a size bath. */
     public boolean isDone() {
         return !Double.isNaN(strength);
+    }
+
+    /** What the sheets take up. */
+    void forecast(Passage on) {
+        on.gain = gain(on.v);
+        on.taken = on.gain == 0 ? 0 : taken(on.v);
+        on.set(SIZE, on.gain);
     }
 
     /** Dry size taken up, over oven-dry solids. */

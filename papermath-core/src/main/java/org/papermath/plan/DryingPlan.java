@@ -4,7 +4,6 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.papermath.drying.Dryer;
 import org.papermath.engine.DryingSheets;
-import org.papermath.engine.PieceFigure;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Kinds;
 
@@ -23,7 +22,7 @@ public final class DryingPlan {
         if (dryer == null) {
             return Stage.notDone("dryer.none", "the studio has no dryer: say how the sheets dry");
         }
-        if (!in.estimates().isKnown(PieceFigure.DRYING, p)) {
+        if (!in.estimates().isKnown(DryingSheets.DRYING, p)) {
             return Stage.notDone(
                     "drying.never-saturated",
                     "in the air of this room (" + in.studio().room()
@@ -34,8 +33,8 @@ public final class DryingPlan {
                 dryer,
                 set.loads(),
                 set.blotterChanges(),
-                in.estimates().of(Kinds.TIME, PieceFigure.DRYING, p),
-                in.estimates().of(Kinds.MASS, PieceFigure.EVAPORATED, p))));
+                in.estimates().of(Kinds.TIME, DryingSheets.DRYING, p),
+                in.estimates().of(Kinds.MASS, DryingSheets.EVAPORATED, p))));
     }
 
     /** {@return the dryer} */

@@ -6,7 +6,6 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.MakingEnvelopes;
-import org.papermath.engine.PieceFigure;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
@@ -41,14 +40,14 @@ public final class EnvelopePlan {
         if (set == null) {
             return Stage.notDone("envelope.none", "the piece is no envelope");
         }
-        if (!numbers.isKnown(PieceFigure.CLEAR_WIDTH, p)) {
+        if (!numbers.isKnown(MakingEnvelopes.CLEAR_WIDTH, p)) {
             return Stage.notDone("sheet.no-density", "the thickness of the piece that goes in is not known");
         }
         double spread = in.asked().si("sheet.scatter-size", Scope.of(ordered.name(), ordered.recipe()));
         double deviation = spread / PlainNumbers.NINE_IN_TEN;
         NormalDistribution play = NormalDistribution.of(0, deviation * Math.sqrt(2));
-        double fits = play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_WIDTH, p))
-                * play.cumulativeProbability(numbers.likely(PieceFigure.CLEAR_HEIGHT, p));
+        double fits = play.cumulativeProbability(numbers.likely(MakingEnvelopes.CLEAR_WIDTH, p))
+                * play.cumulativeProbability(numbers.likely(MakingEnvelopes.CLEAR_HEIGHT, p));
         return Stage.done(new EnvelopePlan(new Values(
                 ordered.style().orElseThrow(),
                 mm(set.blankWidth()),
@@ -58,8 +57,8 @@ public final class EnvelopePlan {
                 mm(set.outsideWidth()),
                 mm(set.outsideHeight()),
                 Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
-                numbers.play(PieceFigure.CLEAR_WIDTH, p),
-                numbers.play(PieceFigure.CLEAR_HEIGHT, p),
+                numbers.play(MakingEnvelopes.CLEAR_WIDTH, p),
+                numbers.play(MakingEnvelopes.CLEAR_HEIGHT, p),
                 Kinds.NUMBER.ofSi(fits, "%"))));
     }
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Figure;
 import org.papermath.engine.Figures;
+import org.papermath.engine.FillingVat;
 import org.papermath.engine.PieceFigure;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Amount;
@@ -101,10 +102,10 @@ final class Estimates {
 
     /** What is there of the stock at the end: nothing, where it runs short. */
     Estimate<Mass> stockLeft(int batch) {
-        int at = likely.place(BatchFigure.STOCK_LEFT, batch);
+        int at = likely.place(FillingVat.STOCK_LEFT, batch);
         double low = bands.low(at);
         double high = bands.high(at);
-        String unit = BatchFigure.STOCK_LEFT.unit();
+        String unit = FillingVat.STOCK_LEFT.unit();
         return Estimate.of(
                         Kinds.MASS.ofSi(Math.max(0, likely.at(at)), unit),
                         Kinds.MASS.ofSi(Math.max(0, low), unit),

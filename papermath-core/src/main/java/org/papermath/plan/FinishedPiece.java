@@ -6,7 +6,9 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.engine.CuttingAndFolding;
-import org.papermath.engine.PieceFigure;
+import org.papermath.engine.DryingSheets;
+import org.papermath.engine.FillingVat;
+import org.papermath.engine.FinishedSheet;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Piece;
@@ -47,27 +49,27 @@ public final class FinishedPiece {
                 .orElse(0.0);
         CuttingAndFolding.Setting size = in.settings().size(p);
         return new FinishedPiece(new Values(
-                numbers.of(Kinds.LENGTH, PieceFigure.WIDTH, p),
-                numbers.of(Kinds.LENGTH, PieceFigure.HEIGHT, p),
+                numbers.of(Kinds.LENGTH, CuttingAndFolding.WIDTH, p),
+                numbers.of(Kinds.LENGTH, CuttingAndFolding.HEIGHT, p),
                 mm(size.foldedWidth()),
                 mm(size.foldedHeight()),
-                numbers.of(Kinds.GRAMMAGE, PieceFigure.GRAMMAGE, p).withScatter(scatter),
+                numbers.of(Kinds.GRAMMAGE, FinishedSheet.GRAMMAGE, p).withScatter(scatter),
                 in.known(
-                        PieceFigure.CALIPER,
+                        FinishedSheet.CALIPER,
                         p,
                         "sheet.no-density",
                         NO_DENSITY,
-                        () -> numbers.of(Kinds.LENGTH, PieceFigure.CALIPER, p)),
-                numbers.of(Kinds.MASS, PieceFigure.MASS, p).withScatter(scatter),
+                        () -> numbers.of(Kinds.LENGTH, FinishedSheet.CALIPER, p)),
+                numbers.of(Kinds.MASS, CuttingAndFolding.MASS, p).withScatter(scatter),
                 in.known(
-                        PieceFigure.PILE,
+                        CuttingAndFolding.PILE,
                         p,
                         "sheet.no-density",
                         NO_DENSITY,
-                        () -> numbers.of(Kinds.LENGTH, PieceFigure.PILE, p)),
-                numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ALONG, p),
-                numbers.of(Kinds.LINEAR_SHRINKAGE, PieceFigure.SHRINK_ACROSS, p),
-                Kinds.NUMBER.ofSi(numbers.likely(PieceFigure.LOAD, p), "%")));
+                        () -> numbers.of(Kinds.LENGTH, CuttingAndFolding.PILE, p)),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, DryingSheets.SHRINK_ALONG, p),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, DryingSheets.SHRINK_ACROSS, p),
+                Kinds.NUMBER.ofSi(numbers.likely(FillingVat.LOAD, p), "%")));
     }
 
     /** {@return one side of the flat piece} */

@@ -7,8 +7,8 @@ import java.time.LocalDate;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.engine.CuttingAndFolding;
+import org.papermath.engine.Mailing;
 import org.papermath.engine.MakingEnvelopes;
-import org.papermath.engine.PieceFigure;
 import org.papermath.evidence.Estimate;
 import org.papermath.mail.MailLimits;
 import org.papermath.order.Piece;
@@ -30,7 +30,7 @@ public final class MailPlan {
         if (ordered.mailedIn().isEmpty()) {
             return Stage.notDone("mail.none", "the piece is not mailed");
         }
-        if (!numbers.isKnown(PieceFigure.MAIL_THICKNESS, p)) {
+        if (!numbers.isKnown(Mailing.MAIL_THICKNESS, p)) {
             return Stage.notDone("sheet.no-density", "the thickness of what is mailed is not known");
         }
         MakingEnvelopes.Setting envelope = in.settings().envelope(p);
@@ -41,13 +41,13 @@ public final class MailPlan {
         MailLimits.Verdict verdict = limits.check(
                 mm(width),
                 mm(height),
-                mm(numbers.likely(PieceFigure.MAIL_THICKNESS, p)),
-                grams(numbers.likely(PieceFigure.MAIL_MASS, p)),
+                mm(numbers.likely(Mailing.MAIL_THICKNESS, p)),
+                grams(numbers.likely(Mailing.MAIL_MASS, p)),
                 in.order().due().orElse(LocalDate.EPOCH));
         return Stage.done(new MailPlan(new Values(
                 ordered.mailedIn().get(),
-                numbers.of(Kinds.MASS, PieceFigure.MAIL_MASS, p),
-                numbers.of(Kinds.LENGTH, PieceFigure.MAIL_THICKNESS, p),
+                numbers.of(Kinds.MASS, Mailing.MAIL_MASS, p),
+                numbers.of(Kinds.LENGTH, Mailing.MAIL_THICKNESS, p),
                 verdict)));
     }
 

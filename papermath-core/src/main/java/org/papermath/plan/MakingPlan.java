@@ -6,10 +6,14 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Time;
 import org.papermath.engine.Accounts;
+import org.papermath.engine.CuttingAndFolding;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figures;
+import org.papermath.engine.FinishedSheet;
 import org.papermath.engine.Known;
 import org.papermath.engine.PieceFigure;
+import org.papermath.engine.Rejects;
 import org.papermath.engine.Settings;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
@@ -105,12 +109,12 @@ public final class MakingPlan {
 
     /** The forecasts of a piece whose bands a maker is told the drivers of. */
     private static final List<PieceFigure> HEADLINES = List.of(
-            PieceFigure.GRAMMAGE,
-            PieceFigure.WIDTH,
-            PieceFigure.HEIGHT,
-            PieceFigure.CALIPER,
-            PieceFigure.GOOD,
-            PieceFigure.DRYING);
+            FinishedSheet.GRAMMAGE,
+            CuttingAndFolding.WIDTH,
+            CuttingAndFolding.HEIGHT,
+            FinishedSheet.CALIPER,
+            Rejects.GOOD,
+            DryingSheets.DRYING);
 
     /** What one assumption does to the headlines. */
     private static final class Weight {
@@ -141,7 +145,7 @@ public final class MakingPlan {
                     weight.sum += share;
                     if (share > weight.strongest) {
                         weight.strongest = share;
-                        weight.of = (headline == PieceFigure.DRYING ? "drying time" : headline.words()) + " of "
+                        weight.of = (headline == DryingSheets.DRYING ? "drying time" : headline.words()) + " of "
                                 + order.pieces().get(p).name();
                     }
                 }

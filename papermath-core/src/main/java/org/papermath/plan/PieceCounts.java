@@ -2,8 +2,8 @@ package org.papermath.plan;
 
 import javax.measure.quantity.Dimensionless;
 import org.papermath.engine.FormingSheets;
-import org.papermath.engine.PieceFigure;
 import org.papermath.engine.PieceWork;
+import org.papermath.engine.Rejects;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Kinds;
 
@@ -27,7 +27,7 @@ public final class PieceCounts {
                 sheet.perSheet(),
                 sheet.sheets(),
                 work.trials(),
-                in.estimates().of(Kinds.NUMBER, PieceFigure.GOOD, p)));
+                in.estimates().of(Kinds.NUMBER, Rejects.GOOD, p)));
     }
 
     /** {@return pieces ordered} */

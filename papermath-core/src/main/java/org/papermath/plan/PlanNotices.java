@@ -8,12 +8,16 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
+import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figure;
+import org.papermath.engine.Figures;
 import org.papermath.engine.FillingVat;
+import org.papermath.engine.FinishedSheet;
 import org.papermath.engine.FormingSheets;
 import org.papermath.engine.PieceFigure;
 import org.papermath.engine.PieceWork;
+import org.papermath.engine.Posts;
 import org.papermath.engine.PreparingStock;
 import org.papermath.engine.Pressing;
 import org.papermath.engine.Settings;
@@ -261,7 +265,7 @@ final class PlanNotices {
                     "batch",
                     name);
         }
-        for (BatchFigure figure : BatchFigure.values()) {
+        for (BatchFigure figure : Figures.ofBatches()) {
             openBand(of, "batch", name, figure, numbers.bands().likely().place(figure, b));
         }
         plan.batches()
@@ -284,7 +288,7 @@ final class PlanNotices {
                         one.chance().si()));
         Assumption end = trialEnd(recipe);
         if (end != null) {
-            StockNotices.beyondTrial(numbers.bands().likely().of(BatchFigure.BEATING, b), end)
+            StockNotices.beyondTrial(numbers.bands().likely().of(PreparingStock.BEATING, b), end)
                     .ifPresent(one -> add(one.about("batch", name)));
         }
         boolean aid =
@@ -429,7 +433,7 @@ final class PlanNotices {
         PiecePlan read = plan.pieces().get(p);
         String name = read.name();
         String of = "piece " + name + ": ";
-        for (PieceFigure figure : PieceFigure.values()) {
+        for (PieceFigure figure : Figures.ofPieces()) {
             openBand(of, "piece", name, figure, numbers.bands().likely().place(figure, p));
         }
         vat(p, read, of);
@@ -527,12 +531,12 @@ final class PlanNotices {
                     "piece",
                     name);
         }
-        double grammage = numbers.likely(PieceFigure.GRAMMAGE, p);
+        double grammage = numbers.likely(FinishedSheet.GRAMMAGE, p);
         if (SheetNotices.isThin(grammage, asked::si)) {
             add(SheetNotices.thin(Kinds.GRAMMAGE.ofSi(grammage, "g/m2"), asked::si)
                     .about("piece", name));
         }
-        double density = numbers.likely(PieceFigure.DENSITY, p);
+        double density = numbers.likely(FinishedSheet.DENSITY, p);
         if (!Double.isNaN(density)) {
             Scope dense = engine.stock(work.batch()).dense();
             SheetNotices.doubtful(Kinds.DENSITY.ofSi(density, "kg/m3"), asked::si, dense)
@@ -553,8 +557,8 @@ final class PlanNotices {
         if (!read.drainTimeStage().isDone()) {
             note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", name);
         }
-        if (numbers.isKnown(PieceFigure.POST_MASS, p)) {
-            SheetNotices.heavy(Kinds.MASS.ofSi(numbers.likely(PieceFigure.POST_MASS, p), "kg"), asked::si)
+        if (numbers.isKnown(Posts.POST_MASS, p)) {
+            SheetNotices.heavy(Kinds.MASS.ofSi(numbers.likely(Posts.POST_MASS, p), "kg"), asked::si)
                     .ifPresent(one -> add(one.about("piece", name)));
         }
         if (read.dryingStage().code().equals("drying.never-saturated")) {
@@ -567,9 +571,9 @@ final class PlanNotices {
             warn("mail.refused", of + read.mail().verdict() + ".", "piece", name);
         }
         read.mailStage().optional().ifPresent(mail -> mail.verdict().notices().forEach(notes::add));
-        if (read.piece().sample().isPresent() && numbers.isKnown(PieceFigure.CALIPER, p)) {
+        if (read.piece().sample().isPresent() && numbers.isKnown(FinishedSheet.CALIPER, p)) {
             double wanted = read.piece().sample().get().caliper().si();
-            double differs = numbers.likely(PieceFigure.CALIPER, p) / wanted - 1;
+            double differs = numbers.likely(FinishedSheet.CALIPER, p) / wanted - 1;
             if (Math.abs(differs) > 0.1) {
                 note(
                         "sample.thickness",
@@ -585,7 +589,7 @@ final class PlanNotices {
         }
         if (!work.deckleEdge() && sheet.mould() >= 0) {
             double lost = Math.max(settings.size(p).width(), settings.size(p).height())
-                    - Math.max(numbers.low(PieceFigure.WIDTH, p), numbers.low(PieceFigure.HEIGHT, p));
+                    - Math.max(numbers.low(CuttingAndFolding.WIDTH, p), numbers.low(CuttingAndFolding.HEIGHT, p));
             if (lost > 0.001) {
                 note(
                         "sheet.may-be-short",

@@ -12,7 +12,7 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.Accounts;
-import org.papermath.engine.BatchFigure;
+import org.papermath.engine.FillingVat;
 import org.papermath.engine.PreparingStock;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
@@ -64,15 +64,15 @@ record PlannedBatch(
                 PlannedAdditive.of(in, b, recipe),
                 PlannedCooking.of(in, b, recipe),
                 PlannedStock.of(in, b),
-                numbers.of(Kinds.SHARE, BatchFigure.BEATING, b),
-                numbers.of(Kinds.SCHOPPER_RIEGLER, BatchFigure.DRAINABILITY, b),
-                numbers.of(Kinds.WATER_RETENTION, BatchFigure.WATER_RETENTION, b),
-                numbers.of(Kinds.LINEAR_SHRINKAGE, BatchFigure.FREE_SHRINKAGE, b),
-                numbers.of(Kinds.MASS, BatchFigure.VAT_FIBRE, b),
+                numbers.of(Kinds.SHARE, PreparingStock.BEATING, b),
+                numbers.of(Kinds.SCHOPPER_RIEGLER, PreparingStock.DRAINABILITY, b),
+                numbers.of(Kinds.WATER_RETENTION, PreparingStock.WATER_RETENTION, b),
+                numbers.of(Kinds.LINEAR_SHRINKAGE, PreparingStock.FREE_SHRINKAGE, b),
+                numbers.of(Kinds.MASS, FillingVat.VAT_FIBRE, b),
                 numbers.stockLeft(b),
                 PlannedShortage.of(in, b),
-                numbers.of(Kinds.MASS, BatchFigure.WHITE_WATER, b),
-                numbers.of(Kinds.TIME, BatchFigure.HOURS, b),
+                numbers.of(Kinds.MASS, FillingVat.WHITE_WATER, b),
+                numbers.of(Kinds.TIME, PreparingStock.HOURS, b),
                 balances(in.accounts(), b, recipe));
     }
 
@@ -158,7 +158,7 @@ record PlannedBatch(
             return Optional.of(new PlannedCooking(
                     List.copyOf(pots),
                     Kinds.TIME.ofSi(set.pots().get(0).time(), "h"),
-                    in.estimates().of(Kinds.MASS, BatchFigure.COOKED, b)));
+                    in.estimates().of(Kinds.MASS, PreparingStock.COOKED, b)));
         }
 
         @Override
@@ -276,7 +276,7 @@ record PlannedBatch(
                     Kinds.VOLUME.ofSi(set.stock() / set.stockDensity(), "L"),
                     Kinds.CONSISTENCY.ofSi(stage.stockConsistency(), "%"),
                     dilution > 1e-3 * set.stock() ? Optional.of(in.litresOfWater(dilution)) : Optional.empty(),
-                    in.estimates().of(Kinds.CONSISTENCY, BatchFigure.STOCK_CONSISTENCY, b));
+                    in.estimates().of(Kinds.CONSISTENCY, PreparingStock.STOCK_CONSISTENCY, b));
         }
 
         @Override
@@ -292,15 +292,15 @@ record PlannedBatch(
          */
         static Optional<Shortage> of(PlainNumbers in, int b) {
             Estimates numbers = in.estimates();
-            double left = numbers.likely(BatchFigure.STOCK_LEFT, b);
-            double low = numbers.low(BatchFigure.STOCK_LEFT, b);
+            double left = numbers.likely(FillingVat.STOCK_LEFT, b);
+            double low = numbers.low(FillingVat.STOCK_LEFT, b);
             double deviation = (left - low) / PlainNumbers.NINE_IN_TEN;
             if (!(deviation > 0)) {
                 return Optional.empty();
             }
             double unseen = in.engine().likely().of(in.engine().vat(b).tolerance())
-                    * numbers.likely(BatchFigure.VAT_FIBRE, b)
-                    / numbers.likely(BatchFigure.STOCK_CONSISTENCY, b);
+                    * numbers.likely(FillingVat.VAT_FIBRE, b)
+                    / numbers.likely(PreparingStock.STOCK_CONSISTENCY, b);
             double chance = NormalDistribution.of(left + unseen, deviation).cumulativeProbability(0);
             return chance < in.asked().si("stock.shortage-told", Scope.GENERAL)
                     ? Optional.empty()

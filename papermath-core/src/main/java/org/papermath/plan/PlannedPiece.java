@@ -3,7 +3,9 @@ package org.papermath.plan;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-import org.papermath.engine.PieceFigure;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.Pressing;
 import org.papermath.evidence.Estimate;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Kinds;
@@ -41,22 +43,22 @@ record PlannedPiece(
                 VatPlan.of(in, p),
                 PourPlan.of(in, p),
                 in.known(
-                        PieceFigure.DRAIN,
+                        FormingSheets.DRAIN,
                         p,
                         "drain-time.by-stopwatch",
                         "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
-                        () -> numbers.of(Kinds.TIME, PieceFigure.DRAIN, p)),
-                numbers.of(Kinds.LENGTH, PieceFigure.MAT, p),
-                numbers.of(Kinds.MASS, PieceFigure.COUCHED, p),
+                        () -> numbers.of(Kinds.TIME, FormingSheets.DRAIN, p)),
+                numbers.of(Kinds.LENGTH, FormingSheets.MAT, p),
+                numbers.of(Kinds.MASS, FormingSheets.COUCHED, p),
                 PostsPlan.of(in, p),
                 PressingPlan.of(in, p),
-                numbers.of(Kinds.SOLIDS, PieceFigure.SOLIDS, p),
+                numbers.of(Kinds.SOLIDS, Pressing.SOLIDS, p),
                 DryingPlan.of(in, p),
                 SizingPlan.of(in, p),
                 FinishedPiece.of(in, p, ordered),
                 EnvelopePlan.of(in, p, ordered),
                 MailPlan.of(in, p, ordered),
-                numbers.of(Kinds.TIME, PieceFigure.HOURS, p));
+                numbers.of(Kinds.TIME, PieceWork.HOURS, p));
     }
 
     @Override

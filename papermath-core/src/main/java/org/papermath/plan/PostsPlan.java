@@ -3,7 +3,7 @@ package org.papermath.plan;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.engine.FormingSheets;
-import org.papermath.engine.PieceFigure;
+import org.papermath.engine.Posts;
 import org.papermath.evidence.Estimate;
 import org.papermath.press.Felts;
 import org.papermath.quantity.Kinds;
@@ -39,8 +39,8 @@ public final class PostsPlan {
                 set.sheets(),
                 set.posts(),
                 set.sheets() + 1,
-                in.estimates().of(Kinds.MASS, PieceFigure.POST_MASS, p),
-                in.estimates().of(Kinds.LENGTH, PieceFigure.POST_HEIGHT, p))));
+                in.estimates().of(Kinds.MASS, Posts.POST_MASS, p),
+                in.estimates().of(Kinds.LENGTH, Posts.POST_HEIGHT, p))));
     }
 
     /** {@return sheets in a post} */

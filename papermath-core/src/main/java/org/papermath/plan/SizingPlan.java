@@ -6,7 +6,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-import org.papermath.engine.PieceFigure;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.SizingSheets;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Amount;
@@ -36,13 +36,13 @@ public final class SizingPlan {
                 Kinds.VOLUME.ofSi(set == null ? 0 : set.bath(), "L"),
                 grams(set == null ? 0 : set.drySize()),
                 in.litresOfWater(set == null ? 0 : set.taken()),
-                in.estimates().of(Kinds.NUMBER, PieceFigure.SIZE, p),
+                in.estimates().of(Kinds.NUMBER, SizingSheets.SIZE, p),
                 in.known(
-                        PieceFigure.DRYING_AGAIN,
+                        DryingSheets.DRYING_AGAIN,
                         p,
                         "drying.not-known",
                         "how the sheets dry is not known",
-                        () -> in.estimates().of(Kinds.TIME, PieceFigure.DRYING_AGAIN, p)))));
+                        () -> in.estimates().of(Kinds.TIME, DryingSheets.DRYING_AGAIN, p)))));
     }
 
     /** {@return bath to make} */

@@ -7,7 +7,6 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.papermath.engine.FillingVat;
 import org.papermath.engine.FormingSheets;
-import org.papermath.engine.PieceFigure;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
@@ -75,8 +74,8 @@ public final class VatPlan {
                 Kinds.MASS.ofSi(set.lift(), "kg"),
                 set.every(),
                 List.copyOf(recharges),
-                Kinds.NUMBER.ofSi(in.estimates().likely(PieceFigure.LIGHTEST, p), "%"),
-                Kinds.NUMBER.ofSi(in.estimates().likely(PieceFigure.HEAVIEST, p), "%"))));
+                Kinds.NUMBER.ofSi(in.estimates().likely(FillingVat.LIGHTEST, p), "%"),
+                Kinds.NUMBER.ofSi(in.estimates().likely(FillingVat.HEAVIEST, p), "%"))));
     }
 
     /** {@return the mean oven-dry fibre over stock to hold} */

@@ -27,10 +27,17 @@ import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
 import org.papermath.engine.BatchFigure;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figure;
 import org.papermath.engine.Figures;
+import org.papermath.engine.FillingVat;
+import org.papermath.engine.FinishedSheet;
+import org.papermath.engine.FormingSheets;
 import org.papermath.engine.PieceFigure;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.PreparingStock;
+import org.papermath.engine.Pressing;
 import org.papermath.engine.Settings;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Reading;
@@ -211,8 +218,8 @@ class MeasuredThenPlannedTest {
     void thicknessMeasuredOnceIsThatOfEveryRecipeOfTheFibre(Fibre fibre) {
         Furnish furnish = Furnish.of(fibre);
         Planned before = Planned.of(SHIPPED, furnish, "measured", BOARDS, 60);
-        double gsm = before.of(PieceFigure.GRAMMAGE);
-        double thick = before.of(PieceFigure.CALIPER) * 0.85;
+        double gsm = before.of(FinishedSheet.GRAMMAGE);
+        double thick = before.of(FinishedSheet.CALIPER) * 0.85;
         Assumptions found =
                 measured(pressed(furnish, before).add(sheet(gsm, Kinds.LENGTH.ofSi(thick), micrometres(0))), BOARDS);
         for (String recipe : List.of("measured", "another", "a third")) {
@@ -228,7 +235,7 @@ class MeasuredThenPlannedTest {
     void thicknessReadWithAnErrorComesBackInsideIt() {
         Furnish kozo = Furnish.of(Fibres.KOZO);
         Planned before = Planned.of(SHIPPED, kozo, "measured", BOARDS, 60);
-        double gsm = before.of(PieceFigure.GRAMMAGE);
+        double gsm = before.of(FinishedSheet.GRAMMAGE);
         double error = 2e-6;
         Assumptions found = measured(
                 pressed(kozo, before)
@@ -236,7 +243,7 @@ class MeasuredThenPlannedTest {
                                 sheet(gsm, micrometres(181.5), Kinds.LENGTH.ofSi(error)),
                                 sheet(gsm, micrometres(179), Kinds.LENGTH.ofSi(error))),
                 BOARDS);
-        assertThat(Planned.of(found, kozo, "another", BOARDS, 60).of(PieceFigure.CALIPER))
+        assertThat(Planned.of(found, kozo, "another", BOARDS, 60).of(FinishedSheet.CALIPER))
                 .isCloseTo(180e-6, within(error));
     }
 
@@ -244,11 +251,11 @@ class MeasuredThenPlannedTest {
     @Test
     void sheetDenserThanTheCurveAllowsIsMetAllTheSame() {
         Planned before = Planned.of(SHIPPED, ABACA, "measured", BOARDS, 60);
-        double gsm = before.of(PieceFigure.GRAMMAGE);
+        double gsm = before.of(FinishedSheet.GRAMMAGE);
         Assumptions found =
                 measured(pressed(ABACA, before).add(sheet(gsm, Kinds.LENGTH.ofSi(gsm / 1000), micrometres(0))), BOARDS);
         assertThat(found.si("sheet.density-long-beaten", Fibres.ABACA.scope())).isEqualTo(1500);
-        assertThat(Planned.of(found, ABACA, "another", BOARDS, 60).of(PieceFigure.DENSITY))
+        assertThat(Planned.of(found, ABACA, "another", BOARDS, 60).of(FinishedSheet.DENSITY))
                 .isCloseTo(1000, withinPercentage(100 * EXACT));
     }
 
@@ -257,9 +264,9 @@ class MeasuredThenPlannedTest {
         Furnish kozo = Furnish.of(Fibres.KOZO);
         Planned before = Planned.of(SHIPPED, kozo, "measured", BOARDS, 8);
         Assumptions found = measured(
-                pressed(kozo, before).add(sheet(before.of(PieceFigure.GRAMMAGE), micrometres(31), micrometres(0))),
+                pressed(kozo, before).add(sheet(before.of(FinishedSheet.GRAMMAGE), micrometres(31), micrometres(0))),
                 BOARDS);
-        assertThat(Planned.of(found, kozo, "measured", BOARDS, 8).of(PieceFigure.CALIPER))
+        assertThat(Planned.of(found, kozo, "measured", BOARDS, 8).of(FinishedSheet.CALIPER))
                 .isCloseTo(31e-6, withinPercentage(100 * EXACT));
     }
 
@@ -278,7 +285,7 @@ class MeasuredThenPlannedTest {
                                 length(SIDE),
                                 length(SIDE))),
                 BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.COUCHED);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", FormingSheets.COUCHED);
     }
 
     @Test
@@ -286,18 +293,18 @@ class MeasuredThenPlannedTest {
         Assumptions truth = SHIPPED.given("press.factor", Scope.at("press"), 1.35);
         Planned plan = Planned.of(truth, ABACA, "measured", BOARDS, 120);
         Assumptions found = measured(pressed(ABACA, plan).add(weighedAsPlanned(plan)), BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.SOLIDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "measured", PieceFigure.SOLIDS);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", Pressing.SOLIDS);
+        plansAsTruth(truth, found, ABACA, BOARDS, "measured", Pressing.SOLIDS);
     }
 
     private static Measurement.WeighedSheet weighedAsPlanned(Planned plan) {
-        double ovenDry = plan.of(PieceFigure.COUCHED)
+        double ovenDry = plan.of(FormingSheets.COUCHED)
                 / (1
                         + SHIPPED.si("web.couched-per-retention", Scope.at("vat"))
-                                * plan.figures().of(BatchFigure.WATER_RETENTION, 0));
+                                * plan.figures().of(PreparingStock.WATER_RETENTION, 0));
         return new Measurement.WeighedSheet(
-                exactly(Kinds.MASS, plan.of(PieceFigure.COUCHED)),
-                Optional.of(exactly(Kinds.MASS, ovenDry / plan.of(PieceFigure.SOLIDS))),
+                exactly(Kinds.MASS, plan.of(FormingSheets.COUCHED)),
+                Optional.of(exactly(Kinds.MASS, ovenDry / plan.of(Pressing.SOLIDS))),
                 exactly(Kinds.MASS, ovenDry),
                 length(plan.settings().sheet(0).openingWidth()),
                 length(plan.settings().sheet(0).openingHeight()));
@@ -311,7 +318,7 @@ class MeasuredThenPlannedTest {
                         .add(new Measurement.WaterDried(
                                 exactly(Kinds.FIBRE_CONCENTRATION, 0.4), exactly(Kinds.FIBRE_CONCENTRATION, 4))),
                 BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", BatchFigure.WHITE_WATER);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", FillingVat.WHITE_WATER);
     }
 
     @Test
@@ -330,7 +337,7 @@ class MeasuredThenPlannedTest {
                 ABACA,
                 BOARDS,
                 "another",
-                PieceFigure.GRAMMAGE);
+                FinishedSheet.GRAMMAGE);
     }
 
     @Test
@@ -364,7 +371,7 @@ class MeasuredThenPlannedTest {
                                         exactly(Kinds.FIBRE_CONCENTRATION, stock.si()),
                                         celsius(20))),
                 BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.DRAIN);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", FormingSheets.DRAIN);
     }
 
     // ------------------------------------------------------------------------------------------------ beating
@@ -380,7 +387,7 @@ class MeasuredThenPlannedTest {
                         .add(new Measurement.NumberRead(
                                 Reading.of(hours(2), minutes(0)), exactly(Kinds.SCHOPPER_RIEGLER, number.si()))),
                 BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", BatchFigure.DRAINABILITY);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", PreparingStock.DRAINABILITY);
     }
 
     @Test
@@ -403,13 +410,13 @@ class MeasuredThenPlannedTest {
                             Kinds.SCHOPPER_RIEGLER,
                             BeatingModel.from(truth, scope).after(hours(time)).si())));
         }
-        plansAsTruth(truth, measured(record, BOARDS), ABACA, BOARDS, "another", BatchFigure.DRAINABILITY);
+        plansAsTruth(truth, measured(record, BOARDS), ABACA, BOARDS, "another", PreparingStock.DRAINABILITY);
     }
 
     @Test
     void waterRetentionComesBack() {
         var number = Kinds.SCHOPPER_RIEGLER.ofSi(
-                Planned.of(SHIPPED, ABACA, "measured", BOARDS, 120).figures().of(BatchFigure.DRAINABILITY, 0));
+                Planned.of(SHIPPED, ABACA, "measured", BOARDS, 120).figures().of(PreparingStock.DRAINABILITY, 0));
         Assumptions found = measured(
                 record(ABACA, BOARDS)
                         .add(new Measurement.WaterSpun(
@@ -417,7 +424,7 @@ class MeasuredThenPlannedTest {
                                 exactly(Kinds.WATER_RETENTION, 1.9),
                                 WaterRetentionModel.Spin.ISO_23714)),
                 BOARDS);
-        assertThat(Planned.of(found, ABACA, "another", BOARDS, 120).figures().of(BatchFigure.WATER_RETENTION, 0))
+        assertThat(Planned.of(found, ABACA, "another", BOARDS, 120).figures().of(PreparingStock.WATER_RETENTION, 0))
                 .isCloseTo(1.9, withinPercentage(100 * EXACT));
     }
 
@@ -434,16 +441,16 @@ class MeasuredThenPlannedTest {
         Assumptions truth = SHIPPED.given("shrinkage.measured-along", scope, 0.021)
                 .given("shrinkage.measured-across", scope, 0.034);
         Assumptions found = measured(record(ABACA, BOARDS).add(marks(Restraint.BOARD, 0.021, 0.034)), BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "measured", PieceFigure.SHRINK_ALONG);
-        plansAsTruth(truth, found, ABACA, BOARDS, "measured", PieceFigure.SHRINK_ACROSS);
+        plansAsTruth(truth, found, ABACA, BOARDS, "measured", DryingSheets.SHRINK_ALONG);
+        plansAsTruth(truth, found, ABACA, BOARDS, "measured", DryingSheets.SHRINK_ACROSS);
     }
 
     @Test
     void differenceOfTheDirectionsComesBack() {
         Assumptions truth = SHIPPED.given("shrinkage.direction-difference", Fibres.ABACA.scope(), 0.018);
         Assumptions found = measured(record(ABACA, BOARDS).add(marks(Restraint.HUNG, 0.07, 0.088)), BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.SHRINK_ALONG);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.SHRINK_ACROSS);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", DryingSheets.SHRINK_ALONG);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", DryingSheets.SHRINK_ACROSS);
     }
 
     @Test
@@ -471,8 +478,8 @@ class MeasuredThenPlannedTest {
                 })
                 .toList();
         Assumptions found = Calibration.of(SHIPPED, records, List.of(BOARDS)).assumptions();
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", BatchFigure.FREE_SHRINKAGE);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.SHRINK_ALONG);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", PreparingStock.FREE_SHRINKAGE);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", DryingSheets.SHRINK_ALONG);
     }
 
     @Test
@@ -498,7 +505,7 @@ class MeasuredThenPlannedTest {
         // Only the line is looked at here, not the water the strips were spun for.
         Assumptions found = SHIPPED.with(all.get("shrinkage.per-water-retention", scope))
                 .with(all.get("shrinkage.water-retention-intercept", scope));
-        plansAsTruth(truth, found, esparto, BOARDS, "another", BatchFigure.FREE_SHRINKAGE);
+        plansAsTruth(truth, found, esparto, BOARDS, "another", PreparingStock.FREE_SHRINKAGE);
     }
 
     @Test
@@ -523,7 +530,7 @@ class MeasuredThenPlannedTest {
                 .get("sorption.monolayer", scope));
         assertThat(SorptionModel.from(found, ABACA).fromWetSide().ratio(ROOM).si())
                 .isCloseTo(ratio, withinPercentage(100 * EXACT));
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.DRYING);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", DryingSheets.DRYING);
     }
 
     @Test
@@ -541,7 +548,7 @@ class MeasuredThenPlannedTest {
                                         ROOM)),
                         BOARDS)
                 .get("sheet.moisture-conditioned", scope));
-        plansAsTruth(truth, found, ABACA, BOARDS, "measured", PieceFigure.EVAPORATED);
+        plansAsTruth(truth, found, ABACA, BOARDS, "measured", DryingSheets.EVAPORATED);
     }
 
     // ------------------------------------------------------------------------------------------------ drying
@@ -579,7 +586,7 @@ class MeasuredThenPlannedTest {
                     ROOM));
         }
         Assumptions found = measured(record, dryer);
-        plansAsTruth(truth, found, ABACA, dryer, "another", PieceFigure.DRYING);
+        plansAsTruth(truth, found, ABACA, dryer, "another", DryingSheets.DRYING);
     }
 
     @Test
@@ -607,7 +614,7 @@ class MeasuredThenPlannedTest {
                                 0,
                                 ROOM)),
                 stack);
-        plansAsTruth(truth, found, ABACA, stack, "another", PieceFigure.DRYING);
+        plansAsTruth(truth, found, ABACA, stack, "another", DryingSheets.DRYING);
     }
 
     @Test
@@ -625,7 +632,7 @@ class MeasuredThenPlannedTest {
                                 2,
                                 ROOM)),
                 blotters);
-        plansAsTruth(truth, found, ABACA, blotters, "another", PieceFigure.DRYING);
+        plansAsTruth(truth, found, ABACA, blotters, "another", DryingSheets.DRYING);
     }
 
     // ------------------------------------------------------------------------------------------------ hands
@@ -641,6 +648,6 @@ class MeasuredThenPlannedTest {
                 record(ABACA, BOARDS)
                         .add(new Measurement.Hours(Measurement.Work.SORTING, exactly(Kinds.TIME, 150 * each), 150)),
                 BOARDS);
-        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceFigure.HOURS);
+        plansAsTruth(truth, found, ABACA, BOARDS, "another", PieceWork.HOURS);
     }
 }

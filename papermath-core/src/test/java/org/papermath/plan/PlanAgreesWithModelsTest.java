@@ -23,11 +23,12 @@ import org.papermath.air.Air;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
-import org.papermath.engine.BatchFigure;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figures;
+import org.papermath.engine.FinishedSheet;
 import org.papermath.engine.FormingSheets;
-import org.papermath.engine.PieceFigure;
+import org.papermath.engine.PreparingStock;
 import org.papermath.engine.Pressing;
 import org.papermath.engine.Settings;
 import org.papermath.evidence.Assumptions;
@@ -292,7 +293,7 @@ class PlanAgreesWithModelsTest {
         Amount<Time> time = hours(hours / Math.max(0.5, Math.min(1, load)));
         BeatingState state = BeatingState.after(known, furnish, BEATER.name(), time);
         close(
-                out.of(BatchFigure.DRAINABILITY, 0),
+                out.of(PreparingStock.DRAINABILITY, 0),
                 state.drainability().orElseThrow().si());
         double retention = 0;
         double beaten = 0;
@@ -306,16 +307,16 @@ class PlanAgreesWithModelsTest {
                             .si();
             beaten += part.getValue().si() * state.of(part.getKey()).si();
         }
-        close(out.of(BatchFigure.BEATING, 0), beaten);
-        close(out.of(BatchFigure.WATER_RETENTION, 0), retention);
+        close(out.of(PreparingStock.BEATING, 0), beaten);
+        close(out.of(PreparingStock.WATER_RETENTION, 0), retention);
 
         CouchedSheet couched = FormedSheet.of(
-                        Kinds.MASS.ofSi(out.of(PieceFigure.COUCHED, 0)
+                        Kinds.MASS.ofSi(out.of(FormingSheets.COUCHED, 0)
                                 / (1 + known.si("web.couched-per-retention", Scope.at("tub")) * retention)),
                         Kinds.LENGTH.ofSi(formed.openingWidth()),
                         Kinds.LENGTH.ofSi(formed.openingHeight()))
                 .couched(known, Scope.at("tub"), Kinds.WATER_RETENTION.ofSi(retention));
-        close(out.of(PieceFigure.COUCHED, 0), couched.mass().si());
+        close(out.of(FormingSheets.COUCHED, 0), couched.mass().si());
         PressingModel pressing = PressingModel.from(known, press.isEmpty() ? Scope.GENERAL : Scope.at(press));
         PressedSheet pressed = set != null
                 ? pressing.press(
@@ -325,7 +326,7 @@ class PlanAgreesWithModelsTest {
                                 Kinds.TIME.ofSi(set.time()))
                         .sheet()
                 : couched.pressed(dryer instanceof Dryer.Blotters ? pressing.afterBlotterExchange() : couched.solids());
-        close(out.of(PieceFigure.SOLIDS, 0), pressed.solids().si());
+        close(out.of(Pressing.SOLIDS, 0), pressed.solids().si());
 
         SorptionModel sorption = SorptionModel.from(known, furnish).fromWetSide();
         Amount<MoistureRatio> room = sorption.ratio(ROOM);
@@ -333,21 +334,21 @@ class PlanAgreesWithModelsTest {
         DryingPath path = DryingPath.from(pressed).then(Restraint.of(dryer.restraint()), end);
         Shrinkage shrinks = shrinkage(known, furnish, state, retention, path)
                 .orElseGet(() -> Shrinkage.of(
-                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(PieceFigure.SHRINK_ALONG, 0)),
-                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(PieceFigure.SHRINK_ACROSS, 0))));
-        close(out.of(PieceFigure.SHRINK_ALONG, 0), shrinks.alongFraction());
-        close(out.of(PieceFigure.SHRINK_ACROSS, 0), shrinks.acrossFraction());
+                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(DryingSheets.SHRINK_ALONG, 0)),
+                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(DryingSheets.SHRINK_ACROSS, 0))));
+        close(out.of(DryingSheets.SHRINK_ALONG, 0), shrinks.alongFraction());
+        close(out.of(DryingSheets.SHRINK_ACROSS, 0), shrinks.acrossFraction());
 
         DrySheet weighed = pressed.dried(shrinks, sorption, ROOM).conditioned(order.weighedIn());
-        close(out.of(PieceFigure.GRAMMAGE, 0), weighed.grammage().si());
+        close(out.of(FinishedSheet.GRAMMAGE, 0), weighed.grammage().si());
         if (hasDensity(known, furnish, press)) {
             Amount<SheetPressure> last = Kinds.SHEET_PRESSURE.ofSi(set == null ? 1 : set.pressure());
             DensityModel.Result caliper =
                     DensityModel.from(known, furnish, press).of(weighed.grammage(), last, state);
-            close(out.of(PieceFigure.CALIPER, 0), caliper.caliper().likely().si());
-            close(out.of(PieceFigure.DENSITY, 0), caliper.density().likely().si());
+            close(out.of(FinishedSheet.CALIPER, 0), caliper.caliper().likely().si());
+            close(out.of(FinishedSheet.DENSITY, 0), caliper.density().likely().si());
         } else {
-            assertThat(out.of(PieceFigure.CALIPER, 0)).isNaN();
+            assertThat(out.of(FinishedSheet.CALIPER, 0)).isNaN();
         }
 
         DryingModel drying = DryingModel.from(known, Scope.at(dryer.name()));
@@ -359,7 +360,7 @@ class PlanAgreesWithModelsTest {
                 end,
                 room);
         close(
-                out.of(PieceFigure.DRYING, 0),
+                out.of(DryingSheets.DRYING, 0),
                 drying.dry(dryer, batch, ROOM).hours().si());
     }
 
@@ -388,20 +389,20 @@ class PlanAgreesWithModelsTest {
             double perVolume = c
                     / (c / known.si("fibre.cell-wall-density", Scope.GENERAL)
                             + (1 - c) / water.density().si());
-            double fibre = out.of(PieceFigure.COUCHED, 0)
+            double fibre = out.of(FormingSheets.COUCHED, 0)
                     / (1
                             + known.si("web.couched-per-retention", Scope.at("tub"))
-                                    * out.of(BatchFigure.WATER_RETENTION, 0))
+                                    * out.of(PreparingStock.WATER_RETENTION, 0))
                     / (settings.sheet(0).openingWidth() * settings.sheet(0).openingHeight());
             var depth = DrainageModel.depth(
                     Kinds.GRAMMAGE.ofSi(fibre),
                     known.amount("vat.retention", Fibres.ABACA.scope().on("tub"), Kinds.SHARE),
                     Kinds.FIBRE_CONCENTRATION.ofSi(perVolume));
             var resistance = DrainabilityModel.from(known, Scope.at("tub"))
-                    .resistance(Kinds.SCHOPPER_RIEGLER.ofSi(out.of(BatchFigure.DRAINABILITY, 0)))
+                    .resistance(Kinds.SCHOPPER_RIEGLER.ofSi(out.of(PreparingStock.DRAINABILITY, 0)))
                     .likely();
             close(
-                    out.of(PieceFigure.DRAIN, 0),
+                    out.of(FormingSheets.DRAIN, 0),
                     DrainageModel.from(known, Scope.at("tub"))
                             .drain(depth, Kinds.FIBRE_CONCENTRATION.ofSi(perVolume), resistance, water)
                             .time()
@@ -435,7 +436,7 @@ class PlanAgreesWithModelsTest {
                         / (1
                                 + known.si("web.couched-per-retention", Scope.at("tub"))
                                         * engine.forecast(settings, engine.likely())
-                                                .of(BatchFigure.WATER_RETENTION, 0))));
+                                                .of(PreparingStock.WATER_RETENTION, 0))));
         Recharge table = Recharge.within(
                 charge,
                 Kinds.MASS.ofSi(0.96 * lift * c),
