@@ -11,8 +11,12 @@ import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.mould.Mould;
 import org.papermath.order.Piece;
+import org.papermath.plan.AdditiveToWeigh;
 import org.papermath.plan.BatchPlan;
+import org.papermath.plan.BeatingPlan;
+import org.papermath.plan.CookingPlan;
 import org.papermath.plan.EnvelopePlan;
+import org.papermath.plan.FibreToWeigh;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Schedule;
@@ -162,7 +166,7 @@ final class CardWriter {
         head(Label.WEIGH);
         for (BatchPlan batch : plan.batches()) {
             List<String> fibres = new ArrayList<>();
-            for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
+            for (FibreToWeigh.Line line : batch.fibre().kinds()) {
                 fibres.add(set(line.asBought(), "oz") + " " + line.form().of(line.fibre()) + " as it lies"
                         + (line.form().losesFibre() ? ", to be cooked" : "")
                         + (line.fromHand().si() > 0
@@ -195,9 +199,9 @@ final class CardWriter {
         cautions(Label.WEIGH);
     }
 
-    private void cook(BatchPlan.Cooking cooking) {
+    private void cook(CookingPlan cooking) {
         boolean alone = cooking.pots().size() == 1;
-        for (BatchPlan.Pot pot : cooking.pots()) {
+        for (CookingPlan.Pot pot : cooking.pots()) {
             row(
                     Label.COOK,
                     pot.fibre().name() + " in " + set(pot.liquor(), "gal_us") + " of water with "
@@ -220,10 +224,10 @@ final class CardWriter {
         head(Label.BEAT);
         for (BatchPlan batch : plan.batches()) {
             if (batch.beatingStage().isDone()) {
-                BatchPlan.Beating beating = batch.beating();
+                BeatingPlan beating = batch.beating();
                 List<String> each = new ArrayList<>();
                 for (int f = 0; f < beating.kindsEach().size(); f++) {
-                    BatchPlan.FibreLine line = batch.fibre().kinds().get(f);
+                    FibreToWeigh.Line line = batch.fibre().kinds().get(f);
                     each.add(set(beating.kindsEach().get(f), "oz") + " "
                             + (line.form().losesFibre() ? "cooked " : "")
                             + line.fibre().name());
@@ -239,7 +243,7 @@ final class CardWriter {
             }
             row("", "the tester should then read " + band(batch.drainability()));
             for (int i = 0; i < batch.additives().size(); i++) {
-                BatchPlan.AdditiveToWeigh additive = batch.additives().get(i);
+                AdditiveToWeigh additive = batch.additives().get(i);
                 row(
                         i == 0 ? Label.ADD.text : "",
                         (i + 1) + ". " + set(additive.productEach(), "oz") + " "

@@ -2,9 +2,11 @@ package org.papermath.engine;
 
 /**
  * One piece passing through the stages in one forecast: what is given, and what a stage finds for those after it, in
- * coherent SI. What no stage has found yet is not a number.
+ * coherent SI. What no stage has found yet is not a number, or is empty.
  */
 final class Passage {
+    private static final double[] NOT_YET = {};
+
     final Settings settings;
     final int piece;
     final PreparingStock.State state;
@@ -39,7 +41,7 @@ final class Passage {
     double endRatio = Double.NaN;
 
     /** Shrinkage along and across. */
-    double[] shrink = {Double.NaN, Double.NaN};
+    double[] shrink = NOT_YET;
 
     /** Area of the dry sheet. */
     double dryArea = Double.NaN;

@@ -3,68 +3,163 @@ package org.papermath.plan;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.Pressing;
 import org.papermath.evidence.Estimate;
 import org.papermath.order.Piece;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Solids;
 
 /**
  * What one piece of an order comes to: sheets to pull, vat, cues, posts, press, drying, and what will come out.
  * Settings carry no band; forecasts do.
  */
-public sealed interface PiecePlan permits PlannedPiece {
+public final class PiecePlan {
+    private record Values(
+            Piece piece,
+            String batch,
+            PieceCounts counts,
+            FormingPlan forming,
+            Stage<VatPlan> vatStage,
+            Stage<PourPlan> pourStage,
+            Stage<Estimate<Time>> drainTimeStage,
+            Estimate<Length> matThickness,
+            Estimate<Mass> couchedMass,
+            Stage<PostsPlan> postsStage,
+            Stage<PressingPlan> pressStage,
+            Estimate<Solids> solids,
+            Stage<DryingPlan> dryingStage,
+            Stage<SizingPlan> sizingStage,
+            FinishedPiece finished,
+            Stage<EnvelopePlan> envelopeStage,
+            Stage<MailPlan> mailStage,
+            Estimate<Time> workingHours) {}
+
+    private final Values values;
+
+    private PiecePlan(Values values) {
+        this.values = values;
+    }
+
+    static PiecePlan of(PlainNumbers in, int p) {
+        Estimates numbers = in.estimates();
+        Piece ordered = in.order().pieces().get(p);
+        return new PiecePlan(new Values(
+                ordered,
+                ordered.recipe(),
+                PieceCounts.of(in, p),
+                FormingPlan.of(in, p),
+                VatPlan.of(in, p),
+                PourPlan.of(in, p),
+                in.known(
+                        FormingSheets.DRAIN,
+                        p,
+                        "drain-time.by-stopwatch",
+                        "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
+                        () -> numbers.of(Kinds.TIME, FormingSheets.DRAIN, p)),
+                numbers.of(Kinds.LENGTH, FormingSheets.MAT, p),
+                numbers.of(Kinds.MASS, FormingSheets.COUCHED, p),
+                PostsPlan.of(in, p),
+                PressingPlan.of(in, p),
+                numbers.of(Kinds.SOLIDS, Pressing.SOLIDS, p),
+                DryingPlan.of(in, p),
+                SizingPlan.of(in, p),
+                FinishedPiece.of(in, p, ordered),
+                EnvelopePlan.of(in, p, ordered),
+                MailPlan.of(in, p, ordered),
+                numbers.of(Kinds.TIME, PieceWork.HOURS, p)));
+    }
+
     /** {@return the piece as ordered} */
-    Piece piece();
+    public Piece piece() {
+        return values.piece;
+    }
 
     /** {@return the name of its batch} */
-    String batch();
+    public String batch() {
+        return values.batch;
+    }
 
     /** {@return how many of what} */
-    PieceCounts counts();
+    public PieceCounts counts() {
+        return values.counts;
+    }
 
     /** {@return the mould and the sheet} */
-    FormingPlan forming();
+    public FormingPlan forming() {
+        return values.forming;
+    }
 
     /** {@return how to charge and recharge the vat, or why there is none} */
-    Stage<VatPlan> vatStage();
+    public Stage<VatPlan> vatStage() {
+        return values.vatStage;
+    }
 
     /** {@return the stock to pour for each sheet in a studio without a vat} */
-    Stage<PourPlan> pourStage();
+    public Stage<PourPlan> pourStage() {
+        return values.pourStage;
+    }
 
     /** {@return how long a sheet drains on the mould until its sheen is gone} */
-    Stage<Estimate<Time>> drainTimeStage();
+    public Stage<Estimate<Time>> drainTimeStage() {
+        return values.drainTimeStage;
+    }
 
     /** {@return how thick the couched wet sheet is} */
-    Estimate<Length> matThickness();
+    public Estimate<Length> matThickness() {
+        return values.matThickness;
+    }
 
     /** {@return what a couched sheet weighs; put one on the scale} */
-    Estimate<Mass> couchedMass();
+    public Estimate<Mass> couchedMass() {
+        return values.couchedMass;
+    }
 
     /** {@return how to lay the posts} */
-    Stage<PostsPlan> postsStage();
+    public Stage<PostsPlan> postsStage() {
+        return values.postsStage;
+    }
 
     /** {@return how to set the press} */
-    Stage<PressingPlan> pressStage();
+    public Stage<PressingPlan> pressStage() {
+        return values.pressStage;
+    }
 
     /** {@return oven-dry mass over wet mass of a sheet as it goes to dry} */
-    Estimate<Solids> solids();
+    public Estimate<Solids> solids() {
+        return values.solids;
+    }
 
     /** {@return how to dry} */
-    Stage<DryingPlan> dryingStage();
+    public Stage<DryingPlan> dryingStage() {
+        return values.dryingStage;
+    }
 
     /** {@return the size bath, if the recipe has one} */
-    Stage<SizingPlan> sizingStage();
+    public Stage<SizingPlan> sizingStage() {
+        return values.sizingStage;
+    }
 
     /** {@return what will come out} */
-    FinishedPiece finished();
+    public FinishedPiece finished() {
+        return values.finished;
+    }
 
     /** {@return the blank and the fit, if this is an envelope} */
-    Stage<EnvelopePlan> envelopeStage();
+    public Stage<EnvelopePlan> envelopeStage() {
+        return values.envelopeStage;
+    }
 
     /** {@return what is mailed, if it is} */
-    Stage<MailPlan> mailStage();
+    public Stage<MailPlan> mailStage() {
+        return values.mailStage;
+    }
 
     /** {@return hours from forming to folding} */
-    Estimate<Time> workingHours();
+    public Estimate<Time> workingHours() {
+        return values.workingHours;
+    }
 
     /**
      * Returns how to charge and recharge the vat.
@@ -72,7 +167,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #vatStage} says why
      */
-    default VatPlan vat() {
+    public VatPlan vat() {
         return vatStage().get();
     }
 
@@ -82,7 +177,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #pourStage} says why
      */
-    default PourPlan pour() {
+    public PourPlan pour() {
         return pourStage().get();
     }
 
@@ -92,7 +187,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #drainTimeStage} says why
      */
-    default Estimate<Time> drainTime() {
+    public Estimate<Time> drainTime() {
         return drainTimeStage().get();
     }
 
@@ -102,7 +197,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #postsStage} says why
      */
-    default PostsPlan posts() {
+    public PostsPlan posts() {
         return postsStage().get();
     }
 
@@ -112,7 +207,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #pressStage} says why
      */
-    default PressingPlan press() {
+    public PressingPlan press() {
         return pressStage().get();
     }
 
@@ -122,7 +217,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #dryingStage} says why
      */
-    default DryingPlan drying() {
+    public DryingPlan drying() {
         return dryingStage().get();
     }
 
@@ -132,7 +227,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #sizingStage} says why
      */
-    default SizingPlan sizing() {
+    public SizingPlan sizing() {
         return sizingStage().get();
     }
 
@@ -142,7 +237,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #envelopeStage} says why
      */
-    default EnvelopePlan envelope() {
+    public EnvelopePlan envelope() {
         return envelopeStage().get();
     }
 
@@ -152,7 +247,7 @@ public sealed interface PiecePlan permits PlannedPiece {
      * @return the content of the stage
      * @throws java.util.NoSuchElementException if the stage was not done; {@link #mailStage} says why
      */
-    default MailPlan mail() {
+    public MailPlan mail() {
         return mailStage().get();
     }
 
@@ -161,7 +256,12 @@ public sealed interface PiecePlan permits PlannedPiece {
      *
      * @return the name
      */
-    default String name() {
+    public String name() {
         return piece().name();
+    }
+
+    @Override
+    public String toString() {
+        return name() + ": " + values.counts;
     }
 }

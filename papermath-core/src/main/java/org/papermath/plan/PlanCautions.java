@@ -116,7 +116,7 @@ final class PlanCautions {
         double fibre = 0;
         for (BatchPlan batch : batches) {
             water += batch.soak().water().si();
-            for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
+            for (FibreToWeigh.Line line : batch.fibre().kinds()) {
                 fibre += line.asBought().si() + line.fromHand().si();
             }
         }

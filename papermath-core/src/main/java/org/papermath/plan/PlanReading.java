@@ -17,10 +17,10 @@ final class PlanReading {
     PlanReading(PlainNumbers in) {
         List<Recipe> recipes = Engine.usedRecipes(in.order());
         batches = IntStream.range(0, in.engine().batches())
-                .mapToObj(b -> PlannedBatch.of(in, b, recipes.get(b)))
+                .mapToObj(b -> BatchPlan.of(in, b, recipes.get(b)))
                 .toList();
         pieces = IntStream.range(0, in.engine().pieces())
-                .mapToObj(p -> PlannedPiece.of(in, p))
+                .mapToObj(p -> PiecePlan.of(in, p))
                 .toList();
         toBuy = new Lazy<>(() -> PlannedToBuy.of(batches));
         schedule = new Lazy<>(() -> Schedule.of(in, batches, pieces));

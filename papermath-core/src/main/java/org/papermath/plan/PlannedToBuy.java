@@ -17,19 +17,18 @@ record PlannedToBuy(String what, Amount<Mass> mass, String why) implements ToBuy
         Map<String, Double> additives = new LinkedHashMap<>();
         Map<String, Set<String>> uses = new LinkedHashMap<>();
         for (BatchPlan batch : batches) {
-            for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
+            for (FibreToWeigh.Line line : batch.fibre().kinds()) {
                 if (line.asBought().si() > 0) {
                     fibres.merge(what(line), line.asBought().si(), Double::sum);
                     uses.computeIfAbsent(what(line), k -> new LinkedHashSet<>()).add(batch.name());
                 }
             }
-            for (BatchPlan.Pot pot :
-                    batch.cooking().map(BatchPlan.Cooking::pots).orElse(List.of())) {
+            for (CookingPlan.Pot pot : batch.cooking().map(CookingPlan::pots).orElse(List.of())) {
                 String alkali = pot.alkali() + " (to cook in)";
                 additives.merge(alkali, pot.pureAlkali().si(), Double::sum);
                 uses.computeIfAbsent(alkali, k -> new LinkedHashSet<>()).add(batch.name());
             }
-            for (BatchPlan.AdditiveToWeigh additive : batch.additives()) {
+            for (AdditiveToWeigh additive : batch.additives()) {
                 additives.merge(
                         additive.additive().name(), additive.productInAll().si(), Double::sum);
                 uses.computeIfAbsent(additive.additive().name(), k -> new LinkedHashSet<>())
@@ -44,7 +43,7 @@ record PlannedToBuy(String what, Amount<Mass> mass, String why) implements ToBuy
     }
 
     /** The fibre, with its form where it goes by several. */
-    private static String what(BatchPlan.FibreLine line) {
+    private static String what(FibreToWeigh.Line line) {
         return line.form().of(line.fibre());
     }
 

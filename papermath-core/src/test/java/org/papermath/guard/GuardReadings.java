@@ -17,12 +17,14 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.mail.MailLimits;
+import org.papermath.plan.AdditiveToWeigh;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
-import org.papermath.plan.BatchPlan.AdditiveToWeigh;
-import org.papermath.plan.BatchPlan.FibreLine;
+import org.papermath.plan.BeatingPlan;
+import org.papermath.plan.CookingPlan;
 import org.papermath.plan.DryingPlan;
 import org.papermath.plan.EnvelopePlan;
+import org.papermath.plan.FibreToWeigh;
 import org.papermath.plan.MailPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
@@ -123,31 +125,31 @@ final class GuardReadings {
     static final List<Figure<BatchPlan>> BATCH = List.of(
             of("fibre.oven-dry", Work.FIBRE, batch -> batch.fibre().ovenDry()),
             of("fibre.as-bought", Work.FIBRE, batch -> batch.fibre().asBought()),
-            of("fibre.kind.oven-dry", Work.FIBRE, each(batch -> batch.fibre().kinds(), FibreLine::ovenDry)),
-            of("fibre.kind.from-hand", Work.FIBRE, each(batch -> batch.fibre().kinds(), FibreLine::fromHand)),
-            of("fibre.kind.as-bought", Work.FIBRE, each(batch -> batch.fibre().kinds(), FibreLine::asBought)),
+            of("fibre.kind.oven-dry", Work.FIBRE, each(batch -> batch.fibre().kinds(), FibreToWeigh.Line::ovenDry)),
+            of("fibre.kind.from-hand", Work.FIBRE, each(batch -> batch.fibre().kinds(), FibreToWeigh.Line::fromHand)),
+            of("fibre.kind.as-bought", Work.FIBRE, each(batch -> batch.fibre().kinds(), FibreToWeigh.Line::asBought)),
             of("fibre.soak-water", Work.FIBRE, batch -> batch.soak().water()),
             of("fibre.soak-time", Work.FIBRE, batch -> batch.soak().time()),
-            of("fibre.pot.oven-dry", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::ovenDry)),
-            of("fibre.pot.alkali", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::pureAlkali)),
-            of("fibre.pot.liquor", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::liquor)),
-            of("fibre.pot.stuff", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::stuff)),
-            of("fibre.pot.wet", Work.FIBRE, each(GuardReadings::pots, BatchPlan.Pot::wet)),
-            of("fibre.cooking.time", Work.FIBRE, batch -> batch.cooking().map(BatchPlan.Cooking::time)),
-            of("fibre.cooking.stuff", Work.FIBRE, batch -> batch.cooking().map(BatchPlan.Cooking::stuff)),
+            of("fibre.pot.oven-dry", Work.FIBRE, each(GuardReadings::pots, CookingPlan.Pot::ovenDry)),
+            of("fibre.pot.alkali", Work.FIBRE, each(GuardReadings::pots, CookingPlan.Pot::pureAlkali)),
+            of("fibre.pot.liquor", Work.FIBRE, each(GuardReadings::pots, CookingPlan.Pot::liquor)),
+            of("fibre.pot.stuff", Work.FIBRE, each(GuardReadings::pots, CookingPlan.Pot::stuff)),
+            of("fibre.pot.wet", Work.FIBRE, each(GuardReadings::pots, CookingPlan.Pot::wet)),
+            of("fibre.cooking.time", Work.FIBRE, batch -> batch.cooking().map(CookingPlan::time)),
+            of("fibre.cooking.stuff", Work.FIBRE, batch -> batch.cooking().map(CookingPlan::stuff)),
             of("beating.done", Work.BEATING, batch -> batch.beatingStage().isDone()),
-            of("beating.loads", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::loads)),
+            of("beating.loads", Work.BEATING, batch -> batch.beatingStage().map(BeatingPlan::loads)),
             of(
                     "beating.load.oven-dry",
                     Work.BEATING,
-                    batch -> batch.beatingStage().map(BatchPlan.Beating::ovenDryEach)),
-            of("beating.load.kind", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::kindsEach)),
-            of("beating.load.water", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::waterEach)),
+                    batch -> batch.beatingStage().map(BeatingPlan::ovenDryEach)),
+            of("beating.load.kind", Work.BEATING, batch -> batch.beatingStage().map(BeatingPlan::kindsEach)),
+            of("beating.load.water", Work.BEATING, batch -> batch.beatingStage().map(BeatingPlan::waterEach)),
             of(
                     "beating.consistency",
                     Work.BEATING,
-                    batch -> batch.beatingStage().map(BatchPlan.Beating::consistency)),
-            of("beating.time", Work.BEATING, batch -> batch.beatingStage().map(BatchPlan.Beating::timeEach)),
+                    batch -> batch.beatingStage().map(BeatingPlan::consistency)),
+            of("beating.time", Work.BEATING, batch -> batch.beatingStage().map(BeatingPlan::timeEach)),
             of("beating.drainability", Work.BEATING, BatchPlan::drainability),
             of("beating.water-retention", Work.BEATING, BatchPlan::waterRetention),
             of("beating.free-shrinkage", Work.BEATING, BatchPlan::freeShrinkage),
@@ -352,8 +354,8 @@ final class GuardReadings {
     /** A piece and the plan it stands in. */
     record InPlan(MakingPlan plan, PiecePlan piece) {}
 
-    private static List<BatchPlan.Pot> pots(BatchPlan batch) {
-        return batch.cooking().map(BatchPlan.Cooking::pots).orElse(List.of());
+    private static List<CookingPlan.Pot> pots(BatchPlan batch) {
+        return batch.cooking().map(CookingPlan::pots).orElse(List.of());
     }
 
     /** The batches and the pieces, for ids such as {@code piece[1].vat.stock}. */

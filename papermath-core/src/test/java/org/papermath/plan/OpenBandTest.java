@@ -96,7 +96,7 @@ class OpenBandTest {
                 MakingPlan.of(Sample.order(), Sample.studio()).batches().get(0);
         assertThat(batch.stockPutBy().low().si()).isNotNegative();
         assertThat(batch.shortage()).isPresent();
-        BatchPlan.Shortage shortage = batch.shortage().get();
+        StockShortage shortage = batch.shortage().get();
         assertThat(shortage.chance().si()).isBetween(0.25, 0.5);
         assertThat(shortage.upTo().si()).isPositive();
         // Much stays in the vat of this order: what is missing hardly shows.

@@ -65,7 +65,7 @@ class OwnValuesTest {
                 .given("additive.wait", Scope.of(Additive.Purpose.RETENTION_AID.subject()), 7);
         BatchPlan batch = plan(own).batch("plain");
         assertThat(batch.additives())
-                .extracting(BatchPlan.AdditiveToWeigh::waitAfter)
+                .extracting(AdditiveToWeigh::waitAfter)
                 .containsExactlyInAnyOrder(minutes(10), minutes(7));
         assertThat(AdditiveDose.timetable(batch.recipe().additives(), own)
                         .get(1)

@@ -103,7 +103,7 @@ class PlanRegressionTest {
 
     private void batch(String of, BatchPlan batch) {
         put(of + "fibre oven-dry", batch.fibre().ovenDry());
-        for (BatchPlan.FibreLine line : batch.fibre().kinds()) {
+        for (FibreToWeigh.Line line : batch.fibre().kinds()) {
             put(of + line.fibre().name() + " as bought", line.asBought());
         }
         put(of + "soak water", batch.soak().water());
@@ -112,7 +112,7 @@ class PlanRegressionTest {
             put(of + "oven-dry fibre of a load", beating.ovenDryEach());
             put(of + "water of a load", beating.waterEach());
         });
-        for (BatchPlan.AdditiveToWeigh additive : batch.additives()) {
+        for (AdditiveToWeigh additive : batch.additives()) {
             put(of + additive.additive().name() + " for a load", additive.productEach());
         }
         put(of + "stock", batch.stock().mass());

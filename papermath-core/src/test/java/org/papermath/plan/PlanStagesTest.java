@@ -135,16 +135,14 @@ class PlanStagesTest {
     @Test
     void fibreOnHandIsTakenFirst() {
         Order order = order(plain().build(), card().build());
-        BatchPlan.FibreToWeigh all =
-                MakingPlan.of(order, Sample.studio()).batch("plain").fibre();
+        FibreToWeigh all = MakingPlan.of(order, Sample.studio()).batch("plain").fibre();
         Studio some = Sample.bare()
                 .vat(Vat.of("tub", litres(80)))
                 .onHand(Fibres.COTTON_RAG, grams(100))
                 .build();
         Studio none = Sample.bare().vat(Vat.of("tub", litres(80))).build();
-        BatchPlan.FibreToWeigh with = MakingPlan.of(order, some).batch("plain").fibre();
-        BatchPlan.FibreToWeigh without =
-                MakingPlan.of(order, none).batch("plain").fibre();
+        FibreToWeigh with = MakingPlan.of(order, some).batch("plain").fibre();
+        FibreToWeigh without = MakingPlan.of(order, none).batch("plain").fibre();
         assertThat(with.ovenDry()).isEqualTo(without.ovenDry());
         assertThat(with.kinds().get(0).fromHand().in("g")).isEqualTo(100);
         double moisture = Sample.studio().assumptions().si("fibre.moisture-as-bought", Fibres.COTTON_RAG.scope());

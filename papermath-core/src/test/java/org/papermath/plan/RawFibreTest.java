@@ -26,9 +26,6 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
-import org.papermath.plan.BatchPlan.Cooking;
-import org.papermath.plan.BatchPlan.FibreLine;
-import org.papermath.plan.BatchPlan.Pot;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.PapermathException;
@@ -63,7 +60,7 @@ class RawFibreTest {
         return plan(recipe(furnish).build(), Sample.studio()).batches().get(0);
     }
 
-    private static FibreLine line(BatchPlan batch) {
+    private static FibreToWeigh.Line line(BatchPlan batch) {
         return batch.fibre().kinds().get(0);
     }
 
@@ -124,9 +121,9 @@ class RawFibreTest {
         Furnish furnish = Furnish.of(Share.percent(70), Fibres.ABACA, Share.percent(30), Fibres.FLAX_RAW);
         MakingPlan plan = plan(recipe(furnish).build(), Sample.studio());
         BatchPlan batch = plan.batches().get(0);
-        Cooking cooking = batch.cooking().orElseThrow();
+        CookingPlan cooking = batch.cooking().orElseThrow();
         assertThat(cooking.pots()).hasSize(1);
-        Pot pot = cooking.pots().get(0);
+        CookingPlan.Pot pot = cooking.pots().get(0);
         double raw = batch.fibre().kinds().get(1).asBought().in("g") * (1 - 0.107);
         assertThat(pot.fibre()).isEqualTo(Fibres.FLAX_RAW);
         assertThat(pot.ovenDry().in("g")).isCloseTo(raw, within(1e-9));

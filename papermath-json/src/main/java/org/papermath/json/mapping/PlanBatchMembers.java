@@ -12,31 +12,29 @@ import static org.papermath.json.mapping.PlanFigures.stage;
 
 import java.util.List;
 import java.util.Map;
+import org.papermath.plan.AdditiveToWeigh;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
-import org.papermath.plan.BatchPlan.AdditiveToWeigh;
-import org.papermath.plan.BatchPlan.Beating;
-import org.papermath.plan.BatchPlan.Cooking;
-import org.papermath.plan.BatchPlan.FibreLine;
-import org.papermath.plan.BatchPlan.FibreToWeigh;
-import org.papermath.plan.BatchPlan.Pot;
-import org.papermath.plan.BatchPlan.Shortage;
-import org.papermath.plan.BatchPlan.Soak;
-import org.papermath.plan.BatchPlan.Stock;
+import org.papermath.plan.BeatingPlan;
+import org.papermath.plan.CookingPlan;
+import org.papermath.plan.FibreToWeigh;
+import org.papermath.plan.SoakingPlan;
+import org.papermath.plan.StockPlan;
+import org.papermath.plan.StockShortage;
 import org.papermath.quantity.Kinds;
 
 /** What a plan says of a batch. */
 final class PlanBatchMembers {
-    private static final Members<FibreLine> FIBRE_LINE = Members.<FibreLine>of("One fibre to weigh.")
-            .has("fibre", FIBRE, FibreLine::fibre)
+    private static final Members<FibreToWeigh.Line> FIBRE_LINE = Members.<FibreToWeigh.Line>of("One fibre to weigh.")
+            .has("fibre", FIBRE, FibreToWeigh.Line::fibre)
             .says("The fibre, as in a recipe: its id, or in full if it is one of your own.", "cotton-rag")
             .has("form", TEXT, one -> CommonMembers.word(one.form()))
             .says("The form it is bought in.", "half stuff")
-            .has("ovenDry", set(Kinds.MASS), FibreLine::ovenDry)
+            .has("ovenDry", set(Kinds.MASS), FibreToWeigh.Line::ovenDry)
             .says("Oven-dry in the beater, what is in store with it.", "1089 g")
-            .has("fromHand", set(Kinds.MASS), FibreLine::fromHand)
+            .has("fromHand", set(Kinds.MASS), FibreToWeigh.Line::fromHand)
             .says("Oven-dry, taken from what is in store, in the form it is bought in.", "0 g")
-            .has("asBought", set(Kinds.MASS), FibreLine::asBought)
+            .has("asBought", set(Kinds.MASS), FibreToWeigh.Line::asBought)
             .says("What to weigh of bought fibre, for all loads.", "1182 g");
 
     private static final Members<FibreToWeigh> TO_WEIGH = Members.<FibreToWeigh>of("The fibre to weigh.")
@@ -47,54 +45,54 @@ final class PlanBatchMembers {
             .has("kinds", list(FIBRE_LINE), FibreToWeigh::kinds)
             .says("Each fibre by itself.");
 
-    private static final Members<Soak> SOAK = Members.<Soak>of("How the fibre is soaked.")
-            .has("water", set(Kinds.VOLUME), Soak::water)
+    private static final Members<SoakingPlan> SOAK = Members.<SoakingPlan>of("How the fibre is soaked.")
+            .has("water", set(Kinds.VOLUME), SoakingPlan::water)
             .says("Water for all of it.", "23.4 L")
-            .has("time", set(Kinds.TIME), Soak::time)
+            .has("time", set(Kinds.TIME), SoakingPlan::time)
             .says("How long.", "12 h");
 
-    private static final Members<Pot> POT = Members.<Pot>of("One fibre to cook.")
-            .has("fibre", FIBRE, Pot::fibre)
+    private static final Members<CookingPlan.Pot> POT = Members.<CookingPlan.Pot>of("One fibre to cook.")
+            .has("fibre", FIBRE, CookingPlan.Pot::fibre)
             .says("The fibre, as in a recipe.", "flax-raw")
-            .has("ovenDry", set(Kinds.MASS), Pot::ovenDry)
+            .has("ovenDry", set(Kinds.MASS), CookingPlan.Pot::ovenDry)
             .says("The oven-dry fibre that goes in.", "585.6 g")
             .has("alkali", TEXT, pot -> CommonMembers.word(pot.alkali()))
             .says("What it is cooked in.", "soda ash")
-            .has("dose", set(Kinds.DOSE), Pot::dose)
+            .has("dose", set(Kinds.DOSE), CookingPlan.Pot::dose)
             .says("Pure alkali on the oven-dry fibre that goes in.", "20 %")
-            .has("pureAlkali", set(Kinds.MASS), Pot::pureAlkali)
+            .has("pureAlkali", set(Kinds.MASS), CookingPlan.Pot::pureAlkali)
             .says("Pure alkali to weigh.", "117 g")
-            .has("liquor", set(Kinds.VOLUME), Pot::liquor)
+            .has("liquor", set(Kinds.VOLUME), CookingPlan.Pot::liquor)
             .says("Water to cook in.", "8.8 L")
-            .has("stuff", set(Kinds.MASS), Pot::stuff)
+            .has("stuff", set(Kinds.MASS), CookingPlan.Pot::stuff)
             .says("The oven-dry stuff it should leave.", "468.5 g")
-            .has("wet", set(Kinds.MASS), Pot::wet)
+            .has("wet", set(Kinds.MASS), CookingPlan.Pot::wet)
             .says("What that weighs, rinsed and squeezed out by hand.", "2130 g");
 
-    private static final Members<Cooking> COOKING = Members.<Cooking>of("What is cooked before it is beaten.")
-            .has("pots", list(POT), Cooking::pots)
+    private static final Members<CookingPlan> COOKING = Members.<CookingPlan>of("What is cooked before it is beaten.")
+            .has("pots", list(POT), CookingPlan::pots)
             .says("Each fibre, in a pot of its own.")
-            .has("time", set(Kinds.TIME), Cooking::time)
+            .has("time", set(Kinds.TIME), CookingPlan::time)
             .says("How long each is at the boil; a strand that comes apart ends it.", "3 h")
-            .has("stuff", band(Kinds.MASS), Cooking::stuff)
+            .has("stuff", band(Kinds.MASS), CookingPlan::stuff)
             .says("The oven-dry stuff that should come out of all pots.");
 
-    private static final Members<Beating> BEATING = Members.<Beating>of("The loads of the beater, all alike.")
+    private static final Members<BeatingPlan> BEATING = Members.<BeatingPlan>of("The loads of the beater, all alike.")
             .has("beater", TEXT, beating -> beating.beater().name())
             .says("The name of the beater.", "the big beater")
-            .has("loads", COUNT, Beating::loads)
+            .has("loads", COUNT, BeatingPlan::loads)
             .says("How many.", 3)
-            .has("ovenDryEach", set(Kinds.MASS), Beating::ovenDryEach)
+            .has("ovenDryEach", set(Kinds.MASS), BeatingPlan::ovenDryEach)
             .says("Oven-dry fibre of each.", "518.7 g")
-            .has("kindsEach", several("masses", set(Kinds.MASS)), Beating::kindsEach)
+            .has("kindsEach", several("masses", set(Kinds.MASS)), BeatingPlan::kindsEach)
             .says(
                     "What to weigh of each fibre for one load, as bought or cooked and squeezed out, in the order of the furnish.",
                     List.of("394 g", "175 g"))
-            .has("waterEach", set(Kinds.VOLUME), Beating::waterEach)
+            .has("waterEach", set(Kinds.VOLUME), BeatingPlan::waterEach)
             .says("Water for each, less what the fibre brings with it.", "36.6 L")
-            .has("consistency", set(Kinds.CONSISTENCY), Beating::consistency)
+            .has("consistency", set(Kinds.CONSISTENCY), BeatingPlan::consistency)
             .says("Oven-dry fibre over all that is in the beater.", "1.4 %")
-            .has("timeEach", set(Kinds.TIME), Beating::timeEach)
+            .has("timeEach", set(Kinds.TIME), BeatingPlan::timeEach)
             .says("How long each is beaten.", "3 h");
 
     private static final Members<AdditiveToWeigh> ADDITIVE = Members.<AdditiveToWeigh>of(
@@ -110,22 +108,23 @@ final class PlanBatchMembers {
             .has("waitAfter", set(Kinds.TIME), AdditiveToWeigh::waitAfter)
             .says("How long the beater turns before the next one.", "5 min");
 
-    private static final Members<Stock> STOCK = Members.<Stock>of("The stock of all loads together.")
-            .has("mass", set(Kinds.MASS), Stock::mass)
+    private static final Members<StockPlan> STOCK = Members.<StockPlan>of("The stock of all loads together.")
+            .has("mass", set(Kinds.MASS), StockPlan::mass)
             .says("What it weighs.", "111.1 kg")
-            .has("volume", set(Kinds.VOLUME), Stock::volume)
+            .has("volume", set(Kinds.VOLUME), StockPlan::volume)
             .says("How much it is.", "111 L")
-            .has("consistency", set(Kinds.CONSISTENCY), Stock::consistency)
+            .has("consistency", set(Kinds.CONSISTENCY), StockPlan::consistency)
             .says("Oven-dry fibre over all of it.", "1.4 %")
-            .mayHave("dilutionEach", set(Kinds.VOLUME), Stock::dilutionEach)
+            .mayHave("dilutionEach", set(Kinds.VOLUME), StockPlan::dilutionEach)
             .says("Water that thins each load after beating. Only if the stock is kept thinner.", "10 L")
-            .has("realConsistency", band(Kinds.CONSISTENCY), Stock::realConsistency)
+            .has("realConsistency", band(Kinds.CONSISTENCY), StockPlan::realConsistency)
             .says("What the consistency may really be, since the moisture of the fibre is not sure.");
 
-    private static final Members<Shortage> SHORTAGE = Members.<Shortage>of("Stock that may be missing at the end.")
-            .has("chance", set(Kinds.SHARE), Shortage::chance)
+    private static final Members<StockShortage> SHORTAGE = Members.<StockShortage>of(
+                    "Stock that may be missing at the end.")
+            .has("chance", set(Kinds.SHARE), StockShortage::chance)
             .says("How likely the last sheets come out thinner than the vat's tolerance, or are left out.", "30 %")
-            .has("upTo", set(Kinds.MASS), Shortage::upTo)
+            .has("upTo", set(Kinds.MASS), StockShortage::upTo)
             .says("The stock missing in one making of twenty, or more.", "4.3 kg");
 
     private static final Members<Balance> BALANCE = Members.<Balance>of(
