@@ -155,6 +155,7 @@ class ArchitectureTest {
                         "pulp.RollLowering",
                         "pulp.RollLowering$Step",
                         "pulp.SpoonMeasure",
+                        "pulp.TimedSheet",
                         "quantity.Unclear$Candidate",
                         "record.SheetQuality$Summary",
                         "shape.Outline$Point",

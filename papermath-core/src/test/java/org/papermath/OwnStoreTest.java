@@ -112,6 +112,7 @@ class OwnStoreTest {
             "sheet.SurfaceSize.gelatine()",
             "sheet.SurfaceSize.gelatine(Quantity)",
             "sheet.SurfaceSize.notices()",
+            "sheet.SurfaceSize.strengthRatio()",
             "vat.DrainageModel.standard()",
             "vat.VatRun.correct(int, VatReading, Quantity, Quantity, int, Quantity, Recharge$Level)",
             "vat.WhiteWater.freshWater(Quantity, Quantity)",
@@ -352,6 +353,13 @@ class OwnStoreTest {
                         0.07,
                         store -> SurfaceSize.alumFor(store, grams(100)),
                         () -> SurfaceSize.alumFor(grams(100))),
+                new Door(
+                        "SurfaceSize.strengthRatio",
+                        "size.strength-ratio",
+                        Scope.GENERAL,
+                        1.2,
+                        thin::strengthRatio,
+                        thin::strengthRatio),
                 new Door(
                         "SurfaceSize.notices, bath",
                         "size.bath-taken",

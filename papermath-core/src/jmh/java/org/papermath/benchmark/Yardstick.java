@@ -246,8 +246,8 @@ final class Yardstick {
     Yardstick(Order order, Studio studio, Engine engine, Settings settings) {
         Recipe recipe = order.recipes().get(0);
         beating = recipe.beating().si();
-        gain = engine.stock(0).gain(settings.stock(0));
-        loads = settings.stock(0).loads();
+        gain = engine.stock(0).gain(settings.stock(0), 0);
+        loads = settings.stock(0).additions();
         stock = settings.stock(0).stock();
         List<Fibre> fibres = recipe.furnish().fibres();
         for (int f = 0; f < FIBRES; f++) {

@@ -9,10 +9,12 @@ import java.util.function.Function;
 import javax.measure.Quantity;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
+import org.papermath.fibre.Fibre;
 import org.papermath.mould.Mould;
 import org.papermath.order.Piece;
 import org.papermath.plan.AdditiveToWeigh;
 import org.papermath.plan.BatchPlan;
+import org.papermath.plan.BeaterLoads;
 import org.papermath.plan.BeatingPlan;
 import org.papermath.plan.CookingPlan;
 import org.papermath.plan.EnvelopePlan;
@@ -65,6 +67,7 @@ final class CardWriter {
         COOKED("should come to"),
         BEAT("Beat"),
         ADD("Add to each load"),
+        ADD_MIXED("Add to the mixed stock"),
         STOCK("Stock"),
         FORM("Mould and sheets"),
         VAT("Vat"),
@@ -220,24 +223,36 @@ final class CardWriter {
         }
     }
 
+    private static boolean isApart(BatchPlan batch) {
+        return batch.beatingStage().isDone() && batch.beating().isApart();
+    }
+
+    private void beat(BatchPlan batch, BeatingPlan beating) {
+        for (BeaterLoads run : beating.runs()) {
+            List<String> each = new ArrayList<>();
+            for (int f = 0; f < run.fibres().size(); f++) {
+                Fibre fibre = run.fibres().get(f);
+                each.add(set(run.kindsEach().get(f), "oz") + " "
+                        + (batch.recipe().furnish().form(fibre).losesFibre() ? "cooked " : "")
+                        + fibre.name());
+            }
+            row(
+                    run == beating.runs().get(0) ? batch.name() : "",
+                    count(run.loads(), "load") + ", each " + String.join(" + ", each) + " in "
+                            + set(run.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
+                            + plain(run.timeEach(), "h") + " on "
+                            + beating.beater().name());
+        }
+        if (beating.isApart()) {
+            row("", "beaten apart: mix all the loads before anything is added");
+        }
+    }
+
     private void beat() {
         head(Label.BEAT);
         for (BatchPlan batch : plan.batches()) {
             if (batch.beatingStage().isDone()) {
-                BeatingPlan beating = batch.beating();
-                List<String> each = new ArrayList<>();
-                for (int f = 0; f < beating.kindsEach().size(); f++) {
-                    FibreToWeigh.Line line = batch.fibre().kinds().get(f);
-                    each.add(set(beating.kindsEach().get(f), "oz") + " "
-                            + (line.form().losesFibre() ? "cooked " : "")
-                            + line.fibre().name());
-                }
-                row(
-                        batch.name(),
-                        count(beating.loads(), "load") + ", each " + String.join(" + ", each) + " in "
-                                + set(beating.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
-                                + plain(beating.timeEach(), "h") + " on "
-                                + beating.beater().name());
+                beat(batch, batch.beating());
             } else {
                 row(batch.name(), batch.beatingStage().reason());
             }
@@ -245,7 +260,7 @@ final class CardWriter {
             for (int i = 0; i < batch.additives().size(); i++) {
                 AdditiveToWeigh additive = batch.additives().get(i);
                 row(
-                        i == 0 ? Label.ADD.text : "",
+                        i > 0 ? "" : isApart(batch) ? Label.ADD_MIXED.text : Label.ADD.text,
                         (i + 1) + ". " + set(additive.productEach(), "oz") + " "
                                 + additive.additive()
                                 + (i + 1 < batch.additives().size()
@@ -258,7 +273,8 @@ final class CardWriter {
                             + batch.stock().consistency()
                             + batch.stock()
                                     .dilutionEach()
-                                    .map(water -> ", thinned with " + set(water, "gal_us") + " of water a load")
+                                    .map(water -> ", thinned with " + set(water, "gal_us") + " of water"
+                                            + (isApart(batch) ? " in all" : " a load"))
                                     .orElse(""));
         }
         cautions(Label.BEAT);

@@ -151,19 +151,26 @@ public final class Engine {
 
     /** Chooses the settings. Envelopes come after what goes into them, the furnish after all the sheets it is for. */
     public Settings decide(Values v) {
-        double[] gains = new double[stocks.length];
-        int[] loads = new int[stocks.length];
-        Arrays.fill(gains, 1);
+        double[][] gains = new double[stocks.length][];
+        int[][] loads = new int[stocks.length][];
+        for (int b = 0; b < stocks.length; b++) {
+            stocks[b].require(v);
+            gains[b] = new double[stocks[b].runs()];
+            loads[b] = new int[stocks[b].runs()];
+            Arrays.fill(gains[b], 1);
+        }
         Settings settings = decide(v, gains, loads);
         // Smaller loads are beaten further, which changes what the sheets take a little, and that the loads.
         for (int pass = 1; pass < MOST_PASSES; pass++) {
             boolean changed = false;
             for (int b = 0; b < stocks.length; b++) {
-                double gain = stocks[b].gain(settings.stock(b));
-                changed |= Math.abs(gain - gains[b]) > SAME_GAIN * gain;
-                gains[b] = gain;
-                // Never fewer than before, or two numbers of loads might take turns.
-                loads[b] = settings.stock(b).loads();
+                for (int run = 0; run < gains[b].length; run++) {
+                    double gain = stocks[b].gain(settings.stock(b), run);
+                    changed |= Math.abs(gain - gains[b][run]) > SAME_GAIN * gain;
+                    gains[b][run] = gain;
+                    // Never fewer than before, or two numbers of loads might take turns.
+                    loads[b][run] = settings.stock(b).runs().get(run).loads();
+                }
             }
             if (!changed) {
                 break;
@@ -173,7 +180,7 @@ public final class Engine {
         return settings;
     }
 
-    private Settings decide(Values v, double[] gains, int[] leastLoads) {
+    private Settings decide(Values v, double[][] gains, int[][] leastLoads) {
         Settings settings = new Settings(stocks.length, pieces.length);
         PreparingStock.State[] states = new PreparingStock.State[stocks.length];
         PreparingStock.Kept[] kepts = new PreparingStock.Kept[stocks.length];
@@ -280,7 +287,7 @@ public final class Engine {
     }
 
     private PreparingStock.State stateOf(int b, Settings settings, Values v) {
-        return stocks[b].state(v, stocks[b].gain(settings.stock(b)));
+        return stocks[b].state(v, stocks[b].gains(settings.stock(b)));
     }
 
     private FillingVat.Run run(

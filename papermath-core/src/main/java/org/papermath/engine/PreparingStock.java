@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
 import org.papermath.equation.BeatingLaw;
@@ -69,9 +70,20 @@ public final class PreparingStock {
 
     private final Workshop workshop;
     private final String name;
-    private final double beating;
+    /** What is beaten together, and how long. */
+    private final int[][] together;
+
+    private final double[] times;
+    /** The place in these of what each fibre is beaten with. */
+    private final int[] runOf;
+
+    /** The dose of each fibre over that of the fibre beaten longest. */
+    private final double[] relativeDose;
     /** As measured, °SR; not a number where it is not. */
     private final double drainability;
+
+    /** A sheet that was timed instead; null where none was. */
+    private final @Nullable TimedStuff timed;
 
     private final boolean hasBeater;
     private final double trough;
@@ -347,10 +359,9 @@ public final class PreparingStock {
      * @param pots what is cooked before it is beaten
      * @param soakWater water to soak in, m³
      * @param soakTime time to soak
-     * @param loads beater loads
-     * @param loadOvenDry oven-dry fibre of a load
-     * @param loadWater water to each load, what the fibre brings with it taken off, m³
-     * @param product product to weigh of each additive, for one load
+     * @param runs the beater loads
+     * @param additions how often additives are weighed out: to each load, or once to what was beaten apart
+     * @param product product to weigh of each additive, each time
      * @param stock stock of all loads, before handling losses
      * @param stockDensity its density
      */
@@ -361,12 +372,23 @@ public final class PreparingStock {
             List<Pot> pots,
             double soakWater,
             double soakTime,
-            int loads,
-            double loadOvenDry,
-            double loadWater,
+            List<BeaterRun> runs,
+            int additions,
             double[] product,
             double stock,
-            double stockDensity) {}
+            double stockDensity) {
+        /** The loads of the run a fibre is beaten in. */
+        public int loads(int fibre) {
+            for (BeaterRun run : runs) {
+                for (int one : run.fibres()) {
+                    if (one == fibre) {
+                        return run.loads();
+                    }
+                }
+            }
+            throw new IllegalStateException("fibre " + fibre + " is in no run");
+        }
+    }
 
     /**
      * One fibre to cook.
@@ -405,7 +427,6 @@ public final class PreparingStock {
     PreparingStock(Known known, Studio studio, Workshop workshop, Recipe recipe) {
         this.workshop = workshop;
         name = recipe.name();
-        beating = recipe.beating().si();
         drainability = recipe.drainability().map(Amount::si).orElse(Double.NaN);
         hasBeater = studio.beater().isPresent();
         trough = studio.beater().map(one -> one.trough().si()).orElse(0.0);
@@ -418,9 +439,27 @@ public final class PreparingStock {
         shrinkOnset = known.slot("shrinkage.onset", whole);
         direction = known.slot("shrinkage.direction-difference", whole);
         List<Fibre> kinds = furnish.fibres();
-        boolean beats = Double.isNaN(drainability) ? beating > 0 : furnish.isBlend();
+        timed = recipe.timedSheet()
+                .map(sheet -> new TimedStuff(known, workshop, sheet))
+                .orElse(null);
+        runOf = new int[kinds.size()];
+        times = runs(recipe, kinds, runOf);
+        together = IntStream.range(0, times.length)
+                .mapToObj(run -> IntStream.range(0, runOf.length)
+                        .filter(f -> runOf[f] == run)
+                        .toArray())
+                .toArray(int[][]::new);
+        double longest = Arrays.stream(times).max().orElse(0);
+        relativeDose = Arrays.stream(runOf)
+                .mapToDouble(run -> longest > 0 ? times[run] / longest : 1)
+                .toArray();
         fibres = kinds.stream()
-                .map(fibre -> new FibreLine(known, studio, recipe, fibre, beats))
+                .map(fibre -> new FibreLine(
+                        known,
+                        studio,
+                        recipe,
+                        fibre,
+                        isMeasured() ? furnish.isBlend() : recipe.beating(fibre).si() > 0))
                 .toArray(FibreLine[]::new);
         shares = Arrays.stream(fibres).mapToDouble(fibre -> fibre.share).toArray();
         String press = studio.press().map(Press::name).orElse("");
@@ -441,8 +480,9 @@ public final class PreparingStock {
                 .map(dose -> line(known, dose, aided))
                 .toArray(AdditiveLine[]::new);
 
-        boolean rawBast =
-                beating > 0 && kinds.stream().anyMatch(fibre -> fibre.sourceClass() == Fibre.SourceClass.BAST);
+        boolean rawBast = kinds.stream()
+                .anyMatch(fibre -> fibre.sourceClass() == Fibre.SourceClass.BAST
+                        && recipe.beating(fibre).si() > 0);
         double usual = known.fixed("beater.consistency", rawBast ? Scope.of("raw-bast") : Scope.GENERAL);
         double inBeater = recipe.beaterConsistency().map(Amount::si).orElse(usual);
         stockConsistency = recipe.stockConsistency().map(Amount::si).orElse(inBeater);
@@ -485,6 +525,22 @@ public final class PreparingStock {
         cookTime = cooks ? known.fixed("cook.time", Scope.GENERAL) : 0;
         cookSolids = cooks ? known.slot("cook.solids") : null;
         cookLabour = cooks ? known.slot("labour.cook") : null;
+    }
+
+    /** Gives every fibre its run, in the order of the furnish, and returns how long each run is beaten. */
+    private static double[] runs(Recipe recipe, List<Fibre> kinds, int[] runOf) {
+        List<Double> times = new ArrayList<>();
+        int common = -1;
+        for (int f = 0; f < runOf.length; f++) {
+            if (recipe.beatingApart().containsKey(kinds.get(f)) || common < 0) {
+                runOf[f] = times.size();
+                times.add(recipe.beating(kinds.get(f)).si());
+                common = recipe.beatingApart().containsKey(kinds.get(f)) ? common : runOf[f];
+            } else {
+                runOf[f] = common;
+            }
+        }
+        return times.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static AdditiveLine line(Known known, AdditiveDose dose, boolean aided) {
@@ -585,9 +641,8 @@ public final class PreparingStock {
 
     /** Whether it is known how fast every fibre beats, or beating does not matter. */
     public boolean knowsKinetics() {
-        return beating == 0
-                || !Double.isNaN(drainability)
-                || Arrays.stream(fibres).allMatch(fibre -> fibre.knowsRate);
+        return isMeasured()
+                || IntStream.range(0, fibres.length).allMatch(f -> times[runOf[f]] == 0 || fibres[f].knowsRate);
     }
 
     /** A full load of such fibre, kg: what the beater is rated for, or as much as usually goes into its trough. */
@@ -595,14 +650,50 @@ public final class PreparingStock {
         return fullLoad;
     }
 
-    /** What the fibre of a load gains over a full one; 1 for none. */
-    public double gain(Setting set) {
-        return isTimed() ? BeatingLaw.gain(set.loadOvenDry, fullLoad, leastLoad) : 1;
+    /** What is beaten apart from the rest; 1 where all fibres are beaten together. */
+    int runs() {
+        return times.length;
     }
 
-    /** Whether it is the hours in a beater that tell the state of the fibre. */
-    private boolean isTimed() {
-        return hasBeater && beating > 0 && Double.isNaN(drainability);
+    /** What the fibre of a load gains over a full one, for each run; 1 for none. */
+    double[] gains(Setting set) {
+        double[] gains = new double[times.length];
+        for (int run = 0; run < gains.length; run++) {
+            gains[run] = gain(set, run);
+        }
+        return gains;
+    }
+
+    /** What the fibre of a load of one run gains over a full one; 1 for none. */
+    public double gain(Setting set, int run) {
+        return hasBeater && times[run] > 0 && !isMeasured()
+                ? BeatingLaw.gain(set.runs.get(run).ovenDry(), fullLoad, leastLoad)
+                : 1;
+    }
+
+    /** Whether a reading, not the hours in a beater, gives the state of the stuff. */
+    private boolean isMeasured() {
+        return timed != null || !Double.isNaN(drainability);
+    }
+
+    /** The drainability by tester or stopwatch, °SR; not a number where neither was read. */
+    private double measured(Values v) {
+        return timed == null ? drainability : timed.number(retention(v), v);
+    }
+
+    /** Refuses a reading that cannot be. */
+    void require(Values v) {
+        if (timed != null) {
+            timed.requireSlower(name, retention(v), v);
+        }
+    }
+
+    private double retention(Values v) {
+        double retention = 0;
+        for (FibreLine fibre : fibres) {
+            retention += fibre.share * v.of(fibre.firstPass);
+        }
+        return retention;
     }
 
     boolean hasFormationAid() {
@@ -626,10 +717,11 @@ public final class PreparingStock {
      * shrinks and how dense it lies. In a blend it is the surfaces that add up for drainage, the volumes for density,
      * and the masses for the rest.
      *
-     * @param gain what the loads gain over full ones
+     * @param gains what the loads of each run gain over full ones
      */
-    State state(Values v, double gain) {
-        double[] states = states(v, gain);
+    State state(Values v, double[] gains) {
+        double read = measured(v);
+        double[] states = states(v, read, gains);
         double[] numbers = new double[fibres.length];
         double waterRetention = 0;
         double freeShrinkage = 0;
@@ -639,7 +731,7 @@ public final class PreparingStock {
         for (int f = 0; f < fibres.length; f++) {
             FibreLine fibre = fibres[f];
             double share = fibre.share;
-            numbers[f] = number(fibre, states[f], v);
+            numbers[f] = number(fibre, states[f], read, v);
             double held = waterRetention(fibre, numbers[f], v);
             waterRetention += share * held;
             freeShrinkage += share * freeShrinkage(fibre, states[f], held, v);
@@ -669,25 +761,31 @@ public final class PreparingStock {
     }
 
     /** The state of every fibre: by the hours in the beater, or by the drainability of the whole. */
-    private double[] states(Values v, double gain) {
-        if (Double.isNaN(drainability)) {
-            return after(beating * gain, v);
+    private double[] states(Values v, double read, double[] gains) {
+        if (Double.isNaN(read)) {
+            double[] states = new double[fibres.length];
+            for (int f = 0; f < states.length; f++) {
+                states[f] = after(fibres[f], times[runOf[f]] * gains[runOf[f]], v);
+            }
+            return states;
         }
         if (fibres.length == 1) {
-            return new double[] {law(fibres[0], v).stateOf(drainability)};
+            return new double[] {law(fibres[0], v).stateOf(read)};
         }
-        // Beaten together they all had the same dose: that which gives the whole the drainability it was measured to
-        // have.
+        // Beaten together they all had the same dose, beaten apart doses that are as their times: those which give the
+        // whole the drainability it was measured to have.
         double[] unbeaten = new double[fibres.length];
         double[] limit = new double[fibres.length];
-        Arrays.fill(limit, 1);
-        if (drainability <= mixedOf(unbeaten, v)) {
+        for (int f = 0; f < limit.length; f++) {
+            limit[f] = relativeDose[f] > 0 ? 1 : 0;
+        }
+        if (read <= mixedOf(unbeaten, v)) {
             return unbeaten;
         }
-        if (drainability >= mixedOf(limit, v)) {
+        if (read >= mixedOf(limit, v)) {
             return limit;
         }
-        double fraction = Roots.between(0, 1, x -> mixedOf(after(dose(x), v), v) - drainability);
+        double fraction = Roots.between(0, 1, x -> mixedOf(after(dose(x), v), v) - read);
         return after(dose(fraction), v);
     }
 
@@ -699,9 +797,13 @@ public final class PreparingStock {
     private double[] after(double dose, Values v) {
         double[] states = new double[fibres.length];
         for (int f = 0; f < states.length; f++) {
-            states[f] = dose == 0 ? 0 : law(fibres[f], v).state(dose);
+            states[f] = relativeDose[f] > 0 ? after(fibres[f], dose * relativeDose[f], v) : 0;
         }
         return states;
+    }
+
+    private static double after(FibreLine fibre, double dose, Values v) {
+        return dose == 0 ? 0 : law(fibre, v).state(dose);
     }
 
     private double mixedOf(double[] states, Values v) {
@@ -733,8 +835,8 @@ public final class PreparingStock {
     }
 
     /** The drainability of a fibre; as measured where it is the only one. */
-    private double number(FibreLine fibre, double state, Values v) {
-        return Double.isNaN(drainability) || fibres.length > 1 ? law(fibre, v).drainability(state) : drainability;
+    private double number(FibreLine fibre, double state, double read, Values v) {
+        return Double.isNaN(read) || fibres.length > 1 ? law(fibre, v).drainability(state) : read;
     }
 
     private double waterRetention(FibreLine fibre, double sr, Values v) {
@@ -759,10 +861,7 @@ public final class PreparingStock {
 
     /** An additive is dosed on the fibre weighed, and kept in the sheet on the fibre kept. */
     Kept kept(Values v) {
-        double retention = 0;
-        for (FibreLine fibre : fibres) {
-            retention += fibre.share * v.of(fibre.firstPass);
-        }
+        double retention = retention(v);
         double[] stays = new double[additives.length];
         double load = 0;
         double particleLoad = 0;
@@ -794,8 +893,8 @@ public final class PreparingStock {
                 .toArray();
     }
 
-    /** Fibre, loads, so many at least, and doses for the stock that the vat and the pours take. */
-    Setting decide(Values v, double used, double stockDensity, int leastLoads) {
+    /** Fibre, loads, so many of each run at least, and doses for the stock that the vat and the pours take. */
+    Setting decide(Values v, double used, double stockDensity, int[] leastLoads) {
         double c = stockConsistency;
         double ovenDry = used * c / v.of(handling);
         double capacity = hasBeater
@@ -805,46 +904,57 @@ public final class PreparingStock {
                                 * trough
                                 * WaterProperties.stockDensity(beaterConsistency, v.of(wall), workshop.waterDensity))
                 : Double.POSITIVE_INFINITY;
-        int loads = Math.max(Math.max(1, leastLoads), (int) Rounding.ceil(ovenDry / capacity));
         int n = fibres.length;
         double[] fromHand = new double[n];
         double[] asBought = new double[n];
         List<Pot> pots = new ArrayList<>();
+        List<BeaterRun> runs = new ArrayList<>();
         double soaked = 0;
         double weighed = 0;
         double brought = 0;
-        for (int f = 0; f < n; f++) {
-            FibreLine fibre = fibres[f];
-            double left = left(fibre, v);
-            double need = fibre.share * ovenDry / left;
-            fromHand[f] = Math.min(fibre.onHand, need);
-            double rest = Moisture.massAtWetBasis(need - fromHand[f], v.of(fibre.moisture));
-            // Weighed load by load, or pot by pot, each rounded up to the scale.
-            int weighings = fibre.kettle == null ? loads : 1;
-            asBought[f] = weighings * Rounding.ceilTo(rest / weighings, workshop.scale);
-            double raw = raw(fibre, fromHand[f], asBought[f], v);
-            soaked += raw;
-            weighed += raw * left;
-            if (fibre.kettle == null || cookSolids == null) {
-                brought += fromHand[f] + asBought[f];
-            } else {
-                Pot pot = pot(f, fibre.kettle, raw, raw * left, v.of(cookSolids));
-                pots.add(pot);
-                brought += pot.wet;
+        for (int run = 0; run < times.length; run++) {
+            double part = times.length == 1 ? ovenDry : partOf(run) * ovenDry;
+            int loads = Math.max(Math.max(1, leastLoads[run]), (int) Rounding.ceil(part / capacity));
+            double weighedHere = 0;
+            double broughtHere = 0;
+            for (int f : together[run]) {
+                FibreLine fibre = fibres[f];
+                double left = left(fibre, v);
+                double need = fibre.share * ovenDry / left;
+                fromHand[f] = Math.min(fibre.onHand, need);
+                double rest = Moisture.massAtWetBasis(need - fromHand[f], v.of(fibre.moisture));
+                // Weighed load by load, or pot by pot, each rounded up to the scale.
+                int weighings = fibre.kettle == null ? loads : 1;
+                asBought[f] = weighings * Rounding.ceilTo(rest / weighings, workshop.scale);
+                double raw = raw(fibre, fromHand[f], asBought[f], v);
+                soaked += raw;
+                weighedHere += raw * left;
+                if (fibre.kettle == null || cookSolids == null) {
+                    broughtHere += fromHand[f] + asBought[f];
+                } else {
+                    Pot pot = pot(f, fibre.kettle, raw, raw * left, v.of(cookSolids));
+                    pots.add(pot);
+                    broughtHere += pot.wet;
+                }
             }
+            double water = Math.max(
+                    0,
+                    Rounding.roundTo(
+                            (weighedHere / beaterConsistency - broughtHere) / loads / workshop.waterDensity,
+                            WATER_STEP));
+            runs.add(new BeaterRun(together[run], times[run], loads, weighedHere / loads, water));
+            weighed += weighedHere;
+            brought += broughtHere;
         }
-        double loadOvenDry = weighed / loads;
-        double loadWater = Math.max(
-                0,
-                Rounding.roundTo((weighed / beaterConsistency - brought) / loads / workshop.waterDensity, WATER_STEP));
+        int additions = times.length == 1 ? runs.get(0).loads() : 1;
         double soakWater = Rounding.roundTo(v.of(soakRatio) * soaked, WATER_STEP);
         double[] product = new double[additives.length];
         double dosed = 0;
         for (int a = 0; a < product.length; a++) {
-            double wanted = additives[a].dose * loadOvenDry / additives[a].active;
+            double wanted = additives[a].dose * (weighed / additions) / additives[a].active;
             double step = wanted < FEW_STEPS * workshop.fineScale ? workshop.fineScale / 10 : workshop.fineScale;
             product[a] = Math.max(step, Rounding.roundTo(wanted, step));
-            dosed += product[a] * loads;
+            dosed += product[a] * additions;
         }
         // The water that makes up the stock is measured in, so its mass is a setting; what the fibre really holds is
         // not.
@@ -856,12 +966,19 @@ public final class PreparingStock {
                 List.copyOf(pots),
                 soakWater,
                 v.of(soakTime),
-                loads,
-                loadOvenDry,
-                loadWater,
+                List.copyOf(runs),
+                additions,
                 product,
                 stock,
                 stockDensity);
+    }
+
+    private double partOf(int run) {
+        double part = 0;
+        for (int f : together[run]) {
+            part += fibres[f].share;
+        }
+        return part;
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it
@@ -906,7 +1023,7 @@ public final class PreparingStock {
         }
         double[] inStock = new double[additives.length];
         for (int a = 0; a < inStock.length; a++) {
-            inStock[a] = set.product[a] * set.loads * additives[a].active / stock;
+            inStock[a] = set.product[a] * set.additions * additives[a].active / stock;
         }
         return new Made(stock, raw, stuff, weighed, weighed / stock, inStock, v.of(handling));
     }
@@ -932,8 +1049,11 @@ public final class PreparingStock {
 
     /** Hours at the pots, at the beater, at the scale and at the charging of the vat. */
     void forecastHours(int batch, Setting set, double charging, Values v, Figures out) {
-        double beat = hasBeater ? set.loads * (beating + v.of(beatingLoad)) : 0;
-        double add = additives.length == 0 ? 0 : set.loads * v.of(additiveLoad);
+        double beat = 0;
+        for (BeaterRun run : set.runs) {
+            beat += hasBeater ? run.loads() * (run.time() + v.of(beatingLoad)) : 0;
+        }
+        double add = additives.length == 0 ? 0 : set.additions * v.of(additiveLoad);
         out.set(HOURS, batch, cookingHours(set, v) + beat + add + charging);
     }
 }

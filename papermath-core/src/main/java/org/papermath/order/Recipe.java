@@ -1,16 +1,21 @@
 package org.papermath.order;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.papermath.fibre.Alkali;
+import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
+import org.papermath.pulp.TimedSheet;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
@@ -37,7 +42,9 @@ public final class Recipe {
     private final String name;
     private final Furnish furnish;
     private final Amount<Time> beating;
+    private final Map<Fibre, Amount<Time>> beatingApart;
     private final @Nullable Amount<SchopperRiegler> drainability;
+    private final @Nullable TimedSheet timedSheet;
     private final @Nullable Alkali alkali;
     private final @Nullable Amount<Dose> alkaliDose;
     private final List<AdditiveDose> additives;
@@ -50,7 +57,9 @@ public final class Recipe {
         this.name = builder.name;
         this.furnish = builder.furnish;
         this.beating = builder.beating;
+        this.beatingApart = Collections.unmodifiableMap(new LinkedHashMap<>(builder.beatingApart));
         this.drainability = builder.drainability;
+        this.timedSheet = builder.timedSheet;
         this.alkali = builder.alkali;
         this.alkaliDose = builder.alkaliDose;
         this.additives = List.copyOf(builder.additives);
@@ -80,7 +89,9 @@ public final class Recipe {
         private Furnish furnish;
         private final List<AdditiveDose> additives = new ArrayList<>();
         private Amount<Time> beating = Kinds.TIME.of(0, "h");
+        private final Map<Fibre, Amount<Time>> beatingApart = new LinkedHashMap<>();
         private @Nullable Amount<SchopperRiegler> drainability;
+        private @Nullable TimedSheet timedSheet;
         private @Nullable Alkali alkali;
         private @Nullable Amount<Dose> alkaliDose;
         private @Nullable Amount<Consistency> beaterConsistency;
@@ -108,6 +119,37 @@ public final class Recipe {
         }
 
         /**
+         * Sets the beating time of one fibre of the furnish that is beaten apart from the rest, in loads of its own, and
+         * mixed with it afterwards. Additives then go once to the mixed stock.
+         *
+         * @param fibre a fibre of the furnish
+         * @param time the time each of its loads is beaten, within {@link Limits#BEATING}
+         * @return this builder
+         * @throws Refused if the time is out of range or the fibre was set before
+         */
+        public Builder beating(Fibre fibre, Quantity<Time> time) {
+            Objects.requireNonNull(fibre, "fibre");
+            said.once("beating time of " + fibre.id());
+            beatingApart.put(fibre, Limits.BEATING.check(time, "beating time of " + fibre.id()));
+            return this;
+        }
+
+        /**
+         * Sets a sheet of the beaten stuff that was timed at the vat, in place of a drainability.
+         *
+         * @param sheet the timed sheet
+         * @return this builder
+         * @throws Refused if it was set before
+         */
+        public Builder timedSheet(TimedSheet sheet) {
+            Objects.requireNonNull(sheet, "sheet");
+            said.once("timed sheet");
+            drainability = said.isSet("drainability") ? drainability : null;
+            timedSheet = sheet;
+            return this;
+        }
+
+        /**
          * Says what the tester read after that beating, where it was measured; it takes the place of the kinetics.
          *
          * @param number the Schopper-Riegler number, 5 to 98
@@ -116,6 +158,7 @@ public final class Recipe {
          */
         public Builder drainability(Quantity<SchopperRiegler> number) {
             said.once("drainability");
+            timedSheet = said.isSet("timed sheet") ? timedSheet : null;
             drainability = Limits.DRAINABILITY.check(number, "drainability");
             return this;
         }
@@ -232,6 +275,31 @@ public final class Recipe {
                         "member",
                         "additives");
             }
+            for (Fibre fibre : beatingApart.keySet()) {
+                if (!furnish.fibres().contains(fibre)) {
+                    throw Refused.of(
+                            "recipe.beaten-apart",
+                            "recipe " + name + ": " + fibre + " is to be beaten apart, but the furnish has only "
+                                    + furnish.fibres().stream().map(Fibre::id).toList() + ". Add it to the furnish, or"
+                                    + " leave its beating time out.",
+                            "recipe",
+                            name,
+                            "fibre",
+                            fibre.id(),
+                            "member",
+                            "beatenApart");
+                }
+            }
+            if (timedSheet != null && drainability != null) {
+                throw Refused.of(
+                        "recipe.state-twice",
+                        "recipe " + name + ": a drainability of " + drainability + " and a timed sheet (" + timedSheet
+                                + ") are both set. Keep the one you trust more.",
+                        "recipe",
+                        name,
+                        "member",
+                        "timedSheet");
+            }
             return new Recipe(this);
         }
     }
@@ -261,6 +329,44 @@ public final class Recipe {
      */
     public Amount<Time> beating() {
         return beating;
+    }
+
+    /**
+     * Returns the fibres that are beaten apart, with their beating times.
+     *
+     * @return an unmodifiable map in the order they were set in; empty where all are beaten together
+     */
+    public Map<Fibre, Amount<Time>> beatingApart() {
+        return beatingApart;
+    }
+
+    /**
+     * Returns how long a fibre of the furnish is beaten.
+     *
+     * @param fibre the fibre
+     * @return its own time where it is beaten apart, else that of the rest
+     */
+    public Amount<Time> beating(Fibre fibre) {
+        Objects.requireNonNull(fibre, "fibre");
+        return beatingApart.getOrDefault(fibre, beating);
+    }
+
+    /**
+     * Returns whether any fibre is beaten.
+     *
+     * @return whether a beating time is above zero
+     */
+    public boolean isBeaten() {
+        return furnish.fibres().stream().anyMatch(fibre -> beating(fibre).si() > 0);
+    }
+
+    /**
+     * Returns the sheet that was timed at the vat.
+     *
+     * @return the sheet, or empty if the state follows from the time or a drainability
+     */
+    public Optional<TimedSheet> timedSheet() {
+        return Optional.ofNullable(timedSheet);
     }
 
     /**
@@ -344,7 +450,9 @@ public final class Recipe {
         Builder b = new Builder(name, furnish);
         b.additives.addAll(additives);
         b.beating = beating;
+        b.beatingApart.putAll(beatingApart);
         b.drainability = drainability;
+        b.timedSheet = timedSheet;
         b.alkali = alkali;
         b.alkaliDose = alkaliDose;
         b.beaterConsistency = beaterConsistency;
@@ -383,7 +491,9 @@ public final class Recipe {
                 && name.equals(that.name)
                 && furnish.equals(that.furnish)
                 && beating.equals(that.beating)
+                && beatingApart.equals(that.beatingApart)
                 && Objects.equals(drainability, that.drainability)
+                && Objects.equals(timedSheet, that.timedSheet)
                 && alkali == that.alkali
                 && Objects.equals(alkaliDose, that.alkaliDose)
                 && additives.equals(that.additives)
@@ -400,6 +510,9 @@ public final class Recipe {
 
     @Override
     public String toString() {
-        return name + ": " + furnish + ", beaten " + beating;
+        StringBuilder text = new StringBuilder(name + ": " + furnish + ", beaten " + beating);
+        beatingApart.forEach((fibre, time) ->
+                text.append(", ").append(fibre.id()).append(" apart ").append(time));
+        return text.toString();
     }
 }

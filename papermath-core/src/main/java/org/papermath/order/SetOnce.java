@@ -21,6 +21,10 @@ final class SetOnce {
         }
     }
 
+    boolean isSet(String what) {
+        return said.contains(what);
+    }
+
     /** Puts a thing in the place of the one of its name that the builder began with, else at the end. */
     <T> void once(String what, List<T> list, T thing, Function<T, String> name) {
         once(what);

@@ -40,7 +40,7 @@ public final class AdditiveToWeigh {
                     dose.additive(),
                     dose.dose(),
                     grams(set.product()[a]),
-                    grams(set.product()[a] * set.loads()),
+                    grams(set.product()[a] * set.additions()),
                     waitAfter(dose.additive(), in.asked()))));
         }
         return List.copyOf(additives);

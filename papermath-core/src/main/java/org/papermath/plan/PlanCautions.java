@@ -137,9 +137,7 @@ final class PlanCautions {
     private String beating() {
         double time = 0;
         for (BatchPlan batch : batches) {
-            time += batch.beatingStage()
-                    .map(beating -> beating.loads() * beating.timeEach().si())
-                    .orElse(0.0);
+            time += batch.beatingStage().map(beating -> beating.rollTime().si()).orElse(0.0);
         }
         return time > 0 ? "the roll runs " + Kinds.TIME.ofSi(time, "h") + " in all" : "";
     }

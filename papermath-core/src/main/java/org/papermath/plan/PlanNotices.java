@@ -188,6 +188,42 @@ final class PlanNotices {
         return asked.si(id, Scope.GENERAL);
     }
 
+    private void partLoad(int b, int run, Recipe recipe) {
+        PreparingStock batch = engine.stock(b);
+        PreparingStock.Setting set = settings.stock(b);
+        Fibre first = recipe.furnish().fibres().get(set.runs().get(run).fibres()[0]);
+        String of = "batch " + recipe.name() + ": " + (set.runs().size() > 1 ? first.name() + ": " : "");
+        double share = set.runs().get(run).ovenDry() / batch.fullLoad();
+        double gain = batch.gain(set, run);
+        if (gain > PART_LOAD) {
+            double hours = recipe.beating(first).si() / 3600;
+            note(
+                    "beater.part-load",
+                    of + "each load is " + Digits.percent(share) + " of a full one and is beaten the faster: "
+                            + Digits.three(hours) + " h do what " + Digits.three(hours * gain)
+                            + " h do in a full beater. If the recipe means a full one, beat "
+                            + Digits.three(hours / gain) + " h.",
+                    "batch",
+                    recipe.name(),
+                    "share",
+                    share,
+                    "hours",
+                    hours / gain);
+        }
+        if (share < limit("beater.load-range-low")) {
+            note(
+                    "beater.small-load",
+                    of + "each load is " + Digits.percent(share)
+                            + " of a full one. A smaller load is beaten the faster, which is counted"
+                            + " down to " + Digits.percent(limit("beater.load-range-low"))
+                            + " and not known below. Read the drainability.",
+                    "batch",
+                    recipe.name(),
+                    "share",
+                    share);
+        }
+    }
+
     private void batch(int b) {
         PreparingStock batch = engine.stock(b);
         Recipe recipe = plan.batches().get(b).recipe();
@@ -229,36 +265,10 @@ final class PlanNotices {
                             asked::si,
                             Scope.at(studio.beater().get().name()))
                     .ifPresent(one -> add(one.about("batch", name)));
-            double share = settings.stock(b).loadOvenDry() / batch.fullLoad();
-            double gain = batch.gain(settings.stock(b));
-            if (gain > PART_LOAD) {
-                double hours = recipe.beating().si() / 3600;
-                note(
-                        "beater.part-load",
-                        of + "each load is " + Digits.percent(share) + " of a full one and is beaten the faster: "
-                                + Digits.three(hours) + " h do what " + Digits.three(hours * gain)
-                                + " h do in a full beater. If the recipe means a full one, beat "
-                                + Digits.three(hours / gain) + " h.",
-                        "batch",
-                        name,
-                        "share",
-                        share,
-                        "hours",
-                        hours / gain);
+            for (int run = 0; run < settings.stock(b).runs().size(); run++) {
+                partLoad(b, run, recipe);
             }
-            if (share < limit("beater.load-range-low")) {
-                note(
-                        "beater.small-load",
-                        of + "each load is " + Digits.percent(share)
-                                + " of a full one. A smaller load is beaten the faster, which is counted"
-                                + " down to " + Digits.percent(limit("beater.load-range-low"))
-                                + " and not known below. Read the drainability.",
-                        "batch",
-                        name,
-                        "share",
-                        share);
-            }
-        } else if (recipe.beating().si() > 0) {
+        } else if (recipe.isBeaten()) {
             note(
                     "beater.none",
                     of + "without a beater the plan takes the stuff as beaten elsewhere the way the recipe says.",

@@ -3,6 +3,7 @@ package org.papermath.plan;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.papermath.engine.BeaterRun;
 import org.papermath.engine.PreparingStock;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Amount;
@@ -27,7 +28,11 @@ public final class StockPlan {
     static StockPlan of(PlainNumbers in, int b) {
         PreparingStock stage = in.engine().stock(b);
         PreparingStock.Setting set = in.settings().stock(b);
-        double dilution = set.stock() / set.loads() - set.loadOvenDry() / stage.beaterConsistency();
+        double beaten = 0;
+        for (BeaterRun run : set.runs()) {
+            beaten += run.ovenDry() * run.loads() / set.additions();
+        }
+        double dilution = set.stock() / set.additions() - beaten / stage.beaterConsistency();
         return new StockPlan(new Values(
                 Kinds.MASS.ofSi(set.stock(), "kg"),
                 Kinds.VOLUME.ofSi(set.stock() / set.stockDensity(), "L"),
@@ -51,7 +56,8 @@ public final class StockPlan {
         return values.consistency;
     }
 
-    /** {@return water to thin each load with after beating, if the stock is kept thinner than it was beaten} */
+    /** {@return water to thin each load with after beating, or the whole of what was beaten apart, if the stock is kept
+     * thinner than it was beaten} */
     public Optional<Amount<Volume>> dilutionEach() {
         return values.dilutionEach;
     }

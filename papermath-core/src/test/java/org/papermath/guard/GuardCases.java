@@ -43,6 +43,7 @@ import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
+import org.papermath.pulp.TimedSheet;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
@@ -579,6 +580,29 @@ final class GuardCases {
                                 .piece(cards().build())
                                 .build(),
                         full().build()));
+        cases.put("timed-at-the-vat", () -> timed(24));
+        cases.put("timed-too-fast", () -> timed(0.1));
+        cases.put(
+                "beaten-apart",
+                () -> MakingPlan.of(
+                        Order.of("order")
+                                .recipe(Recipe.of(
+                                                "recipe",
+                                                Furnish.of(
+                                                        Share.percent(50),
+                                                        Fibres.COTTON_RAG,
+                                                        Share.percent(30),
+                                                        Fibres.ABACA,
+                                                        Share.percent(20),
+                                                        Fibres.FLAX_RAW))
+                                        .beating(hours(1.5))
+                                        .beating(Fibres.ABACA, hours(5))
+                                        .stockConsistency(Consistency.percent(1))
+                                        .additive(Additive.of("aid", Additive.Purpose.FORMATION_AID), Dose.percent(0.2))
+                                        .build())
+                                .piece(cards().build())
+                                .build(),
+                        full().build()));
         cases.put(
                 "thinner-than-fibres",
                 () -> MakingPlan.of(
@@ -603,6 +627,18 @@ final class GuardCases {
                                         .caliper(mm(0.2))
                                         .build()),
                         full().build()));
+    }
+
+    private static MakingPlan timed(double seconds) {
+        return MakingPlan.of(
+                Order.of("order")
+                        .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA))
+                                .timedSheet(TimedSheet.of(
+                                        Kinds.TIME.of(seconds, "s"), Grammage.gsm(90), Consistency.percent(0.5)))
+                                .build())
+                        .piece(cards().build())
+                        .build(),
+                full().build());
     }
 
     private static Piece.Builder cards() {

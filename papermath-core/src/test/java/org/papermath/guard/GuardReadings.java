@@ -142,14 +142,23 @@ final class GuardReadings {
             of(
                     "beating.load.oven-dry",
                     Work.BEATING,
-                    batch -> batch.beatingStage().map(BeatingPlan::ovenDryEach)),
-            of("beating.load.kind", Work.BEATING, batch -> batch.beatingStage().map(BeatingPlan::kindsEach)),
-            of("beating.load.water", Work.BEATING, batch -> batch.beatingStage().map(BeatingPlan::waterEach)),
+                    batch -> batch.beatingStage().map(one -> one.runs().get(0).ovenDryEach())),
+            of(
+                    "beating.load.kind",
+                    Work.BEATING,
+                    batch -> batch.beatingStage().map(one -> one.runs().get(0).kindsEach())),
+            of(
+                    "beating.load.water",
+                    Work.BEATING,
+                    batch -> batch.beatingStage().map(one -> one.runs().get(0).waterEach())),
             of(
                     "beating.consistency",
                     Work.BEATING,
                     batch -> batch.beatingStage().map(BeatingPlan::consistency)),
-            of("beating.time", Work.BEATING, batch -> batch.beatingStage().map(BeatingPlan::timeEach)),
+            of(
+                    "beating.time",
+                    Work.BEATING,
+                    batch -> batch.beatingStage().map(one -> one.runs().get(0).timeEach())),
             of("beating.drainability", Work.BEATING, BatchPlan::drainability),
             of("beating.water-retention", Work.BEATING, BatchPlan::waterRetention),
             of("beating.free-shrinkage", Work.BEATING, BatchPlan::freeShrinkage),

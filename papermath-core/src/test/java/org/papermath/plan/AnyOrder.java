@@ -8,6 +8,7 @@ import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.micrometres;
 import static org.papermath.quantity.Amounts.millilitres;
 import static org.papermath.quantity.Amounts.mm;
+import static org.papermath.quantity.Amounts.seconds;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -28,6 +29,7 @@ import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
+import org.papermath.pulp.TimedSheet;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
@@ -90,9 +92,18 @@ final class AnyOrder {
     }
 
     private Recipe recipe(String name) {
-        Recipe.Builder recipe = Recipe.of(name, furnish());
+        Furnish furnish = furnish();
+        Recipe.Builder recipe = Recipe.of(name, furnish);
         if (chance(5)) {
             recipe.drainability(SchopperRiegler.degrees(15 + random.nextInt(75)));
+        } else if (chance(6)) {
+            recipe.timedSheet(TimedSheet.of(
+                    seconds(5 + random.nextInt(120)),
+                    Grammage.gsm(20 + random.nextInt(200)),
+                    Consistency.percent(0.2 + random.nextInt(6) / 10.0)));
+        }
+        if (chance(4)) {
+            recipe.beating(furnish.fibres().get(0), hours(random.nextInt(9)));
         }
         recipe.beating(hours(Math.min(48, Math.max(0, Math.rint(10 * between(0.1, 9)) / 10 - 0.1))));
         if (chance(4)) {

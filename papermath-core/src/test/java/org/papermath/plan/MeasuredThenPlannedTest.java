@@ -194,7 +194,7 @@ class MeasuredThenPlannedTest {
         return new Measurement.Load(
                 Reading.of(litres(25), litres(0)),
                 Reading.of(hours(hours), minutes(0)),
-                Kinds.SHARE.ofSi(plan.settings().stock(0).loadOvenDry() / plan.fullLoad()));
+                Kinds.SHARE.ofSi(plan.settings().stock(0).runs().get(0).ovenDry() / plan.fullLoad()));
     }
 
     private static BatchRecord.Builder pressed(Furnish furnish, Planned plan) {

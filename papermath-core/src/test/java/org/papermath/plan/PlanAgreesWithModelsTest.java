@@ -289,7 +289,8 @@ class PlanAgreesWithModelsTest {
         String press = studio.press().map(Press::name).orElse("");
 
         // A smaller load passes the roll more often.
-        double load = settings.stock(0).loadOvenDry() / engine.stock(0).fullLoad();
+        double load =
+                settings.stock(0).runs().get(0).ovenDry() / engine.stock(0).fullLoad();
         Amount<Time> time = hours(hours / Math.max(0.5, Math.min(1, load)));
         BeatingState state = BeatingState.after(known, furnish, BEATER.name(), time);
         close(

@@ -109,8 +109,8 @@ class PlanRegressionTest {
         put(of + "soak water", batch.soak().water());
         batch.beatingStage().optional().ifPresent(beating -> {
             put(of + "loads", beating.loads());
-            put(of + "oven-dry fibre of a load", beating.ovenDryEach());
-            put(of + "water of a load", beating.waterEach());
+            put(of + "oven-dry fibre of a load", beating.runs().get(0).ovenDryEach());
+            put(of + "water of a load", beating.runs().get(0).waterEach());
         });
         for (AdditiveToWeigh additive : batch.additives()) {
             put(of + additive.additive().name() + " for a load", additive.productEach());

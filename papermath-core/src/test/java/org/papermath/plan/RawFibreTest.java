@@ -142,11 +142,11 @@ class RawFibreTest {
         assertThat(cooking.stuff().low().in("g")).isBetween(0.66 * raw, 0.69 * raw);
         assertThat(cooking.stuff().high().in("g")).isBetween(0.89 * raw, 0.93 * raw);
         double wetEach = pot.wet().in("g") / batch.beating().loads();
-        assertThat(batch.beating().kindsEach().get(1).in("g")).isCloseTo(wetEach, within(0.51));
+        assertThat(batch.beating().runs().get(0).kindsEach().get(1).in("g")).isCloseTo(wetEach, within(0.51));
         double brought =
                 batch.fibre().kinds().get(0).asBought().in("g") + pot.wet().in("g");
-        double load = batch.beating().ovenDryEach().in("g");
-        assertThat(batch.beating().waterEach().in("L"))
+        double load = batch.beating().runs().get(0).ovenDryEach().in("g");
+        assertThat(batch.beating().runs().get(0).waterEach().in("L"))
                 .isCloseTo(
                         (load / batch.beating().consistency().si()
                                         - brought / batch.beating().loads())

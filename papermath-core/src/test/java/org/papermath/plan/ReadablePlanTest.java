@@ -35,6 +35,7 @@ class ReadablePlanTest {
     /** What {@code of} may refuse an order for that its builders let through. */
     private static final Set<String> DECLARED = Set.of(
             "recipe.vat-thicker-than-stock",
+            "recipe.timed-sheet-too-fast",
             "piece.no-density",
             "vat.sheet-wetter-than-vat",
             "piece.too-thin",

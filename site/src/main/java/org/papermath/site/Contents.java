@@ -234,8 +234,12 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put("soak", batch.soak().water() + " for " + batch.soak().time());
         out.put(
                 "loads",
-                text(batch.beatingStage(), one -> one.loads() + " loads of " + one.ovenDryEach() + " oven-dry fibre"));
-        out.put("beating", text(batch.beatingStage(), one -> one.timeEach().toString()));
+                text(
+                        batch.beatingStage(),
+                        one -> one.loads() + " loads of " + one.runs().get(0).ovenDryEach() + " oven-dry fibre"));
+        out.put(
+                "beating",
+                text(batch.beatingStage(), one -> one.runs().get(0).timeEach().toString()));
         out.put(
                 "beater-consistency",
                 text(batch.beatingStage(), one -> one.consistency().toString()));

@@ -12,9 +12,11 @@ import static org.papermath.json.mapping.PlanFigures.stage;
 
 import java.util.List;
 import java.util.Map;
+import org.papermath.fibre.Fibre;
 import org.papermath.plan.AdditiveToWeigh;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
+import org.papermath.plan.BeaterLoads;
 import org.papermath.plan.BeatingPlan;
 import org.papermath.plan.CookingPlan;
 import org.papermath.plan.FibreToWeigh;
@@ -77,32 +79,42 @@ final class PlanBatchMembers {
             .has("stuff", band(Kinds.MASS), CookingPlan::stuff)
             .says("The oven-dry stuff that should come out of all pots.");
 
-    private static final Members<BeatingPlan> BEATING = Members.<BeatingPlan>of("The loads of the beater, all alike.")
-            .has("beater", TEXT, beating -> beating.beater().name())
-            .says("The name of the beater.", "the big beater")
-            .has("loads", COUNT, BeatingPlan::loads)
+    private static final Members<BeaterLoads> LOADS = Members.<BeaterLoads>of("Loads of the beater, all alike.")
+            .has(
+                    "fibres",
+                    several("fibres", TEXT),
+                    run -> run.fibres().stream().map(Fibre::name).toList())
+            .says("The fibres that are beaten together.", List.of("cotton rag", "raw flax"))
+            .has("loads", COUNT, BeaterLoads::loads)
             .says("How many.", 3)
-            .has("ovenDryEach", set(Kinds.MASS), BeatingPlan::ovenDryEach)
+            .has("ovenDryEach", set(Kinds.MASS), BeaterLoads::ovenDryEach)
             .says("Oven-dry fibre of each.", "518.7 g")
-            .has("kindsEach", several("masses", set(Kinds.MASS)), BeatingPlan::kindsEach)
+            .has("kindsEach", several("masses", set(Kinds.MASS)), BeaterLoads::kindsEach)
             .says(
-                    "What to weigh of each fibre for one load, as bought or cooked and squeezed out, in the order of the furnish.",
+                    "What to weigh of each fibre for one load, as bought or cooked and squeezed out, in the order of the"
+                            + " fibres.",
                     List.of("394 g", "175 g"))
-            .has("waterEach", set(Kinds.VOLUME), BeatingPlan::waterEach)
+            .has("waterEach", set(Kinds.VOLUME), BeaterLoads::waterEach)
             .says("Water for each, less what the fibre brings with it.", "36.6 L")
-            .has("consistency", set(Kinds.CONSISTENCY), BeatingPlan::consistency)
-            .says("Oven-dry fibre over all that is in the beater.", "1.4 %")
-            .has("timeEach", set(Kinds.TIME), BeatingPlan::timeEach)
+            .has("timeEach", set(Kinds.TIME), BeaterLoads::timeEach)
             .says("How long each is beaten.", "3 h");
 
+    private static final Members<BeatingPlan> BEATING = Members.<BeatingPlan>of("The work of the beater.")
+            .has("beater", TEXT, beating -> beating.beater().name())
+            .says("The name of the beater.", "the big beater")
+            .has("consistency", set(Kinds.CONSISTENCY), BeatingPlan::consistency)
+            .says("Oven-dry fibre over all that is in the beater.", "1.4 %")
+            .has("runs", list(LOADS), BeatingPlan::runs)
+            .says("The loads; several runs where fibres are beaten apart and mixed afterwards.");
+
     private static final Members<AdditiveToWeigh> ADDITIVE = Members.<AdditiveToWeigh>of(
-                    "Something given to each load.")
+                    "Something given to each load, or once to what was beaten apart and mixed.")
             .has("name", TEXT, one -> one.additive().name())
             .says("What it is called.", "ketene dimer size")
             .has("dose", set(Kinds.DOSE), AdditiveToWeigh::dose)
             .says("Active matter on oven-dry fibre.", "0.3 %")
             .has("productEach", set(Kinds.MASS), AdditiveToWeigh::productEach)
-            .says("Product to weigh for one load.", "13 g")
+            .says("Product to weigh each time.", "13 g")
             .has("productInAll", set(Kinds.MASS), AdditiveToWeigh::productInAll)
             .says("Product for all loads.", "39 g")
             .has("waitAfter", set(Kinds.TIME), AdditiveToWeigh::waitAfter)
@@ -116,7 +128,9 @@ final class PlanBatchMembers {
             .has("consistency", set(Kinds.CONSISTENCY), StockPlan::consistency)
             .says("Oven-dry fibre over all of it.", "1.4 %")
             .mayHave("dilutionEach", set(Kinds.VOLUME), StockPlan::dilutionEach)
-            .says("Water that thins each load after beating. Only if the stock is kept thinner.", "10 L")
+            .says(
+                    "Water that thins each load, or the mixed stock, after beating. Only if the stock is kept thinner.",
+                    "10 L")
             .has("realConsistency", band(Kinds.CONSISTENCY), StockPlan::realConsistency)
             .says("What the consistency may really be, since the moisture of the fibre is not sure.");
 

@@ -17,10 +17,12 @@ import org.papermath.json.kit.ValueWriter;
 import org.papermath.order.Recipe;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
+import org.papermath.pulp.TimedSheet;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
@@ -32,6 +34,8 @@ public final class RecipeMapping {
     private static final List<Additive.Purpose> PURPOSES = List.of(Additive.Purpose.values());
 
     private record Part(Fibre fibre, Amount<Share> share, Optional<BoughtFibre.Form> form) {}
+
+    private record Apart(Fibre fibre, Amount<Time> time) {}
 
     private record Bath(Alkali alkali, Amount<Dose> dose) {}
 
@@ -49,6 +53,9 @@ public final class RecipeMapping {
         ReadResult<String> name = names.add(said);
         ReadResult<Furnish> furnish = furnish(in.required("furnish"));
         ReadResult<Amount<Time>> beating = CommonMembers.within(in.optional("beating"), Limits.BEATING, "beating time");
+        ReadResult<List<Apart>> apart =
+                in.optional("beatenApart").list(0, MOST_FIBRES, one -> one.object(RecipeMapping::apart));
+        ReadResult<TimedSheet> timed = in.optional("timedSheet").object(RecipeMapping::timedSheet);
         ReadResult<Amount<SchopperRiegler>> drainability =
                 CommonMembers.within(in.optional("drainability"), Limits.DRAINABILITY, "drainability");
         ReadResult<Bath> cooking = in.optional("cooking").object(RecipeMapping::bath);
@@ -64,7 +71,9 @@ public final class RecipeMapping {
         return in.make(() -> {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
             beating.ifGiven(recipe::beating);
+            apart.orElse(List.of()).forEach(one -> recipe.beating(one.fibre(), one.time()));
             drainability.ifGiven(recipe::drainability);
+            timed.ifGiven(recipe::timedSheet);
             cooking.ifGiven(bath -> recipe.cooking(bath.alkali(), bath.dose()));
             additives.orElse(List.of()).forEach(dose -> recipe.additive(dose.additive(), dose.dose()));
             beater.ifGiven(recipe::beaterConsistency);
@@ -81,6 +90,17 @@ public final class RecipeMapping {
         if (recipe.beating().si() != 0) {
             out.member("beating").quantity(recipe.beating());
         }
+        if (!recipe.beatingApart().isEmpty()) {
+            out.member("beatenApart")
+                    .list(
+                            CommonMembers.atMost(
+                                    MOST_FIBRES, recipe.beatingApart().entrySet(), "fibres beaten apart"),
+                            (item, one) -> item.object(members -> {
+                                FibreMapping.write(members.member("fibre"), one.getKey());
+                                members.member("time").quantity(one.getValue());
+                            }));
+        }
+        recipe.timedSheet().ifPresent(sheet -> out.member("timedSheet").object(members -> timedSheet(members, sheet)));
         recipe.drainability().ifPresent(number -> out.member("drainability").quantity(number));
         if (recipe.alkali().isPresent() && recipe.alkaliDose().isPresent()) {
             out.member("cooking").object(members -> {
@@ -156,6 +176,27 @@ public final class RecipeMapping {
                     "shares",
                     String.valueOf(e.arguments().get("shares")));
         }
+    }
+
+    private static ReadResult<Apart> apart(ObjectReader in) {
+        ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
+        ReadResult<Amount<Time>> time = CommonMembers.within(in.required("time"), Limits.BEATING, "beating time");
+        return in.make(() -> new Apart(fibre.get(), time.get()));
+    }
+
+    private static ReadResult<TimedSheet> timedSheet(ObjectReader in) {
+        ReadResult<Amount<Time>> time = CommonMembers.aboveZero(in.required("time"), Kinds.TIME, "drain time");
+        ReadResult<Amount<Grammage>> fibre =
+                CommonMembers.within(in.required("fibre"), Limits.PIECE_GRAMMAGE, "oven-dry fibre of the sheet");
+        ReadResult<Amount<Consistency>> vat =
+                CommonMembers.within(in.required("consistency"), Limits.VAT_CONSISTENCY, "vat consistency");
+        return in.make(() -> TimedSheet.of(time.get(), fibre.get(), vat.get()));
+    }
+
+    private static void timedSheet(ObjectWriter out, TimedSheet sheet) {
+        out.member("time").quantity(sheet.time());
+        out.member("fibre").quantity(sheet.fibre());
+        out.member("consistency").quantity(sheet.consistency());
     }
 
     private static ReadResult<Bath> bath(ObjectReader in) {

@@ -301,6 +301,46 @@ public final class DocumentSchemas {
                         OmittedMembers.is("0 h", "not at all"),
                         "3 h")
                 .optional(
+                        "beatenApart",
+                        SchemaWords.list(
+                                0,
+                                100,
+                                SchemaObject.object()
+                                        .meaning("One fibre that is beaten by itself.")
+                                        .required("fibre", SchemaWords.ref("fibre"), "A fibre of the furnish.", "abaca")
+                                        .required(
+                                                "time",
+                                                SchemaWords.quantity(Kinds.TIME),
+                                                "How long each load of it is beaten, " + Limits.BEATING + ".",
+                                                "5 h")),
+                        "Fibres that are beaten in loads of their own and mixed with the rest afterwards; the additives"
+                                + " then go once into the mixed stock. No fibre twice.",
+                        OmittedMembers.is(List.of(), "all are beaten together"))
+                .optional(
+                        "timedSheet",
+                        SchemaObject.object()
+                                .meaning("A sheet timed with a stopwatch at the vat of the studio.")
+                                .required(
+                                        "time",
+                                        SchemaWords.quantity(Kinds.TIME),
+                                        "From lifting the mould until the sheen has gone, 0.1 s to 1 h.",
+                                        "24 s")
+                                .required(
+                                        "fibre",
+                                        SchemaWords.quantity(Kinds.GRAMMAGE),
+                                        "The oven-dry fibre of the sheet on the area of the wire, "
+                                                + Limits.PIECE_GRAMMAGE + ".",
+                                        "95 g/m2")
+                                .required(
+                                        "consistency",
+                                        SchemaWords.quantity(Kinds.CONSISTENCY),
+                                        "The consistency of the vat it was lifted from, " + Limits.VAT_CONSISTENCY
+                                                + ".",
+                                        "0.5 %"),
+                        "A sheet of the beaten stuff that was timed, before colour, filler or formation aid went in; in"
+                                + " place of a drainability.",
+                        OmittedMembers.then("the state follows from the beating or the drainability"))
+                .optional(
                         "drainability",
                         SchemaWords.quantity(Kinds.SCHOPPER_RIEGLER),
                         "What the tester read after that beating, " + Limits.DRAINABILITY + ", where it was measured.",
