@@ -39,7 +39,7 @@ public record RollLowering(List<Step> steps) {
                 throw Refused.of(
                         "beater.roll-turns",
                         "turns of the roll: " + turns
-                                + " given; from -100 to 100 is wanted, counted from the first setting.",
+                                + " given; must be from -100 to 100, counted from the first setting.",
                         "given",
                         String.valueOf(turns),
                         "least",
@@ -72,7 +72,7 @@ public record RollLowering(List<Step> steps) {
         Objects.requireNonNull(steps, "steps");
         steps = List.copyOf(steps);
         if (steps.isEmpty()) {
-            throw Refused.of("beater.roll-empty", "settings of the roll: none given; one or more is wanted.");
+            throw Refused.of("beater.roll-empty", "settings of the roll: none given; at least one is needed.");
         }
         for (int i = 1; i < steps.size(); i++) {
             if (steps.get(i).time().si() <= steps.get(i - 1).time().si()) {
@@ -115,8 +115,7 @@ public record RollLowering(List<Step> steps) {
         if (count > 1000) {
             throw Refused.of(
                     "beater.roll-steps",
-                    "steps of the roll: " + count
-                            + " come out; at most 1000 is wanted. Check the unit of the two times.",
+                    "steps of the roll: " + count + " come out; must be at most 1000. Check the unit of the two times.",
                     "given",
                     count,
                     "most",
