@@ -186,7 +186,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         notices.add(
                 Notice.note(
                         "size.uncalibrated",
-                        "From one trial in a mill beater, its bath not said; weigh a sheet before the bath and out of the press."));
+                        "From one trial in a mill beater, bath not stated; weigh a sheet before the bath and out of the press."));
         return new FoundBeaten(
                 of(
                         Kinds.SHARE.ofSi(strength, "%"),
@@ -342,7 +342,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         if (sheets < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "sheets to size: " + sheets + " given; 1 or more is wanted.",
+                    "sheets to size: " + sheets + " given; must be 1 or more.",
                     "given",
                     sheets,
                     "least",
@@ -389,7 +389,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         if (good < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "good sheets: " + good + " given; 1 or more is wanted.",
+                    "good sheets: " + good + " given; must be 1 or more.",
                     "given",
                     good,
                     "least",

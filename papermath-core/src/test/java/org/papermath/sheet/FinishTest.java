@@ -422,7 +422,7 @@ class FinishTest {
         assertThat(lines.get(0).status()).isEqualTo(Permanence.Status.COMPUTED_MET);
         assertThat(lines.get(0))
                 .hasToString("alkaline reserve: 20 g of calcium carbonate in a kilogram of oven-dry sheet or"
-                        + " more; computed 20 g/kg from what is said to be retained");
+                        + " more; computed 20 g/kg from the carbonate stated to be retained");
         assertThat(lines)
                 .extracting(Permanence.Requirement::status)
                 .containsExactly(
