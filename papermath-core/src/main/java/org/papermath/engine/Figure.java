@@ -12,7 +12,7 @@ public sealed interface Figure permits BatchFigure, PieceFigure {
     @Nullable
     Kind<?> kind();
 
-    /** The code of the unit it is told in. */
+    /** The code of the unit it is stated in. */
     String unit();
 
     /** The scale on which the shifts of its band add up. */
@@ -21,6 +21,6 @@ public sealed interface Figure permits BatchFigure, PieceFigure {
     /** The end of the scale, where that is a share of something. */
     double most();
 
-    /** Whether a plan goes on where it cannot be told. */
+    /** Whether a plan goes on where it cannot be calculated. */
     boolean mayBeUnknown();
 }

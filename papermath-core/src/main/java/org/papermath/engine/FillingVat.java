@@ -13,7 +13,7 @@ import org.papermath.text.Digits;
  * which sheet, and what every sheet gets.
  */
 public final class FillingVat {
-    /** The steps in which a lift is told where they are fine enough, kg. */
+    /** The steps in which a lift is given where they are fine enough, kg. */
     private static final double LIFT_STEP = 0.01;
 
     /** A step is fine enough up to this share of what is measured with it. */
@@ -228,7 +228,7 @@ public final class FillingVat {
                 law);
     }
 
-    /** A lift is told in round figures where they are fine enough, else as finely as the scale can weigh it. */
+    /** A lift is given in round figures where they are fine enough, else as finely as the scale can weigh it. */
     private double liftStep(double wanted) {
         return LIFT_STEP <= FINE * wanted ? Math.max(LIFT_STEP, workshop.scale) : workshop.scale;
     }
@@ -291,7 +291,7 @@ public final class FillingVat {
 
     private static final Step NO_STEP = new Step(0, false, 0, 0);
 
-    /** Says about how much water brings the level to the mark; the mark itself is the setting. */
+    /** States about how much water brings the level to the mark; the mark itself is the setting. */
     private Charge level(double given, double water) {
         double step = Math.max(workshop.jug, WATER_STEP) * workshop.waterDensity;
         return new Charge(
