@@ -54,10 +54,10 @@ public final class FaultCodes {
     /** A note, not a fault: a member is written under an earlier name. */
     public static final String RENAMED = "member.renamed";
 
-    /** None or several of members of which exactly one is wanted. */
+    /** None or several of members of which exactly one is required. */
     public static final String ONE_OF = "member.one-of";
 
-    /** A value of the wrong sort, such as a text where a list is wanted. */
+    /** A value of the wrong sort, such as a text where a list is expected. */
     public static final String TYPE = "value.type";
 
     /** A text with nothing in it. */
@@ -135,7 +135,7 @@ public final class FaultCodes {
             REFERENCE_MISSING,
             REFERENCE_UNREADABLE,
             REFERENCE_DEPTH,
-            // names that are said elsewhere, or stand in a table of the library
+            // names that are given elsewhere, or stand in a table of the library
             "order.no-recipe",
             "order.no-piece",
             "order.too-many-pieces",

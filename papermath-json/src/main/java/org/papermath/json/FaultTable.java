@@ -15,7 +15,7 @@ final class FaultTable {
     /** What a document can lead to, alike ones together. */
     static final List<Code> FAULTS = faults();
 
-    /** What is said by this module only. */
+    /** What only this module reports. */
     static final List<Code> OF_MODULE = ofModule();
 
     static final Map<String, String> MEANINGS = meanings();
@@ -100,11 +100,11 @@ final class FaultTable {
         fault(all, FaultCodes.UNKNOWN, "A member is one nobody knows; those of other programs begin with x-.");
         fault(all, FaultCodes.DUPLICATE, "A member stands twice in one object.", "firstLine", "firstColumn");
         fault(all, FaultCodes.RENAMED, "A note, not a fault: a member stands under an earlier name.");
-        fault(all, FaultCodes.ONE_OF, "None or several of members stand there of which exactly one is wanted.");
+        fault(all, FaultCodes.ONE_OF, "None or several are given of members of which exactly one is required.");
     }
 
     private static void values(List<Code> all) {
-        fault(all, FaultCodes.TYPE, "A value is of the wrong sort, such as a text where a list is wanted.");
+        fault(all, FaultCodes.TYPE, "A value is of the wrong sort, such as a text where a list is expected.");
         both(all, FaultCodes.BLANK, "A text has nothing in it.", List.of(), "given");
         ofLibrary(all, FaultCodes.CHARACTER, FaultCodes.LONG_TEXT);
         both(all, FaultCodes.NUMBER, "A number is too large, too small or too long to be held.", List.of(), "found");
@@ -151,7 +151,7 @@ final class FaultTable {
     }
 
     private static void names(List<Code> all) {
-        fault(all, FaultCodes.NAME, "A name is not said anywhere else in the document.");
+        fault(all, FaultCodes.NAME, "A name is not given anywhere else in the document.");
         ofLibrary(
                 all,
                 "builder.twice",

@@ -25,7 +25,7 @@ import org.papermath.plan.BatchPlan.Soak;
 import org.papermath.plan.BatchPlan.Stock;
 import org.papermath.quantity.Kinds;
 
-/** What a plan says of a batch. */
+/** What a plan states of a batch. */
 final class PlanBatchMembers {
     private static final Members<FibreLine> FIBRE_LINE = Members.<FibreLine>of("One fibre to weigh.")
             .has("fibre", FIBRE, FibreLine::fibre)
