@@ -111,7 +111,7 @@ public final class Cook {
     }
 
     /**
-     * Looks the usual dose of an alkali up: on rag it is one for all, of caustic soda it hangs on the fibre.
+     * Looks the usual dose of an alkali up: on rag it is one for all, of caustic soda it depends on the fibre.
      *
      * @param fibre what is cooked
      * @param form the form it is bought in

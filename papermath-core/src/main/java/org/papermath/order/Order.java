@@ -13,7 +13,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
 /**
- * What a customer wants: pieces, from recipes, by a date. Immutable.
+ * What a customer orders: pieces, from recipes, by a date. Immutable.
  *
  * <pre>{@code
  * Order cards = Order.of("spring cards")

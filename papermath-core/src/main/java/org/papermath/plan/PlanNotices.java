@@ -657,7 +657,7 @@ final class PlanNotices {
                 unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("dryer.none"));
         warn(
                 "schedule.no-drying",
-                "schedule: nobody knows how long " + listed(names)
+                "schedule: it is not known how long " + listed(names)
                         + (names.size() == 1 ? " dries" : " dry") + ", so the work takes " + schedule.inDays()
                         + "; what comes before drying has no date. "
                         + (dryer ? "Give the studio its dryer" : "Bring in drier air, or warm it")

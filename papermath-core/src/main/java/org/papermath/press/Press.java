@@ -329,7 +329,7 @@ public final class Press {
     }
 
     /**
-     * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post wants the same pressure, so a
+     * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post needs the same pressure, so a
      * smaller force.
      *
      * @param assumptions where the share of the weakest part, of this press, and the limits of pressure are looked up

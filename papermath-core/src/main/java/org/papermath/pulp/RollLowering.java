@@ -14,7 +14,7 @@ import org.papermath.quantity.Refused;
  * the handwheel below where it started. Immutable.
  *
  * <p>It is a record of practice to beat the next load alike, not a model: no answer of the library follows from it, since
- * what a turn does to the stock hangs on the machine and on how sharp its bars are.
+ * what a turn does to the stock depends on the machine and on how sharp its bars are.
  *
  * @param steps the settings in order of time
  */

@@ -238,7 +238,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Checks a quantity at a door that wants more than nothing, and returns its value in coherent SI.
+     * Checks a quantity that must be above zero, and returns its value in coherent SI.
      *
      * @param quantity an amount of this kind, or any other quantity of its dimension
      * @param what the name of the input, for the message
@@ -250,7 +250,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Checks a quantity at a door that wants more than nothing, and returns it as an amount of this kind.
+     * Checks a quantity that must be above zero, and returns it as an amount of this kind.
      *
      * @param quantity an amount of this kind, or any other quantity of its dimension
      * @param what the name of the input, for the message

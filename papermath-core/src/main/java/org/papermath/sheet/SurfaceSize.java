@@ -437,7 +437,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                     "size.bath-weak",
                     "The sheet would have to take up " + pickUp + " of its mass of this bath; about "
                             + Kinds.NUMBER.ofSi(most, "%") + " is the most. For " + onPaper()
-                            + " on paper the bath wants "
+                            + " on paper the bath needs "
                             + Kinds.SHARE.ofSi(Math.min(1, there / most), "%") + " of dry size or more.",
                     "pickUp",
                     pickUp.toString(),

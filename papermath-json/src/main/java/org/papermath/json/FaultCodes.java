@@ -45,7 +45,7 @@ public final class FaultCodes {
     /** A member that must be there is not. */
     public static final String MISSING = "member.missing";
 
-    /** A member nobody knows. */
+    /** A member that is not known. */
     public static final String UNKNOWN = "member.unknown";
 
     /** A member written twice in one object. */

@@ -89,7 +89,7 @@ final class FaultTable {
         fault(all, FaultCodes.SIZE, "The document is larger than is read.");
         fault(all, FaultCodes.DEPTH, "Objects and lists stand deeper in one another than is read.");
         fault(all, FaultCodes.LIMIT, "A text or a name in the document is longer than is read.");
-        fault(all, FaultCodes.MORE, "There are more faults than are reported; mend these and read it again.", "shown");
+        fault(all, FaultCodes.MORE, "There are more faults than are reported; fix these and read it again.", "shown");
         fault(all, FaultCodes.FORMAT, "The head names another sort of document.");
         fault(all, FaultCodes.VERSION, "The version in the head cannot be read.");
         fault(all, FaultCodes.VERSION_OTHER, "The document was written for a newer or another version of the format.");
@@ -97,7 +97,7 @@ final class FaultTable {
 
     private static void members(List<Code> all) {
         fault(all, FaultCodes.MISSING, "A member that must be there is not.");
-        fault(all, FaultCodes.UNKNOWN, "A member is one nobody knows; those of other programs begin with x-.");
+        fault(all, FaultCodes.UNKNOWN, "A member is not known; those of other programs begin with x-.");
         fault(all, FaultCodes.DUPLICATE, "A member stands twice in one object.", "firstLine", "firstColumn");
         fault(all, FaultCodes.RENAMED, "A note, not a fault: a member stands under an earlier name.");
         fault(all, FaultCodes.ONE_OF, "None or several are given of members of which exactly one is required.");
