@@ -42,8 +42,8 @@ class InputsCheckThemselvesTest {
                                 Kinds.VOLUME.of(0, "L")),
                         "volume of the solution: 0 L given"),
                 given(() -> new DryingModel.Ready(0, hours(1)), "sheets of the post: 0 given"),
-                given(() -> new Estimate.Driver(any(), 1.5), "in a band: 1.5 given; from 0 to 1 is wanted"),
-                given(() -> new Estimate.Driver(any(), Double.NaN), "in a band: NaN given; from 0 to 1 is wanted"));
+                given(() -> new Estimate.Driver(any(), 1.5), "in a band: 1.5 given; must be from 0 to 1"),
+                given(() -> new Estimate.Driver(any(), Double.NaN), "in a band: NaN given; must be from 0 to 1"));
     }
 
     private static Assumption any() {

@@ -122,7 +122,7 @@ public final class PlanAnOrder {
                 if (i + 1 == args.size()
                         || args.get(i + 1).isBlank()
                         || args.get(i + 1).startsWith("-")) {
-                    err.println("--out: the name of a file is wanted behind it, such as --out plan.json.");
+                    err.println("--out: the name of a file must follow, such as --out plan.json.");
                     return null;
                 }
                 if (!saveIn.isEmpty()) {

@@ -68,7 +68,7 @@ import org.papermath.vat.VatReading;
  */
 class NullArgumentsTest {
     /** A kind names what it checks with the words of its refusals. */
-    private static final Pattern QUANTITY = Pattern.compile(".+: null given; .+ is wanted here\\.");
+    private static final Pattern QUANTITY = Pattern.compile(".+: null given; .+ is expected here\\.");
 
     /** Records that people make themselves; the others are results. */
     private static final Set<Class<?>> INPUT = Set.of(

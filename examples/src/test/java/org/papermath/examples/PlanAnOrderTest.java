@@ -173,8 +173,8 @@ class PlanAnOrderTest {
         String[][] cases = {
             {"--what: there is no such option.", "--what"},
             {"-json: there is no such option.", "-json"},
-            {"--out: the name of a file is wanted", "--out"},
-            {"--out: the name of a file is wanted", "--out", "--json"},
+            {"--out: the name of a file must follow", "--out"},
+            {"--out: the name of a file must follow", "--out", "--json"},
             {"--out is set twice", "--out", "a", "--out", "b"},
             {"The path of the order is empty", ""},
             {"Two orders are given, my and order.json", "my", "order.json"}

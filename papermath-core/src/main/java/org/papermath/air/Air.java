@@ -202,7 +202,7 @@ public final class Air {
     }
 
     /**
-     * Returns the volume of this air that holds a mass of dry air, which is what ventilation is reckoned by.
+     * Returns the volume of this air that holds a mass of dry air, which is what ventilation is based on.
      *
      * @param dryAir the dry air in it
      * @return the volume of air and vapour together
@@ -215,7 +215,7 @@ public final class Air {
     }
 
     /**
-     * Tells whether the air holds all the water it can.
+     * Returns whether the air holds all the water it can.
      *
      * @return whether the relative humidity is 100 %
      */
@@ -239,7 +239,7 @@ public final class Air {
     }
 
     /**
-     * Tells whether water condenses on a surface in this air.
+     * Returns whether water condenses on a surface in this air.
      *
      * @param surface the temperature of the surface, 0 to 100 °C
      * @return whether the surface is below the dew point

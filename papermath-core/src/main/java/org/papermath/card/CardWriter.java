@@ -617,10 +617,10 @@ final class CardWriter {
         List<Sensitivity> first = plan.sensitivity();
         if (!first.isEmpty()) {
             head(Label.MEASURE);
-            List<String> said = new ArrayList<>();
+            List<String> named = new ArrayList<>();
             for (Sensitivity one : first) {
-                if (said.size() < 3 && !said.contains(one.measurement())) {
-                    said.add(one.measurement());
+                if (named.size() < 3 && !named.contains(one.measurement())) {
+                    named.add(one.measurement());
                     wrap(
                             "- ",
                             one.measurement() + ": " + Math.round(100 * one.share()) + " % of the band of the "
@@ -640,7 +640,7 @@ final class CardWriter {
         }
     }
 
-    /** The section a step is told in; that of the vat is also that of pouring. */
+    /** The section a step is printed in; that of the vat is also that of pouring. */
     private static Label section(WorkStep step) {
         return switch (step) {
             case WEIGH, SOAK, COOK -> Label.WEIGH;

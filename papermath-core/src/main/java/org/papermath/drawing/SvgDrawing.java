@@ -23,9 +23,9 @@ import org.papermath.text.Xml;
 /**
  * A drawing at true scale as SVG text: print it at 100 % and cut along it. Immutable.
  *
- * <p>One unit of the picture is one millimetre on paper. Places are told from the lower left corner of what is drawn,
- * across and along, as everywhere; the page is as large as needed. The whole width and height stand below and on the
- * left, the distances between folds, cuts or strips above and on the right, in millimetres. A bar of 100 mm stands
+ * <p>One unit of the picture is one millimetre on paper. Places are measured from the lower left corner of what is
+ * drawn, across and along, as everywhere; the page is as large as needed. The whole width and height stand below and on
+ * the left, the distances between folds, cuts or strips above and on the right, in millimetres. A bar of 100 mm stands
  * below, to lay a ruler on the print.
  */
 public final class SvgDrawing {

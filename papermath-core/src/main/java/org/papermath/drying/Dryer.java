@@ -209,7 +209,7 @@ public sealed interface Dryer {
     private static String named(String name) {
         String called = Name.checkKey(name, "dryer");
         if (called.isEmpty()) {
-            throw Refused.of("equipment.unnamed", "dryer: a name is wanted; calibrated values are kept under it.");
+            throw Refused.of("equipment.unnamed", "dryer: the name is empty; calibrated values are stored under it.");
         }
         return called;
     }

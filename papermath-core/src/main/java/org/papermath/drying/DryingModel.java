@@ -177,7 +177,7 @@ public final class DryingModel {
             if (sheets < 1) {
                 throw Refused.of(
                         "count.below-one",
-                        "sheets to dry: " + sheets + " given; 1 or more is wanted.",
+                        "sheets to dry: " + sheets + " given; must be 1 or more.",
                         "given",
                         sheets,
                         "least",
@@ -227,7 +227,7 @@ public final class DryingModel {
         }
 
         /**
-         * Tells whether it never gets dry; {@link #notices()} says why.
+         * Returns whether it never gets dry; {@link #notices()} says why.
          *
          * @return whether there is no time
          */
@@ -498,7 +498,7 @@ public final class DryingModel {
         if (sheetsInSpur < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "sheets in a spur: " + sheetsInSpur + " given; 1 or more is wanted.",
+                    "sheets in a spur: " + sheetsInSpur + " given; must be 1 or more.",
                     "given",
                     sheetsInSpur,
                     "least",
@@ -697,7 +697,7 @@ public final class DryingModel {
     }
 
     /**
-     * Tells from two weighings whether a sheet or stack is dry.
+     * Returns from two weighings whether a sheet or stack is dry.
      *
      * @param first the first mass, above zero
      * @param second the second mass, at most the first
@@ -710,7 +710,7 @@ public final class DryingModel {
     }
 
     /**
-     * Tells from two weighings whether a sheet or stack is dry, and how long the water left takes at least.
+     * Returns from two weighings whether a sheet or stack is dry, and how long the water left takes at least.
      *
      * @param first the first mass, above zero
      * @param second the second mass, at most the first
@@ -760,7 +760,7 @@ public final class DryingModel {
                 throw Refused.of(
                         "count.below-one",
                         "stack: " + sheets + " sheets, " + inLayer + " in a layer, " + blottersEachSide
-                                + " blotters each side given; 1, 1 and 0 or more are wanted.",
+                                + " blotters each side given; must be at least 1, 1 and 0.",
                         "given",
                         sheets < 1 ? sheets : inLayer < 1 ? inLayer : blottersEachSide,
                         "least",
@@ -790,7 +790,7 @@ public final class DryingModel {
         if (flat < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "flat sheets: " + flat + " given; 1 or more is wanted.",
+                    "flat sheets: " + flat + " given; must be 1 or more.",
                     "given",
                     flat,
                     "least",
@@ -814,7 +814,7 @@ public final class DryingModel {
         if (sheets < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "sheets to dry: " + sheets + " given; 1 or more is wanted.",
+                    "sheets to dry: " + sheets + " given; must be 1 or more.",
                     "given",
                     sheets,
                     "least",
@@ -846,7 +846,7 @@ public final class DryingModel {
             if (sheets < 1) {
                 throw Refused.of(
                         "count.below-one",
-                        "sheets of the post: " + sheets + " given; 1 or more is wanted.",
+                        "sheets of the post: " + sheets + " given; must be 1 or more.",
                         "given",
                         sheets,
                         "least",
@@ -939,7 +939,7 @@ public final class DryingModel {
         double flow = assumptions.si("drying.delivered-share", scope)
                 * dryer.freeAirFlow().si();
         Assumption old = assumptions.get("drying.fan-efficiency", scope);
-        double foretold = from(assumptions, scope)
+        double forecast = from(assumptions, scope)
                 .evaporation(
                         flow,
                         air.temperature().si() - ZERO_CELSIUS,
@@ -947,17 +947,17 @@ public final class DryingModel {
                         air.pressure().si());
         double rate =
                 Kinds.MASS.siAboveZero(lost.value(), "mass lost") / Kinds.TIME.siAboveZero(over, "time of the drying");
-        double likely = old.likelySi() * rate / foretold;
+        double likely = old.likelySi() * rate / forecast;
         if (!(likely < 1)) {
             throw Refused.of(
                     "drying.calibration",
                     "drying: " + lost.value() + " lost in " + over + "; the air delivered takes up at most "
-                            + Kinds.MASS_FLOW.ofSi(foretold / old.likelySi(), "kg/h")
+                            + Kinds.MASS_FLOW.ofSi(forecast / old.likelySi(), "kg/h")
                             + ". The fan delivers more than thought, or the readings are off.",
                     "given",
                     Kinds.MASS_FLOW.ofSi(rate, "kg/h").toString(),
                     "limit",
-                    Kinds.MASS_FLOW.ofSi(foretold / old.likelySi(), "kg/h").toString());
+                    Kinds.MASS_FLOW.ofSi(forecast / old.likelySi(), "kg/h").toString());
         }
         // What one weighing leaves: 20 %.
         double half = Math.hypot(1.645 * lost.error().si() / lost.value().si(), 0.2);
@@ -1096,7 +1096,7 @@ public final class DryingModel {
                     "calibration.no-longer-wet",
                     "stack: weighed again at " + Kinds.MOISTURE_RATIO.ofSi(end, "g/g") + " water on dry; below "
                             + Kinds.MOISTURE_RATIO.ofSi(critical, "g/g")
-                            + " sheets give up water ever more slowly, which tells less of the air. Weigh"
+                            + " sheets give up water ever more slowly, which says less about the air. Weigh"
                             + " sooner.",
                     "given",
                     end,

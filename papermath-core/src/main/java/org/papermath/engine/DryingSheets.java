@@ -56,7 +56,7 @@ public final class DryingSheets {
          * @param from moisture ratio to begin with
          * @param end moisture ratio to end with
          * @param equilibrium moisture ratio in the air of the room
-         * @param rate as told above
+         * @param rate as explained above
          */
         double time(
                 Setting set,

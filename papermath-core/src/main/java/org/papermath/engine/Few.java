@@ -15,7 +15,7 @@ final class Few {
             throw Refused.of(
                     "plan.too-many-sheets",
                     "sheets to pull up to piece " + piece + ": " + counted
-                            + " wanted; at most " + Limits.PULLED.most()
+                            + " needed; at most " + Limits.PULLED.most()
                             + " are possible. Check the counts, the spare share"
                             + " and the rejects the studio knows.",
                     "quantity",

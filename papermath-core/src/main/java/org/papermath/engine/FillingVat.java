@@ -26,7 +26,7 @@ public final class FillingVat {
     public static final PieceFigure LIGHTEST = FIGURES.piece("lightest sheet", Kinds.NUMBER, "%", Scale.FACTOR);
     public static final PieceFigure HEAVIEST = FIGURES.piece("heaviest sheet", Kinds.NUMBER, "%", Scale.FACTOR);
 
-    /** The steps in which a lift is told where they are fine enough, kg. */
+    /** The steps in which a lift is given where they are fine enough, kg. */
     private static final double LIFT_STEP = 0.01;
 
     /** A step is fine enough up to this share of what is measured with it. */
@@ -241,7 +241,7 @@ public final class FillingVat {
                 law);
     }
 
-    /** A lift is told in round figures where they are fine enough, else as finely as the scale can weigh it. */
+    /** A lift is given in round figures where they are fine enough, else as finely as the scale can weigh it. */
     private double liftStep(double wanted) {
         return LIFT_STEP <= FINE * wanted ? Math.max(LIFT_STEP, workshop.scale) : workshop.scale;
     }
@@ -304,7 +304,7 @@ public final class FillingVat {
 
     private static final Step NO_STEP = new Step(0, false, 0, 0);
 
-    /** Says about how much water brings the level to the mark; the mark itself is the setting. */
+    /** States about how much water brings the level to the mark; the mark itself is the setting. */
     private Charge level(double given, double water) {
         double step = Math.max(workshop.jug, WATER_STEP) * workshop.waterDensity;
         return new Charge(

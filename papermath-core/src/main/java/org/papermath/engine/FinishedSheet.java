@@ -55,7 +55,7 @@ public final class FinishedSheet {
         return leastCaliper;
     }
 
-    /** The density an envelope is laid out with where nobody knows it. */
+    /** The density an envelope is laid out with where it is not known. */
     public Slot standIn() {
         return standIn;
     }
@@ -97,7 +97,7 @@ public final class FinishedSheet {
         return measuredMoisture == null ? endRatio : Moisture.ratioOfWetBasis(v.of(measuredMoisture));
     }
 
-    /** Density, kg/m³; not a number where nobody knows it. */
+    /** Density, kg/m³; not a number where it is not known. */
     double density(PreparingStock.State state, double fillerShare, double pressure, Values v) {
         if (measuredDensity != null) {
             return v.of(measuredDensity);

@@ -285,7 +285,7 @@ public final class FormingSheets {
         return WetWeb.thickness(formed, couchedRatio, v.of(wall), workshop.waterDensity);
     }
 
-    /** Time to drain, s; not a number where the stuff is too slow to tell. */
+    /** Time to drain, s; not a number where the pulp is too slow to calculate. */
     double drainTime(
             boolean dipped, PreparingStock.State state, PreparingStock.Kept kept, double fibreGrammage, Values v) {
         double sr = state.drainability();

@@ -97,7 +97,7 @@ public final class PieceWork {
         return studio.dryers().isEmpty() ? null : studio.dryers().get(0);
     }
 
-    /** What a sheet of a wanted thickness is to weigh cannot be said without its density. */
+    /** What a sheet of a wanted thickness is to weigh cannot be calculated without its density. */
     private void requireDensity() {
         Optional<? extends Amount<?>> ordered = piece.caliper();
         if (ordered.isPresent() && !finished.hasMeasuredDensity() && !stock.hasDensity()) {

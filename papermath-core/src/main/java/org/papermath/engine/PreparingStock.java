@@ -235,14 +235,14 @@ public final class PreparingStock {
             return new Unclear(
                     "cook.no-yield",
                     "recipe " + recipe.name() + ": " + fibre + " as " + form.words()
-                            + " has to be cooked, and nobody knows what cooking leaves of it. "
+                            + " has to be cooked, but its yield in cooking is not known.  "
                             + FibreProperty.YIELD.howToMeasure(),
                     List.of(
                             new Unclear.Candidate(
                                     "cooked by you", "give the studio a value for fibre.yield" + form.scope(fibre)),
                             new Unclear.Candidate(
                                     "ready for the beater",
-                                    "say in the furnish that it is half-stuff, sheets or baled")),
+                                    "state in the furnish that it is half-stuff, sheets or baled")),
                     "recipe",
                     recipe.name(),
                     "fibre",

@@ -54,7 +54,7 @@ public enum Scale {
         }
     };
 
-    /** The result on the scale; not finite where it cannot be told there. */
+    /** The result on the scale; not finite where it cannot be calculated there. */
     public abstract double of(double x, double most);
 
     public abstract double back(double scaled, double most);

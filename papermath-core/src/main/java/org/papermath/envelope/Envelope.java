@@ -590,8 +590,8 @@ public final class Envelope {
     }
 
     /**
-     * Returns the lines on the blank, told from its lower left corner: folds, the score of the flap, and the notches
-     * cut out of the corners of a diamond.
+     * Returns the lines on the blank, measured from its lower left corner: folds, the score of the flap, and the
+     * notches cut out of the corners of a diamond.
      *
      * @return an unmodifiable list; every fold is scored first
      */

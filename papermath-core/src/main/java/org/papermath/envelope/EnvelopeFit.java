@@ -20,7 +20,7 @@ import org.papermath.shape.MeasuredSize;
 
 /**
  * Whether cards go into envelopes, with the scatter of both: the play each way, the share of random pairs that fit and
- * the clearance that would let a wanted share fit. Immutable.
+ * the clearance that would let a given share fit. Immutable.
  *
  * <p>The play of a pair is the inside of the envelope less the card less the thickness of the filling. Sides and
  * thickness are taken as normal and independent of each other; the thickness counts in both directions of the same
@@ -105,7 +105,7 @@ public final class EnvelopeFit {
     }
 
     /**
-     * Tells whether a card of mean size goes into an envelope of mean size.
+     * Returns whether a card of mean size goes into an envelope of mean size.
      *
      * @return whether the play is above zero both ways
      */
@@ -119,7 +119,7 @@ public final class EnvelopeFit {
     }
 
     /**
-     * Tells whether a card of mean size slides about.
+     * Returns whether a card of mean size slides about.
      *
      * @param most the most play that is not loose, zero or more
      * @return whether the play is more than that in a direction
@@ -211,11 +211,11 @@ public final class EnvelopeFit {
      * @throws Refused if the share is 0 or 1
      */
     public Amount<Length> clearanceFor(Quantity<Share> wanted) {
-        double share = Kinds.SHARE.si(wanted, "wanted share");
+        double share = Kinds.SHARE.si(wanted, "target share");
         if (!(share > 0 && share < 1)) {
             throw Refused.of(
                     "fit.share",
-                    "wanted share: " + Units.fourDigits(100 * share)
+                    "target share: " + Units.fourDigits(100 * share)
                             + " % given; no clearance makes all pairs fit, nor none. Ask for 99 % or the like.",
                     "given",
                     share);
@@ -232,7 +232,7 @@ public final class EnvelopeFit {
         double reach = 40 * spread;
         if (off.applyAsDouble(-reach) >= 0 || off.applyAsDouble(reach) <= 0) {
             throw Refused.of(
-                    "fit.share", "wanted share: " + share + " is too near 0 or 1 to be found.", "given", share);
+                    "fit.share", "target share: " + share + " is too near 0 or 1 to be found.", "given", share);
         }
         return signed(new BrentSolver(1e-14, 1e-13, 1e-15).findRoot(off, -reach, reach));
     }
@@ -296,7 +296,7 @@ public final class EnvelopeFit {
     }
 
     /**
-     * Says whether a format goes into an envelope format, by its outside size first and then by its inside.
+     * Reports whether a format goes into an envelope format, by its outside size first and then by its inside.
      *
      * @param piece a sheet or card, or an envelope that goes into another
      * @param envelope an envelope format, given outside

@@ -7,12 +7,12 @@ package org.papermath.equation;
  * <p>Densities in kg/m3, pressures in Pa.
  */
 public sealed interface DensityLaw {
-    /** The law of stuff nobody knows a density of. */
+    /** The law of pulp of unknown density. */
     static DensityLaw unknown() {
         return new LightlyPressed(Double.NaN);
     }
 
-    /** The density; not a number where nobody knows it. Not yet held below that of the densest sheet. */
+    /** The density; not a number where it is not known. Not yet held below that of the densest sheet. */
     double uncapped(double pressure);
 
     /** The density, at most that of the densest sheet. */

@@ -3,7 +3,7 @@ package org.papermath.equation;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 
 /**
- * What the two drainage testers read, what one says of the other, and the specific resistance behind them.
+ * What the two drainage testers read, how one converts to the other, and the specific resistance behind them.
  *
  * <p>SR is the Schopper–Riegler value in degrees, CSF the Canadian Standard freeness as read, in millilitres at the
  * side orifice; specific resistance alpha in m/kg.

@@ -3,7 +3,7 @@ package org.papermath.equation;
 import org.papermath.numeric.Roots;
 
 /**
- * State of moist air: temperatures in degrees Celsius, pressures in Pa, per mass of dry air where said.
+ * State of moist air: temperatures in degrees Celsius, pressures in Pa, per mass of dry air where stated.
  *
  * <p>Equations of the ASHRAE handbook's chapter on psychrometrics, without enhancement factor, which leaves the
  * humidity ratio of saturated air about 0.5 % below the handbook's table. Saturation is over liquid water from 0 °C on

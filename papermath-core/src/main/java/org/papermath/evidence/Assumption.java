@@ -62,7 +62,12 @@ public final class Assumption {
             Source source) {
         if (id.isBlank() || meaning.isBlank()) {
             throw Refused.of(
-                    "assumption.unnamed", "assumption: an id and a meaning are wanted.", "id", id, "meaning", meaning);
+                    "assumption.unnamed",
+                    "assumption: the id or the meaning is blank; give both.",
+                    "id",
+                    id,
+                    "meaning",
+                    meaning);
         }
         if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high))
                 || !(least <= low && low <= likely && likely <= high && high <= most)) {
@@ -127,7 +132,7 @@ public final class Assumption {
         if (!(Double.isFinite(likely) && Double.isFinite(low) && Double.isFinite(high))
                 || Double.isNaN(least)
                 || Double.isNaN(most)) {
-            return likely + " given with a band from " + low + " to " + high + "; finite numbers are wanted.";
+            return likely + " given with a band from " + low + " to " + high + "; all three must be finite.";
         }
         if (!(low <= likely && likely <= high)) {
             return shown(likely, unit) + " given with a band from " + shown(low, unit) + " to " + shown(high, unit)

@@ -154,7 +154,7 @@ public final class Assumptions {
     }
 
     /**
-     * Returns the first row of an id, whatever it holds for. It tells the meaning, the unit, the bounds and the shape,
+     * Returns the first row of an id, whatever it holds for. It gives the meaning, the unit, the bounds and the shape,
      * which all rows of an id have in common; its value may be of no use elsewhere.
      *
      * @param id the dotted name

@@ -34,7 +34,7 @@ public enum Basis {
     }
 
     /**
-     * Tells whether a result that rests on this basis alone is to be called uncalibrated.
+     * Returns whether a result that rests on this basis alone is to be called uncalibrated.
      *
      * @return true for anchored, common practice and recalled values
      */

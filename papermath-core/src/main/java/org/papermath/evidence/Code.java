@@ -9,13 +9,13 @@ import java.util.stream.Stream;
 import org.papermath.quantity.Refused;
 
 /**
- * A code under which the library speaks: what it means, how it is used, and the names of the values that come with it. A
+ * A code of what the library reports: what it means, how it is used, and the names of the values that come with it. A
  * program that words the texts itself finds here what it has to have words for.
  *
  * <p>A code keeps its meaning; new codes and new arguments may come.
  *
  * @param name a stable dotted name, such as {@code post.heavy}
- * @param uses how it is used; mostly in one way, in several where one matter can stop one thing and only be told of
+ * @param uses how it is used; mostly in one way, in several where one matter can stop one thing and only be reported
  *     another
  * @param arguments the names of the values that always come with it, in the order in which a text would say them
  * @param sometimes the names of the values that come with it only at times
@@ -69,7 +69,7 @@ public record Code(String name, Set<Use> uses, List<String> arguments, List<Stri
             throw new IllegalArgumentException("the name of a code is two words with a dot between them: " + name);
         }
         if (uses.isEmpty() || meaning.isBlank()) {
-            throw new IllegalArgumentException(name + ": a use and a meaning are wanted");
+            throw new IllegalArgumentException(name + ": no use or a blank meaning; give both");
         }
         uses = Collections.unmodifiableSet(EnumSet.copyOf(uses));
         arguments = List.copyOf(arguments);

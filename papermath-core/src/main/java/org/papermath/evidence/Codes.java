@@ -20,16 +20,16 @@ import java.util.Set;
 /**
  * Every code under which the library refuses, asks, warns, or says why a stage of the work was not done.
  *
- * <p>The texts of the library are English. A program that words them itself goes by the code of what it is told and by
+ * <p>The texts of the library are English. A program that words them itself goes by the code of what is reported and by
  * the named values that come with it, and finds here, before it happens, all that may come:
  *
  * <pre>{@code
  * Codes.find("post.heavy").orElseThrow().arguments();   // [mass, limit, guidance]
  * }</pre>
  *
- * <p>What a plan says of one of several pieces or batches has the value {@code piece} or {@code batch} too, its name. A
- * refusal met while records of batches are made use of is told as a notice with the same code and the same values. A
- * stage that is not done has its code and no values.
+ * <p>What a plan reports of one of several pieces or batches has the value {@code piece} or {@code batch} too, its
+ * name. A refusal met while records of batches are made use of is reported as a notice with the same code and the same
+ * values. A stage that is not done has its code and no values.
  *
  * <p>The documents of {@code org.papermath.json} have further codes, of what is wrong with a text before it says
  * anything to this library; they stand in {@code FaultCodes} there.

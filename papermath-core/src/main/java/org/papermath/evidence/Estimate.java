@@ -50,7 +50,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                 throw Refused.of(
                         "estimate.driver-share",
                         "part of " + assumption.key() + " in a band: " + share
-                                + " given; from 0 to 1 is wanted. Give the part of the squared width.",
+                                + " given; must be from 0 to 1. Give the part of the squared width.",
                         "given",
                         String.valueOf(share),
                         "least",
@@ -91,7 +91,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param low the 5 % point of the mean
      * @param high the 95 % point of the mean
      * @param drivers the assumptions behind the band, the strongest first
-     * @return the estimate, told in the unit of the likely value, without a scatter
+     * @return the estimate, in the unit of the likely value, without a scatter
      * @throws Refused if the likely value lies outside the band
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(
@@ -115,7 +115,7 @@ public final class Estimate<Q extends Quantity<Q>> {
 
     /**
      * Returns the estimate with its band open below, above, or on both sides: at that end of what an assumption may be,
-     * the result cannot be told. The end it has there is the farthest that could still be worked out.
+     * the result cannot be calculated. The end it has there is the farthest that could still be worked out.
      *
      * @param below whether the band has no end below
      * @param above whether the band has no end above
@@ -138,7 +138,7 @@ public final class Estimate<Q extends Quantity<Q>> {
         if (!(relative >= 0 && Double.isFinite(relative))) {
             throw Refused.of(
                     "estimate.scatter",
-                    "scatter: " + relative + " given; a fraction of zero or more is wanted.",
+                    "scatter: " + relative + " given; must be a fraction of 0 or more.",
                     "given",
                     String.valueOf(relative));
         }
@@ -175,7 +175,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Tells whether the band has no end below: at one end of what an assumption may be, the result cannot be told.
+     * Returns whether the band has no end below: at one end of an assumption, the result cannot be calculated.
      *
      * @return whether it is open below
      */
@@ -184,7 +184,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Tells whether the band has no end above: at one end of what an assumption may be, the result cannot be told.
+     * Returns whether the band has no end above: at one end of an assumption, the result cannot be calculated.
      *
      * @return whether it is open above
      */
@@ -211,7 +211,8 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Tells whether the estimate rests only on values that are anchored, common practice or recalled, where it rests on any.
+     * Returns whether the estimate rests only on values that are anchored, common practice or recalled, where it rests
+     * on any.
      *
      * @return whether it is uncalibrated
      */
@@ -222,7 +223,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the same estimate told in another unit.
+     * Returns the same estimate in another unit.
      *
      * @param code a unit code of the kind
      * @return the estimate

@@ -30,7 +30,7 @@ public final class Reading<Q extends Quantity<Q>> {
      * Makes a reading.
      *
      * @param <Q> the quantity type
-     * @param value what the instrument said
+     * @param value what the instrument showed
      * @param error the standard error of it, zero or more, for example half a division of the scale; of a temperature
      *     in kelvin, since a width on the scale is not a point on it
      * @return the reading
@@ -73,7 +73,7 @@ public final class Reading<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns what the instrument said.
+     * Returns what the instrument showed.
      *
      * @return the value
      */

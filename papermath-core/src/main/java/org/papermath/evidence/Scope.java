@@ -70,7 +70,7 @@ public final class Scope {
     }
 
     /**
-     * Tells whether a text has one of the signs that stand for scopes, and so cannot be a name in one.
+     * Returns whether a text has one of the signs that stand for scopes, and so cannot be a name in one.
      *
      * @param text the text
      * @return whether one of {@code [ ] @} is in it
@@ -147,7 +147,7 @@ public final class Scope {
     }
 
     /**
-     * Tells whether this is the scope of everything.
+     * Returns whether this is the scope of everything.
      *
      * @return true for {@link #GENERAL}
      */

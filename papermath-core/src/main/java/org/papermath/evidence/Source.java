@@ -19,7 +19,8 @@ public record Source(String text) {
         Objects.requireNonNull(text, "text");
         if (text.isBlank()) {
             throw Refused.of(
-                    "source.blank", "source: no text given. Name the published work, or say how the value came about.");
+                    "source.blank",
+                    "source: no text given. Name the published work, or state how the value came about.");
         }
     }
 

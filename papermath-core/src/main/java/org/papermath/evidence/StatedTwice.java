@@ -11,7 +11,7 @@ import org.papermath.quantity.Refused;
 
 /**
  * Two figures given for one thing, as labels and recipes do: {@code 80 lb (36 kg)}, {@code 12 mil = 293 µm}. The
- * library converts exactly, so it can tell when the second figure was rounded too far or slipped.
+ * library converts exactly, so it notices when the second figure was rounded too far or slipped.
  *
  * <pre>{@code
  * // The first two are warned of, naming 36.29 kg and 304.8 µm; the third agrees.

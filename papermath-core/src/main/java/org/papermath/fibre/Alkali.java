@@ -9,7 +9,7 @@ import org.papermath.quantity.Kinds;
 
 /**
  * What raw fibre and rags are cooked in. A dose of it is pure, dry alkali; what is bought weaker, such as washing soda with
- * its crystal water, is told to {@link Cook#withActive}.
+ * its crystal water, is given to {@link Cook#withActive}.
  *
  * @source molar masses recalled, not looked up; use in the trade: Watt, The Art of Paper-Making, 1890
  */

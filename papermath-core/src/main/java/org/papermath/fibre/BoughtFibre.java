@@ -32,7 +32,7 @@ import org.papermath.quantity.Solids;
  *     in a tonne of air-dry pulp
  */
 public final class BoughtFibre {
-    /** Above this, what is sold as dry is wet pulp and must be said to be. */
+    /** Above this, what is sold as dry is wet pulp and must be declared as such. */
     private static final double WETTEST_DRY_FORM = 0.30;
 
     /** What one oven-dry weighing leaves, of moisture. */
@@ -75,7 +75,7 @@ public final class BoughtFibre {
         }
 
         /**
-         * Tells whether sorting or cooking takes a part of it before beating.
+         * Returns whether sorting or cooking takes a part of it before beating.
          *
          * @return true for rag, raw and green fibre
          */
@@ -238,7 +238,7 @@ public final class BoughtFibre {
             throw Refused.of(
                     "fibre.too-moist",
                     fibre + " as " + form.words() + ": moisture " + Kinds.MOISTURE.ofSi(w, "%")
-                            + " given; at most 30 % is wanted. Call it wet pulp or green fibre if it is that wet.",
+                            + " given; must be at most 30 %. Call it wet pulp or green fibre if it is that wet.",
                     "fibre",
                     fibre.id(),
                     "moisture",
@@ -386,8 +386,7 @@ public final class BoughtFibre {
     public Amount<Mass> asBoughtForSheets(
             int sheets, Quantity<Mass> each, Quantity<Mass> heel, Assumptions assumptions) {
         if (sheets < 1) {
-            throw Refused.of(
-                    "fibre.no-sheets", "sheets: " + sheets + " given; one or more is wanted.", "given", sheets);
+            throw Refused.of("fibre.no-sheets", "sheets: " + sheets + " given; must be 1 or more.", "given", sheets);
         }
         double stuff = sheets * Kinds.MASS.siAboveZero(each, "oven-dry fibre of a sheet")
                 + Kinds.MASS.si(heel, "fibre that stays in the vat");

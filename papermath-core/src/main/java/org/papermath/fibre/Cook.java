@@ -30,10 +30,10 @@ import org.papermath.quantity.Unclear;
  * to rinse it. Immutable.
  *
  * <p>A dose is pure alkali over <em>oven-dry</em> fibre, as everywhere in this library. Recipes weigh fibre dried in the air,
- * which holds about a tenth of water; {@link BoughtFibre#ovenDryRaw} tells the one from the other. Which percentage a note
+ * which holds about a tenth of water; {@link BoughtFibre#ovenDryRaw} converts one to the other. Which percentage a note
  * means, of the fibre or of the bath, must be known: {@link #whichBase} asks.
  *
- * <p>How long to cook is not told here: it is ended by feel, when a strand comes apart across its length.
+ * <p>How long to cook is not given here: it is ended by feel, when a strand comes apart across its length.
  *
  * @source alkali on fibre, bath as alkali over litres: definitions; yields: Cross and Bevan, A Text-Book of Paper-Making,
  *     1888
@@ -102,8 +102,7 @@ public final class Cook {
         Assumption found = usualDose(fibre.fibre(), fibre.form(), alkali, assumptions)
                 .orElseThrow(() -> Refused.of(
                         "cook.no-usual-dose",
-                        alkali + " on " + fibre.fibre()
-                                + ": there is no usual dose of it; the dose of a recipe is wanted.",
+                        alkali + " on " + fibre.fibre() + ": there is no usual dose of it; give the dose of a recipe.",
                         "alkali",
                         alkali.id(),
                         "fibre",
@@ -112,7 +111,7 @@ public final class Cook {
     }
 
     /**
-     * Looks the usual dose of an alkali up: on rag it is one for all, of caustic soda it hangs on the fibre.
+     * Looks the usual dose of an alkali up: on rag it is one for all, of caustic soda it depends on the fibre.
      *
      * @param fibre what is cooked
      * @param form the form it is bought in

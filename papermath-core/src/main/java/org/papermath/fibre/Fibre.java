@@ -60,7 +60,7 @@ public final class Fibre {
         Objects.requireNonNull(kin, "kin");
         String called = Name.check(name, "fibre");
         if (called.isEmpty()) {
-            throw Refused.of("fibre.unnamed", "fibre " + Name.shown(id) + ": a name is wanted.", "id", id);
+            throw Refused.of("fibre.unnamed", "fibre " + Name.shown(id) + ": the name is empty; give one.", "id", id);
         }
         String[] subjects = new String[kin.length + 1];
         subjects[0] = Name.check(id, "id of the fibre");

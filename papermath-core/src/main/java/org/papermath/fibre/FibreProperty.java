@@ -19,7 +19,7 @@ public enum FibreProperty {
     /** Width of the fibre. */
     WIDTH("fibre.width", "width", "Measure a few dozen fibres under a microscope."),
     /** Oven-dry mass of fibre per length. */
-    COARSENESS("fibre.coarseness", "coarseness", "Have a fibre analyser tell it."),
+    COARSENESS("fibre.coarseness", "coarseness", "Have it measured by a fibre analyser."),
     /** Water in bought fibre over its mass as bought. */
     MOISTURE_AS_BOUGHT(
             "fibre.moisture-as-bought", "moisture as bought", "Weigh a sample before and after drying in an oven."),

@@ -122,7 +122,7 @@ public final class Fibres {
         if (called.size() > 1) {
             throw new Unclear(
                     "fibre.unclear",
-                    "fibre: \"" + text + "\" is said of several fibres.",
+                    "fibre: \"" + text + "\" is a name of several fibres.",
                     called.stream()
                             .map(fibre -> new Unclear.Candidate(fibre.id(), fibre.name()))
                             .toList(),

@@ -163,7 +163,7 @@ public final class Furnish {
             throw Refused.of(
                     "furnish.sum",
                     "furnish: the shares " + list(map) + " add up to " + Units.fourDigits(100 * whole)
-                            + " %; 100 % is wanted. Correct a share, or give the oven-dry masses instead.",
+                            + " %; must be 100 %. Correct a share, or give the oven-dry masses instead.",
                     "sum",
                     whole,
                     "shares",
@@ -177,7 +177,7 @@ public final class Furnish {
 
     private static Furnish sorted(Map<Fibre, Amount<Share>> parts) {
         if (parts.isEmpty()) {
-            throw Refused.of("furnish.empty", "furnish: no fibre given; at least one is wanted.");
+            throw Refused.of("furnish.empty", "furnish: no fibre given; at least one is needed.");
         }
         requireOneFibreAnId(parts);
         Map<Fibre, Amount<Share>> shares = new LinkedHashMap<>();
@@ -248,8 +248,8 @@ public final class Furnish {
     }
 
     /**
-     * Says in which form a fibre is bought. The shares stay those of the stuff in the beater, whatever cooking takes of
-     * what was bought.
+     * Sets the form in which a fibre is bought. The shares stay those of the stuff in the beater, whatever cooking
+     * takes of what was bought.
      *
      * <pre>{@code
      * Furnish.of(Fibres.FLAX_RAW).bought(Fibres.FLAX_RAW, BoughtFibre.Form.HALF_STUFF);
@@ -267,27 +267,27 @@ public final class Furnish {
             throw Refused.of(
                     "furnish.not-in-it",
                     "furnish: " + fibre + " is not one of its fibres, which are " + list(shares)
-                            + ". Say the form of one of these.",
+                            + ". State the form of one of these.",
                     "fibre",
                     fibre.id());
         }
-        Map<Fibre, Form> said = new HashMap<>(forms);
-        said.remove(fibre);
+        Map<Fibre, Form> changed = new HashMap<>(forms);
+        changed.remove(fibre);
         if (form != Form.usual(fibre)) {
-            said.put(fibre, form);
+            changed.put(fibre, form);
         }
-        return new Furnish(shares, stated, said);
+        return new Furnish(shares, stated, changed);
     }
 
     /**
      * Returns the form a fibre is bought in.
      *
      * @param fibre the fibre
-     * @return the form that was said, or else the {@linkplain Form#usual usual} one
+     * @return the form that was given, or else the {@linkplain Form#usual usual} one
      */
     public Form form(Fibre fibre) {
-        Form said = forms.get(fibre);
-        return said == null ? Form.usual(fibre) : said;
+        Form given = forms.get(fibre);
+        return given == null ? Form.usual(fibre) : given;
     }
 
     /**
@@ -305,7 +305,7 @@ public final class Furnish {
     }
 
     /**
-     * Tells whether there is more than one fibre.
+     * Returns whether there is more than one fibre.
      *
      * @return whether it is a blend
      */

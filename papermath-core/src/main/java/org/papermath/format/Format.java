@@ -89,7 +89,7 @@ public final class Format {
             int year) {
         String called = Name.check(name, "format");
         if (called.isEmpty()) {
-            throw Refused.of("format.unnamed", "format: a name is wanted.", "given", name);
+            throw Refused.of("format.unnamed", "format: the name is empty; give one.", "given", name);
         }
         Amount<Length> first = Limits.FORMAT_SIDE.check(side, "side of ", called);
         Amount<Length> second = Limits.FORMAT_SIDE.check(otherSide, "side of ", called);

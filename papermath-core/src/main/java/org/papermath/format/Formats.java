@@ -97,7 +97,7 @@ public final class Formats {
     public static final Format NA_A7_CARD = named("NA A7 card");
     /** North American letter sheet, 8 1/2 × 11 in. */
     public static final Format NA_LETTER = named("NA letter");
-    /** The sheet of 2 × 3 shaku on which momme are reckoned. */
+    /** The sheet of 2 × 3 shaku on which momme are based. */
     public static final Format SHAKU_2_BY_3 = named("2 x 3 shaku");
 
     private Formats() {}

@@ -20,7 +20,7 @@ import tech.units.indriya.function.MultiplyConverter;
 import tech.units.indriya.unit.TransformedUnit;
 
 /**
- * What a ream weight is reckoned on: the size of the sheet and how many make the ream.
+ * What a ream weight is based on: the size of the sheet and how many make the ream.
  *
  * <p>A ream always says its count: reams of 480, 500 and others are in use, and a pound of one is not a pound of
  * another.

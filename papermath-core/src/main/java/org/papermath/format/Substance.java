@@ -39,7 +39,7 @@ public final class Substance {
         if (sheets < 1) {
             throw Refused.of(
                     "substance.sheets",
-                    "sheets weighed: " + sheets + " given; 1 or more is wanted.",
+                    "sheets weighed: " + sheets + " given; must be 1 or more.",
                     "given",
                     sheets,
                     "least",

@@ -1,4 +1,4 @@
-/** Formats of paper and envelopes by standard and trade, and what their weights are reckoned on: reams, single sheets. */
+/** Formats of paper and envelopes by standard and trade, and what their weights are based on: reams, single sheets. */
 @NullMarked
 package org.papermath.format;
 

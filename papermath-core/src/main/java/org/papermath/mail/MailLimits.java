@@ -116,7 +116,7 @@ public final class MailLimits {
         if (found.size() != 1) {
             throw Refused.of(
                     "mail.table",
-                    "mail: the table holds " + found.size() + " countries; one is wanted.",
+                    "mail: the table holds " + found.size() + " countries; exactly one is needed.",
                     "found",
                     found.size());
         }
@@ -160,7 +160,7 @@ public final class MailLimits {
             if (cell.length != 18) {
                 throw Refused.of(
                         "mail.table",
-                        "mail: line " + number + " has " + cell.length + " cells; 18 are wanted.",
+                        "mail: line " + number + " has " + cell.length + " cells; must have 18.",
                         "line",
                         number,
                         "found",
@@ -342,9 +342,9 @@ public final class MailLimits {
         String word = s.note().isEmpty() ? "outside the usual shape" : s.note();
         return Optional.of(Notice.warning(
                 "mail.aspect",
-                "Length over height is " + Units.fourDigits(aspect) + "; from " + Units.fourDigits(s.minAspect())
+                "Length over height is " + Units.fourDigits(aspect) + ", outside " + Units.fourDigits(s.minAspect())
                         + " to "
-                        + Units.fourDigits(s.maxAspect()) + " is wanted, so the piece is " + word + ".",
+                        + Units.fourDigits(s.maxAspect()) + ", so the piece is " + word + ".",
                 "aspect",
                 aspect,
                 "least",

@@ -137,7 +137,7 @@ public final class FormingLayout {
         if (pieces < 1) {
             throw Refused.of(
                     "layout.pieces",
-                    "layout: " + pieces + " pieces to form given; 1 or more is wanted.",
+                    "layout: " + pieces + " pieces to form given; must be 1 or more.",
                     "given",
                     pieces);
         }
@@ -182,7 +182,7 @@ public final class FormingLayout {
         if (across < 1 || along < 1) {
             throw Refused.of(
                     "layout.counts",
-                    "layout: " + across + " × " + along + " pieces given; 1 × 1 or more is wanted.",
+                    "layout: " + across + " × " + along + " pieces given; must be 1 × 1 or more.",
                     "across",
                     across,
                     "along",
@@ -236,7 +236,7 @@ public final class FormingLayout {
     }
 
     /**
-     * Tells whether the width of a piece lies along the height of the mould.
+     * Returns whether the width of a piece lies along the height of the mould.
      *
      * @return whether the pieces lie turned
      */

@@ -49,7 +49,7 @@ public final class Mould {
         Objects.requireNonNull(deckle, "deckle");
         String called = Name.check(name, "mould");
         if (called.isEmpty()) {
-            throw Refused.of("mould.unnamed", "mould: a name is wanted.", "given", name);
+            throw Refused.of("mould.unnamed", "mould: the name is empty; give one.", "given", name);
         }
         return new Mould(called, deckle);
     }
@@ -57,7 +57,7 @@ public final class Mould {
     /**
      * Returns the deckle opening that gives a format with no trim: finished / (1 − shrinkage), each way.
      *
-     * @param finished the format wanted, its width across
+     * @param finished the format to make, its width across
      * @param shrinkage the shrinkage from the deckle to the finished piece
      * @return the opening
      */

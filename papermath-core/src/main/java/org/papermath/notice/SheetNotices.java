@@ -56,7 +56,7 @@ public final class SheetNotices {
                 "NIOSH 94-110"));
     }
 
-    /** Tells whether a sheet is so thin that its thickness no longer goes with its grammage. */
+    /** Returns whether a sheet is so thin that its thickness no longer goes with its grammage. */
     public static boolean isThin(double grammage, ToDoubleBiFunction<String, Scope> limits) {
         return grammage < limits.applyAsDouble("sheet.grammage-thin", Scope.GENERAL);
     }
@@ -94,7 +94,7 @@ public final class SheetNotices {
                 most.toString()));
     }
 
-    /** Says from which dampness on mould grows. */
+    /** Warns from which dampness on mould grows. */
     public static Optional<Notice> mould(Amount<RelativeHumidity> humidity, ToDoubleBiFunction<String, Scope> limits) {
         String at = "The room is at " + humidity + " relative humidity: ";
         Amount<RelativeHumidity> stop = limit("room.mould-stop", limits);

@@ -18,7 +18,7 @@ final class CheckedName {
         if (called.isEmpty()) {
             throw Refused.of(
                     "name.empty",
-                    what + whose + ": a name is wanted; the plan speaks of it by its name.",
+                    what + whose + ": the name is empty; the plan refers to it by name.",
                     "of",
                     what + whose);
         }

@@ -3,7 +3,7 @@ package org.papermath.order;
 import javax.measure.Quantity;
 import org.papermath.quantity.Amount;
 
-/** Limits as they were reckoned. */
+/** Limits as they were calculated. */
 record FoundTolerance<Q extends Quantity<Q>>(Amount<Q> least, Amount<Q> most) implements OrderTolerance<Q> {
     @Override
     public boolean accepts(Amount<Q> amount) {

@@ -13,7 +13,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
 /**
- * What a customer wants: pieces, from recipes, by a date. Immutable.
+ * What a customer orders: pieces, from recipes, by a date. Immutable.
  *
  * <pre>{@code
  * Order cards = Order.of("spring cards")
@@ -55,13 +55,13 @@ public final class Order {
         private final String name;
         private final List<Recipe> recipes = new ArrayList<>();
         private final List<Piece> pieces = new ArrayList<>();
-        private final SetOnce said;
+        private final SetOnce given;
         private @Nullable LocalDate due;
         private @Nullable Air weighedIn;
 
         private Builder(String name) {
             this.name = name;
-            this.said = new SetOnce("order " + name);
+            this.given = new SetOnce("order " + name);
         }
 
         /**
@@ -73,7 +73,7 @@ public final class Order {
          */
         public Builder recipe(Recipe recipe) {
             Objects.requireNonNull(recipe, "recipe");
-            said.once("the recipe " + recipe.name(), recipes, recipe, Recipe::name);
+            given.once("the recipe " + recipe.name(), recipes, recipe, Recipe::name);
             return this;
         }
 
@@ -86,34 +86,34 @@ public final class Order {
          */
         public Builder piece(Piece piece) {
             Objects.requireNonNull(piece, "piece");
-            said.once("the piece " + piece.name(), pieces, piece, Piece::name);
+            given.once("the piece " + piece.name(), pieces, piece, Piece::name);
             return this;
         }
 
         /**
-         * Says by when the parcel leaves.
+         * Sets the day by which the parcel leaves.
          *
          * @param date the day, of the years 1800 to 2999
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder due(LocalDate date) {
             Objects.requireNonNull(date, "date");
-            said.once("the date");
+            given.once("the date");
             due = Limits.day(date, "date of the order");
             return this;
         }
 
         /**
-         * Says in which air the grammage of the order is meant; the reference atmosphere without it.
+         * Sets the air in which the grammage of the order is meant; the reference atmosphere without it.
          *
          * @param air the air
          * @return this builder
-         * @throws Refused if it was said before
+         * @throws Refused if it was set before
          */
         public Builder weighedIn(Air air) {
             Objects.requireNonNull(air, "air");
-            said.once("the air of weighing");
+            given.once("the air of weighing");
             weighedIn = air;
             return this;
         }
@@ -231,7 +231,7 @@ public final class Order {
     }
 
     /**
-     * Returns the day by which the parcel leaves, if it was said.
+     * Returns the day by which the parcel leaves, if it was given.
      *
      * @return the day
      */

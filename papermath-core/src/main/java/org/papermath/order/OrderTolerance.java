@@ -37,7 +37,7 @@ public sealed interface OrderTolerance<Q extends Quantity<Q>> permits FoundToler
     }
 
     /**
-     * Tells whether an amount is accepted.
+     * Returns whether an amount is accepted.
      *
      * @param amount what was made
      * @return whether it lies within the limits

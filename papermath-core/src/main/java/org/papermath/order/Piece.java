@@ -155,7 +155,7 @@ public final class Piece {
     public static final class Builder {
         private final String name;
         private final String recipe;
-        private final SetOnce said;
+        private final SetOnce given;
         private int count;
         private @Nullable Amount<Length> width;
         private @Nullable Amount<Length> height;
@@ -181,19 +181,19 @@ public final class Piece {
             this.name = name;
             this.count = count;
             this.recipe = recipe;
-            this.said = new SetOnce("piece " + name);
+            this.given = new SetOnce("piece " + name);
         }
 
         /**
-         * Says the finished flat size.
+         * Sets the finished flat size.
          *
          * @param one one side, 5 mm to 5 m
          * @param other the other side, 5 mm to 5 m
          * @return this builder
-         * @throws Refused if a side is out of range or the size was said before
+         * @throws Refused if a side is out of range or the size was set before
          */
         public Builder size(Quantity<Length> one, Quantity<Length> other) {
-            said.once("the size");
+            given.once("the size");
             Amount<Length> first = Limits.PIECE_SIDE.check(one, "width of piece ", name);
             height = Limits.PIECE_SIDE.check(other, "height of piece ", name);
             width = first;
@@ -202,11 +202,11 @@ public final class Piece {
         }
 
         /**
-         * Says the finished flat size by a format.
+         * Sets the finished flat size by a format.
          *
          * @param size the format of a sheet or card
          * @return this builder
-         * @throws Refused if the size was said before
+         * @throws Refused if the size was set before
          */
         public Builder size(Format size) {
             Objects.requireNonNull(size, "size");
@@ -216,11 +216,11 @@ public final class Piece {
         }
 
         /**
-         * Says the grammage wanted, in the reference air of the order.
+         * Sets the target grammage, in the reference air of the order.
          *
          * @param wanted the grammage, 2 to 2000 g/m²
          * @return this builder
-         * @throws Refused if it is out of range, or a target was said before
+         * @throws Refused if it is out of range, or a target was set before
          */
         public Builder grammage(Quantity<Grammage> wanted) {
             targetOnce();
@@ -229,11 +229,11 @@ public final class Piece {
         }
 
         /**
-         * Says the thickness wanted instead of a grammage.
+         * Sets a target thickness instead of a grammage.
          *
          * @param wanted the caliper, 10 µm to 5 mm
          * @return this builder
-         * @throws Refused if it is out of range, or a target was said before
+         * @throws Refused if it is out of range, or a target was set before
          */
         public Builder caliper(Quantity<Length> wanted) {
             targetOnce();
@@ -242,11 +242,11 @@ public final class Piece {
         }
 
         /**
-         * Says the sheet to be matched instead of a grammage.
+         * Sets the sheet to be matched instead of a grammage.
          *
          * @param pattern the sample
          * @return this builder
-         * @throws Refused if a target was said before
+         * @throws Refused if a target was set before
          */
         public Builder sample(Sample pattern) {
             Objects.requireNonNull(pattern, "pattern");
@@ -257,14 +257,14 @@ public final class Piece {
 
         /** Only one of grammage, caliper and sample is the target. */
         private void targetOnce() {
-            said.once("what it is to weigh or measure");
+            given.once("what it is to weigh or measure");
             grammage = null;
             caliper = null;
             sample = null;
         }
 
         /**
-         * Says another number ordered.
+         * Sets another number ordered.
          *
          * @param ordered how many are ordered, 1 to 100 000
          * @return this builder
@@ -276,20 +276,20 @@ public final class Piece {
         }
 
         /**
-         * Says how many more than ordered are to come out good, as a share of those ordered.
+         * Sets how many more than ordered are to come out good, as a share of those ordered.
          *
          * @param share the share, 0 to 100 %
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder spare(Quantity<Share> share) {
-            said.once("the spare share");
+            given.once("the spare share");
             spare = Limits.SPARE.check(share, "spare share of piece ", name);
             return this;
         }
 
         /**
-         * Says how many pieces the studio keeps for itself.
+         * Sets how many pieces the studio keeps for itself.
          *
          * @param pieces the count, 0 to 100 000
          * @return this builder
@@ -301,7 +301,7 @@ public final class Piece {
         }
 
         /**
-         * Says how many trial sheets are pulled before the run.
+         * Sets how many trial sheets are pulled before the run.
          *
          * @param sheets the count, 0 to 10 000
          * @return this builder
@@ -313,7 +313,7 @@ public final class Piece {
         }
 
         /**
-         * Says that each piece is folded in half so many times, each time across its longer side.
+         * Has each piece folded in half so many times, each time across its longer side.
          *
          * @param times the number of folds, 0 to 4
          * @return this builder
@@ -325,7 +325,7 @@ public final class Piece {
         }
 
         /**
-         * Says how the edge is made; cut without it. The natural rim of the deckle stays on every side of a piece that
+         * Sets how the edge is made; cut without it. The natural rim of the deckle stays on every side of a piece that
          * is formed one to a sheet.
          *
          * @param how the edge
@@ -338,50 +338,50 @@ public final class Piece {
         }
 
         /**
-         * Says how much is trimmed off each edge.
+         * Sets how much is trimmed off each edge.
          *
          * @param width the width trimmed off, 0 to 100 mm
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder trim(Quantity<Length> width) {
-            said.once("the trim");
+            given.once("the trim");
             trim = Limits.TRIM.check(width, "trim of piece ", name);
             return this;
         }
 
         /**
-         * Says how far pieces lie apart on the mould face, where a strip divides them.
+         * Sets how far pieces lie apart on the mould face, where a strip divides them.
          *
          * @param gap the width of the strip, 0 to 100 mm
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder gap(Quantity<Length> gap) {
-            said.once("the gap between pieces");
+            given.once("the gap between pieces");
             sheetGap = Limits.GAP.check(gap, "gap beside piece ", name);
             return this;
         }
 
         /**
-         * Says that this piece is an envelope for another piece.
+         * Makes this piece an envelope for another piece.
          *
          * @param piece the name of the piece that goes into it
          * @param how how the blank is folded
          * @return this builder
-         * @throws Refused if it was said before
+         * @throws Refused if it was set before
          */
         public Builder envelopeFor(String piece, EnvelopeStyle how) {
             Objects.requireNonNull(piece, "piece");
             Objects.requireNonNull(how, "how");
-            said.once("what the envelope is for");
+            given.once("what the envelope is for");
             envelopeFor = CheckedName.require("piece in the envelope ", name, piece);
             style = how;
             return this;
         }
 
         /**
-         * Says how many of the other piece go into one envelope.
+         * Sets how many of the other piece go into one envelope.
          *
          * @param pieces the count, 1 to 50
          * @return this builder
@@ -393,34 +393,34 @@ public final class Piece {
         }
 
         /**
-         * Says how much longer and wider the envelope is inside than the piece with its thickness.
+         * Sets how much longer and wider the envelope is inside than the piece with its thickness.
          *
          * @param total the clearance, both sides together, 0 to 100 mm
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder clearance(Quantity<Length> total) {
-            said.once("the clearance");
+            given.once("the clearance");
             clearance = Limits.CLEARANCE.check(total, "clearance of envelope ", name);
             return this;
         }
 
         /**
-         * Says in which country the piece is mailed: in its envelope if this is one, with what goes into it.
+         * Sets the country in which the piece is mailed: in its envelope if this is one, with what goes into it.
          *
          * @param country a country of the table of mail limits
          * @return this builder
-         * @throws Refused if the table has no such country, or it was said before
+         * @throws Refused if the table has no such country, or it was set before
          */
         public Builder mailedIn(String country) {
             Objects.requireNonNull(country, "country");
-            said.once("the country of mailing");
+            given.once("the country of mailing");
             mail = MailLimits.of(country).country();
             return this;
         }
 
         /**
-         * Says in which dryer of the studio the sheets dry; the first one without it.
+         * Sets the dryer of the studio in which the sheets dry; the first one without it.
          *
          * @param dryerName the name of the dryer
          * @return this builder
@@ -435,14 +435,13 @@ public final class Piece {
          * Ends the piece.
          *
          * @return the piece
-         * @throws Refused if there is no target, no size, or what was said clashes
+         * @throws Refused if there is no target, no size, or what was given clashes
          */
         public Piece build() {
             if (grammage == null && caliper == null && sample == null) {
                 throw Refused.of(
                         "piece.no-target",
-                        "piece " + name
-                                + ": it is not said what it is to weigh. Give a grammage, a thickness, or a sample.",
+                        "piece " + name + ": no target is given. Give a grammage, a thickness, or a sample.",
                         "piece",
                         name);
             }
@@ -532,7 +531,7 @@ public final class Piece {
     }
 
     /**
-     * Returns the format, where the size was said by one.
+     * Returns the format, where the size was given by one.
      *
      * @return the format
      */
@@ -541,7 +540,7 @@ public final class Piece {
     }
 
     /**
-     * Returns the grammage wanted, where that is the target.
+     * Returns the target grammage, where that is the target.
      *
      * @return the grammage
      */
@@ -550,7 +549,7 @@ public final class Piece {
     }
 
     /**
-     * Returns the thickness wanted, where that is the target.
+     * Returns the target thickness, where that is the target.
      *
      * @return the caliper
      */
@@ -568,7 +567,7 @@ public final class Piece {
     }
 
     /**
-     * Returns the spare share, where it was said.
+     * Returns the spare share, where it was given.
      *
      * @return the share of those ordered
      */
@@ -586,7 +585,7 @@ public final class Piece {
     }
 
     /**
-     * Returns how many trial sheets are pulled, where it was said.
+     * Returns how many trial sheets are pulled, where it was given.
      *
      * @return the count
      */
@@ -613,7 +612,7 @@ public final class Piece {
     }
 
     /**
-     * Returns how much is trimmed off each edge, where it was said.
+     * Returns how much is trimmed off each edge, where it was given.
      *
      * @return the width trimmed off
      */
@@ -622,7 +621,7 @@ public final class Piece {
     }
 
     /**
-     * Returns how far pieces lie apart on the mould face, where it was said.
+     * Returns how far pieces lie apart on the mould face, where it was given.
      *
      * @return the gap
      */
@@ -658,7 +657,7 @@ public final class Piece {
     }
 
     /**
-     * Returns the clearance in the envelope, where it was said.
+     * Returns the clearance in the envelope, where it was given.
      *
      * @return the clearance, both sides together
      */
@@ -676,7 +675,7 @@ public final class Piece {
     }
 
     /**
-     * Returns the name of the dryer, where it was said.
+     * Returns the name of the dryer, where it was given.
      *
      * @return the name
      */

@@ -85,7 +85,7 @@ public final class Recipe {
     /** Gathers a recipe; refuses what is set twice. */
     public static final class Builder {
         private final String name;
-        private final SetOnce said;
+        private final SetOnce given;
         private Furnish furnish;
         private final List<AdditiveDose> additives = new ArrayList<>();
         private Amount<Time> beating = Kinds.TIME.of(0, "h");
@@ -102,18 +102,18 @@ public final class Recipe {
         private Builder(String name, Furnish furnish) {
             this.name = name;
             this.furnish = furnish;
-            this.said = new SetOnce("recipe " + name);
+            this.given = new SetOnce("recipe " + name);
         }
 
         /**
-         * Says how long the fibre is beaten, on the beater of the studio.
+         * Sets how long the fibre is beaten, on the beater of the studio.
          *
          * @param time the time at the beater, 0 to 48 h
          * @return this builder
-         * @throws Refused if the time is out of range or was said before
+         * @throws Refused if the time is out of range or was set before
          */
         public Builder beating(Quantity<Time> time) {
-            said.once("beating time");
+            given.once("beating time");
             beating = Limits.BEATING.check(time, "beating time");
             return this;
         }
@@ -129,7 +129,7 @@ public final class Recipe {
          */
         public Builder beating(Fibre fibre, Quantity<Time> time) {
             Objects.requireNonNull(fibre, "fibre");
-            said.once("beating time of " + fibre.id());
+            given.once("beating time of " + fibre.id());
             beatingApart.put(fibre, Limits.BEATING.check(time, "beating time of " + fibre.id()));
             return this;
         }
@@ -143,8 +143,8 @@ public final class Recipe {
          */
         public Builder timedSheet(TimedSheet sheet) {
             Objects.requireNonNull(sheet, "sheet");
-            said.once("timed sheet");
-            drainability = said.isSet("drainability") ? drainability : null;
+            given.once("timed sheet");
+            drainability = given.isSet("drainability") ? drainability : null;
             timedSheet = sheet;
             return this;
         }
@@ -154,27 +154,27 @@ public final class Recipe {
          *
          * @param number the Schopper-Riegler number, 5 to 98
          * @return this builder
-         * @throws Refused if the number is out of range or was said before
+         * @throws Refused if the number is out of range or was set before
          */
         public Builder drainability(Quantity<SchopperRiegler> number) {
-            said.once("drainability");
-            timedSheet = said.isSet("timed sheet") ? timedSheet : null;
+            given.once("drainability");
+            timedSheet = given.isSet("timed sheet") ? timedSheet : null;
             drainability = Limits.DRAINABILITY.check(number, "drainability");
             return this;
         }
 
         /**
-         * Says what the fibre that is bought raw, green or as rag is cooked in. Where it is not said, it is soda ash at its
+         * Sets what the fibre that is bought raw, green or as rag is cooked in. Where not set, it is soda ash at its
          * usual dose.
          *
          * @param in the alkali
          * @param dose pure alkali over the oven-dry fibre before it is cooked, 0 to 50 %
          * @return this builder
-         * @throws Refused if the dose is out of range or was said before
+         * @throws Refused if the dose is out of range or was set before
          */
         public Builder cooking(Alkali in, Quantity<Dose> dose) {
             Objects.requireNonNull(in, "in");
-            said.once("cooking");
+            given.once("cooking");
             alkali = in;
             alkaliDose = Limits.DOSE.check(dose, "dose of " + in);
             return this;
@@ -190,7 +190,7 @@ public final class Recipe {
          */
         public Builder additive(Additive additive, Quantity<Dose> dose) {
             Objects.requireNonNull(additive, "additive");
-            said.once(
+            given.once(
                     additive.name(),
                     additives,
                     AdditiveDose.of(additive, dose),
@@ -199,53 +199,53 @@ public final class Recipe {
         }
 
         /**
-         * Says the consistency in the beater.
+         * Sets the consistency in the beater.
          *
          * @param consistency oven-dry fibre over stock, by mass, 0.2 to 6 %
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder beaterConsistency(Quantity<Consistency> consistency) {
-            said.once("beater consistency");
+            given.once("beater consistency");
             beaterConsistency = Limits.BEATER_CONSISTENCY.check(consistency, "beater consistency");
             return this;
         }
 
         /**
-         * Says the consistency at which the beaten stock is kept in pails.
+         * Sets the consistency at which the beaten stock is kept in pails.
          *
          * @param consistency oven-dry fibre over stock, by mass, 0.2 to 20 %
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder stockConsistency(Quantity<Consistency> consistency) {
-            said.once("stock consistency");
+            given.once("stock consistency");
             stockConsistency = Limits.STOCK_CONSISTENCY.check(consistency, "stock consistency");
             return this;
         }
 
         /**
-         * Says the consistency in the vat.
+         * Sets the consistency in the vat.
          *
          * @param consistency oven-dry fibre over stock, by mass, 0.05 to 3 %
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder vatConsistency(Quantity<Consistency> consistency) {
-            said.once("vat consistency");
+            given.once("vat consistency");
             vatConsistency = Limits.VAT_CONSISTENCY.check(consistency, "vat consistency");
             return this;
         }
 
         /**
-         * Says that the dry sheets are sized in a bath.
+         * Has the dry sheets sized in a bath.
          *
          * @param strength dry size in a litre of bath, 1 to 200 g/L
          * @return this builder
-         * @throws Refused if it is out of range or was said before
+         * @throws Refused if it is out of range or was set before
          */
         public Builder sizeBath(Quantity<FibreConcentration> strength) {
-            said.once("surface size");
+            given.once("surface size");
             sizeBath = Limits.SIZE_BATH.check(strength, "strength of the size bath");
             return this;
         }

@@ -9,20 +9,20 @@ import org.papermath.quantity.Refused;
 /** What a builder was given itself, apart from what it began with: given twice is refused, begun with is replaced. */
 final class SetOnce {
     private final String of;
-    private final Set<String> said = new HashSet<>();
+    private final Set<String> given = new HashSet<>();
 
     SetOnce(String of) {
         this.of = of;
     }
 
     void once(String what) {
-        if (!said.add(what)) {
+        if (!given.add(what)) {
             throw Refused.of("builder.twice", of + ": " + what + " is set twice. Set it once.", "of", of, "what", what);
         }
     }
 
     boolean isSet(String what) {
-        return said.contains(what);
+        return given.contains(what);
     }
 
     /** Puts a thing in the place of the one of its name that the builder began with, else at the end. */

@@ -92,7 +92,7 @@ public final class Studio {
     /** Gathers a studio; refuses what is set twice. */
     public static final class Builder {
         private final String name;
-        private final SetOnce said;
+        private final SetOnce given;
         private final List<Mould> moulds = new ArrayList<>();
         private final List<Dryer> dryers = new ArrayList<>();
         private final Map<Fibre, Amount<Mass>> onHand = new LinkedHashMap<>();
@@ -110,33 +110,33 @@ public final class Studio {
 
         private Builder(String name) {
             this.name = name;
-            this.said = new SetOnce("studio " + name);
+            this.given = new SetOnce("studio " + name);
         }
 
         /**
-         * Says the beater.
+         * Sets the beater.
          *
          * @param machine the beater
          * @return this builder
-         * @throws Refused if one was said before
+         * @throws Refused if one was set before
          */
         public Builder beater(Beater machine) {
             Objects.requireNonNull(machine, "machine");
-            said.once("the beater");
+            given.once("the beater");
             beater = machine;
             return this;
         }
 
         /**
-         * Says the vat. A studio without one pours its sheets, one measured pour at a time, into a deckle box.
+         * Sets the vat. A studio without one pours its sheets, one measured pour at a time, into a deckle box.
          *
          * @param tank the vat
          * @return this builder
-         * @throws Refused if one was said before
+         * @throws Refused if one was set before
          */
         public Builder vat(Vat tank) {
             Objects.requireNonNull(tank, "tank");
-            said.once("the vat");
+            given.once("the vat");
             vat = tank;
             return this;
         }
@@ -150,34 +150,34 @@ public final class Studio {
          */
         public Builder mould(Mould mould) {
             Objects.requireNonNull(mould, "mould");
-            said.once("the mould " + mould.name(), moulds, mould, Mould::name);
+            given.once("the mould " + mould.name(), moulds, mould, Mould::name);
             return this;
         }
 
         /**
-         * Says the press.
+         * Sets the press.
          *
          * @param machine the press
          * @return this builder
-         * @throws Refused if one was said before
+         * @throws Refused if one was set before
          */
         public Builder press(Press machine) {
             Objects.requireNonNull(machine, "machine");
-            said.once("the press");
+            given.once("the press");
             press = machine;
             return this;
         }
 
         /**
-         * Says the felts.
+         * Sets the felts.
          *
          * @param set the felts
          * @return this builder
-         * @throws Refused if they were said before
+         * @throws Refused if they were set before
          */
         public Builder felts(Felts set) {
             Objects.requireNonNull(set, "set");
-            said.once("the felts");
+            given.once("the felts");
             felts = set;
             return this;
         }
@@ -191,20 +191,20 @@ public final class Studio {
          */
         public Builder dryer(Dryer dryer) {
             Objects.requireNonNull(dryer, "dryer");
-            said.once("the dryer " + dryer.name(), dryers, dryer, Dryer::name);
+            given.once("the dryer " + dryer.name(), dryers, dryer, Dryer::name);
             return this;
         }
 
         /**
-         * Says the air of the room; 20 °C and 55 % without it.
+         * Sets the air of the room; 20 °C and 55 % without it.
          *
          * @param air the air
          * @return this builder
-         * @throws Refused if it was said before
+         * @throws Refused if it was set before
          */
         public Builder room(Air air) {
             Objects.requireNonNull(air, "air");
-            said.once("the air of the room");
+            given.once("the air of the room");
             room = air;
             return this;
         }
@@ -219,13 +219,13 @@ public final class Studio {
          */
         public Builder onHand(Fibre fibre, Quantity<Mass> ovenDry) {
             Objects.requireNonNull(fibre, "fibre");
-            said.once(fibre.name() + " on hand");
+            given.once(fibre.name() + " on hand");
             onHand.put(fibre, Limits.ON_HAND.check(ovenDry, "on hand of ", fibre.name()));
             return this;
         }
 
         /**
-         * Says the step of the scale for fibre; 1 g without it.
+         * Sets the step of the scale for fibre; 1 g without it.
          *
          * @param step the step, 1 mg to 1 kg
          * @return this builder
@@ -237,7 +237,7 @@ public final class Studio {
         }
 
         /**
-         * Says the step of the scale for additives; 0.1 g without it.
+         * Sets the step of the scale for additives; 0.1 g without it.
          *
          * @param step the step, 1 mg to 1 kg
          * @return this builder
@@ -249,7 +249,7 @@ public final class Studio {
         }
 
         /**
-         * Says the step of the measuring jug; 10 mL without it.
+         * Sets the step of the measuring jug; 10 mL without it.
          *
          * @param step the step, 0.1 mL to 10 L
          * @return this builder
@@ -261,7 +261,7 @@ public final class Studio {
         }
 
         /**
-         * Says the working hours of a day; 6 h without it.
+         * Sets the working hours of a day; 6 h without it.
          *
          * @param hours the hours, 0.5 to 24 h
          * @return this builder
@@ -273,7 +273,7 @@ public final class Studio {
         }
 
         /**
-         * Says that US customary units are to be printed in brackets beside the metric ones.
+         * Has US customary units printed in brackets beside the metric ones.
          *
          * @return this builder
          */
@@ -283,7 +283,7 @@ public final class Studio {
         }
 
         /**
-         * Says what the studio knows: the table of assumptions with its own values in it.
+         * Sets what the studio knows: the table of assumptions with its own values in it.
          *
          * @param known the assumptions
          * @return this builder
@@ -422,7 +422,7 @@ public final class Studio {
     }
 
     /**
-     * Tells whether US customary units are wanted beside the metric ones.
+     * Returns whether US customary units are printed beside the metric ones.
      *
      * @return whether they are
      */

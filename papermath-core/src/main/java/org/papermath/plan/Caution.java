@@ -1,7 +1,7 @@
 package org.papermath.plan;
 
 /**
- * A caution that goes with a step of the work: what can hurt and what to do. Which step has which is said by
+ * A caution that goes with a step of the work: what can hurt and what to do. Which step has which is listed by
  * {@link WorkStep}. Local codes and licensed practice come first.
  */
 public enum Caution {

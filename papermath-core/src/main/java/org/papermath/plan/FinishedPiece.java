@@ -97,7 +97,7 @@ public final class FinishedPiece {
         return values.grammage;
     }
 
-    /** {@return the thickness of one layer, or why it cannot be said} */
+    /** {@return the thickness of one layer, or why it is not known} */
     public Stage<Estimate<Length>> caliperStage() {
         return values.caliperStage;
     }
@@ -131,7 +131,7 @@ public final class FinishedPiece {
      * Returns the thickness of one layer.
      *
      * @return the caliper
-     * @throws java.util.NoSuchElementException if it cannot be said; {@link #caliperStage} says why
+     * @throws java.util.NoSuchElementException if it is not known; {@link #caliperStage} says why
      */
     public Estimate<Length> caliper() {
         return caliperStage().get();
@@ -141,7 +141,7 @@ public final class FinishedPiece {
      * Returns how high all the pieces are, folded.
      *
      * @return the height
-     * @throws java.util.NoSuchElementException if it cannot be said; {@link #pileStage} says why
+     * @throws java.util.NoSuchElementException if it is not known; {@link #pileStage} says why
      */
     public Estimate<Length> pile() {
         return pileStage().get();

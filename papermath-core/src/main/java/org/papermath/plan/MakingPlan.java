@@ -107,7 +107,7 @@ public final class MakingPlan {
         return new MakingPlan(order, studio, engine, settings, numbers, accounts);
     }
 
-    /** The forecasts of a piece whose bands a maker is told the drivers of. */
+    /** The forecasts of a piece for whose bands the drivers are reported. */
     private static final List<PieceFigure> HEADLINES = List.of(
             FinishedSheet.GRAMMAGE,
             CuttingAndFolding.WIDTH,

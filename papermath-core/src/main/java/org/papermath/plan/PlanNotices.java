@@ -43,7 +43,7 @@ import org.papermath.text.Digits;
 
 /** What a plan should not be read without. */
 final class PlanNotices {
-    /** Loads that gain more than this over a full one are told of. */
+    /** Loads that gain more than this over a full one are reported. */
     private static final double PART_LOAD = 1.2;
 
     /** A note names so many unused values and counts the others; all are among its arguments. */
@@ -136,7 +136,7 @@ final class PlanNotices {
         }
     }
 
-    /** Returns every name a value can be said to hold for. */
+    /** Returns every name a value can hold for. */
     private Set<String> names() {
         Set<String> names = new HashSet<>(Set.of("card", "envelope", "small", "large"));
         studio.beater().ifPresent(one -> names.add(one.name()));
@@ -240,7 +240,7 @@ final class PlanNotices {
             warn(
                     "beating.no-rate",
                     of + "there is no default for how fast one of its fibres beats; a rate between those of other"
-                            + " fibres stands in. Measure the drainability after a known time and say it in the"
+                            + " fibres stands in. Measure the drainability after a known time and give it in the"
                             + " recipe.",
                     "batch",
                     name);
@@ -409,15 +409,15 @@ final class PlanNotices {
         }
     }
 
-    /** Says which forecasts have a band without an end, and what to time or measure. */
+    /** Reports which forecasts have a band without an end, and what to time or measure. */
     private void openBand(String of, String whose, String name, Figure figure, int at) {
         boolean above = numbers.bands().isOpenAbove(at);
         boolean below = numbers.bands().isOpenBelow(at);
         if (figure.kind() != null && (above || below)) {
             note(
                     "forecast.open-band",
-                    of + "at one end of what is assumed, the " + figure.words()
-                            + " cannot be told; its band has no end "
+                    of + "at one end of an assumption, the " + figure.words()
+                            + " cannot be calculated; its band has no end "
                             + (above ? below ? "on either side" : "above" : "below")
                             + ". Measure it on a first sheet.",
                     whose,
@@ -654,7 +654,7 @@ final class PlanNotices {
         }
     }
 
-    /** Says what the days leave out where nobody knows how long sheets dry. */
+    /** Reports what the days leave out where the drying time is not known. */
     private void schedule() {
         Schedule schedule = plan.schedule();
         if (schedule.days().isPresent()) {
@@ -671,7 +671,7 @@ final class PlanNotices {
                 unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("dryer.none"));
         warn(
                 "schedule.no-drying",
-                "schedule: nobody knows how long " + listed(names)
+                "schedule: it is not known how long " + listed(names)
                         + (names.size() == 1 ? " dries" : " dry") + ", so the work takes " + schedule.inDays()
                         + "; what comes before drying has no date. "
                         + (dryer ? "Give the studio its dryer" : "Bring in drier air, or warm it")
@@ -696,7 +696,7 @@ final class PlanNotices {
                     "plan.uncalibrated",
                     weak + " of the " + plan.assumptionsUsed().size()
                             + " values behind this plan are common"
-                            + " practice, recalled or tied to one observation, not measured here; the bands say how far that may"
+                            + " practice, recalled or tied to one observation, not measured here; the bands show how far that may"
                             + " carry.",
                     "uncalibrated",
                     weak,

@@ -16,8 +16,8 @@ import org.papermath.pulp.Additive;
  * The days of the work, counted backwards from the date of the order. Immutable.
  *
  * <p>Drying, curing and conditioning always have their step; working time is rounded up to whole working days. Where
- * nobody knows how long the sheets dry, that step has no number of days: what comes after it is dated, what comes before
- * is not.
+ * it is not known how long the sheets dry, that step has no number of days: what comes after it is dated, what comes
+ * before is not.
  */
 public final class Schedule {
     private static final double DAY = 86_400;
@@ -87,7 +87,7 @@ public final class Schedule {
             size += of.size();
             finish += of.finish();
             PiecePlan piece = pieces.get(p);
-            // What nobody knows makes the sum unknown as well.
+            // What is not known makes the sum unknown as well.
             dry += piece.dryingStage()
                     .map(drying -> drying.time().likely().si() * drying.loads())
                     .orElse(Double.NaN);
@@ -137,7 +137,7 @@ public final class Schedule {
         return wholeDays(asked.si(id, Scope.GENERAL), DAY);
     }
 
-    /** Rounds up to whole days, at least one; a time that nobody knows has none. */
+    /** Rounds up to whole days, at least one; an unknown time has none. */
     private static OptionalInt wholeDays(double time, double day) {
         return Double.isNaN(time) ? OptionalInt.empty() : OptionalInt.of((int) Math.max(1, Rounding.ceil(time / day)));
     }
@@ -168,7 +168,7 @@ public final class Schedule {
     /**
      * Returns the calendar days from the first step to the parcel, if those of every step are known.
      *
-     * @return the days; empty if nobody knows how long the sheets dry, see {@link #leastDays()}
+     * @return the days; empty if it is not known how long the sheets dry, see {@link #leastDays()}
      */
     public OptionalInt days() {
         return steps.stream().allMatch(step -> step.days().isPresent())

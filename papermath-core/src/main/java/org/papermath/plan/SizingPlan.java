@@ -65,7 +65,7 @@ public final class SizingPlan {
         return values.gained;
     }
 
-    /** {@return how long one filling of the dryer takes after sizing, or why it cannot be said} */
+    /** {@return how long one filling of the dryer takes after sizing, or why it is not known} */
     public Stage<Estimate<Time>> dryAgain() {
         return values.dryAgain;
     }

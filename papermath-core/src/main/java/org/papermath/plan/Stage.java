@@ -30,7 +30,7 @@ public final class Stage<T> {
     }
 
     /**
-     * Tells whether the stage was planned.
+     * Returns whether the stage was planned.
      *
      * @return whether {@link #get} has something to give
      */

@@ -34,7 +34,7 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
         if (people < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "people at the lever: " + people + " given; 1 or more is wanted.",
+                    "people at the lever: " + people + " given; must be 1 or more.",
                     "given",
                     people,
                     "least",

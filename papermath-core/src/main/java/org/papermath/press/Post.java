@@ -71,7 +71,7 @@ public final class Post {
         if (sheets < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "sheets in the post: " + sheets + " given; 1 or more is wanted.",
+                    "sheets in the post: " + sheets + " given; must be 1 or more.",
                     "given",
                     sheets,
                     "least",
@@ -124,7 +124,7 @@ public final class Post {
         if (allSheets < 1 || sheetsInPost < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "posts: " + allSheets + " sheets in posts of " + sheetsInPost + " given; 1 or more is wanted.",
+                    "posts: " + allSheets + " sheets in posts of " + sheetsInPost + " given; must be 1 or more.",
                     "given",
                     Math.min(allSheets, sheetsInPost),
                     "least",
@@ -217,7 +217,7 @@ public final class Post {
     }
 
     /**
-     * Tells whether the post goes into the opening of a press.
+     * Returns whether the post goes into the opening of a press.
      *
      * @param press the press
      * @return whether its height is at most the daylight

@@ -52,7 +52,7 @@ public final class Press {
         public Part {
             name = Name.check(name, "part of the press");
             if (name.isEmpty()) {
-                throw Refused.of("equipment.unnamed", "part of the press: a name is wanted.");
+                throw Refused.of("equipment.unnamed", "part of the press: the name is empty; give one.");
             }
             rating = Limits.PRESS_RATING.check(rating, "rating of the ", name);
         }
@@ -161,7 +161,7 @@ public final class Press {
         Objects.requireNonNull(name, "name");
         String called = Name.checkKey(name, "press");
         if (called.isEmpty()) {
-            throw Refused.of("equipment.unnamed", "press: a name is wanted; calibrated values are kept under it.");
+            throw Refused.of("equipment.unnamed", "press: the name is empty; calibrated values are stored under it.");
         }
         return new Press(
                 called,
@@ -329,7 +329,7 @@ public final class Press {
     }
 
     /**
-     * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post wants the same pressure, so a
+     * Returns the setting for a pressure on the sheet: {@code F = p A}. A small post needs the same pressure, so a
      * smaller force.
      *
      * @param assumptions where the share of the weakest part, of this press, and the limits of pressure are looked up
@@ -380,7 +380,7 @@ public final class Press {
         if (newtons > allowed.force().si() * (1 + 1e-12)) {
             throw Refused.of(
                     "press.above-allowed",
-                    "press \"" + name + "\": " + force + " wanted on the post; its weakest part, the "
+                    "press \"" + name + "\": " + force + " asked for on the post; its weakest part, the "
                             + allowed.weakest().name() + ", allows " + allowed
                             + ". Press with less or in smaller posts.",
                     "press",

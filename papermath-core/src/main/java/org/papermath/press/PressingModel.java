@@ -229,7 +229,7 @@ public final class PressingModel {
         if (assumptions.get("press.factor", scope).basis() != Basis.MEASURED_HERE) {
             notices.add(Notice.note(
                     "press.uncalibrated",
-                    "The water retention value rules this result; one from a table, of unsaid basis or from a gentler"
+                    "The water retention value rules this result; one from a table, of unstated basis or from a gentler"
                             + " spinning"
                             + " overstates the water. One sheet weighed couched, pressed and dry settles it.",
                     "retention",
@@ -272,7 +272,7 @@ public final class PressingModel {
      * @param sheet the couched sheet
      * @param retention the water retention value of the stock as beaten
      * @param pressure the pressure on the sheet
-     * @param wanted the solids wanted
+     * @param wanted the target solids
      * @return the time
      * @throws Refused if this pressure never brings the sheet there, or a value is out of range
      */
@@ -284,7 +284,7 @@ public final class PressingModel {
         double wrv = Kinds.WATER_RETENTION.siAboveZero(retention, "water retention value");
         double p = pressed(pressure);
         double time = law.timeTo(
-                Pressing.ratioOfSolids(Kinds.SOLIDS.si(wanted, "solids wanted")),
+                Pressing.ratioOfSolids(Kinds.SOLIDS.si(wanted, "target solids")),
                 sheet.ratio().si(),
                 wrv,
                 p,
@@ -293,8 +293,8 @@ public final class PressingModel {
             Amount<Solids> best = Kinds.SOLIDS.ofSi(Pressing.solidsOfRatio(law.equilibrium(wrv, p)), "%");
             throw Refused.of(
                     "press.never",
-                    "pressing: " + wanted + " solids wanted; " + pressure + " on this stock never comes above " + best
-                            + ". Press harder within what the press allows, or dry from there.",
+                    "pressing: " + wanted + " solids asked for; " + pressure + " on this stock never comes above "
+                            + best + ". Press harder within what the press allows, or dry from there.",
                     "given",
                     wanted.toString(),
                     "limit",
@@ -466,7 +466,7 @@ public final class PressingModel {
                     "pressed sheet: " + Kinds.MOISTURE_RATIO.ofSi(equilibrium, "g/g")
                             + " water on dry; that is less than the"
                             + " fibre walls hold, " + Kinds.MOISTURE_RATIO.ofSi(model.law.floor(), "g/g")
-                            + ", and says nothing of the press. Check the oven-dry mass.",
+                            + ", and says nothing about the press. Check the oven-dry mass.",
                     "given",
                     equilibrium,
                     "limit",

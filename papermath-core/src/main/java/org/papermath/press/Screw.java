@@ -254,7 +254,7 @@ public final class Screw {
     }
 
     /**
-     * Tells whether friction in the thread alone holds the load when the lever is let go.
+     * Returns whether friction in the thread alone holds the load when the lever is let go.
      *
      * @return whether the screw is self-locking
      */

@@ -54,7 +54,7 @@ public final class Additive {
         }
 
         /**
-         * Tells whether the stuff stays as solid matter in the sheet, and so counts in its weight.
+         * Returns whether it stays as solid matter in the sheet, and so counts in its weight.
          *
          * @return false only for what goes in by traces
          */
@@ -82,7 +82,7 @@ public final class Additive {
         Objects.requireNonNull(purpose, "purpose");
         String called = Name.checkKey(name, "additive");
         if (called.isEmpty()) {
-            throw Refused.of("additive.unnamed", "additive: a name is wanted.");
+            throw Refused.of("additive.unnamed", "additive: the name is empty; give one.");
         }
         return new Additive(called, purpose, null);
     }

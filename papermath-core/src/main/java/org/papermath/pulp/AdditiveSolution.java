@@ -95,18 +95,18 @@ public record AdditiveSolution(Additive additive, Amount<SolutionStrength> stren
     /**
      * Returns the volume of this solution that brings a vat to a strength.
      *
-     * @param wanted the strength wanted in the vat, less than that of this solution
+     * @param wanted the target strength in the vat, less than that of this solution
      * @param vat the volume in the vat
      * @return the volume to pour in, the vat's own volume taken as unchanged
      * @throws Refused if the wanted strength is not below that of this solution, or the solution does not suffice
      */
     public Amount<Volume> toBring(Quantity<SolutionStrength> wanted, Quantity<Volume> vat) {
         Amount<SolutionStrength> aim =
-                Kinds.SOLUTION_STRENGTH.check(wanted, "strength wanted").to("g/L");
+                Kinds.SOLUTION_STRENGTH.check(wanted, "target strength").to("g/L");
         if (!(aim.si() < strength.si())) {
             throw Refused.of(
                     "additive.solution-too-weak",
-                    "strength wanted: " + aim + " given, but the solution itself has only " + strength
+                    "target strength: " + aim + " given, but the solution itself has only " + strength
                             + ". Make a stronger solution.",
                     "given",
                     aim.toString(),

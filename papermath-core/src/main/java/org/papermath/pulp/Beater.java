@@ -38,7 +38,7 @@ public final class Beater {
         Objects.requireNonNull(name, "name");
         String called = Name.checkKey(name, "beater");
         if (called.isEmpty()) {
-            throw Refused.of("equipment.unnamed", "beater: a name is wanted; calibrated values are kept under it.");
+            throw Refused.of("equipment.unnamed", "beater: the name is empty; calibrated values are stored under it.");
         }
         return new Beater(
                 called,

@@ -161,7 +161,7 @@ public final class BeaterGeometry {
     }
 
     /**
-     * Returns the energy on each metre of bar edge crossed, which tells cutting from fibrillating, by the shipped
+     * Returns the energy on each metre of bar edge crossed, which separates cutting from fibrillating, by the shipped
      * limit.
      *
      * @param netPower the power that reaches the stock
@@ -173,7 +173,7 @@ public final class BeaterGeometry {
     }
 
     /**
-     * Returns the energy on each metre of bar edge crossed, which tells cutting from fibrillating.
+     * Returns the energy on each metre of bar edge crossed, which separates cutting from fibrillating.
      *
      * @param assumptions where {@code beating.edge-load-cutting} is looked up
      * @param netPower the power that reaches the stock

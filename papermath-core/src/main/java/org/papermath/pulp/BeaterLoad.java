@@ -123,7 +123,7 @@ public final class BeaterLoad {
             int loads, Quantity<Time> charging, Quantity<Time> beating, Quantity<Time> cleaning) {
         if (loads < 1) {
             throw Refused.of(
-                    "beater.no-loads", "beater loads: " + loads + " given; one or more is wanted.", "given", loads);
+                    "beater.no-loads", "beater loads: " + loads + " given; must be 1 or more.", "given", loads);
         }
         return Kinds.TIME.ofSi(
                 loads
@@ -174,7 +174,7 @@ public final class BeaterLoad {
     }
 
     /**
-     * Says what is unusual in the load, by the limits of the shipped table.
+     * Returns what is unusual in the load, by the limits of the shipped table.
      *
      * @return the notices; empty where there is nothing to say
      */
@@ -183,7 +183,7 @@ public final class BeaterLoad {
     }
 
     /**
-     * Says what is unusual in the load: thicker than such a beater turns over well, or more than it is rated for.
+     * Returns what is unusual in the load: thicker than such a beater turns over well, or more than it is rated for.
      *
      * @param assumptions where the limits are looked up, in the scope of the beater
      * @return the notices; empty where there is nothing to say

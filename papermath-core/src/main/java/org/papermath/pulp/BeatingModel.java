@@ -170,17 +170,17 @@ public final class BeatingModel {
     }
 
     /**
-     * Returns what readings of one's own pulp say of the fibre in the beater. A reading before beating sets the
+     * Returns what readings of one's own pulp show about the fibre in the beater. A reading before beating sets the
      * unbeaten value. One reading after beating sets the rate, two or more set rate and exponent by a straight line
      * through ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t.
      *
      * @param assumptions what is taken for the rest
      * @param scope the fibre and the beater the readings hold for
      * @param readings one or more readings, at different times
-     * @return the assumptions with {@code beating.rate}, and where the readings tell them {@code beating.exponent} and
-     *     {@code beating.drainability-unbeaten}, in that scope
+     * @return the assumptions with {@code beating.rate}, and where the readings determine them {@code beating.exponent}
+     *     and {@code beating.drainability-unbeaten}, in that scope
      * @throws Refused if there is no reading, a number is not between the unbeaten value and the limit, or the readings
-     *     fall with beating, lie too near each other or are too unsure to tell a rate
+     *     fall with beating, lie too near each other or are too unsure to give a rate
      */
     public static Assumptions calibrate(
             Assumptions assumptions, Scope scope, List<BeatingRecord.Point<SchopperRiegler>> readings) {
@@ -208,7 +208,7 @@ public final class BeatingModel {
         if (beaten.isEmpty()) {
             throw Refused.of(
                     "beating.no-reading",
-                    "beating readings: none after beating given; one or more is wanted to tell the rate.");
+                    "beating readings: none after beating given; at least one is needed to find the rate.");
         }
         double start = result.si("beating.drainability-unbeaten", scope);
         double limit = result.si("beating.drainability-limit", scope);
@@ -225,7 +225,7 @@ public final class BeatingModel {
                         "beating.no-rise",
                         "Schopper-Riegler number: " + sr(value[i]) + " given after "
                                 + beaten.get(i).time().value()
-                                + ", the same as before beating; such a reading tells no rate. Beat longer and read"
+                                + ", the same as before beating; such a reading gives no rate. Beat longer and read"
                                 + " again.",
                         "given",
                         sr(value[i]).toString());
@@ -258,7 +258,7 @@ public final class BeatingModel {
                 || !(fit[1] < MOST_EXPONENT)) {
             throw Refused.of(
                     "beating.readings-tell-nothing",
-                    "beating readings: they lie so near each other, or are so unsure, that no rate can be told from"
+                    "beating readings: they lie so near each other, or are so unsure, that no rate can be found from"
                             + " them. Read at"
                             + " times further apart.");
         }
@@ -313,7 +313,7 @@ public final class BeatingModel {
         if (!(xx > 0) || !(slope > 0)) {
             throw Refused.of(
                     "beating.readings-do-not-rise",
-                    "beating readings: they do not rise with the time; a rate cannot be told from them. See whether"
+                    "beating readings: they do not rise with the time; a rate cannot be found from them. See whether"
                             + " the readings"
                             + " were changed over, or are of Canadian freeness, which falls.");
         }

@@ -78,7 +78,7 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
         if (points.size() < 2) {
             throw Refused.of(
                     "beating.record-too-short",
-                    "beating record of " + name + ": " + points.size() + " readings given; two or more are wanted.",
+                    "beating record of " + name + ": " + points.size() + " readings given; at least two are needed.",
                     "record",
                     name,
                     "given",
@@ -174,8 +174,8 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
     private Refused outside(String what, String given, String least, String most) {
         return Refused.of(
                 "beating.outside-record",
-                what + ": " + given + " wanted, but the record of " + name + " goes from " + least + " to " + most
-                        + ". It is not carried on beyond that: beat further once and read.",
+                what + ": " + given + " asked for, but the record of " + name + " goes from " + least + " to " + most
+                        + ". It is not extrapolated: beat further once and read.",
                 "quantity",
                 what,
                 "given",

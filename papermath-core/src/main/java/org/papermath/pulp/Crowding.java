@@ -95,7 +95,7 @@ public final class Crowding {
     }
 
     /**
-     * Says whether the stock forms clumps, or moves freely.
+     * States whether the stock forms clumps, or moves freely.
      *
      * @param consistency the consistency by mass
      * @return a warning where fibres clump; empty below
@@ -120,7 +120,7 @@ public final class Crowding {
     }
 
     /**
-     * Tells whether fibres move freely of each other.
+     * Returns whether fibres move freely of each other.
      *
      * @param consistency the consistency by mass
      * @return whether the number is below the limit of free movement

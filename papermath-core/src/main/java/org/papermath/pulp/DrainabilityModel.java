@@ -26,11 +26,11 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
 
 /**
- * What the two drainage testers say of each other, and of the resistance of the mat on the mould. Immutable.
+ * How the two drainage testers convert to each other, and to the resistance of the mat on the mould. Immutable.
  *
  * <p>A value is best kept in the scale it was measured in. The chart between the scales is one of mill practice, good
- * to 3 °SR; the resistance told from one reading is good to a factor of 1.7. A stopwatch at one's own mould does better
- * than either, and beyond 90 °SR or below 50 mL it is the only way.
+ * to 3 °SR; the resistance derived from one reading is good to a factor of 1.7. A stopwatch at one's own mould does
+ * better than either, and beyond 90 °SR or below 50 mL it is the only way.
  *
  * @source ISO 5267-1 and ISO 5267-2 for the testers; the chart and the instrument constants recalled, not looked up
  */
@@ -150,8 +150,8 @@ public final class DrainabilityModel {
      *
      * @param number the number, 12 to 90
      * @return the resistance with its band
-     * @throws Refused if the number is below 12, or above 90, where the tester no longer tells slow from slower and a
-     *     timed sheet is asked for
+     * @throws Refused if the number is below 12, or above 90, where the tester no longer separates slow from slower and
+     *     a timed sheet is asked for
      * @source worked out from the filtration law and the tester's orifice; within 5 % of that from 15 to 80
      */
     public Estimate<FiltrationResistance> resistance(Quantity<SchopperRiegler> number) {
@@ -169,8 +169,8 @@ public final class DrainabilityModel {
 
     /**
      * Returns the specific filtration resistance of the mat that answers to a Canadian freeness, by the physics of that
-     * tester itself and without the chart. For one pulp the two testers need not agree: at 300 mL the resistance told
-     * from a Schopper–Riegler number is about 0.7 of this.
+     * tester itself and without the chart. For one pulp the two testers need not agree: at 300 mL the resistance
+     * derived from a Schopper–Riegler number is about 0.7 of this.
      *
      * @param freeness the freeness, 50 to 750 mL, at 0.30 % and 20 °C
      * @return the resistance, with the band of {@link #resistance}
@@ -247,7 +247,7 @@ public final class DrainabilityModel {
     }
 
     /**
-     * Returns what one timed sheet says of pulp whose Schopper–Riegler number was read too: the factor of the
+     * Returns what one timed sheet shows about pulp whose Schopper–Riegler number was read too: the factor of the
      * resistance for this fibre and mould.
      *
      * @param assumptions what is taken for the rest
@@ -282,7 +282,8 @@ public final class DrainabilityModel {
     }
 
     /**
-     * Returns what one pulp read on both testers says of the chart between them: how far one's own tester stands above it.
+     * Returns what one pulp read on both testers shows about the chart between them: how far one's own tester stands
+     * above it.
      *
      * @param assumptions what is taken for the rest
      * @param scope the tester, and the fibre if it is to hold for that alone
@@ -316,7 +317,7 @@ public final class DrainabilityModel {
     }
 
     /**
-     * Says what is to be borne in mind of a Canadian freeness that was not read at 20 °C and 0.30 %, by the shipped
+     * Returns what to bear in mind about a Canadian freeness that was not read at 20 °C and 0.30 %, by the shipped
      * tolerances.
      *
      * @param stock the consistency of the sample
@@ -329,7 +330,7 @@ public final class DrainabilityModel {
     }
 
     /**
-     * Says what is to be borne in mind of a Canadian freeness that was not read at 20 °C and 0.30 %. The correction
+     * Returns what to bear in mind about a Canadian freeness that was not read at 20 °C and 0.30 %. The correction
      * tables of the standard are for groundwood; chemical pulps need much larger ones, so none is applied.
      *
      * @param assumptions where {@code freeness.csf-consistency} and {@code freeness.csf-temperature} are looked up
@@ -383,7 +384,7 @@ public final class DrainabilityModel {
         return Refused.of(
                 "drainability.stopwatch",
                 "drainage of pulp at " + given
-                        + ": the tester does not tell how slowly such pulp drains; its scale is good for"
+                        + ": the tester does not show how slowly such pulp drains; its scale is good for"
                         + " nothing " + side + " " + limit + ". Time one sheet on your own mould and give that time.",
                 "given",
                 given,

@@ -26,7 +26,7 @@ import org.papermath.quantity.Unclear;
 /**
  * Pulp or stock: so much oven-dry fibre and so much water. Immutable.
  *
- * <p>There is no pulp of so many litres alone: a volume says nothing of the fibre in it, so every way of making one
+ * <p>There is no pulp of so many litres alone: a volume says nothing about the fibre in it, so every way of making one
  * asks for the consistency, and says which of its readings is meant. By mass it is fibre over fibre and water together
  * (ISO 4119); by volume it is fibre in a litre of stock, or fibre given to a litre of water. The three differ by a few
  * per cent of themselves at the strengths of a beater.
@@ -278,7 +278,7 @@ public final class Pulp {
         String perStock = Kinds.FIBRE_CONCENTRATION.ofSi(share * 1000, "g/L") + " of stock";
         return new Unclear(
                 "pulp.which-consistency",
-                "consistency: a bare " + given + " given. Say what the fibre is reckoned on.",
+                "consistency: a bare " + given + " given. State its basis.",
                 List.of(
                         new Unclear.Candidate("fibre over fibre and water, by mass", byMass),
                         new Unclear.Candidate("grams to 100 mL of water", perWater),
@@ -434,7 +434,7 @@ public final class Pulp {
         Amount<Consistency> aim = Kinds.CONSISTENCY.ofSi(wanted, "%");
         return Refused.of(
                 code,
-                "consistency: " + aim + " wanted of pulp that is at " + consistency() + "; " + advice + ".",
+                "consistency: " + aim + " asked of pulp that is at " + consistency() + "; " + advice + ".",
                 "wanted",
                 aim.toString(),
                 "now",
@@ -502,7 +502,7 @@ public final class Pulp {
         if (share > 1 + DRY_TOLERANCE) {
             throw Refused.of(
                     "pulp.not-enough",
-                    "pulp: " + wanted + " wanted, but there is only " + there + ".",
+                    "pulp: " + wanted + " asked for, but there is only " + there + ".",
                     "wanted",
                     wanted,
                     "there",
@@ -571,14 +571,14 @@ public final class Pulp {
      */
     public Amount<Grammage> sharedOut(int sheets, Quantity<Area> each, Quantity<Mass> staysInVat) {
         if (sheets < 1) {
-            throw Refused.of("pulp.no-sheets", "sheets: " + sheets + " given; one or more is wanted.", "given", sheets);
+            throw Refused.of("pulp.no-sheets", "sheets: " + sheets + " given; must be 1 or more.", "given", sheets);
         }
         double left = Kinds.MASS.siWithin(staysInVat, "fibre that stays in the vat", 0, fibre);
         return Kinds.GRAMMAGE.ofSi((fibre - left) / sheets / Kinds.AREA.siAboveZero(each, "area of a sheet"), "g/m2");
     }
 
     /**
-     * Holds a portion of pulp against the sheet that is said to come of it.
+     * Holds a portion of pulp against the sheet that is stated to come of it.
      *
      * @param sheetFibre the oven-dry fibre of the sheet, above zero
      * @return a warning with the volume that is missing or too much where the two differ by more than 2 %; else empty

@@ -14,7 +14,7 @@ import org.papermath.quantity.Refused;
  * the handwheel below where it started. Immutable.
  *
  * <p>It is a record of practice to beat the next load alike, not a model: no answer of the library follows from it, since
- * what a turn does to the stock hangs on the machine and on how sharp its bars are.
+ * what a turn does to the stock depends on the machine and on how sharp its bars are.
  *
  * @param steps the settings in order of time
  */
@@ -39,7 +39,7 @@ public record RollLowering(List<Step> steps) {
                 throw Refused.of(
                         "beater.roll-turns",
                         "turns of the roll: " + turns
-                                + " given; from -100 to 100 is wanted, counted from the first setting.",
+                                + " given; must be from -100 to 100, counted from the first setting.",
                         "given",
                         String.valueOf(turns),
                         "least",
@@ -72,7 +72,7 @@ public record RollLowering(List<Step> steps) {
         Objects.requireNonNull(steps, "steps");
         steps = List.copyOf(steps);
         if (steps.isEmpty()) {
-            throw Refused.of("beater.roll-empty", "settings of the roll: none given; one or more is wanted.");
+            throw Refused.of("beater.roll-empty", "settings of the roll: none given; at least one is needed.");
         }
         for (int i = 1; i < steps.size(); i++) {
             if (steps.get(i).time().si() <= steps.get(i - 1).time().si()) {
@@ -115,8 +115,7 @@ public record RollLowering(List<Step> steps) {
         if (count > 1000) {
             throw Refused.of(
                     "beater.roll-steps",
-                    "steps of the roll: " + count
-                            + " come out; at most 1000 is wanted. Check the unit of the two times.",
+                    "steps of the roll: " + count + " come out; must be at most 1000. Check the unit of the two times.",
                     "given",
                     count,
                     "most",

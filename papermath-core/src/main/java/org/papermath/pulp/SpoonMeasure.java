@@ -59,7 +59,7 @@ public record SpoonMeasure(String powder, Amount<ApparentDensity> bulkDensity) {
         if (spoons < 1) {
             throw Refused.of(
                     "additive.no-spoons",
-                    "spoons of " + powder + ": " + spoons + " given; one or more is wanted.",
+                    "spoons of " + powder + ": " + spoons + " given; must be 1 or more.",
                     "powder",
                     powder,
                     "given",

@@ -20,7 +20,7 @@ import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.WaterRetention;
 
 /**
- * Water the fibre holds against a centrifuge, told from how far it is beaten. Immutable.
+ * Water the fibre holds against a centrifuge, predicted from how far it is beaten. Immutable.
  *
  * <p>Straight lines through the values of the fibre unbeaten, well beaten and, where there is one, long beaten, each at
  * its Schopper–Riegler number; beyond the last the last line goes on, with a warning. Below the first the unbeaten
@@ -148,7 +148,7 @@ public final class WaterRetentionModel {
                             "water-retention.spin",
                             "The water retention value of " + amount
                                     + " was spun at 900 g, which leaves more water than the 3000 g of ISO"
-                                    + " 23714. Pressing reckoned from it comes out too wet.",
+                                    + " 23714. Pressing calculated from it comes out too wet.",
                             "given",
                             amount.toString()));
         }

@@ -132,8 +132,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws Refused if the code is not one of the kind
      */
     public Amount<Q> to(String code) {
-        Amount<Q> told = kind.ofSiUnchecked(si, code);
-        return told.unit == unit ? this : told;
+        Amount<Q> printed = kind.ofSiUnchecked(si, code);
+        return printed.unit == unit ? this : printed;
     }
 
     @Override
@@ -235,7 +235,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Tells whether this amount and another are the same whatever their units, but for the last digits that a
+     * Returns whether this amount and another are the same whatever their units, but for the last digits that a
      * conversion may cost: 1 in is equivalent to 25.4 mm.
      *
      * @param that the other amount, of the same kind
@@ -251,7 +251,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Tells whether this amount and another differ by no more than a tolerance, whatever their units.
+     * Returns whether this amount and another differ by no more than a tolerance, whatever their units.
      *
      * @param that the other amount, of the same kind
      * @param tolerance the greatest difference, of the same kind, zero or more
@@ -263,7 +263,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Tells whether this amount and another differ by no more than a share of the other, whatever their units.
+     * Returns whether this amount and another differ by no more than a share of the other, whatever their units.
      *
      * @param that the other amount, of the same kind
      * @param relative the greatest difference as a fraction of the other, for example {@code 0.01}

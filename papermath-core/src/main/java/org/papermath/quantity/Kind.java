@@ -95,7 +95,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Tells whether a value can be one of this kind.
+     * Returns whether a value can be one of this kind.
      *
      * @param si the value in coherent SI
      * @return whether it is finite and in range
@@ -173,7 +173,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Makes an amount from a value in coherent SI, told in the unit of a code.
+     * Makes an amount from a value in coherent SI, in the unit of a code.
      *
      * @param si a finite number in {@link #siUnit()}
      * @param code one of {@link #codes()}
@@ -238,7 +238,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Checks a quantity at a door that wants more than nothing, and returns its value in coherent SI.
+     * Checks a quantity that must be above zero, and returns its value in coherent SI.
      *
      * @param quantity an amount of this kind, or any other quantity of its dimension
      * @param what the name of the input, for the message
@@ -250,7 +250,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Checks a quantity at a door that wants more than nothing, and returns it as an amount of this kind.
+     * Checks a quantity that must be above zero, and returns it as an amount of this kind.
      *
      * @param quantity an amount of this kind, or any other quantity of its dimension
      * @param what the name of the input, for the message
@@ -418,10 +418,10 @@ public final class Kind<Q extends Quantity<Q>> {
 
     @SuppressWarnings("unchecked")
     private Amount<Q> amount(Quantity<Q> quantity, String what) {
-        // Erased generics let a quantity of any kind through; look at what it says of itself.
+        // Erased generics let a quantity of any kind through; look at what it really is.
         Quantity<?> seen = quantity;
         if (seen == null) {
-            throw new NullPointerException(what + ": null given; " + article(name) + " is wanted here.");
+            throw new NullPointerException(what + ": null given; " + article(name) + " is expected here.");
         }
         if (seen instanceof Amount<?> amount) {
             if (amount.kind() != this) {
@@ -430,7 +430,7 @@ public final class Kind<Q extends Quantity<Q>> {
                         what + ": " + amount + " given, which is "
                                 + article(amount.kind().name()) + "; "
                                 + article(name)
-                                + " is wanted here. Say which is meant, and convert on purpose.",
+                                + " is expected here. Check which is meant, and convert explicitly.",
                         "quantity",
                         what,
                         "given",
@@ -447,7 +447,7 @@ public final class Kind<Q extends Quantity<Q>> {
             String given = Units.fourDigits(value) + " " + quantity.getUnit();
             throw Refused.of(
                     "quantity.temperature-difference",
-                    what + ": a difference of " + given + " given, but a point on the scale is wanted here.",
+                    what + ": a difference of " + given + " given, but a point on the scale is expected here.",
                     "quantity",
                     what,
                     "given",
@@ -515,7 +515,7 @@ public final class Kind<Q extends Quantity<Q>> {
         if (!Double.isFinite(value)) {
             throw Refused.of(
                     "quantity.not-a-number",
-                    what + ": " + value + " given; a finite number is wanted. Look where the number was worked out.",
+                    what + ": " + value + " given; must be a finite number. Check where it was calculated.",
                     "quantity",
                     what,
                     "given",

@@ -190,8 +190,8 @@ public final class Limits {
         if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
             throw Refused.of(
                     "date.range",
-                    what + ": " + day + " given; a day from " + FIRST_DAY + " to " + LAST_DAY
-                            + " is wanted. Check the year.",
+                    what + ": " + day + " given; must be a day from " + FIRST_DAY + " to " + LAST_DAY
+                            + ". Check the year.",
                     "quantity",
                     what,
                     "given",
@@ -245,8 +245,8 @@ public final class Limits {
             if (given < least || given > most) {
                 throw Refused.of(
                         "count.range",
-                        what + whose + ": " + given + " given; a whole number from " + this
-                                + " is wanted. Check the count.",
+                        what + whose + ": " + given + " given; must be a whole number from " + this
+                                + ". Check the count.",
                         "quantity",
                         what + whose,
                         "given",

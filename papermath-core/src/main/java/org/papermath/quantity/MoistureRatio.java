@@ -3,7 +3,7 @@ package org.papermath.quantity;
 import javax.measure.Quantity;
 
 /**
- * Water over oven-dry mass (dry basis), as regain and press solids are reckoned. Water over total mass is a {@link
+ * Water over oven-dry mass (dry basis), as regain and press solids are stated. Water over total mass is a {@link
  * Moisture}.
  */
 public interface MoistureRatio extends Quantity<MoistureRatio> {

@@ -66,7 +66,7 @@ public final class Name {
     }
 
     /**
-     * Tells whether a text has one of the signs by which places of values are written.
+     * Returns whether a text has one of the signs by which places of values are written.
      *
      * @param text the text
      * @return whether one of {@code [ ] @} is in it
@@ -96,7 +96,7 @@ public final class Name {
     }
 
     /**
-     * Says that a text is too long for a name.
+     * Returns the refusal of a text that is too long for a name.
      *
      * @param text the text
      * @return the sentence
@@ -107,10 +107,10 @@ public final class Name {
     }
 
     /**
-     * Says that a text has a character that cannot be shown.
+     * Returns the refusal of a text with a character that cannot be shown.
      *
      * @param text the text
-     * @param at where the character stands, as {@link #hiddenIn} tells
+     * @param at where the character stands, as returned by {@link #hiddenIn}
      * @return the sentence
      */
     public static String hidden(String text, int at) {
@@ -175,7 +175,7 @@ public final class Name {
         };
     }
 
-    /** Tells whether this joins, or keeps apart, two signs of scripts in which that can be seen. */
+    /** Returns whether this joins, or keeps apart, two signs of scripts in which that can be seen. */
     private static boolean isJoining(String text, int at) {
         char c = text.charAt(at);
         return (c == 0x200C || c == 0x200D)

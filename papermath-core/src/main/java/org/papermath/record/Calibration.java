@@ -24,7 +24,7 @@ import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Units;
 
 /**
- * What the readings of batches say of the assumptions: a store with values measured here in place of those of the
+ * What the readings of batches show about the assumptions: a store with values measured here in place of those of the
  * table, and an account of every reading. Immutable.
  *
  * <pre>{@code
@@ -85,7 +85,7 @@ public final class Calibration {
         }
     }
 
-    /** A reading that did not tell an assumption. */
+    /** A reading that did not calibrate an assumption. */
     public sealed interface Unused permits FoundUnused {
         /** {@return the batch, by name and date} */
         String record();
@@ -93,7 +93,7 @@ public final class Calibration {
         /** {@return the reading} */
         Measurement reading();
 
-        /** {@return the assumptions it might have told; empty if there are none} */
+        /** {@return the assumptions it might have calibrated; empty if there are none} */
         List<String> ids();
 
         /** {@return why it did not} */
@@ -109,7 +109,7 @@ public final class Calibration {
 
     /** A row of the table of closed forms. */
     public sealed interface Row permits SetRow {
-        /** {@return the assumptions it tells} */
+        /** {@return the assumptions it calibrates} */
         List<String> ids();
 
         /** {@return the reading it takes} */
@@ -127,7 +127,7 @@ public final class Calibration {
 
     record SetRow(List<String> ids, String reading, String needs, String scope, String form) implements Row {}
 
-    /** What one use of a closed form said. */
+    /** What one use of a closed form gave. */
     private record Point(Assumption value, List<ClosedForms.Seen> seen) {}
 
     private Calibration(Assumptions assumptions, List<Change> changes, List<Unused> unused, List<Notice> notices) {
@@ -153,7 +153,7 @@ public final class Calibration {
     }
 
     /**
-     * Returns every closed form: what it tells, from which reading, and what else it asks for.
+     * Returns every closed form: what it calibrates, from which reading, and what else it asks for.
      *
      * @return an unmodifiable list, in the order they are used
      */
@@ -180,7 +180,7 @@ public final class Calibration {
     }
 
     /**
-     * Returns the readings that told nothing, or not all they might, and why.
+     * Returns the readings that were not used, or not fully, and why.
      *
      * @return an unmodifiable list
      */
@@ -220,7 +220,7 @@ public final class Calibration {
         private final Map<String, List<Unused>> unusedByKey = new LinkedHashMap<>();
         private final List<Unused> unused = new ArrayList<>();
         private final Map<String, List<Notice>> notices = new LinkedHashMap<>();
-        private final Set<Measurement> told = Collections.newSetFromMap(new IdentityHashMap<>());
+        private final Set<Measurement> used = Collections.newSetFromMap(new IdentityHashMap<>());
         private Assumptions store;
 
         Run(Assumptions before, List<BatchRecord> records, List<Dryer> dryers) {
@@ -235,17 +235,17 @@ public final class Calibration {
         Calibration done() {
             ClosedForms.TABLE.forEach(this::apply);
             unusedByKey.values().forEach(unused::addAll);
-            unused.forEach(one -> told.add(one.reading()));
+            unused.forEach(one -> used.add(one.reading()));
             for (ClosedForms.Seen one : all) {
-                if (!told.contains(one.reading())) {
+                if (!used.contains(one.reading())) {
                     unused.add(new FoundUnused(
                             one.name(),
                             one.reading(),
                             List.of(),
                             Notice.note(
                                     "calibration.no-closed-form",
-                                    "It is kept for the record; by itself, or with"
-                                            + " what else this batch says, it tells no assumption.")));
+                                    "It is kept for the record; by itself, or with the rest of"
+                                            + " this batch, it calibrates no assumption.")));
                 }
             }
             return new Calibration(
@@ -276,8 +276,8 @@ public final class Calibration {
                             moved.add(one.key());
                         }
                     }
-                    group.forEach(seen -> told.add(seen.reading()));
-                    told.addAll(asked.companions());
+                    group.forEach(seen -> used.add(seen.reading()));
+                    used.addAll(asked.companions());
                     notices.computeIfAbsent(rule.row().reading(), reading -> new ArrayList<>())
                             .addAll(asked.notices());
                 } catch (PapermathException refusal) {
@@ -300,41 +300,41 @@ public final class Calibration {
         }
 
         private void join(String key) {
-            List<Point> said = Objects.requireNonNull(points.get(key));
-            Assumption pattern = said.get(0).value();
+            List<Point> readings = Objects.requireNonNull(points.get(key));
+            Assumption pattern = readings.get(0).value();
             Set<String> from = new LinkedHashSet<>();
-            said.forEach(point -> point.seen().forEach(seen -> from.add(seen.name())));
+            readings.forEach(point -> point.seen().forEach(seen -> from.add(seen.name())));
             List<Notice> heard = new ArrayList<>();
             notices.put(key, heard);
             unusedByKey.remove(key);
             double sum = 0;
             double weights = 0;
-            for (Point point : said) {
+            for (Point point : readings) {
                 double weight = 1 / square(spread(point.value()));
                 sum += weight * scaled(point.value().likely(), pattern);
                 weights += weight;
             }
             double mean = sum / weights;
             double chi = 0;
-            for (Point point : said) {
+            for (Point point : readings) {
                 chi += square((scaled(point.value().likely(), pattern) - mean) / spread(point.value()));
             }
             double spread = Math.sqrt(1 / weights);
-            int free = said.size() - 1;
+            int free = readings.size() - 1;
             double ratio = free == 0 ? 1 : Math.sqrt(chi / free);
             if (ratio > MOST_RATIO) {
                 reject(
                         key,
-                        said,
+                        readings,
                         Notice.warning(
                                 "calibration.readings-of-different-things",
-                                key + ": the " + said.size() + " readings lie " + Units.fourDigits(ratio)
+                                key + ": the " + readings.size() + " readings lie " + Units.fourDigits(ratio)
                                         + " times as far apart as their errors allow; they cannot be of one thing, and none is"
                                         + " taken. Look for a slip, or for what differed between the batches.",
                                 "assumption",
                                 key,
                                 "readings",
-                                said.size(),
+                                readings.size(),
                                 "ratio",
                                 ratio));
                 return;
@@ -343,17 +343,17 @@ public final class Calibration {
                 spread *= ratio;
                 heard.add(Notice.warning(
                         "calibration.readings-disagree",
-                        key + ": the " + said.size() + " readings lie " + Units.fourDigits(ratio)
+                        key + ": the " + readings.size() + " readings lie " + Units.fourDigits(ratio)
                                 + " times as far apart as their errors allow; the band is widened as much.",
                         "assumption",
                         key,
                         "readings",
-                        said.size(),
+                        readings.size(),
                         "ratio",
                         ratio));
             }
             Source source = new Source("measured here: " + String.join("; ", from));
-            Assumption after = said.size() == 1
+            Assumption after = readings.size() == 1
                     ? pattern.with(
                             pattern.scope(),
                             pattern.likely(),
@@ -378,7 +378,7 @@ public final class Calibration {
                         && after.high() - after.low() > (known.high() - known.low()) * (1 + 1e-9)) {
                     reject(
                             key,
-                            said,
+                            readings,
                             Notice.note(
                                     "calibration.less-sure",
                                     key + ": the readings leave " + band(after) + ", less sure than the " + band(known)
@@ -407,9 +407,9 @@ public final class Calibration {
             changes.put(key, new FoundChange(old, after, List.copyOf(from)));
         }
 
-        private void reject(String key, List<Point> said, Notice why) {
+        private void reject(String key, List<Point> readings, Notice why) {
             List<Unused> list = new ArrayList<>();
-            for (Point point : said) {
+            for (Point point : readings) {
                 point.seen()
                         .forEach(seen -> list.add(new FoundUnused(
                                 seen.name(),

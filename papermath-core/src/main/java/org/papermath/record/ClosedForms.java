@@ -302,7 +302,7 @@ final class ClosedForms {
                     "strip measured in two airs",
                     "furnish",
                     "furnish",
-                    "both numbers scaled by (L2/L1 − 1)/(M2 − M1) over what was foretold",
+                    "both numbers scaled by (L2/L1 − 1)/(M2 − M1) over the forecast",
                     EACH,
                     Case::twoAirs,
                     List.of("hygroexpansion.base", "hygroexpansion.per-shrinkage"),
@@ -490,7 +490,7 @@ final class ClosedForms {
                         "Water retention of " + furnish() + ": of " + seen.size()
                                 + " samples the most beaten, at "
                                 + most.number().value()
-                                + ", tells the point of well-beaten fibre; the less beaten tell shrinkage only.",
+                                + ", gives the point of well-beaten fibre; the less beaten give shrinkage only.",
                         "samples",
                         seen.size(),
                         "number",
@@ -557,7 +557,7 @@ final class ClosedForms {
             if (planned == null || planned.kind() != Kinds.MASS || !(planned.si() > 0)) {
                 throw Refused.of(
                         "calibration.planned-mass",
-                        "planned " + BatchRecord.SHEET_SOLIDS + ": " + planned + " given; a mass above zero is wanted.",
+                        "planned " + BatchRecord.SHEET_SOLIDS + ": " + planned + " given; must be a mass above zero.",
                         "given",
                         String.valueOf(planned));
             }
@@ -635,7 +635,7 @@ final class ClosedForms {
                 throw Refused.of(
                         "calibration.other-restraint",
                         "marks: dried under the restraint \"" + marks.restraint() + "\"; the dryer " + dryer.name()
-                                + " holds as \"" + dryer.restraint() + "\", so they do not tell its sheets.",
+                                + " holds as \"" + dryer.restraint() + "\", so they say nothing about its sheets.",
                         "given",
                         marks.restraint().name(),
                         "dryer",
@@ -851,7 +851,7 @@ final class ClosedForms {
             if (!(likely > 0)) {
                 throw Refused.of(
                         "calibration.no-scatter",
-                        "finished sheets: all of the same weight; the scale is too coarse to tell their scatter.");
+                        "finished sheets: all of the same weight; the scale is too coarse to show their scatter.");
             }
             return store.measured(
                     "sheet.scatter-grammage",
@@ -983,8 +983,8 @@ final class ClosedForms {
             if (found.stream().distinct().count() > 1) {
                 throw Refused.of(
                         "calibration.which",
-                        "calibration: " + record.name() + " says " + what + " in " + found.size()
-                                + " ways; which of them this reading belongs to is not said. Keep a record for each.",
+                        "calibration: " + record.name() + " states " + what + " in " + found.size()
+                                + " ways; which of them this reading belongs to is not stated. Keep a record for each.",
                         "record",
                         record.name(),
                         "readings",
@@ -997,7 +997,7 @@ final class ClosedForms {
         private Refused needs(String what) {
             return Refused.of(
                     "calibration.needs",
-                    "calibration: " + record.name() + " does not say " + what + ", which this reading needs.",
+                    "calibration: " + record.name() + " does not state " + what + ", which this reading needs.",
                     "record",
                     record.name(),
                     "needs",

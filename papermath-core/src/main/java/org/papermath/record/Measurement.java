@@ -448,7 +448,7 @@ public sealed interface Measurement {
             if (count < 1) {
                 throw Refused.of(
                         "count.below-one",
-                        work.word() + ": " + count + " given; 1 or more is wanted.",
+                        work.word() + ": " + count + " given; must be 1 or more.",
                         "given",
                         count,
                         "least",

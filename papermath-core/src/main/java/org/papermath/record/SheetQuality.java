@@ -72,7 +72,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
             if (count < 2) {
                 throw Refused.of(
                         "series.summary-short",
-                        "sheets: " + count + " given; 2 or more are wanted to tell how they scatter.",
+                        "sheets: " + count + " given; at least 2 are needed to show how they scatter.",
                         "given",
                         count,
                         "least",
@@ -99,7 +99,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         Amount<Dimensionless> factor();
 
         /**
-         * Tells whether the difference is more than chance would bring once in twenty times.
+         * Returns whether the difference is more than chance would bring once in twenty times.
          *
          * @return whether the batches differ
          */
@@ -182,7 +182,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         if (n < 3) {
             throw Refused.of(
                     "series.short",
-                    "series: " + n + " sheets given; 3 or more are wanted to see a drift.",
+                    "series: " + n + " sheets given; at least 3 are needed to show a drift.",
                     "given",
                     n,
                     "least",
@@ -266,7 +266,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
     }
 
     /**
-     * Tells whether the slope is more than chance would bring once in twenty times.
+     * Returns whether the slope is more than chance would bring once in twenty times.
      *
      * @return {@link Cause#DRIFT} if it is
      */
@@ -283,7 +283,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @throws Refused if a value is out of range
      */
     public Amount<Share> inside(Quantity<Q> wanted, Quantity<Share> tolerance) {
-        double target = kind.siAboveZero(wanted, "weight wanted");
+        double target = kind.siAboveZero(wanted, "target weight");
         // A sheet on the edge is inside, whatever the last bit of its weight says.
         double limit = Kinds.SHARE.si(tolerance, "tolerance") * target * (1 + 1e-9);
         int count = 0;

@@ -187,7 +187,7 @@ public final class Caliper {
     }
 
     /**
-     * Says what should be known when this thickness is put beside another.
+     * Returns what should be known when this thickness is put beside another.
      *
      * @param other the other thickness
      * @return a warning for another pressure, and one for a pack beside a single sheet

@@ -273,8 +273,7 @@ public final class CutLayout {
         if (pieces < 1 || count() < 1) {
             throw Refused.of(
                     "cut.no-pieces",
-                    "pieces: " + pieces + " wanted and " + count()
-                            + " cut from a parent; one or more of each is wanted.",
+                    "pieces: " + pieces + " asked for and " + count() + " cut from a parent; each must be 1 or more.",
                     "given",
                     pieces,
                     "perParent",
@@ -293,7 +292,7 @@ public final class CutLayout {
      */
     public static int withSpare(int sheets, Quantity<Share> spare) {
         if (sheets < 0) {
-            throw Refused.of("cut.no-sheets", "sheets: " + sheets + " given; zero or more is wanted.", "given", sheets);
+            throw Refused.of("cut.no-sheets", "sheets: " + sheets + " given; must be 0 or more.", "given", sheets);
         }
         return (int) Math.min(Integer.MAX_VALUE, Math.ceil(sheets * (1 + Kinds.SHARE.si(spare, "spare")) - 1e-9));
     }
@@ -326,7 +325,7 @@ public final class CutLayout {
     }
 
     /**
-     * Tells whether the width of a piece lies along the height of the parent.
+     * Returns whether the width of a piece lies along the height of the parent.
      *
      * @return whether the pieces lie turned
      */

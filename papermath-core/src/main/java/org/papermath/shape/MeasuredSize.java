@@ -11,7 +11,7 @@ import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Refused;
 
 /**
- * The size of pieces as measured on several of them, or foretold: mean and standard deviation of both sides. Immutable.
+ * The size of pieces as measured on several of them, or forecast: mean and standard deviation of both sides. Immutable.
  */
 public final class MeasuredSize {
     private final double width;
@@ -86,7 +86,7 @@ public final class MeasuredSize {
             throw Refused.of(
                     "size.unpaired",
                     "size: " + widths.size() + " widths and " + heights.size()
-                            + " heights given; one of each is wanted for every piece.",
+                            + " heights given; every piece needs one of each.",
                     "widths",
                     widths.size(),
                     "heights",

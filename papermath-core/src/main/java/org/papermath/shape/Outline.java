@@ -16,8 +16,8 @@ import org.papermath.quantity.Units;
 /**
  * The outline of a flat piece: a simple polygon, convex or not. Immutable.
  *
- * <p>An outline has a shape and no place: its corners are told from the lower left corner of its bounding box, across
- * to the right and along upward. Corners run anticlockwise.
+ * <p>An outline has a shape and no place: its corners are measured from the lower left corner of its bounding box,
+ * across to the right and along upward. Corners run anticlockwise.
  */
 public final class Outline {
     private final double[] x;
@@ -76,7 +76,7 @@ public final class Outline {
         if (x.length < 3) {
             throw Refused.of(
                     "outline.corners",
-                    "outline: " + x.length + " corners given; at least 3 are wanted.",
+                    "outline: " + x.length + " corners given; at least 3 are needed.",
                     "given",
                     x.length,
                     "least",
@@ -213,7 +213,7 @@ public final class Outline {
     }
 
     /**
-     * Tells whether no corner turns inward.
+     * Returns whether no corner turns inward.
      *
      * @return whether it is convex
      */
@@ -222,7 +222,7 @@ public final class Outline {
     }
 
     /**
-     * Tells whether a point lies in the outline; its edge belongs to it.
+     * Returns whether a point lies in the outline; its edge belongs to it.
      *
      * @param across distance from the left of the bounding box
      * @param along distance from the bottom of the bounding box

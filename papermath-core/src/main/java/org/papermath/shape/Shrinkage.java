@@ -114,21 +114,21 @@ public final class Shrinkage {
     }
 
     /**
-     * Asks whether a remark such as "three quarters of its size" speaks of the sides or of the area.
+     * Asks whether a remark such as "three quarters of its size" means the sides or the area.
      *
-     * @param said the remark
+     * @param remark what was remarked
      * @param left the part that is left, above zero
      * @return never; always throws
      * @throws Unclear always, with both readings
      */
-    public static Shrinkage unclear(String said, Quantity<Share> left) {
+    public static Shrinkage unclear(String remark, Quantity<Share> left) {
         double part = Kinds.SHARE.siAboveZero(left, "part left");
         double bySide = 1 - part;
         double areaOfSides = 1 - part * part;
         double sidesOfArea = 1 - Math.sqrt(part);
         throw new Unclear(
                 "shrinkage.sides-or-area",
-                "shrinkage: \"" + said + "\" does not say whether each side or the area is meant.",
+                "shrinkage: \"" + remark + "\" does not say whether each side or the area is meant.",
                 List.of(
                         new Unclear.Candidate(
                                 "each side loses " + Digits.percent(bySide),
@@ -137,7 +137,7 @@ public final class Shrinkage {
                                 "the area loses " + Digits.percent(bySide),
                                 "each side loses " + Digits.percent(sidesOfArea))),
                 "found",
-                said,
+                remark,
                 "left",
                 part);
     }

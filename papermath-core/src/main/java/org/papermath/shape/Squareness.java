@@ -130,7 +130,7 @@ public final class Squareness {
     }
 
     /**
-     * Tells whether the sheet is square within a slip over its longer side.
+     * Returns whether the sheet is square within a slip over its longer side.
      *
      * @param most the most slip, zero or more
      * @return whether it is square

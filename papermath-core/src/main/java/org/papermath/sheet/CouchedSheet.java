@@ -63,7 +63,7 @@ public final class CouchedSheet extends Sheet {
     }
 
     /**
-     * Presses the sheet to known solids; {@code PressingModel} foretells them.
+     * Presses the sheet to known solids; {@code PressingModel} predicts them.
      *
      * @param solids the solids after pressing
      * @return the pressed sheet

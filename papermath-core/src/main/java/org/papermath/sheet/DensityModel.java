@@ -400,7 +400,7 @@ public final class DensityModel {
     }
 
     /**
-     * Returns the density of laboratory sheets told from one freeness alone, by the shipped line.
+     * Returns the density of laboratory sheets predicted from one freeness alone, by the shipped line.
      *
      * @param freeness the Canadian Standard freeness
      * @return the density within ±29 kg/m³, with a warning
@@ -411,8 +411,9 @@ public final class DensityModel {
     }
 
     /**
-     * Returns the density of laboratory sheets told from one freeness alone, by a straight line fitted within one mill.
-     * It explains two fifths of the scatter there and says nothing of another pulp: only a measured sheet does.
+     * Returns the density of laboratory sheets predicted from one freeness alone, by a straight line fitted within one
+     * mill. It explains two fifths of the scatter there and says nothing about another pulp: only a measured sheet
+     * does.
      *
      * @param assumptions where the line and its scatter are looked up
      * @param freeness the Canadian Standard freeness
@@ -435,7 +436,7 @@ public final class DensityModel {
                         List.of()),
                 Notice.warning(
                         "density.from-freeness",
-                        "Freeness tells density within one mill only, to about ±" + Kinds.DENSITY.ofSi(half, "kg/m3")
+                        "Freeness predicts density within one mill only, to about ±" + Kinds.DENSITY.ofSi(half, "kg/m3")
                                 + ", and never across pulps. Measure a sheet by scale and micrometer.",
                         "half",
                         Kinds.DENSITY.ofSi(half, "kg/m3").toString()));

@@ -40,7 +40,7 @@ public final class DrySheet extends Sheet {
         this.sorption = sorption;
     }
 
-    /** A sheet on the scale, of which the air is still to be said. */
+    /** A sheet on the scale, whose air is still to be given. */
     public sealed interface Weighed permits WeighedSheet {
         /** {@return what the scale shows} */
         Amount<Mass> mass();
@@ -52,7 +52,7 @@ public final class DrySheet extends Sheet {
         Amount<Length> height();
 
         /**
-         * Says the air the sheet has lain in; the sheet is taken for finished rag paper, by the shipped assumptions.
+         * States the air the sheet has lain in; the sheet is taken for finished rag paper, by the shipped assumptions.
          *
          * @param air the air, for some hours
          * @return the sheet
@@ -62,7 +62,7 @@ public final class DrySheet extends Sheet {
         }
 
         /**
-         * Says the air the sheet has lain in, and what the sheet is made of, by the shipped assumptions.
+         * States the air the sheet has lain in, and what the sheet is made of, by the shipped assumptions.
          *
          * @param air the air, for some hours
          * @param furnish the fibres
@@ -73,7 +73,7 @@ public final class DrySheet extends Sheet {
         }
 
         /**
-         * Says the air the sheet has lain in, and its moisture in air.
+         * States the air the sheet has lain in, and its moisture in air.
          *
          * @param air the air, for some hours
          * @param sorption the moisture in air
@@ -117,7 +117,7 @@ public final class DrySheet extends Sheet {
     /**
      * Returns the sheet in the reference atmosphere of 23 °C and 50 % relative humidity.
      *
-     * @return the sheet; its size is kept, {@link HygroexpansionModel} tells how that moves
+     * @return the sheet; its size is kept, {@link HygroexpansionModel} gives how that moves
      * @source ISO 187 for the atmosphere
      */
     public DrySheet conditioned() {
@@ -128,7 +128,7 @@ public final class DrySheet extends Sheet {
      * Returns the sheet after it has come to equilibrium with some air.
      *
      * @param air the air
-     * @return the sheet; its size is kept, {@link HygroexpansionModel} tells how that moves
+     * @return the sheet; its size is kept, {@link HygroexpansionModel} gives how that moves
      */
     public DrySheet conditioned(Air air) {
         double left = sorbing() * sorption.ratio(air).si();
@@ -145,7 +145,7 @@ public final class DrySheet extends Sheet {
     }
 
     /**
-     * Returns the caliper at an apparent density: {@code t = W/rho}; {@link DensityModel} foretells the density.
+     * Returns the caliper at an apparent density: {@code t = W/rho}; {@link DensityModel} predicts the density.
      *
      * @param density the apparent density
      * @return the caliper

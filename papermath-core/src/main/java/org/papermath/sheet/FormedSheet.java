@@ -111,7 +111,7 @@ public final class FormedSheet extends Sheet {
      * @param conditioned the grammage wanted, conditioned at 23 °C and 50 % relative humidity
      * @param width the finished width, across the mould, above zero
      * @param height the finished height, along the mould, above zero
-     * @param shrinkage what the sheet shrinks in drying; a {@link ShrinkageModel} foretells it
+     * @param shrinkage what the sheet shrinks in drying; a {@link ShrinkageModel} predicts it
      * @param sorption the moisture of its fibre in air
      * @return the sheet on the mould
      * @throws Refused if a value is out of range
@@ -135,7 +135,7 @@ public final class FormedSheet extends Sheet {
      * @param conditioned the grammage wanted, conditioned at 23 °C and 50 % relative humidity
      * @param width the finished width, across the mould, above zero
      * @param height the finished height, along the mould, above zero
-     * @param shrinkage what the sheet shrinks in drying; a {@link ShrinkageModel} foretells it
+     * @param shrinkage what the sheet shrinks in drying; a {@link ShrinkageModel} predicts it
      * @param sorption the moisture of its fibre in air
      * @return the sheet on the mould
      * @throws Refused if a value is out of range
@@ -153,7 +153,7 @@ public final class FormedSheet extends Sheet {
         Objects.requireNonNull(shrinkage, "shrinkage");
         Objects.requireNonNull(sorption, "sorption");
         double grammage = org.papermath.equation.Shrinkage.formedGrammage(
-                Kinds.GRAMMAGE.si(conditioned, "grammage wanted"),
+                Kinds.GRAMMAGE.si(conditioned, "target grammage"),
                         sorption.ratio(Air.reference()).si(),
                 shrinkage.alongFraction(), shrinkage.acrossFraction());
         return ofGrammage(

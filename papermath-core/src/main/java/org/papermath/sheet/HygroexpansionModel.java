@@ -34,7 +34,7 @@ import org.papermath.quantity.Refused;
 public final class HygroexpansionModel {
     private static final List<String> IDS = List.of("hygroexpansion.base", "hygroexpansion.per-shrinkage");
 
-    /** The least change of the moisture ratio that one strip can be told from. */
+    /** The least change of the moisture ratio from which one strip can be calibrated. */
     private static final double LEAST_CHANGE = 0.01;
 
     private final Assumptions assumptions;
@@ -130,7 +130,7 @@ public final class HygroexpansionModel {
      * @param before the air before
      * @param after the air after
      * @return the movement; the first rise above 80 % relative humidity after drying under restraint is noticed, for it
-     *     frees strain and the model then tells too much
+     *     frees strain and the model then predicts too much
      * @throws Refused if a value is out of range
      */
     public Movement between(
@@ -197,7 +197,7 @@ public final class HygroexpansionModel {
 
     /**
      * Calibrates the movement of a furnish by one strip measured in two airs: both numbers are scaled by what it moved
-     * over what was foretold. About ±10 %.
+     * over the forecast. About ±10 %.
      *
      * @param assumptions the store
      * @param scope the fibre or furnish
@@ -209,7 +209,7 @@ public final class HygroexpansionModel {
      * @param second the second air, damper or drier
      * @return the store with {@code hygroexpansion.base} and {@code hygroexpansion.per-shrinkage} measured
      * @throws Refused if the two airs hardly differ in the moisture they give, the strip moved the wrong way or not at
-     *     all, or it moved less than the lengths can tell
+     *     all, or it moved less than the lengths can show
      */
     public static Assumptions calibrate(
             Assumptions assumptions,
@@ -242,7 +242,7 @@ public final class HygroexpansionModel {
             throw Refused.of(
                     "hygroexpansion.calibration-strip",
                     "movement: from " + before.value() + " to " + after.value() + " given; paper grows in damper air,"
-                            + " and by more than twice the error of the two lengths for this to tell. Take a longer strip.",
+                            + " and by more than twice the error of the two lengths for this to show. Take a longer strip.",
                     "before",
                     before.value().toString(),
                     "after",
@@ -250,9 +250,9 @@ public final class HygroexpansionModel {
         }
         Assumption base = assumptions.get("hygroexpansion.base", scope);
         Assumption slope = assumptions.get("hygroexpansion.per-shrinkage", scope);
-        double foretold = Shrinkage.hygroexpansionCoefficient(
+        double forecast = Shrinkage.hygroexpansionCoefficient(
                 Math.max(0, Kinds.LINEAR_SHRINKAGE.si(drying, "drying shrinkage")), base.likelySi(), slope.likelySi());
-        double scale = measured / foretold;
+        double scale = measured / forecast;
         // What one strip leaves: a tenth, beside the errors of the two lengths.
         double half = Math.hypot(1.645 * error / measured, 0.1);
         Source source = new Source("one strip measured in air of " + first + " and of " + second);

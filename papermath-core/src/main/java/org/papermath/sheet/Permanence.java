@@ -135,7 +135,8 @@ public final class Permanence {
         lines.add(new FoundRequirement(
                 "alkaline reserve",
                 "20 g of calcium carbonate in a kilogram of oven-dry sheet or more",
-                "computed " + Kinds.DOSE.ofSi(Math.min(reserve, 0.5), "g/kg") + " from what is said to be retained",
+                "computed " + Kinds.DOSE.ofSi(Math.min(reserve, 0.5), "g/kg")
+                        + " from the carbonate stated to be retained",
                 reserve >= RESERVE * (1 - 1e-9) ? Status.COMPUTED_MET : Status.COMPUTED_NOT_MET));
         lines.add(laboratory("pH of a cold extract", "7.5 to 10"));
         boolean declared = !declaredFibre.isBlank();
@@ -150,7 +151,9 @@ public final class Permanence {
             lines.add(new FoundRequirement(
                     "fibre",
                     "mainly cotton, linen or hemp, or fully bleached pulp, and declared",
-                    declared ? "declared as " + declaredFibre : "not declared; a laboratory can tell it by microscope",
+                    declared
+                            ? "declared as " + declaredFibre
+                            : "not declared; a laboratory can identify it by microscope",
                     declared ? Status.DECLARED : Status.LABORATORY));
         }
         return List.copyOf(lines);

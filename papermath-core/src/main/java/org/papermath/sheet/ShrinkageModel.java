@@ -539,7 +539,7 @@ public final class ShrinkageModel {
             throw Refused.of(
                     "shrinkage.strips",
                     "calibration: none of the " + strips.size()
-                            + " strips is of beaten fibre within the range of the line; one or more is wanted.",
+                            + " strips is of beaten fibre within the range of the line; at least one is needed.",
                     "given",
                     strips.size());
         }
@@ -548,7 +548,7 @@ public final class ShrinkageModel {
                     "shrinkage.strip-none",
                     "calibration: the strips shrank no more than the unbeaten "
                             + Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%")
-                            + "; they tell nothing of beating. Dry them free.",
+                            + "; they show nothing of beating. Dry them free.",
                     "limit",
                     Kinds.LINEAR_SHRINKAGE.ofSi(unbeaten, "%").toString());
         }

@@ -192,7 +192,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         notices.add(
                 Notice.note(
                         "size.uncalibrated",
-                        "From one trial in a mill beater, its bath not said; weigh a sheet before the bath and out of the press."));
+                        "From one trial in a mill beater, bath not stated; weigh a sheet before the bath and out of the press."));
         return new FoundBeaten(
                 of(
                         Kinds.SHARE.ofSi(strength, "%"),
@@ -381,7 +381,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         if (sheets < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "sheets to size: " + sheets + " given; 1 or more is wanted.",
+                    "sheets to size: " + sheets + " given; must be 1 or more.",
                     "given",
                     sheets,
                     "least",
@@ -428,7 +428,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
         if (good < 1) {
             throw Refused.of(
                     "count.below-one",
-                    "good sheets: " + good + " given; 1 or more is wanted.",
+                    "good sheets: " + good + " given; must be 1 or more.",
                     "given",
                     good,
                     "least",
@@ -476,7 +476,7 @@ public record SurfaceSize(Amount<Share> strength, Amount<Dimensionless> pickUp) 
                     "size.bath-weak",
                     "The sheet would have to take up " + pickUp + " of its mass of this bath; about "
                             + Kinds.NUMBER.ofSi(most, "%") + " is the most. For " + onPaper()
-                            + " on paper the bath wants "
+                            + " on paper the bath needs "
                             + Kinds.SHARE.ofSi(Math.min(1, there / most), "%") + " of dry size or more.",
                     "pickUp",
                     pickUp.toString(),

@@ -45,7 +45,7 @@ public final class FigureBands {
         return new FigureBands(likely, same, same, open, open, List.of(), new double[0][]);
     }
 
-    /** The figures at the likely values; they also tell the places. */
+    /** The figures at the likely values; they also give the places. */
     public Figures likely() {
         return likely;
     }

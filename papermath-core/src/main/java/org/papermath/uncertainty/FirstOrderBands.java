@@ -15,8 +15,9 @@ import org.papermath.quantity.Kind;
  * First-order bands: every varied assumption is set to its 5 % and its 95 % point, one at a time, with the settings held
  * fixed; what a figure moves up and what it moves down is summed in squares, on the scale of the figure.
  *
- * <p>Where a figure cannot be told at one end of an assumption, the band is open on that side. The shift counted is the
- * one at the farthest point where the figure still can be told, so that the rest of the band does not jump.
+ * <p>Where a figure cannot be calculated at one end of an assumption, the band is open on that side. The shift counted
+ * is the one at the farthest point where the figure can still be calculated, so that the rest of the band does not
+ * jump.
  */
 public final class FirstOrderBands {
     /** How closely the farthest point of a figure is looked for, as a share of the way to the end. */
@@ -91,7 +92,7 @@ public final class FirstOrderBands {
         return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves);
     }
 
-    /** A band that reaches beyond what its kind can be has no end there that could be told. */
+    /** A band that reaches beyond what its kind can be has no end there that could be calculated. */
     private void end(int at, double[] high) {
         Figure figure = likely.figure(at);
         @Nullable Kind<?> kind = figure == null ? null : figure.kind();
@@ -121,7 +122,7 @@ public final class FirstOrderBands {
         return Double.isFinite(likely.at(at));
     }
 
-    /** Not a number where the figure cannot be told. */
+    /** Not a number where the figure cannot be calculated. */
     private double shift(int at, double x) {
         if (x == likely.at(at)) {
             return 0;

@@ -134,7 +134,7 @@ public final class DrainageModel {
                     "drainage time: " + Kinds.TIME.ofSi(seconds, "s") + " given, but the bare cover alone takes "
                             + Kinds.TIME.ofSi(cover, "s")
                             + " for that depth. Check the depth, or the cover is more open than"
-                            + " reckoned.",
+                            + " assumed.",
                     "given",
                     Kinds.TIME.ofSi(seconds, "s").toString(),
                     "least",

@@ -170,7 +170,7 @@ public final class FormingMethod {
     public static Amount<Grammage> couchedTogether(Quantity<Grammage>... layers) {
         Objects.requireNonNull(layers, "layers");
         if (layers.length == 0) {
-            throw Refused.of("forming.no-layers", "layers: none given; one or more is wanted.");
+            throw Refused.of("forming.no-layers", "layers: none given; at least one is needed.");
         }
         double sum = 0;
         for (Quantity<Grammage> layer : layers) {

@@ -14,6 +14,6 @@ record FoundCorrection(Amount<Dimensionless> found, VatCharge stands, Recharge r
 
     @Override
     public String toString() {
-        return found + " of what was reckoned; " + recharge.now();
+        return found + " of what was calculated; " + recharge.now();
     }
 }

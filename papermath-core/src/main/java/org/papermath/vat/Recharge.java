@@ -45,7 +45,7 @@ public final class Recharge {
         /** {@return sheets pulled when it is done; 0 for before the first} */
         int afterSheet();
 
-        /** {@return vat liquor taken out first, told as litres of water: at 1 % fibre that is 0.3 % more than it fills} */
+        /** {@return vat liquor taken out first, as litres of water: at 1 % fibre that is 0.3 % more than it fills} */
         Amount<Volume> bailed();
 
         /** {@return fresh stock given} */
@@ -82,7 +82,7 @@ public final class Recharge {
         /** {@return the fresh stock to give} */
         Amount<Mass> stock();
 
-        /** {@return the vat liquor to take out; zero where water is wanted} */
+        /** {@return the vat liquor to take out; zero where water is needed} */
         Amount<Mass> bailed();
 
         /** {@return the water to give; zero where liquor is bailed} */
@@ -171,8 +171,8 @@ public final class Recharge {
         if (middle >= 1) {
             throw Refused.of(
                     "vat.sheet-above-lift",
-                    "fibre of a sheet: " + Kinds.MASS.ofSi(target, "g") + " wanted of a dip of " + charge.lifted()
-                            + ", which is not to be had from any stock. Lift more.",
+                    "fibre of a sheet: " + Kinds.MASS.ofSi(target, "g") + " asked of a dip of " + charge.lifted()
+                            + ", more than any stock can give. Lift more.",
                     "wanted",
                     Kinds.MASS.ofSi(target, "g").toString(),
                     "lifted",

@@ -53,7 +53,7 @@ public final class Vat {
         Objects.requireNonNull(name, "name");
         String called = Name.checkKey(name, "vat");
         if (called.isEmpty()) {
-            throw Refused.of("equipment.unnamed", "vat: a name is wanted; calibrated values are kept under it.");
+            throw Refused.of("equipment.unnamed", "vat: the name is empty; calibrated values are stored under it.");
         }
         return new Vat(called, Limits.VAT_VOLUME.check(workingVolume, "working volume of the vat"), ROOM, null, null);
     }
@@ -70,7 +70,7 @@ public final class Vat {
     }
 
     /**
-     * Returns the vat with the sides it has inside, at the mark, which tell whether a mould goes in.
+     * Returns the vat with the sides it has inside, at the mark, which decide whether a mould goes in.
      *
      * @param width one side, within {@link Limits#VAT_SIDE}
      * @param length the other side, within {@link Limits#VAT_SIDE}

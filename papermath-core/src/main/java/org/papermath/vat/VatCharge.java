@@ -113,7 +113,7 @@ public final class VatCharge {
     }
 
     /**
-     * Makes a charge from the sheet wanted: the dip takes up what the first sheet needs, q = m/(R c).
+     * Makes a charge from the sheet to be made: the dip takes up what the first sheet needs, q = m/(R c).
      *
      * @param pulp what is in the vat
      * @param sheetFibre the oven-dry fibre of a sheet, above zero
@@ -148,7 +148,7 @@ public final class VatCharge {
             throw Refused.of(
                     "vat.stock-too-thin",
                     "consistency of the stock: " + Kinds.CONSISTENCY.ofSi(c, "%") + " given, thinner than the "
-                            + together.consistency() + " wanted in the vat. Drain the stock first.",
+                            + together.consistency() + " needed in the vat. Drain the stock first.",
                     "given",
                     Kinds.CONSISTENCY.ofSi(c, "%").toString(),
                     "least",

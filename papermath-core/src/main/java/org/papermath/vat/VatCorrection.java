@@ -7,7 +7,7 @@ import org.papermath.quantity.Amount;
 
 /** What a reading at the vat says, and what to do. */
 public sealed interface VatCorrection permits FoundCorrection {
-    /** {@return what was found over what was reckoned} */
+    /** {@return what was found over what was calculated} */
     Amount<Dimensionless> found();
 
     /** {@return the vat as it really stands} */

@@ -11,7 +11,7 @@ import org.papermath.quantity.Moisture;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Solids;
 
-/** Something weighed while sheets are pulled, that tells how the vat really stands. */
+/** Something weighed while sheets are pulled, that shows how the vat really stands. */
 public sealed interface VatReading {
     /**
      * The dry matter of one sheet, fibre and additives.

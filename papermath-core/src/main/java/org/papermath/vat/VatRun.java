@@ -264,7 +264,7 @@ public final class VatRun {
     /**
      * Returns what stays in the vat after the last sheet: strain it and keep it as stock on hand.
      *
-     * @return fibre and water; additives are reckoned apart
+     * @return fibre and water; additives are counted separately
      * @throws Refused if there is no fibre left at all
      */
     public Pulp left() {
@@ -303,7 +303,7 @@ public final class VatRun {
     }
 
     /**
-     * Says what the level does that a vatman should know before the first sheet.
+     * Returns what the level does that a vatman should know before the first sheet.
      *
      * @param vat the vat the run is pulled from
      * @return a warning where it ends above the working volume of the vat, a note where it only rises; else empty
@@ -336,7 +336,7 @@ public final class VatRun {
     }
 
     /**
-     * Corrects a run that goes otherwise than reckoned, from one reading at the vat, by the shipped scatter of sheets.
+     * Corrects a run that departs from the calculation, from one reading at the vat, by the shipped scatter of sheets.
      *
      * @param afterSheet the sheets pulled when the reading was taken, 1 or more; a weighed sheet is the last of them
      * @param reading what was weighed
@@ -369,7 +369,7 @@ public final class VatRun {
     }
 
     /**
-     * Corrects a run that goes otherwise than reckoned, from one reading at the vat. A sheet that weighs too much or
+     * Corrects a run that departs from the calculation, from one reading at the vat. A sheet that weighs too much or
      * too little says the vat is too thick or too thin; a sample of the vat says it outright; white water says how much
      * the mould lets through.
      *
@@ -408,7 +408,7 @@ public final class VatRun {
                 notices = List.of(Notice.note(
                         "vat.within-scatter",
                         "The sheet is " + Kinds.NUMBER.ofSi(Math.abs(ratio - 1), "%")
-                                + " off what was reckoned; single sheets"
+                                + " off the calculated weight; single sheets"
                                 + " differ by " + Kinds.NUMBER.ofSi(scatter, "%")
                                 + " from hand to hand. Weigh a few before"
                                 + " changing the vat.",
@@ -441,7 +441,7 @@ public final class VatRun {
         for (int i = 0; i < afterSheet; i++) {
             carriedOff += soFar.solidsSi(i) / charge.couchSolids;
         }
-        // Every reading tells a consistency; the fibre is that times what stock there is.
+        // Every reading gives a consistency; the fibre is that times what stock there is.
         double there = soFar.end.stock() + (1 - ratio) * carriedOff;
         VatBalance.Contents now = new VatBalance.Contents(soFar.end.consistency() * ratio * there, there);
         requireWet(now, afterSheet);

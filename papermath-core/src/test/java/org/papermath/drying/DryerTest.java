@@ -62,7 +62,7 @@ class DryerTest {
         assertThat(make.apply(100_000).capacity()).isEqualTo(100_000);
         for (int bad : new int[] {0, -1, 100_001, Integer.MAX_VALUE}) {
             assertThat(catchThrowableOfType(Refused.class, () -> make.apply(bad)))
-                    .hasMessage("sheets at once: " + bad + " given; a whole number from 1 to 100000 is wanted."
+                    .hasMessage("sheets at once: " + bad + " given; must be a whole number from 1 to 100000."
                             + " Check the count.");
         }
     }
@@ -74,7 +74,8 @@ class DryerTest {
         assertThat(Dryer.loft("d", 2, 9).restraint()).isEqualTo("spur");
         for (int bad : new int[] {0, 101}) {
             assertThat(catchThrowableOfType(Refused.class, () -> Dryer.loft("d", bad, 9)))
-                    .hasMessageStartingWith("sheets in a spur: " + bad + " given; a whole number from 1 to 100");
+                    .hasMessageStartingWith(
+                            "sheets in a spur: " + bad + " given; must be a whole number from 1 to 100");
             assertThat(catchThrowableOfType(Refused.class, () -> new Dryer.Loft("d", bad, 9))
                             .code())
                     .isEqualTo("count.range");

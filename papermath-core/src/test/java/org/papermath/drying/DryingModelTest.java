@@ -262,7 +262,7 @@ class DryingModelTest {
         assertThat(loads.stream().mapToInt(DryingModel.Load::sheets).sum()).isEqualTo(85);
         assertThat(DryingModel.schedule(STACK, List.of(), hours(20))).isEmpty();
         assertThatThrownBy(() -> new DryingModel.Ready(0, hours(1)))
-                .hasMessage("sheets of the post: 0 given; 1 or more is wanted.");
+                .hasMessage("sheets of the post: 0 given; must be 1 or more.");
     }
 
     @Test
@@ -442,6 +442,6 @@ class DryingModelTest {
         assertThat(batch.ovenDry().in("g")).isCloseTo(420, withinPercentage(1e-9));
         assertThat(batch.end().si() - batch.equilibrium().si()).isCloseTo(0.02, within(1e-12));
         assertThatThrownBy(() -> DryingModel.Batch.of(sheet, 0, SorptionModel.standard(), air(20, 50)))
-                .hasMessage("sheets to dry: 0 given; 1 or more is wanted.");
+                .hasMessage("sheets to dry: 0 given; must be 1 or more.");
     }
 }

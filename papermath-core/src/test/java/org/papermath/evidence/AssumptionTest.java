@@ -158,7 +158,7 @@ class AssumptionTest {
         Refused blank = catchThrowableOfType(Refused.class, () -> new Source(" "));
         assertThat(blank.code()).isEqualTo("source.blank");
         assertThat(blank)
-                .hasMessage("source: no text given. Name the published work, or say how the value came about.");
+                .hasMessage("source: no text given. Name the published work, or state how the value came about.");
     }
 
     @Test

@@ -59,7 +59,7 @@ class FurnishTest {
     void refusesSharesThatDoNotAddUp() {
         assertThatThrownBy(() -> Furnish.of(percent(60), COTTON_RAG, percent(30), ABACA))
                 .isInstanceOf(Refused.class)
-                .hasMessage("furnish: the shares 60 % cotton-rag + 30 % abaca add up to 90 %; 100 % is wanted. "
+                .hasMessage("furnish: the shares 60 % cotton-rag + 30 % abaca add up to 90 %; must be 100 %. "
                         + "Correct a share, or give the oven-dry masses instead.");
         assertThatThrownBy(() -> Furnish.of(percent(100), COTTON_RAG, percent(0), ABACA))
                 .isInstanceOf(Refused.class)

@@ -170,7 +170,7 @@ class MouldTest {
                 .contains(narrow);
         assertThatThrownBy(() -> FormingLayout.best(List.of(small), mm(148), mm(210), NONE, mm(4), mm(10), 0))
                 .isInstanceOf(Refused.class)
-                .hasMessage("layout: 0 pieces to form given; 1 or more is wanted.");
+                .hasMessage("layout: 0 pieces to form given; must be 1 or more.");
         FormingLayout none =
                 FormingLayout.best(List.of(small), mm(300), mm(420), Shrinkage.linear(percent(4)), mm(0), mm(10), 5);
         assertThat(none.mould()).isEmpty();

@@ -471,7 +471,7 @@ class MakingPlanTest {
     void whatClashesIsRefusedWhereItIsSaid() {
         assertThatThrownBy(() -> Piece.of("card", 0, "plain"))
                 .isInstanceOf(Refused.class)
-                .hasMessage("number ordered of piece card: 0 given; a whole number from 1 to 100000 is wanted."
+                .hasMessage("number ordered of piece card: 0 given; must be a whole number from 1 to 100000."
                         + " Check the count.");
         assertThatThrownBy(() -> Piece.of("card", 5, "plain").size(mm(0), mm(100)))
                 .isInstanceOf(Refused.class)
@@ -482,8 +482,7 @@ class MakingPlanTest {
                 .hasMessage("piece card: what it is to weigh or measure is set twice. Set it once.");
         assertThatThrownBy(
                         () -> Piece.of("card", 5, "plain").size(mm(50), mm(90)).build())
-                .hasMessage("piece card: it is not said what it is to weigh. "
-                        + "Give a grammage, a thickness, or a sample.");
+                .hasMessage("piece card: no target is given. " + "Give a grammage, a thickness, or a sample.");
         assertThatThrownBy(() -> Order.of("x").build())
                 .hasMessage("order x: there is no piece in it. Add at least one.");
         assertThatThrownBy(() -> Order.of("x")

@@ -59,7 +59,7 @@ class PressTest {
                             .containsEntry("part", "frame")
                             .containsEntry("limit", "48 kN");
                 })
-                .hasMessage("press \"screw-down press\": 60 kN wanted on the post; its weakest part, the frame,"
+                .hasMessage("press \"screw-down press\": 60 kN asked for on the post; its weakest part, the frame,"
                         + " allows 48 kN,"
                         + " 80 % of the rating of the frame (60 kN). Press with less or in smaller posts.");
     }

@@ -81,7 +81,7 @@ class PressingModelTest {
                         .in("s"))
                 .isCloseTo(300, withinPercentage(0.01));
         assertThatThrownBy(() -> MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.percent(45)))
-                .hasMessage("pressing: 45 % solids wanted; 0.4 MPa on this stock never comes above 37.74 %. Press"
+                .hasMessage("pressing: 45 % solids asked for; 0.4 MPa on this stock never comes above 37.74 %. Press"
                         + " harder within"
                         + " what the press allows, or dry from there.");
     }

@@ -65,7 +65,7 @@ class AdditivesTest {
         assertThat(stock.dilutedWith(litres(2.5)).strength().in("g/L")).isCloseTo(0.6, within(1e-12));
         assertThatThrownBy(() -> stock.toBring(Kinds.SOLUTION_STRENGTH.of(2, "g/L"), litres(60)))
                 .isInstanceOf(Refused.class)
-                .hasMessage("strength wanted: 2 g/L given, but the solution itself has only 1.2 g/L. Make a stronger"
+                .hasMessage("target strength: 2 g/L given, but the solution itself has only 1.2 g/L. Make a stronger"
                         + " solution.");
         assertThat(SpoonMeasure.of("chalk", Kinds.DENSITY.of(0.8, "g/mL"))
                         .volume(grams(8))

@@ -130,7 +130,7 @@ class BeaterTest {
                 .isCloseTo(7.5, within(1e-12));
         assertThatThrownBy(() -> BeaterLoad.hours(0, hours(1), hours(1), hours(1)))
                 .isInstanceOf(Refused.class)
-                .hasMessage("beater loads: 0 given; one or more is wanted.");
+                .hasMessage("beater loads: 0 given; must be 1 or more.");
     }
 
     @Property(tries = 200, seed = "2026")

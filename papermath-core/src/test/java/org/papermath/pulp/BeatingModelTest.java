@@ -149,13 +149,13 @@ class BeatingModelTest {
         assertThat(record.after(hours(3)).si()).isCloseTo(50, within(1e-9));
         assertThatThrownBy(() -> record.after(hours(4)))
                 .isInstanceOf(Refused.class)
-                .hasMessage("beating time: 4 h wanted, but the"
-                        + " record of abaca in the small beater goes from 1 h to 3 h. It is not carried on beyond that: beat"
+                .hasMessage("beating time: 4 h asked for, but the"
+                        + " record of abaca in the small beater goes from 1 h to 3 h. It is not extrapolated: beat"
                         + " further once and"
                         + " read.");
         assertThatThrownBy(() -> BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1))))
                 .isInstanceOf(Refused.class)
-                .hasMessage("beating record of x: 1 readings given; two or more are" + " wanted.");
+                .hasMessage("beating record of x: 1 readings given; at least two are" + " needed.");
         assertThatThrownBy(() ->
                         BeatingRecord.of("x", Kinds.SCHOPPER_RIEGLER, List.of(reading(1, 30, 1), reading(1, 31, 1))))
                 .isInstanceOf(Refused.class)

@@ -72,7 +72,7 @@ class DrainabilityModelTest {
         assertThatThrownBy(() -> MODEL.resistance(sr(92)))
                 .isInstanceOf(Refused.class)
                 .hasMessage("drainage of pulp at 92 °SR: the"
-                        + " tester does not tell how slowly such pulp drains; its scale is good for nothing above 90 °SR. Time"
+                        + " tester does not show how slowly such pulp drains; its scale is good for nothing above 90 °SR. Time"
                         + " one sheet on"
                         + " your own mould and give that time.")
                 .satisfies(thrown -> assertThat(((Refused) thrown).code()).isEqualTo("drainability.stopwatch"));
@@ -155,7 +155,7 @@ class DrainabilityModelTest {
                         .text())
                 .isEqualTo("The water retention value of 1.8 g/g was spun at 900 g, which leaves more water than the"
                         + " 3000 g of ISO"
-                        + " 23714. Pressing reckoned from it comes out too wet.");
+                        + " 23714. Pressing calculated from it comes out too wet.");
         Reading<WaterRetention> reading = Reading.of(value, Kinds.WATER_RETENTION.of(0.05, "g/g"));
         assertThatThrownBy(() -> WaterRetentionModel.calibrate(
                         Assumptions.standard(), Scope.of("abaca"), sr(40), reading, WaterRetentionModel.Spin.AT_900_G))

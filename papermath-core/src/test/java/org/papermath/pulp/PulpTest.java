@@ -71,19 +71,19 @@ class PulpTest {
     void refusesWhatWaterCannotDo() {
         assertThatThrownBy(() -> BEATEN.dilutedTo(Consistency.percent(5)))
                 .isInstanceOf(Refused.class)
-                .hasMessage("consistency: 5 % wanted of pulp that is at 3 %; water only makes it thinner. Drain it, or"
+                .hasMessage("consistency: 5 % asked of pulp that is at 3 %; water only makes it thinner. Drain it, or"
                         + " mix thicker"
                         + " pulp in.");
         assertThatThrownBy(() -> BEATEN.thickenedTo(Consistency.percent(1)))
                 .isInstanceOf(Refused.class)
-                .hasMessage("consistency: 1 % wanted of pulp that is at 3 %; draining only makes it thicker. Add"
+                .hasMessage("consistency: 1 % asked of pulp that is at 3 %; draining only makes it thicker. Add"
                         + " water.");
         assertThatThrownBy(() -> BEATEN.takeVolume(litres(50)))
                 .isInstanceOf(Refused.class)
-                .hasMessage("pulp: 50 L wanted, but there is only 39.67 L.");
+                .hasMessage("pulp: 50 L asked for, but there is only 39.67 L.");
         assertThatThrownBy(() -> BEATEN.takeFibre(kilograms(2)))
                 .isInstanceOf(Refused.class)
-                .hasMessage("pulp: 2000 g of fibre wanted, but there is only 1200 g of fibre.");
+                .hasMessage("pulp: 2000 g of fibre asked for, but there is only 1200 g of fibre.");
         assertThatThrownBy(() -> Pulp.ofOvenDry(kilograms(3)).inStock(litres(1)))
                 .isInstanceOf(Refused.class)
                 .hasMessage("volume of stock: 1 L given for 3000 g of oven-dry fibre, which takes up 2 L without any"
@@ -103,7 +103,7 @@ class PulpTest {
     void asksWhichPerCentIsMeant() {
         assertThat(Pulp.whichConsistency(percent(4)).candidates()).hasSize(3);
         assertThat(Pulp.whichConsistency(percent(4)))
-                .hasMessage("consistency: a bare 4 % given. Say what the fibre is reckoned on."
+                .hasMessage("consistency: a bare 4 % given. State its basis."
                         + " It may mean: fibre over fibre and water, by mass (40.47 g/L of stock); grams to 100 mL of water"
                         + " (38.96 g/L of"
                         + " stock); grams in 100 mL of stock (40 g/L of stock).");

@@ -146,8 +146,8 @@ class AmountTest {
         Quantity<Consistency> slipped = (Quantity<Consistency>) (Quantity<?>) Moisture.percent(8);
         assertThatThrownBy(() -> Consistency.percent(1).add(slipped))
                 .isInstanceOf(Refused.class)
-                .hasMessage("consistency: 8 % given, which is a moisture, wet basis; a consistency is wanted here."
-                        + " Say which is meant, and convert on purpose.");
+                .hasMessage("consistency: 8 % given, which is a moisture, wet basis; a consistency is expected here."
+                        + " Check which is meant, and convert explicitly.");
         assertThatThrownBy(() -> Consistency.percent(1).compareTo(slipped)).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Consistency.percent(1).isEquivalentTo(slipped)).isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Consistency.percent(1).isWithin(slipped, 0.1)).isInstanceOf(Refused.class);

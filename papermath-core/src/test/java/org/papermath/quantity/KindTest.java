@@ -112,8 +112,7 @@ class KindTest {
             assertThat(refused.arguments())
                     .containsExactly(entry("quantity", "length"), entry("given", Double.toString(none)));
             assertThat(refused)
-                    .hasMessage("length: " + none
-                            + " given; a finite number is wanted. Look where the number was worked out.");
+                    .hasMessage("length: " + none + " given; must be a finite number. Check where it was calculated.");
         }
         assertThat(refused(() -> Kinds.MASS.ofSi(Double.NaN, "g")).code()).isEqualTo("quantity.not-a-number");
         assertThat(refused(() -> Kinds.LENGTH.of(1e308, "km")).code()).isEqualTo("quantity.not-a-number");
@@ -196,7 +195,7 @@ class KindTest {
                         entry("wantedKind", "consistency"));
         assertThat(refused)
                 .hasMessage("consistency of the vat: 8 % given, which is a moisture, wet basis;"
-                        + " a consistency is wanted here. Say which is meant, and convert on purpose.");
+                        + " a consistency is expected here. Check which is meant, and convert explicitly.");
     }
 
     @Test

@@ -95,7 +95,7 @@ class BatchRecordTest {
                 .hasMessageContaining("cannot be the name of a scope");
         assertThatThrownBy(() -> new Measurement.Hours(Measurement.Work.SORTING, Reading.of(hours(1), minutes(1)), 0))
                 .isInstanceOf(Refused.class)
-                .hasMessage("sorting: 0 given; 1 or more is wanted.");
+                .hasMessage("sorting: 0 given; must be 1 or more.");
         assertThatThrownBy(() -> new Measurement.Hours(
                         Measurement.Work.SORTING, Reading.of(Kinds.TIME.ofSi(0, "h"), minutes(1)), 3))
                 .isInstanceOf(Refused.class);

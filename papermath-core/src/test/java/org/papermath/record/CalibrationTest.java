@@ -250,10 +250,10 @@ class CalibrationTest {
         assertThat(calibration.unused())
                 .extracting(Calibration.Unused::toString)
                 .containsExactly(
-                        "bare (2026-03-14), for beating.rate, beating.drainability-unbeaten: calibration: bare does not say the"
+                        "bare (2026-03-14), for beating.rate, beating.drainability-unbeaten: calibration: bare does not state the"
                                 + " furnish, which this reading needs.",
-                        "bare (2026-03-14): It is kept for the record; by itself, or with what else this batch says, it tells"
-                                + " no assumption.");
+                        "bare (2026-03-14): It is kept for the record; by itself, or with the rest of this batch, it"
+                                + " calibrates no assumption.");
     }
 
     @Test
@@ -299,7 +299,7 @@ class CalibrationTest {
         assertThat(of(batch("third").add(sheet(80, 34, 12.6), pressed()).build())
                         .unused())
                 .anySatisfy(one -> assertThat(one.why().text())
-                        .isEqualTo("calibration: third does not say the beating time, which this reading needs."));
+                        .isEqualTo("calibration: third does not state the beating time, which this reading needs."));
     }
 
     @Test
@@ -348,8 +348,8 @@ class CalibrationTest {
         assertThat(hung.unused())
                 .extracting(one -> one.why().text())
                 .contains(
-                        "marks: dried under the restraint \"hung\"; the dryer the boards holds as \"board\", so they do not"
-                                + " tell its sheets.");
+                        "marks: dried under the restraint \"hung\"; the dryer the boards holds as \"board\", so they say"
+                                + " nothing about its sheets.");
     }
 
     @Test
@@ -509,8 +509,8 @@ class CalibrationTest {
         assertThat(of(twice).unused())
                 .anySatisfy(one -> assertThat(one.why().text())
                         .isEqualTo(
-                                "calibration: first says how the sheets were pressed in 2 ways; which of them this reading belongs to"
-                                        + " is not said. Keep a record for each."));
+                                "calibration: first states how the sheets were pressed in 2 ways; which of them this reading belongs to"
+                                        + " is not stated. Keep a record for each."));
     }
 
     @Test
@@ -631,8 +631,8 @@ class CalibrationTest {
                 .singleElement()
                 .satisfies(notice -> assertThat(notice.text())
                         .isEqualTo(
-                                "Water retention of 100 % abaca: of 3 samples the most beaten, at 54 °SR, tells the point of"
-                                        + " well-beaten fibre; the less beaten tell shrinkage only."));
+                                "Water retention of 100 % abaca: of 3 samples the most beaten, at 54 °SR, gives the point of"
+                                        + " well-beaten fibre; the less beaten give shrinkage only."));
         assertThat(calibration.unused())
                 .singleElement()
                 .satisfies(one -> assertThat(one.why().code()).isEqualTo("water-retention.spin-refused"));
@@ -692,9 +692,11 @@ class CalibrationTest {
                         .likely())
                 .isCloseTo(1.2 - 0.03 / 0.07, within(1e-9));
         assertThat(of(dry).unused())
-                .anySatisfy(one -> assertThat(one.why().text())
-                        .isEqualTo("calibration: first does"
-                                + " not say dried free of a second water retention value, which this reading needs."));
+                .anySatisfy(
+                        one -> assertThat(one.why().text())
+                                .isEqualTo(
+                                        "calibration: first does"
+                                                + " not state dried free of a second water retention value, which this reading needs."));
         assertThat(of(
                                 dry,
                                 batch("third")

@@ -112,10 +112,10 @@ class SheetQualityTest {
     void refusals() {
         assertThatThrownBy(() -> series(1, 2))
                 .isInstanceOf(Refused.class)
-                .hasMessage("series: 2 sheets given; 3 or more are wanted to see a drift.");
+                .hasMessage("series: 2 sheets given; at least 3 are needed to show a drift.");
         assertThatThrownBy(() -> new SheetQuality.Summary<>(grams(10), grams(1), 1))
                 .isInstanceOf(Refused.class)
-                .hasMessage("sheets: 1 given; 2 or more are wanted to tell how they scatter.");
+                .hasMessage("sheets: 1 given; at least 2 are needed to show how they scatter.");
         List<Amount<Mass>> zero = List.of(grams(1), grams(0), grams(1));
         assertThatThrownBy(() -> SheetQuality.of(Kinds.MASS, zero))
                 .isInstanceOf(Refused.class)

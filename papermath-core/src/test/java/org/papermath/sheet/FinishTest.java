@@ -318,7 +318,7 @@ class FinishTest {
         assertThat(gelatine.notices().get(1).text())
                 .startsWith(
                         "The sheet would have to take up 230.8 % of its mass of"
-                                + " this bath; about 160 % is the most. For 6 % on paper the bath wants 3.75 % of dry size or more.");
+                                + " this bath; about 160 % is the most. For 6 % on paper the bath needs 3.75 % of dry size or more.");
         SurfaceSize usual = SurfaceSize.weighed(Share.percent(4), grams(21), grams(39.5));
         assertThat(usual.notices()).extracting(Notice::code).containsExactly("size.curing");
         assertThat(usual.bath(90, grams(21), kilograms(4)))
@@ -437,7 +437,7 @@ class FinishTest {
         assertThat(lines.get(0).status()).isEqualTo(Permanence.Status.COMPUTED_MET);
         assertThat(lines.get(0))
                 .hasToString("alkaline reserve: 20 g of calcium carbonate in a kilogram of oven-dry sheet or"
-                        + " more; computed 20 g/kg from what is said to be retained");
+                        + " more; computed 20 g/kg from the carbonate stated to be retained");
         assertThat(lines)
                 .extracting(Permanence.Requirement::status)
                 .containsExactly(

@@ -67,7 +67,7 @@ class DrainageModelTest {
                 .isInstanceOf(Refused.class)
                 .hasMessage("drainage time: 1 s given, but the bare cover alone takes"
                         + " 2.356 s for that"
-                        + " depth. Check the depth, or the cover is more open than reckoned.");
+                        + " depth. Check the depth, or the cover is more open than assumed.");
     }
 
     @Test

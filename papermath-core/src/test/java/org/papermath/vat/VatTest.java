@@ -95,7 +95,7 @@ class VatTest {
                         Vat.of("blue vat", litres(60)), Consistency.percent(0.5), Consistency.percent(0.4)))
                 .isInstanceOf(Refused.class)
                 .hasMessage("consistency of the stock: 0.4 % given, thinner"
-                        + " than the 0.5 % wanted in the vat. Drain the stock first.");
+                        + " than the 0.5 % needed in the vat. Drain the stock first.");
         VatCharge abaca = VatCharge.from(Assumptions.standard(), Scope.of("abaca"), mix.together(), kilograms(1));
         assertThat(abaca.firstSheet().in("g")).isCloseTo(1000 * 0.005 * 0.97, within(1e-9));
         assertThat(VatCharge.forSheet(mix.together(), grams(6), Share.percent(97), Solids.percent(15))
@@ -181,7 +181,7 @@ class VatTest {
                 Consistency.percent(3),
                 Recharge.Level.RISING);
         assertThat(close.notices().get(0).text())
-                .isEqualTo("The sheet is 3 % off what was reckoned; single sheets differ by 8 % from"
+                .isEqualTo("The sheet is 3 % off the calculated weight; single sheets differ by 8 % from"
                         + " hand to hand. Weigh a few before changing the vat.");
         VatCorrection thick = run.correct(
                 1,
@@ -242,7 +242,7 @@ class VatTest {
                 .hasMessage("dips of a sheet: 0 given; it must be from 1 to 100.");
         assertThatThrownBy(FormingMethod::couchedTogether)
                 .isInstanceOf(Refused.class)
-                .hasMessage("layers: none given; one or more is wanted.");
+                .hasMessage("layers: none given; at least one is needed.");
     }
 
     @Test

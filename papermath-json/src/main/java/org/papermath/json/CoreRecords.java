@@ -27,7 +27,7 @@ final class CoreRecords extends NopAnnotationIntrospector {
         if (member instanceof AnnotatedMethod method && CoreTypes.isResult(method.getDeclaringClass())) {
             return !isMember(method);
         }
-        // What a record tells of itself by isReal() or the like is worked out of its components.
+        // What a record states about itself by isReal() or the like is worked out of its components.
         return member instanceof AnnotatedMethod method
                 && CoreTypes.isPlainRecord(method.getDeclaringClass())
                 && (startsWith(method.getName(), "is") || startsWith(method.getName(), "get"));

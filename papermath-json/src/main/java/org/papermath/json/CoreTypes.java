@@ -27,7 +27,7 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.PapermathException;
 import org.papermath.record.BatchRecord;
 
-/** Which types the Jackson module answers for, and what it says of those it neither writes nor reads. */
+/** Which types the Jackson module answers for, and what it answers for those it neither writes nor reads. */
 final class CoreTypes {
     private static final String LIBRARY = "org.papermath.";
     /** Packages beside the core: what stands there is a type of one's own like any other. */
@@ -77,7 +77,7 @@ final class CoreTypes {
 
     private CoreTypes() {}
 
-    /** Tells whether the module answers for a type, so that nothing is left to the habits of a mapper. */
+    /** Returns whether the module answers for a type, so that nothing is left to the habits of a mapper. */
     static boolean isOurs(Class<?> type) {
         String name = type.getPackageName();
         return (!type.isArray() && name.startsWith(LIBRARY) && BESIDE.stream().noneMatch(name::startsWith))
@@ -87,14 +87,15 @@ final class CoreTypes {
                 || type == DocumentException.class;
     }
 
-    /** Tells whether a record may be written by its components: nothing else could be meant by the same members. */
+    /** Returns whether a record may be written by its components: nothing else could be meant by the same members. */
     static boolean isPlainRecord(Class<?> type) {
         return type.isRecord() && isOurs(type) && !DOORS.containsKey(type) && type.getInterfaces().length == 0;
     }
 
     /**
-     * Tells whether the library alone makes the values of a type, from a record that nobody else sees: an interface of
-     * such a record, or a class around it. It is written by what it has of the components of that record, and not read.
+     * Returns whether the library alone makes the values of a type, from a record that nobody else sees: an interface
+     * of such a record, or a class around it. It is written by what it has of the components of that record, and not
+     * read.
      */
     static boolean isResult(Class<?> type) {
         return recordBehind(type) != null && !DOORS.containsKey(type);

@@ -61,7 +61,7 @@ public final class Document<T> {
         return original;
     }
 
-    /** Tells whether the value may be another than was read, so that what is kept has to be found its place again. */
+    /** Returns whether the value may be another than was read, so that what is kept has to be found its place again. */
     boolean isEdited() {
         return value != original;
     }
@@ -85,7 +85,7 @@ public final class Document<T> {
     }
 
     /**
-     * Returns the same document, said to be written by a program.
+     * Returns the same document, marked as written by a program.
      *
      * @param program the name of the program
      * @param version its version

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
  * The head of a sort of document: {@code "format": "papermath/recipe", "version": "1.0"}.
  *
  * @param name the name after {@code papermath/}, in small letters
- * @param major the version that tells apart what cannot read each other, 1 or more
+ * @param major the version that separates what cannot read each other, 1 or more
  * @param minor the version within, 0 or more: a reader takes its own and any lower one
  * @param renamed the members that had other names in earlier versions of the same major
  */

@@ -45,7 +45,7 @@ public final class FaultCodes {
     /** A member that must be there is not. */
     public static final String MISSING = "member.missing";
 
-    /** A member nobody knows. */
+    /** A member that is not known. */
     public static final String UNKNOWN = "member.unknown";
 
     /** A member written twice in one object. */
@@ -54,10 +54,10 @@ public final class FaultCodes {
     /** A note, not a fault: a member is written under an earlier name. */
     public static final String RENAMED = "member.renamed";
 
-    /** None or several of members of which exactly one is wanted. */
+    /** None or several of members of which exactly one is required. */
     public static final String ONE_OF = "member.one-of";
 
-    /** A value of the wrong sort, such as a text where a list is wanted. */
+    /** A value of the wrong sort, such as a text where a list is expected. */
     public static final String TYPE = "value.type";
 
     /** A text with nothing in it. */
@@ -135,7 +135,7 @@ public final class FaultCodes {
             REFERENCE_MISSING,
             REFERENCE_UNREADABLE,
             REFERENCE_DEPTH,
-            // names that are said elsewhere, or stand in a table of the library
+            // names that are given elsewhere, or stand in a table of the library
             "order.no-recipe",
             "order.no-piece",
             "order.too-many-pieces",
@@ -165,7 +165,9 @@ public final class FaultCodes {
             // members that do not go together
             "furnish.sum",
             "furnish.twice",
+            "recipe.beaten-apart",
             "recipe.doses",
+            "recipe.state-twice",
             "piece.clash",
             "record.count");
 

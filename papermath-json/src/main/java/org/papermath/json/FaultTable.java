@@ -15,7 +15,7 @@ final class FaultTable {
     /** What a document can lead to, alike ones together. */
     static final List<Code> FAULTS = faults();
 
-    /** What is said by this module only. */
+    /** What only this module reports. */
     static final List<Code> OF_MODULE = ofModule();
 
     static final Map<String, String> MEANINGS = meanings();
@@ -89,7 +89,7 @@ final class FaultTable {
         fault(all, FaultCodes.SIZE, "The document is larger than is read.");
         fault(all, FaultCodes.DEPTH, "Objects and lists stand deeper in one another than is read.");
         fault(all, FaultCodes.LIMIT, "A text or a name in the document is longer than is read.");
-        fault(all, FaultCodes.MORE, "There are more faults than are reported; mend these and read it again.", "shown");
+        fault(all, FaultCodes.MORE, "There are more faults than are reported; fix these and read it again.", "shown");
         fault(all, FaultCodes.FORMAT, "The head names another sort of document.");
         fault(all, FaultCodes.VERSION, "The version in the head cannot be read.");
         fault(all, FaultCodes.VERSION_OTHER, "The document was written for a newer or another version of the format.");
@@ -97,14 +97,14 @@ final class FaultTable {
 
     private static void members(List<Code> all) {
         fault(all, FaultCodes.MISSING, "A member that must be there is not.");
-        fault(all, FaultCodes.UNKNOWN, "A member is one nobody knows; those of other programs begin with x-.");
+        fault(all, FaultCodes.UNKNOWN, "A member is not known; those of other programs begin with x-.");
         fault(all, FaultCodes.DUPLICATE, "A member stands twice in one object.", "firstLine", "firstColumn");
         fault(all, FaultCodes.RENAMED, "A note, not a fault: a member stands under an earlier name.");
-        fault(all, FaultCodes.ONE_OF, "None or several of members stand there of which exactly one is wanted.");
+        fault(all, FaultCodes.ONE_OF, "None or several are given of members of which exactly one is required.");
     }
 
     private static void values(List<Code> all) {
-        fault(all, FaultCodes.TYPE, "A value is of the wrong sort, such as a text where a list is wanted.");
+        fault(all, FaultCodes.TYPE, "A value is of the wrong sort, such as a text where a list is expected.");
         both(all, FaultCodes.BLANK, "A text has nothing in it.", List.of(), "given");
         ofLibrary(all, FaultCodes.CHARACTER, FaultCodes.LONG_TEXT);
         both(all, FaultCodes.NUMBER, "A number is too large, too small or too long to be held.", List.of(), "found");
@@ -151,7 +151,7 @@ final class FaultTable {
     }
 
     private static void names(List<Code> all) {
-        fault(all, FaultCodes.NAME, "A name is not said anywhere else in the document.");
+        fault(all, FaultCodes.NAME, "A name is not given anywhere else in the document.");
         ofLibrary(
                 all,
                 "builder.twice",
@@ -187,7 +187,9 @@ final class FaultTable {
                 "deckle.strips",
                 "furnish.sum",
                 "furnish.twice",
+                "recipe.beaten-apart",
                 "recipe.doses",
+                "recipe.state-twice",
                 "piece.clash",
                 "record.count");
     }

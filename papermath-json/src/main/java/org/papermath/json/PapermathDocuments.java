@@ -325,7 +325,7 @@ public final class PapermathDocuments {
      *
      * @param document the plan
      * @return the text, with a line break at its end
-     * @throws IllegalArgumentException if it is not said who wrote it
+     * @throws IllegalArgumentException if it is not stated who wrote it
      */
     public static String writePlan(Document<PlanDocument> document) {
         Objects.requireNonNull(document, "document");

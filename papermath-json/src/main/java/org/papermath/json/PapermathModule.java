@@ -163,7 +163,7 @@ public final class PapermathModule extends SimpleModule {
                         if (!declared.isInstance(value)) {
                             throw Refused.of(
                                     "jackson.other-type",
-                                    declared.getSimpleName() + " is wanted here; "
+                                    declared.getSimpleName() + " is expected here; "
                                             + value.getClass().getSimpleName() + " is written. Declare the member as "
                                             + type.getSimpleName() + " to take any of them.",
                                     "found",
@@ -399,7 +399,7 @@ public final class PapermathModule extends SimpleModule {
         };
     }
 
-    /** Says that a type is not written, in place of an empty object. */
+    /** Refuses a type that is not written, in place of an empty object. */
     private static final class RefusingSerializer extends ValueSerializer<Object> {
         private final Class<?> type;
 
@@ -417,7 +417,7 @@ public final class PapermathModule extends SimpleModule {
         context.reportBadDefinition(type, text, Refused.of(code, text, "type", type.getName()));
     }
 
-    /** Says that a type is not read, in place of a value without its parts. */
+    /** Refuses a type that is not read, in place of a value without its parts. */
     private static final class RefusingDeserializer extends ValueDeserializer<Object> {
         private final JavaType type;
 
@@ -500,7 +500,7 @@ public final class PapermathModule extends SimpleModule {
             throw Refused.of(
                     "quantity.kind-unknown",
                     "quantity: " + value
-                            + " does not say its kind. Declare the member with its quantity type, such as Quantity<Grammage>,"
+                            + " does not state its kind. Declare the member with its quantity type, such as Quantity<Grammage>,"
                             + " or give an Amount.",
                     "given",
                     String.valueOf(value));

@@ -15,7 +15,7 @@ import org.papermath.json.schema.StudioSchemas;
  *
  * <p>Whatever the reader accepts, the schema accepts. Whatever is wrong with the structure of a document both refuse.
  * Faults with one of the codes {@link FaultCodes#seenByTheReaderOnly()} are seen by the reader only: they concern the
- * text before it is JSON, other files, names said elsewhere, and what the values mean.
+ * text before it is JSON, other files, names given elsewhere, and what the values mean.
  */
 public final class PapermathSchemas {
     private static final List<String> NAMES = List.of("order", "recipe", "studio", "record", "plan");

@@ -101,7 +101,7 @@ public final class PlanDocument {
     }
 
     /**
-     * Says which figures are others in another plan, for example of the same order with another edition of the
+     * Returns which figures differ in another plan, for example of the same order with another edition of the
      * assumptions or with values measured since. Numbers are the same if they differ by less than a part in 10⁹.
      *
      * @param now the other plan

@@ -98,7 +98,7 @@ public final class RecordLines {
      * Returns a reader that says how far it has come.
      *
      * @param lines after how many lines each time, 1 or more
-     * @param progress is told; after the last line too
+     * @param progress is notified; after the last line too
      * @return the reader
      * @throws IllegalArgumentException if the number of lines is less than 1
      */

@@ -31,6 +31,7 @@ import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
+import org.papermath.pulp.TimedSheet;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
@@ -140,12 +141,21 @@ class AnyInputRoundTripPropertyTest {
         }
 
         Recipe recipe(String called) {
-            Recipe.Builder recipe = Recipe.of(called, furnish());
+            Furnish furnish = furnish();
+            Recipe.Builder recipe = Recipe.of(called, furnish);
             if (maybe()) {
                 recipe.beating(amount(Limits.BEATING));
             }
             if (maybe()) {
+                recipe.beating(furnish.fibres().get(0), amount(Limits.BEATING));
+            }
+            if (maybe()) {
                 recipe.drainability(amount(Limits.DRAINABILITY));
+            } else if (maybe()) {
+                recipe.timedSheet(TimedSheet.of(
+                        Kinds.TIME.ofSi(0.1 + 3599 * random.nextDouble(), "s"),
+                        amount(Limits.PIECE_GRAMMAGE),
+                        amount(Limits.VAT_CONSISTENCY)));
             }
             for (int a = 0; a < random.nextInt(3); a++) {
                 Additive additive = Additive.of(name("additive " + a), of(List.of(Additive.Purpose.values())));

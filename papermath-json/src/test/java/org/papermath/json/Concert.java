@@ -46,6 +46,19 @@ final class Concert {
             }
             """;
 
+    /** Known by a stopwatch, with a fibre beaten apart. */
+    static final String TIMED = """
+            {
+              "format": "papermath/recipe",
+              "version": "1.0",
+              "name": "rush",
+              "furnish": [{"fibre": "cotton rag", "share": "70 %"}, {"fibre": "abaca", "share": "30 %"}],
+              "beating": "2 h",
+              "beatenApart": [{"fibre": "abaca", "time": "4.5 h"}],
+              "timedSheet": {"time": "22 s", "fibre": "95 g/m2", "consistency": "0.4 %"}
+            }
+            """;
+
     static final String STUDIO = """
             {
               "format": "papermath/studio",

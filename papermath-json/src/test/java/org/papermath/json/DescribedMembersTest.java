@@ -238,7 +238,7 @@ class DescribedMembersTest {
     /** Documents in which every member stands. */
     private static Map<String, List<JsonNode>> whole() {
         ObjectNode order = (ObjectNode) MAPPER.readTree(Concert.ORDER);
-        ((ArrayNode) order.get("recipes")).set(0, inline(Concert.RECIPE));
+        ((ArrayNode) order.get("recipes")).set(0, inline(Concert.RECIPE)).add(inline(Concert.TIMED));
         order.set("studio", inline(Concert.STUDIO));
         order.set("writtenBy", MAPPER.readTree("{\"program\": \"a test\", \"version\": \"1\"}"));
         ((ObjectNode) order.get("weighedIn")).put("pressure", "98 kPa");
@@ -283,7 +283,7 @@ class DescribedMembersTest {
         }
         Map<String, List<JsonNode>> whole = new LinkedHashMap<>();
         whole.put("order", List.of(order, format, withReferences(order)));
-        whole.put("recipe", List.of(recipe));
+        whole.put("recipe", List.of(recipe, MAPPER.readTree(Concert.TIMED)));
         whole.put("studio", List.of(studio));
         whole.put("record", List.of(record));
         whole.put("plan", plans(order, format));

@@ -436,7 +436,7 @@ class EveryBoundTest {
                     .containsEntry("least", one.limits().least())
                     .containsEntry("most", one.limits().most())
                     .containsKey("quantity");
-            assertThat(refused).hasMessageContaining(bad + " given; a whole number from " + one.limits());
+            assertThat(refused).hasMessageContaining(bad + " given; must be a whole number from " + one.limits());
             assertThat(codes(one.document(), text)).as("%d", bad).containsExactly(FaultCodes.RANGE);
             assertThat(isValid(one.document(), text)).as("%d", bad).isFalse();
         }
@@ -511,7 +511,7 @@ class EveryBoundTest {
                     catchThrowableOfType(
                             Refused.class, () -> Reading.of(SIDE, Amounts.mm(1)).on(bad)))) {
                 assertThat(refused.code()).isEqualTo("date.range");
-                assertThat(refused).hasMessageContaining(bad + " given; a day from 1800-01-01 to 2999-12-31");
+                assertThat(refused).hasMessageContaining(bad + " given; must be a day from 1800-01-01 to 2999-12-31");
             }
             String text = with("order", "2027-04-09", bad.toString());
             assertThat(codes("order", text))
@@ -555,7 +555,7 @@ class EveryBoundTest {
         assertThat(faults).anySatisfy(fault -> {
             assertThat(fault.code()).isEqualTo(FaultCodes.LENGTH);
             assertThat(fault.pointer()).isEqualTo("/pieces");
-            assertThat(fault.text()).isEqualTo("the list has 60001 items; 1 to 1000 are wanted.");
+            assertThat(fault.text()).isEqualTo("the list has 60001 items; must have 1 to 1000.");
         });
         // What stands behind the list is still told, at its place.
         assertThat(faults).anySatisfy(fault -> assertThat(fault.code()).isEqualTo("furnish.sum"));

@@ -100,7 +100,14 @@ class EveryMemberTest {
         Order bare = Order.of("bare").recipe(BARE_RECIPE).piece(BARE_PIECE).build();
         everythingIsKept(List.of(concert.order()), List.of(again.order()), bare);
         everythingIsKept(concert.order().pieces(), again.order().pieces(), BARE_PIECE);
-        everythingIsKept(concert.order().recipes(), again.order().recipes(), BARE_RECIPE);
+        List<Recipe> recipes = List.of(
+                concert.order().recipes().get(0),
+                PapermathDocuments.readRecipe(Concert.TIMED).value());
+        List<Recipe> recipesAgain = List.of(
+                again.order().recipes().get(0),
+                PapermathDocuments.readRecipe(PapermathDocuments.writeRecipe(Document.of(recipes.get(1))))
+                        .value());
+        everythingIsKept(recipes, recipesAgain, BARE_RECIPE);
         everythingIsKept(
                 List.of(concert.studio()),
                 List.of(again.studio()),

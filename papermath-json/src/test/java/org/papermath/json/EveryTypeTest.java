@@ -33,6 +33,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.plan.AdditiveToWeigh;
+import org.papermath.plan.BeaterLoads;
 import org.papermath.plan.BeatingPlan;
 import org.papermath.plan.CookingPlan;
 import org.papermath.plan.DryingPlan;
@@ -63,6 +64,7 @@ class EveryTypeTest {
     /** Classes that the library alone makes, around a record of their own. */
     private static final Set<Class<?>> PARTS_OF_A_PLAN = Set.of(
             AdditiveToWeigh.class,
+            BeaterLoads.class,
             BeatingPlan.class,
             CookingPlan.class,
             CookingPlan.Pot.class,

@@ -114,6 +114,8 @@ class FaultCodesTest {
             furnish.sum                | recipe | 60 %                             | 70 %
             furnish.twice              | recipe | {"id": "garden-reed", "name": "garden reed", "class": "grass", "kin": ["straw", "kraft"]} | "cotton-rag"
             recipe.doses               | recipe | "dose": "0.                      | "dose": "40.
+            recipe.beaten-apart        | recipe | "drainability": "31 SR"          | "beatenApart": [{"fibre": "abaca", "time": "2 h"}]
+            recipe.state-twice         | recipe | "drainability": "31 SR"          | "drainability": "31 SR", "timedSheet": {"time": "9 s", "fibre": "50 g/m2", "consistency": "0.5 %"}
             assumptions.edition        | studio | 2026-11                          | 1987-02
             assumption.unknown         | studio | beating.rate                     | beating.rat
             assumption.unit            | studio | "0.12 1/h"                       | "0.12 kg"

@@ -153,7 +153,7 @@ class PapermathModuleTest {
         assertThat(MAPPER.writeValueAsString(new Side(others))).isEqualTo("{\"side\":\"12.5 m\"}");
         assertThatThrownBy(() -> MAPPER.writeValueAsString(others))
                 .isInstanceOf(JacksonException.class)
-                .hasMessageContaining("does not say its kind");
+                .hasMessageContaining("does not state its kind");
     }
 
     @Test
@@ -263,7 +263,7 @@ class PapermathModuleTest {
         assertThat(MAPPER.readValue(cover, ReamBasis.class)).isEqualTo(ReamBasis.COVER);
         assertThatThrownBy(() -> MAPPER.readValue(cover.replace("26", "27"), ReamBasis.class))
                 .isInstanceOf(InvalidFormatException.class)
-                .hasMessageContaining("reckoned on a sheet");
+                .hasMessageContaining("based on a sheet");
         assertThatThrownBy(() -> MAPPER.readValue(cover.replace(",\"count\":500", ""), ReamBasis.class))
                 .isInstanceOf(InvalidFormatException.class)
                 .hasMessageContaining("count");
@@ -595,7 +595,7 @@ class PapermathModuleTest {
                 .hasRootCauseInstanceOf(Refused.class);
         assertThatThrownBy(
                         () -> MAPPER.readValue("{\"kind\":\"boards\",\"name\":\"a\",\"capacity\":4}", Dryer.Loft.class))
-                .hasMessageContaining("Loft is wanted here; Boards is written");
+                .hasMessageContaining("Loft is expected here; Boards is written");
     }
 
     @Test

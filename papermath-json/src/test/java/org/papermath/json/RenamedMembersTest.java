@@ -77,6 +77,6 @@ class RenamedMembersTest {
                 catchThrowableOfType(DocumentException.class, () -> READER.read(OLD.replace("30", "3.5")));
         assertThat(fault.faults())
                 .extracting(Fault::toString)
-                .containsExactly("line 3, column 22, /planks/0/width: 3.5 is written; a whole number is wanted.");
+                .containsExactly("line 3, column 22, /planks/0/width: 3.5 is written; must be a whole number.");
     }
 }

@@ -42,7 +42,7 @@ class SchemaTest {
         Map<String, List<JsonNode>> good = new LinkedHashMap<>();
         JsonNode order = MAPPER.readTree(Concert.ORDER);
         ObjectNode whole = (ObjectNode) MAPPER.readTree(Concert.ORDER);
-        ((ArrayNode) whole.get("recipes")).set(0, inline(Concert.RECIPE));
+        ((ArrayNode) whole.get("recipes")).set(0, inline(Concert.RECIPE)).add(inline(Concert.TIMED));
         whole.set("studio", inline(Concert.STUDIO));
         ObjectNode ream = (ObjectNode) MAPPER.readTree(Concert.ORDER);
         ((ObjectNode) ream.get("pieces").get(0))
@@ -51,13 +51,20 @@ class SchemaTest {
                         MAPPER.readTree("{\"weight\": \"110 lb\", \"sheet\": [\"26 in\", \"40 in\"], \"count\": 500}"));
         OrderDocument concert = Concert.read().value();
         good.put("order", FULL ? List.of(order, whole, ream) : List.of(ream, whole));
-        good.put("recipe", List.of(MAPPER.readTree(Concert.RECIPE)));
+        good.put("recipe", List.of(MAPPER.readTree(Concert.RECIPE), MAPPER.readTree(Concert.TIMED)));
         good.put("studio", List.of(MAPPER.readTree(Concert.STUDIO)));
         good.put("record", List.of(MAPPER.readTree(Batch.RECORD)));
         good.put(
                 "plan",
                 List.of(MAPPER.readTree(PapermathDocuments.writePlan(
-                        MakingPlan.of(concert.order(), concert.studio()), "a test", "1"))));
+                        MakingPlan.of(
+                                concert.order().toBuilder()
+                                        .recipe(PapermathDocuments.readRecipe(Concert.TIMED)
+                                                .value())
+                                        .build(),
+                                concert.studio()),
+                        "a test",
+                        "1"))));
         return good;
     }
 

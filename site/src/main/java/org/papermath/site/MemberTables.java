@@ -93,18 +93,18 @@ final class MemberTables {
                 out.append("</tr>\n");
                 continue;
             }
-            String[] said = one.path("description").asString().split(LEFT_OUT, 2);
+            String[] text = one.path("description").asString().split(LEFT_OUT, 2);
             boolean required = schema.path("required")
                     .valueStream()
                     .anyMatch(name -> name.asString().equals(member.getKey()));
             cell("member", "<code>" + escape(member.getKey()) + "</code>", true);
-            cell("what it is", escape(said[0]), false);
+            cell("what it is", escape(text[0]), false);
             cell("how it is written", written(one, path), false);
             if (!figures) {
                 cell(
                         "if left out",
-                        said.length > 1
-                                ? escape(capital(said[1]))
+                        text.length > 1
+                                ? escape(capital(text[1]))
                                 : required ? "Has to be there." : "There is nothing to compare.",
                         false);
             }
@@ -125,7 +125,7 @@ final class MemberTables {
                 .append("</td>");
     }
 
-    /** Says how a value is written; the tables of the objects in it follow later. */
+    /** Returns how a value is written; the tables of the objects in it follow later. */
     private String written(JsonNode schema, String path) {
         if (schema.has("$ref")) {
             return defined(schema, schema.get("$ref").asString().substring(DEFINITIONS.length()));
@@ -217,7 +217,7 @@ final class MemberTables {
 
     private String byWord(JsonNode schema, String path) {
         String word = schema.get("properties").propertyNames().iterator().next();
-        JsonNode said = schema.get("properties").get(word);
+        JsonNode text = schema.get("properties").get(word);
         Set<Set<String>> shapes = new LinkedHashSet<>();
         schema.get("allOf")
                 .forEach(one -> shapes.add(Set.copyOf(one.at("/then/properties").propertyNames())));
@@ -235,7 +235,7 @@ final class MemberTables {
             schema.at("/allOf/0/then/properties")
                     .properties()
                     .forEach(member -> members.put(member.getKey(), member.getValue()));
-            members.put(word, said);
+            members.put(word, text);
             members.put(
                     "value",
                     Map.of(

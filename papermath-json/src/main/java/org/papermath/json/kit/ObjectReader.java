@@ -112,7 +112,7 @@ public final class ObjectReader {
     }
 
     /**
-     * Tells whether a member is written, without asking for it.
+     * Returns whether a member is written, without asking for it.
      *
      * @param name the name of the member
      * @return whether it is there
@@ -133,7 +133,7 @@ public final class ObjectReader {
         }
         if (readable && found != 1) {
             List<String> written = Arrays.stream(names).filter(this::has).toList();
-            String wanted = "one of \"" + String.join("\", \"", names) + "\" is wanted";
+            String wanted = "one of \"" + String.join("\", \"", names) + "\" is required";
             source.fault(
                     place,
                     FaultCodes.ONE_OF,

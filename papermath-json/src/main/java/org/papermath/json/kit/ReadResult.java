@@ -23,7 +23,7 @@ public final class ReadResult<T> {
     private final @Nullable T value;
     private final boolean faulty;
 
-    /** Says that a value is wanted which has a fault, already reported. Caught by the reader, never seen outside. */
+    /** Signals that a value is needed which has a fault, already reported. Caught by the reader, never seen outside. */
     static final class Faulty extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
@@ -77,7 +77,7 @@ public final class ReadResult<T> {
     }
 
     /**
-     * Tells whether something is written that has a fault, already reported.
+     * Returns whether something is written that has a fault, already reported.
      *
      * @return whether there is no value for this reason
      */
@@ -86,7 +86,7 @@ public final class ReadResult<T> {
     }
 
     /**
-     * Tells whether something is written, readable or not.
+     * Returns whether something is written, readable or not.
      *
      * @return whether the member is there
      */

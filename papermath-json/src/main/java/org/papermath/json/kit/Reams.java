@@ -24,9 +24,9 @@ final class Reams {
         if (!basis.width().isWithin(width, 1e-9) || !basis.length().isWithin(length, 1e-9)) {
             throw Refused.of(
                     "ream.sheet",
-                    "ream: " + basis.name() + " is reckoned on a sheet of " + basis.width()
+                    "ream: " + basis.name() + " is based on a sheet of " + basis.width()
                             + " by " + basis.length() + "; " + width + " by " + length
-                            + " is written. Mend the sheet or leave the name out.",
+                            + " is written. Correct the sheet or leave the name out.",
                     "name",
                     basis.name(),
                     "width",
@@ -37,7 +37,7 @@ final class Reams {
         return basis.count() == count ? basis : basis.withCount(count);
     }
 
-    /** Tells whether a basis is one of the named ones, whatever its count. */
+    /** Returns whether a basis is one of the named ones, whatever its count. */
     static boolean isNamed(ReamBasis basis) {
         return NAMED.stream().anyMatch(named -> named.withCount(basis.count()).equals(basis));
     }

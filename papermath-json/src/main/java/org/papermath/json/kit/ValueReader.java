@@ -39,7 +39,7 @@ import org.papermath.quantity.Units;
  */
 public final class ValueReader {
     static final int MOST_NAME = Name.MOST;
-    /** What is no number any more in the unit it is reckoned in. */
+    /** What is no number any more in the unit it is calculated in. */
     private static final String NOT_A_NUMBER = "quantity.not-a-number";
 
     /** A number with an exponent of three digits or more, or with so many that it may be as large. */
@@ -99,7 +99,7 @@ public final class ValueReader {
     }
 
     /**
-     * Tells whether something is written here.
+     * Returns whether something is written here.
      *
      * @return whether the member is there
      */
@@ -108,7 +108,7 @@ public final class ValueReader {
     }
 
     /**
-     * Tells whether a text is written here, for members that may be a word or an object.
+     * Returns whether a text is written here, for members that may be a word or an object.
      *
      * @return whether it is a text
      */
@@ -117,7 +117,7 @@ public final class ValueReader {
     }
 
     /**
-     * Tells whether an object is written here.
+     * Returns whether an object is written here.
      *
      * @return whether it is an object
      */
@@ -126,7 +126,7 @@ public final class ValueReader {
     }
 
     /**
-     * Tells whether a list is written here.
+     * Returns whether a list is written here.
      *
      * @return whether it is a list
      */
@@ -154,11 +154,11 @@ public final class ValueReader {
     }
 
     private void wrongType(String wanted) {
-        String advice = value.type() == JsonValue.Type.NULL ? " Leave the member out if there is nothing to say." : "";
+        String advice = value.type() == JsonValue.Type.NULL ? " Leave the member out if there is nothing to give." : "";
         fault(
                 FaultCodes.TYPE,
                 List.of(wanted),
-                wanted + " is wanted here; " + value.type().words() + " is written." + advice);
+                wanted + " is expected here; " + value.type().words() + " is written." + advice);
     }
 
     private void fault(String code, Collection<String> accepted, String text, Object... namesAndValues) {
@@ -200,7 +200,7 @@ public final class ValueReader {
         return isShowable(value.text(), true) ? ReadResult.of(this, value.text()) : ReadResult.faulty(this);
     }
 
-    /** Tells whether a name is of the usual sort: of signs that can all be shown, without blanks around it. */
+    /** Returns whether a name is of the usual sort: of signs that can all be shown, without blanks around it. */
     private static boolean isPlain(String text) {
         int length = text.length();
         if (length == 0 || length > MOST_NAME || text.charAt(0) == ' ' || text.charAt(length - 1) == ' ') {
@@ -248,17 +248,17 @@ public final class ValueReader {
         }
         // The order matters: a huge exponent must not be written out.
         if (number.signum() != 0 && number.stripTrailingZeros().scale() > 0) {
-            fault(FaultCodes.WHOLE, List.of(), value.found() + " is written; a whole number is wanted.");
+            fault(FaultCodes.WHOLE, List.of(), value.found() + " is written; must be a whole number.");
             return ReadResult.faulty(this);
         }
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
             fault(
                     FaultCodes.RANGE,
                     List.of(),
-                    value.found() + " is written; a whole number "
+                    value.found() + " is written; must be a whole number "
                             + (most == Integer.MAX_VALUE && number.signum() < 0
-                                    ? "of " + least + " or more is wanted."
-                                    : "from " + least + " to " + most + " is wanted."),
+                                    ? "of " + least + " or more."
+                                    : "from " + least + " to " + most + "."),
                     "least",
                     least,
                     "most",
@@ -316,7 +316,7 @@ public final class ValueReader {
         return ReadResult.of(this, number);
     }
 
-    /** Tells whether a number that came out as zero is written as zero, and not as a number too small to be held. */
+    /** Returns whether a number that came out as zero is written as zero, and not as a number too small to be held. */
     private static boolean isZero(String text) {
         int i = 0;
         while (i < text.length() && "+-.0".indexOf(text.charAt(i)) >= 0) {
@@ -390,7 +390,7 @@ public final class ValueReader {
         return ReadResult.faulty(this);
     }
 
-    /** Tells whether a text has the form of a day: YYYY-MM-DD, the month from 01 to 12, the day from 01 to 31. */
+    /** Returns whether a text has the form of a day: YYYY-MM-DD, the month from 01 to 12, the day from 01 to 31. */
     private static boolean isDay(String text) {
         if (text.length() != 10 || text.charAt(4) != '-' || text.charAt(7) != '-') {
             return false;
@@ -648,7 +648,7 @@ public final class ValueReader {
                     String.valueOf(size),
                     List.of(rule),
                     "",
-                    "the list has " + size + (size == 1 ? " item; " : " items; ") + rule + " are wanted.",
+                    "the list has " + size + (size == 1 ? " item; " : " items; ") + "must have " + rule + ".",
                     "least",
                     least,
                     "most",
@@ -668,7 +668,7 @@ public final class ValueReader {
         return good ? ReadResult.of(this, Collections.unmodifiableList(all)) : ReadResult.faulty(this);
     }
 
-    /** Tells whether a list was so long that not all of it is held. */
+    /** Returns whether a list was so long that not all of it is held. */
     boolean isCut() {
         return state == State.GIVEN && value.unheld() > 0;
     }
@@ -736,7 +736,7 @@ public final class ValueReader {
     }
 
     /**
-     * Says in which order the items of this list will be written, for what is kept in them.
+     * States in which order the items of this list will be written, for what is kept in them.
      *
      * @param read the items as they were read
      * @param written the items as they will be written; what is not among them is written nowhere

@@ -101,7 +101,7 @@ public final class ValueWriter {
     }
 
     /**
-     * Tells whether members of others stood in the object of this place, so that it has to be written as one.
+     * Returns whether members of others stood in the object of this place, so that it has to be written as one.
      *
      * @return whether something is kept here
      */

@@ -76,7 +76,7 @@ public final class WholeDocuments {
     }
 
     /**
-     * Tells whether a list was so long that not all of it is held.
+     * Returns whether a list was so long that not all of it is held.
      *
      * @param list where it stands
      * @return whether items are missing
@@ -142,7 +142,7 @@ public final class WholeDocuments {
                     FaultCodes.FORMAT,
                     "\"" + JsonValue.shown(word.get())
                             + "\" is written; a document of the format \""
-                            + format.word() + "\" is wanted here.",
+                            + format.word() + "\" is expected here.",
                     List.of(format.word()));
             right = false;
         }

@@ -223,7 +223,7 @@ final class AssumptionMapping {
         }
         throw Refused.of(
                 "assumption.unit",
-                "\"" + JsonValue.shown(text) + "\" is written; a value in " + unit + " is wanted, such as \"1 " + unit
+                "\"" + JsonValue.shown(text) + "\" is written; must be a value in " + unit + ", such as \"1 " + unit
                         + "\".",
                 "found",
                 text,

@@ -202,7 +202,7 @@ public final class EvidenceMapping {
         }
     }
 
-    /** Writes a value of a sentence; what is no number, flag, list or amount is told as in the sentence. */
+    /** Writes a value of a sentence; what is no number, flag, list or amount is written as in the sentence. */
     private static void argument(ValueWriter out, @Nullable Object value) {
         if (value instanceof Integer || value instanceof Long) {
             out.count(((Number) value).longValue());

@@ -6,7 +6,7 @@ import org.papermath.json.kit.ReadResult;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.json.tree.NearestWord;
 
-/** The names said so far in one list: no two may be the same, and others may have to be among them. */
+/** The names given so far in one list: no two may be the same, and others may have to be among them. */
 public final class Names {
     private final String what;
     private final Set<String> names = new LinkedHashSet<>();
@@ -23,12 +23,12 @@ public final class Names {
         this.what = what;
     }
 
-    /** Says that a name could not be read, so that nobody can say what is missing. */
+    /** Notes that a name could not be read, so that nobody can say what is missing. */
     public void lose() {
         complete = false;
     }
 
-    /** Says that the whole list may be unreadable: where nothing was taken, nothing is missing. */
+    /** Notes that the whole list may be unreadable: where nothing was taken, nothing is missing. */
     public void loseIfEmpty() {
         complete &= !names.isEmpty();
     }

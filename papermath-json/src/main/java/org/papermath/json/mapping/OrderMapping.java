@@ -127,7 +127,7 @@ public final class OrderMapping {
         if (at.isText()) {
             at.refuse(
                     FaultCodes.TYPE,
-                    "an object is wanted here; a text is written. What stands in another document is"
+                    "an object is expected here; a text is written. What stands in another document is"
                             + " written {\"ref\": \"name-of-the-file.json\"}.",
                     List.of("an object"));
         }

@@ -37,7 +37,7 @@ public final class PieceMapping {
             if (at.isGiven() && !at.isText() && !at.isObject() && !at.isList()) {
                 at.refuse(
                         FaultCodes.TYPE,
-                        "a size is wanted here: the name of a format, such as \"ISO A5\", or two"
+                        "a size is expected here: the name of a format, such as \"ISO A5\", or two"
                                 + " sides, such as [\"148 mm\", \"210 mm\"].",
                         List.of("a text", "a list", "an object"));
                 return new Size(ReadResult.faulty(at), ReadResult.faulty(at));
@@ -151,9 +151,9 @@ public final class PieceMapping {
 
     /** Reads a piece; what an envelope is for is checked when all pieces are read. */
     static ReadResult<Piece> read(ObjectReader in, Known known) {
-        ReadResult<String> said = CommonMembers.name(in);
-        String label = CommonMembers.label(said);
-        ReadResult<String> name = known.pieces().add(said);
+        ReadResult<String> written = CommonMembers.name(in);
+        String label = CommonMembers.label(written);
+        ReadResult<String> name = known.pieces().add(written);
         ReadResult<Integer> count = CommonMembers.count(in.required("count"), Limits.PIECES);
         ReadResult<String> recipe = known.recipes()
                 .require(CommonMembers.sayable(in.required("recipe").text()), "order.no-recipe");
@@ -282,7 +282,7 @@ public final class PieceMapping {
         if (member.isGiven() && !member.isFaulty()) {
             member.refuse(
                     "piece.clash",
-                    "\"" + name + "\" is only said of an envelope. Say with \"envelopeFor\" which"
+                    "\"" + name + "\" is for envelopes only. State with \"envelopeFor\" which"
                             + " piece it is for, or leave \"" + name + "\" out.",
                     List.of());
         }

@@ -25,7 +25,7 @@ import org.papermath.plan.StockPlan;
 import org.papermath.plan.StockShortage;
 import org.papermath.quantity.Kinds;
 
-/** What a plan says of a batch. */
+/** What a plan states of a batch. */
 final class PlanBatchMembers {
     private static final Members<FibreToWeigh.Line> FIBRE_LINE = Members.<FibreToWeigh.Line>of("One fibre to weigh.")
             .has("fibre", FIBRE, FibreToWeigh.Line::fibre)

@@ -41,12 +41,12 @@ public final class PlanFigures {
             .says("It is above this in one making of twenty.", "134.7 g/m2")
             .mayHave("openBelow", YES, one -> present(one.isOpenBelow()))
             .says(
-                    "Whether the band has no end below: at one end of what is assumed, the result cannot be told."
+                    "Whether the band has no end below: at one end of an assumption, the result cannot be calculated."
                             + " \"low\" is then the least that could be worked out.",
                     true)
             .mayHave("openAbove", YES, one -> present(one.isOpenAbove()))
             .says(
-                    "Whether the band has no end above: at one end of what is assumed, the result cannot be told."
+                    "Whether the band has no end above: at one end of an assumption, the result cannot be calculated."
                             + " \"high\" is then the most that could be worked out.",
                     true)
             .mayHave("scatter", AMOUNT, one -> one.scatter().map(share -> Kinds.NUMBER.ofSi(share, "%")))

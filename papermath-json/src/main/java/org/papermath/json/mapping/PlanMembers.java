@@ -48,7 +48,7 @@ public final class PlanMembers {
             .says("Days in all. Only if it is known how long the sheets dry.", 33)
             .mayHave("leastDays", COUNT, PlanMembers::leastDays)
             .says(
-                    "Days of all but the drying, where nobody knows how long the sheets dry. Stands in place"
+                    "Days of all but the drying, where it is not known how long the sheets dry. Stands in place"
                             + " of \"days\".",
                     30)
             .has("steps", list(STEP), Schedule::steps)

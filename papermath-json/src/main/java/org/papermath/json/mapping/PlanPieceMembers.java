@@ -29,13 +29,13 @@ import org.papermath.plan.VatPlan;
 import org.papermath.plan.VatPlan.Recharge;
 import org.papermath.quantity.Kinds;
 
-/** What a plan says of a piece. */
+/** What a plan states of a piece. */
 final class PlanPieceMembers {
     private static final Members<PieceCounts> COUNTS = Members.<PieceCounts>of("How many of what.")
             .has("ordered", COUNT, PieceCounts::ordered)
             .says("Pieces ordered.", 70)
             .has("wanted", COUNT, PieceCounts::wanted)
-            .says("Good pieces wanted, the spare and the kept ones with them.", 79)
+            .says("Good pieces to make, the spare and the kept ones with them.", 79)
             .has("perSheet", COUNT, PieceCounts::perSheet)
             .says("Pieces on a sheet.", 2)
             .has("sheets", COUNT, PieceCounts::sheets)

@@ -21,7 +21,7 @@ public final class ReadingMapping {
         if (at.isGiven() && !at.isObject()) {
             at.refuse(
                     FaultCodes.TYPE,
-                    "an object is wanted here: what was read and how far off it may be, such as"
+                    "an object is expected here: what was read and how far off it may be, such as"
                             + " {\"read\": \"52 " + kind.codes().get(0) + "\", \"error\": \"2 "
                             + kind.codes().get(0)
                             + "\"}.",

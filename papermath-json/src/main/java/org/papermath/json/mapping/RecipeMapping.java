@@ -49,8 +49,8 @@ public final class RecipeMapping {
 
     /** Reads a recipe of an order, whose names must differ. */
     public static ReadResult<Recipe> read(ObjectReader in, Names names) {
-        ReadResult<String> said = CommonMembers.name(in);
-        ReadResult<String> name = names.add(said);
+        ReadResult<String> written = CommonMembers.name(in);
+        ReadResult<String> name = names.add(written);
         ReadResult<Furnish> furnish = furnish(in.required("furnish"));
         ReadResult<Amount<Time>> beating = CommonMembers.within(in.optional("beating"), Limits.BEATING, "beating time");
         ReadResult<List<Apart>> apart =
@@ -170,7 +170,7 @@ public final class RecipeMapping {
             }
             throw Refused.of(
                     e.code(),
-                    "the shares add up to " + Kinds.NUMBER.ofSi(sum, "%") + "; 100 % is wanted. Correct a share.",
+                    "the shares add up to " + Kinds.NUMBER.ofSi(sum, "%") + "; must be 100 %. Correct a share.",
                     "sum",
                     sum,
                     "shares",

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.papermath.json.tree.JsonValue;
 
-/** What a value of a plan is: how a document gives it, and what the schema says of it. */
+/** What a value of a plan is: how a document gives it, and how the schema describes it. */
 public interface Sort<V> {
     JsonValue form(V value);
 

@@ -135,15 +135,15 @@ public final class DocumentSchemas {
                 .optional(
                         "grammage",
                         SchemaWords.quantity(Kinds.GRAMMAGE),
-                        "The grammage wanted, " + Limits.PIECE_GRAMMAGE
-                                + ". Say exactly one of grammage, caliper and sample.",
+                        "The target grammage, " + Limits.PIECE_GRAMMAGE
+                                + ". Give exactly one of grammage, caliper and sample.",
                         another,
                         "130 g/m2",
                         ordered("weight", "60 lb", "sheet", List.of("25 in", "38 in"), "count", 500))
                 .optional(
                         "caliper",
                         SchemaWords.quantity(Kinds.LENGTH),
-                        "The thickness wanted of one layer, " + Limits.PIECE_CALIPER + ".",
+                        "The target thickness of one layer, " + Limits.PIECE_CALIPER + ".",
                         another,
                         "0.25 mm",
                         "250 um")
@@ -228,7 +228,7 @@ public final class DocumentSchemas {
                         SchemaWords.text(),
                         "The country it is mailed in, whose mail limits are looked at."
                                 + " An envelope is mailed with what goes in.",
-                        OmittedMembers.then("nothing is said of the mail"),
+                        OmittedMembers.then("no mail limits are checked"),
                         "United States");
     }
 
@@ -242,7 +242,7 @@ public final class DocumentSchemas {
                 .optional(
                         "style",
                         SchemaWords.words(List.of(EnvelopeStyle.values()), EnvelopeStyle::words),
-                        "How the envelope is folded. An envelope has to say it, another piece must not.",
+                        "How the envelope is folded. Required for an envelope, not allowed for another piece.",
                         OmittedMembers.then("it is no envelope"),
                         "side seam")
                 .optional(

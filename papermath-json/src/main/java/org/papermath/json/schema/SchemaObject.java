@@ -62,7 +62,7 @@ public final class SchemaObject {
         return this;
     }
 
-    /** Says what the object is. */
+    /** Describes what the object is. */
     SchemaObject meaning(String words) {
         meaning = words;
         return this;
@@ -92,7 +92,7 @@ public final class SchemaObject {
         return this;
     }
 
-    /** Tells whether there is a member of this name. */
+    /** Returns whether there is a member of this name. */
     boolean has(String name) {
         return members.containsKey(name);
     }

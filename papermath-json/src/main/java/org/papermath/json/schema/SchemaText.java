@@ -42,12 +42,12 @@ public final class SchemaText {
                 .required(
                         "format",
                         SchemaWords.oneOf(List.of(format.word())),
-                        "Says which document this is.",
+                        "Names the kind of document.",
                         format.word())
                 .required(
                         "version",
                         SchemaWords.version(format),
-                        "Says by which version of the format it was written.",
+                        "The version of the format it was written by.",
                         format.version());
         if (!document.has("writtenBy")) {
             head.optional(

@@ -231,14 +231,15 @@ final class SchemaWords {
 
     private static SchemaObject ream() {
         return SchemaObject.closed()
-                .meaning("A grammage said as the weight of a ream.")
+                .meaning("A grammage given as the weight of a ream.")
                 .required("weight", quantity(Kinds.MASS), "What the ream weighs.", "80 lb")
-                .required("sheet", sides(), "The two sides of the sheets it is reckoned on.", List.of("20 in", "26 in"))
+                .required("sheet", sides(), "The two sides of the sheets it is based on.", List.of("20 in", "26 in"))
                 .optional(
                         "count",
                         count(1, 100_000),
                         "How many sheets are in it.",
-                        OmittedMembers.then("the document is not read, and what the usual counts would give is said"),
+                        OmittedMembers.then(
+                                "the document is not read, and the fault lists what the usual counts would give"),
                         500);
     }
 

@@ -15,7 +15,7 @@ public final class StudioSchemas {
 
     public static SchemaObject studio() {
         SchemaObject studio = SchemaObject.object()
-                .meaning("A studio: what it has, and what it knows. What it has not got is left out.")
+                .meaning("A studio: what it has, and what it knows. What it lacks is left out.")
                 .required("name", SchemaWords.text(), "What the studio is called.", "a one-room studio");
         equipment(studio);
         habits(studio);
@@ -58,7 +58,7 @@ public final class StudioSchemas {
                                         "inside",
                                         SchemaWords.sides(),
                                         "Its two sides inside, at the mark, each "
-                                                + Limits.VAT_SIDE + "; they tell whether a"
+                                                + Limits.VAT_SIDE + "; they decide whether a"
                                                 + " mould goes in.",
                                         OmittedMembers.then("every mould is taken to go in"),
                                         List.of("500 mm", "700 mm")),
@@ -320,7 +320,7 @@ public final class StudioSchemas {
                 .optional(
                         "unit",
                         SchemaWords.text(),
-                        "The unit of the table, said once more; any other is refused.",
+                        "The unit of the table, repeated; any other is refused.",
                         OmittedMembers.then("the unit of the table"),
                         "1/h")
                 .optional(

@@ -42,7 +42,7 @@ public final class FaultLog {
     /**
      * Begins a reading.
      *
-     * @param shortLists tells by the pointer of a list, with * for an item, whether it has at most
+     * @param shortLists returns, for the pointer of a list, with * for an item, whether it has at most
      *     {@link JsonTree#MANY} items; more of them are only counted
      */
     public FaultLog(Predicate<String> shortLists) {
@@ -118,7 +118,7 @@ public final class FaultLog {
                     "",
                     List.of(),
                     Map.of("shown", MOST_FAULTS),
-                    "there are more faults than the " + MOST_FAULTS + " shown. Mend these first."));
+                    "there are more faults than the " + MOST_FAULTS + " shown. Fix these first."));
         }
         return new DocumentException(sorted);
     }

@@ -34,7 +34,7 @@ public final class ForeignMembers {
         elsewhere.put(at.pointer(), there);
     }
 
-    /** Tells whether members of others stand in the object of a pointer itself. */
+    /** Returns whether members of others stand in the object of a pointer itself. */
     public boolean isIn(String pointer) {
         return byParent.containsKey(pointer);
     }

@@ -55,7 +55,7 @@ public final class JsonText {
         out.append('"');
     }
 
-    /** Tells whether a text stands in quotation marks as it is. */
+    /** Returns whether a text stands in quotation marks as it is. */
     public static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

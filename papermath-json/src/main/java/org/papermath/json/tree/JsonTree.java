@@ -396,7 +396,7 @@ public final class JsonTree {
         return false;
     }
 
-    /** Says in plain words what is wrong at the place where the grammar broke. */
+    /** Returns in plain words what is wrong at the place where the grammar broke. */
     private static void syntax(char[] text, int start, int end, JacksonException e, Source source) {
         TokenStreamLocation location = e.getLocation();
         int at = location == null ? end : start + (int) Math.max(0, location.getCharOffset());
@@ -418,7 +418,7 @@ public final class JsonTree {
         at = startOfWord(text, start, at);
         int[] place = place(text, start, at);
         String found = shown(text, at, end);
-        // The parser refuses halves of characters in names by itself; only its message tells.
+        // The parser refuses halves of characters in names by itself; only its message shows it.
         boolean half = String.valueOf(e.getOriginalMessage()).contains("surrogate");
         source.fault(
                 "",

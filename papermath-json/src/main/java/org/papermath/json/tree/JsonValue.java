@@ -230,7 +230,7 @@ public final class JsonValue {
         return inside.member(wanted);
     }
 
-    /** Hashes of names are at hand, and tell most of them apart. */
+    /** Hashes of names are at hand, and most of them differ. */
     private boolean isCalled(String wanted, int hash) {
         return name != null && name.hashCode() == hash && name.equals(wanted);
     }
@@ -251,7 +251,7 @@ public final class JsonValue {
         return asked;
     }
 
-    /** Tells whether somebody asked for every member. */
+    /** Returns whether somebody asked for every member. */
     public boolean isAllAsked() {
         for (int i = 0; i < inside.count; i++) {
             if (!inside.values[i].asked) {
