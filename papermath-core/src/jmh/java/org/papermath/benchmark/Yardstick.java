@@ -161,6 +161,7 @@ final class Yardstick {
             FormingSheets.COUCHED,
             FormingSheets.DRAIN,
             Pressing.SOLIDS,
+            Pressing.PRESSED_OUT,
             DryingSheets.DRYING,
             DryingSheets.DRYING_AGAIN,
             DryingSheets.EVAPORATED,
@@ -657,6 +658,7 @@ final class Yardstick {
             out[at++] = solids / couched;
             out[at++] = drain;
             out[at++] = 1 / (1 + ratio);
+            out[at++] = Math.max(0, solids * (couchedRatio - ratio));
             out[at++] = drying;
             out[at++] = 0;
             out[at++] = Math.max(0, sheets[p] * solids * (ratio - end));

@@ -1,7 +1,10 @@
 package org.papermath.plan;
 
 import javax.measure.quantity.Force;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import org.papermath.engine.Pressing;
+import org.papermath.evidence.Estimate;
 import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -15,7 +18,8 @@ public final class PressingPlan {
             Amount<SheetPressure> pressure,
             Amount<Time> time,
             Press.Part weakest,
-            boolean limited) {}
+            boolean limited,
+            Estimate<Mass> water) {}
 
     private final Values values;
 
@@ -24,7 +28,7 @@ public final class PressingPlan {
     }
 
     static Stage<PressingPlan> of(PlainNumbers in, int p) {
-        org.papermath.engine.Pressing.Setting set = in.settings().press(p);
+        Pressing.Setting set = in.settings().press(p);
         if (in.studio().press().isEmpty()) {
             return Stage.notDone(
                     "press.none", "the studio has no press: let the sheets drain, or press them between blotters");
@@ -42,7 +46,8 @@ public final class PressingPlan {
                 Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"),
                 Kinds.TIME.ofSi(set.time(), "min"),
                 press.weakestPart(),
-                set.limited())));
+                set.limited(),
+                in.estimates().of(Kinds.MASS, Pressing.PRESSED_OUT, p))));
     }
 
     /** {@return the press} */
@@ -73,6 +78,11 @@ public final class PressingPlan {
     /** {@return whether the weakest part held the load down} */
     public boolean limited() {
         return values.limited;
+    }
+
+    /** {@return water pressed out of a sheet} */
+    public Estimate<Mass> water() {
+        return values.water;
     }
 
     @Override
