@@ -161,7 +161,6 @@ final class Yardstick {
             FormingSheets.COUCHED,
             FormingSheets.DRAIN,
             Pressing.SOLIDS,
-            Pressing.PRESSED_OUT,
             DryingSheets.DRYING,
             DryingSheets.DRYING_AGAIN,
             DryingSheets.EVAPORATED,
@@ -658,7 +657,6 @@ final class Yardstick {
             out[at++] = solids / couched;
             out[at++] = drain;
             out[at++] = 1 / (1 + ratio);
-            out[at++] = Math.max(0, solids * (couchedRatio - ratio));
             out[at++] = drying;
             out[at++] = 0;
             out[at++] = Math.max(0, sheets[p] * solids * (ratio - end));

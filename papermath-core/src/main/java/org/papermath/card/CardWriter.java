@@ -99,7 +99,6 @@ final class CardWriter {
         LOAD("press load"),
         PRESSURE("on the sheet"),
         HOLD("hold"),
-        PRESSED_OUT("water out of a sheet"),
         SOLIDS("solids then"),
         DRYER("in"),
         FILLINGS("fillings"),
@@ -395,10 +394,6 @@ final class CardWriter {
                     piece -> piece.pressStage()
                             .map(press -> plain(press.time(), "min"))
                             .orElse("-"));
-            pieces(
-                    Label.PRESSED_OUT,
-                    piece ->
-                            piece.pressStage().map(press -> band(press.water())).orElse("-"));
         } else {
             reasons(Label.LOAD, PiecePlan::pressStage);
         }

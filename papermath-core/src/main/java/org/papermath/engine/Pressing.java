@@ -4,7 +4,6 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.PressForce;
 import org.papermath.equation.PressingLaw;
-import org.papermath.equation.WetWeb;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
 import org.papermath.order.Studio;
@@ -15,8 +14,6 @@ public final class Pressing {
     static final StageFigures FIGURES = new StageFigures();
 
     public static final PieceFigure SOLIDS = FIGURES.piece("solids after pressing", Kinds.SOLIDS, "%", Scale.SHARE);
-    public static final PieceFigure PRESSED_OUT =
-            FIGURES.piece("water pressed out of a sheet", Kinds.MASS, "g", Scale.ROOT);
 
     /** The steps in which a press is set, N. */
     private static final double FORCE_STEP = 500;
@@ -85,11 +82,10 @@ public final class Pressing {
         return new Setting(set, PressForce.pressure(set, loaded), v.of(hold), wished > most * (1 + Rounding.GUARD));
     }
 
-    /** How dry the sheets go to the dryer, and the water each of them leaves in the press. */
+    /** How dry the sheets go to the dryer. */
     void forecast(Passage on) {
         on.pressedRatio = ratioAfter(on.settings.press(on.piece), on.couchedRatio, on.state, on.formed(), on.v);
         on.set(SOLIDS, Moisture.solidsOfRatio(on.pressedRatio));
-        on.set(PRESSED_OUT, Math.max(0, WetWeb.waterOut(on.run.solids(), on.couchedRatio, on.pressedRatio)));
     }
 
     /** The pressure a sheet gets. */

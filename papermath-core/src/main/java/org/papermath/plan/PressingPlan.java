@@ -1,10 +1,7 @@
 package org.papermath.plan;
 
 import javax.measure.quantity.Force;
-import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-import org.papermath.engine.Pressing;
-import org.papermath.evidence.Estimate;
 import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -18,8 +15,7 @@ public final class PressingPlan {
             Amount<SheetPressure> pressure,
             Amount<Time> time,
             Press.Part weakest,
-            boolean limited,
-            Estimate<Mass> water) {}
+            boolean limited) {}
 
     private final Values values;
 
@@ -28,7 +24,7 @@ public final class PressingPlan {
     }
 
     static Stage<PressingPlan> of(PlainNumbers in, int p) {
-        Pressing.Setting set = in.settings().press(p);
+        org.papermath.engine.Pressing.Setting set = in.settings().press(p);
         if (in.studio().press().isEmpty()) {
             return Stage.notDone(
                     "press.none", "the studio has no press: let the sheets drain, or press them between blotters");
@@ -46,8 +42,7 @@ public final class PressingPlan {
                 Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"),
                 Kinds.TIME.ofSi(set.time(), "min"),
                 press.weakestPart(),
-                set.limited(),
-                in.estimates().of(Kinds.MASS, Pressing.PRESSED_OUT, p))));
+                set.limited())));
     }
 
     /** {@return the press} */
@@ -78,11 +73,6 @@ public final class PressingPlan {
     /** {@return whether the weakest part held the load down} */
     public boolean limited() {
         return values.limited;
-    }
-
-    /** {@return water pressed out of a sheet} */
-    public Estimate<Mass> water() {
-        return values.water;
     }
 
     @Override

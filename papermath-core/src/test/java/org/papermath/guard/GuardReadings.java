@@ -250,10 +250,6 @@ final class GuardReadings {
                     "press.limited",
                     Work.POST_AND_PRESS,
                     piece -> piece.pressStage().map(PressingPlan::limited)),
-            piece(
-                    "press.water",
-                    Work.POST_AND_PRESS,
-                    piece -> piece.pressStage().map(PressingPlan::water)),
             piece("press.solids", Work.POST_AND_PRESS, PiecePlan::solids),
             piece("drying.done", Work.DRYING, piece -> piece.dryingStage().isDone()),
             of(

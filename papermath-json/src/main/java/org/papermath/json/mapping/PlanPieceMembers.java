@@ -123,9 +123,7 @@ final class PlanPieceMembers {
             .has("weakestPart", TEXT, pressing -> pressing.weakest().name())
             .says("The part that bears least.", "frame")
             .has("limited", FLAG, PressingPlan::limited)
-            .says("Whether that part held the load down.", false)
-            .has("water", band(Kinds.MASS), PressingPlan::water)
-            .says("Water pressed out of a sheet.");
+            .says("Whether that part held the load down.", false);
 
     private static final Members<DryingPlan> DRYING = Members.<DryingPlan>of("The drying.")
             .has("dryer", TEXT, drying -> drying.dryer().name())
