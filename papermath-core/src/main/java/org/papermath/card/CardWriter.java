@@ -25,12 +25,14 @@ import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
 import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
+import org.papermath.plan.VatPlan;
 import org.papermath.plan.WorkStep;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.text.Digits;
 import org.papermath.text.Wrap;
+import org.papermath.vat.Vat;
 
 /** Writes a {@link MakingCard}, section by section. */
 final class CardWriter {
@@ -86,6 +88,10 @@ final class CardWriter {
         UP("pieces on a sheet"),
         SHEETS("sheets to pull"),
         TRIALS("of them trials"),
+        TURN("formed in turn"),
+        VAT_AT("vat at"),
+        LET_DOWN("first out into a pail"),
+        PAIL("from the pail first"),
         CHARGE("charge: stock"),
         WATER("water to the mark"),
         LIFT("lift a sheet"),
@@ -93,6 +99,7 @@ final class CardWriter {
         RECHARGE_STOCK("with stock, about"),
         BAIL("then bail to the mark"),
         DRAIN("drains in"),
+        AT_VAT("all of them at the vat"),
         MAT("wet sheet thick"),
         COUCHED("couched sheet weighs"),
         POSTS("posts"),
@@ -321,10 +328,40 @@ final class CardWriter {
                             .map(pour -> set(pour.stock(), "qt_us"))
                             .orElse("-"));
         } else {
+            List<VatPlan> vats = plan.pieces().stream()
+                    .flatMap(piece -> piece.vatStage().optional().stream())
+                    .toList();
+            if (vats.stream().anyMatch(vat -> vat.turn() > 1)) {
+                pieces(
+                        Label.TURN,
+                        piece -> piece.vatStage()
+                                .map(vat -> Integer.toString(vat.turn()))
+                                .orElse("-"));
+            }
+            pieces(
+                    Label.VAT_AT,
+                    piece -> piece.vatStage()
+                            .map(vat -> vat.consistency() + ", dip " + (vat.dips() > 1 ? vat.dips() + " × " : "")
+                                    + Digits.three(vat.dipDepth().in("mm")) + " mm")
+                            .orElse("-"));
+            for (PiecePlan piece : plan.pieces()) {
+                piece.vatStage()
+                        .optional()
+                        .filter(VatPlan::bounded)
+                        .ifPresent(vat -> row("", piece.piece().name() + ": " + vat.why()));
+            }
+            if (vats.stream().anyMatch(vat -> vat.letDown().si() > 0)) {
+                pieces(
+                        Label.LET_DOWN,
+                        piece -> piece.vatStage()
+                                .map(vat -> vat.letDown().si() > 0 ? set(vat.letDown(), "gal_us") : "-")
+                                .orElse("-"));
+                pieces(Label.PAIL, piece -> piece.vatStage().map(this::fromPail).orElse("-"));
+            }
             pieces(
                     Label.CHARGE,
                     piece -> piece.vatStage()
-                            .map(vat -> set(vat.stock(), "gal_us"))
+                            .map(vat -> vat.stock().si() > 0 ? set(vat.stock(), "gal_us") : "none")
                             .orElse("-"));
             pieces(
                     Label.WATER,
@@ -353,21 +390,39 @@ final class CardWriter {
             pieces(
                     Label.BAIL,
                     piece -> piece.vatStage()
-                            .map(vat -> vat.recharges().isEmpty()
-                                    ? "-"
-                                    : "about "
-                                            + Digits.three(vat.recharges().stream()
-                                                    .mapToDouble(recharge ->
-                                                            recharge.bail().in("L"))
-                                                    .average()
-                                                    .orElse(0))
-                                            + " L")
+                            .map(vat -> vat.recharges().isEmpty() ? "-" : bailed(vat))
                             .orElse("-"));
+            if (vats.stream()
+                    .flatMap(vat -> vat.recharges().stream())
+                    .anyMatch(one -> one.bail().si() > 0)) {
+                row(
+                        "",
+                        plan.studio().vat().map(Vat::isStrained).orElse(true)
+                                ? "bail through a strainer: the fibre it holds goes back into the vat"
+                                : "what is bailed takes its fibre along; a strainer would keep it");
+            }
         }
         pieces(Label.DRAIN, piece -> piece.drainTimeStage().map(this::band).orElse("by stopwatch"));
+        pieces(Label.AT_VAT, piece -> band(piece.timeAtVat()));
         pieces(Label.MAT, piece -> band(piece.matThickness()));
         pieces(Label.COUCHED, piece -> band(piece.couchedMass()));
         cautions(Label.VAT);
+    }
+
+    private String fromPail(VatPlan vat) {
+        double all = vat.pail().in("L")
+                + vat.recharges().stream()
+                        .mapToDouble(recharge -> recharge.pail().in("L"))
+                        .sum();
+        return all > 0 ? Digits.three(all) + " L in all" : "-";
+    }
+
+    private static String bailed(VatPlan vat) {
+        double mean = vat.recharges().stream()
+                .mapToDouble(recharge -> recharge.bail().in("L"))
+                .average()
+                .orElse(0);
+        return mean > 0 ? "about " + Digits.three(mean) + " L" : "nothing";
     }
 
     private void press() {

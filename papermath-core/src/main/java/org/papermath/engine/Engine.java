@@ -41,7 +41,7 @@ public final class Engine {
         SizingSheets[] sizings = new SizingSheets[n];
         for (int b = 0; b < n; b++) {
             stocks[b] = new PreparingStock(known, studio, workshop, recipes.get(b));
-            vats[b] = new FillingVat(known, workshop, stocks[b]);
+            vats[b] = new FillingVat(known, workshop, stocks[b], order.isAsListed());
             sizings[b] = new SizingSheets(known, workshop, recipes.get(b));
         }
         List<Piece> ordered = order.pieces();
@@ -202,7 +202,7 @@ public final class Engine {
         for (int b = 0; b < stocks.length; b++) {
             double density = stocks[b].stockDensity(v);
             FillingVat.Setting[] formed = new FillingVat.Setting[ofBatch[b].length];
-            double used = vats[b].decide(sheets(settings, b), kepts[b], states[b].couchedSolids(), density, v, formed);
+            double used = vats[b].decide(forming(b), sheets(settings, b), kepts[b], states[b], density, v, formed);
             for (int i = 0; i < formed.length; i++) {
                 settings.set(ofBatch[b][i], formed[i]);
             }
@@ -228,6 +228,10 @@ public final class Engine {
             sheets[i] = settings.sheet(ofBatch[batch][i]);
         }
         return sheets;
+    }
+
+    private FormingSheets[] forming(int batch) {
+        return Arrays.stream(ofBatch[batch]).mapToObj(p -> pieces[p].forming()).toArray(FormingSheets[]::new);
     }
 
     private FillingVat.Setting[] formed(Settings settings, int batch) {

@@ -1,5 +1,7 @@
 package org.papermath.engine;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.VatBalance;
 import org.papermath.equation.VatLaw;
@@ -39,6 +41,9 @@ public final class FillingVat {
     private final Workshop workshop;
     private final PreparingStock stock;
 
+    private final boolean asListed;
+    private final double mostDips;
+    private final double levelStep;
     private final Slot wall;
     private final Slot tolerance;
     private final Slot lift;
@@ -48,6 +53,11 @@ public final class FillingVat {
      * How the sheets of one piece are formed.
      *
      * @param dipped whether they are dipped from the vat; poured otherwise
+     * @param vat how thick the vat is made for them, and why
+     * @param turn the place among the pieces of the batch in which they are formed, from 0
+     * @param dips dips a sheet is built up of
+     * @param standing depth of stock the deckle holds while it drains, m; not a number where depth limits nothing
+     * @param letDown what is taken out of the vat into a pail before the first sheet, kg
      * @param tooWide whether the mould is wider than the vat
      * @param leastVatVolume the least vat one lift keeps within its band, where the vat is smaller, m³; else zero
      * @param lift stock taken up by a dip, or poured, kg
@@ -60,6 +70,11 @@ public final class FillingVat {
      */
     public record Setting(
             boolean dipped,
+            VatConsistency.Chosen vat,
+            int turn,
+            int dips,
+            double standing,
+            double letDown,
             boolean tooWide,
             double leastVatVolume,
             double lift,
@@ -71,19 +86,35 @@ public final class FillingVat {
             Step step) {
         Setting with(Step steps) {
             return new Setting(
-                    dipped, tooWide, leastVatVolume, lift, wantedLift, wantedStock, every, start, recharges, steps);
+                    dipped,
+                    vat,
+                    turn,
+                    dips,
+                    standing,
+                    letDown,
+                    tooWide,
+                    leastVatVolume,
+                    lift,
+                    wantedLift,
+                    wantedStock,
+                    every,
+                    start,
+                    recharges,
+                    steps);
         }
     }
 
     /**
      * What is given to the vat at a time, kg.
      *
+     * @param pail what is given back of what was let down, before any stock
      * @param stock stock to add
      * @param water about how much water brings the level to the mark
      * @param bail about how much is bailed to come back to it
+     * @param level whether the level is brought to the mark at all; it is left where it stands almost there
      */
-    public record Charge(double stock, double water, double bail) {
-        static final Charge NONE = new Charge(0, 0, 0);
+    public record Charge(double pail, double stock, double water, double bail, boolean level) {
+        static final Charge NONE = new Charge(0, 0, 0, 0, true);
     }
 
     /**
@@ -136,14 +167,24 @@ public final class FillingVat {
      */
     record Run(Sheets[] pieces, RunningVat tank, double stockLeft) {}
 
-    FillingVat(Known known, Workshop workshop, PreparingStock stock) {
+    FillingVat(Known known, Workshop workshop, PreparingStock stock, boolean asListed) {
         this.known = known;
         this.workshop = workshop;
         this.stock = stock;
+        this.asListed = asListed;
+        mostDips = known.fixed("vat.most-dips", workshop.vat);
+        levelStep = known.fixed("vat.level-step", workshop.vat);
         wall = known.slot("fibre.cell-wall-density");
         tolerance = known.slot("vat.tolerance", workshop.vat);
         lift = known.slot("vat.lift-factor", workshop.vat);
         charging = known.slot("labour.vat-charge");
+    }
+
+    /** The consistency up to which the pulp still stirs and forms, or the stock can be let down to. */
+    public double mostConsistency(double drainability) {
+        return Math.min(
+                stock.vatConsistency().most(drainability),
+                stock.vatConsistency().mostOfStock());
     }
 
     /** The deviation of single sheets that recharges keep the run within. */
@@ -161,9 +202,8 @@ public final class FillingVat {
     }
 
     /** What the vat holds at its mark, kg. */
-    private double full(Values v) {
-        return workshop.vatVolume
-                * WaterProperties.stockDensity(stock.vatConsistency(), v.of(wall), workshop.waterDensity);
+    private double full(double consistency, Values v) {
+        return workshop.vatVolume * WaterProperties.stockDensity(consistency, v.of(wall), workshop.waterDensity);
     }
 
     // ------------------------------------------------------------------------------------------------ what to do
@@ -171,30 +211,41 @@ public final class FillingVat {
     /**
      * Decides how the sheets of all pieces are formed.
      *
-     * @param couched solids of a sheet as it leaves the vat
+     * @param forming the moulds of the pieces
      * @param settings filled with the setting of each piece
      * @return the stock it takes, kg
      */
     double decide(
+            FormingSheets[] forming,
             FormingSheets.Setting[] pieces,
             PreparingStock.Kept kept,
-            double couched,
+            PreparingStock.State state,
             double stockDensity,
             Values v,
             Setting[] settings) {
         double c = stock.stockConsistency();
+        double couched = state.couchedSolids();
         double[] inStock = stock.wantedInStock();
-        RunningVat tank = new RunningVat(kept, c, inStock);
-        for (int p = 0; p < pieces.length; p++) {
+        RunningVat tank = new RunningVat(kept, c, inStock, workshop.isStrained);
+        double before = Double.NaN;
+        int[] turns = turns(pieces);
+        for (int turn = 0; turn < turns.length; turn++) {
+            int p = turns[turn];
             FormingSheets.Setting piece = pieces[p];
             double[] sheets = new double[piece.sheets()];
             double[][] carried = new double[inStock.length][piece.sheets()];
-            Dip dip = workshop.hasVat ? dip(piece, kept, stockDensity, v) : Dip.NONE;
-            requireDrier(dip.possible, kept, couched, c);
+            double onWire = piece.fibre() / piece.area();
+            VatConsistency.Chosen vat = stock.vatConsistency()
+                    .choose(onWire, kept.fibre(), state.drainability(), before, v.of(wall), workshop.waterDensity);
+            double standing = forming[p].standing(piece, vat.consistency(), state, kept, v);
+            Dip dip = workshop.hasVat ? dip(piece, vat, standing, turn, kept, stockDensity, v) : Dip.NONE;
+            requireDrier(dip.possible ? vat.consistency() : c, kept, couched);
             Setting set = dip.possible
-                    ? dipped(dip, stockDensity, couched, tank, sheets, carried)
+                    ? dipped(dip, before, stockDensity, couched, tank, sheets, carried)
                     : poured(piece, dip, kept, stockDensity, c);
-            if (!set.dipped) {
+            if (set.dipped) {
+                before = vat.consistency();
+            } else {
                 tank.pour(set.lift, couched, sheets, carried, null, 0);
             }
             double all = 0;
@@ -206,33 +257,73 @@ public final class FillingVat {
         return tank.used();
     }
 
+    /** The heaviest sheet first, so that the vat is only let down between pieces; or as the order has them. */
+    private int[] turns(FormingSheets.Setting[] pieces) {
+        Integer[] turns = new Integer[pieces.length];
+        Arrays.setAll(turns, p -> p);
+        if (!asListed) {
+            Arrays.sort(turns, Comparator.comparingDouble((Integer p) -> -pieces[p].fibre() / pieces[p].area()));
+        }
+        return Arrays.stream(turns).mapToInt(Integer::intValue).toArray();
+    }
+
     /** The lift of a dip, and whether the vat can give it. */
     private record Dip(
             boolean possible,
+            VatConsistency.Chosen vat,
+            int turn,
+            int dips,
+            double standing,
             boolean tooWide,
             double lift,
             double wanted,
             int every,
             double leastVatVolume,
             VatLaw law) {
-        static final Dip NONE = new Dip(false, false, 0, 0, 0, 0, new VatLaw(1, 0, 0));
+        static final Dip NONE = new Dip(
+                false,
+                new VatConsistency.Chosen(0, VatConsistency.Why.DIP),
+                0,
+                1,
+                Double.NaN,
+                false,
+                0,
+                0,
+                0,
+                0,
+                new VatLaw(1, 0, 0));
     }
 
-    private Dip dip(FormingSheets.Setting piece, PreparingStock.Kept kept, double stockDensity, Values v) {
-        double full = full(v);
-        double wanted = VatBalance.liftedOfSheet(piece.fibre(), kept.fibre(), stock.vatConsistency()) / v.of(lift);
+    private Dip dip(
+            FormingSheets.Setting piece,
+            VatConsistency.Chosen vat,
+            double standing,
+            int turn,
+            PreparingStock.Kept kept,
+            double stockDensity,
+            Values v) {
+        double c = vat.consistency();
+        double full = full(c, v);
+        double depth =
+                VatConsistency.depth(piece.fibre() / piece.area(), kept.fibre(), c, v.of(wall), workshop.waterDensity);
+        int dips = depth > standing ? (int) Math.min(mostDips, Rounding.ceil(depth / standing)) : 1;
+        double wanted = VatBalance.liftedOfSheet(piece.fibre(), kept.fibre(), c) / v.of(lift) / dips;
         double step = liftStep(wanted);
         double lifted = Math.max(step, Rounding.roundTo(wanted, step));
-        VatLaw law = new VatLaw(full, kept.fibre(), lifted * v.of(lift));
+        VatLaw law = new VatLaw(full, kept.fibre(), dips * lifted * v.of(lift));
         double band = v.of(tolerance);
         double least = law.leastFull(band);
         // What the jug may be wrong by is kept out of the band.
-        double jug = workshop.jug / 2 * stockDensity * stock.stockConsistency() / (full * stock.vatConsistency());
+        double jug = workshop.jug / 2 * stockDensity * stock.stockConsistency() / (full * c);
         boolean tooWide = !workshop.isInVat(piece.openingWidth(), piece.openingHeight());
         // A mould that does not go in, or a dip that may take more than there is, cannot be dipped.
-        boolean possible = !tooWide && lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
+        boolean possible = !tooWide && dips * lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
         return new Dip(
                 possible,
+                vat,
+                turn,
+                dips,
+                standing,
                 tooWide,
                 lifted,
                 wanted,
@@ -247,8 +338,8 @@ public final class FillingVat {
     }
 
     /** A sheet that leaves the vat wetter than what was lifted would take more water away than there is. */
-    private void requireDrier(boolean dips, PreparingStock.Kept kept, double couched, double c) {
-        double lifted = (dips ? stock.vatConsistency() : c) * kept.fibre() * (1 + kept.load());
+    private void requireDrier(double liftedConsistency, PreparingStock.Kept kept, double couched) {
+        double lifted = liftedConsistency * kept.fibre() * (1 + kept.load());
         if (couched <= lifted) {
             throw Refused.of(
                     "vat.sheet-wetter-than-vat",
@@ -267,23 +358,36 @@ public final class FillingVat {
 
     /** The charge of the vat, the dips and the recharges between them. */
     private Setting dipped(
-            Dip dip, double stockDensity, double couched, RunningVat tank, double[] sheets, double[][] carried) {
+            Dip dip,
+            double before,
+            double stockDensity,
+            double couched,
+            RunningVat tank,
+            double[] sheets,
+            double[][] carried) {
         VatLaw law = dip.law;
-        double inVat = stock.vatConsistency() * law.full();
+        double inVat = dip.vat.consistency() * law.full();
         int events = Math.max(0, (sheets.length - 1) / dip.every);
         Charge start = Charge.NONE;
         Charge[] recharges = new Charge[events];
         double most = 0;
+        double letDown = 0;
+        double water = 0;
         for (int e = 0; e <= events; e++) {
             int from = e * dip.every;
             int count = Math.min(dip.every, sheets.length - from);
             // The mean of so many sheets, each thinner than the one before by the same factor, is to be the target.
-            double wanted = tank.stockFor(law, inVat * law.firstOverMean(count));
-            double given = Rounding.roundTo(wanted / stockDensity, workshop.jug) * stockDensity;
-            Charge charge = level(given, tank.recharge(law.full(), given, null, 0));
-            most = Math.max(most, wanted);
+            double wanted = inVat * law.firstOverMean(count);
+            if (e == 0 && dip.vat.consistency() < before && wanted < tank.fibreStanding()) {
+                double out = tank.standing() * (1 - wanted / tank.fibreStanding());
+                letDown = Rounding.roundTo(out / stockDensity, Math.max(workshop.jug, WATER_STEP)) * stockDensity;
+                water = tank.letDown(law.full(), letDown, null, 0);
+            }
+            Given given = charge(tank, law, wanted, stockDensity);
+            Charge charge = given.charge;
+            most = Math.max(most, given.wantedStock);
             if (e == 0) {
-                start = charge;
+                start = new Charge(charge.pail, charge.stock, charge.water + level(water), charge.bail, charge.level);
             } else {
                 recharges[e - 1] = charge;
             }
@@ -291,6 +395,11 @@ public final class FillingVat {
         }
         return new Setting(
                 true,
+                dip.vat,
+                dip.turn,
+                dip.dips,
+                dip.standing,
+                letDown,
                 dip.tooWide,
                 dip.leastVatVolume,
                 dip.lift,
@@ -302,13 +411,40 @@ public final class FillingVat {
                 NO_STEP);
     }
 
+    /** What is given at a time, and the stock for it before it is rounded to the jug. */
+    private record Given(Charge charge, double wantedStock) {}
+
+    /**
+     * What is given at a time: first what was let down, then stock. A level that comes within a trifle of the mark is
+     * left as it is.
+     */
+    private Given charge(RunningVat tank, VatLaw law, double wanted, double stockDensity) {
+        double full = law.full();
+        double window = levelStep * full;
+        boolean empty = tank.standing() == 0;
+        double pail = jug(tank.pailFor(law, wanted), stockDensity);
+        double bailed = tank.fromPail(full, pail, true, null, 0);
+        double untouched = tank.stockFor(wanted / full);
+        boolean level = empty
+                || Math.abs(tank.standing() + untouched - full) > window
+                || wanted / full >= stock.stockConsistency();
+        double wantedStock = level ? tank.stockFor(law, wanted) : untouched;
+        double given = jug(wantedStock, stockDensity);
+        double water = tank.recharge(full, given, level, null, 0);
+        return new Given(
+                new Charge(pail, given, level(Math.max(0, water)), level(bailed + Math.max(0, -water)), level),
+                wantedStock);
+    }
+
+    private double jug(double mass, double stockDensity) {
+        return Rounding.roundTo(mass / stockDensity, workshop.jug) * stockDensity;
+    }
+
     private static final Step NO_STEP = new Step(0, false, 0, 0);
 
     /** States about how much water brings the level to the mark; the mark itself is the setting. */
-    private Charge level(double given, double water) {
-        double step = Math.max(workshop.jug, WATER_STEP) * workshop.waterDensity;
-        return new Charge(
-                given, Rounding.roundTo(Math.max(0, water), step), Rounding.roundTo(Math.max(0, -water), step));
+    private double level(double water) {
+        return Rounding.roundTo(water, Math.max(workshop.jug, WATER_STEP) * workshop.waterDensity);
     }
 
     /** Where sheets are not dipped each is poured by itself; what the wire does not hold runs away. */
@@ -318,6 +454,11 @@ public final class FillingVat {
         double pour = Math.max(workshop.jug, Rounding.roundTo(wanted / stockDensity, workshop.jug)) * stockDensity;
         return new Setting(
                 false,
+                dip.vat,
+                0,
+                1,
+                Double.NaN,
+                0,
                 dip.tooWide,
                 dip.leastVatVolume,
                 pour,
@@ -334,18 +475,40 @@ public final class FillingVat {
         boolean ofJug = !set.dipped || Math.abs(set.lift / set.wantedLift - 1) < Math.abs(shift) / 2;
         // A vat that is rich enough from the piece before takes no stock; what moved its weight is the filling.
         double most =
-                set.wantedStock > 0 ? set.wantedStock : workshop.vatVolume * stockDensity * stock.vatConsistency() / c;
+                set.wantedStock > 0 ? set.wantedStock : workshop.vatVolume * stockDensity * set.vat.consistency() / c;
         double measured = ofJug ? most / stockDensity : set.wantedLift;
         double step = ofJug ? workshop.jug : liftStep(measured);
         Step steps = new Step(
                 shift,
                 ofJug,
                 Rounding.niceBelow(2 * FINE * measured),
-                (ofJug ? c : stock.vatConsistency()) * measured / (Rounding.ceil(measured / step) * step));
+                (ofJug ? c : set.vat.consistency()) * measured / (Rounding.ceil(measured / step) * step));
         return set.with(steps);
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it
+
+    private static int[] byTurn(Setting[] settings) {
+        int[] places = new int[settings.length];
+        int poured = 0;
+        for (Setting one : settings) {
+            poured += one.dipped ? 0 : 1;
+        }
+        // What is poured takes nothing from the vat, so it does not matter when.
+        int next = settings.length - poured;
+        for (int p = 0; p < settings.length; p++) {
+            if (!settings[p].dipped) {
+                places[next++] = p;
+                continue;
+            }
+            int before = 0;
+            for (Setting other : settings) {
+                before += other.dipped && other.turn < settings[p].turn ? 1 : 0;
+            }
+            places[before] = p;
+        }
+        return places;
+    }
 
     /** Works the vat through, or pours, sheet by sheet. */
     Run run(
@@ -358,18 +521,23 @@ public final class FillingVat {
             Values v,
             @Nullable Accounts accounts,
             int batch) {
-        RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock());
-        double full = full(v);
+        RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock(), workshop.isStrained);
         Sheets[] all = new Sheets[pieces.length];
-        for (int p = 0; p < pieces.length; p++) {
+        for (int p : byTurn(settings)) {
             Setting set = settings[p];
             double[] sheets = new double[pieces[p].sheets()];
             double[][] carried = new double[made.inStock().length][sheets.length];
             if (set.dipped) {
-                double lifted = set.lift * v.of(lift);
+                double full = full(set.vat.consistency(), v);
+                double lifted = set.dips * set.lift * v.of(lift);
+                if (set.letDown > 0) {
+                    tank.letDown(full, set.letDown, accounts, batch);
+                }
                 for (int e = 0; e <= set.recharges.length; e++) {
                     int from = e * set.every;
-                    tank.recharge(full, (e == 0 ? set.start : set.recharges[e - 1]).stock, accounts, batch);
+                    Charge charge = e == 0 ? set.start : set.recharges[e - 1];
+                    tank.fromPail(full, charge.pail, true, accounts, batch);
+                    tank.recharge(full, charge.stock, charge.level, accounts, batch);
                     tank.pull(Math.min(set.every, sheets.length - from), lifted, couched, sheets, carried, from);
                 }
             } else {

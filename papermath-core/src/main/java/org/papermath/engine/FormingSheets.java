@@ -26,6 +26,8 @@ public final class FormingSheets {
     public static final PieceFigure COUCHED = FIGURES.piece("mass of the couched sheet", Kinds.MASS, "g", Scale.FACTOR);
     public static final PieceFigure DRAIN = FIGURES.pieceIfKnown("time to drain", Kinds.TIME, "s", Scale.FACTOR);
 
+    public static final PieceFigure AT_VAT = FIGURES.piece("time at the vat", Kinds.TIME, "h", Scale.FACTOR);
+
     /** The step in which an opening is made, m. */
     private static final double OPENING_STEP = 1e-4;
 
@@ -33,6 +35,11 @@ public final class FormingSheets {
     private final PreparingStock stock;
     private final double[] mouldWidth;
     private final double[] mouldHeight;
+    /** Depth of stock the deckle of each mould holds, m; not a number where it limits nothing. */
+    private final double[] mouldDepth;
+
+    private final int[] mouldsInTurn;
+    private final double dipTime;
     private final String name;
     private final boolean deckleEdge;
     private final double trim;
@@ -52,9 +59,12 @@ public final class FormingSheets {
     private final Slot suction;
     private final Slot wall;
     private final @Nullable Slot thickening;
+    private final Slot sheetTimeCard;
     private final Slot sheetTimeSmall;
     private final Slot sheetTimeLarge;
+    private final Slot cardSheet;
     private final Slot largeSheet;
+    private final Slot dipCouch;
 
     /**
      * What to form.
@@ -110,6 +120,11 @@ public final class FormingSheets {
         mouldHeight = moulds.stream()
                 .mapToDouble(one -> one.deckle().opening().height().si())
                 .toArray();
+        mouldDepth = moulds.stream()
+                .mapToDouble(one -> one.deckle().depth().map(Amount::si).orElse(Double.NaN))
+                .toArray();
+        mouldsInTurn = moulds.stream().mapToInt(Mould::count).toArray();
+        dipTime = known.fixed("vat.dip-time", workshop.vat);
         deckleEdge = piece.edge() == Piece.Edge.DECKLE;
         trim = piece.trim().map(Amount::si).orElseGet(() -> known.fixed("order.trim", scope));
         gap = piece.gap().map(Amount::si).orElse(0.0);
@@ -117,6 +132,7 @@ public final class FormingSheets {
         name = piece.name();
         wanted = Few.sheets(Rounding.ceil(piece.count() * (1 + spare)) + piece.kept(), name);
         trials = piece.trials().orElseGet(() -> Few.sheets(Math.rint(known.fixed("order.trial-sheets", scope)), name));
+        sheetTimeCard = known.slot("labour.sheet-time", Scope.of(piece.name(), "card"));
         sheetTimeSmall = known.slot("labour.sheet-time", Scope.of(piece.name(), "small"));
         sheetTimeLarge = known.slot("labour.sheet-time", Scope.of(piece.name(), "large"));
         sizeTolerance = known.slot("order.size-tolerance");
@@ -132,6 +148,8 @@ public final class FormingSheets {
         wall = known.slot("fibre.cell-wall-density");
         thickening = stock.hasFormationAid() ? known.slot("drainage.aid-thickening") : null;
         largeSheet = known.slot("labour.large-sheet");
+        cardSheet = known.slot("labour.card-sheet");
+        dipCouch = known.slot("labour.dip-couch", workshop.vat);
     }
 
     boolean deckleEdge() {
@@ -274,10 +292,12 @@ public final class FormingSheets {
         on.couchedRatio = couchedRatio(on.state);
         on.set(MAT, mat(on.formed(), on.couchedRatio, v));
         on.set(COUCHED, on.run.solids() / on.state.couchedSolids());
-        boolean dipped = on.settings.vat(on.piece).dipped();
-        on.set(
-                DRAIN,
-                drainTime(dipped, on.state, on.kept, on.run.fibre() / on.sheet().area(), v));
+        FillingVat.Setting vat = on.settings.vat(on.piece);
+        double c = vat.dipped() ? vat.vat().consistency() : Math.min(stock.stockConsistency(), v.of(pouredConsistency));
+        Draining sheet = new Draining(c, on.state, on.kept, v);
+        double time = sheet.time(Drainage.depth(on.run.fibre() / on.sheet().area(), on.kept.fibre(), sheet.perVolume));
+        on.set(DRAIN, sheet.isKnown() ? time : Double.NaN);
+        on.set(AT_VAT, atVat(on.sheet(), time, v));
     }
 
     /** Thickness of the wet mat, m, of oven-dry solids on its area. */
@@ -285,29 +305,87 @@ public final class FormingSheets {
         return WetWeb.thickness(formed, couchedRatio, v.of(wall), workshop.waterDensity);
     }
 
-    /** Time to drain, s; not a number where the pulp is too slow to calculate. */
-    double drainTime(
-            boolean dipped, PreparingStock.State state, PreparingStock.Kept kept, double fibreGrammage, Values v) {
-        double sr = state.drainability();
-        if (!(sr <= v.of(tellingLimit))) {
+    /**
+     * Depth of stock a sheet can be formed from in one dip, m: what the deckle holds and what drains while the mould is in
+     * the stock. Not a number where depth limits nothing.
+     */
+    double standing(Setting set, double consistency, PreparingStock.State state, PreparingStock.Kept kept, Values v) {
+        double depth = set.mould < 0 ? Double.NaN : mouldDepth[set.mould];
+        if (Double.isNaN(depth)) {
             return Double.NaN;
         }
-        double c = dipped ? stock.vatConsistency() : Math.min(stock.stockConsistency(), v.of(pouredConsistency));
-        double perVolume = c * WaterProperties.stockDensity(c, v.of(wall), workshop.waterDensity);
-        double depth = Drainage.depth(fibreGrammage, kept.fibre(), perVolume);
-        double alpha = Freeness.alphaOfSchopperRiegler(
-                Math.max(sr, v.of(waterReading)), v.of(resistanceFactor), v.of(waterReading), v.of(resistanceExponent));
-        // Filler in the mat is in the way of the water as so much fibre would be.
-        alpha *= 1 + kept.particleLoad();
-        double viscosity = thickening == null
-                ? workshop.waterViscosity
-                : WaterProperties.thickened(workshop.waterViscosity, v.of(thickening), kept.dissolvedAid() * perVolume);
-        return new DrainageLaw(v.of(endShare), v.of(matRetention), v.of(wireResistance), v.of(suction))
-                .time(depth, alpha, perVolume, viscosity, workshop.waterDensity);
+        Draining sheet = new Draining(consistency, state, kept, v);
+        double drained = sheet.isKnown() ? sheet.drained(depth, dipTime) : 0;
+        return depth + Math.min(depth, drained);
     }
 
-    /** Hands at the vat, s. */
-    double hours(Setting set, Values v) {
-        return v.of(set.area() > v.of(largeSheet) ? sheetTimeLarge : sheetTimeSmall) * set.sheets;
+    /** A sheet of the pulp on its way through the cover. */
+    private final class Draining {
+        final double perVolume;
+        private final double drainability;
+        private final double alpha;
+        private final double viscosity;
+        private final Values v;
+
+        Draining(double c, PreparingStock.State state, PreparingStock.Kept kept, Values v) {
+            this.v = v;
+            drainability = state.drainability();
+            // Beyond what a tester can read a sheet takes as long as at that, or longer.
+            double read = Math.min(drainability, v.of(tellingLimit));
+            perVolume = c * WaterProperties.stockDensity(c, v.of(wall), workshop.waterDensity);
+            // Filler in the mat is in the way of the water as so much fibre would be.
+            alpha = Freeness.alphaOfSchopperRiegler(
+                            Math.max(read, v.of(waterReading)),
+                            v.of(resistanceFactor),
+                            v.of(waterReading),
+                            v.of(resistanceExponent))
+                    * (1 + kept.particleLoad());
+            viscosity = thickening == null
+                    ? workshop.waterViscosity
+                    : WaterProperties.thickened(
+                            workshop.waterViscosity, v.of(thickening), kept.dissolvedAid() * perVolume);
+        }
+
+        /** Whether the tester still says how it drains. */
+        boolean isKnown() {
+            return drainability <= v.of(tellingLimit);
+        }
+
+        double time(double depth) {
+            return law().time(depth, alpha, perVolume, viscosity, workshop.waterDensity);
+        }
+
+        double drained(double depth, double time) {
+            return law().drained(time, depth, alpha, perVolume, viscosity, workshop.waterDensity);
+        }
+
+        private DrainageLaw law() {
+            return new DrainageLaw(v.of(endShare), v.of(matRetention), v.of(wireResistance), v.of(suction));
+        }
+    }
+
+    /**
+     * Time at the vat, s. A sheet takes what hands take for it, or as long as its mould is busy where that is longer: a
+     * second mould then halves the wait.
+     *
+     * @param drain time to drain, s
+     */
+    private double atVat(Setting set, double drain, Values v) {
+        return Math.max(handTime(set.area(), v), busyTime(set, drain, v)) * set.sheets;
+    }
+
+    /** How long hands are on one sheet. */
+    public double handTime(double area, Values v) {
+        return v.of(area > v.of(largeSheet) ? sheetTimeLarge : area > v.of(cardSheet) ? sheetTimeSmall : sheetTimeCard);
+    }
+
+    /** How long the moulds keep one sheet waiting. */
+    public double busyTime(Setting set, double drain, Values v) {
+        return (drain + v.of(dipCouch)) / (set.mould < 0 ? 1 : mouldsInTurn[set.mould]);
+    }
+
+    /** How many of its mould are worked in turn. */
+    public int inTurn(Setting set) {
+        return set.mould < 0 ? 1 : mouldsInTurn[set.mould];
     }
 }

@@ -55,6 +55,14 @@ public final class Known {
         return found.isPresent() ? slot(found.get()) : null;
     }
 
+    /** A value that was measured or given here, in coherent SI and without a slot; not a number where there is none. */
+    double ownFixed(String id, Scope scope) {
+        return store.find(id, scope)
+                .filter(one -> one.basis() == Basis.MEASURED_HERE || one.basis() == Basis.GIVEN)
+                .map(this::fixed)
+                .orElse(Double.NaN);
+    }
+
     /** A default that is taken as it is, in coherent SI: it gets no slot. */
     double fixed(String id, Scope scope) {
         return fixed(store.get(id, scope));

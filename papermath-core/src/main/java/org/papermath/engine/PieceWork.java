@@ -16,7 +16,7 @@ import org.papermath.quantity.Refused;
 public final class PieceWork {
     static final StageFigures FIGURES = new StageFigures();
 
-    public static final PieceFigure HOURS = FIGURES.piece("hours of work", Kinds.TIME, "h", Scale.ROOT);
+    public static final PieceFigure HOURS = FIGURES.piece("hours of work", Kinds.TIME, "h", Scale.FACTOR);
 
     private final Piece piece;
     private final int index;
@@ -177,6 +177,11 @@ public final class PieceWork {
         return held == null ? -1 : held.index;
     }
 
+    /** The mould. */
+    public FormingSheets forming() {
+        return forming;
+    }
+
     /** The press. */
     public Pressing pressing() {
         return pressing;
@@ -317,7 +322,7 @@ public final class PieceWork {
         drying.forecast(on);
         cutting.forecast(on);
         rejects.forecast(on, forming.trials());
-        on.set(HOURS, hours(settings, v).all());
+        on.set(HOURS, hours(settings, on.of(FormingSheets.AT_VAT), v).all());
         if (accounts != null) {
             int perSheet = settings.sheet(index).perSheet();
             accounts.piece(
@@ -351,12 +356,16 @@ public final class PieceWork {
         }
     }
 
-    /** The hours of hands on the piece. */
-    public Hours hours(Settings settings, Values v) {
+    /**
+     * The hours of hands on the piece.
+     *
+     * @param atVat time at the vat, s
+     */
+    public Hours hours(Settings settings, double atVat, Values v) {
         FormingSheets.Setting sheet = settings.sheet(index);
         Posts.Setting post = settings.posts(index);
         return new Hours(
-                forming.hours(sheet, v),
+                atVat,
                 pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.sheets(), v),
                 drying.hours(settings.drying(index), v),
                 sizing.hours(sheet.sheets(), v),

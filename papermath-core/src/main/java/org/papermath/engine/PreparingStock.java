@@ -90,7 +90,7 @@ public final class PreparingStock {
     private final double ratedLoad;
     private final double beaterConsistency;
     private final double stockConsistency;
-    private final double vatConsistency;
+    private final VatConsistency vatConsistency;
     private final FibreLine[] fibres;
     /** What each of them is of the whole. */
     private final double[] shares;
@@ -486,18 +486,21 @@ public final class PreparingStock {
         double usual = known.fixed("beater.consistency", rawBast ? Scope.of("raw-bast") : Scope.GENERAL);
         double inBeater = recipe.beaterConsistency().map(Amount::si).orElse(usual);
         stockConsistency = recipe.stockConsistency().map(Amount::si).orElse(inBeater);
-        vatConsistency =
-                recipe.vatConsistency().map(Amount::si).orElseGet(() -> known.fixed("vat.consistency", Scope.GENERAL));
-        if (workshop.hasVat && vatConsistency >= stockConsistency) {
+        double inVat = recipe.vatConsistency()
+                .map(Amount::si)
+                .orElseGet(() -> known.ownFixed("vat.consistency", workshop.vat));
+        vatConsistency = new VatConsistency(
+                known, workshop.vat, inVat, recipe.vatConsistency().isPresent(), stockConsistency);
+        if (workshop.hasVat && inVat >= stockConsistency) {
             throw Refused.of(
                     "recipe.vat-thicker-than-stock",
-                    "recipe " + name + ": the vat at " + Digits.percent(vatConsistency)
+                    "recipe " + name + ": the vat at " + Digits.percent(inVat)
                             + " is to be charged from stock at " + Digits.percent(stockConsistency)
                             + "; the stock has to be the thicker of the two.",
                     "recipe",
                     name,
                     "vat",
-                    vatConsistency,
+                    inVat,
                     "stock",
                     stockConsistency);
         }
@@ -581,8 +584,8 @@ public final class PreparingStock {
         return additives.length;
     }
 
-    /** Consistency the vat is worked at. */
-    public double vatConsistency() {
+    /** How thick the vat may be. */
+    VatConsistency vatConsistency() {
         return vatConsistency;
     }
 

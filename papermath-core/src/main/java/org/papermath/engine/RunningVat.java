@@ -12,13 +12,21 @@ final class RunningVat {
 
     private final double[] inStock;
     private final double[] additive;
+    private final double[] pailAdditive;
+    /** Share of the fibre in what is bailed that comes back; what of an additive does is that share of what a mould keeps. */
+    private final boolean strained;
+
+    private double pailFibre;
+    private double pail;
     private double fibre;
     private double mass;
     private double used;
     private double white;
 
-    RunningVat(PreparingStock.Kept kept, double consistency, double[] inStock) {
+    RunningVat(PreparingStock.Kept kept, double consistency, double[] inStock, boolean strained) {
         this.kept = kept;
+        this.strained = strained;
+        this.pailAdditive = new double[inStock.length];
         this.consistency = consistency;
         this.inStock = inStock;
         this.additive = new double[inStock.length];
@@ -26,28 +34,73 @@ final class RunningVat {
 
     /** Stock to add so that the vat, back at its mark, holds so much fibre. */
     double stockFor(VatLaw law, double wantFibre) {
-        return law.stockFor(new VatBalance.Contents(fibre, mass), wantFibre, consistency, kept.fibre());
+        return law.stockFor(new VatBalance.Contents(fibre, mass), wantFibre, consistency, sieve());
     }
 
     /**
-     * Makes room by bailing through the sieve, which keeps back what the mould keeps back, adds stock, and brings the
-     * level to the mark with water. Returns the water added, below zero where water was bailed.
+     * Stock to add so that the vat is as thick as with so much fibre at its mark, where the level is left as it comes to
+     * be.
      */
-    double recharge(double full, double stock, @Nullable Accounts accounts, int batch) {
-        double over = mass + stock - full;
-        double bail = Math.max(0, over);
-        // An empty vat has nothing to bail before the stock is in.
-        boolean first = bail < mass;
-        if (!first) {
-            add(stock);
+    double stockFor(double thickness) {
+        return Math.max(0, (thickness * mass - fibre) / (consistency - thickness));
+    }
+
+    /** What of the pail to add for that, all of it at most. */
+    double pailFor(VatLaw law, double wantFibre) {
+        return pail > 0
+                ? Math.min(
+                        pail, law.stockFor(new VatBalance.Contents(fibre, mass), wantFibre, pailFibre / pail, sieve()))
+                : 0;
+    }
+
+    private double sieve() {
+        return strained ? kept.fibre() : 0;
+    }
+
+    /**
+     * Takes some of what is in the vat out into a pail, and brings the level to the mark with water. Returns the water.
+     */
+    double letDown(double full, double taken, @Nullable Accounts accounts, int batch) {
+        double share = taken / mass;
+        pail += taken;
+        pailFibre += fibre * share;
+        fibre -= fibre * share;
+        for (int a = 0; a < additive.length; a++) {
+            pailAdditive[a] += additive[a] * share;
+            additive[a] -= additive[a] * share;
         }
-        double share = bail > 0 ? bail / mass : 0;
-        double fibreOut = fibre * share * (1 - kept.fibre());
+        double water = full - (mass - taken);
+        if (accounts != null) {
+            accounts.charge(batch, water, 0, 0, 0);
+        }
+        mass = full;
+        return water;
+    }
+
+    /** Gives some of the pail back, before any stock; what is bailed for it is bailed as for stock. */
+    double fromPail(double full, double given, boolean level, @Nullable Accounts accounts, int batch) {
+        double part = pail > 0 ? Math.min(1, given / pail) : 0;
+        double bailed = level ? bail(Math.max(0, mass + part * pail - full), accounts, batch) : 0;
+        fibre += part * pailFibre;
+        mass += part * pail - bailed;
+        pailFibre -= part * pailFibre;
+        for (int a = 0; a < additive.length; a++) {
+            additive[a] += part * pailAdditive[a];
+            pailAdditive[a] -= part * pailAdditive[a];
+        }
+        pail -= part * pail;
+        return bailed;
+    }
+
+    /** Takes stirred liquor out, through the sieve where there is one; the fibre the sieve holds goes back. */
+    private double bail(double taken, @Nullable Accounts accounts, int batch) {
+        double share = taken > 0 ? taken / mass : 0;
+        double fibreOut = fibre * share * (1 - sieve());
         double solidsOut = fibreOut;
         fibre -= fibreOut;
         white += fibreOut;
         for (int a = 0; a < additive.length; a++) {
-            double gone = additive[a] * share * (1 - kept.additives()[a]);
+            double gone = additive[a] * share * (1 - (strained ? kept.additives()[a] : 0));
             additive[a] -= gone;
             solidsOut += gone;
             if (accounts != null) {
@@ -55,7 +108,31 @@ final class RunningVat {
             }
         }
         if (accounts != null) {
-            accounts.charge(batch, Math.max(0, -over), bail, fibreOut, solidsOut);
+            accounts.charge(batch, 0, taken, fibreOut, solidsOut);
+        }
+        return taken;
+    }
+
+    /**
+     * Makes room by bailing, adds stock, and brings the level to the mark with water; or leaves the level as it comes to
+     * be. Returns the water added, below zero where water was bailed.
+     */
+    double recharge(double full, double stock, boolean level, @Nullable Accounts accounts, int batch) {
+        if (!level) {
+            add(stock);
+            used += stock;
+            return 0;
+        }
+        double over = mass + stock - full;
+        double bail = Math.max(0, over);
+        // An empty vat has nothing to bail before the stock is in.
+        boolean first = bail < mass;
+        if (!first) {
+            add(stock);
+        }
+        bail(bail, accounts, batch);
+        if (accounts != null) {
+            accounts.charge(batch, Math.max(0, -over), 0, 0, 0);
         }
         if (first) {
             add(stock);
@@ -129,16 +206,32 @@ final class RunningVat {
         used += poured * sheets.length;
     }
 
+    /** Fibre in the vat and in the pail. */
     double fibre() {
-        return fibre;
+        return fibre + pailFibre;
     }
 
+    /** What is in the vat and in the pail. */
     double mass() {
+        return mass + pail;
+    }
+
+    /** The level, as what stands in the vat. */
+    double standing() {
         return mass;
     }
 
+    /** Fibre in the vat alone. */
+    double fibreStanding() {
+        return fibre;
+    }
+
     double[] additive() {
-        return additive;
+        double[] all = additive.clone();
+        for (int a = 0; a < all.length; a++) {
+            all[a] += pailAdditive[a];
+        }
+        return all;
     }
 
     /** Stock that has gone into the vat or the pours so far. */

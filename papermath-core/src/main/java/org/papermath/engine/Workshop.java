@@ -26,6 +26,9 @@ public final class Workshop {
     final double jug;
 
     final boolean hasVat;
+    /** Whether the fibre in what is bailed goes back. */
+    final boolean isStrained;
+
     final double vatVolume;
     /** Inside sides of the vat; not a number where they are not known. */
     final double vatWidth;
@@ -58,6 +61,7 @@ public final class Workshop {
         jug = studio.jugStep().si();
 
         hasVat = studio.vat().isPresent();
+        isStrained = studio.vat().map(Vat::isStrained).orElse(true);
         vatVolume = studio.vat().map(one -> one.workingVolume().si()).orElse(0.0);
         vatWidth = studio.vat().flatMap(Vat::width).map(Amount::si).orElse(Double.NaN);
         vatLength = studio.vat().flatMap(Vat::length).map(Amount::si).orElse(Double.NaN);

@@ -1,8 +1,10 @@
 package org.papermath.mould;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
@@ -19,13 +21,21 @@ public final class Deckle {
     private final int across;
     private final int along;
     private final Amount<Length> strip;
+    private final @Nullable Amount<Length> depth;
 
-    private Deckle(Amount<Length> width, Amount<Length> height, int across, int along, Amount<Length> strip) {
+    private Deckle(
+            Amount<Length> width,
+            Amount<Length> height,
+            int across,
+            int along,
+            Amount<Length> strip,
+            @Nullable Amount<Length> depth) {
         this.width = width;
         this.height = height;
         this.across = across;
         this.along = along;
         this.strip = strip;
+        this.depth = depth;
     }
 
     /**
@@ -42,7 +52,8 @@ public final class Deckle {
                 Limits.MOULD_SIDE.check(height, "deckle opening along"),
                 1,
                 1,
-                NONE);
+                NONE,
+                null);
     }
 
     /**
@@ -70,7 +81,27 @@ public final class Deckle {
                     "along",
                     along);
         }
-        return new Deckle(width, height, across, along, between);
+        return new Deckle(width, height, across, along, between, depth);
+    }
+
+    /**
+     * Returns the deckle with the depth of stock it holds above the mould. Where none is given, depth limits nothing.
+     *
+     * @param depth the height of the frame above the wire, within {@link Limits#DECKLE_DEPTH}
+     * @return the deckle
+     * @throws Refused if the depth is out of range
+     */
+    public Deckle deep(Quantity<Length> depth) {
+        return new Deckle(width, height, across, along, strip, Limits.DECKLE_DEPTH.check(depth, "depth of the deckle"));
+    }
+
+    /**
+     * Returns the depth of stock the frame holds above the mould.
+     *
+     * @return the depth, in the unit it was given in, or empty if depth limits nothing
+     */
+    public Optional<Amount<Length>> depth() {
+        return Optional.ofNullable(depth);
     }
 
     /**
@@ -145,17 +176,18 @@ public final class Deckle {
                 && height.si() == that.height.si()
                 && across == that.across
                 && along == that.along
-                && strip.si() == that.strip.si();
+                && strip.si() == that.strip.si()
+                && depth().map(Amount::si).equals(that.depth().map(Amount::si));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(width.si(), height.si(), across, along, strip.si());
+        return Objects.hash(width.si(), height.si(), across, along, strip.si(), depth().map(Amount::si));
     }
 
     @Override
     public String toString() {
-        String whole = "deckle " + width() + " × " + height();
+        String whole = "deckle " + width() + " × " + height() + (depth == null ? "" : ", " + depth + " deep");
         return count() == 1 ? whole : whole + ", split " + across + " × " + along + " by strips of " + strip();
     }
 }

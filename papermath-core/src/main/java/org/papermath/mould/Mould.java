@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.papermath.format.Format;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
@@ -18,9 +19,12 @@ public final class Mould {
     private final String name;
     private final Deckle deckle;
 
-    private Mould(String name, Deckle deckle) {
+    private final int count;
+
+    private Mould(String name, Deckle deckle, int count) {
         this.name = name;
         this.deckle = deckle;
+        this.count = count;
     }
 
     /**
@@ -51,7 +55,7 @@ public final class Mould {
         if (called.isEmpty()) {
             throw Refused.of("mould.unnamed", "mould: the name is empty; give one.", "given", name);
         }
-        return new Mould(called, deckle);
+        return new Mould(called, deckle, 1);
     }
 
     /**
@@ -142,21 +146,45 @@ public final class Mould {
      * @return the mould
      */
     public Mould with(Deckle other) {
-        return new Mould(name, other);
+        return new Mould(name, other, count);
+    }
+
+    /**
+     * Returns the mould as one of several alike that are worked in turn, so that one drains while another is dipped.
+     *
+     * @param count how many there are, within {@link Limits#MOULDS_IN_TURN}
+     * @return the mould
+     * @throws Refused if the count is out of range
+     */
+    public Mould inTurn(int count) {
+        Limits.MOULDS_IN_TURN.check(count, "moulds worked in turn");
+        return new Mould(name, deckle, count);
+    }
+
+    /**
+     * Returns how many of them are worked in turn.
+     *
+     * @return the count; 1 for a single mould
+     */
+    public int count() {
+        return count;
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Mould that && name.equals(that.name) && deckle.equals(that.deckle);
+        return other instanceof Mould that
+                && name.equals(that.name)
+                && deckle.equals(that.deckle)
+                && count == that.count;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, deckle);
+        return Objects.hash(name, deckle, count);
     }
 
     @Override
     public String toString() {
-        return name + ", " + deckle;
+        return name + ", " + deckle + (count > 1 ? ", " + count + " in turn" : "");
     }
 }

@@ -30,6 +30,7 @@ public final class Order {
     private final List<Piece> pieces;
     private final @Nullable LocalDate due;
     private final Air weighedIn;
+    private final boolean asListed;
 
     private Order(Builder b) {
         this.name = b.name;
@@ -37,6 +38,7 @@ public final class Order {
         this.pieces = List.copyOf(b.pieces);
         this.due = b.due;
         this.weighedIn = b.weighedIn == null ? Air.reference() : b.weighedIn;
+        this.asListed = b.asListed;
     }
 
     /**
@@ -58,6 +60,7 @@ public final class Order {
         private final SetOnce given;
         private @Nullable LocalDate due;
         private @Nullable Air weighedIn;
+        private boolean asListed;
 
         private Builder(String name) {
             this.name = name;
@@ -101,6 +104,16 @@ public final class Order {
             Objects.requireNonNull(date, "date");
             given.once("the date");
             due = Limits.day(date, "date of the order");
+            return this;
+        }
+
+        /**
+         * Has the pieces of a recipe formed in the order they stand in, instead of the heaviest sheet first.
+         *
+         * @return this builder
+         */
+        public Builder asListed() {
+            asListed = true;
             return this;
         }
 
@@ -240,6 +253,16 @@ public final class Order {
     }
 
     /**
+     * Returns whether the pieces of a recipe are formed in the order they stand in. Otherwise the heaviest sheet comes
+     * first, so that the vat is only ever let down between pieces.
+     *
+     * @return whether the order is kept
+     */
+    public boolean isAsListed() {
+        return asListed;
+    }
+
+    /**
      * Returns the air in which the grammage of the order is meant.
      *
      * @return the air
@@ -259,6 +282,7 @@ public final class Order {
         b.pieces.addAll(pieces);
         b.due = due;
         b.weighedIn = weighedIn;
+        b.asListed = asListed;
         return b;
     }
 
@@ -323,7 +347,8 @@ public final class Order {
                 && recipes.equals(that.recipes)
                 && pieces.equals(that.pieces)
                 && Objects.equals(due, that.due)
-                && weighedIn.equals(that.weighedIn);
+                && weighedIn.equals(that.weighedIn)
+                && asListed == that.asListed;
     }
 
     @Override

@@ -24,6 +24,7 @@ public final class PiecePlan {
             Stage<VatPlan> vatStage,
             Stage<PourPlan> pourStage,
             Stage<Estimate<Time>> drainTimeStage,
+            Estimate<Time> timeAtVat,
             Estimate<Length> matThickness,
             Estimate<Mass> couchedMass,
             Stage<PostsPlan> postsStage,
@@ -58,6 +59,7 @@ public final class PiecePlan {
                         "drain-time.by-stopwatch",
                         "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
                         () -> numbers.of(Kinds.TIME, FormingSheets.DRAIN, p)),
+                numbers.of(Kinds.TIME, FormingSheets.AT_VAT, p),
                 numbers.of(Kinds.LENGTH, FormingSheets.MAT, p),
                 numbers.of(Kinds.MASS, FormingSheets.COUCHED, p),
                 PostsPlan.of(in, p),
@@ -104,6 +106,11 @@ public final class PiecePlan {
     /** {@return how long a sheet drains on the mould until its sheen is gone} */
     public Stage<Estimate<Time>> drainTimeStage() {
         return values.drainTimeStage;
+    }
+
+    /** {@return how long hands and moulds are at the vat for all its sheets: the longer of the two for each sheet} */
+    public Estimate<Time> timeAtVat() {
+        return values.timeAtVat;
     }
 
     /** {@return how thick the couched wet sheet is} */

@@ -31,6 +31,7 @@ import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.notice.SheetNotices;
 import org.papermath.notice.StockNotices;
+import org.papermath.numeric.Rounding;
 import org.papermath.order.Order;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
@@ -335,7 +336,6 @@ final class PlanNotices {
     private void vat(int p, PiecePlan read, String of) {
         FillingVat.Setting set = settings.vat(p);
         String name = read.name();
-        PreparingStock stock = engine.stock(engine.piece(p).batch());
         if (studio.vat().isPresent() && set.tooWide()) {
             FormingSheets.Setting sheet = settings.sheet(p);
             warn(
@@ -374,6 +374,10 @@ final class PlanNotices {
                             Kinds.VOLUME.ofSi(set.leastVatVolume(), "L"))
                     .about("piece", name));
         }
+        if (set.dipped()) {
+            dip(of, name, p, set);
+        }
+        waiting(of, name, p);
         FillingVat.Step steps = set.step();
         if (Math.abs(steps.shift()) > limit("tool.step-shift")) {
             String tool = steps.ofJug() ? "jug" : "scale";
@@ -383,7 +387,9 @@ final class PlanNotices {
             String finer = steps.ofJug()
                     ? Kinds.VOLUME.ofSi(steps.finer(), "mL").toString()
                     : Kinds.MASS.ofSi(steps.finer(), "g").toString();
-            boolean weigh = set.dipped() && steps.ofJug() && steps.evenConsistency() <= stock.vatConsistency();
+            boolean weigh = set.dipped()
+                    && steps.ofJug()
+                    && steps.evenConsistency() <= set.vat().consistency();
             String other = weigh
                     ? "weigh the stock: " + Kinds.MASS.ofSi(set.wantedStock(), "kg") + " at most"
                     : "thin the " + (steps.ofJug() ? "stock" : "vat") + " to " + Digits.percent(steps.evenConsistency())
@@ -406,6 +412,75 @@ final class PlanNotices {
                     finer,
                     "consistency",
                     steps.evenConsistency());
+        }
+    }
+
+    /** Where hands wait for the mould to drain, and what one more mould would save. */
+    private void waiting(String of, String name, int p) {
+        FormingSheets forming = engine.piece(p).forming();
+        FormingSheets.Setting sheet = settings.sheet(p);
+        double hands = forming.handTime(sheet.area(), likely);
+        double busy = numbers.bands().likely().of(FormingSheets.AT_VAT, p) / sheet.sheets();
+        if (busy <= hands * (1 + Rounding.GUARD)) {
+            return;
+        }
+        int moulds = forming.inTurn(sheet);
+        double then = Math.max(hands, busy * moulds / (moulds + 1));
+        double saved = (busy - then) * sheet.sheets();
+        note(
+                "vat.mould-waits",
+                of + "a sheet keeps the vat waiting " + Digits.three(busy) + " s, hands need " + Digits.three(hands)
+                        + " s for it. " + (moulds > 1 ? "One more mould" : "A second mould")
+                        + " of the same size, worked in turn, saves " + Digits.three(saved / 3600) + " h of "
+                        + Digits.three(busy * sheet.sheets() / 3600) + " h.",
+                "piece",
+                name,
+                "busy",
+                busy,
+                "hands",
+                hands,
+                "saved",
+                saved);
+    }
+
+    /** A sheet that takes more than one dip, and a mould too heavy to hold level. */
+    private void dip(String of, String name, int p, FillingVat.Setting set) {
+        VatPlan vat = plan.pieces().get(p).vat();
+        if (set.dips() > 1) {
+            double needed = set.dips() * vat.dipDepth().si();
+            double thicker = set.vat().consistency() * needed / set.standing();
+            double most = engine.vat(engine.piece(p).batch())
+                    .mostConsistency(numbers.bands()
+                            .likely()
+                            .of(PreparingStock.DRAINABILITY, engine.piece(p).batch()));
+            warn(
+                    "vat.several-dips",
+                    of + "the deckle holds " + Kinds.LENGTH.ofSi(set.standing(), "mm") + " of stock with what drains"
+                            + " meanwhile, the sheet takes " + Kinds.LENGTH.ofSi(needed, "mm")
+                            + ": it is built up of " + set.dips() + " dips. One dip would take "
+                            + (thicker <= most
+                                    ? "a vat at " + Digits.percent(thicker) + " (set it in the recipe), or "
+                                    : "")
+                            + "a deckle that deep; or pour the sheet.",
+                    "piece",
+                    name,
+                    "dips",
+                    set.dips(),
+                    "given",
+                    set.standing(),
+                    "needed",
+                    needed);
+        }
+        if (set.lift() > limit("vat.lift-alone")) {
+            note(
+                    "vat.heavy-lift",
+                    of + "each dip lifts " + vat.lift() + " of stock besides the mould; above "
+                            + Kinds.MASS.ofSi(limit("vat.lift-alone"), "kg")
+                            + " two people lift. A smaller mould or a thicker vat is lighter.",
+                    "piece",
+                    name,
+                    "lift",
+                    set.lift());
         }
     }
 

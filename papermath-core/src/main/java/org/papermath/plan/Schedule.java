@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import org.papermath.engine.FormingSheets;
 import org.papermath.engine.PieceWork;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
@@ -81,8 +82,12 @@ public final class Schedule {
         double again = 0;
         boolean bath = false;
         for (int p = 0; p < in.engine().pieces(); p++) {
-            PieceWork.Hours of =
-                    in.engine().piece(p).hours(in.settings(), in.engine().likely());
+            PieceWork.Hours of = in.engine()
+                    .piece(p)
+                    .hours(
+                            in.settings(),
+                            in.estimates().likely(FormingSheets.AT_VAT, p),
+                            in.engine().likely());
             wet += of.wet();
             size += of.size();
             finish += of.finish();

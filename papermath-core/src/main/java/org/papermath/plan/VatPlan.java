@@ -3,10 +3,12 @@ package org.papermath.plan;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.papermath.engine.FillingVat;
 import org.papermath.engine.FormingSheets;
+import org.papermath.engine.PreparingStock;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
@@ -15,6 +17,13 @@ import org.papermath.quantity.Kinds;
 public final class VatPlan {
     private record Values(
             Amount<Consistency> consistency,
+            String why,
+            boolean bounded,
+            int turn,
+            int dips,
+            Amount<Length> dipDepth,
+            Amount<Volume> letDown,
+            Amount<Volume> pail,
             Amount<Volume> stock,
             Amount<Volume> water,
             Amount<Volume> bail,
@@ -61,13 +70,23 @@ public final class VatPlan {
         for (FillingVat.Charge one : set.recharges()) {
             recharges.add(new Recharge(new Recharge.Given(
                     (recharges.size() + 1) * set.every(),
+                    in.litresOfStock(one.pail(), p),
                     in.litresOfStock(one.stock(), p),
                     in.litresOfWater(one.water()),
                     in.litresOfWater(one.bail()))));
         }
-        int batch = in.engine().piece(p).batch();
+        FormingSheets.Setting sheet = in.settings().sheet(p);
+        Amount<Length> depth =
+                Kinds.LENGTH.ofSi(set.lift() / in.engine().workshop().waterDensity() / sheet.area(), "mm");
         return Stage.done(new VatPlan(new Values(
-                Kinds.CONSISTENCY.ofSi(in.engine().stock(batch).vatConsistency(), "%"),
+                Kinds.CONSISTENCY.ofSi(set.vat().consistency(), "%"),
+                why(in, p, set),
+                set.vat().why().isBound(),
+                set.turn() + 1,
+                set.dips(),
+                depth,
+                in.litresOfStock(set.letDown(), p),
+                in.litresOfStock(set.start().pail(), p),
                 in.litresOfStock(set.start().stock(), p),
                 in.litresOfWater(set.start().water()),
                 in.litresOfWater(set.start().bail()),
@@ -78,9 +97,61 @@ public final class VatPlan {
                 Kinds.NUMBER.ofSi(in.estimates().likely(FillingVat.HEAVIEST, p), "%"))));
     }
 
+    private static String why(PlainNumbers in, int p, FillingVat.Setting set) {
+        int batch = in.engine().piece(p).batch();
+        return switch (set.vat().why()) {
+            case RECIPE -> "as the recipe says";
+            case HABIT -> "as this studio keeps its vat";
+            case DIP -> "so that the dip is about as deep as usual";
+            case LEAST -> "thin paper: no vat is made thinner, so the dip is shallow";
+            case MOST ->
+                "the most that pulp of "
+                        + in.estimates()
+                                .of(Kinds.SCHOPPER_RIEGLER, PreparingStock.DRAINABILITY, batch)
+                                .likely() + " stirs and forms at, so the dip is deep";
+            case STOCK -> "the most the stock leaves room for, so the dip is deep";
+            case AS_BEFORE -> "as the piece before leaves it";
+        };
+    }
+
     /** {@return the mean oven-dry fibre over stock to hold} */
     public Amount<Consistency> consistency() {
         return values.consistency;
+    }
+
+    /** {@return why the vat is made so thick, in words} */
+    public String why() {
+        return values.why;
+    }
+
+    /** {@return whether a bound made it so, and the dip is not as deep as usual} */
+    public boolean bounded() {
+        return values.bounded;
+    }
+
+    /** {@return the place among the pieces of its recipe in which it is formed, from 1} */
+    public int turn() {
+        return values.turn;
+    }
+
+    /** {@return dips a sheet is built up of} */
+    public int dips() {
+        return values.dips;
+    }
+
+    /** {@return depth of stock on the mould for each dip} */
+    public Amount<Length> dipDepth() {
+        return values.dipDepth;
+    }
+
+    /** {@return what is taken out into a pail before the first sheet, to let the vat down for thinner paper; or zero} */
+    public Amount<Volume> letDown() {
+        return values.letDown;
+    }
+
+    /** {@return what is given back from the pail before the first sheet} */
+    public Amount<Volume> pail() {
+        return values.pail;
     }
 
     /** {@return stock to the vat before the first sheet of this piece} */
@@ -98,7 +169,7 @@ public final class VatPlan {
         return values.bail;
     }
 
-    /** {@return stock to lift for each sheet} */
+    /** {@return stock to lift for each dip} */
     public Amount<Mass> lift() {
         return values.lift;
     }
@@ -125,12 +196,14 @@ public final class VatPlan {
 
     @Override
     public String toString() {
-        return "lift " + values.lift + " a sheet; recharge after every " + values.every + " sheets";
+        return "lift " + values.lift + (values.dips > 1 ? ", " + values.dips + " times" : "")
+                + " a sheet; recharge after every " + values.every + " sheets";
     }
 
     /** One recharge. */
     public static final class Recharge {
-        private record Given(int afterSheet, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
+        private record Given(
+                int afterSheet, Amount<Volume> pail, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
 
         private final Given given;
 
@@ -141,6 +214,11 @@ public final class VatPlan {
         /** {@return the number of the sheet after which it is given} */
         public int afterSheet() {
             return given.afterSheet;
+        }
+
+        /** {@return what to give of the pail the vat was let down into, before any stock} */
+        public Amount<Volume> pail() {
+            return given.pail;
         }
 
         /** {@return stock to add} */
@@ -160,7 +238,8 @@ public final class VatPlan {
 
         @Override
         public String toString() {
-            return "after sheet " + given.afterSheet + ": " + given.stock + " of stock"
+            return "after sheet " + given.afterSheet + ": "
+                    + (given.pail.si() > 0 ? given.pail + " of the pail, " : "") + given.stock + " of stock"
                     + (given.water.si() > 0 ? ", " + given.water + " of water" : "")
                     + (given.bail.si() > 0 ? ", bail " + given.bail : "");
         }

@@ -52,6 +52,9 @@ public final class Limits {
     /** Openings a deckle is split into, each way. */
     public static final Count DECKLE_SPLIT = new SetCount(1, 100);
 
+    /** Moulds that are alike and worked in turn. */
+    public static final Count MOULDS_IN_TURN = new SetCount(1, 20);
+
     /** A side of a finished piece: from a stamp to a wall hanging. */
     public static final Range<Length> PIECE_SIDE = range(Kinds.LENGTH, 5, "mm", 5, "m");
 
@@ -123,6 +126,9 @@ public final class Limits {
 
     /** A side of the opening of a deckle. */
     public static final Range<Length> MOULD_SIDE = range(Kinds.LENGTH, 5, "mm", 5, "m");
+
+    /** The depth of stock a deckle holds above its mould. */
+    public static final Range<Length> DECKLE_DEPTH = range(Kinds.LENGTH, 1, "mm", 300, "mm");
 
     /** A side of a platen. */
     public static final Range<Length> PLATEN_SIDE = range(Kinds.LENGTH, 5, "mm", 10, "m");

@@ -27,18 +27,21 @@ public final class Vat {
     private final Amount<Temperature> temperature;
     private final @Nullable Amount<Length> width;
     private final @Nullable Amount<Length> length;
+    private final boolean strained;
 
     private Vat(
             String name,
             Amount<Volume> volume,
             Amount<Temperature> temperature,
             @Nullable Amount<Length> width,
-            @Nullable Amount<Length> length) {
+            @Nullable Amount<Length> length,
+            boolean strained) {
         this.name = name;
         this.volume = volume;
         this.temperature = temperature;
         this.width = width;
         this.length = length;
+        this.strained = strained;
     }
 
     /**
@@ -55,7 +58,8 @@ public final class Vat {
         if (called.isEmpty()) {
             throw Refused.of("equipment.unnamed", "vat: the name is empty; calibrated values are stored under it.");
         }
-        return new Vat(called, Limits.VAT_VOLUME.check(workingVolume, "working volume of the vat"), ROOM, null, null);
+        return new Vat(
+                called, Limits.VAT_VOLUME.check(workingVolume, "working volume of the vat"), ROOM, null, null, true);
     }
 
     /**
@@ -66,7 +70,8 @@ public final class Vat {
      * @throws Refused if the temperature is out of range
      */
     public Vat at(Quantity<Temperature> temperature) {
-        return new Vat(name, volume, Limits.VAT_TEMPERATURE.check(temperature, "vat temperature"), width, length);
+        return new Vat(
+                name, volume, Limits.VAT_TEMPERATURE.check(temperature, "vat temperature"), width, length, strained);
     }
 
     /**
@@ -83,7 +88,27 @@ public final class Vat {
                 volume,
                 temperature,
                 Limits.VAT_SIDE.check(width, "width of the vat inside"),
-                Limits.VAT_SIDE.check(length, "length of the vat inside"));
+                Limits.VAT_SIDE.check(length, "length of the vat inside"),
+                strained);
+    }
+
+    /**
+     * Returns the vat bailed with a plain jug. What is bailed to come back to the mark then takes its fibre along;
+     * through a strainer, which is taken for granted otherwise, the fibre goes back.
+     *
+     * @return the vat
+     */
+    public Vat withoutStrainer() {
+        return new Vat(name, volume, temperature, width, length, false);
+    }
+
+    /**
+     * Returns whether what is bailed is strained and its fibre given back.
+     *
+     * @return whether there is a strainer
+     */
+    public boolean isStrained() {
+        return strained;
     }
 
     /**
@@ -165,12 +190,14 @@ public final class Vat {
                 && volume.si() == that.volume.si()
                 && temperature.si() == that.temperature.si()
                 && width().map(Amount::si).equals(that.width().map(Amount::si))
-                && length().map(Amount::si).equals(that.length().map(Amount::si));
+                && length().map(Amount::si).equals(that.length().map(Amount::si))
+                && strained == that.strained;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, volume.si(), temperature.si(), width().map(Amount::si), length().map(Amount::si));
+        return Objects.hash(
+                name, volume.si(), temperature.si(), width().map(Amount::si), length().map(Amount::si), strained);
     }
 
     @Override

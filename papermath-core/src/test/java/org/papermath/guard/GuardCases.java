@@ -33,6 +33,7 @@ import org.papermath.fibre.Furnish;
 import org.papermath.format.Format;
 import org.papermath.format.Formats;
 import org.papermath.mail.MailLimits;
+import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -484,7 +485,41 @@ final class GuardCases {
                                         .size(mm(500), mm(700))
                                         .grammage(Grammage.gsm(180))
                                         .build()),
-                        Studio.of("small").vat(Vat.of("vat", litres(9))).build()));
+                        Studio.of("small").vat(Vat.of("vat", litres(5))).build()));
+        cases.put(
+                "shallow-deckle",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.ABACA),
+                                Piece.of("sheets", 30, "recipe")
+                                        .size(mm(280), mm(380))
+                                        .grammage(Grammage.gsm(250))
+                                        .build(),
+                                Piece.of("tissue", 30, "recipe")
+                                        .size(mm(280), mm(380))
+                                        .grammage(Grammage.gsm(30))
+                                        .build()),
+                        Studio.of("shallow")
+                                .beater(Beater.of("beater", litres(40), grams(800)))
+                                .vat(Vat.of("vat", litres(70)).withoutStrainer())
+                                .mould(Mould.of(
+                                                "deep",
+                                                Deckle.of(mm(400), mm(520)).deep(mm(8)))
+                                        .inTurn(2))
+                                .build()));
+        cases.put(
+                "great-mould",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.COTTON_RAG),
+                                Piece.of("posters", 12, "recipe")
+                                        .size(mm(600), mm(900))
+                                        .grammage(Grammage.gsm(200))
+                                        .build()),
+                        Studio.of("great")
+                                .vat(Vat.of("vat", litres(300)))
+                                .mould(Mould.of("great", mm(640), mm(940)))
+                                .build()));
         cases.put(
                 "narrow-vat",
                 () -> MakingPlan.of(

@@ -212,6 +212,7 @@ final class GuardReadings {
             piece("sheet.fibre", Work.SHEET, piece -> piece.forming().fibre()),
             piece("sheet.solids", Work.SHEET, piece -> piece.forming().solids()),
             piece("sheet.drain-time", Work.SHEET, PiecePlan::drainTimeStage),
+            piece("sheet.time-at-vat", Work.HOURS, PiecePlan::timeAtVat),
             piece("sheet.mat", Work.SHEET, PiecePlan::matThickness),
             piece("sheet.couched-mass", Work.SHEET, PiecePlan::couchedMass),
             piece("vat.done", Work.VAT, piece -> piece.vatStage().isDone()),

@@ -340,7 +340,7 @@ final class OutsideFigures {
         all.put("seconds a sheet of laid paper by maker and coucher", crew);
         all.put("seconds a sheet at a vat of 45 x 56 cm", crew);
         ToDoubleFunction<Assumptions> small = of("labour.sheet-time", Scope.of("small"), 1);
-        all.put("seconds a card of 5 x 7 in at the vat", small);
+        all.put("seconds a card of 5 x 7 in at the vat", of("labour.sheet-time", Scope.of("card"), 1));
         all.put("seconds a sheet for calligraphy", small);
         all.put("seconds to cut two deckle sides of a large sheet", general("labour.trim", 1));
         all.put(

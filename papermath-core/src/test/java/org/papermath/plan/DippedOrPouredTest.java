@@ -33,8 +33,10 @@ import org.papermath.vat.Vat;
 
 /** A sheet is dipped where the vat can give the lift, else poured; what the tools cannot measure is told. */
 class DippedOrPouredTest {
-    private static final Recipe RAG =
-            Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG)).beating(hours(2)).build();
+    private static final Recipe RAG = Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG))
+            .beating(hours(2))
+            .vatConsistency(Consistency.percent(0.5))
+            .build();
 
     private static Order order(int count, double width, double height, double grammage) {
         return Order.of("any")
@@ -184,6 +186,7 @@ class DippedOrPouredTest {
         Order thinned = Order.of("any")
                 .recipe(Recipe.of("rag", Furnish.of(Fibres.COTTON_RAG))
                         .beating(hours(2))
+                        .vatConsistency(Consistency.percent(0.5))
                         .stockConsistency(Consistency.percent(100 * even))
                         .build())
                 .piece(order.pieces().get(0))

@@ -253,10 +253,10 @@ class MeasuredThenPlannedTest {
         Planned before = Planned.of(SHIPPED, ABACA, "measured", BOARDS, 60);
         double gsm = before.of(FinishedSheet.GRAMMAGE);
         Assumptions found =
-                measured(pressed(ABACA, before).add(sheet(gsm, Kinds.LENGTH.ofSi(gsm / 1000), micrometres(0))), BOARDS);
+                measured(pressed(ABACA, before).add(sheet(gsm, Kinds.LENGTH.ofSi(gsm / 1100), micrometres(0))), BOARDS);
         assertThat(found.si("sheet.density-long-beaten", Fibres.ABACA.scope())).isEqualTo(1500);
         assertThat(Planned.of(found, ABACA, "another", BOARDS, 60).of(FinishedSheet.DENSITY))
-                .isCloseTo(1000, withinPercentage(100 * EXACT));
+                .isCloseTo(1100, withinPercentage(100 * EXACT));
     }
 
     @Test
@@ -331,13 +331,21 @@ class MeasuredThenPlannedTest {
                         .planned(BatchRecord.SHEET_SOLIDS, Kinds.MASS.ofSi(0.02))
                         .add(sheet, sheet, sheet, sheet, sheet, sheet, sheet, sheet, sheet),
                 BOARDS);
-        plansAsTruth(
-                truth,
-                SHIPPED.with(found.get("vat.lift-factor", Scope.at("vat"))),
-                ABACA,
-                BOARDS,
-                "another",
-                FinishedSheet.GRAMMAGE);
+        Assumptions own = SHIPPED.with(found.get("vat.lift-factor", Scope.at("vat")));
+        double wanted = Planned.of(truth, ABACA, "another", BOARDS, 120)
+                .settings()
+                .vat(0)
+                .lift();
+        assertThat(Planned.of(own, ABACA, "another", BOARDS, 120)
+                        .settings()
+                        .vat(0)
+                        .lift())
+                .isCloseTo(wanted, within(EXACT));
+        assertThat(Planned.of(SHIPPED, ABACA, "another", BOARDS, 120)
+                        .settings()
+                        .vat(0)
+                        .lift())
+                .isCloseTo(1.06 * wanted, within(0.01));
     }
 
     @Test

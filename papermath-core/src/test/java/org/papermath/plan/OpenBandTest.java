@@ -19,6 +19,7 @@ import org.papermath.fibre.Furnish;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
+import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Grammage;
 
 /** A band says where it has no end, and does not jump where it loses one. */
@@ -27,6 +28,7 @@ class OpenBandTest {
         return MakingPlan.of(
                 Order.of("any")
                         .recipe(Recipe.of("any", Furnish.of(fibre))
+                                .vatConsistency(Consistency.percent(0.5))
                                 .beating(hours(hours))
                                 .build())
                         .piece(Piece.of("sheet", 50, "any")

@@ -386,7 +386,7 @@ class PlanAgreesWithModelsTest {
             Figures out = engine.forecast(settings, engine.likely());
             assertThat(settings.vat(0).dipped()).isTrue();
             Water water = Water.at(celsius(celsius));
-            double c = engine.stock(0).vatConsistency();
+            double c = settings.vat(0).vat().consistency();
             double perVolume = c
                     / (c / known.si("fibre.cell-wall-density", Scope.GENERAL)
                             + (1 - c) / water.density().si());
@@ -427,7 +427,7 @@ class PlanAgreesWithModelsTest {
         Engine engine = Engine.of(order(Furnish.of(Fibres.KOZO), 1, 60), studio);
         Settings settings = engine.decide(engine.likely());
         int sheets = settings.sheet(0).sheets();
-        double c = engine.stock(0).vatConsistency();
+        double c = settings.vat(0).vat().consistency();
         double lift = settings.vat(0).lift() * 1.02;
         VatCharge charge = VatCharge.of(
                 Pulp.ofVolume(litres(80), Kinds.CONSISTENCY.ofSi(c)),

@@ -92,7 +92,7 @@ class PlanStagesTest {
             assertThat(plan.toBuy().get(2 + a).mass())
                     .isEqualTo(batch.additives().get(a).productInAll());
         }
-        assertThat(plan.toBuy().get(0)).hasToString("976 g cotton rag (half-stuff) (for fog blue)");
+        assertThat(plan.toBuy().get(0)).hasToString("1008 g cotton rag (half-stuff) (for fog blue)");
     }
 
     @Test
@@ -222,7 +222,8 @@ class PlanStagesTest {
         Settings settings = engine.decide(engine.likely());
         MakingPlan plan = MakingPlan.withoutBands(order, Sample.studio());
         for (int p = 0; p < engine.pieces(); p++) {
-            PieceWork.Hours hours = engine.piece(p).hours(settings, engine.likely());
+            PieceWork.Hours hours = engine.piece(p)
+                    .hours(settings, plan.pieces().get(p).timeAtVat().likely().si(), engine.likely());
             assertThat(hours.wet() + hours.size() + hours.finish())
                     .isCloseTo(plan.pieces().get(p).workingHours().likely().si(), within(1e-6));
             assertThat(hours.finish()).isPositive();

@@ -66,9 +66,9 @@ final class Concert {
               "name": "the boat house",
               "beater": {"name": "big beater", "trough": "45 L", "ratedLoad": "900 g", "x-built": 1987},
               "vat": {"name": "oak vat", "volume": "70 L", "temperature": "24 Cel",
-                      "inside": ["500 mm", "70 cm"]},
+                      "inside": ["500 mm", "70 cm"], "strainer": false},
               "moulds": [
-                {"name": "half", "opening": ["380 mm", "560 mm"]},
+                {"name": "half", "opening": ["380 mm", "560 mm"], "depth": "40 mm", "inTurn": 2},
                 {"name": "pair", "opening": ["240 mm", "340 mm"],
                  "split": {"across": 1, "along": 2, "strip": "12 mm"}}
               ],
@@ -108,6 +108,7 @@ final class Concert {
               "name": "spring concert",
               "due": "2027-04-09",
               "weighedIn": {"temperature": "20 Cel", "humidity": "65 %"},
+              "asListed": true,
               "recipes": [{"ref": "papers/reed.json"}],
               "studio": {"ref": "studio.json"},
               "pieces": [

@@ -138,7 +138,14 @@ class EveryBoundTest {
                         "studio",
                         "\"along\": 2, \"strip\": \"12 mm\"",
                         "\"along\": #, \"strip\": \"0 mm\"",
-                        n -> Deckle.of(SIDE, SIDE).split(2, n, Amounts.mm(0))));
+                        n -> Deckle.of(SIDE, SIDE).split(2, n, Amounts.mm(0))),
+                new Counted(
+                        "MOULDS_IN_TURN",
+                        Limits.MOULDS_IN_TURN,
+                        "studio",
+                        "\"inTurn\": 2",
+                        "\"inTurn\": #",
+                        n -> Mould.of("m", SIDE, SIDE).inTurn(n)));
     }
 
     static List<Measured<?>> quantities() {
@@ -261,6 +268,13 @@ class EveryBoundTest {
                         "24 Cel",
                         "#",
                         q -> Vat.of("v", Amounts.litres(40)).at(q)),
+                new Measured<>(
+                        "DECKLE_DEPTH",
+                        Limits.DECKLE_DEPTH,
+                        "studio",
+                        "\"depth\": \"40 mm\"",
+                        "\"depth\": \"#\"",
+                        q -> Deckle.of(SIDE, SIDE).deep(q)),
                 new Measured<>(
                         "MOULD_SIDE",
                         Limits.MOULD_SIDE,

@@ -486,13 +486,15 @@ class PapermathModuleTest {
                         .contains("\"verdict\":{\"service\":\""));
     }
 
-    record Filling(int afterSheet, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
+    record Filling(
+            int afterSheet, Amount<Volume> pail, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
 
     @Test
     void writesThePartsOfAPlanByTheirMembersAndLeavesTheReadingToOthers() {
         List<VatPlan.Recharge> recharges = plan().pieces().get(0).vat().recharges();
         VatPlan.Recharge first = recharges.get(0);
-        String text = "{\"afterSheet\":" + first.afterSheet() + ",\"stock\":\"" + Units.print(first.stock())
+        String text = "{\"afterSheet\":" + first.afterSheet() + ",\"pail\":\"" + Units.print(first.pail())
+                + "\",\"stock\":\"" + Units.print(first.stock())
                 + "\",\"water\":\"" + Units.print(first.water()) + "\",\"bail\":\"" + Units.print(first.bail())
                 + "\"}";
         assertThat(MAPPER.writeValueAsString(first)).isEqualTo(text);
@@ -509,7 +511,7 @@ class PapermathModuleTest {
                 .startsWith("{\"substance\":\"fibre\",\"in\":{")
                 .doesNotContain("total");
         assertThat(MAPPER.readValue(text, Filling.class))
-                .isEqualTo(new Filling(first.afterSheet(), first.stock(), first.water(), first.bail()));
+                .isEqualTo(new Filling(first.afterSheet(), first.pail(), first.stock(), first.water(), first.bail()));
         for (Class<?> type : List.of(VatPlan.Recharge.class, first.getClass())) {
             assertThatThrownBy(() -> MAPPER.readValue(text, type))
                     .isInstanceOf(InvalidDefinitionException.class)

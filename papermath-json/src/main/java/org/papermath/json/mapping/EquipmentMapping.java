@@ -60,12 +60,14 @@ public final class EquipmentMapping {
                 CommonMembers.within(in.optional("temperature"), Limits.VAT_TEMPERATURE, "vat temperature");
         ReadResult<List<Amount<Length>>> inside =
                 CommonMembers.sides(in.optional("inside"), Limits.VAT_SIDE, "vat inside");
+        ReadResult<Boolean> strainer = in.optional("strainer").flag();
         return in.make(() -> {
             Vat vat = Vat.of(name.get(), volume.get());
             Vat warm = temperature.optional().map(vat::at).orElse(vat);
-            return inside.optional()
+            Vat whole = inside.optional()
                     .map(two -> warm.inside(two.get(0), two.get(1)))
                     .orElse(warm);
+            return strainer.orElse(true) ? whole : whole.withoutStrainer();
         });
     }
 
@@ -76,6 +78,10 @@ public final class EquipmentMapping {
         vat.width()
                 .ifPresent(width -> CommonMembers.sides(
                         out.member("inside"), width, vat.length().orElseThrow()));
+        ValueWriter strainer = out.member("strainer");
+        if (!vat.isStrained() || strainer.keeps()) {
+            strainer.flag(vat.isStrained());
+        }
     }
 
     public static ReadResult<Mould> mould(ObjectReader in, Names names) {
@@ -83,13 +89,16 @@ public final class EquipmentMapping {
         ReadResult<List<Amount<Length>>> opening =
                 CommonMembers.sides(in.required("opening"), Limits.MOULD_SIDE, "deckle opening");
         ReadResult<Split> split = in.optional("split").object(EquipmentMapping::split);
+        ReadResult<Amount<Length>> depth =
+                CommonMembers.within(in.optional("depth"), Limits.DECKLE_DEPTH, "depth of the deckle");
+        ReadResult<Integer> count = CommonMembers.count(in.optional("inTurn"), Limits.MOULDS_IN_TURN);
         return in.make(() -> {
-            Deckle whole = Deckle.of(opening.get().get(0), opening.get().get(1));
-            return Mould.of(
-                    name.get(),
-                    split.optional()
-                            .map(by -> whole.split(by.across(), by.along(), by.strip()))
-                            .orElse(whole));
+            Deckle plain = Deckle.of(opening.get().get(0), opening.get().get(1));
+            Deckle whole = split.optional()
+                    .map(by -> plain.split(by.across(), by.along(), by.strip()))
+                    .orElse(plain);
+            return Mould.of(name.get(), depth.optional().map(whole::deep).orElse(whole))
+                    .inTurn(count.orElse(1));
         });
     }
 
@@ -111,6 +120,11 @@ public final class EquipmentMapping {
                 split.member("along").count(deckle.along());
                 split.member("strip").quantity(deckle.strip());
             });
+        }
+        deckle.depth().ifPresent(depth -> out.member("depth").quantity(depth));
+        ValueWriter inTurn = out.member("inTurn");
+        if (mould.count() > 1 || inTurn.keeps()) {
+            inTurn.count(mould.count());
         }
     }
 

@@ -58,6 +58,7 @@ public final class OrderMapping {
         ReadResult<String> name = CommonMembers.name(in);
         ReadResult<LocalDate> due = in.optional("due").date();
         ReadResult<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
+        ReadResult<Boolean> asListed = in.optional("asListed").flag();
         ReadResult<List<Piece>> pieces = in.required("pieces")
                 .list(1, CommonMembers.MANY, one -> one.object(piece -> PieceMapping.read(piece, known)));
         if (WholeDocuments.isCut(in.optional("pieces"))) {
@@ -68,6 +69,9 @@ public final class OrderMapping {
             Order.Builder order = Order.of(name.get());
             due.ifGiven(order::due);
             weighedIn.ifGiven(order::weighedIn);
+            if (asListed.orElse(false)) {
+                order.asListed();
+            }
             recipes.get().forEach(order::recipe);
             pieces.get().forEach(order::piece);
             return order.build();
@@ -92,6 +96,10 @@ public final class OrderMapping {
         ValueWriter weighedIn = out.member("weighedIn");
         if (!order.weighedIn().equals(Air.reference()) || weighedIn.keeps()) {
             weighedIn.object(in -> AirMapping.write(in, order.weighedIn()));
+        }
+        ValueWriter asListed = out.member("asListed");
+        if (order.isAsListed() || asListed.keeps()) {
+            asListed.flag(order.isAsListed());
         }
         out.member("recipes")
                 .list(

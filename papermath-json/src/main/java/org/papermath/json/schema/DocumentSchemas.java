@@ -59,6 +59,12 @@ public final class DocumentSchemas {
                         OmittedMembers.is(
                                 ordered("temperature", "23 Cel", "humidity", "50 %"),
                                 "the usual air of paper testing, 23 °C and 50 %"))
+                .optional(
+                        "asListed",
+                        SchemaWords.flag(),
+                        "Whether the pieces of a recipe are formed in the order they stand in.",
+                        OmittedMembers.is(false, "the heaviest sheet comes first"),
+                        true)
                 .required(
                         "recipes",
                         SchemaWords.list(

@@ -61,7 +61,13 @@ public final class StudioSchemas {
                                                 + Limits.VAT_SIDE + "; they decide whether a"
                                                 + " mould goes in.",
                                         OmittedMembers.then("every mould is taken to go in"),
-                                        List.of("500 mm", "700 mm")),
+                                        List.of("500 mm", "700 mm"))
+                                .optional(
+                                        "strainer",
+                                        SchemaWords.flag(),
+                                        "Whether what is bailed is strained and its fibre given back.",
+                                        OmittedMembers.is(true, "it is"),
+                                        false),
                         "The vat the sheets are dipped from.",
                         OmittedMembers.then("each sheet is poured, with its own measure of stock"))
                 .optional(
@@ -204,7 +210,19 @@ public final class StudioSchemas {
                                         2)
                                 .required("strip", SchemaWords.quantity(Kinds.LENGTH), "How wide a strip is.", "12 mm"),
                         "How the deckle is split, for several sheets at one dip.",
-                        OmittedMembers.then("one opening"));
+                        OmittedMembers.then("one opening"))
+                .optional(
+                        "depth",
+                        SchemaWords.quantity(Kinds.LENGTH),
+                        "The depth of stock the deckle holds above the mould, " + Limits.DECKLE_DEPTH + ".",
+                        OmittedMembers.then("depth limits nothing"),
+                        "18 mm")
+                .optional(
+                        "inTurn",
+                        SchemaWords.count(Limits.MOULDS_IN_TURN),
+                        "How many such moulds are worked in turn, so that one drains while another is dipped.",
+                        OmittedMembers.is(1, "one"),
+                        2);
     }
 
     private static SchemaObject press() {

@@ -1,0 +1,262 @@
+package org.papermath.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.litres;
+import static org.papermath.quantity.Amounts.mm;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.card.MakingCard;
+import org.papermath.drying.Dryer;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Notice;
+import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
+import org.papermath.mould.Deckle;
+import org.papermath.mould.Mould;
+import org.papermath.order.Order;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
+import org.papermath.pulp.Beater;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Grammage;
+import org.papermath.vat.Vat;
+
+/** How thick the vat is made for a sheet, how it is worked from piece to piece, and how long that takes. */
+class VatChoicePlanTest {
+    private static final Vat TUB = Vat.of("tub", litres(70));
+    private static final Mould FOLIO = Mould.of("folio", mm(320), mm(430));
+
+    private static Studio studio(Vat vat, Mould mould, Assumptions store) {
+        return Studio.of("bench")
+                .beater(Beater.of("trough", litres(45), grams(900)))
+                .vat(vat)
+                .mould(mould)
+                .dryer(Dryer.boards("boards", 24))
+                .assumptions(store)
+                .build();
+    }
+
+    private static Recipe recipe(Fibre fibre, double hours) {
+        return Recipe.of("pulp", Furnish.of(fibre)).beating(hours(hours)).build();
+    }
+
+    private static Piece sheets(String name, int count, double gsm) {
+        return Piece.of(name, count, "pulp")
+                .size(mm(280), mm(380))
+                .grammage(Grammage.gsm(gsm))
+                .build();
+    }
+
+    private static MakingPlan plan(Recipe recipe, Studio studio, Piece... pieces) {
+        Order.Builder order = Order.of("order").recipe(recipe);
+        for (Piece piece : pieces) {
+            order.piece(piece);
+        }
+        return MakingPlan.of(order.build(), studio);
+    }
+
+    private static MakingPlan plan(Fibre fibre, double hours, double gsm) {
+        return plan(recipe(fibre, hours), studio(TUB, FOLIO, Assumptions.standard()), sheets("sheet", 40, gsm));
+    }
+
+    private static double percent(MakingPlan plan, String piece) {
+        return plan.piece(piece).vat().consistency().in("%");
+    }
+
+    /** Common practice: heavy cards come from a thick vat, and long-beaten abaca will not be thickened as far. */
+    @Test
+    void aHeavyCardIsPulledFromAThickenedVat() {
+        MakingPlan rag = plan(Fibres.COTTON_RAG, 2, 250);
+        assertThat(percent(rag, "sheet")).isBetween(1.0, 1.5);
+        assertThat(rag.piece("sheet").vat().dips()).isEqualTo(1);
+        assertThat(rag.piece("sheet").vat().why()).contains("as deep as usual");
+        MakingPlan abaca = plan(Fibres.ABACA, 5, 250);
+        assertThat(percent(abaca, "sheet")).isBetween(0.7, 0.9);
+        assertThat(abaca.piece("sheet").vat().why()).contains("stirs and forms");
+        assertThat(abaca.piece("sheet").vat().dipDepth().si())
+                .isGreaterThan(1.3 * rag.piece("sheet").vat().dipDepth().si());
+    }
+
+    /** Common practice: the thicker the vat, the heavier the sheet. */
+    @ParameterizedTest
+    @ValueSource(doubles = {60, 90, 120, 160, 200})
+    void theDipStaysAsDeepAsUsual(double gsm) {
+        VatPlan vat = plan(Fibres.COTTON_RAG, 2, gsm).piece("sheet").vat();
+        assertThat(vat.dipDepth().in("mm")).isBetween(18.0, 22.0);
+        // A little less than what that many grams ask of so much stock: air holds water that the vat does not count.
+        assertThat(vat.consistency().si() * 1e6 * vat.dipDepth().si() * 0.97).isBetween(0.9 * gsm, gsm);
+    }
+
+    @Test
+    void recipeAndHabitGoBefore() {
+        Recipe thin = recipe(Fibres.COTTON_RAG, 2).toBuilder()
+                .vatConsistency(Consistency.percent(0.4))
+                .build();
+        Studio studio = studio(TUB, FOLIO, Assumptions.standard());
+        assertThat(percent(plan(thin, studio, sheets("sheet", 20, 200)), "sheet"))
+                .isCloseTo(0.4, within(1e-9));
+        Assumptions own = Assumptions.standard().given("vat.consistency", Scope.GENERAL, 0.006);
+        MakingPlan kept = plan(recipe(Fibres.COTTON_RAG, 2), studio(TUB, FOLIO, own), sheets("sheet", 20, 200));
+        assertThat(percent(kept, "sheet")).isCloseTo(0.6, within(1e-9));
+        assertThat(kept.piece("sheet").vat().why()).isEqualTo("as this studio keeps its vat");
+    }
+
+    /** Heavy sheets first, whatever the order lists, and the vat is let down for the thin ones; nothing is lost. */
+    @Test
+    void theVatIsOnlyLetDown() {
+        MakingPlan plan = plan(
+                recipe(Fibres.COTTON_RAG, 2),
+                studio(TUB, FOLIO, Assumptions.standard()),
+                sheets("tissue", 40, 45),
+                sheets("card", 40, 240),
+                sheets("letter", 40, 170));
+        VatPlan card = plan.piece("card").vat();
+        VatPlan letter = plan.piece("letter").vat();
+        VatPlan tissue = plan.piece("tissue").vat();
+        assertThat(List.of(card.turn(), letter.turn(), tissue.turn())).containsExactly(1, 2, 3);
+        // 170 g is dipped from the card's vat, a little shallower.
+        assertThat(letter.consistency()).isEqualTo(card.consistency());
+        assertThat(letter.letDown().si()).isZero();
+        assertThat(letter.dipDepth().in("mm")).isBetween(12.0, 20.0);
+        assertThat(tissue.consistency().si())
+                .isLessThan(0.5 * card.consistency().si());
+        double out = tissue.letDown().in("L");
+        assertThat(out).isBetween(30.0, 60.0);
+        double given = tissue.pail().in("L")
+                + tissue.recharges().stream()
+                        .mapToDouble(one -> one.pail().in("L"))
+                        .sum();
+        assertThat(given).isBetween(1.0, out + 0.5);
+        // What was let down is used before fresh stock is.
+        assertThat(tissue.recharges().get(0).pail().si()).isPositive();
+        assertThat(tissue.recharges().get(0).stock().si()).isZero();
+        for (String name : List.of("tissue", "card", "letter")) {
+            double ordered = name.equals("tissue") ? 45 : name.equals("card") ? 240 : 170;
+            assertThat(plan.piece(name).finished().grammage().likely().in("g/m2"))
+                    .as(name)
+                    .isCloseTo(ordered, within(0.02 * ordered));
+            assertThat(plan.piece(name).vat().lightest().si()).isGreaterThan(0.94);
+            assertThat(plan.piece(name).vat().heaviest().si()).isLessThan(1.06);
+        }
+        assertThat(plan.batch("pulp").balances())
+                .allSatisfy(
+                        one -> assertThat(one.totalIn().si() - one.totalOut().si())
+                                .isCloseTo(0, within(1e-9 * one.totalIn().si())));
+        assertThat(MakingCard.of(plan).toString())
+                .contains("formed in turn")
+                .contains("first out into a pail")
+                .contains("from the pail first");
+    }
+
+    @Test
+    void theOrderMayBeKept() {
+        Order.Builder order = Order.of("order")
+                .recipe(recipe(Fibres.COTTON_RAG, 2))
+                .piece(sheets("thin", 10, 90))
+                .piece(sheets("thick", 10, 160));
+        Studio studio = studio(TUB, FOLIO, Assumptions.standard());
+        assertThat(MakingPlan.of(order.build(), studio).piece("thick").vat().turn())
+                .isEqualTo(1);
+        MakingPlan listed = MakingPlan.of(order.build().toBuilder().asListed().build(), studio);
+        assertThat(listed.piece("thin").vat().turn()).isEqualTo(1);
+        assertThat(listed.piece("thick").finished().grammage().likely().in("g/m2"))
+                .isCloseTo(160, within(3.0));
+    }
+
+    /** Depth limits only where a deckle has one; what drains meanwhile adds to it. */
+    @Test
+    void aShallowDeckleTakesSeveralDips() {
+        Piece heavy = sheets("sheet", 20, 300);
+        Studio open = studio(TUB, FOLIO, Assumptions.standard());
+        MakingPlan one = plan(recipe(Fibres.ABACA, 5), open, heavy);
+        assertThat(one.piece("sheet").vat().dips()).isEqualTo(1);
+        Studio shallow =
+                studio(TUB, Mould.of("folio", Deckle.of(mm(320), mm(430)).deep(mm(15))), Assumptions.standard());
+        MakingPlan several = plan(recipe(Fibres.ABACA, 5), shallow, heavy);
+        VatPlan vat = several.piece("sheet").vat();
+        assertThat(vat.dips()).isBetween(2, 3);
+        assertThat(vat.dips() * vat.lift().si())
+                .isCloseTo(one.piece("sheet").vat().lift().si(), within(0.05));
+        assertThat(several.piece("sheet").finished().grammage().likely().in("g/m2"))
+                .isCloseTo(300, within(3.0));
+        assertThat(several.notices())
+                .filteredOn(notice -> notice.code().equals("vat.several-dips"))
+                .singleElement()
+                .extracting(Notice::text)
+                .asString()
+                .contains("it is built up of " + vat.dips() + " dips")
+                .contains("a deckle that deep; or pour the sheet");
+    }
+
+    /** A jug without a strainer takes its fibre along. */
+    @Test
+    void bailingWithoutAStrainerIsPlannedAsLost() {
+        Piece sheets = sheets("sheet", 120, 120);
+        MakingPlan strained = plan(recipe(Fibres.COTTON_RAG, 2), studio(TUB, FOLIO, Assumptions.standard()), sheets);
+        MakingPlan jug = plan(
+                recipe(Fibres.COTTON_RAG, 2), studio(TUB.withoutStrainer(), FOLIO, Assumptions.standard()), sheets);
+        double kept = strained.batch("pulp").whiteWaterFibre().likely().si();
+        double lost = jug.batch("pulp").whiteWaterFibre().likely().si();
+        assertThat(lost).isGreaterThan(10 * kept);
+        assertThat(jug.batch("pulp").fibre().ovenDry().si()
+                        - strained.batch("pulp").fibre().ovenDry().si())
+                .isBetween(0.8 * (lost - kept), 1.2 * (lost - kept));
+    }
+
+    /** No step of the level below a per cent of the vat. */
+    @Test
+    void theLevelIsLeftWhereItStandsNearTheMark() {
+        for (double gsm : new double[] {60, 120, 240}) {
+            MakingPlan plan = plan(Fibres.COTTON_RAG, 2, gsm);
+            assertThat(plan.piece("sheet").vat().recharges()).allSatisfy(one -> {
+                double moved = one.water().in("L") + one.bail().in("L");
+                assertThat(moved == 0 || moved >= 0.65).as(one.toString()).isTrue();
+            });
+            assertThat(plan.piece("sheet").finished().grammage().likely().in("g/m2"))
+                    .isCloseTo(gsm, within(0.01 * gsm));
+        }
+    }
+
+    /** Where drain rules, twice the drain is twice the wait and a second mould halves it; where hands rule, neither counts. */
+    @Test
+    void aSheetTakesTheLongerOfHandsAndMoulds() {
+        Piece sheets = sheets("sheet", 40, 120);
+        Recipe slow = recipe(Fibres.ABACA, 5);
+        Assumptions twice = Assumptions.standard()
+                .given("drainage.suction-factor", Scope.at("tub"), 2)
+                .given("labour.dip-couch", Scope.GENERAL, 0.001);
+        Assumptions once = twice.given("drainage.suction-factor", Scope.at("tub"), 1);
+        double waits = atVat(slow, FOLIO, once, sheets);
+        assertThat(atVat(slow, FOLIO, twice, sheets) / waits).isCloseTo(2, within(1e-4));
+        assertThat(atVat(slow, FOLIO.inTurn(2), twice, sheets) / waits).isCloseTo(1, within(1e-4));
+        MakingPlan plan = plan(slow, studio(TUB, FOLIO, Assumptions.standard()), sheets);
+        assertThat(plan.notices())
+                .filteredOn(notice -> notice.code().equals("vat.mould-waits"))
+                .singleElement()
+                .extracting(Notice::text)
+                .asString()
+                .contains("A second mould of the same size");
+
+        Recipe quick = recipe(Fibres.COTTON_RAG, 0.5);
+        double hands = atVat(quick, FOLIO, once, sheets);
+        assertThat(atVat(quick, FOLIO, twice, sheets)).isCloseTo(hands, within(1e-9));
+        assertThat(atVat(quick, FOLIO.inTurn(2), once, sheets)).isCloseTo(hands, within(1e-9));
+    }
+
+    private static double atVat(Recipe recipe, Mould mould, Assumptions store, Piece piece) {
+        return plan(recipe, studio(TUB, mould, store), piece)
+                .piece(piece.name())
+                .timeAtVat()
+                .likely()
+                .si();
+    }
+}
