@@ -122,7 +122,7 @@ final class ClosedForms {
             rule(
                     "two drainabilities or more, at different times",
                     "furnish and beater",
-                    "furnish@beater",
+                    "fibre@beater",
                     "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t",
                     seen -> beaten(seen.record()) > 1 ? Optional.of(seen.record()) : Optional.empty(),
                     Case::beating,
@@ -131,7 +131,7 @@ final class ClosedForms {
             rule(
                     "one drainability after a beating time",
                     "furnish and beater",
-                    "furnish@beater",
+                    "fibre@beater; of a blend each of its fibres",
                     "k = (−ln((SRm − SR)/(SRm − SR0)))^(1/p)/t",
                     seen -> beaten(seen.record()) > 1 ? Optional.empty() : Optional.of(seen.record()),
                     Case::beating,
@@ -159,7 +159,7 @@ final class ClosedForms {
             rule(
                     "a litre of dripping water and of the vat dried",
                     "furnish and vat",
-                    "furnish@vat",
+                    "fibre@vat; of a blend each of its fibres",
                     "R = 1 − c_w/c_v",
                     EACH,
                     Case::retention,
@@ -274,7 +274,7 @@ final class ClosedForms {
                             .map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
                                     + seen.record().beater()),
                     Case::shrinkageLimit,
-                    List.of("shrinkage.limit"),
+                    List.of("shrinkage.limit", "shrinkage.initial"),
                     List.of(Measurement.Marks.class)),
             rule(
                     "marks on sheets or strips dried free, of two water retention values",
@@ -508,7 +508,7 @@ final class ClosedForms {
                     points.add(BeatingRecord.Point.of(worked(one.record(), read.beating()), number(read)));
                 }
             }
-            return BeatingModel.calibrate(store, furnish().scope().on(beater()), points);
+            return BeatingModel.calibrate(store, furnish(), beater(), points);
         }
 
         Assumptions draining() {
@@ -525,7 +525,7 @@ final class ClosedForms {
 
         Assumptions retention() {
             Measurement.WaterDried dried = one(Measurement.WaterDried.class);
-            return RetentionModel.calibrateByWater(store, furnish().scope().on(vat()), dried.dripping(), dried.vat());
+            return RetentionModel.calibrateByWater(store, furnish(), vat(), dried.dripping(), dried.vat());
         }
 
         Assumptions jar() {
@@ -537,7 +537,7 @@ final class ClosedForms {
         Assumptions burnt() {
             Measurement.Burnt burnt = one(Measurement.Burnt.class);
             return RetentionModel.calibrateByAsh(
-                    store,
+                    withRetention(furnish().scope().on(vat())),
                     furnish().scope().on(vat()),
                     burnt.additive(),
                     burnt.circumstance(),
@@ -545,6 +545,24 @@ final class ClosedForms {
                     burnt.sheetAsh(),
                     burnt.fibreAsh(),
                     burnt.residue());
+        }
+
+        /** The store, with what a blend keeps as the mean by mass of what its fibres keep. */
+        private Assumptions withRetention(Scope scope) {
+            if (!furnish().isBlend()) {
+                return store;
+            }
+            double likely = 0;
+            double low = 0;
+            double high = 0;
+            for (Fibre fibre : furnish().fibres()) {
+                double share = furnish().share(fibre).si();
+                Assumption of = store.get("vat.retention", fibre.scope().on(vat()));
+                likely += share * of.likelySi();
+                low += share * of.lowSi();
+                high += share * of.highSi();
+            }
+            return store.measured("vat.retention", scope, likely, low, high);
         }
 
         Assumptions couched() {
@@ -614,7 +632,7 @@ final class ClosedForms {
             Measurement.Pressed way = companion(Measurement.Pressed.class, "how the sheets were pressed");
             return DensityModel.calibrate(
                     store,
-                    furnish().scope(),
+                    furnish(),
                     grammage(sheet),
                     sheet.caliper().orElseThrow(),
                     way.pressure().value(),
@@ -655,8 +673,7 @@ final class ClosedForms {
                         Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
                 companions.addAll(single.companions);
             }
-            ShrinkageModel.Calibrated fit =
-                    ShrinkageModel.calibrate(store, furnish().scope().on(beater()), strips);
+            ShrinkageModel.Calibrated fit = ShrinkageModel.calibrate(store, furnish(), beater(), strips);
             notices.addAll(fit.notices());
             return fit.assumptions();
         }
