@@ -74,8 +74,8 @@ import org.papermath.vat.Vat;
 class MeasuredThenPlannedTest {
     private static final double EXACT = 1e-9;
     private static final Assumptions SHIPPED = Assumptions.standard();
-    private static final Dryer BOARDS = Dryer.boards("boards", 30);
-    private static final Air ROOM = Air.of(celsius(20), RelativeHumidity.percent(55));
+    static final Dryer BOARDS = Dryer.boards("boards", 30);
+    static final Air ROOM = Air.of(celsius(20), RelativeHumidity.percent(55));
     private static final Air STATED = Air.of(celsius(23), RelativeHumidity.percent(50));
     private static final Furnish ABACA = Furnish.of(Fibres.ABACA);
     private static final double SIDE = 0.2;
@@ -112,10 +112,14 @@ class MeasuredThenPlannedTest {
                 .dryer(dryer.name());
     }
 
+    static Engine engine(Assumptions known, Furnish furnish, String recipe, Dryer dryer, double gsm) {
+        return Engine.of(order(furnish, recipe, gsm), studio(known, dryer));
+    }
+
     /** What a plan forecasts at the likely values, and what it sets. */
-    private record Planned(Settings settings, Figures figures, double fullLoad) {
+    record Planned(Settings settings, Figures figures, double fullLoad) {
         static Planned of(Assumptions known, Furnish furnish, String recipe, Dryer dryer, double gsm) {
-            Engine engine = Engine.of(order(furnish, recipe, gsm), studio(known, dryer));
+            Engine engine = engine(known, furnish, recipe, dryer, gsm);
             Settings settings = engine.decide(engine.likely());
             return new Planned(
                     settings,
@@ -156,7 +160,7 @@ class MeasuredThenPlannedTest {
                 .isNotCloseTo(wanted, within(1e-4 * Math.abs(wanted)));
     }
 
-    private static double of(Figure figure, Planned planned) {
+    static double of(Figure figure, Planned planned) {
         return figure instanceof PieceFigure piece
                 ? planned.figures().of(piece, 0)
                 : planned.figures().of((BatchFigure) figure, 0);
@@ -183,7 +187,7 @@ class MeasuredThenPlannedTest {
     }
 
     /** A load as full as the plan has it. */
-    private static Measurement.Load load(Planned plan, double hours) {
+    static Measurement.Load load(Planned plan, double hours) {
         return new Measurement.Load(
                 Reading.of(litres(25), litres(0)),
                 Reading.of(hours(hours), minutes(0)),
