@@ -156,6 +156,8 @@ class ArchitectureTest {
                         "pulp.RollLowering$Step",
                         "pulp.SpoonMeasure",
                         "quantity.Unclear$Candidate",
+                        "record.CalibratingDay$DriedSheet",
+                        "record.CalibratingDay$Sample",
                         "record.SheetQuality$Summary",
                         "shape.Outline$Point",
                         "sheet.Restraint",
