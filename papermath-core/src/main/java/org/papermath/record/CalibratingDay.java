@@ -44,7 +44,6 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
-import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
@@ -109,8 +108,6 @@ public final class CalibratingDay {
     private static final double ERRORS = 3;
 
     private static final int FEWEST = 3;
-    private static final Air STATED = Air.of(Kinds.TEMPERATURE.of(23, "Cel"), RelativeHumidity.percent(50));
-
     private final DayFit fit;
     private final Assumptions assumptions;
     private final List<Assumption> found;
@@ -379,7 +376,7 @@ public final class CalibratingDay {
         private String press = "";
         private @Nullable Amount<SheetPressure> pressure;
         private @Nullable Dryer dryer;
-        private Air air = STATED;
+        private Air air = Air.reference();
 
         private Builder(Fibre fibre, String beater) {
             this.fibre = fibre;

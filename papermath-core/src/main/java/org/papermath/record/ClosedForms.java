@@ -9,6 +9,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.papermath.air.Air;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
@@ -36,6 +37,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Units;
@@ -269,7 +271,7 @@ final class ClosedForms {
                     "marks on sheets or strips dried free, of beaten stuff",
                     "furnish, beater, beating time or drainability",
                     "furnish@beater",
-                    "s1 − s0 = sum(y (s − s0))/sum(y²)",
+                    "s = (1 − dry/wet)/(1 − M/M_on) in air; s1 − s0 = sum(y (s − s0))/sum(y²)",
                     seen -> free(seen)
                             .map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
                                     + seen.record().beater()),
@@ -280,7 +282,7 @@ final class ClosedForms {
                     "marks on sheets or strips dried free, of two water retention values",
                     "furnish, water retention value",
                     "furnish",
-                    "A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
+                    "s as above; A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
                     seen -> free(seen)
                             .filter(marks -> !seen.record()
                                     .measurements(Measurement.WaterSpun.class)
@@ -293,7 +295,7 @@ final class ClosedForms {
                     "marks on a sheet dried free",
                     "furnish",
                     "furnish",
-                    "across less along",
+                    "across less along, each over 1 − M/M_on in air",
                     seen -> free(seen).map(marks -> seen),
                     Case::directions,
                     List.of("shrinkage.direction-difference"),
@@ -666,8 +668,8 @@ final class ClosedForms {
         Assumptions shrinkageLimit() {
             List<ShrinkageModel.Strip> strips = new ArrayList<>();
             for (Seen one : seen) {
-                Shrinkage both = shrinkage((Measurement.Marks) one.reading());
                 Case single = new Case(store, List.of(one), dryers);
+                Shrinkage both = single.whole((Measurement.Marks) one.reading());
                 strips.add(ShrinkageModel.Strip.of(
                         single.beaten(),
                         Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
@@ -686,7 +688,7 @@ final class ClosedForms {
                 if (spun.spin() != WaterRetentionModel.Spin.ISO_23714) {
                     throw needs("a water retention value spun by ISO 23714");
                 }
-                Shrinkage both = shrinkage((Measurement.Marks) one.reading());
+                Shrinkage both = single.whole((Measurement.Marks) one.reading());
                 strips.add(new Spun(
                         spun.value().value(),
                         Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
@@ -720,12 +722,26 @@ final class ClosedForms {
         }
 
         Assumptions directions() {
-            Shrinkage both = shrinkage(one(Measurement.Marks.class));
+            Shrinkage both = whole(one(Measurement.Marks.class));
             return ShrinkageModel.calibrateDirections(store, furnish().scope(), both);
         }
 
-        private static Shrinkage shrinkage(Measurement.Marks marks) {
-            return Shrinkage.of(side(marks.wetAlong(), marks.dryAlong()), side(marks.wetAcross(), marks.dryAcross()));
+        /**
+         * What a sheet dried free would shrink to its last water: marks are measured in air, where some is left. The air
+         * is that in which the batch was weighed, or the one paper is stated in.
+         */
+        private Shrinkage whole(Measurement.Marks marks) {
+            ShrinkageModel model = ShrinkageModel.from(store, furnish().scope());
+            List<Air> airs = record.measurements(Measurement.Finished.class).stream()
+                    .map(Measurement.Finished::air)
+                    .distinct()
+                    .toList();
+            Amount<MoistureRatio> left = SorptionModel.from(store, furnish())
+                    .fromWetSide()
+                    .ratio(airs.size() == 1 ? airs.get(0) : Air.reference());
+            return Shrinkage.of(
+                    model.wholeFree(side(marks.wetAlong(), marks.dryAlong()), left),
+                    model.wholeFree(side(marks.wetAcross(), marks.dryAcross()), left));
         }
 
         private static Amount<LinearShrinkage> side(Reading<Length> wet, Reading<Length> dry) {

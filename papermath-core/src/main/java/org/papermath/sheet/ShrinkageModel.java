@@ -497,7 +497,8 @@ public final class ShrinkageModel {
     /**
      * Calibrates the shrinkage of fibre beaten as far as it goes by strips dried free: the line through the unbeaten
      * shrinkage of the table with the least squares, {@code s_1 - s_0 = sum(y (s - s_0))/sum(y²)}. Strips beaten beyond
-     * the range of the line are left out and noticed.
+     * the range of the line are left out and noticed. What a strip shrank in air is made whole with {@link #wholeFree}
+     * first.
      *
      * @param assumptions the store
      * @param scope the fibre or furnish, perhaps on a beater

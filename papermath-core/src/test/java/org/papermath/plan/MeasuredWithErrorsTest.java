@@ -434,6 +434,7 @@ class MeasuredWithErrorsTest {
     /** Strips of stuff beaten as long as that of the plan. */
     private static Way strips(Furnish furnish) {
         MeasuredThenPlannedTest.Planned before = planned(SHIPPED, furnish, "another", BOARDS);
+        double share = MeasuredThenPlannedTest.shareInAir(furnish);
         double value = Math.max(0.02, 1.1 * before.figures().of(BatchFigure.FREE_SHRINKAGE, 0));
         return way(
                 "strips dried free",
@@ -450,9 +451,9 @@ class MeasuredWithErrorsTest {
                                 new Measurement.Marks(
                                         Restraint.HUNG,
                                         side(SIDE),
-                                        read(Kinds.LENGTH, SIDE * (1 - said), SIDE * error),
+                                        read(Kinds.LENGTH, SIDE * (1 - share * said), SIDE * share * error),
                                         side(SIDE),
-                                        read(Kinds.LENGTH, SIDE * (1 - said), SIDE * error)))
+                                        read(Kinds.LENGTH, SIDE * (1 - share * said), SIDE * share * error)))
                         .build());
     }
 

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.papermath.quantity.Amounts.celsius;
+import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.kilonewtons;
+import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.micrometres;
 import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.seconds;
@@ -13,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
@@ -34,6 +38,15 @@ import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.mould.Mould;
+import org.papermath.order.Order;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
+import org.papermath.press.Felts;
+import org.papermath.press.Press;
+import org.papermath.pulp.Beater;
 import org.papermath.pulp.BeatingModel;
 import org.papermath.pulp.BeatingState;
 import org.papermath.pulp.DrainabilityModel;
@@ -52,6 +65,7 @@ import org.papermath.sheet.DryingPath;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
 import org.papermath.vat.DrainageModel;
+import org.papermath.vat.Vat;
 
 /**
  * A studio of which all is known lets the models say what its samples would be; the day finds that studio again. Without
@@ -343,6 +357,50 @@ class CalibratingDayTest {
 
     private static double width(Estimate<?> curve) {
         return curve.high().si() - curve.low().si();
+    }
+
+    /** The next order is planned as by somebody who knew the studio. */
+    @ParameterizedTest
+    @MethodSource("studios")
+    void nextPlanIsThatOfTheStudio(Fibre fibre, Tester tester) {
+        Assumptions truth = truth(fibre);
+        MakingPlan wanted = planned(truth, fibre);
+        MakingPlan got = planned(
+                found(fibre, samples(truth, fibre, tester, EXACT, new Random(1)))
+                        .assumptions(),
+                fibre);
+        MakingPlan before = planned(SHIPPED, fibre);
+        for (Function<MakingPlan, Estimate<?>> figure : List.<Function<MakingPlan, Estimate<?>>>of(
+                plan -> plan.batch("sheet").drainability(),
+                plan -> plan.batch("sheet").freeShrinkage(),
+                plan -> plan.piece("sheet").finished().caliper())) {
+            double known = figure.apply(wanted).likely().si();
+            assertThat(figure.apply(got).likely().si()).isCloseTo(known, within(1e-6 * known));
+            assertThat(figure.apply(before).likely().si()).isNotCloseTo(known, within(1e-3 * known));
+        }
+    }
+
+    private static MakingPlan planned(Assumptions known, Fibre fibre) {
+        return MakingPlan.withoutBands(
+                Order.of("order")
+                        .recipe(Recipe.of("sheet", Furnish.of(fibre))
+                                .beating(hours(2))
+                                .build())
+                        .piece(Piece.of("sheet", 20, "sheet")
+                                .size(mm(200), mm(280))
+                                .grammage(Grammage.gsm(100))
+                                .build())
+                        .build(),
+                Studio.of("bench")
+                        .mould(Mould.of("folio", mm(300), mm(400)))
+                        .room(STATED)
+                        .beater(Beater.of("beater", litres(40), grams(800)))
+                        .vat(Vat.of("vat", litres(80)))
+                        .press(Press.of("press", kilonewtons(30), mm(400), mm(500)))
+                        .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21))
+                        .dryer(BOARDS)
+                        .assumptions(known)
+                        .build());
     }
 
     /** What the samples do not tell is held by the table: the end of beating, of a load that was hardly beaten. */
