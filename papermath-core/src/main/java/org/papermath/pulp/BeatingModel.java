@@ -34,6 +34,8 @@ public final class BeatingModel {
     private static final double MOST_EXPONENT = 6;
     /** Times that differ by no more of themselves are one time, read several times. */
     private static final double SAME_TIME = 1e-3;
+    /** No reading is surer than this on the scale of the line, so that one without an error leaves the others a say. */
+    private static final double SUREST = 1e-3;
 
     private final double start;
 
@@ -176,7 +178,7 @@ public final class BeatingModel {
     /**
      * Returns what readings of one's own pulp say of the fibre in the beater. A reading before beating sets the
      * unbeaten value. Readings after one time of beating set the rate, those at two times or more set rate and exponent
-     * by a straight line through ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t.
+     * by a straight line through ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t, each weighed by its error.
      *
      * @param assumptions what is taken for the rest
      * @param scope the fibre and the beater the readings hold for
@@ -233,17 +235,18 @@ public final class BeatingModel {
                         sr(value[i]).toString());
             }
         }
-        double[] fit = fit(time, value, start, limit, prior);
+        double[] weight = weights(beaten, start, limit, prior);
+        double[] fit = fit(time, value, weight, start, limit, prior);
         double[] error = new double[2];
         for (int i = 0; i < count; i++) {
             // A small step towards the middle of the range keeps the neighbour inside it.
             double step = (value[i] > (start + limit) / 2 ? -1 : 1) * 1e-6 * (limit - start);
             double[] moved = value.clone();
             moved[i] += step;
-            double[] there = fit(time, moved, start, limit, prior);
+            double[] there = fit(time, moved, weight, start, limit, prior);
             double[] later = time.clone();
             later[i] *= 1 + 1e-6;
-            double[] then = fit(later, value, start, limit, prior);
+            double[] then = fit(later, value, weight, start, limit, prior);
             for (int k = 0; k < 2; k++) {
                 double byValue = (Math.log(there[k]) - Math.log(fit[k]))
                         / step
@@ -386,6 +389,30 @@ public final class BeatingModel {
         return assumptions.pattern("beating.rate").orElseThrow().scope();
     }
 
+    /**
+     * What each reading counts for, together one: the inverse of the square of what its error is on the scale of the
+     * line. Near the limit a degree is much on it, and such a reading counts for little.
+     */
+    private static double[] weights(
+            List<BeatingRecord.Point<SchopperRiegler>> beaten, double start, double limit, double exponent) {
+        double[] weight = new double[beaten.size()];
+        double sum = 0;
+        for (int i = 0; i < weight.length; i++) {
+            BeatingRecord.Point<SchopperRiegler> point = beaten.get(i);
+            double rest = 1 - (point.drainability().value().si() - start) / (limit - start);
+            double byNumber = point.drainability().error().si() / ((limit - start) * rest * -Math.log(rest));
+            double byTime =
+                    exponent * point.time().error().si() / point.time().value().si();
+            double error = Math.max(SUREST, Math.hypot(byNumber, byTime));
+            weight[i] = 1 / (error * error);
+            sum += weight[i];
+        }
+        for (int i = 0; i < weight.length; i++) {
+            weight[i] /= sum;
+        }
+        return weight;
+    }
+
     private static boolean isOneTime(double[] time) {
         for (double one : time) {
             if (Math.abs(one - time[0]) > SAME_TIME * time[0]) {
@@ -396,13 +423,14 @@ public final class BeatingModel {
     }
 
     /** Rate and exponent; with one reading, or several after one time, the exponent stays. */
-    private static double[] fit(double[] time, double[] value, double start, double limit, double prior) {
+    private static double[] fit(
+            double[] time, double[] value, double[] weight, double start, double limit, double prior) {
         if (isOneTime(time)) {
             double sum = 0;
             for (int i = 0; i < time.length; i++) {
-                sum += Math.log(Beating.rateFrom(value[i], time[i], start, limit, prior));
+                sum += weight[i] * Math.log(Beating.rateFrom(value[i], time[i], start, limit, prior));
             }
-            return new double[] {Math.exp(sum / time.length), prior};
+            return new double[] {Math.exp(sum), prior};
         }
         double meanX = 0;
         double meanY = 0;
@@ -411,14 +439,14 @@ public final class BeatingModel {
         for (int i = 0; i < time.length; i++) {
             x[i] = Math.log(time[i]);
             y[i] = Math.log(-Math.log1p(-(value[i] - start) / (limit - start)));
-            meanX += x[i] / time.length;
-            meanY += y[i] / time.length;
+            meanX += weight[i] * x[i];
+            meanY += weight[i] * y[i];
         }
         double xx = 0;
         double xy = 0;
         for (int i = 0; i < time.length; i++) {
-            xx += (x[i] - meanX) * (x[i] - meanX);
-            xy += (x[i] - meanX) * (y[i] - meanY);
+            xx += weight[i] * (x[i] - meanX) * (x[i] - meanX);
+            xy += weight[i] * (x[i] - meanX) * (y[i] - meanY);
         }
         double slope = xy / xx;
         if (!(xx > 0) || !(slope > 0)) {

@@ -125,7 +125,7 @@ final class ClosedForms {
                     "two drainabilities or more, at different times",
                     "furnish and beater",
                     "fibre@beater",
-                    "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t",
+                    "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t, each weighed by its error",
                     seen -> beaten(seen.record()) > 1 ? Optional.of(seen.record()) : Optional.empty(),
                     Case::beating,
                     List.of("beating.rate", "beating.exponent", "beating.drainability-unbeaten"),

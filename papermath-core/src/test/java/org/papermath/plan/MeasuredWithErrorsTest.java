@@ -33,6 +33,8 @@ import org.papermath.engine.Figures;
 import org.papermath.engine.PieceFigure;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
@@ -42,12 +44,15 @@ import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
 import org.papermath.numeric.Normal;
 import org.papermath.pulp.Additive;
+import org.papermath.pulp.BeatingModel;
 import org.papermath.pulp.DrainabilityModel;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.WaterRetentionModel;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.RelativeHumidity;
+import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.record.BatchRecord;
 import org.papermath.record.Calibration;
@@ -946,6 +951,59 @@ class MeasuredWithErrorsTest {
         assertThat(found.likely()).isCloseTo(Math.exp(sum / weights), withinPercentage(1e-6));
         assertThat(Math.log(found.high() / found.low()) / 2)
                 .isCloseTo(Normal.FIVE_PERCENT_POINT / Math.sqrt(weights), withinPercentage(1e-6));
+    }
+
+    static Stream<Furnish> beatenFibres() {
+        return Stream.of(Fibres.ABACA, Fibres.COTTON_RAG, Fibres.LINTER_SECOND_CUT, Fibres.FLAX_RAW, Fibres.KOZO)
+                .map(Furnish::of);
+    }
+
+    /**
+     * A course read at five times: what is forecast for another one lies within the error of one reading, and nine in ten
+     * of the bands hold it. A reading near the end of beating, where a degree is many hours, does not lead it astray.
+     */
+    @ParameterizedTest
+    @MethodSource("beatenFibres")
+    void courseReadWithErrorsIsForecastInsideThem(Furnish furnish) {
+        Scope scope = furnish.scope().on("beater");
+        double rate = 1.3 * SHIPPED.si("beating.rate", scope);
+        Assumptions truth = SHIPPED.given("beating.rate", scope, rate * 3600);
+        double limit = SHIPPED.si("beating.drainability-limit", scope);
+        double error = 0.03 * (limit - SHIPPED.si("beating.drainability-unbeaten", scope));
+        double span = BeatingModel.from(truth, scope)
+                .after(Kinds.TIME.ofSi(0.8 / rate))
+                .si();
+        int inside = 0;
+        int held = 0;
+        int days = 100;
+        for (int day = 0; day < days; day++) {
+            Random chance = new Random(day);
+            BatchRecord.Builder batch = batch(furnish, BOARDS, "course");
+            for (double part : new double[] {0.3, 0.6, 1, 1.5, 2}) {
+                Amount<Time> time = Kinds.TIME.ofSi(part / rate);
+                double off = error * Math.max(-2, Math.min(2, chance.nextGaussian()));
+                batch.add(new Measurement.NumberRead(
+                        Reading.of(time, minutes(0)),
+                        read(
+                                Kinds.SCHOPPER_RIEGLER,
+                                BeatingModel.from(truth, scope).after(time).si() + off,
+                                error)));
+            }
+            Assumptions found = Calibration.of(SHIPPED, List.of(batch.build()), List.of(BOARDS))
+                    .assumptions();
+            double got = BeatingModel.from(found, scope)
+                    .after(Kinds.TIME.ofSi(0.8 / rate))
+                    .si();
+            inside += Math.abs(got - span) <= error ? 1 : 0;
+            Estimate<SchopperRiegler> band = Bands.of(
+                    found,
+                    scope,
+                    List.of("beating.rate", "beating.exponent"),
+                    known -> BeatingModel.from(known, scope).after(Kinds.TIME.ofSi(0.8 / rate)));
+            held += band.low().si() <= span && span <= band.high().si() ? 1 : 0;
+        }
+        assertThat(inside).isGreaterThanOrEqualTo(90);
+        assertThat(held).isGreaterThanOrEqualTo(90);
     }
 
     /** What tells less than is known leaves the plan as it was, and says so. */
