@@ -75,7 +75,7 @@ import org.papermath.vat.DrainageModel;
  * found.drainability(hours(2.5)); // 56.41 °SR, mean 55.62–57.2
  * found.freeShrinkage(hours(2.5)).get(); // 14.28 %, mean 14.1–14.46
  * Scope pressed = Scope.of("abaca").on("big press");
- * found.assumptions().amount("sheet.density-long-beaten", pressed, Kinds.DENSITY); // 869.6 kg/m3
+ * found.assumptions().amount("sheet.density-long-beaten", pressed, Kinds.DENSITY); // 869.6 kg/m³
  * }</pre>
  *
  * <p>Everything a fibre does follows from one state of beating, {@code y = 1 - exp(-(k t)^p)}, so all readings are met
@@ -86,9 +86,9 @@ import org.papermath.vat.DrainageModel;
  * surely what number would be read.
  *
  * <p>What the samples hardly tell, such as where beating would end of a load that was only beaten lightly, is held by what
- * was known before: a value of the store with a band counts as one more reading. Of what the samples tell, nothing is
- * left of it. The bands of the curves here are those of all values together. A plan takes values one by one, so they are
- * kept with such bands as let it show the same of these curves, up to one and a half times the longest beating.
+ * was known before: a value of the store with a band counts as one more reading. The more surely the samples tell it, the
+ * less of that is left. The bands of the curves here are those of all values together. A plan takes values one by one, so
+ * they are kept with bands by which it shows these curves no surer, up to one and a half times the longest beating.
  *
  * <p>The values are kept for the fibre in the beater ({@code beating.rate}, {@code beating.exponent},
  * {@code beating.drainability-unbeaten}, {@code beating.drainability-limit}, {@code shrinkage.initial},

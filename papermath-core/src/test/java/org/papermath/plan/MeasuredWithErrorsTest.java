@@ -220,7 +220,7 @@ class MeasuredWithErrorsTest {
                 .isPresent();
     }
 
-    private static List<Furnish> blends() {
+    static List<Furnish> blends() {
         return List.of(
                 Furnish.of(Kinds.SHARE.of(60, "%"), Fibres.COTTON_RAG, Kinds.SHARE.of(40, "%"), Fibres.ABACA),
                 Furnish.of(Kinds.SHARE.of(70, "%"), Fibres.LINEN_RAG, Kinds.SHARE.of(30, "%"), Fibres.HEMP_RAW),
@@ -1017,6 +1017,38 @@ class MeasuredWithErrorsTest {
                 .allSatisfy(one -> assertThat(one.why().code()).isEqualTo("calibration.less-sure"));
         assertThat(way.forecast().applyAsDouble(calibration.assumptions()))
                 .isEqualTo(way.forecast().applyAsDouble(SHIPPED));
+    }
+
+    /** What one reading of a blend cannot tell of its fibres is not taken, and says so. */
+    @ParameterizedTest
+    @MethodSource("blends")
+    void whatABlendDoesNotTellIsAccountedFor(Furnish blend) {
+        for (Way way : List.of(waterSpun(blend), weighedInAir(blend))) {
+            Calibration calibration = way.calibrated(new double[] {way.value()}, way.error());
+            assertThat(calibration.changes())
+                    .as(way.name())
+                    .noneMatch(change -> change.after().id().startsWith("fibre.water")
+                            || change.after().id().startsWith("sorption."));
+            assertThat(calibration.unused()).as(way.name()).isNotEmpty();
+        }
+    }
+
+    private static Way weighedInAir(Furnish blend) {
+        return modelled(
+                "moisture in air",
+                blend,
+                known -> 0,
+                0.08,
+                0.001,
+                1,
+                (batch, said, error) -> batch.add(new Measurement.Finished(
+                                side(SIDE),
+                                side(SIDE),
+                                read(Kinds.MASS, 0.01 * (1 + said), 0.01 * error),
+                                Optional.empty(),
+                                Optional.of(exact(Kinds.MASS, 0.01)),
+                                ROOM))
+                        .build());
     }
 
     /**
