@@ -157,6 +157,8 @@ class ArchitectureTest {
                         "pulp.SpoonMeasure",
                         "pulp.TimedSheet",
                         "quantity.Unclear$Candidate",
+                        "record.CalibratingDay$DriedSheet",
+                        "record.CalibratingDay$Sample",
                         "record.SheetQuality$Summary",
                         "shape.Outline$Point",
                         "sheet.Restraint",

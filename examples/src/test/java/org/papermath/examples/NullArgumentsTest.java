@@ -52,6 +52,7 @@ import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.RollLowering;
 import org.papermath.pulp.SpoonMeasure;
 import org.papermath.quantity.PapermathException;
+import org.papermath.record.CalibratingDay;
 import org.papermath.record.Measurement;
 import org.papermath.record.SheetQuality;
 import org.papermath.shape.Outline;
@@ -93,6 +94,8 @@ class NullArgumentsTest {
             DryingPath.Step.class,
             Restraint.class,
             ShrinkageModel.Strip.class,
+            CalibratingDay.DriedSheet.class,
+            CalibratingDay.Sample.class,
             SurfaceSize.class,
             WaterBudget.class,
             WaterBudget.Step.class,

@@ -11,6 +11,8 @@ import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Furnish;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -30,7 +32,11 @@ public final class BeatingModel {
     private static final double LEAST_EXPONENT = 0.2;
 
     private static final double MOST_EXPONENT = 6;
-    /** Standard errors from the mean to the 5 % and 95 % points. */
+    /** Times that differ by no more of themselves are one time, read several times. */
+    private static final double SAME_TIME = 1e-3;
+    /** No reading is surer than this on the scale of the line, so that one without an error leaves the others a say. */
+    private static final double SUREST = 1e-3;
+
     private final double start;
 
     private final double limit;
@@ -171,14 +177,14 @@ public final class BeatingModel {
 
     /**
      * Returns what readings of one's own pulp show about the fibre in the beater. A reading before beating sets the
-     * unbeaten value. One reading after beating sets the rate, two or more set rate and exponent by a straight line
-     * through ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t.
+     * unbeaten value. Readings after one time of beating set the rate, those at two times or more set rate and exponent
+     * by a straight line through ln(−ln((SR_m − SR)/(SR_m − SR_0))) over ln t, each weighed by its error.
      *
      * @param assumptions what is taken for the rest
      * @param scope the fibre and the beater the readings hold for
-     * @param readings one or more readings, at different times
-     * @return the assumptions with {@code beating.rate}, and where the readings determine them {@code beating.exponent}
-     *     and {@code beating.drainability-unbeaten}, in that scope
+     * @param readings one or more readings
+     * @return the assumptions with {@code beating.rate}, and where the readings determine them {@code beating.exponent} and
+     *     {@code beating.drainability-unbeaten}, in that scope
      * @throws Refused if there is no reading, a number is not between the unbeaten value and the limit, or the readings
      *     fall with beating, lie too near each other or are too unsure to give a rate
      */
@@ -206,9 +212,7 @@ public final class BeatingModel {
             }
         }
         if (beaten.isEmpty()) {
-            throw Refused.of(
-                    "beating.no-reading",
-                    "beating readings: none after beating given; at least one is needed to find the rate.");
+            throw noReading();
         }
         double start = result.si("beating.drainability-unbeaten", scope);
         double limit = result.si("beating.drainability-limit", scope);
@@ -231,17 +235,18 @@ public final class BeatingModel {
                         sr(value[i]).toString());
             }
         }
-        double[] fit = fit(time, value, start, limit, prior);
+        double[] weight = weights(beaten, start, limit, prior);
+        double[] fit = fit(time, value, weight, start, limit, prior);
         double[] error = new double[2];
         for (int i = 0; i < count; i++) {
             // A small step towards the middle of the range keeps the neighbour inside it.
             double step = (value[i] > (start + limit) / 2 ? -1 : 1) * 1e-6 * (limit - start);
             double[] moved = value.clone();
             moved[i] += step;
-            double[] there = fit(time, moved, start, limit, prior);
+            double[] there = fit(time, moved, weight, start, limit, prior);
             double[] later = time.clone();
             later[i] *= 1 + 1e-6;
-            double[] then = fit(later, value, start, limit, prior);
+            double[] then = fit(later, value, weight, start, limit, prior);
             for (int k = 0; k < 2; k++) {
                 double byValue = (Math.log(there[k]) - Math.log(fit[k]))
                         / step
@@ -256,11 +261,7 @@ public final class BeatingModel {
         if (!(Math.sqrt(error[0]) <= result.si("beating.rate-unsure", scope))
                 || !(fit[1] > LEAST_EXPONENT)
                 || !(fit[1] < MOST_EXPONENT)) {
-            throw Refused.of(
-                    "beating.readings-tell-nothing",
-                    "beating readings: they lie so near each other, or are so unsure, that no rate can be found from"
-                            + " them. Read at"
-                            + " times further apart.");
+            throw tellNothing();
         }
         double surest = result.si("beating.rate-surest", scope);
         result = result.with(measured(
@@ -269,7 +270,7 @@ public final class BeatingModel {
                 fit[0] * 3600,
                 Math.max(surest, Math.sqrt(error[0])),
                 count));
-        if (count > 1) {
+        if (!isOneTime(time)) {
             result = result.with(measured(
                     result.get("beating.exponent", scope),
                     scope,
@@ -280,6 +281,106 @@ public final class BeatingModel {
         return result;
     }
 
+    /**
+     * Returns what readings of one's own pulp show about a furnish in a beater. Of one fibre that is what
+     * {@link #calibrate(Assumptions, Scope, List)} says. Fibres beaten together had one dose, and one number of the whole
+     * tells of them all: by what factor the rate of every one of them goes beyond that taken until now. Their bands are
+     * as much wider as makes up for being taken one by one in a plan.
+     *
+     * @param assumptions what is taken for the rest
+     * @param furnish the fibres the readings are of
+     * @param beater the name of the beater
+     * @param readings one or more readings after beating; of a blend those before it tell nothing
+     * @return the assumptions with {@code beating.rate} of each fibre in the beater
+     * @throws Refused as the other form
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Furnish furnish,
+            String beater,
+            List<BeatingRecord.Point<SchopperRiegler>> readings) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
+        Objects.requireNonNull(beater, "beater");
+        Objects.requireNonNull(readings, "readings");
+        if (!furnish.isBlend()) {
+            Scope scope = furnish.scope();
+            return calibrate(assumptions, beater.isEmpty() ? scope : scope.on(beater), readings);
+        }
+        double surest = assumptions.si("beating.rate-surest", Scope.GENERAL);
+        double sum = 0;
+        double weights = 0;
+        double information = 0;
+        int count = 0;
+        for (BeatingRecord.Point<SchopperRiegler> point : readings) {
+            double time = point.time().value().si();
+            if (time > 0) {
+                double value = point.drainability().value().si();
+                double asked = reachable(assumptions, furnish, beater, value);
+                double step = 1e-4;
+                double slope = (Math.log(reachable(assumptions, furnish, beater, value + step))
+                                - Math.log(reachable(assumptions, furnish, beater, value - step)))
+                        / (2 * step);
+                double error = Math.hypot(
+                        slope * point.drainability().error().si(),
+                        point.time().error().si() / time);
+                double weight = 1 / (Math.max(error, surest) * Math.max(error, surest));
+                sum += weight * Math.log(asked / time);
+                weights += weight;
+                information += 1 / (error * error);
+                count++;
+            }
+        }
+        double left = Math.sqrt(1 / information);
+        if (count == 0 || !(left <= assumptions.si("beating.rate-unsure", Scope.GENERAL))) {
+            throw count == 0 ? noReading() : tellNothing();
+        }
+        double factor = Math.exp(sum / weights);
+        double half = Math.max(surest, left) * Math.sqrt(furnish.fibres().size());
+        Assumptions result = assumptions;
+        for (Fibre fibre : furnish.fibres()) {
+            Scope scope = beater.isEmpty() ? fibre.scope() : fibre.scope().on(beater);
+            Assumption old = assumptions.get("beating.rate", scope);
+            result = result.with(measured(old, scope, old.likely() * factor, half, count));
+        }
+        return result;
+    }
+
+    private static double reachable(Assumptions assumptions, Furnish furnish, String beater, double value) {
+        double time = BeatingState.timeTo(assumptions, furnish, beater, value);
+        if (!(time > 0) || Double.isInfinite(time)) {
+            requireReachable(
+                    value,
+                    BeatingState.mixed(assumptions, furnish, beater, 0),
+                    BeatingState.mixed(assumptions, furnish, beater, Double.POSITIVE_INFINITY));
+            throw noRise(value);
+        }
+        return time;
+    }
+
+    private static Refused noRise(double value) {
+        return Refused.of(
+                "beating.no-rise",
+                "Schopper-Riegler number: " + sr(value) + " given after beating, the same as before it; such a reading"
+                        + " tells no rate. Beat longer and read again.",
+                "given",
+                sr(value).toString());
+    }
+
+    private static Refused noReading() {
+        return Refused.of(
+                "beating.no-reading",
+                "beating readings: none after beating given; one or more is wanted to tell the rate.");
+    }
+
+    private static Refused tellNothing() {
+        return Refused.of(
+                "beating.readings-tell-nothing",
+                "beating readings: they lie so near each other, or are so unsure, that no rate can be told from"
+                        + " them. Read at"
+                        + " times further apart.");
+    }
+
     /** A fibre without a default rate still needs a row to take the meaning and unit of. */
     private static Scope scopeOfPattern(Assumptions assumptions, Scope scope) {
         if (assumptions.find("beating.rate", scope).isPresent()) {
@@ -288,10 +389,48 @@ public final class BeatingModel {
         return assumptions.pattern("beating.rate").orElseThrow().scope();
     }
 
-    /** Rate and exponent; with one reading the exponent stays. */
-    private static double[] fit(double[] time, double[] value, double start, double limit, double prior) {
-        if (time.length == 1) {
-            return new double[] {Beating.rateFrom(value[0], time[0], start, limit, prior), prior};
+    /**
+     * What each reading counts for, together one: the inverse of the square of what its error is on the scale of the
+     * line. Near the limit a degree is much on it, and such a reading counts for little.
+     */
+    private static double[] weights(
+            List<BeatingRecord.Point<SchopperRiegler>> beaten, double start, double limit, double exponent) {
+        double[] weight = new double[beaten.size()];
+        double sum = 0;
+        for (int i = 0; i < weight.length; i++) {
+            BeatingRecord.Point<SchopperRiegler> point = beaten.get(i);
+            double rest = 1 - (point.drainability().value().si() - start) / (limit - start);
+            double byNumber = point.drainability().error().si() / ((limit - start) * rest * -Math.log(rest));
+            double byTime =
+                    exponent * point.time().error().si() / point.time().value().si();
+            double error = Math.max(SUREST, Math.hypot(byNumber, byTime));
+            weight[i] = 1 / (error * error);
+            sum += weight[i];
+        }
+        for (int i = 0; i < weight.length; i++) {
+            weight[i] /= sum;
+        }
+        return weight;
+    }
+
+    private static boolean isOneTime(double[] time) {
+        for (double one : time) {
+            if (Math.abs(one - time[0]) > SAME_TIME * time[0]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Rate and exponent; with one reading, or several after one time, the exponent stays. */
+    private static double[] fit(
+            double[] time, double[] value, double[] weight, double start, double limit, double prior) {
+        if (isOneTime(time)) {
+            double sum = 0;
+            for (int i = 0; i < time.length; i++) {
+                sum += weight[i] * Math.log(Beating.rateFrom(value[i], time[i], start, limit, prior));
+            }
+            return new double[] {Math.exp(sum), prior};
         }
         double meanX = 0;
         double meanY = 0;
@@ -300,14 +439,14 @@ public final class BeatingModel {
         for (int i = 0; i < time.length; i++) {
             x[i] = Math.log(time[i]);
             y[i] = Math.log(-Math.log1p(-(value[i] - start) / (limit - start)));
-            meanX += x[i] / time.length;
-            meanY += y[i] / time.length;
+            meanX += weight[i] * x[i];
+            meanY += weight[i] * y[i];
         }
         double xx = 0;
         double xy = 0;
         for (int i = 0; i < time.length; i++) {
-            xx += (x[i] - meanX) * (x[i] - meanX);
-            xy += (x[i] - meanX) * (y[i] - meanY);
+            xx += weight[i] * (x[i] - meanX) * (x[i] - meanX);
+            xy += weight[i] * (x[i] - meanX) * (y[i] - meanY);
         }
         double slope = xy / xx;
         if (!(xx > 0) || !(slope > 0)) {

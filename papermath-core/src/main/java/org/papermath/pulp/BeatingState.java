@@ -122,6 +122,21 @@ public final class BeatingState {
         return laws.in(laws.states(dose(fraction)), sr);
     }
 
+    /** The time of beating, s, that gives a furnish a drainability; not finite for one that beating does not give. */
+    static double timeTo(Assumptions assumptions, Furnish furnish, String beater, double sr) {
+        Laws laws = new Laws(assumptions, furnish, beater);
+        if (!(sr > laws.mixed(laws.states(0)) && sr < laws.mixed(laws.states(Double.POSITIVE_INFINITY)))) {
+            return Double.NaN;
+        }
+        return dose(Roots.between(0, 1, x -> laws.mixed(laws.states(dose(x))) - sr));
+    }
+
+    /** The drainability of a furnish after a time of beating, s. */
+    static double mixed(Assumptions assumptions, Furnish furnish, String beater, double time) {
+        Laws laws = new Laws(assumptions, furnish, beater);
+        return laws.mixed(laws.states(time));
+    }
+
     private static void requireAll(Assumptions assumptions, Furnish furnish, String beater) {
         Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(furnish, "furnish");

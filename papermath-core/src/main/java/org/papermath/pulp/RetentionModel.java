@@ -18,6 +18,8 @@ import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.evidence.WithNotices;
+import org.papermath.fibre.Fibre;
+import org.papermath.fibre.Furnish;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
@@ -409,6 +411,56 @@ public final class RetentionModel {
             Scope scope,
             Reading<FibreConcentration> dripping,
             Reading<FibreConcentration> vat) {
+        return calibrate(assumptions, scope, retained(dripping, vat));
+    }
+
+    /**
+     * Calibrates the first-pass retention of a furnish in a vat by the same two litres. What drips off a blend tells of
+     * its fibres together: what each of them loses is taken as the same multiple of what it lost by the value known until
+     * now, and its band as much wider as makes up for being taken one by one in a plan.
+     *
+     * @param assumptions what is taken for the rest
+     * @param furnish the fibres
+     * @param vatName the name of the vat
+     * @param dripping oven-dry solids in a litre that drips off
+     * @param vat oven-dry solids in a litre of the stirred vat, above zero
+     * @return the assumptions with {@code vat.retention} of each fibre in that vat
+     * @throws Refused if the dripping water is thicker than the vat, or a value is out of range
+     */
+    public static Assumptions calibrateByWater(
+            Assumptions assumptions,
+            Furnish furnish,
+            String vatName,
+            Reading<FibreConcentration> dripping,
+            Reading<FibreConcentration> vat) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
+        Objects.requireNonNull(vatName, "vatName");
+        Reading<Share> whole = retained(dripping, vat);
+        double lost = 0;
+        for (Fibre fibre : furnish.fibres()) {
+            lost += furnish.share(fibre).si() * (1 - assumptions.si("vat.retention", inVat(fibre, vatName)));
+        }
+        double factor = (1 - whole.value().si()) / lost;
+        double wider = Math.sqrt(furnish.fibres().size());
+        Assumptions result = assumptions;
+        for (Fibre fibre : furnish.fibres()) {
+            Scope scope = inVat(fibre, vatName);
+            double loss = 1 - assumptions.si("vat.retention", scope);
+            double error = whole.error().si() * loss / lost * wider;
+            result = calibrate(
+                    result,
+                    scope,
+                    Reading.of(Kinds.SHARE.ofSi(Math.max(0, 1 - factor * loss), "%"), Kinds.SHARE.ofSi(error, "%")));
+        }
+        return result;
+    }
+
+    private static Scope inVat(Fibre fibre, String vat) {
+        return vat.isEmpty() ? fibre.scope() : fibre.scope().on(vat);
+    }
+
+    private static Reading<Share> retained(Reading<FibreConcentration> dripping, Reading<FibreConcentration> vat) {
         Objects.requireNonNull(vat, "vat");
         double density = Water.room().density().si();
         double there = Kinds.FIBRE_CONCENTRATION.siAboveZero(vat.value(), "solids in a litre of the vat");
@@ -420,8 +472,7 @@ public final class RetentionModel {
         double error = Math.hypot(
                 Math.hypot(dripping.error().si(), vat.error().si() * water / there) / there,
                 LEFT_BY_WATER / Normal.FIVE_PERCENT_POINT);
-        return calibrate(
-                assumptions, scope, Reading.of(Kinds.SHARE.ofSi(retention, "%"), Kinds.SHARE.ofSi(error, "%")));
+        return Reading.of(Kinds.SHARE.ofSi(retention, "%"), Kinds.SHARE.ofSi(error, "%"));
     }
 
     /**

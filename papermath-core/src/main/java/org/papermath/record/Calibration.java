@@ -50,6 +50,7 @@ import org.papermath.quantity.Units;
  * it, by difference and on the scale of the distribution, changes nothing. A value measured before in the same scope
  * is replaced, not joined: give all batches that are to count.
  *
+ * @see CalibratingDay
  * @source weighted mean and ratio of Birge, Physical Review 40, 1932, recalled, not looked up
  */
 public final class Calibration {

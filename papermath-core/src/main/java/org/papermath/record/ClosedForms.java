@@ -9,6 +9,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.papermath.air.Air;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
@@ -36,6 +37,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Units;
@@ -122,8 +124,8 @@ final class ClosedForms {
             rule(
                     "two drainabilities or more, at different times",
                     "furnish and beater",
-                    "furnish@beater",
-                    "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t",
+                    "fibre@beater",
+                    "straight line of ln(−ln((SRm − SR)/(SRm − SR0))) over ln t, each weighed by its error",
                     seen -> beaten(seen.record()) > 1 ? Optional.of(seen.record()) : Optional.empty(),
                     Case::beating,
                     List.of("beating.rate", "beating.exponent", "beating.drainability-unbeaten"),
@@ -131,7 +133,7 @@ final class ClosedForms {
             rule(
                     "one drainability after a beating time",
                     "furnish and beater",
-                    "furnish@beater",
+                    "fibre@beater; of a blend each of its fibres",
                     "k = (−ln((SRm − SR)/(SRm − SR0)))^(1/p)/t",
                     seen -> beaten(seen.record()) > 1 ? Optional.empty() : Optional.of(seen.record()),
                     Case::beating,
@@ -159,7 +161,7 @@ final class ClosedForms {
             rule(
                     "a litre of dripping water and of the vat dried",
                     "furnish and vat",
-                    "furnish@vat",
+                    "fibre@vat; of a blend each of its fibres",
                     "R = 1 − c_w/c_v",
                     EACH,
                     Case::retention,
@@ -269,18 +271,18 @@ final class ClosedForms {
                     "marks on sheets or strips dried free, of beaten stuff",
                     "furnish, beater, beating time or drainability",
                     "furnish@beater",
-                    "s1 − s0 = sum(y (s − s0))/sum(y²)",
+                    "s = (1 − dry/wet)/(1 − M/M_on) in air; s1 − s0 = sum(y (s − s0))/sum(y²)",
                     seen -> free(seen)
                             .map(marks -> seen.record().furnish().map(Furnish::scope) + "@"
                                     + seen.record().beater()),
                     Case::shrinkageLimit,
-                    List.of("shrinkage.limit"),
+                    List.of("shrinkage.limit", "shrinkage.initial"),
                     List.of(Measurement.Marks.class)),
             rule(
                     "marks on sheets or strips dried free, of two water retention values",
                     "furnish, water retention value",
                     "furnish",
-                    "A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
+                    "s as above; A = (s2 − s1)/(WRV2 − WRV1), B = WRV1 − s1/A, of the least and the most wet",
                     seen -> free(seen)
                             .filter(marks -> !seen.record()
                                     .measurements(Measurement.WaterSpun.class)
@@ -293,7 +295,7 @@ final class ClosedForms {
                     "marks on a sheet dried free",
                     "furnish",
                     "furnish",
-                    "across less along",
+                    "across less along, each over 1 − M/M_on in air",
                     seen -> free(seen).map(marks -> seen),
                     Case::directions,
                     List.of("shrinkage.direction-difference"),
@@ -508,7 +510,7 @@ final class ClosedForms {
                     points.add(BeatingRecord.Point.of(worked(one.record(), read.beating()), number(read)));
                 }
             }
-            return BeatingModel.calibrate(store, furnish().scope().on(beater()), points);
+            return BeatingModel.calibrate(store, furnish(), beater(), points);
         }
 
         Assumptions draining() {
@@ -525,7 +527,7 @@ final class ClosedForms {
 
         Assumptions retention() {
             Measurement.WaterDried dried = one(Measurement.WaterDried.class);
-            return RetentionModel.calibrateByWater(store, furnish().scope().on(vat()), dried.dripping(), dried.vat());
+            return RetentionModel.calibrateByWater(store, furnish(), vat(), dried.dripping(), dried.vat());
         }
 
         Assumptions jar() {
@@ -537,7 +539,7 @@ final class ClosedForms {
         Assumptions burnt() {
             Measurement.Burnt burnt = one(Measurement.Burnt.class);
             return RetentionModel.calibrateByAsh(
-                    store,
+                    withRetention(furnish().scope().on(vat())),
                     furnish().scope().on(vat()),
                     burnt.additive(),
                     burnt.circumstance(),
@@ -545,6 +547,24 @@ final class ClosedForms {
                     burnt.sheetAsh(),
                     burnt.fibreAsh(),
                     burnt.residue());
+        }
+
+        /** The store, with what a blend keeps as the mean by mass of what its fibres keep. */
+        private Assumptions withRetention(Scope scope) {
+            if (!furnish().isBlend()) {
+                return store;
+            }
+            double likely = 0;
+            double low = 0;
+            double high = 0;
+            for (Fibre fibre : furnish().fibres()) {
+                double share = furnish().share(fibre).si();
+                Assumption of = store.get("vat.retention", fibre.scope().on(vat()));
+                likely += share * of.likelySi();
+                low += share * of.lowSi();
+                high += share * of.highSi();
+            }
+            return store.measured("vat.retention", scope, likely, low, high);
         }
 
         Assumptions couched() {
@@ -614,7 +634,7 @@ final class ClosedForms {
             Measurement.Pressed way = companion(Measurement.Pressed.class, "how the sheets were pressed");
             return DensityModel.calibrate(
                     store,
-                    furnish().scope(),
+                    furnish(),
                     grammage(sheet),
                     sheet.caliper().orElseThrow(),
                     way.pressure().value(),
@@ -648,15 +668,14 @@ final class ClosedForms {
         Assumptions shrinkageLimit() {
             List<ShrinkageModel.Strip> strips = new ArrayList<>();
             for (Seen one : seen) {
-                Shrinkage both = shrinkage((Measurement.Marks) one.reading());
                 Case single = new Case(store, List.of(one), dryers);
+                Shrinkage both = single.whole((Measurement.Marks) one.reading());
                 strips.add(ShrinkageModel.Strip.of(
                         single.beaten(),
                         Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
                 companions.addAll(single.companions);
             }
-            ShrinkageModel.Calibrated fit =
-                    ShrinkageModel.calibrate(store, furnish().scope().on(beater()), strips);
+            ShrinkageModel.Calibrated fit = ShrinkageModel.calibrate(store, furnish(), beater(), strips);
             notices.addAll(fit.notices());
             return fit.assumptions();
         }
@@ -669,7 +688,7 @@ final class ClosedForms {
                 if (spun.spin() != WaterRetentionModel.Spin.ISO_23714) {
                     throw needs("a water retention value spun by ISO 23714");
                 }
-                Shrinkage both = shrinkage((Measurement.Marks) one.reading());
+                Shrinkage both = single.whole((Measurement.Marks) one.reading());
                 strips.add(new Spun(
                         spun.value().value(),
                         Kinds.LINEAR_SHRINKAGE.ofSi((both.alongFraction() + both.acrossFraction()) / 2, "%")));
@@ -703,12 +722,26 @@ final class ClosedForms {
         }
 
         Assumptions directions() {
-            Shrinkage both = shrinkage(one(Measurement.Marks.class));
+            Shrinkage both = whole(one(Measurement.Marks.class));
             return ShrinkageModel.calibrateDirections(store, furnish().scope(), both);
         }
 
-        private static Shrinkage shrinkage(Measurement.Marks marks) {
-            return Shrinkage.of(side(marks.wetAlong(), marks.dryAlong()), side(marks.wetAcross(), marks.dryAcross()));
+        /**
+         * What a sheet dried free would shrink to its last water: marks are measured in air, where some is left. The air
+         * is that in which the batch was weighed, or the one paper is stated in.
+         */
+        private Shrinkage whole(Measurement.Marks marks) {
+            ShrinkageModel model = ShrinkageModel.from(store, furnish().scope());
+            List<Air> airs = record.measurements(Measurement.Finished.class).stream()
+                    .map(Measurement.Finished::air)
+                    .distinct()
+                    .toList();
+            Amount<MoistureRatio> left = SorptionModel.from(store, furnish())
+                    .fromWetSide()
+                    .ratio(airs.size() == 1 ? airs.get(0) : Air.reference());
+            return Shrinkage.of(
+                    model.wholeFree(side(marks.wetAlong(), marks.dryAlong()), left),
+                    model.wholeFree(side(marks.wetAcross(), marks.dryAcross()), left));
         }
 
         private static Amount<LinearShrinkage> side(Reading<Length> wet, Reading<Length> dry) {

@@ -227,11 +227,15 @@ public final class DensityModel {
                 store.si(UNBEATEN, scope),
                 store.si(BEATEN, scope),
                 beating.of(scope).si(),
-                new DensityLaw.Pressing(
-                        store.si("sheet.density-exponent", scope),
-                        store.si("sheet.density-reference-pressure", scope),
-                        store.si("sheet.density-least-pressure", scope),
-                        store.si("sheet.density-saturation-pressure", scope)));
+                pressing(store, scope));
+    }
+
+    private static DensityLaw.Pressing pressing(Assumptions store, Scope scope) {
+        return new DensityLaw.Pressing(
+                store.si("sheet.density-exponent", scope),
+                store.si("sheet.density-reference-pressure", scope),
+                store.si("sheet.density-least-pressure", scope),
+                store.si("sheet.density-saturation-pressure", scope));
     }
 
     private static boolean isLightlyPressed(Assumptions store, Scope scope) {
@@ -521,6 +525,58 @@ public final class DensityModel {
         return assumptions
                 .with(measured(assumptions.get(UNBEATEN, scope), scope, law.unbeaten(), half, source))
                 .with(measured(assumptions.get(BEATEN, scope), scope, law.longBeaten(), half, source));
+    }
+
+    /**
+     * Calibrates the densities of a furnish by one dry sheet of it, as the other form does. A blend that has none of its
+     * own yet begins with the bulk of its fibres by oven-dry mass at either end of beating.
+     *
+     * @param assumptions the store
+     * @param furnish the fibres of the sheet
+     * @param conditioned the conditioned grammage of the sheet
+     * @param caliper its caliper, at {@link #CALIPER_PRESSURE}
+     * @param pressure the last pressure on it
+     * @param beating how far the fibre was beaten
+     * @return the store with the densities of the furnish measured
+     * @throws Refused as the other form, or if nothing is known of the density of one of the fibres
+     */
+    public static Assumptions calibrate(
+            Assumptions assumptions,
+            Furnish furnish,
+            Reading<Grammage> conditioned,
+            Reading<Length> caliper,
+            Quantity<SheetPressure> pressure,
+            BeatingState beating) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
+        Scope scope = furnish.scope();
+        Assumptions begun = assumptions;
+        if (furnish.isBlend()
+                && !isBeaten(assumptions, scope)
+                && assumptions.find(LIGHTLY, scope).isEmpty()) {
+            double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
+            double unbeaten = 0;
+            double longBeaten = 0;
+            double lightly = 0;
+            for (Part part : from(assumptions, furnish).parts) {
+                if (isLightlyPressed(assumptions, part.scope())) {
+                    // What answers to no pressing has that density at the pressure of the sheet, however far beaten.
+                    double usual = assumptions.si(LIGHTLY, part.scope());
+                    double bulk = part.share() * pressing(assumptions, scope).factor(p) / usual;
+                    unbeaten += bulk;
+                    longBeaten += bulk;
+                    lightly += part.share() / usual;
+                } else {
+                    unbeaten += part.share() / assumptions.si(UNBEATEN, part.scope());
+                    longBeaten += part.share() / assumptions.si(BEATEN, part.scope());
+                    lightly = Double.NaN;
+                }
+            }
+            begun = Double.isNaN(lightly)
+                    ? assumptions.given(UNBEATEN, scope, 1 / unbeaten).given(BEATEN, scope, 1 / longBeaten)
+                    : assumptions.given(LIGHTLY, scope, 1 / lightly);
+        }
+        return calibrate(begun, scope, conditioned, caliper, pressure, beating);
     }
 
     private static Assumption measured(Assumption old, Scope scope, double density, double half, Source source) {

@@ -19,6 +19,7 @@ import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.evidence.WithNotices;
+import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.StockNotices;
 import org.papermath.numeric.Normal;
@@ -49,6 +50,7 @@ public final class ShrinkageModel {
 
     private static final List<String> BY_STATE =
             List.of("shrinkage.initial", "shrinkage.limit", "shrinkage.direction-difference");
+    private static final String INITIAL = "shrinkage.initial";
     private static final String LIMIT = "shrinkage.limit";
     private static final List<String> BY_RETENTION = List.of(
             "shrinkage.per-water-retention", "shrinkage.water-retention-intercept", "shrinkage.direction-difference");
@@ -495,7 +497,8 @@ public final class ShrinkageModel {
     /**
      * Calibrates the shrinkage of fibre beaten as far as it goes by strips dried free: the line through the unbeaten
      * shrinkage of the table with the least squares, {@code s_1 - s_0 = sum(y (s - s_0))/sum(y²)}. Strips beaten beyond
-     * the range of the line are left out and noticed.
+     * the range of the line are left out and noticed. What a strip shrank in air is made whole with {@link #wholeFree}
+     * first.
      *
      * @param assumptions the store
      * @param scope the fibre or furnish, perhaps on a beater
@@ -593,6 +596,49 @@ public final class ShrinkageModel {
                 Kinds.LINEAR_SHRINKAGE.ofSi(rms, "%"),
                 used,
                 List.copyOf(notices));
+    }
+
+    /**
+     * Calibrates the shrinkage of a furnish beaten as far as it goes by strips dried free, as the other form does. A
+     * blend that has no curve of its own yet begins with the mean by mass of those of its fibres, and keeps the unbeaten
+     * end of it.
+     *
+     * @param assumptions the store
+     * @param furnish the fibres of the strips
+     * @param beater the name of the beater
+     * @param strips the strips, one or more in range that was beaten
+     * @return what was found
+     * @throws Refused as the other form, or if one of the fibres has no curve
+     */
+    public static Calibrated calibrate(Assumptions assumptions, Furnish furnish, String beater, List<Strip> strips) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(furnish, "furnish");
+        Objects.requireNonNull(beater, "beater");
+        Scope scope = beater.isEmpty() ? furnish.scope() : furnish.scope().on(beater);
+        Assumptions begun = assumptions;
+        if (furnish.isBlend() && assumptions.find(LIMIT, scope).isEmpty()) {
+            for (String id : List.of(INITIAL, LIMIT)) {
+                double likely = 0;
+                double low = 0;
+                double high = 0;
+                for (Fibre fibre : furnish.fibres()) {
+                    double share = furnish.share(fibre).si();
+                    Assumption of = assumptions.get(id, fibre.scope());
+                    likely += share * of.likely();
+                    low += share * of.low();
+                    high += share * of.high();
+                }
+                begun = begun.given(
+                        id,
+                        scope,
+                        likely,
+                        low,
+                        high,
+                        Basis.MEASURED_HERE,
+                        new Source("the fibres of the blend by mass"));
+            }
+        }
+        return calibrate(begun, scope, strips);
     }
 
     /**

@@ -46,6 +46,7 @@ import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.SheetPressure;
 import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.DensityModel;
+import org.papermath.sheet.DryingPath;
 import org.papermath.sheet.Restraint;
 import org.papermath.sheet.ShrinkageModel;
 import org.papermath.testing.Beaten;
@@ -208,7 +209,14 @@ class CalibrationPropertyTest {
     private static Measurement free(Assumptions truth, double hours) {
         double left = 1
                 - ShrinkageModel.from(truth, BEATER)
-                        .free(Beaten.hours(Fibres.ABACA, hours))
+                        .along(
+                                Beaten.hours(Fibres.ABACA, hours),
+                                DryingPath.from(Kinds.MOISTURE_RATIO.of(1.5, "g/g"))
+                                        .then(
+                                                Restraint.HUNG,
+                                                SorptionModel.from(truth, Furnish.of(Fibres.ABACA))
+                                                        .fromWetSide()
+                                                        .ratio(ROOM)))
                         .shrinkage()
                         .alongFraction();
         return new Measurement.Marks(

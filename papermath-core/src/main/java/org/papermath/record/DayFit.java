@@ -1,0 +1,475 @@
+package org.papermath.record;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.papermath.equation.BeatingLaw;
+import org.papermath.equation.CaliperLaw;
+import org.papermath.equation.DensityLaw;
+import org.papermath.equation.DrainageLaw;
+import org.papermath.equation.Freeness;
+import org.papermath.equation.ShrinkageLaw;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Scope;
+import org.papermath.evidence.Shape;
+import org.papermath.numeric.LeastSquares;
+import org.papermath.numeric.Normal;
+import org.papermath.quantity.Units;
+
+/**
+ * The numbers behind a calibrating day, in coherent SI: what every reading would be by the laws of the models, the
+ * distance of all of them from what was read, and the values that make it least.
+ */
+final class DayFit {
+    static final String UNBEATEN = "beating.drainability-unbeaten";
+    static final String LIMIT = "beating.drainability-limit";
+    static final String RATE = "beating.rate";
+    static final String EXPONENT = "beating.exponent";
+    static final String RESISTANCE = "drainage.resistance-factor";
+    static final String SHRINK_INITIAL = "shrinkage.initial";
+    static final String SHRINK_LIMIT = "shrinkage.limit";
+    static final String DIRECTIONS = "shrinkage.direction-difference";
+    static final String HELD = "restraint.share";
+    static final String DENSITY_UNBEATEN = "sheet.density-unbeaten";
+    static final String DENSITY_BEATEN = "sheet.density-long-beaten";
+
+    /** What a reading without an error is still good to, as a part of it; so exact ones outweigh all else. */
+    private static final double EXACT = 1e-7;
+    /** Squares of no more than so many for a reading are those of readings that follow the laws. */
+    private static final double NEAR = 4;
+    /** Fibre of which nothing is known may be anything within a factor of so many. */
+    private static final double UNKNOWN = 3;
+
+    /** What all readings share. */
+    record Conditions(
+            double gain,
+            DrainageLaw drainage,
+            double depth,
+            double strength,
+            double viscosity,
+            double water,
+            double clearReading,
+            double resistanceExponent,
+            double wetAlong,
+            double wetAcross,
+            double shrunk,
+            double freeHeld,
+            double pressure,
+            DensityLaw.Pressing pressing,
+            CaliperLaw caliper) {}
+
+    /** A value to be found: where it stands in the table, and on what scale it varies. */
+    private record Parameter(String id, Scope scope, Optional<Assumption> known, boolean factor, double scale) {
+        double least() {
+            return factor ? Double.NEGATIVE_INFINITY : bound(Assumption::least, Double.NEGATIVE_INFINITY);
+        }
+
+        double most() {
+            double most = bound(Assumption::most, Double.POSITIVE_INFINITY);
+            return factor ? Math.log(most) : most;
+        }
+
+        private double bound(ToDoubleFunction<Assumption> of, double otherwise) {
+            return known.map(row -> Units.toSi(of.applyAsDouble(row), row.unit()))
+                    .orElse(otherwise);
+        }
+
+        double plain(double value) {
+            return factor ? Math.exp(value) : value;
+        }
+    }
+
+    /** A reading: what it is by the values, what it was, and its error. */
+    private record Read(String what, ToDoubleFunction<double[]> law, double value, double error) {}
+
+    private final Conditions conditions;
+    private final Assumptions store;
+    private final List<Parameter> parameters = new ArrayList<>();
+    private final Map<String, Integer> places = new HashMap<>();
+    private final List<Read> readings = new ArrayList<>();
+    private double longest;
+
+    private double[] found = new double[0];
+    private double[][] covariance = new double[0][0];
+    private final List<String> atBound = new ArrayList<>();
+    private double ratio = 1;
+    private double chi;
+
+    DayFit(Assumptions store, Conditions conditions) {
+        this.store = store;
+        this.conditions = conditions;
+    }
+
+    // ------------------------------------------------------------------------------------------------ what is asked
+
+    /** Lets a value be found. Where nobody knows it, it begins at a guess. */
+    void find(String id, Scope scope, double guess) {
+        Optional<Assumption> known = store.find(id, scope);
+        Assumption pattern = known.or(() -> store.pattern(id)).orElseThrow();
+        boolean factor = pattern.shape() == Shape.LOG_NORMAL && !id.equals(SHRINK_LIMIT);
+        double scale = known.filter(row -> row.low() < row.high())
+                .map(row ->
+                        (scaled(row.highSi(), factor) - scaled(row.lowSi(), factor)) / (2 * Normal.FIVE_PERCENT_POINT))
+                .orElse(factor ? Math.log(UNKNOWN) : 0.1 * Math.max(0.1, Math.abs(guess)));
+        places.put(id, parameters.size());
+        parameters.add(new Parameter(id, scope, known.or(() -> Optional.of(pattern)), factor, scale));
+        double start = known.map(Assumption::likelySi).orElse(guess);
+        found = Arrays.copyOf(found, parameters.size());
+        found[parameters.size() - 1] = scaled(start, factor);
+    }
+
+    private int place(String id) {
+        return Objects.requireNonNull(places.get(id), id);
+    }
+
+    private static double scaled(double value, boolean factor) {
+        return factor ? Math.log(value) : value;
+    }
+
+    private double of(double[] values, String id) {
+        int place = places.getOrDefault(id, -1);
+        return place < 0 ? Double.NaN : parameters.get(place).plain(values[place]);
+    }
+
+    /** How far beating has brought the fibre after a time. */
+    double state(double[] values, double time) {
+        return beating(values).state(time * conditions.gain());
+    }
+
+    private BeatingLaw beating(double[] values) {
+        return new BeatingLaw(of(values, UNBEATEN), of(values, LIMIT), of(values, RATE), of(values, EXPONENT));
+    }
+
+    double number(double[] values, double time) {
+        BeatingLaw law = beating(values);
+        return law.drainability(law.state(time * conditions.gain()));
+    }
+
+    double drained(double[] values, double time) {
+        double alpha = Freeness.alphaOfSchopperRiegler(
+                number(values, time),
+                of(values, RESISTANCE),
+                conditions.clearReading(),
+                conditions.resistanceExponent());
+        return conditions
+                .drainage()
+                .time(conditions.depth(), alpha, conditions.strength(), conditions.viscosity(), conditions.water());
+    }
+
+    double shrinkage(double[] values, double time) {
+        return new ShrinkageLaw.Ends(of(values, SHRINK_INITIAL), of(values, SHRINK_LIMIT)).free(state(values, time));
+    }
+
+    double density(double[] values, double time) {
+        return new DensityLaw.Beaten(
+                        of(values, DENSITY_UNBEATEN),
+                        of(values, DENSITY_BEATEN),
+                        state(values, time),
+                        conditions.pressing())
+                .uncapped(conditions.pressure());
+    }
+
+    private double dry(double[] values, double time, boolean along, double held) {
+        double[] both = new ShrinkageLaw(1, of(values, DIRECTIONS)).directions(shrinkage(values, time));
+        double wet = along ? conditions.wetAlong() : conditions.wetAcross();
+        return wet * (1 - both[along ? 0 : 1] * conditions.shrunk() * (1 - held));
+    }
+
+    void readNumber(double time, double value, double error) {
+        read("drainability", time, values -> number(values, time), value, error);
+    }
+
+    void readDrained(double time, double value, double error) {
+        read("time to drain", time, values -> drained(values, time), value, error);
+    }
+
+    void readFree(double time, boolean along, double value, double error) {
+        read(
+                along ? "length along of the sheet dried free" : "length across of the sheet dried free",
+                time,
+                values -> dry(values, time, along, conditions.freeHeld()),
+                value,
+                error);
+    }
+
+    void readHeld(double time, boolean along, double value, double error) {
+        read(
+                along ? "length along of the sheet dried held" : "length across of the sheet dried held",
+                time,
+                values -> dry(values, time, along, of(values, HELD)),
+                value,
+                error);
+    }
+
+    void readCaliper(double time, double grammage, double value, double error) {
+        read(
+                "thickness of the sheet dried held",
+                time,
+                values -> conditions.caliper().caliper(grammage, density(values, time)),
+                value,
+                error);
+    }
+
+    private void read(String what, double time, ToDoubleFunction<double[]> law, double value, double error) {
+        longest = Math.max(longest, time);
+        readings.add(new Read(
+                what + " after " + Units.fourDigits(time / 3600) + " h",
+                law,
+                value,
+                Math.max(error, EXACT * Math.abs(value))));
+    }
+
+    // ------------------------------------------------------------------------------------------------ what is found
+
+    void solve() {
+        double[] centre = found.clone();
+        double[] scales = parameters.stream().mapToDouble(Parameter::scale).toArray();
+        LeastSquares fit = nearest(centre, scales);
+        double[] first = IntStream.range(0, scales.length)
+                .mapToDouble(i -> fit.covariance(i, i))
+                .toArray();
+        LeastSquares best = fit;
+        // A value beyond what it can be stands at that bound, and the others are found with it there.
+        for (int again = 0; again < scales.length; again++) {
+            double[] values = best.parameters();
+            boolean moved = false;
+            for (int i = 0; i < values.length; i++) {
+                double within = Math.max(
+                        parameters.get(i).least(), Math.min(parameters.get(i).most(), values[i]));
+                if (within != values[i]) {
+                    values[i] = within;
+                    scales[i] = 0;
+                    atBound.add(parameters.get(i).id());
+                    moved = true;
+                }
+            }
+            if (!moved) {
+                break;
+            }
+            best = LeastSquares.of(values, scales, at -> distances(at, centre));
+        }
+        found = best.parameters();
+        chi = 0;
+        for (Read one : readings) {
+            double off = (one.law().applyAsDouble(found) - one.value()) / one.error();
+            chi += off * off;
+        }
+        ratio = degrees() > 0 ? Math.sqrt(chi / degrees()) : 1;
+        covariance = new double[found.length][found.length];
+        for (int i = 0; i < found.length; i++) {
+            for (int j = 0; j < found.length; j++) {
+                covariance[i][j] = best.covariance(i, j);
+            }
+            if (scales[i] == 0) {
+                covariance[i][i] = first[i];
+            }
+        }
+    }
+
+    /** From what is known, and where that does not lead near to what was read, from faster and slower courses. */
+    private LeastSquares nearest(double[] centre, double[] scales) {
+        LeastSquares best = LeastSquares.of(centre, scales, values -> distances(values, centre));
+        for (double rate : new double[] {-0.7, 0.7, -1.5, 1.5, -2.5, 2.5}) {
+            for (double exponent : new double[] {0, -0.4, 0.4}) {
+                if (best.squares() <= NEAR * (readings.size() + scales.length)) {
+                    return best;
+                }
+                double[] values = centre.clone();
+                values[place(RATE)] += rate;
+                values[place(EXPONENT)] += exponent;
+                // The course stays at first, and the ends are found for it.
+                LeastSquares ends = LeastSquares.of(values, within(scales), at -> distances(at, centre));
+                LeastSquares tried = LeastSquares.of(ends.parameters(), scales, at -> distances(at, centre));
+                if (tried.squares() < best.squares()) {
+                    best = tried;
+                }
+            }
+        }
+        return best;
+    }
+
+    private double[] within(double[] scales) {
+        double[] ends = scales.clone();
+        ends[place(RATE)] = 0;
+        ends[place(EXPONENT)] = 0;
+        return ends;
+    }
+
+    /** Of what was read, and of what is known without, where that has a band. */
+    private double[] distances(double[] values, double[] centre) {
+        double[] off = new double[readings.size() + values.length];
+        for (int i = 0; i < readings.size(); i++) {
+            Read one = readings.get(i);
+            off[i] = (one.law().applyAsDouble(values) - one.value()) / one.error();
+        }
+        for (int i = 0; i < values.length; i++) {
+            off[readings.size() + i] =
+                    isKnown(i) ? (values[i] - centre[i]) / parameters.get(i).scale() : 0;
+        }
+        return off;
+    }
+
+    private boolean isKnown(int place) {
+        return store.find(parameters.get(place).id(), parameters.get(place).scope())
+                .filter(row -> row.low() < row.high())
+                .isPresent();
+    }
+
+    /** Readings that are not used up by the values they tell. */
+    int degrees() {
+        return readings.size() - parameters.size();
+    }
+
+    double chi() {
+        return chi;
+    }
+
+    /** How many times as far from the laws the readings lie as their errors let them. */
+    double ratio() {
+        return ratio;
+    }
+
+    int count() {
+        return readings.size();
+    }
+
+    /** The reading that lies furthest off. */
+    String worst() {
+        return readings.stream()
+                .max((one, other) -> Double.compare(distance(one), distance(other)))
+                .map(Read::what)
+                .orElseThrow();
+    }
+
+    private double distance(Read one) {
+        return Math.abs(one.law().applyAsDouble(found) - one.value()) / one.error();
+    }
+
+    void widen(double factor) {
+        for (double[] row : covariance) {
+            for (int j = 0; j < row.length; j++) {
+                row[j] *= factor * factor;
+            }
+        }
+    }
+
+    /** Values that stand at a bound. */
+    List<String> atBound() {
+        return List.copyOf(atBound);
+    }
+
+    boolean finds(String id) {
+        return places.containsKey(id);
+    }
+
+    double value(String id) {
+        return of(found, id);
+    }
+
+    /** A curve at the values found. */
+    double at(ToDoubleFunction<double[]> curve) {
+        return curve.applyAsDouble(found);
+    }
+
+    /** The standard error of a curve, from how the values vary together. */
+    double error(ToDoubleFunction<double[]> curve) {
+        double[] slopes = slopes(curve);
+        double sum = 0;
+        for (int i = 0; i < slopes.length; i++) {
+            for (int j = 0; j < slopes.length; j++) {
+                sum += slopes[i] * slopes[j] * covariance[i][j];
+            }
+        }
+        return Math.sqrt(Math.max(0, sum));
+    }
+
+    private double[] slopes(ToDoubleFunction<double[]> curve) {
+        double[] slopes = new double[found.length];
+        for (int i = 0; i < slopes.length; i++) {
+            double step = 1e-5 * parameters.get(i).scale();
+            double[] above = found.clone();
+            above[i] += step;
+            double[] below = found.clone();
+            below[i] -= step;
+            slopes[i] = (curve.applyAsDouble(above) - curve.applyAsDouble(below)) / (2 * step);
+        }
+        return slopes;
+    }
+
+    // ------------------------------------------------------------------------------------------------ into the table
+
+    /**
+     * The standard errors under which the values are kept, on the scale of each: a plan takes assumptions one by one,
+     * though these vary together. So those behind a curve are made as much smaller or larger, all by one factor, as lets
+     * the plan show what the day leaves of the curve: from no beating to one and a half times the longest it is nowhere
+     * shown surer.
+     */
+    Map<String, Double> errors() {
+        Map<String, Double> errors = new HashMap<>();
+        share(errors, List.of(UNBEATEN, LIMIT, RATE, EXPONENT), this::number);
+        share(errors, List.of(RESISTANCE), (values, time) -> Math.log(drained(values, time)));
+        share(errors, List.of(SHRINK_INITIAL, SHRINK_LIMIT), this::shrinkage);
+        share(errors, List.of(DENSITY_UNBEATEN, DENSITY_BEATEN), (values, time) -> Math.log(density(values, time)));
+        for (String id : List.of(DIRECTIONS, HELD)) {
+            if (finds(id)) {
+                errors.put(id, Math.sqrt(covariance[place(id)][place(id)]));
+            }
+        }
+        return errors;
+    }
+
+    private interface Curve {
+        double at(double[] values, double time);
+    }
+
+    private void share(Map<String, Double> errors, List<String> ids, Curve curve) {
+        if (!ids.stream().allMatch(this::finds)) {
+            return;
+        }
+        double factor = 0;
+        int steps = 30;
+        for (int i = 0; i <= steps; i++) {
+            double time = 1.5 * longest * i / steps;
+            ToDoubleFunction<double[]> here = values -> curve.at(values, time);
+            double[] slopes = slopes(here);
+            double error = error(here);
+            double before = 0;
+            double own = 0;
+            for (int p = 0; p < slopes.length; p++) {
+                String id = parameters.get(p).id();
+                if (ids.contains(id)) {
+                    own += slopes[p] * slopes[p] * covariance[p][p];
+                } else if (errors.containsKey(id)) {
+                    double known = errors.get(id);
+                    before += slopes[p] * slopes[p] * known * known;
+                }
+            }
+            if (own > 0) {
+                factor = Math.max(factor, Math.sqrt(Math.max(0, error * error - before) / own));
+            }
+        }
+        for (String id : ids) {
+            int place = place(id);
+            errors.put(id, factor * Math.sqrt(covariance[place][place]));
+        }
+    }
+
+    boolean isFactor(String id) {
+        return parameters.get(place(id)).factor();
+    }
+
+    Scope scope(String id) {
+        return parameters.get(place(id)).scope();
+    }
+
+    List<String> ids() {
+        return parameters.stream().map(Parameter::id).toList();
+    }
+}
