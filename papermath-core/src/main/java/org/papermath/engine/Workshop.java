@@ -46,10 +46,10 @@ public final class Workshop {
     final double roomCelsius;
     final double roomHumidity;
     final StackDrying.Inlet roomAir;
-    /** Dry air that passes through the room, kg/s; infinite where nobody says. */
+    /** Dry air that passes through the room, kg/s; infinite where it is not given. */
     final double ventilation;
 
-    /** Dry air in the room, kg; not a number where nobody says. */
+    /** Dry air in the room, kg; not a number where it is not given. */
     final double roomMass;
 
     /** The humidity ratio of the room when it takes up no more water. */
@@ -152,12 +152,12 @@ public final class Workshop {
         return roomAir;
     }
 
-    /** Dry air that passes through the room, kg/s; infinite where nobody says. */
+    /** Dry air that passes through the room, kg/s; infinite where it is not given. */
     public double ventilation() {
         return ventilation;
     }
 
-    /** Dry air in the room, kg; not a number where nobody says. */
+    /** Dry air in the room, kg; not a number where it is not given. */
     public double roomMass() {
         return roomMass;
     }

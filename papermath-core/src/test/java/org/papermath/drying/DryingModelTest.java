@@ -328,6 +328,45 @@ class DryingModelTest {
     }
 
     @Test
+    void weighingAStackWithoutAFanCalibratesItToo() {
+        Dryer.FanStack still = Dryer.stack("under the bench", 40);
+        Scope scope = Scope.at(still.name());
+        Assumptions own = DryingModel.calibrate(
+                Assumptions.standard(),
+                still,
+                Reading.of(grams(500), grams(5)),
+                hours(4),
+                forty().faceArea(),
+                air(20, 50));
+        assertThat(DryingModel.from(own, scope)
+                        .dry(still, forty(), air(20, 50))
+                        .rate()
+                        .in("kg/h"))
+                .isCloseTo(0.125, withinPercentage(1e-9));
+        assertThat(own.si("drying.stack-conductance", scope)).isBetween(0.0005, 0.003);
+        assertThatThrownBy(() -> DryingModel.calibrate(
+                        Assumptions.standard(),
+                        still,
+                        Reading.of(grams(500), grams(5)),
+                        hours(4),
+                        forty().faceArea(),
+                        air(20, 100)))
+                .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo("drying.calibration"))
+                .hasMessageContaining("takes up at most 0 kg/h");
+    }
+
+    @Test
+    void blottersOfTheRoomAreNotCalibratedByWhatTheRoomHolds() {
+        Dryer.Blotters blotters = (Dryer.Blotters) Dryer.blotters("blotter pile", 12);
+        for (double after : new double[] {0.08, 0.1, 2.5}) {
+            assertThatThrownBy(() -> DryingModel.calibrate(
+                            Assumptions.standard(), blotters, ratio(2), ratio(after), ratio(0.1), 3))
+                    .isInstanceOfSatisfying(
+                            Refused.class, r -> assertThat(r.code()).isEqualTo("drying.calibration-blotters"));
+        }
+    }
+
+    @Test
     void timingTheLoftAndWeighingBetweenBlottersCalibrateThem() {
         Dryer loft = Dryer.loft("attic", 5, 100);
         DryingModel.Batch batch =

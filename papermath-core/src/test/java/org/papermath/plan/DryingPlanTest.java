@@ -257,7 +257,7 @@ class DryingPlanTest {
     // ------------------------------------------------------------------------------------------------ the room
 
     @Test
-    void fiveHundredHungSheetsDrySlowerThanTenInARoomThatIsSaid() {
+    void fiveHundredHungSheetsDrySlowerThanTenInARoomOfKnownVentilation() {
         Dryer loft = Dryer.loft("loft", 1, 1000);
         Studio open = studio(loft, 50).build();
         Studio room = studio(loft, 50)
@@ -311,7 +311,7 @@ class DryingPlanTest {
     }
 
     @Test
-    void aGreatFillingIsToldWhereNobodySaysHowTheRoomIsAired() {
+    void aGreatFillingIsNoticedWhereTheVentilationIsNotGiven() {
         Studio open = studio(Dryer.loft("loft", 1, 1000), 50).build();
         assertThat(codes(plan(Fibres.COTTON_RAG, 2, 10, 200, open))).isEmpty();
         MakingPlan many = plan(Fibres.COTTON_RAG, 2, 500, 200, open);
