@@ -138,6 +138,7 @@ class ArchitectureTest {
                         "evidence.Code",
                         "drying.DryingModel$Batch",
                         "drying.DryingModel$Ready",
+                        "drying.Ventilation",
                         "drying.WaterBudget",
                         "evidence.Bands$Use",
                         "evidence.Estimate$Driver",

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import javax.measure.Quantity;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
@@ -17,6 +18,7 @@ import org.papermath.plan.BatchPlan;
 import org.papermath.plan.BeaterLoads;
 import org.papermath.plan.BeatingPlan;
 import org.papermath.plan.CookingPlan;
+import org.papermath.plan.DryingPlan;
 import org.papermath.plan.EnvelopePlan;
 import org.papermath.plan.FibreToWeigh;
 import org.papermath.plan.MakingPlan;
@@ -112,7 +114,9 @@ final class CardWriter {
         SOLIDS("solids then"),
         DRYER("in"),
         FILLINGS("fillings"),
-        TIME("time a filling"),
+        TIME("dry after, a filling"),
+        LEFT("left in, a filling"),
+        TIGHTEN("draw it tight after"),
         RELEASED("water given off"),
         CHANGES("blotter changes"),
         BATH("size bath to make"),
@@ -491,10 +495,23 @@ final class CardWriter {
         pieces(
                 Label.TIME,
                 piece -> piece.dryingStage().map(drying -> band(drying.time())).orElse("-"));
-        if (plan.pieces().stream()
-                .anyMatch(piece -> piece.dryingStage()
-                        .map(drying -> drying.blotterChanges() > 0)
-                        .orElse(false))) {
+        if (dries(drying -> drying.left().si() > drying.time().likely().si())) {
+            pieces(
+                    Label.LEFT,
+                    piece -> piece.dryingStage()
+                            .map(drying -> plain(drying.left(), "h"))
+                            .orElse("-"));
+        }
+        if (dries(drying -> drying.tighten().isPresent())) {
+            pieces(
+                    Label.TIGHTEN,
+                    piece -> piece.dryingStage()
+                            .map(drying -> drying.tighten()
+                                    .map(time -> plain(time, "h"))
+                                    .orElse("-"))
+                            .orElse("-"));
+        }
+        if (dries(drying -> drying.blotterChanges() > 0)) {
             pieces(
                     Label.CHANGES,
                     piece -> piece.dryingStage()
@@ -505,6 +522,12 @@ final class CardWriter {
                 Label.RELEASED,
                 piece -> piece.dryingStage().map(drying -> band(drying.water())).orElse("-"));
         cautions(Label.DRY);
+    }
+
+    private boolean dries(Predicate<DryingPlan> how) {
+        return plan.pieces().stream()
+                .flatMap(piece -> piece.dryingStage().optional().stream())
+                .anyMatch(how);
     }
 
     private void finish() {

@@ -1,6 +1,9 @@
 package org.papermath.drying;
 
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Name;
@@ -31,25 +34,64 @@ public sealed interface Dryer {
     int capacity();
 
     /**
-     * A restraint stack of blotters and fluted boards with a fan.
+     * A restraint stack of blotters and fluted boards, with a fan or without.
      *
      * @param name its name
-     * @param freeAirFlow the free-air flow on the label of the fan; a stack gets a part of it only
+     * @param freeAirFlow the free-air flow on the label of the fan, 0 without one; a stack gets a part of it only
      * @param capacity sheets that dry at once
+     * @param weight what lies on it, or what its straps pull, as a mass
      */
-    record FanStack(String name, Amount<VolumeFlow> freeAirFlow, int capacity) implements Dryer {
+    record FanStack(String name, Amount<VolumeFlow> freeAirFlow, int capacity, Optional<Amount<Mass>> weight)
+            implements Dryer {
         /**
          * Makes the dryer.
          *
          * @param name its name, not empty
-         * @param freeAirFlow the free-air flow on the label of the fan, 1 to 1 000 000 m³/h
+         * @param freeAirFlow the free-air flow on the label of the fan, 0 without one, at most 1 000 000 m³/h
          * @param capacity sheets that dry at once, 1 to 100 000
+         * @param weight what lies on it, or what its straps pull, as a mass, 100 g to 10 t; without it the stack is
+         *     taken to hold its sheets
          * @throws Refused if the name cannot be one or a value is out of range
          */
         public FanStack {
             name = named(name);
             freeAirFlow = Limits.FREE_AIR_FLOW.check(freeAirFlow, "free-air flow of the fan");
             Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
+            Objects.requireNonNull(weight, "weight");
+            weight = weight.map(one -> Limits.STACK_WEIGHT.check(one, "weight on the stack"));
+        }
+
+        /**
+         * Makes the dryer with no weight given.
+         *
+         * @param name its name, not empty
+         * @param freeAirFlow the free-air flow on the label of the fan, 0 without one, at most 1 000 000 m³/h
+         * @param capacity sheets that dry at once, 1 to 100 000
+         * @throws Refused if the name cannot be one or a value is out of range
+         */
+        public FanStack(String name, Amount<VolumeFlow> freeAirFlow, int capacity) {
+            this(name, freeAirFlow, capacity, Optional.empty());
+        }
+
+        /**
+         * Tells whether a fan blows through it.
+         *
+         * @return whether there is one
+         */
+        public boolean hasFan() {
+            return freeAirFlow.si() > 0;
+        }
+
+        /**
+         * Returns the same stack under a weight, or with straps that pull as much.
+         *
+         * @param mass the mass, 100 g to 10 t
+         * @return the dryer
+         * @throws Refused if it is out of range
+         */
+        public FanStack under(Quantity<Mass> mass) {
+            return new FanStack(
+                    name, freeAirFlow, capacity, Optional.of(Limits.STACK_WEIGHT.check(mass, "weight on the stack")));
         }
 
         @Override
@@ -59,7 +101,9 @@ public sealed interface Dryer {
 
         @Override
         public String toString() {
-            return name + " (fan stack, " + freeAirFlow + " on the label, " + capacity + " sheets)";
+            return name + " (" + (hasFan() ? "fan stack, " + freeAirFlow + " on the label" : "stack without a fan")
+                    + ", " + capacity + " sheets"
+                    + weight.map(one -> ", under " + one).orElse("") + ")";
         }
     }
 
@@ -160,13 +204,25 @@ public sealed interface Dryer {
      * Makes a fan stack.
      *
      * @param name its name, not empty
-     * @param freeAirFlow the free-air flow on the label of the fan, 1 to 1 000 000 m³/h
+     * @param freeAirFlow the free-air flow on the label of the fan, 0 without one, at most 1 000 000 m³/h
      * @param capacity sheets that dry at once, 1 to 100 000
-     * @return the dryer
+     * @return the dryer; {@link FanStack#under} puts a weight on it
      * @throws Refused if a value is out of range
      */
-    static Dryer fanStack(String name, Quantity<VolumeFlow> freeAirFlow, int capacity) {
+    static FanStack fanStack(String name, Quantity<VolumeFlow> freeAirFlow, int capacity) {
         return new FanStack(name, Limits.FREE_AIR_FLOW.check(freeAirFlow, "free-air flow of the fan"), capacity);
+    }
+
+    /**
+     * Makes a stack of blotters and fluted boards without a fan.
+     *
+     * @param name its name, not empty
+     * @param capacity sheets that dry at once, 1 to 100 000
+     * @return the dryer; {@link FanStack#under} puts a weight on it
+     * @throws Refused if a value is out of range
+     */
+    static FanStack stack(String name, int capacity) {
+        return fanStack(name, VolumeFlow.cubicMetresPerHour(0), capacity);
     }
 
     /**

@@ -14,6 +14,7 @@ import org.papermath.equation.BlotterDrying;
 import org.papermath.equation.Drying;
 import org.papermath.equation.HungDrying;
 import org.papermath.equation.Psychrometrics;
+import org.papermath.equation.Room;
 import org.papermath.equation.StackDrying;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
@@ -40,13 +41,16 @@ import org.papermath.sheet.PressedSheet;
 /**
  * How long sheets dry and how much water they give up, by dryer. Immutable.
  *
- * <p>Fan stack: {@code E = eps m_da (Ws(t*) - W_in)}, the air cooling to its wet bulb, a constant rate down to a
- * critical moisture ratio and a rate falling with the distance to equilibrium from there. Loft and boards: heat gained
- * by the wet face is spent on evaporation; {@code t = W (M0 - Xf) n tail/(faces j)}. Blotters: each change keeps a
- * share of the water. Good from 10 to 35 °C and 20 to 80 % relative humidity, within a factor of two; ±20 % after one
- * timed and weighed drying.
+ * <p>Stack: {@code E = (1 - exp(-k A/V)) m_da (Ws(t*) - W_in)}, where k leads from the sheet through its blotter to the
+ * air, A is both faces of all sheets and V the air that a fan blows through; the air cools to its wet bulb, the rate is
+ * constant down to a critical moisture ratio and falls with the distance to equilibrium from there. So one sheet and a
+ * full stack take about the same time, and a heavy sheet longer than a thin one. Without a fan a share of k is left. The
+ * k shipped was fitted to the day that makers tell of for one load; that day is no check of it. Loft and boards: heat
+ * gained by the wet face is spent on evaporation; {@code t = W (M0 - Xf) n tail/(faces j)}. Blotters: each change keeps
+ * a share of the water the blotters can take, {@code X = Xe + (X0 - Xe) k^n}. Good from 10 to 35 °C and 20 to 80 %
+ * relative humidity, within a factor of two; ±20 % after one timed and weighed drying.
  *
- * @source forms of drying engineering; constants as stated at {@code drying.fan-efficiency} and its neighbours
+ * @source forms of drying engineering; constants as stated at {@code drying.stack-conductance} and its neighbours
  */
 public final class DryingModel {
     private static final double ZERO_CELSIUS = 273.15;
@@ -324,8 +328,9 @@ public final class DryingModel {
             Amount<VolumeFlow> delivered = Kinds.VOLUME_FLOW.ofSi(
                     share.likelySi() * stack.freeAirFlow().si(), "m3/h");
             Result result = stack(delivered, batch, air);
-            if (share.basis() == Basis.MEASURED_HERE
-                    || assumptions.get("drying.fan-efficiency", scope).basis() == Basis.MEASURED_HERE) {
+            if (!stack.hasFan()
+                    || share.basis() == Basis.MEASURED_HERE
+                    || assumptions.get("drying.stack-conductance", scope).basis() == Basis.MEASURED_HERE) {
                 return result;
             }
             List<Notice> more = new ArrayList<>(result.notices());
@@ -349,6 +354,56 @@ public final class DryingModel {
     }
 
     /**
+     * Dries a batch in a dryer in a room that is ventilated and keeps its temperature: the damper it makes the room, the
+     * slower it dries. Sheets and ventilation stand in series, {@code 1/E = 1/E_free + 1/(m (Ws - W_in))}. Between blotters it is as
+     * {@link #dry(Dryer, Batch, Air)}, since they dry elsewhere.
+     *
+     * @param dryer the dryer
+     * @param batch what is dried at once
+     * @param air the air of the room before anything dries in it, which is that of the air coming in too
+     * @param ventilation the air that passes through the room
+     * @return how long it takes
+     */
+    public Result dry(Dryer dryer, Batch batch, Air air, Ventilation ventilation) {
+        Objects.requireNonNull(ventilation, "ventilation");
+        Result open = dry(dryer, batch, air);
+        if (open.neverDries() || dryer instanceof Dryer.Blotters) {
+            return open;
+        }
+        StackDrying.Inlet in = inlet(air);
+        double through = Room.dryAirMass(ventilation.flow().si(), in.volume());
+        double saturated = Psychrometrics.saturatedHumidityRatio(
+                air.temperature().si() - ZERO_CELSIUS, air.pressure().si());
+        return new Result(
+                open.seconds + Room.delay(batch.water().si(), through, saturated, in.ratio()),
+                Room.evaporation(open.evaporation, through, saturated, in.ratio()),
+                open.water,
+                open.notices);
+    }
+
+    /**
+     * Returns the share of the free shrinkage that a dryer holds back. Under a given weight a stack holds less below a
+     * least pressure ({@code drying.stack-pressure}), as friction does.
+     *
+     * @param dryer the dryer
+     * @param sheet the area of a sheet, above zero; of the sheets of a layer where several lie in one
+     * @return the share
+     * @throws Refused if the area is not above zero
+     */
+    public Amount<Share> restraint(Dryer dryer, Quantity<Area> sheet) {
+        double area = Kinds.AREA.siAboveZero(sheet, "area of the sheet");
+        double share = assumptions.si("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
+        Optional<Amount<Mass>> weight = dryer instanceof Dryer.FanStack stack ? stack.weight() : Optional.empty();
+        return Kinds.SHARE.ofSi(
+                weight.map(mass -> StackDrying.held(
+                                share,
+                                StackDrying.pressure(mass.si(), area),
+                                assumptions.si("drying.stack-pressure", scope)))
+                        .orElse(share),
+                "%");
+    }
+
+    /**
      * Returns how long a batch dries with the band of it.
      *
      * @param dryer the dryer
@@ -359,9 +414,13 @@ public final class DryingModel {
      */
     public Estimate<Time> time(Dryer dryer, Batch batch, Air air) {
         List<String> ids = dryer instanceof Dryer.FanStack
-                ? List.of("drying.fan-efficiency", "drying.delivered-share", "drying.critical-ratio")
+                ? List.of(
+                        "drying.stack-conductance",
+                        "drying.stack-still",
+                        "drying.delivered-share",
+                        "drying.critical-ratio")
                 : dryer instanceof Dryer.Blotters
-                        ? List.of("drying.blotter-kept")
+                        ? List.of("drying.blotter-kept", "drying.blotter-capacity")
                         : List.of("drying.film-still", "drying.radiative", "drying.lewis", "drying.loft-tail");
         return Bands.of(
                 assumptions,
@@ -371,22 +430,18 @@ public final class DryingModel {
     }
 
     /**
-     * Dries a batch in a fan stack.
+     * Dries a batch in a stack.
      *
-     * @param delivered the air that comes through the flutes, above zero; a fan delivers a tenth to a third of its
+     * @param delivered the air that comes through the flutes, 0 without a fan; a fan delivers a tenth to a third of its
      *     label there
      * @param batch what is dried at once
      * @param air the air that is drawn in
      * @return how long it takes
-     * @throws Refused if the flow is not above zero
+     * @throws Refused if the flow is out of range
      */
     public Result stack(Quantity<VolumeFlow> delivered, Batch batch, Air air) {
-        double flow = Kinds.VOLUME_FLOW.siAboveZero(delivered, "air delivered into the stack");
-        double evaporation = evaporation(
-                flow,
-                air.temperature().si() - ZERO_CELSIUS,
-                air.humidity().si(),
-                air.pressure().si());
+        double flow = Kinds.VOLUME_FLOW.si(delivered, "air delivered into the stack");
+        double evaporation = evaporation(batch, flow, inlet(air));
         double time = stackLaw()
                 .time(
                         batch.ovenDry().si(),
@@ -395,23 +450,31 @@ public final class DryingModel {
                         batch.end().si(),
                         batch.equilibrium().si());
         List<Notice> notices = rangeNotices(air);
-        if (assumptions.get("drying.fan-efficiency", scope).basis() != Basis.MEASURED_HERE) {
+        if (assumptions.get("drying.stack-conductance", scope).basis() != Basis.MEASURED_HERE) {
             notices.add(Notice.note(
                     "drying.uncalibrated",
-                    "How much of the air's drying power a stack uses is known within a factor of two; weigh the"
-                            + " stack, or one"
-                            + " sheet, twice."));
+                    "How fast water comes through the blotters of a stack is known within a factor of two; weigh the"
+                            + " stack, or one sheet, twice."));
         }
         return result(time, evaporation, batch, air, notices);
     }
 
-    private double evaporation(double flow, double celsius, double humidity, double pressure) {
-        return stackLaw().evaporation(flow, StackDrying.Inlet.of(celsius, humidity, pressure));
+    private double evaporation(Batch batch, double flow, StackDrying.Inlet air) {
+        return stackLaw().evaporation(2 * batch.faceArea().si(), flow, air);
+    }
+
+    private static StackDrying.Inlet inlet(Air air) {
+        return StackDrying.Inlet.of(
+                air.temperature().si() - ZERO_CELSIUS,
+                air.humidity().si(),
+                air.pressure().si());
     }
 
     private StackDrying stackLaw() {
         return new StackDrying(
-                assumptions.si("drying.fan-efficiency", scope), assumptions.si("drying.critical-ratio", scope));
+                assumptions.si("drying.stack-conductance", scope),
+                assumptions.si("drying.stack-still", scope),
+                assumptions.si("drying.critical-ratio", scope));
     }
 
     /**
@@ -419,14 +482,14 @@ public final class DryingModel {
      * the stack dries, and may fill before the sheets are dry.
      *
      * @param room the room
-     * @param delivered the air that comes through the flutes, above zero
+     * @param delivered the air that comes through the flutes, 0 without a fan
      * @param batch what is dried at once
      * @param sorption the moisture of the sheets in air, which rises with the room
      * @return how long it takes; never, if the room fills
-     * @throws Refused if the flow is not above zero
+     * @throws Refused if the flow is out of range
      */
     public Result stackIn(DryingRoom room, Quantity<VolumeFlow> delivered, Batch batch, SorptionModel sorption) {
-        double flow = Kinds.VOLUME_FLOW.siAboveZero(delivered, "air delivered into the stack");
+        double flow = Kinds.VOLUME_FLOW.si(delivered, "air delivered into the stack");
         Air start = room.air();
         double celsius = start.temperature().si() - ZERO_CELSIUS;
         double pressure = start.pressure().si();
@@ -434,7 +497,7 @@ public final class DryingModel {
         if (margin <= 0 && batch.start().si() > batch.end().si()) {
             return result(
                     Double.POSITIVE_INFINITY,
-                    evaporation(flow, celsius, start.humidity().si(), pressure),
+                    evaporation(batch, flow, inlet(start)),
                     batch,
                     start,
                     rangeNotices(start));
@@ -453,7 +516,7 @@ public final class DryingModel {
             double equilibrium = sorption.ratio(
                             Air.of(start.temperature(), Kinds.RELATIVE_HUMIDITY.ofSi(Math.max(0.01, humidity), "%")))
                     .si();
-            double rate = evaporation(flow, celsius, humidity, pressure);
+            double rate = evaporation(batch, flow, StackDrying.Inlet.of(celsius, humidity, pressure));
             if (first < 0) {
                 first = rate;
             }
@@ -599,14 +662,19 @@ public final class DryingModel {
     }
 
     /**
-     * Returns the changes of blotters that bring a batch down: {@code M_k = M_0 f^k}.
+     * Returns the changes of blotters that bring a batch down: {@code X = Xe + (X0 - Xe) k^n}. Blotters that lie in the
+     * same air take the less the damper it is, so damper air never asks for fewer changes of wet sheets.
      *
      * @param batch what is dried at once
      * @return whole changes
-     * @throws Refused if it is to come down to nothing, which blotters never do
+     * @throws Refused if it is to come down to the moisture of the room or below, which blotters never do
      */
     public int blotterChanges(Batch batch) {
-        double changes = blotterLaw().changes(batch.start().si(), batch.end().si());
+        double changes = blotterLaw()
+                .changes(
+                        batch.start().si(),
+                        batch.end().si(),
+                        batch.equilibrium().si());
         if (Double.isInfinite(changes)) {
             throw Refused.of(
                     "drying.never-blotters",
@@ -619,7 +687,9 @@ public final class DryingModel {
 
     private BlotterDrying blotterLaw() {
         return new BlotterDrying(
-                assumptions.si("drying.blotter-kept", scope), assumptions.si("drying.blotter-hours", scope));
+                assumptions.si("drying.blotter-kept", scope),
+                assumptions.si("drying.blotter-hours", scope),
+                assumptions.si("drying.blotter-capacity", scope));
     }
 
     /**
@@ -918,54 +988,62 @@ public final class DryingModel {
     }
 
     /**
-     * Calibrates a fan stack by the water it lost in a time while the sheets were wet:
-     * {@code eps = E/(m_da (Ws(t*) - W_in))}.
+     * Calibrates a stack by the water it lost in a time while the sheets were wet: the conductance k that gives off as
+     * much.
      *
      * @param assumptions the store
-     * @param dryer the fan stack; its name is the scope
+     * @param dryer the stack; its name is the scope
      * @param lost the mass lost
      * @param over the time it took, above zero
+     * @param sheets the area of one face of all its sheets, above zero
      * @param air the air drawn in
-     * @return the store with {@code drying.fan-efficiency} measured for the dryer
+     * @return the store with {@code drying.stack-conductance} measured for the dryer
      * @throws Refused if the air is saturated, or more was lost than the air delivered could take up
      */
     public static Assumptions calibrate(
-            Assumptions assumptions, Dryer.FanStack dryer, Reading<Mass> lost, Quantity<Time> over, Air air) {
+            Assumptions assumptions,
+            Dryer.FanStack dryer,
+            Reading<Mass> lost,
+            Quantity<Time> over,
+            Quantity<Area> sheets,
+            Air air) {
         Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(dryer, "dryer");
         Objects.requireNonNull(lost, "lost");
         Objects.requireNonNull(air, "air");
         Scope scope = Scope.at(dryer.name());
-        double flow = assumptions.si("drying.delivered-share", scope)
-                * dryer.freeAirFlow().si();
-        Assumption old = assumptions.get("drying.fan-efficiency", scope);
-        double forecast = from(assumptions, scope)
-                .evaporation(
-                        flow,
-                        air.temperature().si() - ZERO_CELSIUS,
-                        air.humidity().si(),
-                        air.pressure().si());
+        double flow = dryer.hasFan()
+                ? assumptions.si("drying.delivered-share", scope)
+                        * dryer.freeAirFlow().si()
+                : 0;
+        StackDrying.Inlet in = inlet(air);
         double rate =
                 Kinds.MASS.siAboveZero(lost.value(), "mass lost") / Kinds.TIME.siAboveZero(over, "time of the drying");
-        double likely = old.likelySi() * rate / forecast;
-        if (!(likely < 1)) {
+        double faces = 2 * Kinds.AREA.siAboveZero(sheets, "area of the sheets");
+        Assumption old = assumptions.get("drying.stack-conductance", scope);
+        double still = assumptions.si("drying.stack-still", scope);
+        // So weak a fan as does less than still air tells nothing of the most there can be.
+        double most = dryer.hasFan() ? in.most(Math.max(flow, still * old.highSi() * faces)) : Double.POSITIVE_INFINITY;
+        if (in.most(1) <= 0 || !(rate < most)) {
+            String limit =
+                    Kinds.MASS_FLOW.ofSi(in.most(1) <= 0 ? 0 : most, "kg/h").toString();
             throw Refused.of(
                     "drying.calibration",
-                    "drying: " + lost.value() + " lost in " + over + "; the air delivered takes up at most "
-                            + Kinds.MASS_FLOW.ofSi(forecast / old.likelySi(), "kg/h")
+                    "drying: " + lost.value() + " lost in " + over + "; the air delivered takes up at most " + limit
                             + ". The fan delivers more than thought, or the readings are off.",
                     "given",
                     Kinds.MASS_FLOW.ofSi(rate, "kg/h").toString(),
                     "limit",
-                    Kinds.MASS_FLOW.ofSi(forecast / old.likelySi(), "kg/h").toString());
+                    limit);
         }
+        double likely = StackDrying.conductanceOf(rate, still, faces, flow, in);
         // What one weighing leaves: 20 %.
         double half = Math.hypot(1.645 * lost.error().si() / lost.value().si(), 0.2);
         return assumptions.with(old.with(
                 scope,
                 likely,
                 likely / (1 + half),
-                Math.min(0.999, likely * (1 + half)),
+                likely * (1 + half),
                 Basis.MEASURED_HERE,
                 new Source("stack weighed twice in air of " + air)));
     }
@@ -1022,12 +1100,14 @@ public final class DryingModel {
     }
 
     /**
-     * Calibrates blotters by the moisture before and after some changes: {@code f = (M_k/M_0)^(1/k)}.
+     * Calibrates blotters by the moisture before and after some changes: {@code k = ((X - Xe)/(X0 - Xe))^(1/n)}, freed of
+     * what the air of the room had the blotters hold.
      *
      * @param assumptions the store
      * @param dryer the blotters; their name is the scope
      * @param before the moisture ratio before
-     * @param after the moisture ratio after, below that before
+     * @param after the moisture ratio after, below that before and above that in the air of the room
+     * @param equilibrium the moisture ratio the sheets would come to in the air of the room
      * @param changes the changes between, 1 or more
      * @return the store with {@code drying.blotter-kept} measured
      * @throws Refused if a value is out of range
@@ -1037,14 +1117,24 @@ public final class DryingModel {
             Dryer.Blotters dryer,
             Quantity<MoistureRatio> before,
             Quantity<MoistureRatio> after,
+            Quantity<MoistureRatio> equilibrium,
             int changes) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(dryer, "dryer");
         double first = Kinds.MOISTURE_RATIO.siAboveZero(before, "moisture ratio before");
         double last = Kinds.MOISTURE_RATIO.siAboveZero(after, "moisture ratio after");
-        if (!(last < first) || changes < 1) {
+        double room = Kinds.MOISTURE_RATIO.si(equilibrium, "moisture ratio in the air of the room");
+        Scope scope = Scope.at(dryer.name());
+        double capacity = assumptions.si("drying.blotter-capacity", scope);
+        double likely = last < first && last > room && room < capacity && changes >= 1
+                ? BlotterDrying.keptOf(first, last, room, capacity, changes)
+                : Double.NaN;
+        if (!(likely > 0)) {
             throw Refused.of(
                     "drying.calibration-blotters",
                     "blotters: from " + before + " to " + after + " in " + changes
-                            + " changes given; it must come down in 1 change or more.",
+                            + " changes given; it must come down in 1 change or more, slowly enough for blotters of"
+                            + " this room, and stay above " + equilibrium + ", where the air of the room holds it.",
                     "before",
                     before.toString(),
                     "after",
@@ -1052,9 +1142,7 @@ public final class DryingModel {
                     "changes",
                     changes);
         }
-        Scope scope = Scope.at(dryer.name());
         Assumption old = assumptions.get("drying.blotter-kept", scope);
-        double likely = BlotterDrying.keptOf(first, last, changes);
         return assumptions.with(old.with(
                 scope,
                 likely,
@@ -1073,10 +1161,11 @@ public final class DryingModel {
      * @param after the same sheets, weighed again
      * @param ovenDry their oven-dry mass, above zero
      * @param over the time between, above zero
+     * @param sheets the area of one face of all of them, above zero
      * @param air the air drawn in
-     * @return the store with {@code drying.fan-efficiency} measured for the dryer
+     * @return the store with {@code drying.stack-conductance} measured for the dryer
      * @throws Refused if they were no longer wet, or as {@link #calibrate(Assumptions, Dryer.FanStack, Reading,
-     *     Quantity, Air)}
+     *     Quantity, Quantity, Air)}
      */
     public static Assumptions calibrateByWeighings(
             Assumptions assumptions,
@@ -1085,6 +1174,7 @@ public final class DryingModel {
             Reading<Mass> after,
             Quantity<Mass> ovenDry,
             Quantity<Time> over,
+            Quantity<Area> sheets,
             Air air) {
         Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(dryer, "dryer");
@@ -1106,7 +1196,7 @@ public final class DryingModel {
         Reading<Mass> lost = Reading.of(
                 Kinds.MASS.ofSi(before.value().si() - after.value().si(), "g"),
                 Kinds.MASS.ofSi(Math.hypot(before.error().si(), after.error().si()), "g"));
-        return calibrate(assumptions, dryer, lost, over, air);
+        return calibrate(assumptions, dryer, lost, over, sheets, air);
     }
 
     @Override

@@ -5,6 +5,7 @@ import org.papermath.drying.Dryer;
 import org.papermath.equation.BlotterDrying;
 import org.papermath.equation.FillerLaw;
 import org.papermath.equation.HungDrying;
+import org.papermath.equation.Room;
 import org.papermath.equation.ShrinkageLaw;
 import org.papermath.equation.StackDrying;
 import org.papermath.equation.WetWeb;
@@ -28,7 +29,11 @@ public final class DryingSheets {
     private final PreparingStock stock;
     private final @Nullable Dryer dryer;
     private final @Nullable Method method;
+    private final Workshop workshop;
     private final @Nullable Slot restraint;
+    private final @Nullable Weight weight;
+    private final @Nullable Slot left;
+    private final @Nullable Slot perChange;
     private final @Nullable Slot measuredAlong;
     private final @Nullable Slot measuredAcross;
     private final Slot endMargin;
@@ -43,32 +48,62 @@ public final class DryingSheets {
      */
     public record Setting(int loads, int blotterChanges) {}
 
+    /**
+     * What a dryer has to dry.
+     *
+     * @param solids oven-dry solids of one filling
+     * @param grammage oven-dry solids on the area of a sheet
+     * @param from moisture ratio to begin with
+     * @param end moisture ratio to end with
+     * @param equilibrium moisture ratio in the air of the room
+     */
+    private record Filling(double solids, double grammage, double from, double end, double equilibrium) {
+        /** One face of all its sheets, m2. */
+        double area() {
+            return solids / grammage;
+        }
+
+        double water() {
+            return Math.max(0, WetWeb.waterOut(solids, from, end));
+        }
+    }
+
+    /**
+     * What lies on a stack.
+     *
+     * @param mass of it, kg
+     * @param least pressure that holds the sheets
+     * @param tighten when it is drawn tight once more
+     */
+    private record Weight(double mass, Slot least, Slot tighten) {
+        static @Nullable Weight of(Known known, Dryer.FanStack stack) {
+            Scope scope = Scope.at(stack.name());
+            return stack.weight()
+                    .map(mass -> new Weight(
+                            mass.si(),
+                            known.slot("drying.stack-pressure", scope),
+                            known.slot("drying.stack-tighten", scope)))
+                    .orElse(null);
+        }
+    }
+
     /** How a kind of dryer dries: its time from one moisture ratio to another. */
     private interface Method {
-        /** How fast water goes while sheets are wet: the part of the time that does not depend on them. */
+        /** The part of the drying that does not depend on the sheets and costs most to find. */
         double rate(Values v);
 
-        /**
-         * Time to dry, s.
-         *
-         * @param load oven-dry solids of one filling
-         * @param grammage oven-dry solids on the area of a sheet
-         * @param from moisture ratio to begin with
-         * @param end moisture ratio to end with
-         * @param equilibrium moisture ratio in the air of the room
-         * @param rate as explained above
-         */
-        double time(
-                Setting set,
-                double load,
-                double grammage,
-                double from,
-                double end,
-                double equilibrium,
-                double rate,
-                Values v);
+        /** Water (kg/s) that sheets of an area (one face of all, m2) give off while they are wet. */
+        double evaporation(double area, double rate, Values v);
 
-        default int blotterChanges(double from, double end, Values v) {
+        /** Time to dry in air that stays as it is, s. */
+        double time(Filling filling, double rate, Values v);
+
+        /** Whether the water goes into the air of the room. */
+        default boolean intoRoom() {
+            return true;
+        }
+
+        default int blotterChanges(double from, double end, double equilibrium, Values v) {
             return 0;
         }
     }
@@ -76,10 +111,14 @@ public final class DryingSheets {
     DryingSheets(Known known, Workshop workshop, PreparingStock stock, @Nullable Dryer dryer, Scope measured) {
         this.stock = stock;
         this.dryer = dryer;
+        this.workshop = workshop;
         restraint = dryer == null ? null : known.slot("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
         method = dryer == null ? null : method(known, workshop, dryer, Scope.at(dryer.name()));
         measuredAlong = known.maybe("shrinkage.measured-along", measured);
         measuredAcross = known.maybe("shrinkage.measured-across", measured);
+        weight = dryer instanceof Dryer.FanStack stack ? Weight.of(known, stack) : null;
+        left = dryer instanceof Dryer.FanStack ? known.slot("drying.stack-left", Scope.at(dryer.name())) : null;
+        perChange = dryer instanceof Dryer.Blotters ? known.slot("labour.blotter-change") : null;
         endMargin = known.slot("drying.end-margin");
         perLoad = known.slot("labour.dry-load");
     }
@@ -87,15 +126,20 @@ public final class DryingSheets {
     /** What the drying time rests on, as measured on this dryer where it was. */
     private static Method method(Known known, Workshop workshop, Dryer dryer, Scope scope) {
         if (dryer instanceof Dryer.FanStack stack) {
+            boolean fan = stack.hasFan();
             return new Stack(
                     workshop,
                     stack.freeAirFlow().si(),
-                    known.slot("drying.fan-efficiency", scope),
-                    known.slot("drying.delivered-share", scope),
+                    known.slot("drying.stack-conductance", scope),
+                    known.slot("drying.stack-still", scope),
+                    fan ? known.slot("drying.delivered-share", scope) : null,
                     known.slot("drying.critical-ratio", scope));
         }
         if (dryer instanceof Dryer.Blotters) {
-            return new Blotters(known.slot("drying.blotter-kept", scope), known.slot("drying.blotter-hours", scope));
+            return new Blotters(
+                    known.slot("drying.blotter-kept", scope),
+                    known.slot("drying.blotter-hours", scope),
+                    known.slot("drying.blotter-capacity", scope));
         }
         boolean hung = dryer instanceof Dryer.Loft;
         return new InAir(
@@ -108,80 +152,88 @@ public final class DryingSheets {
                 known.slot("drying.loft-tail", scope));
     }
 
-    private record Stack(Workshop workshop, double freeAir, Slot efficiency, Slot delivered, Slot criticalRatio)
+    private record Stack(
+            Workshop workshop,
+            double freeAir,
+            Slot conductance,
+            Slot still,
+            @Nullable Slot delivered,
+            Slot criticalRatio)
             implements Method {
-        @Override
-        public double rate(Values v) {
-            return law(v).evaporation(freeAir * v.of(delivered), workshop.roomAir);
-        }
-
-        @Override
-        public double time(
-                Setting set,
-                double load,
-                double grammage,
-                double from,
-                double end,
-                double equilibrium,
-                double rate,
-                Values v) {
-            return law(v).time(load, rate, from, end, equilibrium);
-        }
-
-        private StackDrying law(Values v) {
-            return new StackDrying(v.of(efficiency), v.of(criticalRatio));
-        }
-    }
-
-    private record Blotters(Slot kept, Slot hours) implements Method {
-        /** It goes change by change. */
+        /** It depends on the faces of the sheets. */
         @Override
         public double rate(Values v) {
             return 0;
         }
 
         @Override
-        public double time(
-                Setting set,
-                double load,
-                double grammage,
-                double from,
-                double end,
-                double equilibrium,
-                double rate,
-                Values v) {
-            return law(v).time(set.blotterChanges == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : set.blotterChanges);
+        public double evaporation(double area, double rate, Values v) {
+            double flow = delivered == null ? 0 : freeAir * v.of(delivered);
+            return law(v).evaporation(2 * area, flow, workshop.roomAir);
         }
 
         @Override
-        public int blotterChanges(double from, double end, Values v) {
-            double changes = law(v).changes(from, end);
+        public double time(Filling filling, double rate, Values v) {
+            double evaporation = evaporation(filling.area(), rate, v);
+            return law(v).time(filling.solids, evaporation, filling.from, filling.end, filling.equilibrium);
+        }
+
+        private StackDrying law(Values v) {
+            return new StackDrying(v.of(conductance), v.of(still), v.of(criticalRatio));
+        }
+    }
+
+    private record Blotters(Slot kept, Slot hours, Slot capacity) implements Method {
+        /** It goes change by change. */
+        @Override
+        public double rate(Values v) {
+            return 0;
+        }
+
+        /** The blotters take it, and are dried elsewhere. */
+        @Override
+        public double evaporation(double area, double rate, Values v) {
+            return 0;
+        }
+
+        @Override
+        public boolean intoRoom() {
+            return false;
+        }
+
+        @Override
+        public double time(Filling filling, double rate, Values v) {
+            BlotterDrying law = law(v);
+            return law.time(law.changes(filling.from, filling.end, filling.equilibrium));
+        }
+
+        @Override
+        public int blotterChanges(double from, double end, double equilibrium, Values v) {
+            double changes = law(v).changes(from, end, equilibrium);
             return Double.isInfinite(changes) ? Integer.MAX_VALUE : (int) changes;
         }
 
         private BlotterDrying law(Values v) {
-            return new BlotterDrying(v.of(kept), v.of(hours));
+            return new BlotterDrying(v.of(kept), v.of(hours), v.of(capacity));
         }
     }
 
     private record InAir(Workshop workshop, int inSpur, int faces, Slot film, Slot radiative, Slot lewis, Slot tail)
             implements Method {
+        /** The flux from one wet face. */
         @Override
         public double rate(Values v) {
             return law(v).flux(workshop.roomCelsius, workshop.roomHumidity, 0);
         }
 
         @Override
-        public double time(
-                Setting set,
-                double load,
-                double grammage,
-                double from,
-                double end,
-                double equilibrium,
-                double rate,
-                Values v) {
-            return law(v).time(grammage, from, end, equilibrium, inSpur, faces, rate);
+        public double evaporation(double area, double rate, Values v) {
+            return area * rate * faces / inSpur;
+        }
+
+        @Override
+        public double time(Filling filling, double rate, Values v) {
+            return law(v).time(filling.grammage, filling.from, filling.end, filling.equilibrium, inSpur, faces, rate);
         }
 
         private HungDrying law(Values v) {
@@ -204,7 +256,7 @@ public final class DryingSheets {
     Setting decide(FormingSheets.Setting sheet, double pressedRatio, PreparingStock.State state, Values v) {
         return new Setting(
                 dryer == null ? 0 : (int) Rounding.ceil((double) sheet.sheets() / dryer.capacity()),
-                method == null ? 0 : method.blotterChanges(pressedRatio, endRatio(state, v), v));
+                method == null ? 0 : method.blotterChanges(pressedRatio, endRatio(state, v), state.roomRatio(), v));
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it
@@ -212,7 +264,13 @@ public final class DryingSheets {
     /** What the sheets are dried to, and how much they shrink on the way. */
     void forecastShrinkage(Passage on) {
         on.endRatio = endRatio(on.state, on.v);
-        on.shrink = shrinkage(on.state, on.fillerShare(), on.pressedRatio, on.endRatio, on.v);
+        on.shrink = shrinkage(
+                on.state,
+                on.fillerShare(),
+                on.pressedRatio,
+                on.endRatio,
+                on.sheet().area(),
+                on.v);
         on.dryArea = on.sheet().area() * (1 - on.shrink[0]) * (1 - on.shrink[1]);
         on.set(SHRINK_ALONG, on.shrink[0]);
         on.set(SHRINK_ACROSS, on.shrink[1]);
@@ -220,34 +278,41 @@ public final class DryingSheets {
 
     /** How long a filling takes, and the water all of them give off. */
     void forecast(Passage on) {
-        Setting set = on.settings.drying(on.piece);
         double solids = on.run.solids();
         double filling = filling(on.sheets(), solids);
         double room = on.state.roomRatio();
         // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
-        on.set(DRYING, time(set, filling, on.formed(), on.pressedRatio, on.endRatio, room, on.dryingRate, on.v));
+        on.set(
+                DRYING,
+                time(new Filling(filling, on.formed(), on.pressedRatio, on.endRatio, room), on.dryingRate, on.v));
         on.set(
                 DRYING_AGAIN,
                 on.gain == 0
                         ? 0
                         : time(
-                                set,
-                                filling,
-                                solids / on.dryArea,
-                                room + on.taken - on.gain,
-                                on.endRatio,
-                                room,
+                                new Filling(filling, solids / on.dryArea, room + on.taken - on.gain, on.endRatio, room),
                                 on.dryingRate,
                                 on.v));
         on.set(EVAPORATED, evaporated(on.sheets() * solids, on.pressedRatio, on.lastRatio));
     }
 
-    /** Shrinkage along and across, of sheets taken from one moisture ratio to another. */
-    double[] shrinkage(PreparingStock.State state, double fillerShare, double pressedRatio, double endRatio, Values v) {
+    /**
+     * Shrinkage along and across, of sheets taken from one moisture ratio to another.
+     *
+     * @param area of a sheet, which a weight lies on; not a number where it is not known yet, when the weight is taken
+     *     to hold
+     */
+    double[] shrinkage(
+            PreparingStock.State state,
+            double fillerShare,
+            double pressedRatio,
+            double endRatio,
+            double area,
+            Values v) {
         ShrinkageLaw law = new ShrinkageLaw(v.of(stock.shrinkOnset()), v.of(stock.direction()));
         double[] free = law.directions(new FillerLaw(fillerShare, 0).shrinkage(state.freeShrinkage()));
         double[] to = {endRatio};
-        double[] held = {restraint == null ? 0 : v.of(restraint)};
+        double[] held = {held(area, v)};
         return new double[] {
             measuredAlong == null ? law.held(free[0], pressedRatio, to, held) : v.of(measuredAlong),
             measuredAcross == null ? law.held(free[1], pressedRatio, to, held) : v.of(measuredAcross)
@@ -256,8 +321,7 @@ public final class DryingSheets {
 
     /** Oven-dry solids of one filling. */
     double filling(int sheets, double solids) {
-        double inOne = Math.min(sheets, dryer == null ? sheets : dryer.capacity());
-        return inOne * solids;
+        return inOne(sheets) * solids;
     }
 
     /** How fast water goes while sheets are wet, as the dryer counts it. */
@@ -266,16 +330,16 @@ public final class DryingSheets {
     }
 
     /** Time a filling takes at such a rate, s; not a number without a dryer, infinite where it never dries. */
-    double time(
-            Setting set,
-            double load,
-            double grammage,
-            double from,
-            double end,
-            double equilibrium,
-            double rate,
-            Values v) {
-        return method == null ? Double.NaN : method.time(set, load, grammage, from, end, equilibrium, rate, v);
+    private double time(Filling filling, double rate, Values v) {
+        if (method == null) {
+            return Double.NaN;
+        }
+        double time = method.time(filling, rate, v);
+        return method.intoRoom() && Double.isFinite(time)
+                ? time
+                        + Room.delay(
+                                filling.water(), workshop.ventilation, workshop.roomSaturated, workshop.roomAir.ratio())
+                : time;
     }
 
     /** Water to dry out of so many solids, down to a last moisture ratio. */
@@ -284,7 +348,73 @@ public final class DryingSheets {
     }
 
     /** Hands at the dryer, s. */
-    double hours(Setting set, Values v) {
-        return set.loads * v.of(perLoad);
+    double hours(Setting set, int sheets, Values v) {
+        double changes = perChange == null || set.blotterChanges == Integer.MAX_VALUE
+                ? 0
+                : (double) set.blotterChanges * sheets * v.of(perChange);
+        return set.loads * v.of(perLoad) + changes;
+    }
+
+    // ------------------------------------------------------------------------------------------------ weight and habit
+
+    /** The share of the free shrinkage that drying holds back, of sheets of an area. */
+    private double held(double area, Values v) {
+        if (restraint == null) {
+            return 0;
+        }
+        double share = v.of(restraint);
+        return weight == null || Double.isNaN(area)
+                ? share
+                : StackDrying.held(share, StackDrying.pressure(weight.mass, area), v.of(weight.least));
+    }
+
+    /** Whether the weight on a stack is given, and too small for sheets of an area. */
+    public boolean isLight(double area, Values v) {
+        return weight != null && StackDrying.pressure(weight.mass, area) < v.of(weight.least);
+    }
+
+    /** The pressure of the weight on sheets of an area, Pa; not a number where no weight is given. */
+    public double pressure(double area) {
+        return weight == null ? Double.NaN : StackDrying.pressure(weight.mass, area);
+    }
+
+    /** The least pressure that holds sheets, Pa; not a number where no weight is given. */
+    public double leastPressure(Values v) {
+        return weight == null ? Double.NaN : v.of(weight.least);
+    }
+
+    /** The least weight that holds sheets of an area, kg; not a number where no weight is given. */
+    public double leastWeight(double area, Values v) {
+        return weight == null ? Double.NaN : weight.mass * v.of(weight.least) / pressure(area);
+    }
+
+    /** When a stack is drawn tight once more, s; not a number where no weight is given. */
+    public double tighten(Values v) {
+        return weight == null ? Double.NaN : v.of(weight.tighten);
+    }
+
+    /** How long sheets stay in the dryer that are dry after a time (s): in a stack a day at least. */
+    public double stay(double dry, Values v) {
+        return left == null ? dry : Math.max(dry, v.of(left));
+    }
+
+    /** Water (kg/s) a filling of sheets of an area gives off into open air while it is wet. */
+    public double evaporation(int sheets, double area, Values v) {
+        return method == null ? 0 : method.evaporation(inOne(sheets) * area, method.rate(v), v);
+    }
+
+    /** Whether the water goes into the air of the room. */
+    public boolean intoRoom() {
+        return method != null && method.intoRoom();
+    }
+
+    /** Sheets that dry at once. */
+    public int inOne(int sheets) {
+        return dryer == null ? sheets : Math.min(sheets, dryer.capacity());
+    }
+
+    /** Whether it holds sheets flat, so that only their rims are wavy. */
+    public boolean holdsFlat() {
+        return dryer != null && !(dryer instanceof Dryer.Loft);
     }
 }

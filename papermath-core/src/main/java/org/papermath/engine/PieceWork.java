@@ -18,6 +18,9 @@ public final class PieceWork {
 
     public static final PieceFigure HOURS = FIGURES.piece("hours of work", Kinds.TIME, "h", Scale.FACTOR);
 
+    /** How often sheets under too small a weight are laid out again for the size they come to. */
+    private static final int WEIGHT_PASSES = 4;
+
     private final Piece piece;
     private final int index;
     private final int batch;
@@ -263,15 +266,23 @@ public final class PieceWork {
             width = enveloped.blankWidth();
             height = enveloped.blankHeight();
         }
-        // Only sheets taken out of the press below the onset of shrinkage would shrink less, so the couched ratio will
-        // do here.
-        double[] shrink = drying.shrinkage(
-                state, kept.fillerShare(), FormingSheets.couchedRatio(state), drying.endRatio(state, v), v);
         double dryGrammage =
                 target / finished.conditioned(state, kept.load(), kept.particleLoad(), v) / (1 + sizing.gain(v));
-        FormingSheets.Setting sheet =
-                forming.decide(width, height, shrink, dryGrammage, kept.load(), rejects, pressed, v);
+        // How far a weight holds sheets depends on their size, and that on how far they shrink.
+        FormingSheets.Setting sheet = forming.decide(
+                width, height, shrink(state, kept, Double.NaN, v), dryGrammage, kept.load(), rejects, pressed, v);
+        for (int pass = 0; drying.isLight(sheet.area(), v) && pass < WEIGHT_PASSES; pass++) {
+            sheet = forming.decide(
+                    width, height, shrink(state, kept, sheet.area(), v), dryGrammage, kept.load(), rejects, pressed, v);
+        }
         return new Sheet(cutting.decide(width, height), enveloped, sheet, pressed ? pressing.decide(sheet, v) : null);
+    }
+
+    private double[] shrink(PreparingStock.State state, PreparingStock.Kept kept, double area, Values v) {
+        // Only sheets taken out of the press below the onset of shrinkage would shrink less, so the couched ratio will
+        // do here.
+        return drying.shrinkage(
+                state, kept.fillerShare(), FormingSheets.couchedRatio(state), drying.endRatio(state, v), area, v);
     }
 
     private double density(PreparingStock.State state, PreparingStock.Kept kept, boolean pressed, Values v) {
@@ -367,7 +378,7 @@ public final class PieceWork {
         return new Hours(
                 atVat,
                 pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.sheets(), v),
-                drying.hours(settings.drying(index), v),
+                drying.hours(settings.drying(index), sheet.sheets(), v),
                 sizing.hours(sheet.sheets(), v),
                 cutting.sorting(sheet.sheets(), v),
                 cutting.trimming(sheet, v),

@@ -1,6 +1,8 @@
 package org.papermath.engine;
 
 import org.papermath.air.Air;
+import org.papermath.equation.Psychrometrics;
+import org.papermath.equation.Room;
 import org.papermath.equation.StackDrying;
 import org.papermath.equation.WaterProperties;
 import org.papermath.evidence.Scope;
@@ -47,6 +49,15 @@ public final class Workshop {
     final double roomCelsius;
     final double roomHumidity;
     final StackDrying.Inlet roomAir;
+    /** Dry air that passes through the room, kg/s; infinite where it is not given. */
+    final double ventilation;
+
+    /** Dry air in the room, kg; not a number where it is not given. */
+    final double roomMass;
+
+    /** The humidity ratio of the room when it takes up no more water. */
+    final double roomSaturated;
+
     final double referenceCelsius;
     final double referenceHumidity;
 
@@ -82,6 +93,14 @@ public final class Workshop {
         roomHumidity = room.humidity().si();
         roomAir =
                 StackDrying.Inlet.of(roomCelsius, roomHumidity, room.pressure().si());
+        roomSaturated = Psychrometrics.saturatedHumidityRatio(
+                roomCelsius, room.pressure().si());
+        roomMass = studio.ventilation()
+                .map(one -> Room.dryAirMass(one.volume().si(), roomAir.volume()))
+                .orElse(Double.NaN);
+        ventilation = studio.ventilation()
+                .map(one -> roomMass * one.airChanges().si())
+                .orElse(Double.POSITIVE_INFINITY);
         Air reference = order.weighedIn();
         referenceCelsius = reference.temperature().si() - ZERO_CELSIUS;
         referenceHumidity = reference.humidity().si();
@@ -125,6 +144,26 @@ public final class Workshop {
     /** Density of the water the sheets are formed in, kg/m³. */
     public double waterDensity() {
         return waterDensity;
+    }
+
+    /** The humidity ratio of the room when it takes up no more water. */
+    public double roomSaturated() {
+        return roomSaturated;
+    }
+
+    /** The air of the room before anything dries in it. */
+    public StackDrying.Inlet roomAir() {
+        return roomAir;
+    }
+
+    /** Dry air that passes through the room, kg/s; infinite where it is not given. */
+    public double ventilation() {
+        return ventilation;
+    }
+
+    /** Dry air in the room, kg; not a number where it is not given. */
+    public double roomMass() {
+        return roomMass;
     }
 
     /** Relative humidity of the room. */

@@ -31,6 +31,23 @@ public final class Drying {
     }
 
     /**
+     * The share of the drying power of a flow of air that a stack uses: {@code 1 - exp(-NTU)}, where
+     * {@code NTU = k A/V}.
+     *
+     * @param conductance k from sheet to air, m/s
+     * @param faces A, both faces of all sheets, m2
+     * @param flow V of air, m3/s
+     */
+    public static double stackEfficiency(double conductance, double faces, double flow) {
+        return -Math.expm1(-conductance * faces / flow);
+    }
+
+    /** The conductance (m/s) behind an efficiency; infinite where all of the drying power is used, or more. */
+    public static double stackConductance(double efficiency, double faces, double flow) {
+        return efficiency < 1 ? -Math.log1p(-efficiency) * flow / faces : Double.POSITIVE_INFINITY;
+    }
+
+    /**
      * Time (s) of drying in two periods, constant rate down to a critical moisture ratio, then falling straight with
      * the distance to equilibrium: {@code (m/E)((X0 - Xc) + (Xc - Xe) ln((Xc - Xe)/(Xf - Xe)))}.
      *

@@ -13,6 +13,7 @@ import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.evidence.Assumptions;
 import org.papermath.fibre.Fibre;
 import org.papermath.mould.Mould;
@@ -52,6 +53,7 @@ public final class Studio {
     private final @Nullable Felts felts;
     private final List<Dryer> dryers;
     private final Air room;
+    private final @Nullable Ventilation ventilation;
     private final Map<Fibre, Amount<Mass>> onHand;
     private final Amount<Mass> scaleStep;
     private final Amount<Mass> fineScaleStep;
@@ -69,6 +71,7 @@ public final class Studio {
         this.felts = b.felts;
         this.dryers = List.copyOf(b.dryers);
         this.room = b.room == null ? Air.of(Amounts.celsius(20), RelativeHumidity.percent(55)) : b.room;
+        this.ventilation = b.ventilation;
         this.onHand = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(b.onHand));
         this.scaleStep = b.scaleStep;
         this.fineScaleStep = b.fineScaleStep;
@@ -101,6 +104,7 @@ public final class Studio {
         private @Nullable Press press;
         private @Nullable Felts felts;
         private @Nullable Air room;
+        private @Nullable Ventilation ventilation;
         private Amount<Mass> scaleStep = Amounts.grams(1);
         private Amount<Mass> fineScaleStep = Amounts.grams(0.1);
         private Amount<Volume> jugStep = Amounts.millilitres(10);
@@ -206,6 +210,21 @@ public final class Studio {
             Objects.requireNonNull(air, "air");
             given.once("the air of the room");
             room = air;
+            return this;
+        }
+
+        /**
+         * Sets how much air passes through the room; without it the air of the room is taken to stay as it is, however
+         * much dries in it.
+         *
+         * @param through the ventilation
+         * @return this builder
+         * @throws Refused if it was set before
+         */
+        public Builder ventilation(Ventilation through) {
+            Objects.requireNonNull(through, "through");
+            given.once("the ventilation of the room");
+            ventilation = through;
             return this;
         }
 
@@ -377,6 +396,15 @@ public final class Studio {
     }
 
     /**
+     * Returns how much air passes through the room, if it is known.
+     *
+     * @return the ventilation
+     */
+    public Optional<Ventilation> ventilation() {
+        return Optional.ofNullable(ventilation);
+    }
+
+    /**
      * Returns the fibre on hand, by oven-dry mass, in the form it is bought in.
      *
      * @return an unmodifiable map
@@ -453,6 +481,7 @@ public final class Studio {
         b.felts = felts;
         b.dryers.addAll(dryers);
         b.room = room;
+        b.ventilation = ventilation;
         b.onHand.putAll(onHand);
         b.scaleStep = scaleStep;
         b.fineScaleStep = fineScaleStep;
@@ -494,6 +523,7 @@ public final class Studio {
                 && Objects.equals(felts, that.felts)
                 && dryers.equals(that.dryers)
                 && room.equals(that.room)
+                && Objects.equals(ventilation, that.ventilation)
                 && onHand.equals(that.onHand)
                 && scaleStep.equals(that.scaleStep)
                 && fineScaleStep.equals(that.fineScaleStep)
@@ -506,7 +536,7 @@ public final class Studio {
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, beater, vat, moulds, press, felts, dryers, room, onHand);
+        return Objects.hash(name, beater, vat, moulds, press, felts, dryers, room, ventilation, onHand);
     }
 
     @Override

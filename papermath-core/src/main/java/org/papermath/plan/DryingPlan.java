@@ -1,15 +1,24 @@
 package org.papermath.plan;
 
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.papermath.drying.Dryer;
 import org.papermath.engine.DryingSheets;
 import org.papermath.evidence.Estimate;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 
 /** How to dry. */
 public final class DryingPlan {
-    private record Values(Dryer dryer, int loads, int blotterChanges, Estimate<Time> time, Estimate<Mass> water) {}
+    private record Values(
+            Dryer dryer,
+            int loads,
+            int blotterChanges,
+            Estimate<Time> time,
+            Amount<Time> left,
+            Optional<Amount<Time>> tighten,
+            Estimate<Mass> water) {}
 
     private final Values values;
 
@@ -29,11 +38,18 @@ public final class DryingPlan {
                             + ") the sheets never dry: bring in drier air, or warm it");
         }
         DryingSheets.Setting set = in.settings().drying(p);
+        DryingSheets drying = in.engine().piece(p).drying();
+        Estimate<Time> time = in.estimates().of(Kinds.TIME, DryingSheets.DRYING, p);
+        double left = drying.stay(time.likely().si(), in.engine().likely());
         return Stage.done(new DryingPlan(new Values(
                 dryer,
                 set.loads(),
                 set.blotterChanges(),
-                in.estimates().of(Kinds.TIME, DryingSheets.DRYING, p),
+                time,
+                Kinds.TIME.ofSi(left, "h"),
+                Optional.of(drying.tighten(in.engine().likely()))
+                        .filter(Double::isFinite)
+                        .map(seconds -> Kinds.TIME.ofSi(seconds, "h")),
                 in.estimates().of(Kinds.MASS, DryingSheets.EVAPORATED, p))));
     }
 
@@ -52,9 +68,25 @@ public final class DryingPlan {
         return values.blotterChanges;
     }
 
-    /** {@return how long one filling takes} */
+    /** {@return after how long one filling is dry} */
     public Estimate<Time> time() {
         return values.time;
+    }
+
+    /**
+     * {@return how long one filling is left in the dryer: until it is dry, and in a stack a day or more by common
+     * practice ({@code drying.stack-left}); the days are counted by it}
+     */
+    public Amount<Time> left() {
+        return values.left;
+    }
+
+    /**
+     * {@return when the straps or weights of a stack are to be drawn tight once more, since drying sheets sink; empty
+     * where no weight is given}
+     */
+    public Optional<Amount<Time>> tighten() {
+        return values.tighten;
     }
 
     /** {@return water given off by all the sheets} */

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.CuttingAndFolding;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figure;
 import org.papermath.engine.Figures;
@@ -23,6 +25,10 @@ import org.papermath.engine.Pressing;
 import org.papermath.engine.Settings;
 import org.papermath.engine.Slot;
 import org.papermath.engine.Values;
+import org.papermath.engine.Workshop;
+import org.papermath.equation.Psychrometrics;
+import org.papermath.equation.Room;
+import org.papermath.equation.StackDrying;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -38,7 +44,10 @@ import org.papermath.order.Studio;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.RelativeHumidity;
+import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Units;
 import org.papermath.text.Digits;
 
@@ -46,6 +55,8 @@ import org.papermath.text.Digits;
 final class PlanNotices {
     /** Loads that gain more than this over a full one are reported. */
     private static final double PART_LOAD = 1.2;
+
+    private static final double ZERO_CELSIUS = 273.15;
 
     /** A note names so many unused values and counts the others; all are among its arguments. */
     private static final int MOST_NAMED = 8;
@@ -649,6 +660,7 @@ final class PlanNotices {
         if (read.dryingStage().code().equals("drying.never-saturated")) {
             add(SheetNotices.saturated(studio.room().humidity()).about("piece", name));
         }
+        drying(p, read, of);
         if (read.envelopeStage().isDone()) {
             envelope(read, of);
         }
@@ -685,6 +697,138 @@ final class PlanNotices {
                         name);
             }
         }
+    }
+
+    /** What the weight on a stack holds, what rims do, and what becomes of the room. */
+    private void drying(int p, PiecePlan read, String of) {
+        PieceWork work = engine.piece(p);
+        DryingSheets drying = work.drying();
+        double area = settings.sheet(p).area();
+        if (drying.isLight(area, likely)) {
+            Amount<SheetPressure> given = Kinds.SHEET_PRESSURE.ofSi(drying.pressure(area), "Pa");
+            Amount<SheetPressure> least = Kinds.SHEET_PRESSURE.ofSi(drying.leastPressure(likely), "Pa");
+            Amount<Mass> enough = Kinds.MASS.ofSi(drying.leastWeight(area, likely), "kg");
+            warn(
+                    "drying.weight-low",
+                    of + "the weight on the stack presses the sheets with " + given + "; below " + least
+                            + " they slip while they dry and shrink more, which is counted (common practice). Put "
+                            + enough + " on it.",
+                    "piece",
+                    read.name(),
+                    "given",
+                    given.toString(),
+                    "least",
+                    least.toString(),
+                    "weight",
+                    enough.toString());
+        }
+        if (work.deckleEdge() && drying.holdsFlat()) {
+            double free = numbers.bands().likely().of(PreparingStock.FREE_SHRINKAGE, work.batch());
+            double limit = limit("shrinkage.wavy-rim");
+            if (free > limit) {
+                note(
+                        "drying.wavy-rim",
+                        of + "dried free, such sheets shrink " + Digits.percent(free) + "; from "
+                                + Digits.percent(limit)
+                                + " on the thin deckle rim stays wavy however the sheet is held (common practice). Trim"
+                                + " it, or keep it as a mark of the stuff.",
+                        "piece",
+                        read.name(),
+                        "shrinkage",
+                        free,
+                        "limit",
+                        limit);
+            }
+        }
+        if (read.dryingStage().isDone() && drying.intoRoom()) {
+            if (studio.ventilation().isPresent()) {
+                damp(p, read, of);
+            } else {
+                filling(p, read, of);
+            }
+        }
+    }
+
+    private void filling(int p, PiecePlan read, String of) {
+        int sheets = settings.sheet(p).sheets();
+        int inOne = engine.piece(p).drying().inOne(sheets);
+        double water = numbers.likely(DryingSheets.EVAPORATED, p) * inOne / sheets;
+        double limit = limit("room.filling-water");
+        if (water > limit) {
+            Amount<Mass> given = Kinds.MASS.ofSi(water, "kg");
+            note(
+                    "drying.room-water",
+                    of + "a filling of " + inOne + " sheets gives off " + given + " of water; more than about "
+                            + Kinds.MASS.ofSi(limit, "kg")
+                            + " makes a studio damp and the sheets dry slower than is counted (common practice)."
+                            + " Ventilate, dry fewer sheets at a time, or give the ventilation of the room.",
+                    "piece",
+                    read.name(),
+                    "sheets",
+                    inOne,
+                    "water",
+                    given.toString(),
+                    "limit",
+                    limit);
+        }
+    }
+
+    /** Says how damp the room gets while a filling is wet, and what would keep it below the level of mould. */
+    private void damp(int p, PiecePlan read, String of) {
+        Workshop shop = engine.workshop();
+        StackDrying.Inlet in = shop.roomAir();
+        double celsius = studio.room().temperature().si() - ZERO_CELSIUS;
+        double pressure = studio.room().pressure().si();
+        double limit = limit("room.mould-caution");
+        double rise =
+                Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(celsius, limit), pressure) - in.ratio();
+        DryingSheets drying = engine.piece(p).drying();
+        int sheets = settings.sheet(p).sheets();
+        double free = drying.evaporation(sheets, settings.sheet(p).area(), likely);
+        double given = Room.evaporation(free, shop.ventilation(), shop.roomSaturated(), in.ratio());
+        if (rise <= 0 || given <= rise * shop.ventilation()) {
+            return;
+        }
+        double humidity = Psychrometrics.relativeHumidity(celsius, in.ratio() + given / shop.ventilation(), pressure);
+        // What is given off, slowed by the room, raises it just so far.
+        double perFlow = 1 / (1 / rise - 1 / (shop.roomSaturated() - in.ratio()));
+        double changes = free / perFlow / shop.roomMass() * 3600;
+        int fewer = fewer(p, perFlow * shop.ventilation());
+        Amount<RelativeHumidity> reached = Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%");
+        warn(
+                "drying.room-damp",
+                of + "while a filling of " + drying.inOne(sheets) + " sheets is wet, the room comes to " + reached
+                        + " relative humidity, and the sheets dry slower, which is counted. "
+                        + Digits.three(changes) + " air changes an hour"
+                        + (fewer > 0 ? ", or fillings of " + fewer + (fewer == 1 ? " sheet," : " sheets,") : "")
+                        + " keep it below " + Digits.percent(limit) + ".",
+                "piece",
+                read.name(),
+                "humidity",
+                reached.toString(),
+                "limit",
+                limit,
+                "airChanges",
+                changes,
+                "sheets",
+                fewer);
+    }
+
+    /** The most sheets of a filling that give off no more water (kg/s) than this. */
+    private int fewer(int p, double most) {
+        DryingSheets drying = engine.piece(p).drying();
+        double area = settings.sheet(p).area();
+        int enough = 0;
+        int tooMany = drying.inOne(settings.sheet(p).sheets());
+        while (tooMany - enough > 1) {
+            int half = (enough + tooMany) / 2;
+            if (drying.evaporation(half, area, likely) < most) {
+                enough = half;
+            } else {
+                tooMany = half;
+            }
+        }
+        return enough;
     }
 
     private void envelope(PiecePlan read, String of) {

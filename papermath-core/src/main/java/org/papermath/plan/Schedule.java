@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.FormingSheets;
 import org.papermath.engine.PieceWork;
 import org.papermath.evidence.Scope;
@@ -82,6 +83,7 @@ public final class Schedule {
         double again = 0;
         boolean bath = false;
         for (int p = 0; p < in.engine().pieces(); p++) {
+            DryingSheets dryer = in.engine().piece(p).drying();
             PieceWork.Hours of = in.engine()
                     .piece(p)
                     .hours(
@@ -94,14 +96,15 @@ public final class Schedule {
             PiecePlan piece = pieces.get(p);
             // What is not known makes the sum unknown as well.
             dry += piece.dryingStage()
-                    .map(drying -> drying.time().likely().si() * drying.loads())
+                    .map(drying -> drying.left().si() * drying.loads())
                     .orElse(Double.NaN);
             if (piece.sizingStage().isDone()) {
                 bath = true;
                 again += in.settings().drying(p).loads()
                         * piece.sizing()
                                 .dryAgain()
-                                .map(time -> time.likely().si())
+                                .map(time -> dryer.stay(
+                                        time.likely().si(), in.engine().likely()))
                                 .orElse(Double.NaN);
             }
         }

@@ -146,7 +146,16 @@ public final class Limits {
     public static final Range<Grammage> FELT_GRAMMAGE = range(Kinds.GRAMMAGE, 10, "g/m2", 10, "kg/m2");
 
     /** The air a fan moves: from one out of a computer to that of a hall. */
-    public static final Range<VolumeFlow> FREE_AIR_FLOW = range(Kinds.VOLUME_FLOW, 1, "m3/h", 1e6, "m3/h");
+    public static final Range<VolumeFlow> FREE_AIR_FLOW = range(Kinds.VOLUME_FLOW, 0, "m3/h", 1e6, "m3/h");
+
+    /** What lies on a stack, or the pull of its straps: from a book to a press full of iron. */
+    public static final Range<Mass> STACK_WEIGHT = range(Kinds.MASS, 100, "g", 10, "t");
+
+    /** The room the work dries in: from a closet to a mill loft. */
+    public static final Range<Volume> ROOM_VOLUME = range(Kinds.VOLUME, 1, "m3", 1e5, "m3");
+
+    /** How often the air of a room is exchanged: from a closed cellar to a drying cabinet. */
+    public static final Range<Rate> AIR_CHANGES = range(Kinds.RATE, 0.01, "1/h", 1000, "1/h");
 
     /** Fibre in store. */
     public static final Range<Mass> ON_HAND = range(Kinds.MASS, 1, "mg", 100, "t");

@@ -313,11 +313,11 @@ final class ClosedForms {
                     "sheets weighed twice in the dryer",
                     "furnish and the dryer itself",
                     "@dryer",
-                    "fan stack: eps = E/(m_da (Ws − W)); loft, boards: time over that of wet faces; blotters:"
-                            + " (M_k/M_0)^(1/k)",
+                    "stack: k = −ln(1 − E/(m_da (Ws − W))) V/A; loft, boards: time over that of wet faces;"
+                            + " blotters: ((X − Xe)/(X0 − Xe))^(1/n)",
                     EACH,
                     Case::drying,
-                    List.of("drying.fan-efficiency", "drying.loft-tail", "drying.blotter-kept"),
+                    List.of("drying.stack-conductance", "drying.loft-tail", "drying.blotter-kept"),
                     List.of(Measurement.Dried.class)),
             rule(
                     "rejects counted at a step",
@@ -770,6 +770,7 @@ final class ClosedForms {
                         dried.after(),
                         dried.ovenDry().value(),
                         dried.time().value(),
+                        dried.faces(),
                         dried.air());
             }
             if (dryer instanceof Dryer.Blotters blotters) {
@@ -778,6 +779,7 @@ final class ClosedForms {
                         blotters,
                         Kinds.MOISTURE_RATIO.ofSi(start, "g/g"),
                         Kinds.MOISTURE_RATIO.ofSi(end, "g/g"),
+                        roomRatio(dried),
                         dried.changes());
             }
             DryingModel.Batch batch = DryingModel.Batch.of(
@@ -785,8 +787,12 @@ final class ClosedForms {
                     dried.faces(),
                     Kinds.MOISTURE_RATIO.ofSi(start, "g/g"),
                     Kinds.MOISTURE_RATIO.ofSi(end, "g/g"),
-                    SorptionModel.from(store, furnish()).fromWetSide().ratio(dried.air()));
+                    roomRatio(dried));
             return DryingModel.calibrate(store, dryer, batch, dried.time(), dried.air());
+        }
+
+        private Amount<MoistureRatio> roomRatio(Measurement.Dried dried) {
+            return SorptionModel.from(store, furnish()).fromWetSide().ratio(dried.air());
         }
 
         /**

@@ -687,6 +687,8 @@ public sealed interface Measurement {
         SECOND_PRESSING("pressing again", "labour.second-press"),
         /** Loading or unloading a dryer, by load. */
         DRYER_LOAD("loading the dryer", "labour.dry-load"),
+        /** Changing blotters, by sheet and change. */
+        BLOTTER_CHANGE("changing blotters", "labour.blotter-change"),
         /** Surface sizing, by sheet. */
         SIZING("sizing", "labour.size"),
         /** Looking over and sorting, by sheet. */

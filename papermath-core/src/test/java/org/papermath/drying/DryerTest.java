@@ -84,7 +84,7 @@ class DryerTest {
 
     @Test
     void flowHasBounds() {
-        for (double bad : new double[] {0, 0.99, 1_000_001}) {
+        for (double bad : new double[] {1_000_001, 1e7}) {
             assertThat(catchThrowableOfType(
                             Refused.class, () -> Dryer.fanStack("d", Kinds.VOLUME_FLOW.of(bad, "m3/h"), 9)))
                     .hasMessageStartingWith("free-air flow of the fan: ");
@@ -92,7 +92,24 @@ class DryerTest {
                             Refused.class, () -> new Dryer.FanStack("d", Kinds.VOLUME_FLOW.of(bad, "m3/h"), 9)))
                     .hasMessageStartingWith("free-air flow of the fan: ");
         }
-        Dryer.FanStack stack = (Dryer.FanStack) Dryer.fanStack("d", Kinds.VOLUME_FLOW.of(1, "m3/h"), 9);
+        Dryer.FanStack stack = Dryer.fanStack("d", Kinds.VOLUME_FLOW.of(1, "m3/h"), 9);
         assertThat(stack.freeAirFlow().in("m3/h")).isEqualTo(1);
+        assertThat(stack.hasFan()).isTrue();
+        assertThat(stack).hasToString("d (fan stack, 1 m³/h on the label, 9 sheets)");
+        assertThat(Dryer.stack("d", 9).hasFan()).isFalse();
+        assertThat(Dryer.stack("d", 9)).isEqualTo(Dryer.fanStack("d", Kinds.VOLUME_FLOW.of(0, "m3/h"), 9));
+    }
+
+    @Test
+    void weightHasBoundsAndIsSaidAfterwards() {
+        Dryer.FanStack stack = Dryer.stack("d", 9);
+        assertThat(stack.weight()).isEmpty();
+        assertThat(stack.under(Kinds.MASS.of(20, "kg")))
+                .hasToString("d (stack without a fan, 9 sheets, under 20 kg)")
+                .isNotEqualTo(stack);
+        for (double bad : new double[] {0, 0.09, 10_001}) {
+            assertThat(catchThrowableOfType(Refused.class, () -> stack.under(Kinds.MASS.of(bad, "kg"))))
+                    .hasMessageStartingWith("weight on the stack: ");
+        }
     }
 }

@@ -32,11 +32,13 @@ class DryingCheckValuesTest {
     private static Map<String, Double> stack() {
         StackDrying.Inlet in = StackDrying.Inlet.of(20, 0.5, PRESSURE);
         double flow = 600 / HOUR;
-        double most = new StackDrying(1, CRITICAL).evaporation(flow, in) * HOUR;
+        double most = in.most(flow) * HOUR;
         Map<String, Double> values = new HashMap<>();
         values.put("stack m_da", Drying.dryAirFlow(flow, in.volume()) * HOUR);
         values.put("stack dW", in.saturated() - in.ratio());
-        values.put("stack E eps .3", new StackDrying(0.3, CRITICAL).evaporation(flow, in) * HOUR);
+        values.put(
+                "stack E eps .3",
+                Drying.stackEvaporation(0.3, Drying.dryAirFlow(flow, in.volume()), in.saturated(), in.ratio()) * HOUR);
         values.put("stack E eps 1", most);
         // A weighed evaporation over the greatest: so a calibration reads the efficiency.
         values.put("eps", 0.55 / most);
@@ -53,7 +55,7 @@ class DryingCheckValuesTest {
         }
         if (name.equals("40 sheets total")) {
             double ovenDry = 40 * 22 * 30 * 0.0254 * 0.0254 * 0.200;
-            return new StackDrying(0.3, CRITICAL).time(ovenDry, 0.55 / HOUR, 2.0, 0.09, 0.07) / HOUR;
+            return new StackDrying(1.3e-3, 0.35, CRITICAL).time(ovenDry, 0.55 / HOUR, 2.0, 0.09, 0.07) / HOUR;
         }
         if (name.equals("blotters changes")) {
             return Drying.blotterChanges(2.0, 0.10, 0.5);
@@ -99,11 +101,17 @@ class DryingCheckValuesTest {
 
     @Test
     void blotters() {
-        BlotterDrying halved = new BlotterDrying(0.5, HOUR);
-        assertThat(halved.changes(2.0, 0.10)).isEqualTo(5);
+        BlotterDrying halved = new BlotterDrying(0.5, HOUR, 1);
+        assertThat(halved.changes(2.0, 0.10, 0)).isEqualTo(5);
         // Five times halved, 2.0 comes to 0.0625.
-        assertThat(halved.changes(2.0, 0.0625)).isEqualTo(5);
-        assertThat(BlotterDrying.keptOf(2.0, 0.0625, 5)).isCloseTo(0.5, within(1e-12));
+        assertThat(halved.changes(2.0, 0.0625, 0)).isEqualTo(5);
+        assertThat(BlotterDrying.keptOf(2.0, 0.0625, 0, 1, 5)).isCloseTo(0.5, within(1e-12));
+        // In air that holds a tenth, blotters take nine tenths as much, and what is above that tenth comes down.
+        assertThat(halved.keptAt(0.1)).isCloseTo(0.55, within(1e-12));
+        assertThat(BlotterDrying.keptOf(2.1, 0.1 + 2 * Math.pow(0.55, 3), 0.1, 1, 3))
+                .isCloseTo(0.5, within(1e-12));
+        assertThat(halved.changes(2.1, 0.1 + 2 * Math.pow(0.55, 3) - 1e-9, 0.1)).isEqualTo(4);
+        assertThat(halved.changes(2.1, 0.1, 0.1)).isInfinite();
         assertThat(Drying.blotters(1.9 * 0.02, 0.05, 1.0)).isEqualTo(1);
         assertThat(Drying.blotters(0.11, 0.05, 1.0)).isEqualTo(3);
     }

@@ -1,8 +1,10 @@
 package org.papermath.guard;
 
 import static org.papermath.quantity.Amounts.celsius;
+import static org.papermath.quantity.Amounts.cubicMetres;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.kilonewtons;
 import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.micrometres;
@@ -20,6 +22,7 @@ import java.util.function.Supplier;
 import javax.measure.Quantity;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
@@ -50,6 +53,7 @@ import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Rate;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
@@ -443,6 +447,36 @@ final class GuardCases {
                                     .room(Air.of(celsius(18), RelativeHumidity.percent(100)))
                                     .build()));
         }
+        Piece rims = cards().edge(Piece.Edge.DECKLE).build();
+        Dryer.FanStack stack = Dryer.stack("stack", 12);
+        Ventilation aired = Ventilation.of(cubicMetres(40), Rate.perHour(0.3));
+        cases.put(
+                "light-stack",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.ABACA), rims),
+                        dries(stack.under(grams(500))).build()));
+        cases.put(
+                "firm-stack",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.ABACA), rims),
+                        dries(stack.under(kilograms(60))).build()));
+        for (Dryer dryer : List.of(stack, Dryer.loft("loft", 1, 100), Dryer.blotters("blotters", 20))) {
+            cases.put(
+                    "aired-" + dryer.name(),
+                    () -> MakingPlan.of(
+                            order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                            dries(dryer).ventilation(aired).build()));
+        }
+        cases.put(
+                "great-filling",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.COTTON_RAG),
+                                Piece.of("cards", 400, "recipe")
+                                        .size(mm(210), mm(297))
+                                        .grammage(Grammage.gsm(200))
+                                        .build()),
+                        dries(Dryer.loft("loft", 1, 1000)).build()));
         cases.put(
                 "long-letter",
                 () -> MakingPlan.of(
@@ -687,6 +721,15 @@ final class GuardCases {
             order.piece(piece);
         }
         return order.build();
+    }
+
+    private static Studio.Builder dries(Dryer dryer) {
+        return Studio.of("dries")
+                .mould(Mould.of("folio", mm(320), mm(420)))
+                .beater(Beater.of("beater", litres(40), grams(800)))
+                .vat(Vat.of("vat", litres(80)))
+                .dryer(dryer)
+                .room(Air.of(celsius(20), RelativeHumidity.percent(50)));
     }
 
     private static Studio.Builder full() {

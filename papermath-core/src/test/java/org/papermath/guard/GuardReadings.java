@@ -274,6 +274,12 @@ final class GuardReadings {
                     Work.DRYING,
                     piece -> piece.dryingStage().map(DryingPlan::blotterChanges)),
             piece("drying.time", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::time)),
+            piece("drying.left", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::left)),
+            piece(
+                    "drying.tighten",
+                    Work.DRYING,
+                    piece -> piece.dryingStage()
+                            .map(drying -> drying.tighten().map(Amount::si).orElse(0.0))),
             piece("drying.water", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::water)),
             piece("size.done", Work.SIZE, piece -> piece.sizingStage().isDone()),
             piece("size.bath", Work.SIZE, piece -> piece.sizingStage().map(SizingPlan::bath)),

@@ -3,6 +3,7 @@ package org.papermath.order;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.papermath.quantity.Amounts.celsius;
+import static org.papermath.quantity.Amounts.cubicMetres;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.kilonewtons;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
@@ -37,6 +39,7 @@ import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Rate;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.SchopperRiegler;
@@ -86,6 +89,7 @@ class ToBuilderTest {
             .felts(Felts.of(mm(400), mm(500), Grammage.gsm(400), 12))
             .dryer(Dryer.boards("boards", 20))
             .room(Air.of(celsius(19), RelativeHumidity.percent(51)))
+            .ventilation(Ventilation.of(cubicMetres(60), Rate.perHour(2)))
             .onHand(Fibres.ABACA, grams(300))
             .scaleStep(grams(2))
             .fineScaleStep(grams(0.2))

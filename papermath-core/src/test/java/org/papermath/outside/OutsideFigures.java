@@ -319,7 +319,7 @@ final class OutsideFigures {
         all.put("radiative film at 20 Cel", general("drying.radiative", 1));
         all.put("water over cotton at which a shirt leaves the even rate", general("drying.critical-ratio", 1));
         all.put("water taken up by soaked old books", general("drying.blotter-capacity", 1));
-        all.put("vapour through a millimetre of board", general("drying.mass-transfer", 1e3));
+        all.put("vapour through two blotters", general("drying.stack-conductance", 1e3));
         all.put(
                 "hours in a loft",
                 store -> DryingModel.from(store, Scope.GENERAL)

@@ -23,6 +23,7 @@ import org.papermath.air.Air;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
+import org.papermath.drying.Ventilation;
 import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figures;
@@ -59,6 +60,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Rate;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
@@ -85,9 +87,11 @@ class PlanAgreesWithModelsTest {
     private static final Press PRESS = Press.of("bench press", kilonewtons(90), mm(400), mm(500));
     private static final Beater BEATER = Beater.of("trough", litres(40), grams(800));
     private static final double SAME = 1e-12;
+    private static final Dryer BOARDS = Dryer.boards("boards", 30);
     private static final List<Dryer> DRYERS = List.of(
             Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30),
-            Dryer.boards("boards", 30),
+            BOARDS,
+            Dryer.stack("still stack", 30),
             Dryer.loft("loft", 1, 60),
             Dryer.loft("spurs", 4, 60),
             Dryer.blotters("blotters", 20));
@@ -173,16 +177,19 @@ class PlanAgreesWithModelsTest {
                 Arguments.of("beating.drainability-limit", Scope.at(BEATER.name()), 92),
                 Arguments.of("shrinkage.onset", Scope.of("abaca"), 0.9),
                 Arguments.of("shrinkage.direction-difference", Scope.GENERAL, 0.03),
-                Arguments.of("restraint.share", Scope.of(DRYERS.get(1).restraint()), 0.8),
+                Arguments.of("restraint.share", Scope.of(BOARDS.restraint()), 0.8),
                 Arguments.of("sorption.temperature-slope", Scope.GENERAL, -0.0008),
                 Arguments.of("drying.end-margin", Scope.GENERAL, 0.03),
                 Arguments.of("drying.critical-ratio", Scope.at("stack"), 0.8),
+                Arguments.of("drying.stack-conductance", Scope.at("stack"), 0.002),
+                Arguments.of("drying.stack-still", Scope.at("still stack"), 0.45),
                 Arguments.of("drying.delivered-share", Scope.GENERAL, 0.3),
                 Arguments.of("drying.film-still", Scope.at("loft"), 8),
                 Arguments.of("drying.radiative", Scope.GENERAL, 5),
                 Arguments.of("drying.lewis", Scope.GENERAL, 0.9),
                 Arguments.of("drying.loft-tail", Scope.at("boards"), 1.9),
                 Arguments.of("drying.blotter-kept", Scope.at("blotters"), 0.6),
+                Arguments.of("drying.blotter-capacity", Scope.at("blotters"), 0.7),
                 Arguments.of("drying.blotter-hours", Scope.at("blotters"), 6));
     }
 
@@ -204,14 +211,22 @@ class PlanAgreesWithModelsTest {
     @Test
     void thinSheetAndWeakPress() {
         for (double grammage : new double[] {6, 9.5, 14}) {
-            agrees(Furnish.of(Fibres.KOZO), DRYERS.get(1), studio(DRYERS.get(1)).build(), 1, grammage);
+            agrees(Furnish.of(Fibres.KOZO), BOARDS, studio(BOARDS).build(), 1, grammage);
         }
         Press weak = Press.of(PRESS.name(), kilonewtons(5), mm(400), mm(500));
-        agrees(
-                Furnish.of(Fibres.ABACA),
-                DRYERS.get(1),
-                bare(DRYERS.get(1)).press(weak).build(),
-                3);
+        agrees(Furnish.of(Fibres.ABACA), BOARDS, bare(BOARDS).press(weak).build(), 3);
+    }
+
+    @Test
+    void dryingInAVentilatedRoom() {
+        Ventilation draughty = Ventilation.of(Amounts.cubicMetres(60), Rate.perHour(1.5));
+        for (Dryer dryer : DRYERS) {
+            agrees(
+                    Furnish.of(Fibres.ABACA),
+                    dryer,
+                    studio(dryer).ventilation(draughty).build(),
+                    3);
+        }
     }
 
     @Test
@@ -220,7 +235,8 @@ class PlanAgreesWithModelsTest {
         Dryer loft = Dryer.loft("timed loft", 3, 60);
         Furnish blend = Furnish.of(Share.percent(60), Fibres.COTTON_RAG, Share.percent(40), Fibres.ABACA);
         Assumptions own = Assumptions.standard();
-        own = DryingModel.calibrate(own, (Dryer.FanStack) dryer, Reading.of(grams(900), grams(5)), hours(4), ROOM);
+        own = DryingModel.calibrate(
+                own, (Dryer.FanStack) dryer, Reading.of(grams(900), grams(5)), hours(4), Amounts.squareMetres(4), ROOM);
         own = DryingModel.calibrate(
                 own,
                 loft,
@@ -362,14 +378,18 @@ class PlanAgreesWithModelsTest {
                 room);
         close(
                 out.of(DryingSheets.DRYING, 0),
-                drying.dry(dryer, batch, ROOM).hours().si());
+                studio.ventilation()
+                        .map(through -> drying.dry(dryer, batch, ROOM, through))
+                        .orElseGet(() -> drying.dry(dryer, batch, ROOM))
+                        .hours()
+                        .si());
     }
 
     /** Dipped or poured, in cold water and in warm. */
     @ParameterizedTest
     @ValueSource(doubles = {8, 20, 38, 45})
     void drains(double celsius) {
-        Dryer boards = DRYERS.get(1);
+        Dryer boards = BOARDS;
         for (Assumptions known : List.of(
                 Assumptions.standard(),
                 Assumptions.standard().given("drainage.suction-factor", Scope.at("tub"), 0.8))) {
@@ -419,7 +439,7 @@ class PlanAgreesWithModelsTest {
                 .given("vat.tolerance", Scope.GENERAL, tolerance)
                 .given("vat.lift-factor", Scope.GENERAL, 1.02)
                 .given("vat.retention", Scope.GENERAL, 0.96);
-        Studio studio = studio(DRYERS.get(1))
+        Studio studio = studio(BOARDS)
                 .scaleStep(grams(0.001))
                 .jugStep(litres(0.0001))
                 .assumptions(known)

@@ -341,8 +341,8 @@ class PlanStagesTest {
                                 .build())
                 .piece("card")
                 .drying();
-        assertThat(slow.time().likely().si())
-                .isCloseTo(2 * stack.time().likely().si(), within(1.0));
+        // Half the air is a little damper; sheet and blotter hold the water back as before.
+        assertThat(slow.time().likely().si() / stack.time().likely().si()).isBetween(1.001, 1.2);
         assertThat(stack.blotterChanges()).isZero();
         DryingPlan loft = MakingPlan.of(
                         order, tub.dryer(Dryer.loft("d", 1, 100)).build())

@@ -179,6 +179,7 @@ class TwelvePlansCheckValuesTest {
             case "free shrinkage" -> batch.freeShrinkage().likely().si();
             case "density" ->
                 sheet.grammage().likely().si() / sheet.caliper().likely().si();
+            case "drying" -> plan.piece("sheet").drying().time().likely().in("h");
             case "caliper" -> sheet.caliper().likely().in("um");
             case "as bought over oven-dry" ->
                 batch.fibre().asBought().si() / batch.fibre().ovenDry().si();

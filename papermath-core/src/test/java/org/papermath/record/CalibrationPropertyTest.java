@@ -93,13 +93,13 @@ class CalibrationPropertyTest {
             @ForAll @Scale(4) @DoubleRange(min = 0.95, max = 1.25) double press,
             @ForAll @Scale(4) @DoubleRange(min = 0.96, max = 0.985) double retention,
             @ForAll @Scale(4) @DoubleRange(min = 1.8e9, max = 4.5e9) double resistance,
-            @ForAll @Scale(4) @DoubleRange(min = 0.16, max = 0.65) double fan) {
+            @ForAll @Scale(6) @DoubleRange(min = 0.0006, max = 0.0025) double fan) {
         Assumptions truth = TABLE.given("beating.rate", BEATER, rate)
                 .given("beating.exponent", BEATER, exponent)
                 .given("press.factor", PRESS, press)
                 .given("vat.retention", ABACA.on("long vat"), retention)
                 .given("drainage.resistance-factor", VAT, resistance)
-                .given("drying.fan-efficiency", Scope.at(STACK.name()), fan);
+                .given("drying.stack-conductance", Scope.at(STACK.name()), fan);
         BeatingModel beating = BeatingModel.from(truth, BEATER);
         Amount<SchopperRiegler> number = beating.after(hours(3));
         CouchedSheet couched = CouchedSheet.weighed(grams(80), grams(12), mm(300), mm(400));
@@ -157,7 +157,7 @@ class CalibrationPropertyTest {
         comesBack(calibration, truth, "press.factor", PRESS);
         comesBack(calibration, truth, "vat.retention", ABACA.on("long vat"));
         comesBack(calibration, truth, "drainage.resistance-factor", VAT);
-        comesBack(calibration, truth, "drying.fan-efficiency", Scope.at(STACK.name()));
+        comesBack(calibration, truth, "drying.stack-conductance", Scope.at(STACK.name()));
         bandsAreNarrower(calibration);
     }
 

@@ -91,7 +91,7 @@ class CalibrationsOfModelsTest {
         Dryer.FanStack stack = new Dryer.FanStack("the stack", Kinds.VOLUME_FLOW.of(600, "m3/h"), 80);
         Air air = Air.of(celsius(20), RelativeHumidity.percent(50));
         assertThatThrownBy(() -> DryingModel.calibrateByWeighings(
-                        STORE, stack, weighed(300), weighed(110), grams(100), hours(5), air))
+                        STORE, stack, weighed(300), weighed(110), grams(100), hours(5), Kinds.AREA.of(1, "m2"), air))
                 .isInstanceOfSatisfying(
                         Refused.class, refused -> assertThat(refused.code()).isEqualTo("calibration.no-longer-wet"));
     }

@@ -395,7 +395,12 @@ class CouchToSheetCasesCheckValuesTest {
         double area = 40 * inches(22).si() * inches(30).si();
         DryingModel.Batch forty =
                 DryingModel.Batch.of(kilograms(0.2 * area), squareMetres(area), dry(2), dry(0.09), dry(0.07));
-        DryingModel model = DryingModel.standard();
+        double flow = 600 / 3600.0;
+        // What the cases take of the drying power of the air, and their film.
+        Assumptions known = TABLE.given(
+                        "drying.stack-conductance", Scope.GENERAL, Drying.stackConductance(0.3, 2 * area, flow))
+                .given("drying.film-still", Scope.GENERAL, 5);
+        DryingModel model = DryingModel.from(known, Scope.GENERAL);
         DryingRoom room = DryingRoom.of(cubicMetres(50), state(20, 50));
         return switch (id) {
             case "C135" ->

@@ -1,5 +1,6 @@
 package org.papermath.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import java.util.List;
@@ -42,6 +43,14 @@ final class CoreRecords extends NopAnnotationIntrospector {
     public String @Nullable [] findSerializationPropertyOrder(MapperConfig<?> config, AnnotatedClass type) {
         List<String> members = CoreTypes.isResult(type.getRawType()) ? CoreTypes.members(type.getRawType()) : List.of();
         return members.isEmpty() ? null : members.toArray(String[]::new);
+    }
+
+    /** What a result has nothing of is left out. */
+    @Override
+    public JsonInclude.Value findPropertyInclusion(MapperConfig<?> config, Annotated member) {
+        return member instanceof AnnotatedMethod method && isMember(method) && method.getRawType() == Optional.class
+                ? JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS)
+                : JsonInclude.Value.empty();
     }
 
     private static boolean isMember(AnnotatedMethod method) {

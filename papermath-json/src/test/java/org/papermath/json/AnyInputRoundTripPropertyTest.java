@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
@@ -181,7 +182,10 @@ class AnyInputRoundTripPropertyTest {
         Dryer dryer(String called) {
             int capacity = count(Limits.DRYER_CAPACITY);
             return switch (random.nextInt(4)) {
-                case 0 -> Dryer.fanStack(called, amount(Limits.FREE_AIR_FLOW), capacity);
+                case 0 -> {
+                    Dryer.FanStack stack = Dryer.fanStack(called, amount(Limits.FREE_AIR_FLOW), capacity);
+                    yield maybe() ? stack.under(amount(Limits.STACK_WEIGHT)) : stack;
+                }
                 case 1 -> Dryer.loft(called, count(Limits.SPUR), capacity);
                 case 2 -> Dryer.boards(called, capacity);
                 default -> Dryer.blotters(called, capacity);
@@ -190,6 +194,9 @@ class AnyInputRoundTripPropertyTest {
 
         Studio studio() {
             Studio.Builder studio = Studio.of(name("s")).room(air());
+            if (maybe()) {
+                studio.ventilation(new Ventilation(amount(Limits.ROOM_VOLUME), amount(Limits.AIR_CHANGES)));
+            }
             if (maybe()) {
                 studio.beater(Beater.of(name("beater"), amount(Limits.TROUGH), amount(Limits.RATED_LOAD)));
             }

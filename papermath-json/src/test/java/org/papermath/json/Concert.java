@@ -78,10 +78,12 @@ final class Concert {
               "dryers": [
                 {"kind": "boards", "name": "boards", "capacity": 24},
                 {"kind": "loft", "name": "loft", "capacity": 120, "sheetsInSpur": 4},
-                {"kind": "fan stack", "name": "box", "capacity": 40, "freeAirFlow": "400 m3/h"},
+                {"kind": "fan stack", "name": "box", "capacity": 40, "freeAirFlow": "400 m3/h",
+                 "weight": "30 kg"},
                 {"kind": "blotters", "name": "blotters", "capacity": 30}
               ],
               "room": {"temperature": "18 Cel", "humidity": "58 %", "pressure": "98 kPa"},
+              "ventilation": {"volume": "60 m3", "airChanges": "2 1/h"},
               "onHand": [{"fibre": "abaca", "ovenDry": "400 g"}, {"fibre": "cotton-rag", "ovenDry": "0.5 kg"}],
               "scaleStep": "5 g",
               "fineScaleStep": "0.01 g",

@@ -249,6 +249,7 @@ class DescribedMembersTest {
                         MAPPER.readTree(
                                 "{\"name\": \"seat card\","
                                         + " \"system\": \"traditional\", \"use\": \"card\", \"sides\": [\"55 mm\", \"90 mm\"]}"));
+        ((ObjectNode) format.get("pieces").get(1)).put("dryer", "box");
         ObjectNode recipe = (ObjectNode) MAPPER.readTree(Concert.RECIPE);
         recipe.set("writtenBy", order.get("writtenBy"));
         ObjectNode studio = (ObjectNode) MAPPER.readTree(Concert.STUDIO);

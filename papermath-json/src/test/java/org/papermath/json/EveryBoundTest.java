@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.evidence.Reading;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
@@ -41,6 +42,7 @@ import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
+import org.papermath.quantity.Rate;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Units;
@@ -366,6 +368,27 @@ class EveryBoundTest {
                         "400 m3/h",
                         "#",
                         q -> Dryer.fanStack("d", q, 9)),
+                new Measured<>(
+                        "STACK_WEIGHT",
+                        Limits.STACK_WEIGHT,
+                        "studio",
+                        "30 kg",
+                        "#",
+                        q -> Dryer.stack("d", 9).under(q)),
+                new Measured<>(
+                        "ROOM_VOLUME",
+                        Limits.ROOM_VOLUME,
+                        "studio",
+                        "60 m3",
+                        "#",
+                        q -> Ventilation.of(q, Rate.perHour(2))),
+                new Measured<>(
+                        "AIR_CHANGES",
+                        Limits.AIR_CHANGES,
+                        "studio",
+                        "2 1/h",
+                        "#",
+                        q -> Ventilation.of(Amounts.cubicMetres(60), q)),
                 new Measured<>(
                         "ON_HAND", Limits.ON_HAND, "studio", "400 g", "#", q -> studio().onHand(Fibres.ABACA, q)),
                 new Measured<>(

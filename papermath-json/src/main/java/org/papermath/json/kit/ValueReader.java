@@ -43,8 +43,8 @@ public final class ValueReader {
     private static final String NOT_A_NUMBER = "quantity.not-a-number";
 
     /** A number with an exponent of three digits or more, or with so many that it may be as large. */
-    private static final Pattern HUGE =
-            Pattern.compile("^\\s*[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)[eE]\\+?[0-9]{3,}\\s*(?:[^0-9,'\\s].*)?$");
+    private static final Pattern HUGE = Pattern.compile("^\\s*[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)[eE]\\+?[0-9]{3,}"
+            + "(?:\\s+1(?:/.*)?|\\s*(?:[^0-9,'\\s].*)?)$");
 
     private enum State {
         GIVEN,

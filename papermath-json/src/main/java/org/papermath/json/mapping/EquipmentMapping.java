@@ -7,6 +7,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.json.kit.ObjectReader;
 import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
@@ -21,6 +22,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
+import org.papermath.quantity.Rate;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.vat.Vat;
 
@@ -205,12 +207,29 @@ public final class EquipmentMapping {
                 "free-air flow of the fan");
         ReadResult<Integer> spur =
                 CommonMembers.count(member(in, "sheetsInSpur", word.equals(LOFT), word.isEmpty()), Limits.SPUR);
+        ReadResult<Amount<Mass>> weight = CommonMembers.within(
+                word.equals(FAN_STACK) || word.isEmpty() ? in.optional("weight") : in.unasked(),
+                Limits.STACK_WEIGHT,
+                "weight on the stack");
         return in.make(() -> switch (word) {
-            case FAN_STACK -> Dryer.fanStack(name.get(), flow.get(), capacity.get());
+            case FAN_STACK -> new Dryer.FanStack(name.get(), flow.get(), capacity.get(), weight.optional());
             case LOFT -> Dryer.loft(name.get(), spur.get(), capacity.get());
             case BOARDS -> Dryer.boards(name.get(), capacity.get());
             default -> Dryer.blotters(name.get(), capacity.get());
         });
+    }
+
+    public static ReadResult<Ventilation> ventilation(ObjectReader in) {
+        ReadResult<Amount<Volume>> volume =
+                CommonMembers.within(in.required("volume"), Limits.ROOM_VOLUME, "volume of the room");
+        ReadResult<Amount<Rate>> changes =
+                CommonMembers.within(in.required("airChanges"), Limits.AIR_CHANGES, "air changes of the room");
+        return in.make(() -> new Ventilation(volume.get(), changes.get()));
+    }
+
+    public static void ventilation(ObjectWriter out, Ventilation ventilation) {
+        out.member("volume").quantity(ventilation.volume());
+        out.member("airChanges").quantity(ventilation.airChanges());
     }
 
     /** Asks for a member that must be there for one kind and must not for the others. */
@@ -224,6 +243,7 @@ public final class EquipmentMapping {
         out.member("capacity").count(dryer.capacity());
         if (dryer instanceof Dryer.FanStack stack) {
             out.member("freeAirFlow").quantity(stack.freeAirFlow());
+            stack.weight().ifPresent(one -> out.member("weight").quantity(one));
         } else if (dryer instanceof Dryer.Loft loft) {
             out.member("sheetsInSpur").count(loft.sheetsInSpur());
         }

@@ -9,6 +9,7 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.fibre.Fibre;
@@ -59,6 +60,7 @@ public final class StudioMapping {
         ReadResult<Felts> felts = in.optional("felts").object(EquipmentMapping::felts);
         ReadResult<List<Dryer>> dryers = list(in.optional("dryers"), one -> EquipmentMapping.dryer(one, dryerNames));
         ReadResult<Air> room = in.optional("room").object(AirMapping::read);
+        ReadResult<Ventilation> ventilation = in.optional("ventilation").object(EquipmentMapping::ventilation);
         ReadResult<List<InHand>> hand = onHand(in.optional("onHand"));
         Steps steps = steps(in);
         ReadResult<Boolean> customary = in.optional("customaryUnits").flag();
@@ -75,6 +77,7 @@ public final class StudioMapping {
             felts.ifGiven(studio::felts);
             dryers.orElse(List.of()).forEach(studio::dryer);
             room.ifGiven(studio::room);
+            ventilation.ifGiven(studio::ventilation);
             hand.orElse(List.of()).forEach(one -> studio.onHand(one.fibre(), one.ovenDry()));
             steps.into(studio);
             if (customary.orElse(false)) {
@@ -105,6 +108,8 @@ public final class StudioMapping {
                             (item, one) -> item.object(in -> EquipmentMapping.dryer(in, one)));
         }
         out.member("room").object(in -> AirMapping.write(in, studio.room()));
+        studio.ventilation()
+                .ifPresent(one -> out.member("ventilation").object(in -> EquipmentMapping.ventilation(in, one)));
         onHand(out, studio.onHand());
         out.member("scaleStep").quantity(studio.scaleStep());
         out.member("fineScaleStep").quantity(studio.fineScaleStep());

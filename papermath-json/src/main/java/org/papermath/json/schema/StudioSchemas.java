@@ -108,6 +108,22 @@ public final class StudioSchemas {
                         "The air of the room.",
                         OmittedMembers.is(air(), "20 °C and 55 %"))
                 .optional(
+                        "ventilation",
+                        SchemaObject.object()
+                                .meaning("The air that passes through the room. It comes in as the air of the room is.")
+                                .required(
+                                        "volume",
+                                        SchemaWords.quantity(Kinds.VOLUME),
+                                        "The volume of the room, " + Limits.ROOM_VOLUME + ".",
+                                        "60 m3")
+                                .required(
+                                        "airChanges",
+                                        SchemaWords.quantity(Kinds.RATE),
+                                        "How often its air is exchanged, " + Limits.AIR_CHANGES + ".",
+                                        "2 1/h"),
+                        "How much air passes through the room.",
+                        OmittedMembers.then("the air of the room stays as it is, however much dries in it"))
+                .optional(
                         "onHand",
                         many(SchemaObject.object()
                                 .meaning("Fibre in store.")
@@ -264,12 +280,20 @@ public final class StudioSchemas {
         kinds.put(
                 EquipmentMapping.FAN_STACK,
                 holding("drying box")
-                        .meaning("Sheets between blotters and fluted boards, with a fan that blows through.")
+                        .meaning(
+                                "Sheets between blotters and fluted boards, with a fan that blows through or without one.")
                         .required(
                                 "freeAirFlow",
                                 SchemaWords.quantity(Kinds.VOLUME_FLOW),
-                                "The air the fan moves with no stack" + " before it, " + Limits.FREE_AIR_FLOW + ".",
-                                "400 m3/h"));
+                                "The air the fan moves with no stack before it, " + Limits.FREE_AIR_FLOW
+                                        + "; 0 without a fan.",
+                                "400 m3/h")
+                        .optional(
+                                "weight",
+                                SchemaWords.quantity(Kinds.MASS),
+                                "What lies on it, or what its straps pull, as a mass, " + Limits.STACK_WEIGHT + ".",
+                                OmittedMembers.then("the stack is taken to hold its sheets"),
+                                "30 kg"));
         kinds.put(
                 EquipmentMapping.BOARDS,
                 holding("the boards").meaning("Boards, panes or walls the wet sheets are brushed on."));
