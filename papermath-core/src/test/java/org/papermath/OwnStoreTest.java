@@ -32,6 +32,8 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.mould.FormingLayout;
+import org.papermath.mould.Mould;
 import org.papermath.press.Felts;
 import org.papermath.press.Lever;
 import org.papermath.press.Post;
@@ -65,6 +67,9 @@ import org.papermath.vat.VatRun;
 
 /** What is given a store asks that store, and only what says so asks the shipped one. */
 class OwnStoreTest {
+    private static final List<Mould> TWO_MOULDS =
+            List.of(Mould.of("large", mm(340), mm(240)), Mould.of("card", mm(140), mm(180)));
+
     private static final Assumptions SHIPPED = Assumptions.standard();
 
     /**
@@ -77,6 +82,7 @@ class OwnStoreTest {
             "drying.DryingRoom.mouldNotices()",
             "fibre.SorptionModel.standard()",
             "fibre.SorptionModel.standard(Furnish)",
+            "mould.FormingLayout.best(List, Quantity, Quantity, Shrinkage, Quantity, Quantity, int)",
             "order.Studio$Builder.<init>(String)",
             "press.Lever.of(Quantity, int)",
             "press.Post.notices(Press)",
@@ -325,6 +331,16 @@ class OwnStoreTest {
                         0.33,
                         store -> Screw.wooden(store, mm(40), mm(90)).torqueFor(Kinds.FORCE.of(20, "kN")),
                         () -> Screw.wooden(mm(40), mm(90)).torqueFor(Kinds.FORCE.of(20, "kN"))),
+                new Door(
+                        "FormingLayout.best",
+                        "labour.sheet-time",
+                        Scope.of("card"),
+                        90,
+                        store -> FormingLayout.best(
+                                        store, TWO_MOULDS, mm(120), mm(160), Shrinkage.NONE, mm(4), mm(10), 20)
+                                .mould(),
+                        () -> FormingLayout.best(TWO_MOULDS, mm(120), mm(160), Shrinkage.NONE, mm(4), mm(10), 20)
+                                .mould()),
                 new Door(
                         "DensityModel.ofFreeness",
                         "sheet.density-freeness-half-band",

@@ -86,6 +86,7 @@ final class CardWriter {
         READY("have ready"),
         SOAK("soak"),
         MOULD("mould"),
+        OTHER_MOULD("next best mould"),
         OPENING("deckle opening"),
         UP("pieces on a sheet"),
         SHEETS("sheets to pull"),
@@ -312,6 +313,13 @@ final class CardWriter {
                     piece -> inches(
                             piece.forming().opening().width(),
                             piece.forming().opening().height()));
+        }
+        // The one that was not taken is worth a line where it would save fibre for some more time.
+        for (PiecePlan piece : plan.pieces()) {
+            piece.forming()
+                    .otherMould()
+                    .filter(other -> other.contains("less fibre"))
+                    .ifPresent(other -> row(Label.OTHER_MOULD, piece.piece().name() + ": " + other));
         }
         pieces(Label.UP, piece -> piece.forming().perSheet() + (piece.forming().turned() ? ", turned" : ""));
         pieces(

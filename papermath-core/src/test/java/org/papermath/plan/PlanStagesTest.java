@@ -92,7 +92,7 @@ class PlanStagesTest {
             assertThat(plan.toBuy().get(2 + a).mass())
                     .isEqualTo(batch.additives().get(a).productInAll());
         }
-        assertThat(plan.toBuy().get(0)).hasToString("1008 g cotton rag (half-stuff) (for fog blue)");
+        assertThat(plan.toBuy().get(0)).hasToString("1065 g cotton rag (half-stuff) (for fog blue)");
     }
 
     @Test

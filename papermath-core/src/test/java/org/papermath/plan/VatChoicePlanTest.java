@@ -252,6 +252,29 @@ class VatChoicePlanTest {
         assertThat(atVat(quick, FOLIO.inTurn(2), once, sheets)).isCloseTo(hands, within(1e-9));
     }
 
+    /** Least time of hands; within a twentieth of that, least fibre; and the runner-up with what it would save. */
+    @Test
+    void theMouldIsTheOneThatSavesHands() {
+        Piece cards = Piece.of("cards", 200, "pulp")
+                .size(mm(100), mm(140))
+                .grammage(Grammage.gsm(200))
+                .build();
+        Studio studio = Studio.of("bench")
+                .beater(Beater.of("trough", litres(45), grams(900)))
+                .vat(TUB)
+                .mould(Mould.of("pair", mm(120), mm(320)))
+                .mould(Mould.of("eight", mm(330), mm(450)))
+                .mould(Mould.of("ten", mm(330), mm(800)))
+                .dryer(Dryer.boards("boards", 24))
+                .build();
+        MakingPlan plan = plan(recipe(Fibres.COTTON_RAG, 2), studio, cards);
+        // Eight at a time in 100 s beat two at a time in 100 s, and sixteen at a time in 300 s.
+        assertThat(plan.piece("cards").forming().mould().orElseThrow().name()).isEqualTo("eight");
+        assertThat(plan.piece("cards").forming().perSheet()).isBetween(8, 9);
+        assertThat(plan.piece("cards").forming().otherMould().orElseThrow())
+                .matches("(pair|ten): [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
+    }
+
     private static double atVat(Recipe recipe, Mould mould, Assumptions store, Piece piece) {
         return plan(recipe, studio(TUB, mould, store), piece)
                 .piece(piece.name())

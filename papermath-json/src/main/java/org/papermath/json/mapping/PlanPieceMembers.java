@@ -63,7 +63,11 @@ final class PlanPieceMembers {
             .has("fibre", set(Kinds.MASS), FormingPlan::fibre)
             .says("Oven-dry fibre of a sheet.", "8.728 g")
             .has("solids", set(Kinds.MASS), FormingPlan::solids)
-            .says("Oven-dry fibre and all that stays with it.", "9.091 g");
+            .says("Oven-dry fibre and all that stays with it.", "9.091 g")
+            .mayHave("otherMould", TEXT, FormingPlan::otherMould)
+            .says(
+                    "The next best mould, and what it would take. Only where there is one.",
+                    "half: 0.4 h less at the vat, 31 % more fibre");
 
     private static final Members<Recharge> RECHARGE = Members.<Recharge>of("A recharge.")
             .has("afterSheet", COUNT, Recharge::afterSheet)
