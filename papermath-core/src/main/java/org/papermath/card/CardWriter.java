@@ -101,6 +101,7 @@ final class CardWriter {
         RECHARGE("recharge after every"),
         RECHARGE_STOCK("with stock, about"),
         BAIL("then bail to the mark"),
+        RUN_DOWN("run the vat down"),
         DRAIN("drains in"),
         AT_VAT("all of them at the vat"),
         MAT("wet sheet thick"),
@@ -404,6 +405,11 @@ final class CardWriter {
                     piece -> piece.vatStage()
                             .map(vat -> vat.recharges().isEmpty() ? "-" : bailed(vat))
                             .orElse("-"));
+            for (PiecePlan piece : plan.pieces()) {
+                piece.vatStage()
+                        .optional()
+                        .ifPresent(vat -> runDown(piece.piece().name(), vat));
+            }
             if (vats.stream()
                     .flatMap(vat -> vat.recharges().stream())
                     .anyMatch(one -> one.bail().si() > 0)) {
@@ -419,6 +425,22 @@ final class CardWriter {
         pieces(Label.MAT, piece -> band(piece.matThickness()));
         pieces(Label.COUCHED, piece -> band(piece.couchedMass()));
         cautions(Label.VAT);
+    }
+
+    /** From where on no stock is given, and how far the vat goes down. */
+    private void runDown(String name, VatPlan vat) {
+        List<VatPlan.Recharge> strained = vat.recharges().stream()
+                .filter(recharge -> recharge.strained().si() > 0)
+                .toList();
+        if (!strained.isEmpty()) {
+            double all = strained.stream()
+                    .mapToDouble(recharge -> recharge.strained().in("L"))
+                    .sum();
+            row(
+                    Label.RUN_DOWN,
+                    name + ": from sheet " + strained.get(0).afterSheet() + " on no stock; strain water out instead, "
+                            + Digits.three(all / strained.size()) + " L a time, " + Digits.three(all) + " L in all");
+        }
     }
 
     private String fromPail(VatPlan vat) {

@@ -28,6 +28,8 @@ public final class Workshop {
     final double jug;
 
     final boolean hasVat;
+    /** The level it is run down to at the end, m³; not a number where it is kept at the mark. */
+    final double runDown;
     /** Whether the fibre in what is bailed goes back. */
     final boolean isStrained;
 
@@ -72,6 +74,7 @@ public final class Workshop {
         jug = studio.jugStep().si();
 
         hasVat = studio.vat().isPresent();
+        runDown = studio.vat().flatMap(Vat::runDown).map(Amount::si).orElse(Double.NaN);
         isStrained = studio.vat().map(Vat::isStrained).orElse(true);
         vatVolume = studio.vat().map(one -> one.workingVolume().si()).orElse(0.0);
         vatWidth = studio.vat().flatMap(Vat::width).map(Amount::si).orElse(Double.NaN);

@@ -542,6 +542,14 @@ final class GuardCases {
                                         .inTurn(2))
                                 .build()));
         cases.put(
+                "run-down",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("run-down")
+                                .vat(Vat.of("vat", litres(60)).runDownTo(litres(25)))
+                                .mould(Mould.of("folio", mm(320), mm(420)))
+                                .build()));
+        cases.put(
                 "great-mould",
                 () -> MakingPlan.of(
                         order(

@@ -185,6 +185,7 @@ final class FaultTable {
                 "assumption.log-normal",
                 "assumption.logit",
                 "deckle.strips",
+                "vat.run-down",
                 "furnish.sum",
                 "furnish.twice",
                 "recipe.beaten-apart",

@@ -65,7 +65,7 @@ final class Concert {
               "version": "1.0",
               "name": "the boat house",
               "beater": {"name": "big beater", "trough": "45 L", "ratedLoad": "900 g", "x-built": 1987},
-              "vat": {"name": "oak vat", "volume": "70 L", "temperature": "24 Cel",
+              "vat": {"name": "oak vat", "volume": "70 L", "runDownTo": "35 L", "temperature": "24 Cel",
                       "inside": ["500 mm", "70 cm"], "strainer": false},
               "moulds": [
                 {"name": "half", "opening": ["380 mm", "560 mm"], "depth": "40 mm", "inTurn": 2},

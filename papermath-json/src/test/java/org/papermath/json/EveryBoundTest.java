@@ -262,7 +262,13 @@ class EveryBoundTest {
                         "900 g",
                         "#",
                         q -> Beater.of("b", Amounts.litres(40), q)),
-                new Measured<>("VAT_VOLUME", Limits.VAT_VOLUME, "studio", "70 L", "#", q -> Vat.of("v", q)),
+                new Measured<>(
+                        "VAT_VOLUME",
+                        Limits.VAT_VOLUME,
+                        "studio",
+                        "\"70 L\", \"runDownTo\": \"35 L\"",
+                        "\"#\"",
+                        q -> Vat.of("v", q)),
                 new Measured<>(
                         "VAT_TEMPERATURE",
                         Limits.VAT_TEMPERATURE,

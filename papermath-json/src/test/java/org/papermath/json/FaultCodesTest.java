@@ -113,6 +113,7 @@ class FaultCodesTest {
             fibre.unclear              | recipe | cotton rag                       | linter
             furnish.sum                | recipe | 60 %                             | 70 %
             furnish.twice              | recipe | {"id": "garden-reed", "name": "garden reed", "class": "grass", "kin": ["straw", "kraft"]} | "cotton-rag"
+            vat.run-down               | studio | "runDownTo": "35 L"              | "runDownTo": "90 L"
             recipe.doses               | recipe | "dose": "0.                      | "dose": "40.
             recipe.beaten-apart        | recipe | "drainability": "31 SR"          | "beatenApart": [{"fibre": "abaca", "time": "2 h"}]
             recipe.state-twice         | recipe | "drainability": "31 SR"          | "drainability": "31 SR", "timedSheet": {"time": "9 s", "fibre": "50 g/m2", "consistency": "0.5 %"}

@@ -63,13 +63,16 @@ public final class EquipmentMapping {
         ReadResult<List<Amount<Length>>> inside =
                 CommonMembers.sides(in.optional("inside"), Limits.VAT_SIDE, "vat inside");
         ReadResult<Boolean> strainer = in.optional("strainer").flag();
+        ReadResult<Amount<Volume>> runDown =
+                CommonMembers.within(in.optional("runDownTo"), Limits.VAT_VOLUME, "level the vat is run down to");
         return in.make(() -> {
             Vat vat = Vat.of(name.get(), volume.get());
             Vat warm = temperature.optional().map(vat::at).orElse(vat);
             Vat whole = inside.optional()
                     .map(two -> warm.inside(two.get(0), two.get(1)))
                     .orElse(warm);
-            return strainer.orElse(true) ? whole : whole.withoutStrainer();
+            Vat bailed = strainer.orElse(true) ? whole : whole.withoutStrainer();
+            return runDown.optional().map(bailed::runDownTo).orElse(bailed);
         });
     }
 
@@ -84,6 +87,7 @@ public final class EquipmentMapping {
         if (!vat.isStrained() || strainer.keeps()) {
             strainer.flag(vat.isStrained());
         }
+        vat.runDown().ifPresent(level -> out.member("runDownTo").quantity(level));
     }
 
     public static ReadResult<Mould> mould(ObjectReader in, Names names) {

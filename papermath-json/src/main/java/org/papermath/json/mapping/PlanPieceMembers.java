@@ -72,6 +72,8 @@ final class PlanPieceMembers {
     private static final Members<Recharge> RECHARGE = Members.<Recharge>of("A recharge.")
             .has("afterSheet", COUNT, Recharge::afterSheet)
             .says("After which sheet.", 4)
+            .has("strained", set(Kinds.VOLUME), Recharge::strained)
+            .says("Water to strain out, where the vat is run down; the fibre goes back.", "0 L")
             .has("pail", set(Kinds.VOLUME), Recharge::pail)
             .says("What to give first of the pail the vat was let down into.", "0 L")
             .has("stock", set(Kinds.VOLUME), Recharge::stock)

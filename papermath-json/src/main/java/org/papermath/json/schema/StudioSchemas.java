@@ -67,7 +67,14 @@ public final class StudioSchemas {
                                         SchemaWords.flag(),
                                         "Whether what is bailed is strained and its fibre given back.",
                                         OmittedMembers.is(true, "it is"),
-                                        false),
+                                        false)
+                                .optional(
+                                        "runDownTo",
+                                        SchemaWords.quantity(Kinds.VOLUME),
+                                        "The level the vat is run down to at the end of a batch, below its volume; "
+                                                + Limits.VAT_VOLUME + ".",
+                                        OmittedMembers.then("it is kept at its mark to the end"),
+                                        "30 L"),
                         "The vat the sheets are dipped from.",
                         OmittedMembers.then("each sheet is poured, with its own measure of stock"))
                 .optional(
