@@ -55,6 +55,7 @@ import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Solids;
 import org.papermath.shape.Shrinkage;
+import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.DensityModel;
 import org.papermath.sheet.FormedSheet;
 import org.papermath.sheet.PressedSheet;
@@ -86,7 +87,7 @@ class OwnStoreTest {
             "order.Studio$Builder.<init>(String)",
             "press.Lever.of(Quantity, int)",
             "press.Post.notices(Press)",
-            "press.Post.of(Felts, int, Quantity)",
+            "press.Post.of(Felts, int, CouchedSheet)",
             "press.Press.allowed()",
             "press.Press.forceFor(Quantity, Quantity)",
             "press.Press.greatestPressure(Quantity)",
@@ -175,6 +176,10 @@ class OwnStoreTest {
     private static final Scope AT_VAT = Scope.at("long vat");
     private static final Scope AT_BOARDS = Scope.at("boards");
     private static final Felts FELTS = Felts.of(mm(450), mm(620), Grammage.gsm(500), 25);
+    private static final CouchedSheet COUCHED =
+            FormedSheet.of(grams(10), mm(300), mm(400)).couched(Solids.percent(15));
+    private static final CouchedSheet HEAVY =
+            FormedSheet.of(grams(220), mm(300), mm(400)).couched(Solids.percent(15));
     private static final Beater BEATER = Beater.of("small beater", litres(45), grams(900));
     private static final Air ROOM = Air.of(celsius(18), RelativeHumidity.percent(58));
     private static final PressedSheet SHEET =
@@ -270,22 +275,22 @@ class OwnStoreTest {
                         "felt.water-before",
                         AT_PRESS,
                         4,
-                        store -> Post.of(store, AT_PRESS, FELTS, 20, grams(70)),
-                        () -> Post.of(FELTS, 20, grams(70))),
+                        store -> Post.of(store, AT_PRESS, FELTS, 20, COUCHED),
+                        () -> Post.of(FELTS, 20, COUCHED)),
                 new Door(
                         "Post.of, height",
-                        "press.post-height",
+                        "felt.density",
                         AT_PRESS,
-                        4,
-                        store -> Post.of(store, AT_PRESS, FELTS, 20, grams(70)),
-                        () -> Post.of(FELTS, 20, grams(70))),
+                        300,
+                        store -> Post.of(store, AT_PRESS, FELTS, 20, COUCHED),
+                        () -> Post.of(FELTS, 20, COUCHED)),
                 new Door(
                         "Post.notices",
                         "post.lifting-limit",
                         Scope.GENERAL,
                         200,
-                        store -> Post.of(FELTS, 20, grams(1500)).notices(PRESS, store),
-                        () -> Post.of(FELTS, 20, grams(1500)).notices(PRESS)),
+                        store -> Post.of(FELTS, 20, HEAVY).notices(PRESS, store),
+                        () -> Post.of(FELTS, 20, HEAVY).notices(PRESS)),
                 new Door("Press.allowed", "press.allowed-share", AT_PRESS, 0.5, PRESS::allowed, PRESS::allowed),
                 new Door(
                         "Press.greatestPressure",

@@ -23,12 +23,14 @@ import org.papermath.plan.EnvelopePlan;
 import org.papermath.plan.FibreToWeigh;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
+import org.papermath.plan.PressingPlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
 import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
 import org.papermath.plan.VatPlan;
 import org.papermath.plan.WorkStep;
+import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -111,7 +113,9 @@ final class CardWriter {
         POST_MASS("a post weighs"),
         POST_HEIGHT("a post is high"),
         LOAD("press load"),
-        PRESSURE("on the sheet"),
+        GAUGE("the gauge shows"),
+        PULL("pull at the lever"),
+        PRESSURE("on the sheets"),
         HOLD("hold"),
         SOLIDS("solids then"),
         DRYER("in"),
@@ -470,7 +474,8 @@ final class CardWriter {
             pieces(
                     Label.FELTS,
                     piece -> piece.postsStage()
-                            .map(posts -> Integer.toString(posts.felts()))
+                            .map(posts -> posts.felts()
+                                    + (posts.sheetsOnFelt() > 1 ? ", " + posts.sheetsOnFelt() + " sheets on each" : ""))
                             .orElse("-"));
             pieces(
                     Label.POST_MASS,
@@ -480,6 +485,7 @@ final class CardWriter {
                     piece -> piece.postsStage()
                             .map(posts -> band(posts.height()))
                             .orElse("-"));
+            row("", "felts damp, not dripping, before couching; posts of about ten are usual");
         } else {
             reasons(Label.POSTS, PiecePlan::postsStage);
         }
@@ -489,6 +495,25 @@ final class CardWriter {
                     piece -> piece.pressStage()
                             .map(press -> set(press.force(), "lbf"))
                             .orElse("-"));
+            if (plan.studio().press().flatMap(Press::ram).isPresent()) {
+                pieces(
+                        Label.GAUGE,
+                        piece -> piece.pressStage()
+                                .optional()
+                                .flatMap(PressingPlan::gauge)
+                                .map(gauge -> set(gauge, "psi"))
+                                .orElse("-"));
+            }
+            plan.studio()
+                    .press()
+                    .flatMap(Press::lever)
+                    .ifPresent(lever -> pieces(
+                            Label.PULL,
+                            piece -> piece.pressStage()
+                                    .optional()
+                                    .flatMap(PressingPlan::pull)
+                                    .map(pull -> set(pull, "lbf") + (lever.people() > 1 ? " each" : ""))
+                                    .orElse("-")));
             pieces(
                     Label.PRESSURE,
                     piece -> piece.pressStage()
@@ -497,8 +522,12 @@ final class CardWriter {
             pieces(
                     Label.HOLD,
                     piece -> piece.pressStage()
-                            .map(press -> plain(press.time(), "min"))
+                            .map(press -> plain(press.time(), "min")
+                                    + (press.times() > 1 ? ", " + press.times() + " times" : ""))
                             .orElse("-"));
+            if (plan.studio().press().map(Press::pressings).orElse(1) > 1) {
+                row("", "exchange the felts for drier ones between the pressings");
+            }
         } else {
             reasons(Label.LOAD, PiecePlan::pressStage);
         }

@@ -122,6 +122,23 @@ public final class Workshop {
         return Fit.within(width, height, feltWidth, feltLength);
     }
 
+    /**
+     * How many such wet sheets lie side by side on a felt where the platen covers them all; one, where it does not
+     * cover even that, or there are no felts.
+     */
+    int onFelt(double width, double height, double gap) {
+        if (!hasFelts) {
+            return 1;
+        }
+        double longSide = Math.max(feltWidth, feltLength);
+        double shortSide = Math.min(feltWidth, feltLength);
+        if (hasPress) {
+            longSide = Math.min(longSide, Math.max(platenWidth, platenLength));
+            shortSide = Math.min(shortSide, Math.min(platenWidth, platenLength));
+        }
+        return Math.max(1, Fit.laid(width, height, shortSide, longSide, gap));
+    }
+
     /** Whether the platen covers such a wet sheet. */
     public boolean isCovered(double width, double height) {
         return Fit.within(width, height, platenWidth, platenLength);

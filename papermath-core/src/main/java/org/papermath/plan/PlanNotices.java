@@ -614,19 +614,26 @@ final class PlanNotices {
                     Kinds.SHEET_PRESSURE.ofSi(likely.of(least), "kPa").toString());
         }
         if (press != null && press.limited()) {
+            String part = press.byPull()
+                    ? "pull at the lever"
+                    : read.press().weakest().name();
             warn(
                     "press.limited",
-                    of + "the " + read.press().weakest().name() + " holds the press to "
-                            + read.press().force() + ", "
-                            + Digits.percent(likely.of(work.pressing().allowed()))
-                            + " of its rating; the sheet gets "
+                    of + "the " + part + " holds the press to "
+                            + read.press().force()
+                            + (press.byPull()
+                                    ? ""
+                                    : ", "
+                                            + Digits.percent(
+                                                    likely.of(work.pressing().allowed())) + " of its rating")
+                            + "; the sheet gets "
                             + read.press().pressure() + " instead of "
                             + Units.fourDigits(likely.of(work.pressing().wish()) / 1000)
                             + " kPa.",
                     "piece",
                     name,
                     "part",
-                    read.press().weakest().name());
+                    part);
         }
         if (press != null) {
             SheetNotices.pressure(Kinds.SHEET_PRESSURE.ofSi(press.pressure(), "kPa"), asked::si)
@@ -694,6 +701,13 @@ final class PlanNotices {
         }
         if (!read.drainTimeStage().isDone()) {
             note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", name);
+        }
+        if (felted) {
+            studio.press()
+                    .flatMap(Press::daylight)
+                    .flatMap(daylight ->
+                            SheetNotices.high(Kinds.LENGTH.ofSi(numbers.likely(Posts.POST_HEIGHT, p), "mm"), daylight))
+                    .ifPresent(one -> add(one.about("piece", name)));
         }
         if (numbers.isKnown(Posts.POST_MASS, p)) {
             SheetNotices.heavy(Kinds.MASS.ofSi(numbers.likely(Posts.POST_MASS, p), "kg"), asked::si)

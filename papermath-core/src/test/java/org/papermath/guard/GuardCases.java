@@ -44,7 +44,10 @@ import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.plan.MakingPlan;
 import org.papermath.press.Felts;
+import org.papermath.press.Lever;
 import org.papermath.press.Press;
+import org.papermath.press.RamGauge;
+import org.papermath.press.Screw;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
 import org.papermath.pulp.TimedSheet;
@@ -508,6 +511,28 @@ final class GuardCases {
                                 .press(Press.of("press", kilonewtons(300), mm(900), mm(1200)))
                                 .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 60))
                                 .assumptions(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40))
+                                .build()));
+        cases.put(
+                "low-press",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("low")
+                                .press(Press.of("press", kilonewtons(300), mm(300), mm(400))
+                                        .daylight(mm(2)))
+                                .felts(Felts.of(mm(300), mm(400), Grammage.gsm(500), 12))
+                                .build()));
+        cases.put(
+                "screw-press",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("screw")
+                                .press(Press.of("press", kilonewtons(300), mm(400), mm(500))
+                                        .pressings(3)
+                                        .ram(RamGauge.of(mm(60)))
+                                        .screw(Screw.steel(mm(10), mm(50)), Lever.of(mm(1500), 2)))
+                                .felts(Felts.of(mm(400), mm(500), Grammage.gsm(600), 24)
+                                        .thickness(mm(2.5)))
+                                .dryer(Dryer.blotters("blotters", 40))
                                 .build()));
         cases.put(
                 "small-vat",

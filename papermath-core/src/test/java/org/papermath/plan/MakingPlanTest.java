@@ -213,7 +213,7 @@ class MakingPlanTest {
                 .build();
         DryingPlan drying =
                 MakingPlan.of(Sample.order(), studio).piece("leaflet").drying();
-        assertThat(drying.blotterChanges()).isBetween(2, 8);
+        assertThat(drying.blotterChanges()).isBetween(2, 10);
         assertThat(drying.time().likely().in("h")).isCloseTo(8.0 * drying.blotterChanges(), within(1e-9));
     }
 

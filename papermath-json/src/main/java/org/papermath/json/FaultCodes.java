@@ -161,6 +161,7 @@ public final class FaultCodes {
             "assumption.logit",
             "deckle.strips",
             "vat.run-down",
+            "screw.jams",
             "ream.count-missing",
             "ream.sheet",
             // members that do not go together

@@ -186,6 +186,7 @@ final class FaultTable {
                 "assumption.logit",
                 "deckle.strips",
                 "vat.run-down",
+                "screw.jams",
                 "furnish.sum",
                 "furnish.twice",
                 "recipe.beaten-apart",
