@@ -414,6 +414,9 @@ final class CardWriter {
                         .optional()
                         .ifPresent(vat -> runDown(piece.piece().name(), vat));
             }
+            if (vats.stream().anyMatch(vat -> !vat.recharges().isEmpty())) {
+                row("", "stock goes in between two sheets; stir well before the next dip");
+            }
             if (vats.stream()
                     .flatMap(vat -> vat.recharges().stream())
                     .anyMatch(one -> one.bail().si() > 0)) {
