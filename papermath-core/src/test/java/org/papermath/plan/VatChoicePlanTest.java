@@ -263,6 +263,9 @@ class VatChoicePlanTest {
                 recipe(Fibres.COTTON_RAG, 2), studio(TUB.runDownTo(litres(30)), FOLIO, Assumptions.standard()), sheets);
         double before = left(kept);
         assertThat(left(down)).isBetween(0.35 * before, 0.6 * before);
+        // Of the fibre of sixty sheets a quarter stayed in the vat, and less than 15 % does now.
+        assertThat(before / kept.batch("pulp").fibre().ovenDry().si()).isGreaterThan(0.2);
+        assertThat(left(down) / down.batch("pulp").fibre().ovenDry().si()).isLessThan(0.15);
         assertThat(down.batch("pulp").fibre().ovenDry().si())
                 .isCloseTo(kept.batch("pulp").fibre().ovenDry().si() - before + left(down), within(0.05 * before));
         List<VatPlan.Recharge> strained = down.piece("sheet").vat().recharges().stream()
