@@ -7,13 +7,18 @@ import java.util.Objects;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Accounts;
+import org.papermath.engine.BatchFigure;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figures;
 import org.papermath.engine.FinishedSheet;
+import org.papermath.engine.FormingSheets;
 import org.papermath.engine.Known;
 import org.papermath.engine.PieceFigure;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.PreparingStock;
+import org.papermath.engine.Pressing;
 import org.papermath.engine.Rejects;
 import org.papermath.engine.Settings;
 import org.papermath.evidence.Assumption;
@@ -23,6 +28,7 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.uncertainty.FigureBands;
@@ -144,7 +150,13 @@ public final class MakingPlan {
             CuttingAndFolding.HEIGHT,
             FinishedSheet.CALIPER,
             Rejects.GOOD,
-            DryingSheets.DRYING);
+            FormingSheets.DRAIN,
+            Pressing.SOLIDS,
+            DryingSheets.DRYING,
+            PieceWork.HOURS);
+
+    /** The forecasts of a batch for whose bands they are. */
+    private static final List<BatchFigure> HEADLINES_OF_BATCH = List.of(PreparingStock.DRAINABILITY);
 
     /** What one assumption does to the headlines. */
     private static final class Weight {
@@ -153,32 +165,47 @@ public final class MakingPlan {
         private String of = "";
     }
 
+    private String usedRecipe(int batch) {
+        return Engine.usedRecipes(order).get(batch).name();
+    }
+
+    /** Adds what each assumption does to one forecast, and returns 1; or 0 where it has no band. */
+    private static int weigh(FigureBands bands, int at, String of, List<Weight> weights) {
+        double sum = 0;
+        for (int i = 0; i < weights.size(); i++) {
+            sum += bands.move(i, at) * bands.move(i, at);
+        }
+        if (!(sum > 0)) {
+            return 0;
+        }
+        for (int i = 0; i < weights.size(); i++) {
+            double share = bands.move(i, at) * bands.move(i, at) / sum;
+            Weight weight = weights.get(i);
+            weight.sum += share;
+            if (share > weight.strongest) {
+                weight.strongest = share;
+                weight.of = of;
+            }
+        }
+        return 1;
+    }
+
     private List<Sensitivity> findSensitivity() {
         FigureBands bands = numbers.bands();
         List<Known.Varied> varied = bands.varied();
         List<Weight> weights = varied.stream().map(one -> new Weight()).toList();
         int counted = 0;
+        for (int b = 0; b < engine.batches(); b++) {
+            for (BatchFigure headline : HEADLINES_OF_BATCH) {
+                String of = headline.words() + " of " + usedRecipe(b);
+                counted += weigh(bands, bands.likely().place(headline, b), of, weights);
+            }
+        }
         for (int p = 0; p < engine.pieces(); p++) {
             for (PieceFigure headline : HEADLINES) {
-                int at = bands.likely().place(headline, p);
-                double sum = 0;
-                for (int i = 0; i < varied.size(); i++) {
-                    sum += bands.move(i, at) * bands.move(i, at);
-                }
-                if (!(sum > 0)) {
-                    continue;
-                }
-                counted++;
-                for (int i = 0; i < varied.size(); i++) {
-                    double share = bands.move(i, at) * bands.move(i, at) / sum;
-                    Weight weight = weights.get(i);
-                    weight.sum += share;
-                    if (share > weight.strongest) {
-                        weight.strongest = share;
-                        weight.of = (headline == DryingSheets.DRYING ? "drying time" : headline.words()) + " of "
-                                + order.pieces().get(p).name();
-                    }
-                }
+                String of = (headline == DryingSheets.DRYING ? "drying time" : headline.words()) + " of "
+                        + order.pieces().get(p).name();
+                counted += weigh(bands, bands.likely().place(headline, p), of, weights);
             }
         }
         List<Sensitivity> list = new ArrayList<>();
@@ -186,12 +213,15 @@ public final class MakingPlan {
             Weight weight = weights.get(i);
             if (weight.strongest >= 0.01) {
                 Assumption assumption = varied.get(i).row();
+                Measurements.One against = Measurements.against(assumption.id());
                 list.add(new PlannedSensitivity(
                         assumption,
                         weight.of,
                         weight.strongest,
                         weight.sum / counted,
-                        Measurements.against(assumption.id())));
+                        against.words(),
+                        Kinds.TIME.of(against.minutes(), "min"),
+                        1 - Math.sqrt(Math.max(0, 1 - weight.strongest))));
             }
         }
         list.sort(Comparator.comparingDouble(Sensitivity::weight).reversed());
