@@ -395,14 +395,17 @@ public final class Engine {
             boolean any = false;
             for (int b = 0; b < stocks.length; b++) {
                 boolean moved = stateReads[b][slot.at];
+                boolean runMoved = runReads[b][slot.at];
                 PreparingStock.State state = states[b];
                 if (moved) {
                     state = stateOf(b, settings, v);
                     PreparingStock.forecast(b, state, out);
+                    // Of what the stuff is the vat reads only how wet it is couched.
+                    runMoved |= Double.compare(state.couchedSolids(), states[b].couchedSolids()) != 0;
                 }
                 PreparingStock.Kept kept = kepts[b];
                 FillingVat.Run run = runs[b];
-                if (moved || runReads[b][slot.at]) {
+                if (runMoved) {
                     moved = true;
                     kept = stocks[b].kept(v);
                     run = run(b, settings, state, v, out, null);

@@ -17,9 +17,12 @@ import org.papermath.evidence.Scope;
 
 /** What is known for a job: gives every assumption a stage asks for a slot, once. */
 public final class Known {
+    /** About how many assumptions an order asks for. */
+    private static final int USUAL = 150;
+
     private final Assumptions store;
     private final List<Assumption> rows = new ArrayList<>();
-    private final IdentityHashMap<Assumption, Slot> slots = new IdentityHashMap<>();
+    private final IdentityHashMap<Assumption, Slot> slots = new IdentityHashMap<>(USUAL);
     private final Set<Assumption> fixed = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Known(Assumptions store) {

@@ -106,6 +106,9 @@ final class RunningVat {
     }
 
     private double bail(double taken, double held, boolean strains, @Nullable Accounts accounts, int batch) {
+        if (taken <= 0 && accounts == null && !Double.isNaN(fibre)) {
+            return taken;
+        }
         double share = taken > 0 ? taken / mass : 0;
         double fibreOut = fibre * share * (1 - held);
         double solidsOut = fibreOut;

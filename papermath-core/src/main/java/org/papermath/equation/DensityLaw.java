@@ -51,7 +51,11 @@ public sealed interface DensityLaw {
     record Beaten(double unbeaten, double longBeaten, double state, Pressing pressing) implements DensityLaw {
         @Override
         public double uncapped(double pressure) {
-            return pressing.factor(pressure) / ((1 - state) / unbeaten + state / longBeaten);
+            return atFactor(pressing.factor(pressure));
+        }
+
+        private double atFactor(double factor) {
+            return factor / ((1 - state) / unbeaten + state / longBeaten);
         }
 
         @Override
@@ -116,8 +120,19 @@ public sealed interface DensityLaw {
         @Override
         public double uncapped(double pressure) {
             double bulk = 0;
+            // Fibres mostly answer to pressing alike, and a power costs more than all the rest.
+            Pressing pressing = null;
+            double factor = Double.NaN;
             for (int i = 0; i < fibres.length; i++) {
-                bulk += shares[i] / fibres[i].uncapped(pressure);
+                if (fibres[i] instanceof Beaten beaten) {
+                    if (!beaten.pressing.equals(pressing)) {
+                        pressing = beaten.pressing;
+                        factor = pressing.factor(pressure);
+                    }
+                    bulk += shares[i] / beaten.atFactor(factor);
+                } else {
+                    bulk += shares[i] / fibres[i].uncapped(pressure);
+                }
             }
             return 1 / bulk;
         }

@@ -26,6 +26,11 @@ public final class Assumption {
     private final Basis basis;
     private final Source source;
 
+    // Looked up once: a plan with bands asks for them again and again.
+    private final double likelySi;
+    private final double lowSi;
+    private final double highSi;
+
     /**
      * Creates an assumption.
      *
@@ -99,8 +104,10 @@ public final class Assumption {
                     "low",
                     low);
         }
-        double lowSi = Units.toSi(low, unit);
-        if (shape == Shape.LOGIT && low < high && !(lowSi > 0 && Units.toSi(high, unit) < 1)) {
+        likelySi = Units.toSi(likely, unit);
+        lowSi = Units.toSi(low, unit);
+        highSi = Units.toSi(high, unit);
+        if (shape == Shape.LOGIT && low < high && !(lowSi > 0 && highSi < 1)) {
             throw Refused.of(
                     "assumption.logit",
                     "assumption " + id + scope + ": a band from " + shown(low, unit)
@@ -308,7 +315,7 @@ public final class Assumption {
      * @return the value
      */
     public double likelySi() {
-        return Units.toSi(likely, unit);
+        return likelySi;
     }
 
     /**
@@ -317,7 +324,7 @@ public final class Assumption {
      * @return the value
      */
     public double lowSi() {
-        return Units.toSi(low, unit);
+        return lowSi;
     }
 
     /**
@@ -326,7 +333,7 @@ public final class Assumption {
      * @return the value
      */
     public double highSi() {
-        return Units.toSi(high, unit);
+        return highSi;
     }
 
     /**

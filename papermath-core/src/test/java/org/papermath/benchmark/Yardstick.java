@@ -31,8 +31,8 @@ import org.papermath.pulp.AdditiveDose;
  * three pieces dipped from one vat, pressed, dried on boards and cut, the third an envelope for the first. Plain
  * numbers and arrays, the same sums in the same number as the engine does them, no formula of the library.
  *
- * <p>It changes when the physics does, and not to make anything look faster. {@link PlanBenchmark} refuses to run where
- * it and the engine do not tell the same of every figure.
+ * <p>It changes when the physics does, and not to make anything look faster. {@code YardstickTest} fails where it and the
+ * engine do not give the same for every figure.
  */
 final class Yardstick {
     /** The assumptions that enter, in the order {@link #forecast} reads them in. */
@@ -96,8 +96,11 @@ final class Yardstick {
             "drainage.end-share",
             "drainage.suction-factor",
             "labour.large-sheet",
+            "labour.card-sheet",
             "labour.sheet-time[large]",
             "labour.sheet-time[small]",
+            "labour.sheet-time[card]",
+            "labour.dip-couch",
             // The press.
             "press.factor",
             "press.exponent",
@@ -161,6 +164,7 @@ final class Yardstick {
             FormingSheets.MAT,
             FormingSheets.COUCHED,
             FormingSheets.DRAIN,
+            FormingSheets.AT_VAT,
             Pressing.SOLIDS,
             DryingSheets.DRYING,
             DryingSheets.DRYING_AGAIN,
@@ -205,7 +209,6 @@ final class Yardstick {
 
     // The studio.
     private final double vatVolume;
-    private final double vatConsistency;
     private final double waterDensity;
     private final double waterViscosity;
     private final double roomCelsius;
@@ -230,9 +233,16 @@ final class Yardstick {
     private final int[] wanted = new int[PIECES];
     private final int[] trials = new int[PIECES];
     private final int[] folds = new int[PIECES];
+    private final int[] moulds = new int[PIECES];
+    private final int[] inTurn = new int[PIECES];
+    private final double[] vatConsistency = new double[PIECES];
+    private final double[] letDown = new double[PIECES];
     private final int[] every = new int[PIECES];
     private final double[] lift = new double[PIECES];
-    private final double[][] charges = new double[PIECES][];
+    private final double[][] strained = new double[PIECES][];
+    private final double[][] fromPail = new double[PIECES][];
+    private final double[][] fresh = new double[PIECES][];
+    private final boolean[][] level = new boolean[PIECES][];
     private final double[] pressure = new double[PIECES];
     private final double[] hold = new double[PIECES];
     private final int[] post = new int[PIECES];
@@ -265,7 +275,6 @@ final class Yardstick {
         }
 
         vatVolume = studio.vat().orElseThrow().workingVolume().si();
-        vatConsistency = engine.stock(0).vatConsistency();
         double vatCelsius = studio.vat().orElseThrow().temperature().si() - ZERO_CELSIUS;
         waterDensity = engine.workshop().waterDensity();
         waterViscosity = 2.414e-5 * Math.pow(10, 247.8 / (vatCelsius + ZERO_CELSIUS - 140));
@@ -292,13 +301,24 @@ final class Yardstick {
             folds[p] = order.pieces().get(p).folds();
             wanted[p] = engine.piece(p).wanted();
             trials[p] = engine.piece(p).trials();
-            FillingVat.Setting dips = settings.vat(p);
-            every[p] = dips.every();
-            lift[p] = dips.lift();
-            charges[p] = new double[dips.recharges().length + 1];
-            charges[p][0] = dips.start().stock();
-            for (int e = 1; e < charges[p].length; e++) {
-                charges[p][e] = dips.recharges()[e - 1].stock();
+            moulds[p] = studio.moulds().get(settings.sheet(p).mould()).count();
+            FillingVat.Setting dipping = settings.vat(p);
+            inTurn[dipping.turn()] = p;
+            vatConsistency[p] = dipping.vat().consistency();
+            letDown[p] = dipping.letDown();
+            every[p] = dipping.every();
+            lift[p] = dipping.dips() * dipping.lift();
+            int charges = dipping.recharges().length + 1;
+            strained[p] = new double[charges];
+            fromPail[p] = new double[charges];
+            fresh[p] = new double[charges];
+            level[p] = new boolean[charges];
+            for (int e = 0; e < charges; e++) {
+                FillingVat.Charge charge = e == 0 ? dipping.start() : dipping.recharges()[e - 1];
+                strained[p][e] = charge.strained();
+                fromPail[p][e] = charge.pail();
+                fresh[p][e] = charge.stock();
+                level[p][e] = charge.level();
             }
             pressure[p] = settings.press(p).pressure();
             hold[p] = settings.press(p).time();
@@ -419,8 +439,11 @@ final class Yardstick {
         double endShare = v[next++];
         double suction = v[next++];
         double largeSheet = v[next++];
+        double cardSheet = v[next++];
         double sheetTimeLarge = v[next++];
         double sheetTimeSmall = v[next++];
+        double sheetTimeCard = v[next++];
+        double dipAndCouch = v[next++];
         double pressFactor = v[next++];
         double pressExponent = v[next++];
         double pressReference = v[next++];
@@ -457,17 +480,15 @@ final class Yardstick {
 
         // ---------------------------------------------------------------------------------------- the vat
         double consistency = weighed / stock;
-        double full = vatVolume / (vatConsistency / wall + (1 - vatConsistency) / waterDensity);
         double[] fibreOf = new double[PIECES];
         double[] solidsOf = new double[PIECES];
         double[] lightest = new double[PIECES];
         double[] heaviest = new double[PIECES];
-        double fibre = 0;
-        double mass = 0;
-        double[] additive = new double[ADDITIVES];
+        Tank vat = new Tank();
         double used = 0;
-        double white = 0;
-        for (int p = 0; p < PIECES; p++) {
+        for (int p : inTurn) {
+            double c = vatConsistency[p];
+            double full = vatVolume / (c / wall + (1 - c) / waterDensity);
             double lifted = lift[p] * liftFactor;
             double held = retention * lifted;
             double fibres = 0;
@@ -475,43 +496,66 @@ final class Yardstick {
             double least = Double.POSITIVE_INFINITY;
             double most = 0;
             int done = 0;
-            for (double fresh : charges[p]) {
-                // Bailing through the sieve, before the stock where there is something to bail.
-                double bail = Math.max(0, mass + fresh - full);
-                boolean first = bail < mass;
-                if (!first) {
-                    fibre += fresh * consistency;
-                    for (int a = 0; a < ADDITIVES; a++) {
-                        additive[a] += fresh * inStock[a];
-                    }
-                    mass += fresh;
-                }
-                double part = bail > 0 ? bail / mass : 0;
-                double gone = fibre * part * (1 - retention);
-                fibre -= gone;
-                white += gone;
+            if (letDown[p] > 0) {
+                // Some goes into the pail as it is, and water comes in its place.
+                double part = letDown[p] / vat.mass;
+                vat.pail += letDown[p];
+                vat.pailFibre += vat.fibre * part;
+                vat.fibre -= vat.fibre * part;
                 for (int a = 0; a < ADDITIVES; a++) {
-                    additive[a] -= additive[a] * part * (1 - kept[a]);
+                    vat.pailAdditive[a] += vat.additive[a] * part;
+                    vat.additive[a] -= vat.additive[a] * part;
                 }
+                vat.mass = full;
+            }
+            for (int e = 0; e < fresh[p].length; e++) {
+                // Run down, it is only water that leaves.
+                if (strained[p][e] > 0) {
+                    vat.bail(strained[p][e], retention, kept);
+                    vat.mass -= strained[p][e];
+                }
+                // The pail before any stock; what stands above the mark is bailed in any case.
+                double part = vat.pail > 0 ? Math.min(1, fromPail[p][e] / vat.pail) : 0;
+                double back = part * vat.pail;
+                double above = Math.max(0, vat.mass + back - full);
+                vat.bail(above, retention, kept);
+                vat.fibre += part * vat.pailFibre;
+                vat.pailFibre -= part * vat.pailFibre;
+                for (int a = 0; a < ADDITIVES; a++) {
+                    vat.additive[a] += part * vat.pailAdditive[a];
+                    vat.pailAdditive[a] -= part * vat.pailAdditive[a];
+                }
+                vat.mass += back - above;
+                vat.pail -= back;
+                // Bailing through the sieve, before the stock where there is something to bail.
+                double added = fresh[p][e];
+                double over = level[p][e] ? Math.max(0, vat.mass + added - full) : 0;
+                boolean first = level[p][e] && over < vat.mass;
                 if (first) {
-                    fibre += fresh * consistency;
-                    for (int a = 0; a < ADDITIVES; a++) {
-                        additive[a] += fresh * inStock[a];
-                    }
+                    vat.bail(over, retention, kept);
                 }
-                mass = full;
-                used += fresh;
+                vat.fibre += added * consistency;
+                for (int a = 0; a < ADDITIVES; a++) {
+                    vat.additive[a] += added * inStock[a];
+                }
+                vat.mass += added;
+                if (!first) {
+                    vat.bail(over, retention, kept);
+                }
+                if (level[p][e]) {
+                    vat.mass = full;
+                }
+                used += added;
                 // The sheets up to the next recharge.
                 int end = Math.min(sheets[p], done + every[p]);
-                if (!(lifted < mass)) {
-                    mass = Double.NaN;
-                }
+                double fibre = vat.fibre;
+                double mass = lifted < vat.mass ? vat.mass : Double.NaN;
                 for (; done < end; done++) {
                     double sheet = held * fibre / mass;
                     double one = sheet;
                     for (int a = 0; a < ADDITIVES; a++) {
-                        double taken = kept[a] * lifted * additive[a] / mass;
-                        additive[a] -= taken;
+                        double taken = kept[a] * lifted * vat.additive[a] / mass;
+                        vat.additive[a] -= taken;
                         one += taken;
                     }
                     fibre -= sheet;
@@ -521,9 +565,8 @@ final class Yardstick {
                     least = Math.min(least, one);
                     most = Math.max(most, one);
                 }
-                if (!(mass > 0)) {
-                    mass = Double.NaN;
-                }
+                vat.fibre = fibre;
+                vat.mass = mass > 0 ? mass : Double.NaN;
             }
             fibreOf[p] = fibres / sheets[p];
             solidsOf[p] = all / sheets[p];
@@ -544,8 +587,8 @@ final class Yardstick {
         out[at++] = freeShrinkage;
         out[at++] = consistency;
         out[at++] = left;
-        out[at++] = fibre;
-        out[at++] = white;
+        out[at++] = vat.fibre + vat.pailFibre;
+        out[at++] = vat.white;
         out[at++] = hours;
 
         // ---------------------------------------------------------------------------------------- the pieces
@@ -618,17 +661,17 @@ final class Yardstick {
                 goodPieces *= 1 - rejectFoldingEnvelope;
             }
 
-            // Drained.
-            double drain = Double.NaN;
-            if (drainability <= tellingLimit) {
-                double perVolume = vatConsistency * (1 / (vatConsistency / wall + (1 - vatConsistency) / waterDensity));
-                double depth = fibreOf[p] / wet / (retention * perVolume);
-                double above = Math.max(drainability, waterReading);
-                double alpha = resistanceFactor * Math.pow((above - waterReading) / (100 - above), resistanceExponent);
-                alpha *= 1 + wantedParticles;
-                drain = suction
-                        * drained(endShare * depth, depth, alpha * matRetention * perVolume * depth, wireResistance);
-            }
+            // Drained: beyond what a tester reads as at that, or slower.
+            double c = vatConsistency[p];
+            double perVolume = c * (1 / (c / wall + (1 - c) / waterDensity));
+            double depth = fibreOf[p] / wet / (retention * perVolume);
+            double above = Math.max(Math.min(drainability, tellingLimit), waterReading);
+            double alpha = resistanceFactor * Math.pow((above - waterReading) / (100 - above), resistanceExponent);
+            alpha *= 1 + wantedParticles;
+            double drain = suction
+                    * drained(endShare * depth, depth, alpha * matRetention * perVolume * depth, wireResistance);
+            double hands = wet > largeSheet ? sheetTimeLarge : wet > cardSheet ? sheetTimeSmall : sheetTimeCard;
+            double atVat = Math.max(hands, (drain + dipAndCouch) / moulds[p]) * sheets[p];
 
             // Dried.
             double flux = flux(film, radiation, lewis);
@@ -641,7 +684,7 @@ final class Yardstick {
                 drying = flux <= 0 ? Double.POSITIVE_INFINITY : formed * (ratio - end) * tail / flux;
             }
 
-            hours = (wet > largeSheet ? sheetTimeLarge : sheetTimeSmall) * sheets[p]
+            hours = atVat
                     + posts[p] * hold[p]
                     + sheets[p] * partTime
                     + fillings[p] * dryLoad
@@ -661,7 +704,8 @@ final class Yardstick {
             double mat = formed * (1 / wall + couchedRatio / waterDensity);
             out[at++] = mat;
             out[at++] = solids / couched;
-            out[at++] = drain;
+            out[at++] = drainability <= tellingLimit ? drain : Double.NaN;
+            out[at++] = atVat;
             out[at++] = 1 / (1 + ratio);
             out[at++] = drying;
             out[at++] = 0;
@@ -708,6 +752,30 @@ final class Yardstick {
         }
         out[at] = allHours;
         return out;
+    }
+
+    /** What is in the vat and in the pail beside it. */
+    private static final class Tank {
+        double fibre;
+        double mass;
+        double pail;
+        double pailFibre;
+        double white;
+        final double[] additive = new double[ADDITIVES];
+        final double[] pailAdditive = new double[ADDITIVES];
+
+        /** What of the solids goes with so much liquor through the sieve. */
+        void bail(double taken, double retention, double[] kept) {
+            if (taken > 0) {
+                double part = taken / mass;
+                double gone = fibre * part * (1 - retention);
+                fibre -= gone;
+                white += gone;
+                for (int a = 0; a < ADDITIVES; a++) {
+                    additive[a] -= additive[a] * part * (1 - kept[a]);
+                }
+            }
+        }
     }
 
     /** Time for so much of the depth to run through mat and wire. */
