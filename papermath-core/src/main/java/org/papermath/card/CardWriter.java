@@ -2,12 +2,16 @@ package org.papermath.card;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.fibre.Fibre;
@@ -31,6 +35,7 @@ import org.papermath.plan.StepCaution;
 import org.papermath.plan.VatPlan;
 import org.papermath.plan.WorkStep;
 import org.papermath.press.Press;
+import org.papermath.pulp.Additive;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -43,6 +48,23 @@ final class CardWriter {
     private static final int LABEL = 24;
     private static final int COLUMN = 25;
     private static final int WIDTH = 100;
+    private static final int ACROSS = 3;
+    private static final int DATE = 12;
+    /** Stands for a blank at which no line ends; no text has it. */
+    private static final char KEPT = '\u001f';
+    /** What is less than this part of the whole is not worth a pail. */
+    private static final double TRIFLE = 0.005;
+    /** The part of the largest amount given at a time below which another one only fills up. */
+    private static final double SPLASH = 0.05;
+    /** How far two measures may lie apart and still be given as one. */
+    private static final double ALIKE = 0.02;
+    /** A band whose upper end is more than this many times its lower one does not help: a sheet is timed. */
+    private static final double TOO_WIDE = 4;
+    /** A band that goes further than this part to either side is told with two digits. */
+    private static final double COARSE = 0.1;
+
+    private static final int MOST_PAIRS = 99;
+    private static final double LEAST_OUNCES = 0.1;
 
     private final List<String> lines = new ArrayList<>();
     private final MakingPlan plan;
@@ -88,21 +110,23 @@ final class CardWriter {
         READY("have ready"),
         SOAK("soak"),
         MOULD("mould"),
+        IN_TURN("moulds in turn"),
         OTHER_MOULD("next best mould"),
         OPENING("deckle opening"),
         UP("pieces on a sheet"),
         SHEETS("sheets to pull"),
         TRIALS("of them trials"),
-        TURN("formed in turn"),
+        TRIAL("a trial, bone dry"),
+        TURN("order at the vat"),
         VAT_AT("vat at"),
-        LET_DOWN("first out into a pail"),
-        PAIL("from the pail first"),
-        CHARGE("charge: stock"),
-        WATER("water to the mark"),
+        LET_DOWN("first out into pails"),
+        PAIL("from the pails first"),
+        CHARGE("stock into the vat"),
+        WATER("then to the mark"),
         LIFT("lift a sheet"),
         RECHARGE("recharge after every"),
-        RECHARGE_STOCK("with stock, about"),
-        BAIL("then bail to the mark"),
+        BAIL("bail first, about"),
+        RECHARGE_STOCK("then give, about"),
         RUN_DOWN("run the vat down"),
         DRAIN("drains in"),
         AT_VAT("all of them at the vat"),
@@ -128,6 +152,7 @@ final class CardWriter {
         BATH("size bath to make"),
         DRY_SIZE("dry size in it"),
         DRY_AGAIN("dry again, a filling"),
+        DRAW("draw through it"),
         SIZE("finished flat"),
         FOLDED("folded"),
         BLANK("envelope blank"),
@@ -213,7 +238,7 @@ final class CardWriter {
             row(
                     Label.SOAK,
                     set(batch.soak().water(), "gal_us") + " of water, "
-                            + plain(batch.soak().time(), "h"));
+                            + clock(batch.soak().time()));
             batch.cooking().ifPresent(this::cook);
         }
         cautions(Label.WEIGH);
@@ -226,12 +251,13 @@ final class CardWriter {
                     Label.COOK,
                     pot.fibre().name() + " in " + set(pot.liquor(), "gal_us") + " of water with "
                             + set(pot.pureAlkali(), "oz") + " of " + pot.alkali() + " (" + pot.dose()
-                            + " on the dry fibre), about " + plain(cooking.time(), "h")
-                            + " at the boil, until a strand comes apart; rinse it clear");
+                            + " on the dry fibre), about " + clock(cooking.time())
+                            + " at the boil, until a strand comes apart; rinse it clear"
+                            + (pot.fibre().sourceClass() == Fibre.SourceClass.BAST ? " and pick it over" : ""));
             row(
                     Label.COOKED,
                     (alone ? band(cooking.stuff()) : set(pot.stuff(), "oz")) + " oven-dry, about "
-                            + set(pot.wet(), "lb")
+                            + about(pot.wet(), "lb")
                             + " squeezed out: weigh it, dry a handful to know its water, and make up the stock to what"
                             + " there is");
         }
@@ -250,14 +276,15 @@ final class CardWriter {
             for (int f = 0; f < run.fibres().size(); f++) {
                 Fibre fibre = run.fibres().get(f);
                 each.add(set(run.kindsEach().get(f), "oz") + " "
-                        + (batch.recipe().furnish().form(fibre).losesFibre() ? "cooked " : "")
-                        + fibre.name());
+                        + fibre.name()
+                        + (batch.recipe().furnish().form(fibre).losesFibre() ? ", cooked and squeezed out" : ""));
             }
             row(
                     run == beating.runs().get(0) ? batch.name() : "",
-                    count(run.loads(), "load") + ", each " + String.join(" + ", each) + " in "
+                    count(run.loads(), "load") + (run.loads() == 1 ? ": " : ", each ") + String.join(" + ", each)
+                            + "; in "
                             + set(run.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
-                            + plain(run.timeEach(), "h") + " on "
+                            + clock(run.timeEach()) + " on "
                             + beating.beater().name());
         }
         if (beating.isApart()) {
@@ -273,16 +300,21 @@ final class CardWriter {
             } else {
                 row(batch.name(), batch.beatingStage().reason());
             }
-            row("", "the tester should then read " + band(batch.drainability()));
+            row(
+                    "",
+                    batch.recipe().timedSheet().isPresent()
+                            ? "as the timed sheet has it, stuff of " + band(batch.drainability())
+                            : "the tester should then read " + band(batch.drainability()));
             for (int i = 0; i < batch.additives().size(); i++) {
                 AdditiveToWeigh additive = batch.additives().get(i);
                 row(
                         i > 0 ? "" : isApart(batch) ? Label.ADD_MIXED.text : Label.ADD.text,
                         (i + 1) + ". " + set(additive.productEach(), "oz") + " "
                                 + additive.additive()
-                                + (i + 1 < batch.additives().size()
-                                        ? ", then " + plain(additive.waitAfter(), "min")
-                                        : ""));
+                                + (additive.additive().purpose() == Additive.Purpose.FORMATION_AID
+                                        ? ", as a thin solution made the day before"
+                                        : "")
+                                + (i + 1 < batch.additives().size() ? ", then " + clock(additive.waitAfter()) : ""));
             }
             row(
                     Label.STOCK,
@@ -307,6 +339,9 @@ final class CardWriter {
                                         && piece.forming().mould().isPresent()
                                 ? ", own deckle"
                                 : ""));
+        if (plan.pieces().stream().anyMatch(piece -> inTurn(piece) > 1)) {
+            pieces(Label.IN_TURN, piece -> inTurn(piece) > 1 ? Integer.toString(inTurn(piece)) : "-");
+        }
         pieces(
                 Label.OPENING,
                 piece -> size(
@@ -331,7 +366,14 @@ final class CardWriter {
                 Label.SHEETS,
                 piece -> piece.counts().sheets() + " for " + piece.counts().wanted() + " good");
         pieces(Label.TRIALS, piece -> Integer.toString(piece.counts().trials()));
+        pieces(
+                Label.TRIAL,
+                piece -> piece.counts().trials() > 0 ? about(piece.forming().solids(), "oz") : "-");
         cautions(Label.FORM);
+    }
+
+    private static int inTurn(PiecePlan piece) {
+        return piece.forming().mould().map(Mould::count).orElse(1);
     }
 
     private void vat() {
@@ -380,35 +422,19 @@ final class CardWriter {
                     piece -> piece.vatStage()
                             .map(vat -> vat.stock().si() > 0 ? set(vat.stock(), "gal_us") : "none")
                             .orElse("-"));
-            pieces(
-                    Label.WATER,
-                    piece -> piece.vatStage()
-                            .map(vat -> vat.bail().si() > 0 ? "bail " + shown(vat.bail()) : set(vat.water(), "gal_us"))
-                            .orElse("-"));
+            pieces(Label.WATER, piece -> piece.vatStage().map(this::toTheMark).orElse("-"));
             pieces(
                     Label.LIFT,
                     piece -> piece.vatStage().map(vat -> set(vat.lift(), "lb")).orElse("-"));
             pieces(
                     Label.RECHARGE,
                     piece -> piece.vatStage()
-                            .map(vat -> vat.recharges().isEmpty() ? "not needed" : count(vat.every(), "sheet"))
+                            .map(vat -> fed(vat).isEmpty() ? "not needed" : count(vat.every(), "sheet"))
                             .orElse("-"));
+            pieces(Label.BAIL, piece -> piece.vatStage().map(this::bailed).orElse("-"));
             pieces(
                     Label.RECHARGE_STOCK,
-                    piece -> piece.vatStage()
-                            .map(vat -> vat.recharges().isEmpty()
-                                    ? "-"
-                                    : range(vat.recharges().stream()
-                                                    .mapToDouble(recharge ->
-                                                            recharge.stock().in("L"))
-                                                    .toArray())
-                                            + " L")
-                            .orElse("-"));
-            pieces(
-                    Label.BAIL,
-                    piece -> piece.vatStage()
-                            .map(vat -> vat.recharges().isEmpty() ? "-" : bailed(vat))
-                            .orElse("-"));
+                    piece -> piece.vatStage().map(this::fedWith).orElse("-"));
             for (PiecePlan piece : plan.pieces()) {
                 piece.vatStage()
                         .optional()
@@ -427,8 +453,8 @@ final class CardWriter {
                                 : "what is bailed takes its fibre along; a strainer would keep it");
             }
         }
-        pieces(Label.DRAIN, piece -> piece.drainTimeStage().map(this::band).orElse("by stopwatch"));
-        pieces(Label.AT_VAT, piece -> band(piece.timeAtVat()));
+        pieces(Label.DRAIN, piece -> piece.drainTimeStage().map(this::drains).orElse("by stopwatch"));
+        pieces(Label.AT_VAT, piece -> spell(piece.timeAtVat()));
         pieces(Label.MAT, piece -> band(piece.matThickness()));
         pieces(Label.COUCHED, piece -> band(piece.couchedMass()));
         cautions(Label.VAT);
@@ -445,8 +471,12 @@ final class CardWriter {
                     .sum();
             row(
                     Label.RUN_DOWN,
-                    name + ": from sheet " + strained.get(0).afterSheet() + " on no stock; strain water out instead, "
-                            + Digits.three(all / strained.size()) + " L a time, " + Digits.three(all) + " L in all");
+                    name + ": after sheet " + strained.get(0).afterSheet()
+                            + " no more stock; strain water out instead, about "
+                            + litres(all / strained.size())
+                            + (strained.size() > 1
+                                    ? " after every " + count(vat.every(), "sheet") + ", " + litres(all) + " in all"
+                                    : ""));
         }
     }
 
@@ -455,15 +485,73 @@ final class CardWriter {
                 + vat.recharges().stream()
                         .mapToDouble(recharge -> recharge.pail().in("L"))
                         .sum();
-        return all > 0 ? Digits.three(all) + " L in all" : "-";
+        return all
+                        > TRIFLE
+                                * plan.studio()
+                                        .vat()
+                                        .map(Vat::workingVolume)
+                                        .map(one -> one.in("L"))
+                                        .orElse(0.0)
+                ? litres(all) + " in all"
+                : "-";
     }
 
-    private static String bailed(VatPlan vat) {
-        double mean = vat.recharges().stream()
+    /** What brings the level to the mark once the stock is in: water, or bailing. */
+    private String toTheMark(VatPlan vat) {
+        return vat.bail().si() > 0
+                ? "bail " + set(vat.bail(), "gal_us")
+                : vat.water().si() > 0 ? set(vat.water(), "gal_us") + " of water" : "nothing";
+    }
+
+    /** The times something is given; where the vat is run down water is strained out instead. */
+    private static List<VatPlan.Recharge> fed(VatPlan vat) {
+        return vat.recharges().stream()
+                .filter(recharge -> recharge.strained().si() == 0)
+                .toList();
+    }
+
+    private String bailed(VatPlan vat) {
+        List<VatPlan.Recharge> fed = fed(vat);
+        double mean = fed.stream()
                 .mapToDouble(recharge -> recharge.bail().in("L"))
                 .average()
                 .orElse(0);
-        return mean > 0 ? "about " + Digits.three(mean) + " L" : "nothing";
+        return fed.isEmpty() ? "-" : mean > 0 ? litres(mean) : "nothing";
+    }
+
+    /** What is given a time: what was let down as long as there is some of it, then stock. */
+    private String fedWith(VatPlan vat) {
+        double[] pail = above(vat, VatPlan.Recharge::pail);
+        double[] stock = above(vat, VatPlan.Recharge::stock);
+        String ofPail = pail.length == 0 ? "" : measures(pail, "of the pails");
+        String ofStock = stock.length == 0 ? "" : measures(stock, "of stock");
+        return ofPail.isEmpty() && ofStock.isEmpty()
+                ? "-"
+                : ofPail + (ofPail.isEmpty() || ofStock.isEmpty() ? "" : ", then ") + ofStock;
+    }
+
+    /** One measure for all times, with another for the last where that is another; or from which to which it is. */
+    private String measures(double[] values, String of) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        double usual = sorted[sorted.length / 2];
+        int last = values.length - 1;
+        boolean even = Arrays.stream(values, 0, last).allMatch(one -> Math.abs(one - usual) <= ALIKE * usual);
+        return !even
+                ? range(values) + " L " + of
+                : litres(usual) + " " + of
+                        + (Math.abs(values[last] - usual) <= ALIKE * usual
+                                ? ""
+                                : ", the last time " + litres(values[last]));
+    }
+
+    /** What is given of one pail or the other; a last splash of it that only fills up is not told. */
+    private static double[] above(VatPlan vat, Function<VatPlan.Recharge, Amount<Volume>> what) {
+        double[] all = fed(vat).stream()
+                .mapToDouble(recharge -> what.apply(recharge).in("L"))
+                .toArray();
+        double most = Arrays.stream(all).max().orElse(0);
+        return Arrays.stream(all).filter(volume -> volume > SPLASH * most).toArray();
     }
 
     private void press() {
@@ -488,7 +576,7 @@ final class CardWriter {
                     piece -> piece.postsStage()
                             .map(posts -> band(posts.height()))
                             .orElse("-"));
-            row("", "felts damp, not dripping, before couching; posts of about ten are usual");
+            row("", "felts damp, not dripping, before couching");
         } else {
             reasons(Label.POSTS, PiecePlan::postsStage);
         }
@@ -496,7 +584,7 @@ final class CardWriter {
             pieces(
                     Label.LOAD,
                     piece -> piece.pressStage()
-                            .map(press -> set(press.force(), "lbf"))
+                            .map(press -> about(press.force(), "lbf"))
                             .orElse("-"));
             if (plan.studio().press().flatMap(Press::ram).isPresent()) {
                 pieces(
@@ -504,7 +592,7 @@ final class CardWriter {
                         piece -> piece.pressStage()
                                 .optional()
                                 .flatMap(PressingPlan::gauge)
-                                .map(gauge -> set(gauge, "psi"))
+                                .map(gauge -> about(gauge, "psi"))
                                 .orElse("-"));
             }
             plan.studio()
@@ -515,18 +603,18 @@ final class CardWriter {
                             piece -> piece.pressStage()
                                     .optional()
                                     .flatMap(PressingPlan::pull)
-                                    .map(pull -> set(pull, "lbf") + (lever.people() > 1 ? " each" : ""))
+                                    .map(pull -> about(pull, "lbf") + (lever.people() > 1 ? " each" : ""))
                                     .orElse("-")));
             pieces(
                     Label.PRESSURE,
                     piece -> piece.pressStage()
-                            .map(press -> set(press.pressure(), "psi"))
+                            .map(press -> about(press.pressure(), "psi"))
                             .orElse("-"));
             pieces(
                     Label.HOLD,
                     piece -> piece.pressStage()
-                            .map(press -> plain(press.time(), "min")
-                                    + (press.times() > 1 ? ", " + press.times() + " times" : ""))
+                            .map(press ->
+                                    clock(press.time()) + (press.times() > 1 ? ", " + press.times() + " times" : ""))
                             .orElse("-"));
             if (plan.studio().press().map(Press::pressings).orElse(1) > 1) {
                 row("", "exchange the felts for drier ones between the pressings");
@@ -556,21 +644,20 @@ final class CardWriter {
                         .orElse("-"));
         pieces(
                 Label.TIME,
-                piece -> piece.dryingStage().map(drying -> band(drying.time())).orElse("-"));
+                piece -> piece.dryingStage().map(drying -> spell(drying.time())).orElse("-"));
         if (dries(drying -> drying.left().si() > drying.time().likely().si())) {
             pieces(
                     Label.LEFT,
                     piece -> piece.dryingStage()
-                            .map(drying -> plain(drying.left(), "h"))
+                            .map(drying -> clock(drying.left()))
                             .orElse("-"));
         }
         if (dries(drying -> drying.tighten().isPresent())) {
             pieces(
                     Label.TIGHTEN,
                     piece -> piece.dryingStage()
-                            .map(drying -> drying.tighten()
-                                    .map(time -> plain(time, "h"))
-                                    .orElse("-"))
+                            .map(drying ->
+                                    drying.tighten().map(time -> clock(time)).orElse("-"))
                             .orElse("-"));
         }
         if (dries(drying -> drying.blotterChanges() > 0)) {
@@ -605,10 +692,11 @@ final class CardWriter {
                     piece -> piece.sizingStage()
                             .map(sizing -> set(sizing.drySize(), "oz"))
                             .orElse("-"));
+            row(Label.DRAW, "every dry sheet; let it drip or press it lightly, and hang it again");
             pieces(
                     Label.DRY_AGAIN,
                     piece -> piece.sizingStage()
-                            .map(sizing -> sizing.dryAgain().map(this::band).orElse("not known"))
+                            .map(sizing -> sizing.dryAgain().map(this::spell).orElse("not known"))
                             .orElse("-"));
         }
         pieces(
@@ -673,30 +761,27 @@ final class CardWriter {
                         .map(caliper -> band(caliper.in("mm")))
                         .orElse("not known"));
         pieces(Label.MASS, piece -> band(piece.finished().mass()));
-        pieces(Label.GOOD, piece -> band(piece.counts().good()));
+        pieces(Label.GOOD, piece -> whole(piece.counts().good()));
         pieces(Label.PILE, piece -> piece.finished().pileStage().map(this::band).orElse("-"));
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
             pieces(
                     Label.PLAY,
                     piece -> piece.envelopeStage()
-                            .map(envelope -> Digits.three(
-                                            envelope.playAlong().likely().in("mm")) + " × "
-                                    + Digits.three(
-                                            envelope.playAcross().likely().in("mm")) + " mm")
+                            .map(envelope -> two(envelope.playAlong().likely().in("mm")) + " × "
+                                    + two(envelope.playAcross().likely().in("mm")) + " mm")
                             .orElse("-"));
             pieces(
                     Label.PAIRS,
                     piece -> piece.envelopeStage()
-                            .map(envelope ->
-                                    Digits.three(envelope.sharePairsFit().in("%")) + " %")
+                            .map(envelope -> fits(envelope.sharePairsFit().in("%")))
                             .orElse("-"));
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.mailStage().isDone())) {
             pieces(
                     Label.MAILED,
                     piece -> piece.mailStage()
-                            .map(mail -> Digits.three(mail.mass().likely().in("g")) + " g, "
-                                    + Digits.three(mail.thickness().likely().in("mm")) + " mm")
+                            .map(mail -> two(mail.mass().likely().in("g")) + " g, "
+                                    + two(mail.thickness().likely().in("mm")) + " mm")
                             .orElse("-"));
             for (PiecePlan piece : plan.pieces()) {
                 piece.mailStage()
@@ -722,7 +807,7 @@ final class CardWriter {
             }
             row(
                     Label.PUT_BY,
-                    batch.name() + ": " + band(batch.stockPutBy())
+                    batch.name() + ": " + putBy(batch)
                             + batch.shortage()
                                     .map(one -> "; it may also run short by up to "
                                             + Digits.three(one.upTo().in("kg")) + " kg")
@@ -731,27 +816,43 @@ final class CardWriter {
         cautions(Label.COME_OUT);
     }
 
+    private String putBy(BatchPlan batch) {
+        double trifle = TRIFLE * batch.stock().mass().si();
+        if (batch.stockPutBy().likely().si() >= trifle) {
+            return band(batch.stockPutBy());
+        }
+        double most = batch.stockPutBy().high().si();
+        return "nothing is planned to be left" + (most < trifle ? "" : ", up to " + two(most) + " kg may be");
+    }
+
     private void days() {
         head(Label.DAYS);
-        StringBuilder steps = new StringBuilder();
-        for (Schedule.Step step : plan.schedule().steps()) {
-            steps.append(steps.length() == 0 ? "" : "; ")
-                    .append(step.name())
-                    .append(' ')
-                    .append(step.inDays())
-                    .append(step.start().map(day -> " from " + day).orElse(""));
+        // Two columns, the second one the later days.
+        List<Schedule.Step> steps = plan.schedule().steps();
+        int half = (steps.size() + 1) / 2;
+        for (int i = 0; i < half; i++) {
+            lines.add((pad(day(steps.get(i)), WIDTH / 2) + (half + i < steps.size() ? day(steps.get(half + i)) : ""))
+                    .stripTrailing());
         }
-        wrap("", steps + ".");
         wrap("", "In all: " + plan.schedule().inDays() + ".");
-        wrap("", "Hands on: " + band(plan.workingHours()) + " in all.");
+        wrap("", "Hands on: about " + band(plan.workingHours()) + " in all.");
         cautions(Label.DAYS);
+    }
+
+    private static String day(Schedule.Step step) {
+        return pad(step.start().map(LocalDate::toString).orElse("-"), DATE) + step.name() + ", " + step.inDays();
     }
 
     private void lookOut() {
         if (!plan.notices().isEmpty()) {
             head(Label.LOOK_OUT);
-            for (Notice notice : plan.notices()) {
-                wrap(notice.level() == Notice.Level.WARNING ? "! " : "- ", notice.text());
+            // Warnings first.
+            for (Notice.Level level : List.of(Notice.Level.WARNING, Notice.Level.NOTE)) {
+                for (Notice notice : plan.notices()) {
+                    if (notice.level() == level) {
+                        wrap(level == Notice.Level.WARNING ? "! " : "- ", notice.text());
+                    }
+                }
             }
         }
         List<Sensitivity> first = plan.sensitivity();
@@ -764,8 +865,7 @@ final class CardWriter {
                     wrap(
                             "- ",
                             one.measurement() + ": " + Math.round(100 * one.share()) + " % of the band of the "
-                                    + one.widens()
-                                    + " comes from " + one.assumption().meaning() + ".");
+                                    + one.widens() + " comes from not knowing it.");
                 }
             }
         }
@@ -814,7 +914,7 @@ final class CardWriter {
     }
 
     private void row(String label, String text) {
-        List<String> parts = Wrap.lines(text, WIDTH - LABEL);
+        List<String> parts = kept(text, WIDTH - LABEL);
         for (int i = 0; i < parts.size(); i++) {
             lines.add((pad(i == 0 ? label : "", LABEL) + parts.get(i)).stripTrailing());
         }
@@ -838,29 +938,43 @@ final class CardWriter {
         }
     }
 
-    /** Pieces side by side; more than three go on below. */
-    private void pieces(String label, Function<PiecePlan, String> cell) {
-        StringBuilder line = new StringBuilder(pad(label, LABEL));
-        boolean any = false;
-        int column = 0;
-        for (PiecePlan piece : plan.pieces()) {
-            String text = cell.apply(piece);
-            if (column == 3) {
-                lines.add(line.toString().stripTrailing());
-                line = new StringBuilder(" ".repeat(LABEL));
-                column = 0;
+    /** Pieces side by side, more than three going on below; what is alike for all of them once. */
+    private void pieces(String label, Function<PiecePlan, String> of) {
+        List<String> cells = plan.pieces().stream().map(of).toList();
+        if (cells.size() > 1 && cells.stream().distinct().count() == 1) {
+            if (!cells.get(0).isEmpty()) {
+                lines.add(pad(label, LABEL) + cells.get(0) + (cells.get(0).equals("-") ? "" : "  (all)"));
             }
-            any |= !text.isEmpty();
-            line.append(pad(text, COLUMN));
-            column++;
+            return;
         }
-        if (any) {
-            lines.add(line.toString().stripTrailing());
+        if (cells.stream().allMatch(String::isEmpty)) {
+            return;
+        }
+        for (int from = 0; from < cells.size(); from += ACROSS) {
+            List<List<String>> columns = cells.subList(from, Math.min(from + ACROSS, cells.size())).stream()
+                    .map(cell -> kept(cell, COLUMN - 1))
+                    .toList();
+            int deep = columns.stream().mapToInt(List::size).max().orElse(0);
+            for (int i = 0; i < deep; i++) {
+                StringBuilder line = new StringBuilder(pad(from == 0 && i == 0 ? label : "", LABEL));
+                for (List<String> column : columns) {
+                    line.append(pad(i < column.size() ? column.get(i) : "", COLUMN));
+                }
+                lines.add(line.toString().stripTrailing());
+            }
         }
     }
 
+    /** Lines of a width in which a number keeps to the word behind it. */
+    private static List<String> kept(String text, int width) {
+        String whole = text.replaceAll("(\\d\\)?) (?=\\S)", "$1" + KEPT);
+        return Wrap.lines(whole, width).stream()
+                .map(line -> line.replace(KEPT, ' '))
+                .toList();
+    }
+
     private void wrap(String bullet, String text) {
-        List<String> parts = Wrap.lines(text, WIDTH - 2);
+        List<String> parts = kept(text, WIDTH - 2);
         for (int i = 0; i < parts.size(); i++) {
             lines.add((i == 0 && !bullet.isEmpty() ? bullet : "  ") + parts.get(i));
         }
@@ -878,17 +992,25 @@ final class CardWriter {
 
     /** A setting: as rounded to the tool, with the customary unit in brackets where it is wanted. */
     private <Q extends Quantity<Q>> String set(Amount<Q> amount, String customaryCode) {
-        Amount<Q> shown = shown(amount);
-        String text = shown.toString();
-        return customary
-                ? text + " (" + Digits.three(amount.in(customaryCode)) + " " + sign(amount.kind(), customaryCode) + ")"
-                : text;
+        return shown(amount) + bracket(amount, customaryCode);
     }
 
-    /** Millilitres below a litre, kilograms from ten on. */
+    /** The customary unit in brackets; quarts where there is less than a gallon, nothing below a tenth of an ounce. */
+    private <Q extends Quantity<Q>> String bracket(Amount<Q> amount, String customaryCode) {
+        String code = customaryCode.equals("gal_us") && amount.in("gal_us") < 1 ? "qt_us" : customaryCode;
+        double value = amount.in(code);
+        return customary && !(code.equals("oz") && value < LEAST_OUNCES)
+                ? " (" + Digits.three(value) + " " + sign(amount.kind(), code) + ")"
+                : "";
+    }
+
+    /** Millilitres below a litre, tenths of a litre from ten litres on, kilograms from ten on. */
     private static <Q extends Quantity<Q>> Amount<Q> shown(Amount<Q> amount) {
         if (amount.kind() == (Kind<?>) Kinds.VOLUME && amount.si() > 0 && amount.si() < 1e-3) {
             return amount.to("mL");
+        }
+        if (amount.kind() == (Kind<?>) Kinds.VOLUME && amount.si() >= 1e-2) {
+            return amount.kind().of(Math.rint(10 * amount.in("L")) / 10, "L");
         }
         if (amount.kind() == (Kind<?>) Kinds.MASS && amount.si() >= 10) {
             return amount.to("kg");
@@ -900,23 +1022,98 @@ final class CardWriter {
         return kind.of(1, code).toString().substring(2);
     }
 
-    private static <Q extends Quantity<Q>> String plain(Amount<Q> amount, String code) {
-        return amount.to(code).toString();
+    /** What follows from a setting and is read from no tool that shows more: three digits. */
+    private <Q extends Quantity<Q>> String about(Amount<Q> amount, String customaryCode) {
+        Amount<Q> shown = shown(amount);
+        String unit = shown.toString().substring(shown.toString().indexOf(' '));
+        return Digits.three(shown.value()) + unit + bracket(amount, customaryCode);
+    }
+
+    /** A stretch of work, in minutes where it is less than an hour. */
+    private String spell(Estimate<Time> time) {
+        String unit = time.likely().in("h") < 1 ? "min" : "h";
+        int digits =
+                time.high().si() - time.low().si() > 2 * COARSE * time.likely().si() ? 2 : 3;
+        String low = Digits.significant(time.low().in(unit), digits);
+        String high = Digits.significant(time.high().in(unit), digits);
+        return time.isOpenBelow() || time.isOpenAbove()
+                ? band(time)
+                : Digits.significant(time.likely().in(unit), digits)
+                        + (low.equals(high) ? "" : " (" + low + "–" + high + ")")
+                        + " " + unit;
+    }
+
+    private String litres(double litres) {
+        return set(Kinds.VOLUME.of(litres < 10 ? Math.rint(100 * litres) / 100 : litres, "L"), "gal_us");
+    }
+
+    /** A time as a clock has it. */
+    private static String clock(Amount<Time> time) {
+        long minutes = Math.round(time.in("min"));
+        if (minutes < 1) {
+            return Digits.three(time.in("s")) + " s";
+        }
+        String hours = minutes >= 60 ? minutes / 60 + " h" : "";
+        return minutes % 60 == 0 ? hours : hours + (hours.isEmpty() ? "" : " ") + minutes % 60 + " min";
     }
 
     private static <Q extends Quantity<Q>> String size(Amount<Q> width, Amount<Q> height) {
-        return oneTenth(width.in("mm")) + " × " + oneTenth(height.in("mm")) + " mm";
+        return half(width.in("mm")) + " × " + half(height.in("mm")) + " mm";
     }
 
     private static <Q extends Quantity<Q>> String inches(Amount<Q> width, Amount<Q> height) {
-        return "(" + Digits.three(width.in("in")) + " × " + Digits.three(height.in("in")) + " in)";
+        return "(" + sixteenths(width.in("in")) + " × " + sixteenths(height.in("in")) + " in)";
     }
 
-    private static String oneTenth(double value) {
-        return new BigDecimal(value)
+    /** To half a millimetre, as a rule is read. */
+    private static String half(double millimetres) {
+        return new BigDecimal(Math.rint(2 * millimetres) / 2)
                 .setScale(1, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .toPlainString();
+    }
+
+    /** Inches and sixteenths, as a rule is read. */
+    private static String sixteenths(double inches) {
+        long all = Math.round(16 * inches);
+        long part = all % 16;
+        int parts = 16;
+        while (part > 0 && part % 2 == 0) {
+            part /= 2;
+            parts /= 2;
+        }
+        String whole = all >= 16 || part == 0 ? Long.toString(all / 16) : "";
+        return part == 0 ? whole : whole + (whole.isEmpty() ? "" : " ") + part + "/" + parts;
+    }
+
+    /** A share of pairs that is all of them but for a far tail is not called all. */
+    private static String fits(double percent) {
+        return percent > MOST_PAIRS ? "over " + MOST_PAIRS + " %" : Digits.three(percent) + " %";
+    }
+
+    /** Whole pieces, of which a part is none. */
+    private static String whole(Estimate<Dimensionless> good) {
+        long low = (long) Math.floor(good.low().si());
+        long high = (long) Math.floor(good.high().si());
+        return (long) Math.floor(good.likely().si()) + (low == high ? "" : " (" + low + "–" + high + ")");
+    }
+
+    /** How long a sheet drains; where nobody can tell, from when to when, and a sheet is timed. */
+    private String drains(Estimate<Time> time) {
+        boolean tells = time.isOpenBelow()
+                || time.isOpenAbove()
+                || time.high().si() <= TOO_WIDE * time.low().si();
+        return tells
+                ? band(time)
+                : two(time.low().value()) + "–" + two(time.high().value()) + " "
+                        + time.likely()
+                                .toString()
+                                .substring(time.likely().toString().indexOf(' ') + 1)
+                        + ": time the first";
+    }
+
+    private static String two(double value) {
+        return Digits.significant(value, 2);
     }
 
     private static String range(double[] values) {
@@ -927,15 +1124,19 @@ final class CardWriter {
                 : Digits.three(low) + "–" + Digits.three(high);
     }
 
-    /** A forecast: likely value and band, three digits each. */
+    /** A forecast: likely value and band, with as many digits as the band is worth. */
     private <Q extends Quantity<Q>> String band(Estimate<Q> estimate) {
         Amount<Q> likely = estimate.likely();
         String text = likely.toString();
         String unit = text.indexOf(' ') < 0 ? "" : text.substring(text.indexOf(' '));
-        String low = Digits.three(estimate.low().value());
-        String high = Digits.three(estimate.high().value());
-        String middle = Digits.three(likely.value());
-        if (estimate.isOpenBelow() || estimate.isOpenAbove()) {
+        double least = estimate.low().value();
+        double most = estimate.high().value();
+        boolean open = estimate.isOpenBelow() || estimate.isOpenAbove();
+        int digits = open || most - least > 2 * COARSE * Math.abs(likely.value()) ? 2 : 3;
+        String low = Digits.significant(least, digits);
+        String high = Digits.significant(most, digits);
+        String middle = Digits.significant(likely.value(), digits);
+        if (open) {
             return middle
                     + (!estimate.isOpenAbove()
                             ? " (" + high + " or less)"

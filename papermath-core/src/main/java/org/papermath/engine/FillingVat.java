@@ -394,6 +394,7 @@ public final class FillingVat {
         double most = 0;
         double letDown = 0;
         double water = 0;
+        boolean down = false;
         for (int e = 0; e <= events; e++) {
             int from = e * dip.every;
             int count = Math.min(dip.every, sheets.length - from);
@@ -404,10 +405,9 @@ public final class FillingVat {
                 letDown = Rounding.roundTo(out / stockDensity, Math.max(workshop.jug, WATER_STEP)) * stockDensity;
                 water = tank.letDown(law.full(), letDown, null, 0);
             }
-            double needed = (sheets.length - from) * dip.sheet;
-            Given given = e > 0 && tank.fibreStanding() - needed >= dip.vat.consistency() * dip.least
-                    ? runDown(tank, dip, count)
-                    : charge(tank, law, wanted, stockDensity);
+            // Once water has been strained out the vat is not filled again.
+            down |= e > 0 && lasts(tank, dip, sheets.length - from);
+            Given given = down ? runDown(tank, dip, count) : charge(tank, law, wanted, stockDensity);
             Charge charge = given.charge;
             most = Math.max(most, given.wantedStock);
             if (e == 0) {
@@ -464,6 +464,13 @@ public final class FillingVat {
         return new Given(
                 new Charge(0, pail, given, level(Math.max(0, water)), level(bailed + Math.max(0, -water)), level),
                 wantedStock);
+    }
+
+    /** Whether the fibre in the vat is enough for so many sheets, less what passes the sieve with the water. */
+    private static boolean lasts(RunningVat tank, Dip dip, int sheets) {
+        double thickness = dip.vat.consistency();
+        double passes = (1 - dip.law.retention()) * thickness * Math.max(0, tank.standing() - dip.least);
+        return tank.fibreStanding() - sheets * dip.sheet - passes >= thickness * dip.least;
     }
 
     /** There is fibre enough in the vat for the rest: water is strained out until it is as thick as it has to be. */

@@ -3,6 +3,7 @@ package org.papermath.evidence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
@@ -42,6 +43,9 @@ public final class Spread<Q extends Quantity<Q>> {
      * @throws Refused if no draw could be calculated
      */
     public static <Q extends Quantity<Q>> Spread<Q> of(Kind<Q> kind, String unit, double[] drawn) {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(drawn, "drawn");
         double[] known = Arrays.stream(drawn).filter(Double::isFinite).sorted().toArray();
         if (known.length == 0) {
             throw Refused.of(

@@ -54,7 +54,10 @@ public enum Caution {
             "over 23 kg (51 lb) takes two people, a trolley or smaller posts and pails.",
             "NIOSH 94-110, revised lifting equation"),
     /** The press. */
-    PRESS("Press", "load slowly, out of the line of force, no longer handle.", "common practice; ASME B30.1 for jacks"),
+    PRESS(
+            "Press",
+            "load slowly, out of the line of force, the handle never lengthened.",
+            "common practice; ASME B30.1 for jacks"),
     /** A stack under weight. */
     STACK(
             "Stack under weight",

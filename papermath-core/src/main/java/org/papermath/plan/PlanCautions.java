@@ -170,7 +170,7 @@ final class PlanCautions {
         PressingPlan hardest = most.get();
         Press.Allowed allowed = hardest.press().allowed(studio.assumptions());
         return "up to " + hardest.force() + " is set, never over " + allowed.force() + ", what the "
-                + allowed.weakest().name() + " as weakest part allows";
+                + PlanReading.part(hardest.press(), allowed.weakest()) + " as weakest part allows";
     }
 
     private String left() {

@@ -339,7 +339,8 @@ final class PlanNotices {
                         "stock.may-run-short",
                         of + "if the fibre is moister"
                                 + (plan.batches().get(b).cooking().isPresent() ? ", cooking leaves less" : "")
-                                + " or more is lost in handling than usual, the stock runs short by up to " + one.upTo()
+                                + " or more is lost in handling than usual, the stock runs short by up to "
+                                + Digits.three(one.upTo().in("kg")) + " kg"
                                 + " (in about "
                                 + Units.fourDigits(Math.rint(one.chance().in("%"))) + " of 100 makings): the last"
                                 + " sheets are then left out or thinner. Weigh out a little more, or measure the moisture of the"
@@ -373,8 +374,8 @@ final class PlanNotices {
                 if (kept / (1 + kept) < 0.02) {
                     note(
                             "carbonate.below-standard",
-                            of + "about " + Digits.percent(kept / (1 + kept))
-                                    + " carbonate stays in the sheet;"
+                            of + "about " + Digits.three(100 * kept / (1 + kept))
+                                    + " % carbonate stays in the sheet;"
                                     + " the standards for permanent paper (ISO 9706, ANSI/NISO Z39.48) ask for 2 %.",
                             "batch",
                             name,
@@ -480,6 +481,10 @@ final class PlanNotices {
         int moulds = forming.inTurn(sheet);
         double then = Math.max(hands, busy * moulds / (moulds + 1));
         double saved = (busy - then) * sheet.sheets();
+        // Ways that take hands about the same time are alike here as they are where a mould is taken.
+        if (busy - then < limit("labour.mould-window") * busy) {
+            return;
+        }
         note(
                 "vat.mould-waits",
                 of + "a sheet keeps the vat waiting " + Digits.three(busy) + " s, hands need " + Digits.three(hands)
@@ -616,7 +621,7 @@ final class PlanNotices {
         if (press != null && press.limited()) {
             String part = press.byPull()
                     ? "pull at the lever"
-                    : read.press().weakest().name();
+                    : PlanReading.part(read.press().press(), read.press().weakest());
             warn(
                     "press.limited",
                     of + "the " + part + " holds the press to "
@@ -853,7 +858,8 @@ final class PlanNotices {
         Amount<RelativeHumidity> reached = Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%");
         warn(
                 "drying.room-damp",
-                of + "while a filling of " + drying.inOne(sheets) + " sheets is wet, the room comes to " + reached
+                of + "while a filling of " + drying.inOne(sheets) + " sheets is wet, the room comes to "
+                        + Digits.three(reached.in("%")) + " %"
                         + " relative humidity, and the sheets dry slower, which is counted. "
                         + Digits.three(changes) + " air changes an hour"
                         + (fewer > 0 ? ", or fillings of " + fewer + (fewer == 1 ? " sheet," : " sheets,") : "")

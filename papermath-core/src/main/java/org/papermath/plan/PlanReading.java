@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.papermath.engine.Engine;
 import org.papermath.order.Recipe;
+import org.papermath.press.Press;
 import org.papermath.text.Digits;
 
 /** The plan read out of its plain numbers: its batches, its pieces, and what comes of them together. */
@@ -38,6 +39,11 @@ final class PlanReading {
     /** The sides of a sheet, the shorter first. */
     static String sides(double one, double other) {
         return Digits.four(1000 * Math.min(one, other)) + " × " + Digits.four(1000 * Math.max(one, other)) + " mm";
+    }
+
+    /** What a part that bears the load is called: the rated force of a press with a screw is that of the screw. */
+    static String part(Press press, Press.Part part) {
+        return press.lever().isPresent() && part.equals(press.parts().get(0)) ? "screw" : part.name();
     }
 
     List<ToBuy> toBuy() {

@@ -38,6 +38,7 @@ import org.papermath.press.Screw;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.VolumeFlow;
+import org.papermath.text.Digits;
 import org.papermath.vat.Vat;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
@@ -251,8 +252,11 @@ class PostsAndPressTest {
                 .isCloseTo(press.force().si() / (Math.PI * 0.03 * 0.03), withinPercentage(1e-9));
         String card = String.join("\n", MakingCard.of(plan).lines());
         assertThat(card)
-                .contains("the gauge shows", press.gauge().orElseThrow().toString(), "on the sheets")
-                .contains("felts damp, not dripping, before couching; posts of about ten are usual");
+                .contains(
+                        "the gauge shows",
+                        Digits.three(press.gauge().orElseThrow().in("MPa")) + " MPa",
+                        "on the sheets")
+                .contains("felts damp, not dripping, before couching");
         assertThat(String.join(
                         "\n",
                         MakingCard.of(whole(studio(BOARDS).press(PRESS).build(), Fibres.COTTON_RAG, 60, 300, 420, 100))
@@ -284,7 +288,10 @@ class PostsAndPressTest {
         assertThat(held.pull().orElseThrow().si() * 4 * 2)
                 .isCloseTo(screw.torqueFor(held.force()).si(), withinPercentage(1e-9));
         assertThat(String.join("\n", MakingCard.of(strong).lines()))
-                .contains("pull at the lever", held.pull().orElseThrow() + " each");
+                .contains(
+                        "pull at the lever",
+                        Digits.three(held.pull().orElseThrow().in("N")) + " N each",
+                        "what the frame as weakest part allows");
         assertThat(many.byHands().orElseThrow().si())
                 .isCloseTo(
                         screw.forceOf(Lever.of(mm(2000), 4).torque()).likely().si(), withinPercentage(1e-9));

@@ -166,7 +166,7 @@ class RawFibreTest {
         assertThat(MakingCard.of(plan).toString().replaceAll("\\s+", " "))
                 .contains(" raw flax as it lies, to be cooked")
                 .contains(" of soda ash (20 % on the dry fibre), about 3 h at the boil")
-                .contains(" cooked raw flax in ");
+                .contains(" raw flax, cooked and squeezed out; in ");
     }
 
     /** What comes out of the pot is weighed before it is beaten: a poor cook leaves less stock, not thinner sheets. */

@@ -154,9 +154,9 @@ class VatChoicePlanTest {
                         one -> assertThat(one.totalIn().si() - one.totalOut().si())
                                 .isCloseTo(0, within(1e-9 * one.totalIn().si())));
         assertThat(MakingCard.of(plan).toString())
-                .contains("formed in turn")
-                .contains("first out into a pail")
-                .contains("from the pail first");
+                .contains("order at the vat")
+                .contains("first out into pails")
+                .contains("from the pails first");
     }
 
     @Test
@@ -289,6 +289,29 @@ class VatChoicePlanTest {
         assertThatThrownBy(() -> TUB.runDownTo(litres(70)))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("Give the least the mould can still be dipped from");
+    }
+
+    /** Fibre that passes the strainer does not make the vat be filled up once more in the middle of running down. */
+    @Test
+    void aVatThatIsRunDownIsNotFilledAgain() {
+        for (int count = 36; count <= 96; count += 4) {
+            MakingPlan down = plan(
+                    recipe(Fibres.COTTON_RAG, 2),
+                    studio(TUB.runDownTo(litres(30)), FOLIO, Assumptions.standard()),
+                    sheets("sheet", count, 100));
+            VatPlan vat = down.piece("sheet").vat();
+            List<VatPlan.Recharge> strained = vat.recharges().stream()
+                    .dropWhile(one -> one.strained().si() == 0)
+                    .toList();
+            assertThat(strained).as("%d sheets", count).isNotEmpty().allSatisfy(one -> {
+                assertThat(one.stock().si()).isZero();
+                assertThat(one.water().si()).isZero();
+            });
+            assertThat(vat.lightest().si()).as("%d sheets", count).isGreaterThan(0.93);
+            assertThat(left(down))
+                    .as("%d sheets", count)
+                    .isLessThan(1.25 * 30 * vat.consistency().si());
+        }
     }
 
     private static double left(MakingPlan plan) {

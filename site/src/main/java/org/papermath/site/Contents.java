@@ -58,6 +58,7 @@ import org.papermath.shape.Shrinkage;
  */
 record Contents(Map<String, String> figures, Map<String, String> blocks, Map<String, String> pictures) {
     private static final String SAMPLE = "examples/src/main/resources/org/papermath/examples/midwinter-concert/";
+    private static final String OTHER = "examples/src/main/resources/org/papermath/examples/estuary-prints/";
     private static final String PIECE = "programme";
     private static final Pattern LINES = Pattern.compile("(?s) *// guide: ([a-z-]+)\n(.*?) *// end\n");
 
@@ -68,6 +69,13 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         MakingPlan plan = MakingPlan.of(sample.order(), sample.studio());
         Map<String, String> blocks = new LinkedHashMap<>();
         blocks.put("card", "<pre><code>" + escape(MakingCard.of(plan).toString()) + "</code></pre>");
+        OrderDocument other =
+                PapermathDocuments.readOrder(top.resolve(OTHER + "order.json")).value();
+        blocks.put(
+                "other-card",
+                "<pre><code>"
+                        + escape(MakingCard.of(MakingPlan.of(other.order(), other.studio()))
+                                .toString()) + "</code></pre>");
         blocks.put("order-json", code(Files.readString(top.resolve(SAMPLE + "order.json"))));
         blocks.put("recipe-json", code(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))));
         blocks.put("studio-json", code(Files.readString(top.resolve(SAMPLE + "studio.json"))));
