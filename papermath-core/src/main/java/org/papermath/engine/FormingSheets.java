@@ -42,8 +42,16 @@ public final class FormingSheets {
     private final double dipTime;
     private final String name;
     private final boolean deckleEdge;
+    private final ShapedDeckles shapedDeckles;
+    /** The outline the piece is formed to; null for a sheet with four sides and for the blank of an envelope. */
+    private final @Nullable FormedShape outline;
+
+    private final boolean shaped;
     private final double trim;
     private final double gap;
+    /** Between the openings of a shaped deckle, m; not a number where there is none. */
+    private final double strip;
+
     private final int wanted;
     private final int trials;
 
@@ -75,11 +83,13 @@ public final class FormingSheets {
      * @param rowAcross pieces in a row across the mould
      * @param rowAlong pieces in a row along it
      * @param turned whether they lie with their long side across
-     * @param openingWidth the opening across, m
+     * @param openingWidth the opening across, m; of a shaped deckle all its openings over all
      * @param openingHeight the opening along, m
      * @param sheets sheets to pull
      * @param solids oven-dry solids a sheet must have, kg
      * @param fibre the fibre of them, kg
+     * @param shape the outline of each opening of a shaped deckle; null for an opening with four sides
+     * @param strip how far apart those openings are, m
      */
     public record Setting(
             int mould,
@@ -92,15 +102,48 @@ public final class FormingSheets {
             double openingHeight,
             int sheets,
             double solids,
-            double fibre) {
-        /** The area of the opening. */
+            double fibre,
+            @Nullable FormedShape shape,
+            double strip) {
+        /** The area in which pulp settles. */
         public double area() {
-            return openingWidth * openingHeight;
+            return wetArea(openingWidth, openingHeight, rowAcross, rowAlong, shape, strip);
+        }
+
+        /** The area in which pulp settles, over that of the opening over all. */
+        double filled() {
+            return shape == null ? 1 : area() / (openingWidth * openingHeight);
+        }
+
+        /** What hands part, lay to dry and sort one by one: sheets, or the pieces of a shaped deckle. */
+        int apart() {
+            return shape == null ? sheets : sheets * perSheet;
+        }
+
+        /** One of the openings of a shaped deckle across, m. */
+        public double pieceAcross() {
+            return one(openingWidth, rowAcross, strip);
+        }
+
+        /** One of the openings of a shaped deckle along, m. */
+        public double pieceAlong() {
+            return one(openingHeight, rowAlong, strip);
         }
     }
 
+    private static double one(double all, int row, double strip) {
+        return (all - (row - 1) * strip) / row;
+    }
+
+    private static double wetArea(
+            double width, double height, int rowAcross, int rowAlong, @Nullable FormedShape shape, double strip) {
+        return shape == null
+                ? width * height
+                : rowAcross * rowAlong * shape.share() * one(width, rowAcross, strip) * one(height, rowAlong, strip);
+    }
+
     /** A mould and how the pieces lie on it. */
-    private record Layout(
+    record Layout(
             int mould,
             boolean ownDeckle,
             int perSheet,
@@ -108,7 +151,21 @@ public final class FormingSheets {
             int rowAlong,
             boolean turned,
             double openingWidth,
-            double openingHeight) {}
+            double openingHeight,
+            @Nullable FormedShape shape,
+            double strip) {
+        Layout(
+                int mould,
+                boolean ownDeckle,
+                int perSheet,
+                int rowAcross,
+                int rowAlong,
+                boolean turned,
+                double openingWidth,
+                double openingHeight) {
+            this(mould, ownDeckle, perSheet, rowAcross, rowAlong, turned, openingWidth, openingHeight, null, 0);
+        }
+    }
 
     FormingSheets(Known known, Workshop workshop, Studio studio, PreparingStock stock, Piece piece, Scope scope) {
         this.workshop = workshop;
@@ -125,7 +182,13 @@ public final class FormingSheets {
                 .toArray();
         mouldsInTurn = moulds.stream().mapToInt(Mould::count).toArray();
         dipTime = known.fixed("vat.dip-time", workshop.vat);
-        deckleEdge = piece.edge() == Piece.Edge.DECKLE;
+        deckleEdge = piece.edge() != Piece.Edge.CUT;
+        shaped = piece.edge() == Piece.Edge.SHAPED;
+        shapedDeckles = new ShapedDeckles(workshop, moulds);
+        outline = piece.outline().map(ShapedDeckles::shape).orElse(null);
+        strip = !shaped
+                ? Double.NaN
+                : piece.gap().map(Amount::si).orElseGet(() -> known.fixed("order.deckle-strip", scope));
         trim = piece.trim().map(Amount::si).orElseGet(() -> known.fixed("order.trim", scope));
         gap = piece.gap().map(Amount::si).orElse(0.0);
         double spare = piece.spare().map(Amount::si).orElseGet(() -> known.fixed("order.spare-share", scope));
@@ -160,6 +223,17 @@ public final class FormingSheets {
         return gap;
     }
 
+    /** Whether it is formed in a deckle cut to its outline. */
+    boolean isShaped() {
+        return shaped;
+    }
+
+    /** The outline the piece is formed to; null for a sheet with four sides and for the blank of an envelope. */
+    @Nullable
+    FormedShape outline() {
+        return outline;
+    }
+
     int wanted() {
         return wanted;
     }
@@ -180,6 +254,7 @@ public final class FormingSheets {
      *
      * @param width finished width, flat
      * @param height finished height, flat
+     * @param shape the outline it is formed to; null for an opening with four sides
      * @param shrink shrinkage along and across
      * @param dryGrammage oven-dry fibre and filler of the finished sheet on its area
      * @param load additives over fibre
@@ -188,6 +263,7 @@ public final class FormingSheets {
     Setting decide(
             double width,
             double height,
+            @Nullable FormedShape shape,
             double[] shrink,
             double dryGrammage,
             double load,
@@ -195,9 +271,24 @@ public final class FormingSheets {
             boolean pressed,
             Values v) {
         double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
-        Layout layout = opening(width, height, shrink, pieceYield, v.of(sizeTolerance));
+        Layout layout = shape == null
+                ? opening(width, height, shrink, pieceYield, v.of(sizeTolerance))
+                : shapedDeckles.choose(
+                        Math.max(width, height),
+                        Math.min(width, height),
+                        shrink,
+                        shape,
+                        wanted / pieceYield,
+                        strip,
+                        v.of(sizeTolerance));
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
-        double wet = layout.openingWidth * layout.openingHeight;
+        double wet = wetArea(
+                layout.openingWidth,
+                layout.openingHeight,
+                layout.rowAcross,
+                layout.rowAlong,
+                layout.shape,
+                layout.strip);
         double solids = dryGrammage * wet * areaFactor;
         double fibre = solids / (1 + load);
         int sheets = Few.sheets(Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials, name);
@@ -212,7 +303,9 @@ public final class FormingSheets {
                 layout.openingHeight,
                 sheets,
                 solids,
-                fibre);
+                fibre,
+                layout.shape,
+                layout.strip);
     }
 
     /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
@@ -238,6 +331,9 @@ public final class FormingSheets {
         double best = Double.POSITIVE_INFINITY;
         int fewest = Integer.MAX_VALUE;
         for (int m = 0; m < mouldWidth.length; m++) {
+            if (shapedDeckles.isShaped(m)) {
+                continue;
+            }
             double along = Math.max(mouldWidth[m], mouldHeight[m]);
             double across = Math.min(mouldWidth[m], mouldHeight[m]);
             PieceLayout.Layout layout = PieceLayout.best(

@@ -72,8 +72,8 @@ public final class Pressing {
 
     /** Decides the force on a post of such sheets. */
     Setting decide(FormingSheets.Setting sheet, Values v) {
-        double loaded =
-                Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth, workshop.platenLength);
+        double loaded = sheet.filled()
+                * Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth, workshop.platenLength);
         double most = v.of(allowed) * weakest;
         double wished = PressForce.force(v.of(wish), loaded);
         double force = Math.min(wished, most);
