@@ -5,9 +5,11 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.fibre.Fibre;
@@ -87,6 +89,7 @@ final class CardWriter {
         SOAK("soak"),
         MOULD("mould"),
         OPENING("deckle opening"),
+        SHAPED("cut to its drawing"),
         UP("pieces on a sheet"),
         SHEETS("sheets to pull"),
         TRIALS("of them trials"),
@@ -126,6 +129,7 @@ final class CardWriter {
         FOLDED("folded"),
         BLANK("envelope blank"),
         INSIDE("envelope inside"),
+        DRIED("inside once dry"),
         GRAMMAGE("grammage"),
         WIDTH("width"),
         HEIGHT("height"),
@@ -312,6 +316,20 @@ final class CardWriter {
                     piece -> inches(
                             piece.forming().opening().width(),
                             piece.forming().opening().height()));
+        }
+        if (plan.pieces().stream()
+                .anyMatch(piece -> piece.forming().shapedDeckle().isPresent())) {
+            pieces(
+                    Label.SHAPED,
+                    piece -> piece.forming()
+                            .shapedDeckle()
+                            .map(deckle -> (piece.forming().perSheet() == 1
+                                            ? ""
+                                            : deckle.across() + " by " + deckle.along() + " of ")
+                                    + size(
+                                            deckle.outline().width(),
+                                            deckle.outline().height()))
+                            .orElse("-"));
         }
         pieces(Label.UP, piece -> piece.forming().perSheet() + (piece.forming().turned() ? ", turned" : ""));
         pieces(
@@ -586,8 +604,25 @@ final class CardWriter {
                     piece -> piece.envelopeStage()
                             .map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
                             .orElse("-"));
+            dried(Label.DRIED.text, EnvelopePlan::insideWidthDried);
+            dried("", EnvelopePlan::insideHeightDried);
         }
         cautions(Label.FINISH);
+    }
+
+    /** A side inside an envelope that shrinks with its sheet, where there is one. */
+    private void dried(String label, Function<EnvelopePlan, Optional<Estimate<Length>>> side) {
+        if (plan.pieces().stream()
+                .flatMap(piece -> piece.envelopeStage().optional().stream())
+                .anyMatch(envelope -> side.apply(envelope).isPresent())) {
+            pieces(
+                    label,
+                    piece -> piece.envelopeStage()
+                            .optional()
+                            .flatMap(side)
+                            .map(inside -> band(inside))
+                            .orElse("-"));
+        }
     }
 
     private void comeOut() {

@@ -19,7 +19,8 @@ public final class FormingPlan {
             int perSheet,
             boolean turned,
             Amount<Mass> fibre,
-            Amount<Mass> solids) {}
+            Amount<Mass> solids,
+            Optional<ShapedDeckle> shapedDeckle) {}
 
     private final Values values;
 
@@ -38,7 +39,8 @@ public final class FormingPlan {
                 sheet.perSheet(),
                 sheet.turned(),
                 grams(sheet.fibre()),
-                grams(sheet.solids())));
+                grams(sheet.solids()),
+                ShapedDeckle.of(in, p)));
     }
 
     /** {@return the mould to use, or empty if none is large enough} */
@@ -51,7 +53,7 @@ public final class FormingPlan {
         return values.deckleToMake;
     }
 
-    /** {@return the opening of the deckle} */
+    /** {@return the opening of the deckle; of a shaped one all its openings over all} */
     public Opening opening() {
         return values.opening;
     }
@@ -74,6 +76,11 @@ public final class FormingPlan {
     /** {@return oven-dry solids of a sheet: fibre and all that stays with it} */
     public Amount<Mass> solids() {
         return values.solids;
+    }
+
+    /** {@return the outlines of its openings, where the piece is formed to its outline} */
+    public Optional<ShapedDeckle> shapedDeckle() {
+        return values.shapedDeckle;
     }
 
     @Override
