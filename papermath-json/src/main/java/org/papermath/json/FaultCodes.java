@@ -160,6 +160,7 @@ public final class FaultCodes {
             "assumption.log-normal",
             "assumption.logit",
             "deckle.strips",
+            "outline.not-simple",
             "ream.count-missing",
             "ream.sheet",
             // members that do not go together
