@@ -32,6 +32,8 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.mould.FormingLayout;
+import org.papermath.mould.Mould;
 import org.papermath.press.Felts;
 import org.papermath.press.Lever;
 import org.papermath.press.Post;
@@ -53,6 +55,7 @@ import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Solids;
 import org.papermath.shape.Shrinkage;
+import org.papermath.sheet.CouchedSheet;
 import org.papermath.sheet.DensityModel;
 import org.papermath.sheet.FormedSheet;
 import org.papermath.sheet.PressedSheet;
@@ -65,6 +68,9 @@ import org.papermath.vat.VatRun;
 
 /** What is given a store asks that store, and only what says so asks the shipped one. */
 class OwnStoreTest {
+    private static final List<Mould> TWO_MOULDS =
+            List.of(Mould.of("large", mm(340), mm(240)), Mould.of("card", mm(140), mm(180)));
+
     private static final Assumptions SHIPPED = Assumptions.standard();
 
     /**
@@ -77,10 +83,11 @@ class OwnStoreTest {
             "drying.DryingRoom.mouldNotices()",
             "fibre.SorptionModel.standard()",
             "fibre.SorptionModel.standard(Furnish)",
+            "mould.FormingLayout.best(List, Quantity, Quantity, Shrinkage, Quantity, Quantity, int)",
             "order.Studio$Builder.<init>(String)",
             "press.Lever.of(Quantity, int)",
             "press.Post.notices(Press)",
-            "press.Post.of(Felts, int, Quantity)",
+            "press.Post.of(Felts, int, CouchedSheet)",
             "press.Press.allowed()",
             "press.Press.forceFor(Quantity, Quantity)",
             "press.Press.greatestPressure(Quantity)",
@@ -169,6 +176,10 @@ class OwnStoreTest {
     private static final Scope AT_VAT = Scope.at("long vat");
     private static final Scope AT_BOARDS = Scope.at("boards");
     private static final Felts FELTS = Felts.of(mm(450), mm(620), Grammage.gsm(500), 25);
+    private static final CouchedSheet COUCHED =
+            FormedSheet.of(grams(10), mm(300), mm(400)).couched(Solids.percent(15));
+    private static final CouchedSheet HEAVY =
+            FormedSheet.of(grams(220), mm(300), mm(400)).couched(Solids.percent(15));
     private static final Beater BEATER = Beater.of("small beater", litres(45), grams(900));
     private static final Air ROOM = Air.of(celsius(18), RelativeHumidity.percent(58));
     private static final PressedSheet SHEET =
@@ -264,22 +275,22 @@ class OwnStoreTest {
                         "felt.water-before",
                         AT_PRESS,
                         4,
-                        store -> Post.of(store, AT_PRESS, FELTS, 20, grams(70)),
-                        () -> Post.of(FELTS, 20, grams(70))),
+                        store -> Post.of(store, AT_PRESS, FELTS, 20, COUCHED),
+                        () -> Post.of(FELTS, 20, COUCHED)),
                 new Door(
                         "Post.of, height",
-                        "press.post-height",
+                        "felt.density",
                         AT_PRESS,
-                        4,
-                        store -> Post.of(store, AT_PRESS, FELTS, 20, grams(70)),
-                        () -> Post.of(FELTS, 20, grams(70))),
+                        300,
+                        store -> Post.of(store, AT_PRESS, FELTS, 20, COUCHED),
+                        () -> Post.of(FELTS, 20, COUCHED)),
                 new Door(
                         "Post.notices",
                         "post.lifting-limit",
                         Scope.GENERAL,
                         200,
-                        store -> Post.of(FELTS, 20, grams(1500)).notices(PRESS, store),
-                        () -> Post.of(FELTS, 20, grams(1500)).notices(PRESS)),
+                        store -> Post.of(FELTS, 20, HEAVY).notices(PRESS, store),
+                        () -> Post.of(FELTS, 20, HEAVY).notices(PRESS)),
                 new Door("Press.allowed", "press.allowed-share", AT_PRESS, 0.5, PRESS::allowed, PRESS::allowed),
                 new Door(
                         "Press.greatestPressure",
@@ -325,6 +336,16 @@ class OwnStoreTest {
                         0.33,
                         store -> Screw.wooden(store, mm(40), mm(90)).torqueFor(Kinds.FORCE.of(20, "kN")),
                         () -> Screw.wooden(mm(40), mm(90)).torqueFor(Kinds.FORCE.of(20, "kN"))),
+                new Door(
+                        "FormingLayout.best",
+                        "labour.sheet-time",
+                        Scope.of("card"),
+                        90,
+                        store -> FormingLayout.best(
+                                        store, TWO_MOULDS, mm(120), mm(160), Shrinkage.NONE, mm(4), mm(10), 20)
+                                .mould(),
+                        () -> FormingLayout.best(TWO_MOULDS, mm(120), mm(160), Shrinkage.NONE, mm(4), mm(10), 20)
+                                .mould()),
                 new Door(
                         "DensityModel.ofFreeness",
                         "sheet.density-freeness-half-band",

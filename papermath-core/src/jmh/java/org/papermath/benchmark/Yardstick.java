@@ -104,9 +104,10 @@ final class Yardstick {
             "press.reference-pressure",
             "press.time-constant",
             "press.floor",
+            "press.rewet",
             "labour.part-time",
             "felt.water-before",
-            "press.post-height",
+            "felt.density",
             // The dryer.
             "shrinkage.onset",
             "shrinkage.direction-difference",
@@ -237,6 +238,7 @@ final class Yardstick {
     private final double[] pressure = new double[PIECES];
     private final double[] hold = new double[PIECES];
     private final int[] post = new int[PIECES];
+    private final int[] onFelt = new int[PIECES];
     private final int[] posts = new int[PIECES];
     private final int[] fillings = new int[PIECES];
     private final double areaShare;
@@ -303,6 +305,7 @@ final class Yardstick {
             pressure[p] = settings.press(p).pressure();
             hold[p] = settings.press(p).time();
             post[p] = settings.posts(p).sheets();
+            onFelt[p] = settings.posts(p).onFelt();
             posts[p] = settings.posts(p).posts();
             fillings[p] = settings.drying(p).loads();
         }
@@ -425,9 +428,10 @@ final class Yardstick {
         double pressReference = v[next++];
         double pressTime = v[next++];
         double pressFloor = v[next++];
+        double pressRewet = v[next++];
         double partTime = v[next++];
         double feltWater = v[next++];
-        double postHeight = v[next++];
+        double feltDensity = v[next++];
         double onset = v[next++];
         double difference = v[next++];
         double restraint = v[next++];
@@ -564,11 +568,12 @@ final class Yardstick {
                     pressFloor, pressFactor * waterRetention * Math.pow(pressure[p] / pressReference, -pressExponent));
             double thick = formed / 0.1;
             double slow = waterRetention / 1.5;
-            double ratio = couchedRatio <= equilibrium || hold[p] <= 0
+            double loaded = couchedRatio <= equilibrium || hold[p] <= 0
                     ? couchedRatio
                     : equilibrium
                             + (couchedRatio - equilibrium)
                                     * Math.exp(-hold[p] / (pressTime * (thick * thick * slow * slow)));
+            double ratio = Math.min(couchedRatio, loaded + pressRewet / formed);
 
             // Shrunk.
             double end = roomRatio + endMargin;
@@ -655,7 +660,8 @@ final class Yardstick {
             out[at++] = pieceMass;
             out[at++] = caliper * (p == ENVELOPE ? 3 : 1 << folds[p]) * wanted[p];
             out[at++] = (sheets[p] - trials[p]) * perSheet[p] * goodSheets * goodPieces;
-            out[at++] = formed * (1 / wall + couchedRatio / waterDensity);
+            double mat = formed * (1 / wall + couchedRatio / waterDensity);
+            out[at++] = mat;
             out[at++] = solids / couched;
             out[at++] = drain;
             out[at++] = 1 / (1 + ratio);
@@ -668,8 +674,10 @@ final class Yardstick {
             out[at++] = shrinkAcross;
             out[at++] = lightest[p] / solids;
             out[at++] = heaviest[p] / solids;
-            out[at++] = (post[p] + 1) * feltArea * (feltDry + feltWater) + post[p] * solids / couched;
-            out[at++] = post[p] * postHeight;
+            double layers = Math.ceil((double) post[p] / onFelt[p]);
+            double felt = feltDry / feltDensity;
+            out[at++] = (layers + 1) * feltArea * feltDry * (1 + feltWater) + post[p] * solids / couched;
+            out[at++] = layers * (felt + mat) + felt;
             if (p == LEAFLET) {
                 leafletWidth = finishedWidth;
                 leafletHeight = finishedHeight;

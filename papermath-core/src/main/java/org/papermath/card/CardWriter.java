@@ -25,12 +25,14 @@ import org.papermath.plan.EnvelopePlan;
 import org.papermath.plan.FibreToWeigh;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
+import org.papermath.plan.PressingPlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
 import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
 import org.papermath.plan.VatPlan;
 import org.papermath.plan.WorkStep;
+import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -88,6 +90,7 @@ final class CardWriter {
         READY("have ready"),
         SOAK("soak"),
         MOULD("mould"),
+        OTHER_MOULD("next best mould"),
         OPENING("deckle opening"),
         SHAPED("cut to its drawing"),
         UP("pieces on a sheet"),
@@ -103,6 +106,7 @@ final class CardWriter {
         RECHARGE("recharge after every"),
         RECHARGE_STOCK("with stock, about"),
         BAIL("then bail to the mark"),
+        RUN_DOWN("run the vat down"),
         DRAIN("drains in"),
         AT_VAT("all of them at the vat"),
         MAT("wet sheet thick"),
@@ -112,7 +116,9 @@ final class CardWriter {
         POST_MASS("a post weighs"),
         POST_HEIGHT("a post is high"),
         LOAD("press load"),
-        PRESSURE("on the sheet"),
+        GAUGE("the gauge shows"),
+        PULL("pull at the lever"),
+        PRESSURE("on the sheets"),
         HOLD("hold"),
         SOLIDS("solids then"),
         DRYER("in"),
@@ -331,6 +337,13 @@ final class CardWriter {
                                             deckle.outline().height()))
                             .orElse("-"));
         }
+        // The one that was not taken is worth a line where it would save fibre for some more time.
+        for (PiecePlan piece : plan.pieces()) {
+            piece.forming()
+                    .otherMould()
+                    .filter(other -> other.contains("less fibre"))
+                    .ifPresent(other -> row(Label.OTHER_MOULD, piece.piece().name() + ": " + other));
+        }
         pieces(Label.UP, piece -> piece.forming().perSheet() + (piece.forming().turned() ? ", turned" : ""));
         pieces(
                 Label.SHEETS,
@@ -414,6 +427,14 @@ final class CardWriter {
                     piece -> piece.vatStage()
                             .map(vat -> vat.recharges().isEmpty() ? "-" : bailed(vat))
                             .orElse("-"));
+            for (PiecePlan piece : plan.pieces()) {
+                piece.vatStage()
+                        .optional()
+                        .ifPresent(vat -> runDown(piece.piece().name(), vat));
+            }
+            if (vats.stream().anyMatch(vat -> !vat.recharges().isEmpty())) {
+                row("", "stock goes in between two sheets; stir well before the next dip");
+            }
             if (vats.stream()
                     .flatMap(vat -> vat.recharges().stream())
                     .anyMatch(one -> one.bail().si() > 0)) {
@@ -429,6 +450,22 @@ final class CardWriter {
         pieces(Label.MAT, piece -> band(piece.matThickness()));
         pieces(Label.COUCHED, piece -> band(piece.couchedMass()));
         cautions(Label.VAT);
+    }
+
+    /** From where on no stock is given, and how far the vat goes down. */
+    private void runDown(String name, VatPlan vat) {
+        List<VatPlan.Recharge> strained = vat.recharges().stream()
+                .filter(recharge -> recharge.strained().si() > 0)
+                .toList();
+        if (!strained.isEmpty()) {
+            double all = strained.stream()
+                    .mapToDouble(recharge -> recharge.strained().in("L"))
+                    .sum();
+            row(
+                    Label.RUN_DOWN,
+                    name + ": from sheet " + strained.get(0).afterSheet() + " on no stock; strain water out instead, "
+                            + Digits.three(all / strained.size()) + " L a time, " + Digits.three(all) + " L in all");
+        }
     }
 
     private String fromPail(VatPlan vat) {
@@ -458,7 +495,8 @@ final class CardWriter {
             pieces(
                     Label.FELTS,
                     piece -> piece.postsStage()
-                            .map(posts -> Integer.toString(posts.felts()))
+                            .map(posts -> posts.felts()
+                                    + (posts.sheetsOnFelt() > 1 ? ", " + posts.sheetsOnFelt() + " sheets on each" : ""))
                             .orElse("-"));
             pieces(
                     Label.POST_MASS,
@@ -468,6 +506,7 @@ final class CardWriter {
                     piece -> piece.postsStage()
                             .map(posts -> band(posts.height()))
                             .orElse("-"));
+            row("", "felts damp, not dripping, before couching; posts of about ten are usual");
         } else {
             reasons(Label.POSTS, PiecePlan::postsStage);
         }
@@ -477,6 +516,25 @@ final class CardWriter {
                     piece -> piece.pressStage()
                             .map(press -> set(press.force(), "lbf"))
                             .orElse("-"));
+            if (plan.studio().press().flatMap(Press::ram).isPresent()) {
+                pieces(
+                        Label.GAUGE,
+                        piece -> piece.pressStage()
+                                .optional()
+                                .flatMap(PressingPlan::gauge)
+                                .map(gauge -> set(gauge, "psi"))
+                                .orElse("-"));
+            }
+            plan.studio()
+                    .press()
+                    .flatMap(Press::lever)
+                    .ifPresent(lever -> pieces(
+                            Label.PULL,
+                            piece -> piece.pressStage()
+                                    .optional()
+                                    .flatMap(PressingPlan::pull)
+                                    .map(pull -> set(pull, "lbf") + (lever.people() > 1 ? " each" : ""))
+                                    .orElse("-")));
             pieces(
                     Label.PRESSURE,
                     piece -> piece.pressStage()
@@ -485,8 +543,12 @@ final class CardWriter {
             pieces(
                     Label.HOLD,
                     piece -> piece.pressStage()
-                            .map(press -> plain(press.time(), "min"))
+                            .map(press -> plain(press.time(), "min")
+                                    + (press.times() > 1 ? ", " + press.times() + " times" : ""))
                             .orElse("-"));
+            if (plan.studio().press().map(Press::pressings).orElse(1) > 1) {
+                row("", "exchange the felts for drier ones between the pressings");
+            }
         } else {
             reasons(Label.LOAD, PiecePlan::pressStage);
         }

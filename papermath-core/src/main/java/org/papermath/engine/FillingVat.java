@@ -37,6 +37,9 @@ public final class FillingVat {
     /** The step in which water is measured in, m³. */
     private static final double WATER_STEP = 1e-4;
 
+    /** Rounds in which a level and what sheets take at it come to agree. */
+    private static final int ROUNDS = 4;
+
     private final Known known;
     private final Workshop workshop;
     private final PreparingStock stock;
@@ -107,14 +110,15 @@ public final class FillingVat {
     /**
      * What is given to the vat at a time, kg.
      *
+     * @param strained water strained out before anything is given, where the vat is run down
      * @param pail what is given back of what was let down, before any stock
      * @param stock stock to add
      * @param water about how much water brings the level to the mark
      * @param bail about how much is bailed to come back to it
      * @param level whether the level is brought to the mark at all; it is left where it stands almost there
      */
-    public record Charge(double pail, double stock, double water, double bail, boolean level) {
-        static final Charge NONE = new Charge(0, 0, 0, 0, true);
+    public record Charge(double strained, double pail, double stock, double water, double bail, boolean level) {
+        static final Charge NONE = new Charge(0, 0, 0, 0, 0, true);
     }
 
     /**
@@ -238,7 +242,8 @@ public final class FillingVat {
             VatConsistency.Chosen vat = stock.vatConsistency()
                     .choose(onWire, kept.fibre(), state.drainability(), before, v.of(wall), workshop.waterDensity);
             double standing = forming[p].standing(piece, vat.consistency(), state, kept, v);
-            Dip dip = workshop.hasVat ? dip(piece, vat, standing, turn, kept, stockDensity, v) : Dip.NONE;
+            boolean last = turn == turns.length - 1;
+            Dip dip = workshop.hasVat ? dip(piece, vat, standing, turn, last, kept, stockDensity, v) : Dip.NONE;
             requireDrier(dip.possible ? vat.consistency() : c, kept, couched);
             Setting set = dip.possible
                     ? dipped(dip, before, stockDensity, couched, tank, sheets, carried)
@@ -279,6 +284,8 @@ public final class FillingVat {
             double wanted,
             int every,
             double leastVatVolume,
+            double least,
+            double sheet,
             VatLaw law) {
         static final Dip NONE = new Dip(
                 false,
@@ -291,6 +298,8 @@ public final class FillingVat {
                 0,
                 0,
                 0,
+                Double.NaN,
+                0,
                 new VatLaw(1, 0, 0));
     }
 
@@ -299,6 +308,7 @@ public final class FillingVat {
             VatConsistency.Chosen vat,
             double standing,
             int turn,
+            boolean last,
             PreparingStock.Kept kept,
             double stockDensity,
             Values v) {
@@ -315,6 +325,9 @@ public final class FillingVat {
         double least = law.leastFull(band);
         // What the jug may be wrong by is kept out of the band.
         double jug = workshop.jug / 2 * stockDensity * stock.stockConsistency() / (full * c);
+        // Run down, the vat still has to keep two sheets within the band.
+        double low = full * workshop.runDown / workshop.vatVolume;
+        boolean runsDown = last && low >= least;
         boolean tooWide = !workshop.isInVat(piece.openingWidth(), piece.openingHeight());
         // A mould that does not go in, or a dip that may take more than there is, cannot be dipped.
         boolean possible = !tooWide && dips * lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
@@ -327,8 +340,16 @@ public final class FillingVat {
                 tooWide,
                 lifted,
                 wanted,
-                law.sheetsInBand(band - jug, piece.sheets()),
+                // Of less stock a sheet takes more of the fibre, so fewer go before the next recharge.
+                Math.min(
+                        law.sheetsInBand(band - jug, piece.sheets()),
+                        runsDown
+                                ? new VatLaw(low, law.retention(), law.lifted())
+                                        .sheetsInBand(band - jug, piece.sheets())
+                                : Integer.MAX_VALUE),
                 full < least ? workshop.vatVolume * least / full : 0,
+                runsDown ? low : Double.NaN,
+                piece.fibre(),
                 law);
     }
 
@@ -383,11 +404,20 @@ public final class FillingVat {
                 letDown = Rounding.roundTo(out / stockDensity, Math.max(workshop.jug, WATER_STEP)) * stockDensity;
                 water = tank.letDown(law.full(), letDown, null, 0);
             }
-            Given given = charge(tank, law, wanted, stockDensity);
+            double needed = (sheets.length - from) * dip.sheet;
+            Given given = e > 0 && tank.fibreStanding() - needed >= dip.vat.consistency() * dip.least
+                    ? runDown(tank, dip, count)
+                    : charge(tank, law, wanted, stockDensity);
             Charge charge = given.charge;
             most = Math.max(most, given.wantedStock);
             if (e == 0) {
-                start = new Charge(charge.pail, charge.stock, charge.water + level(water), charge.bail, charge.level);
+                start = new Charge(
+                        charge.strained,
+                        charge.pail,
+                        charge.stock,
+                        charge.water + level(water),
+                        charge.bail,
+                        charge.level);
             } else {
                 recharges[e - 1] = charge;
             }
@@ -432,8 +462,22 @@ public final class FillingVat {
         double given = jug(wantedStock, stockDensity);
         double water = tank.recharge(full, given, level, null, 0);
         return new Given(
-                new Charge(pail, given, level(Math.max(0, water)), level(bailed + Math.max(0, -water)), level),
+                new Charge(0, pail, given, level(Math.max(0, water)), level(bailed + Math.max(0, -water)), level),
                 wantedStock);
+    }
+
+    /** There is fibre enough in the vat for the rest: water is strained out until it is as thick as it has to be. */
+    private Given runDown(RunningVat tank, Dip dip, int count) {
+        double thickness = dip.vat.consistency();
+        double target = tank.fibreStanding() / thickness;
+        // The first of the next sheets has to be above the mean again, by what the vat falls at that level.
+        for (int i = 0; i < ROUNDS; i++) {
+            VatLaw low = new VatLaw(Math.max(dip.least, target), dip.law.retention(), dip.law.lifted());
+            target = tank.fibreStanding() / (thickness * low.firstOverMean(count));
+        }
+        double out = level(Math.max(0, tank.standing() - Math.max(dip.least, target)));
+        tank.strain(out, null, 0);
+        return new Given(new Charge(out, 0, 0, 0, 0, false), 0);
     }
 
     private double jug(double mass, double stockDensity) {
@@ -536,6 +580,7 @@ public final class FillingVat {
                 for (int e = 0; e <= set.recharges.length; e++) {
                     int from = e * set.every;
                     Charge charge = e == 0 ? set.start : set.recharges[e - 1];
+                    tank.strain(charge.strained, accounts, batch);
                     tank.fromPail(full, charge.pail, true, accounts, batch);
                     tank.recharge(full, charge.stock, charge.level, accounts, batch);
                     tank.pull(Math.min(set.every, sheets.length - from), lifted, couched, sheets, carried, from);

@@ -1,5 +1,6 @@
 package org.papermath.engine;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Drainage;
@@ -40,6 +41,7 @@ public final class FormingSheets {
 
     private final int[] mouldsInTurn;
     private final double dipTime;
+    private final double window;
     private final String name;
     private final boolean deckleEdge;
     private final ShapedDeckles shapedDeckles;
@@ -88,6 +90,7 @@ public final class FormingSheets {
      * @param sheets sheets to pull
      * @param solids oven-dry solids a sheet must have, kg
      * @param fibre the fibre of them, kg
+     * @param other the next best mould; null for none
      * @param shape the outline of each opening of a shaped deckle; null for an opening with four sides
      * @param strip how far apart those openings are, m
      */
@@ -103,6 +106,7 @@ public final class FormingSheets {
             int sheets,
             double solids,
             double fibre,
+            @Nullable Other other,
             @Nullable FormedShape shape,
             double strip) {
         /** The area in which pulp settles. */
@@ -142,6 +146,18 @@ public final class FormingSheets {
                 : rowAcross * rowAlong * shape.share() * one(width, rowAcross, strip) * one(height, rowAlong, strip);
     }
 
+    /**
+     * A mould that was not taken.
+     *
+     * @param mould its place in the studio
+     * @param hands what it would take more of the time of hands at the vat, s; below zero for less
+     * @param area what it would take more of wet area, over that of the mould taken; below zero for less
+     */
+    public record Other(int mould, double hands, double area) {}
+
+    /** A mould on which the pieces find room. */
+    private record Candidate(Layout layout, int misfits, double hands, double area) {}
+
     /** A mould and how the pieces lie on it. */
     record Layout(
             int mould,
@@ -152,6 +168,7 @@ public final class FormingSheets {
             boolean turned,
             double openingWidth,
             double openingHeight,
+            @Nullable Other other,
             @Nullable FormedShape shape,
             double strip) {
         Layout(
@@ -162,8 +179,24 @@ public final class FormingSheets {
                 int rowAlong,
                 boolean turned,
                 double openingWidth,
-                double openingHeight) {
-            this(mould, ownDeckle, perSheet, rowAcross, rowAlong, turned, openingWidth, openingHeight, null, 0);
+                double openingHeight,
+                @Nullable Other other) {
+            this(mould, ownDeckle, perSheet, rowAcross, rowAlong, turned, openingWidth, openingHeight, other, null, 0);
+        }
+
+        Layout with(Other next) {
+            return new Layout(
+                    mould,
+                    ownDeckle,
+                    perSheet,
+                    rowAcross,
+                    rowAlong,
+                    turned,
+                    openingWidth,
+                    openingHeight,
+                    next,
+                    shape,
+                    strip);
         }
     }
 
@@ -182,6 +215,7 @@ public final class FormingSheets {
                 .toArray();
         mouldsInTurn = moulds.stream().mapToInt(Mould::count).toArray();
         dipTime = known.fixed("vat.dip-time", workshop.vat);
+        window = known.fixed("labour.mould-window", Scope.GENERAL);
         deckleEdge = piece.edge() != Piece.Edge.CUT;
         shaped = piece.edge() == Piece.Edge.SHAPED;
         shapedDeckles = new ShapedDeckles(workshop, moulds);
@@ -272,7 +306,7 @@ public final class FormingSheets {
             Values v) {
         double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
         Layout layout = shape == null
-                ? opening(width, height, shrink, pieceYield, v.of(sizeTolerance))
+                ? opening(width, height, shrink, pieceYield, v)
                 : shapedDeckles.choose(
                         Math.max(width, height),
                         Math.min(width, height),
@@ -304,12 +338,14 @@ public final class FormingSheets {
                 sheets,
                 solids,
                 fibre,
+                layout.other,
                 layout.shape,
                 layout.strip);
     }
 
     /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
-    private Layout opening(double width, double height, double[] shrink, double pieceYield, double tolerance) {
+    private Layout opening(double width, double height, double[] shrink, double pieceYield, Values v) {
+        double tolerance = v.of(sizeTolerance);
         double edge = deckleEdge ? 0 : trim;
         double wide = width + 2 * edge;
         double high = height + 2 * edge;
@@ -326,10 +362,10 @@ public final class FormingSheets {
                 1,
                 false,
                 Rounding.roundTo(needAcross, OPENING_STEP),
-                Rounding.roundTo(needAlong, OPENING_STEP));
-        Layout chosen = made;
-        double best = Double.POSITIVE_INFINITY;
-        int fewest = Integer.MAX_VALUE;
+                Rounding.roundTo(needAlong, OPENING_STEP),
+                null);
+        List<Candidate> candidates = new ArrayList<>();
+        boolean owned = false;
         for (int m = 0; m < mouldWidth.length; m++) {
             if (shapedDeckles.isShaped(m)) {
                 continue;
@@ -349,31 +385,72 @@ public final class FormingSheets {
             if (layout.count() == 0 && !own) {
                 continue;
             }
-            // The mould that takes the least wet area for all the sheets, trials with them; of several, the first. One
-            // whose sheets the felts, the platen and the vat take goes before one whose sheets they do not.
-            int perSheet = deckleEdge ? 1 : layout.count();
-            double area = PieceLayout.wetArea(
-                    along * across, perSheet, deckleEdge ? 1 : wanted / pieceYield, deckleEdge ? 0 : trials);
-            int misfits = workshop.misfits(across, along);
-            boolean better = misfits < fewest || (misfits == fewest && area < best * (1 - Rounding.GUARD));
-            if ((own && !chosen.ownDeckle) || (better && own == chosen.ownDeckle)) {
-                best = area;
-                fewest = misfits;
-                chosen = deckleEdge && !own
-                        // The mould takes a smaller deckle, which has to be made.
-                        ? new Layout(m, false, 1, 1, 1, false, made.openingWidth, made.openingHeight)
-                        : new Layout(
-                                m,
-                                own,
-                                perSheet,
-                                deckleEdge ? 1 : layout.across(),
-                                deckleEdge ? 1 : layout.along(),
-                                !deckleEdge && layout.turned(),
-                                across,
-                                along);
+            // A deckle of one's own goes before one that has to be made.
+            if (own && !owned) {
+                candidates.clear();
+                owned = true;
+            }
+            if (own == owned) {
+                candidates.add(candidate(m, own, across, along, layout, made, pieceYield, v));
             }
         }
-        return chosen;
+        return candidates.isEmpty() ? made : choose(candidates);
+    }
+
+    private Candidate candidate(
+            int m,
+            boolean own,
+            double across,
+            double along,
+            PieceLayout.Layout layout,
+            Layout made,
+            double pieceYield,
+            Values v) {
+        // A mould takes a smaller deckle, which has to be made.
+        Layout chosen = deckleEdge && !own
+                ? new Layout(m, false, 1, 1, 1, false, made.openingWidth, made.openingHeight, null)
+                : new Layout(
+                        m,
+                        own,
+                        deckleEdge ? 1 : layout.count(),
+                        deckleEdge ? 1 : layout.across(),
+                        deckleEdge ? 1 : layout.along(),
+                        !deckleEdge && layout.turned(),
+                        across,
+                        along,
+                        null);
+        double sheets = PieceLayout.sheets(chosen.perSheet, wanted / pieceYield, trials);
+        return new Candidate(
+                chosen,
+                workshop.misfits(across, along),
+                sheets * handTime(chosen.openingWidth * chosen.openingHeight, v),
+                sheets * along * across);
+    }
+
+    /**
+     * Of the moulds whose sheets felts, platen and vat take best, the one that costs hands the least time, and of those
+     * near it the one that takes the least wet area.
+     */
+    private Layout choose(List<Candidate> candidates) {
+        int fewest = candidates.stream().mapToInt(Candidate::misfits).min().orElseThrow();
+        List<Candidate> fitting =
+                candidates.stream().filter(one -> one.misfits == fewest).toList();
+        int first = best(fitting);
+        Candidate best = fitting.get(first);
+        List<Candidate> rest = new ArrayList<>(fitting);
+        rest.remove(first);
+        if (rest.isEmpty() || deckleEdge) {
+            return best.layout;
+        }
+        Candidate next = rest.get(best(rest));
+        return best.layout.with(new Other(next.layout.mould, next.hands - best.hands, next.area / best.area - 1));
+    }
+
+    private int best(List<Candidate> candidates) {
+        return PieceLayout.best(
+                candidates.stream().mapToDouble(Candidate::hands).toArray(),
+                candidates.stream().mapToDouble(Candidate::area).toArray(),
+                window);
     }
 
     private static boolean isNear(double owned, double needed, double tolerance) {
@@ -472,7 +549,11 @@ public final class FormingSheets {
 
     /** How long hands are on one sheet. */
     public double handTime(double area, Values v) {
-        return v.of(area > v.of(largeSheet) ? sheetTimeLarge : area > v.of(cardSheet) ? sheetTimeSmall : sheetTimeCard);
+        return switch (PieceLayout.pace(area, v.of(cardSheet), v.of(largeSheet))) {
+            case 0 -> v.of(sheetTimeCard);
+            case 1 -> v.of(sheetTimeSmall);
+            default -> v.of(sheetTimeLarge);
+        };
     }
 
     /** How long the moulds keep one sheet waiting. */

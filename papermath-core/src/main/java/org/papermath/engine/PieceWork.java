@@ -318,7 +318,11 @@ public final class PieceWork {
                 settings.press(index), FormingSheets.couchedRatio(state), state, sheet.solids() / sheet.area(), v);
         settings.set(
                 index,
-                posts.decide(sheet, v),
+                posts.decide(
+                        sheet,
+                        settings.press(index),
+                        forming.mat(sheet.solids() / sheet.area(), FormingSheets.couchedRatio(state), v),
+                        v),
                 drying.decide(sheet, pressed, state, v),
                 sizing.decide(sheet, sizing.gain(v), v));
     }

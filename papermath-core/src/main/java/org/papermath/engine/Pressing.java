@@ -7,6 +7,8 @@ import org.papermath.equation.PressingLaw;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
 import org.papermath.order.Studio;
+import org.papermath.press.Press;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 
 /** A post in the press: the force to set, and how dry the sheets leave it. */
@@ -20,43 +22,69 @@ public final class Pressing {
 
     private final Workshop workshop;
     private final double weakest;
+    /** What the people at the lever press with; infinite where there is none. */
+    private final double byLever;
+
     private final Slot factor;
     private final Slot exponent;
     private final Slot reference;
     private final Slot timeConstant;
     private final Slot floor;
+    private final Slot rewet;
     private final Slot allowed;
     private final Slot wish;
     private final Slot hold;
     private final Slot partTime;
-    private final Slot blotterSolids;
+    private final @Nullable Slot gap;
+    private final int pressings;
+    private final @Nullable Slot secondFactor;
+    private final @Nullable Slot thirdFactor;
+    private final @Nullable Slot secondTime;
+    private final @Nullable Slot byHand;
     private final @Nullable Slot measuredSolids;
-    private final boolean blotters;
 
     /**
      * What to set the press to.
      *
      * @param force force on the post, N
-     * @param pressure pressure on the sheet, Pa
-     * @param time how long to hold it, s
-     * @param limited whether a part of the press holds the force below what is wished
+     * @param area the wet sheets of one layer under the platen, m²
+     * @param pressure pressure on the sheets, Pa
+     * @param onFelt sheets on one felt
+     * @param times how often a post is pressed
+     * @param time how long to hold it each time, s
+     * @param limited whether a part of the press or the pull at its lever holds the force below what is wished
+     * @param byPull whether that is the pull at the lever
      */
-    public record Setting(double force, double pressure, double time, boolean limited) {}
+    public record Setting(
+            double force,
+            double area,
+            double pressure,
+            int onFelt,
+            int times,
+            double time,
+            boolean limited,
+            boolean byPull) {}
 
     Pressing(Known known, Workshop workshop, Studio studio, Scope measured, boolean blotters) {
         this.workshop = workshop;
-        this.blotters = blotters;
         weakest = studio.press().map(one -> one.weakestPart().rating().si()).orElse(0.0);
+        byLever = studio.press().flatMap(Press::byHands).map(Amount::si).orElse(Double.POSITIVE_INFINITY);
         factor = known.slot("press.factor", workshop.press);
         exponent = known.slot("press.exponent", workshop.press);
         reference = known.slot("press.reference-pressure", workshop.press);
         timeConstant = known.slot("press.time-constant", workshop.press);
         floor = known.slot("press.floor", workshop.press);
+        rewet = known.slot("press.rewet", workshop.press);
         allowed = known.slot("press.allowed-share", workshop.press);
         wish = known.slot("press.pressure", workshop.press);
         hold = known.slot("labour.press-time", workshop.press);
         partTime = known.slot("labour.part-time");
-        blotterSolids = known.slot("web.solids-blotter-exchange");
+        gap = workshop.hasPress && workshop.hasFelts ? known.slot("felt.gap") : null;
+        pressings = studio.press().map(Press::pressings).orElse(1);
+        secondFactor = pressings > 1 ? known.slot("press.second-factor", workshop.press) : null;
+        thirdFactor = pressings > 2 ? known.slot("press.third-factor", workshop.press) : null;
+        secondTime = pressings > 1 ? known.slot("labour.second-press", workshop.press) : null;
+        byHand = blotters ? known.slot("press.blotter-pressure", workshop.press) : null;
         measuredSolids = known.maybe("web.solids-pressed", measured);
     }
 
@@ -70,16 +98,32 @@ public final class Pressing {
         return wish;
     }
 
-    /** Decides the force on a post of such sheets. */
+    /**
+     * Decides the force on a post of such sheets. Small ones lie side by side, as many as the press has the force for.
+     */
     Setting decide(FormingSheets.Setting sheet, Values v) {
-        double loaded = sheet.filled()
+        double covered = sheet.filled()
                 * Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth, workshop.platenLength);
-        double most = v.of(allowed) * weakest;
+        double most = Math.min(v.of(allowed) * weakest, byLever);
+        double enough = Math.floor(most / PressForce.force(v.of(wish), covered) + Rounding.GUARD);
+        int room = gap == null
+                ? 1
+                : Math.min(sheet.sheets(), workshop.onFelt(sheet.openingWidth(), sheet.openingHeight(), v.of(gap)));
+        int onFelt = (int) Math.max(1, Math.min(room, enough));
+        double loaded = onFelt * covered;
         double wished = PressForce.force(v.of(wish), loaded);
         double force = Math.min(wished, most);
         double stepped = Math.floor(force / FORCE_STEP + Rounding.GUARD) * FORCE_STEP;
         double set = stepped > 0 ? stepped : force;
-        return new Setting(set, PressForce.pressure(set, loaded), v.of(hold), wished > most * (1 + Rounding.GUARD));
+        return new Setting(
+                set,
+                loaded,
+                PressForce.pressure(set, loaded),
+                onFelt,
+                pressings,
+                v.of(hold),
+                wished > most * (1 + Rounding.GUARD),
+                wished > most * (1 + Rounding.GUARD) && most == byLever);
     }
 
     /** How dry the sheets go to the dryer. */
@@ -98,16 +142,34 @@ public final class Pressing {
         if (measuredSolids != null) {
             return Moisture.ratioOfSolids(v.of(measuredSolids));
         }
-        double pressure = pressure(set);
-        if (set != null && pressure > 0) {
-            return new PressingLaw(v.of(factor), v.of(exponent), v.of(reference), v.of(floor), v.of(timeConstant))
-                    .ratioAfter(couched, state.waterRetention(), pressure, grammage, set.time);
+        double ratio = couched;
+        if (set == null && byHand == null) {
+            return ratio;
         }
-        return blotters ? Math.min(couched, Moisture.ratioOfSolids(v.of(blotterSolids))) : couched;
+        PressingLaw law = new PressingLaw(
+                v.of(factor), v.of(exponent), v.of(reference), v.of(floor), v.of(timeConstant), v.of(rewet));
+        double retention = state.waterRetention();
+        if (set != null && set.pressure > 0) {
+            ratio = law.ratioAfter(ratio, retention, set.pressure, grammage, set.time);
+            if (secondFactor != null) {
+                PressingLaw again = law.again(v.of(secondFactor));
+                ratio = again.ratioAfter(ratio, retention, set.pressure, grammage, set.time);
+                if (thirdFactor != null) {
+                    ratio = again.again(v.of(thirdFactor))
+                            .ratioAfter(ratio, retention, set.pressure, grammage, set.time);
+                }
+            }
+        }
+        // Whoever dries between blotters presses by hand with the first of them, whatever press came before.
+        return byHand == null ? ratio : law.ratioAtRest(ratio, retention, v.of(byHand), grammage);
     }
 
-    /** Hands at the press, s: posts held, sheets parted from the felts. */
+    /** Hands at the press, s: posts held, exchanged and held again, sheets parted from the felts. */
     double hours(@Nullable Setting set, int posts, int sheets, Values v) {
-        return set == null ? 0 : posts * set.time + sheets * v.of(partTime);
+        if (set == null) {
+            return 0;
+        }
+        double once = set.time + (secondTime == null ? 0 : (set.times - 1) * v.of(secondTime));
+        return posts * once + sheets * v.of(partTime);
     }
 }

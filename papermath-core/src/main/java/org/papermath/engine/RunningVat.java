@@ -92,15 +92,27 @@ final class RunningVat {
         return bailed;
     }
 
+    /** Strains water out; the fibre the sieve holds goes back. There is a sieve for that in any case. */
+    void strain(double taken, @Nullable Accounts accounts, int batch) {
+        if (taken > 0) {
+            bail(taken, kept.fibre(), true, accounts, batch);
+            mass -= taken;
+        }
+    }
+
     /** Takes stirred liquor out, through the sieve where there is one; the fibre the sieve holds goes back. */
     private double bail(double taken, @Nullable Accounts accounts, int batch) {
+        return bail(taken, sieve(), strained, accounts, batch);
+    }
+
+    private double bail(double taken, double held, boolean strains, @Nullable Accounts accounts, int batch) {
         double share = taken > 0 ? taken / mass : 0;
-        double fibreOut = fibre * share * (1 - sieve());
+        double fibreOut = fibre * share * (1 - held);
         double solidsOut = fibreOut;
         fibre -= fibreOut;
         white += fibreOut;
         for (int a = 0; a < additive.length; a++) {
-            double gone = additive[a] * share * (1 - (strained ? kept.additives()[a] : 0));
+            double gone = additive[a] * share * (1 - (strains ? kept.additives()[a] : 0));
             additive[a] -= gone;
             solidsOut += gone;
             if (accounts != null) {

@@ -181,6 +181,7 @@ final class ShapedDeckles {
                 turned,
                 PieceLayout.extent(across, turned ? wet.turnedAcross : wet.across, strip),
                 PieceLayout.extent(along, turned ? wet.turnedAlong : wet.along, strip),
+                null,
                 shape,
                 strip);
     }
@@ -203,6 +204,7 @@ final class ShapedDeckles {
                         !upright,
                         one.across,
                         one.along,
+                        null,
                         owned,
                         one.strip)
                 : null;

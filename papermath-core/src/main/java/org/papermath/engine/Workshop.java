@@ -28,6 +28,8 @@ public final class Workshop {
     final double jug;
 
     final boolean hasVat;
+    /** The level it is run down to at the end, m³; not a number where it is kept at the mark. */
+    final double runDown;
     /** Whether the fibre in what is bailed goes back. */
     final boolean isStrained;
 
@@ -72,6 +74,7 @@ public final class Workshop {
         jug = studio.jugStep().si();
 
         hasVat = studio.vat().isPresent();
+        runDown = studio.vat().flatMap(Vat::runDown).map(Amount::si).orElse(Double.NaN);
         isStrained = studio.vat().map(Vat::isStrained).orElse(true);
         vatVolume = studio.vat().map(one -> one.workingVolume().si()).orElse(0.0);
         vatWidth = studio.vat().flatMap(Vat::width).map(Amount::si).orElse(Double.NaN);
@@ -117,6 +120,23 @@ public final class Workshop {
     /** Whether such a wet sheet lies on a felt. */
     boolean isFelted(double width, double height) {
         return Fit.within(width, height, feltWidth, feltLength);
+    }
+
+    /**
+     * How many such wet sheets lie side by side on a felt where the platen covers them all; one, where it does not
+     * cover even that, or there are no felts.
+     */
+    int onFelt(double width, double height, double gap) {
+        if (!hasFelts) {
+            return 1;
+        }
+        double longSide = Math.max(feltWidth, feltLength);
+        double shortSide = Math.min(feltWidth, feltLength);
+        if (hasPress) {
+            longSide = Math.min(longSide, Math.max(platenWidth, platenLength));
+            shortSide = Math.min(shortSide, Math.min(platenWidth, platenLength));
+        }
+        return Math.max(1, Fit.laid(width, height, shortSide, longSide, gap));
     }
 
     /** Whether the platen covers such a wet sheet. */

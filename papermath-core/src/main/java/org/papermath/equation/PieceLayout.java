@@ -56,16 +56,42 @@ public final class PieceLayout {
     }
 
     /**
-     * Wet area that is formed for so many pieces, on sheets of so many each: what a mould costs in fibre, hands and
-     * felts. Of several moulds, the one with the least is the one to take.
+     * Sheets that are formed for so many pieces, on sheets of so many each.
      *
-     * @param face area inside the deckle
      * @param perSheet pieces of a sheet
      * @param pieces pieces to form, with those that will be rejected
      * @param trials sheets formed beside them, to set the vat by
      */
-    public static double wetArea(double face, int perSheet, double pieces, int trials) {
-        return face * (Rounding.ceil(pieces / perSheet) + trials);
+    public static double sheets(int perSheet, double pieces, int trials) {
+        return Rounding.ceil(pieces / perSheet) + trials;
+    }
+
+    /** How quick a sheet is to form: 0 as a card is, 1 as a small sheet, 2 as a large one. */
+    public static int pace(double area, double card, double large) {
+        return area > large ? 2 : area > card ? 1 : 0;
+    }
+
+    /**
+     * The mould to take: the one that costs hands the least time; of those within a window of that, the one that takes
+     * the least wet area, which is fibre; of equals, the first.
+     *
+     * @param hands time of hands for all sheets on each mould
+     * @param areas wet area of all of them on each mould
+     * @param window how much more time still counts as the same, as a fraction
+     */
+    public static int best(double[] hands, double[] areas, double window) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double time : hands) {
+            least = Math.min(least, time);
+        }
+        int best = -1;
+        for (int m = 0; m < hands.length; m++) {
+            if (hands[m] <= least * (1 + window + Rounding.GUARD)
+                    && (best < 0 || areas[m] < areas[best] * (1 - Rounding.GUARD))) {
+                best = m;
+            }
+        }
+        return best;
     }
 
     /** The length a row of pieces takes, with the gaps between them. */

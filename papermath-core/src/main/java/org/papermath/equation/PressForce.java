@@ -51,6 +51,11 @@ public final class PressForce {
         return people * handForce * length;
     }
 
+    /** Force (N) each of so many people pulls with on a lever (m) for a torque (N m). */
+    public static double leverPull(double torque, double people, double length) {
+        return torque / (people * length);
+    }
+
     /**
      * Torque (N m) that presses with a screw: {@code F dm/2 (l + pi f dm sec a)/(pi dm - f l sec a) + F fc dc/2}.
      *

@@ -60,6 +60,11 @@ public final class Pressing {
         return equilibrium + (ratioIn - equilibrium) * Math.exp(-time / timeConstant);
     }
 
+    /** Moisture ratio of a sheet (oven-dry grammage, kg/m2) that takes water up over its area (kg/m2): {@code M + R/W}. */
+    public static double rewetted(double ratio, double rewet, double grammage) {
+        return ratio + rewet / grammage;
+    }
+
     /**
      * Time at load (s) to come down to a moisture ratio; zero when already there, positive infinity when the
      * equilibrium lies at or above it.

@@ -2,6 +2,8 @@ package org.papermath.equation;
 
 /** The wet sheet on the mould, on the felt and in the post: thickness, height, water given up. */
 public final class WetWeb {
+    private static final double KILOGRAMS_PER_GRAM_PER_CM3 = 1000;
+
     private WetWeb() {}
 
     /**
@@ -17,13 +19,31 @@ public final class WetWeb {
         return grammage * (ratioIn - ratioOut);
     }
 
-    /** Height (m) of a post from the number of sheets and the height one sheet takes up with its felt. */
-    public static double postHeight(double sheets, double heightPerFeltAndSheet) {
-        return sheets * heightPerFeltAndSheet;
+    /** Height (m) of a post: layers of sheets, the thickness of a felt and of a wet sheet (m); one felt lies on top. */
+    public static double postHeight(double layers, double felt, double sheet) {
+        return layers * (felt + sheet) + felt;
     }
 
-    /** Water (kg) the felts of a post take up: sheets, felt area (m2), water per area after and before (kg/m2). */
-    public static double feltWater(double sheets, double feltArea, double waterAfter, double waterBefore) {
-        return sheets * feltArea * (waterAfter - waterBefore);
+    /** The most layers of sheets that go into a height; none where not even one does. */
+    public static double layersWithin(double height, double felt, double sheet) {
+        return Math.max(0, (height - felt) / (felt + sheet));
+    }
+
+    /** Thickness (m) of a felt from its dry grammage (kg/m2) and density (kg/m3). */
+    public static double feltThickness(double grammage, double density) {
+        return grammage / density;
+    }
+
+    /**
+     * Water a soaked felt holds over its dry mass: a share of the room between its fibres, {@code k (1/rho - 1/rho_f)}
+     * with the densities of felt and fibre (kg/m3) in g/cm3.
+     */
+    public static double soakedFelt(double share, double density, double fibreDensity) {
+        return Math.max(0, share * KILOGRAMS_PER_GRAM_PER_CM3 * (1 / density - 1 / fibreDensity));
+    }
+
+    /** Water (kg) the felts of a post take up: felts, dry mass of one (kg), water over dry mass after and before. */
+    public static double feltWater(double felts, double feltMass, double after, double before) {
+        return felts * feltMass * (after - before);
     }
 }

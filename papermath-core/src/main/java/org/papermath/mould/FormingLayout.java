@@ -11,7 +11,8 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.papermath.drawing.SvgDrawing;
 import org.papermath.equation.PieceLayout;
-import org.papermath.numeric.Rounding;
+import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;
@@ -111,8 +112,7 @@ public final class FormingLayout {
     }
 
     /**
-     * Takes, of several owned moulds, the one on which so many pieces take the least wet area in all, the first of
-     * equals. A large mould with many pieces at a time wins where there are many to make; for a few, a small one does.
+     * Takes the best of several owned moulds, with the pace of hands of the shipped table.
      *
      * @param moulds the moulds of the studio
      * @param width the finished width of a piece, above zero
@@ -132,6 +132,35 @@ public final class FormingLayout {
             Quantity<Length> trim,
             Quantity<Length> strip,
             int pieces) {
+        return best(Assumptions.standard(), moulds, width, height, shrinkage, trim, strip, pieces);
+    }
+
+    /**
+     * Takes, of several owned moulds, the one on which so many pieces cost hands the least time at the vat; of those
+     * within {@code labour.mould-window} of that, the one that takes the least wet area, which is fibre; the first of
+     * equals. A large mould with many pieces at a time wins where there are many to make; for a few, a small one does.
+     *
+     * @param assumptions where the pace of hands is looked up: {@code labour.sheet-time} of cards, small and large sheets
+     * @param moulds the moulds of the studio
+     * @param width the finished width of a piece, above zero
+     * @param height the finished height of a piece, above zero
+     * @param shrinkage the shrinkage from the deckle to the dry sheet
+     * @param trim what is cut off each side of a piece in all
+     * @param strip the width of a strip between pieces
+     * @param pieces the pieces to form, with those that will be rejected; 1 or more
+     * @return the best layout, or that of a mould to be made for one piece if none of them takes a piece
+     * @throws Refused if a side is not above zero, or no piece is to be formed
+     */
+    public static FormingLayout best(
+            Assumptions assumptions,
+            List<Mould> moulds,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Shrinkage shrinkage,
+            Quantity<Length> trim,
+            Quantity<Length> strip,
+            int pieces) {
+        Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(moulds, "moulds");
         Objects.requireNonNull(shrinkage, "shrinkage");
         if (pieces < 1) {
@@ -141,20 +170,28 @@ public final class FormingLayout {
                     "given",
                     pieces);
         }
-        FormingLayout best = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (Mould mould : moulds) {
-            FormingLayout layout = on(mould, width, height, shrinkage, trim, strip);
-            if (layout.count() > 0) {
-                double area = PieceLayout.wetArea(
-                        mould.deckle().width().si() * mould.deckle().height().si(), layout.count(), pieces, 0);
-                if (area < least * (1 - Rounding.GUARD)) {
-                    best = layout;
-                    least = area;
-                }
-            }
+        double[] pace = {
+            assumptions.si("labour.sheet-time", Scope.of("card")),
+            assumptions.si("labour.sheet-time", Scope.of("small")),
+            assumptions.si("labour.sheet-time", Scope.of("large"))
+        };
+        double card = assumptions.si("labour.card-sheet", Scope.GENERAL);
+        double large = assumptions.si("labour.large-sheet", Scope.GENERAL);
+        List<FormingLayout> layouts = moulds.stream()
+                .map(mould -> on(mould, width, height, shrinkage, trim, strip))
+                .filter(layout -> layout.count() > 0)
+                .toList();
+        double[] hands = new double[layouts.size()];
+        double[] areas = new double[hands.length];
+        for (int m = 0; m < hands.length; m++) {
+            Deckle deckle = layouts.get(m).mould().orElseThrow().deckle();
+            double face = deckle.width().si() * deckle.height().si();
+            double sheets = PieceLayout.sheets(layouts.get(m).count(), pieces, 0);
+            hands[m] = sheets * pace[PieceLayout.pace(face, card, large)];
+            areas[m] = sheets * face;
         }
-        return best != null ? best : toBeMade(width, height, shrinkage, trim, 1, 1, strip);
+        int best = PieceLayout.best(hands, areas, assumptions.si("labour.mould-window", Scope.GENERAL));
+        return best < 0 ? toBeMade(width, height, shrinkage, trim, 1, 1, strip) : layouts.get(best);
     }
 
     /**

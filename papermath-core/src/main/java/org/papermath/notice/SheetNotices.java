@@ -2,6 +2,7 @@ package org.papermath.notice;
 
 import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
@@ -9,6 +10,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Units;
@@ -37,17 +39,54 @@ public final class SheetNotices {
                 limit));
     }
 
-    /** Warns of a post too heavy for one person. */
+    /** Refuses felts denser (kg/m³) than the wool they are of. */
+    public static void requireFelt(double density, double wool) {
+        if (density >= wool) {
+            String given = Kinds.DENSITY.ofSi(density, "kg/m3").toString();
+            String most = Kinds.DENSITY.ofSi(wool, "kg/m3").toString();
+            throw Refused.of(
+                    "felts.too-dense",
+                    "felts: by their thickness they have " + given + ", more than the " + most
+                            + " of wool itself. Check the thickness and the grammage of the dry felt.",
+                    "given",
+                    given,
+                    "most",
+                    most);
+        }
+    }
+
+    /** Warns of a post that does not go under a press. */
+    public static Optional<Notice> high(Amount<Length> post, Amount<Length> daylight) {
+        if (post.si() <= daylight.si()) {
+            return Optional.empty();
+        }
+        return Optional.of(Notice.warning(
+                "post.too-high",
+                "The post is " + post + " high and the opening of the press is " + daylight + ". Make smaller posts.",
+                "height",
+                post.toString(),
+                "daylight",
+                daylight.toString()));
+    }
+
+    /** Warns of a post too heavy for one person, or for two. */
     public static Optional<Notice> heavy(Amount<Mass> post, ToDoubleBiFunction<String, Scope> limits) {
         Amount<Mass> limit = Kinds.MASS.ofSi(limits.applyAsDouble("post.lifting-limit", Scope.GENERAL), "kg");
         if (post.si() <= limit.si()) {
             return Optional.empty();
         }
+        Amount<Mass> two = Kinds.MASS.ofSi(
+                Math.rint(2 * limit.si() * limits.applyAsDouble("post.lifting-team", Scope.GENERAL)), "kg");
         return Optional.of(Notice.warning(
                 "post.heavy",
                 "A post weighs " + post + ", more than the " + limit + " ("
                         + Units.fourDigits(Math.rint(limit.in("lb")))
-                        + " lb) one person should lift at best. Take two people, a trolley or smaller posts.",
+                        + " lb) one person should lift at best"
+                        + (post.si() <= two.si()
+                                ? ". Take two people, a trolley or smaller posts."
+                                : " and the " + two
+                                        + " two should lift together. Lay it on a trolley or in the press, or make"
+                                        + " smaller posts."),
                 "mass",
                 post.toString(),
                 "limit",

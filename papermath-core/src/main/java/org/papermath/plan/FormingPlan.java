@@ -9,6 +9,7 @@ import org.papermath.engine.FormingSheets;
 import org.papermath.mould.Mould;
 import org.papermath.mould.Opening;
 import org.papermath.quantity.Amount;
+import org.papermath.text.Digits;
 
 /** The mould and the sheet. */
 public final class FormingPlan {
@@ -20,6 +21,7 @@ public final class FormingPlan {
             boolean turned,
             Amount<Mass> fibre,
             Amount<Mass> solids,
+            Optional<String> otherMould,
             Optional<ShapedDeckle> shapedDeckle) {}
 
     private final Values values;
@@ -40,12 +42,27 @@ public final class FormingPlan {
                 sheet.turned(),
                 grams(sheet.fibre()),
                 grams(sheet.solids()),
+                Optional.ofNullable(sheet.other()).map(other -> other(in, other)),
                 ShapedDeckle.of(in, p)));
+    }
+
+    private static String other(PlainNumbers in, FormingSheets.Other other) {
+        return in.studio().moulds().get(other.mould()).name() + ": "
+                + (other.hands() == 0
+                        ? "as long at the vat"
+                        : Digits.three(Math.abs(other.hands()) / 3600) + " h " + (other.hands() > 0 ? "more" : "less")
+                                + " at the vat")
+                + ", " + Digits.percent(Math.abs(other.area())) + (other.area() >= 0 ? " more" : " less") + " fibre";
     }
 
     /** {@return the mould to use, or empty if none is large enough} */
     public Optional<Mould> mould() {
         return values.mould;
+    }
+
+    /** {@return the next best mould, and what it would take more or less in time of hands and in fibre} */
+    public Optional<String> otherMould() {
+        return values.otherMould;
     }
 
     /** {@return whether a deckle of this opening has to be made} */

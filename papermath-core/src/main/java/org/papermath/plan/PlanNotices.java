@@ -29,6 +29,7 @@ import org.papermath.engine.Workshop;
 import org.papermath.equation.Psychrometrics;
 import org.papermath.equation.Room;
 import org.papermath.equation.StackDrying;
+import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
@@ -55,6 +56,9 @@ import org.papermath.text.Digits;
 final class PlanNotices {
     /** Loads that gain more than this over a full one are reported. */
     private static final double PART_LOAD = 1.2;
+
+    /** A filling is worth naming where it is so much smaller. */
+    private static final double LESS_ENOUGH = 0.8;
 
     private static final double ZERO_CELSIUS = 273.15;
 
@@ -236,6 +240,43 @@ final class PlanNotices {
         }
     }
 
+    /** Fibre that stays in the vat is fibre beaten for nothing. */
+    private void fibreLeft(int b, String of, String name) {
+        double left = numbers.bands().likely().of(FillingVat.VAT_FIBRE, b);
+        double all = settings.stock(b).runs().stream()
+                .mapToDouble(run -> run.loads() * run.ovenDry())
+                .sum();
+        if (!(left > limit("vat.left-share") * all)) {
+            return;
+        }
+        double band = likely.of(engine.vat(b).tolerance());
+        double lifted = 0;
+        for (int p = 0; p < engine.pieces(); p++) {
+            FillingVat.Setting set = settings.vat(p);
+            if (engine.piece(p).batch() == b && set.dipped()) {
+                lifted = Math.max(lifted, set.dips() * set.lift());
+            }
+        }
+        double volume = studio.vat().orElseThrow().workingVolume().si();
+        double enough = VatBalance.leastStockForBand(band, 1, lifted)
+                / engine.workshop().waterDensity();
+        note(
+                "vat.fibre-left",
+                of + Digits.percent(left / all) + " of the fibre, " + Kinds.MASS.ofSi(left, "g")
+                        + ", stays in the vat. "
+                        + (enough < LESS_ENOUGH * volume
+                                ? "A filling of " + Kinds.VOLUME.ofSi(enough, "L")
+                                        + " would do, if the mould goes in; or "
+                                : "")
+                        + "run the vat down at the end, pour the sheets, or strain it for the next batch.",
+                "batch",
+                name,
+                "share",
+                left / all,
+                "left",
+                left);
+    }
+
     private void batch(int b) {
         PreparingStock batch = engine.stock(b);
         Recipe recipe = plan.batches().get(b).recipe();
@@ -287,6 +328,7 @@ final class PlanNotices {
                     "batch",
                     name);
         }
+        fibreLeft(b, of, name);
         for (BatchFigure figure : Figures.ofBatches()) {
             openBand(of, "batch", name, figure, numbers.bands().likely().place(figure, b));
         }
@@ -582,19 +624,26 @@ final class PlanNotices {
                     Kinds.SHEET_PRESSURE.ofSi(likely.of(least), "kPa").toString());
         }
         if (press != null && press.limited()) {
+            String part = press.byPull()
+                    ? "pull at the lever"
+                    : read.press().weakest().name();
             warn(
                     "press.limited",
-                    of + "the " + read.press().weakest().name() + " holds the press to "
-                            + read.press().force() + ", "
-                            + Digits.percent(likely.of(work.pressing().allowed()))
-                            + " of its rating; the sheet gets "
+                    of + "the " + part + " holds the press to "
+                            + read.press().force()
+                            + (press.byPull()
+                                    ? ""
+                                    : ", "
+                                            + Digits.percent(
+                                                    likely.of(work.pressing().allowed())) + " of its rating")
+                            + "; the sheet gets "
                             + read.press().pressure() + " instead of "
                             + Units.fourDigits(likely.of(work.pressing().wish()) / 1000)
                             + " kPa.",
                     "piece",
                     name,
                     "part",
-                    read.press().weakest().name());
+                    part);
         }
         if (press != null) {
             SheetNotices.pressure(Kinds.SHEET_PRESSURE.ofSi(press.pressure(), "kPa"), asked::si)
@@ -662,6 +711,13 @@ final class PlanNotices {
         }
         if (!read.drainTimeStage().isDone()) {
             note("drain-time.by-stopwatch", of + read.drainTimeStage().reason() + ".", "piece", name);
+        }
+        if (felted) {
+            studio.press()
+                    .flatMap(Press::daylight)
+                    .flatMap(daylight ->
+                            SheetNotices.high(Kinds.LENGTH.ofSi(numbers.likely(Posts.POST_HEIGHT, p), "mm"), daylight))
+                    .ifPresent(one -> add(one.about("piece", name)));
         }
         if (numbers.isKnown(Posts.POST_MASS, p)) {
             SheetNotices.heavy(Kinds.MASS.ofSi(numbers.likely(Posts.POST_MASS, p), "kg"), asked::si)

@@ -10,7 +10,8 @@ import org.papermath.quantity.Kinds;
 
 /** How to lay the posts. */
 public final class PostsPlan {
-    private record Values(int sheetsInPost, int posts, int felts, Estimate<Mass> mass, Estimate<Length> height) {}
+    private record Values(
+            int sheetsInPost, int sheetsOnFelt, int posts, int felts, Estimate<Mass> mass, Estimate<Length> height) {}
 
     private final Values values;
 
@@ -37,8 +38,9 @@ public final class PostsPlan {
         }
         return Stage.done(new PostsPlan(new Values(
                 set.sheets(),
+                set.onFelt(),
                 set.posts(),
-                set.sheets() + 1,
+                set.layers() + 1,
                 in.estimates().of(Kinds.MASS, Posts.POST_MASS, p),
                 in.estimates().of(Kinds.LENGTH, Posts.POST_HEIGHT, p))));
     }
@@ -46,6 +48,11 @@ public final class PostsPlan {
     /** {@return sheets in a post} */
     public int sheetsInPost() {
         return values.sheetsInPost;
+    }
+
+    /** {@return sheets side by side on one felt} */
+    public int sheetsOnFelt() {
+        return values.sheetsOnFelt;
     }
 
     /** {@return how many posts} */

@@ -1,9 +1,12 @@
 package org.papermath.plan;
 
+import java.util.Optional;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Time;
 import org.papermath.press.Press;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.GaugePressure;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.SheetPressure;
 
@@ -12,7 +15,10 @@ public final class PressingPlan {
     private record Values(
             Press press,
             Amount<Force> force,
+            Optional<Amount<GaugePressure>> gauge,
+            Optional<Amount<Force>> pull,
             Amount<SheetPressure> pressure,
+            Amount<Area> area,
             Amount<Time> time,
             Press.Part weakest,
             boolean limited) {}
@@ -39,7 +45,10 @@ public final class PressingPlan {
         return Stage.done(new PressingPlan(new Values(
                 press,
                 Kinds.FORCE.ofSi(set.force(), "kN"),
+                press.ram().map(ram -> ram.gaugeFor(Kinds.FORCE.ofSi(set.force(), "kN"))),
+                press.pullFor(Kinds.FORCE.ofSi(set.force(), "kN")),
                 Kinds.SHEET_PRESSURE.ofSi(set.pressure(), "kPa"),
+                Kinds.AREA.ofSi(set.area(), "m2"),
                 Kinds.TIME.ofSi(set.time(), "min"),
                 press.weakestPart(),
                 set.limited())));
@@ -55,12 +64,32 @@ public final class PressingPlan {
         return values.force;
     }
 
-    /** {@return the pressure it puts on the sheet} */
+    /** {@return what the gauge then shows, where the press has a ram with one} */
+    public Optional<Amount<GaugePressure>> gauge() {
+        return values.gauge;
+    }
+
+    /** {@return what each at the lever then pulls, where the press has a screw} */
+    public Optional<Amount<Force>> pull() {
+        return values.pull;
+    }
+
+    /** {@return the pressure it puts on the sheets, not on the felts} */
     public Amount<SheetPressure> pressure() {
         return values.pressure;
     }
 
-    /** {@return how long it is held} */
+    /** {@return the area of wet sheets that pressure is on: those of one felt, as far as the platen covers them} */
+    public Amount<Area> area() {
+        return values.area;
+    }
+
+    /** {@return how often a post is pressed, its felts exchanged in between} */
+    public int times() {
+        return values.press.pressings();
+    }
+
+    /** {@return how long it is held each time} */
     public Amount<Time> time() {
         return values.time;
     }
@@ -70,7 +99,7 @@ public final class PressingPlan {
         return values.weakest;
     }
 
-    /** {@return whether the weakest part held the load down} */
+    /** {@return whether the weakest part, or the pull at the lever, held the load down} */
     public boolean limited() {
         return values.limited;
     }

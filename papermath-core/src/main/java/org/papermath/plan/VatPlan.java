@@ -70,6 +70,7 @@ public final class VatPlan {
         for (FillingVat.Charge one : set.recharges()) {
             recharges.add(new Recharge(new Recharge.Given(
                     (recharges.size() + 1) * set.every(),
+                    in.litresOfWater(one.strained()),
                     in.litresOfStock(one.pail(), p),
                     in.litresOfStock(one.stock(), p),
                     in.litresOfWater(one.water()),
@@ -203,7 +204,12 @@ public final class VatPlan {
     /** One recharge. */
     public static final class Recharge {
         private record Given(
-                int afterSheet, Amount<Volume> pail, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
+                int afterSheet,
+                Amount<Volume> strained,
+                Amount<Volume> pail,
+                Amount<Volume> stock,
+                Amount<Volume> water,
+                Amount<Volume> bail) {}
 
         private final Given given;
 
@@ -214,6 +220,11 @@ public final class VatPlan {
         /** {@return the number of the sheet after which it is given} */
         public int afterSheet() {
             return given.afterSheet;
+        }
+
+        /** {@return water to strain out before anything is given, where the vat is run down} */
+        public Amount<Volume> strained() {
+            return given.strained;
         }
 
         /** {@return what to give of the pail the vat was let down into, before any stock} */
@@ -239,6 +250,7 @@ public final class VatPlan {
         @Override
         public String toString() {
             return "after sheet " + given.afterSheet + ": "
+                    + (given.strained.si() > 0 ? "strain out " + given.strained + " of water, " : "")
                     + (given.pail.si() > 0 ? given.pail + " of the pail, " : "") + given.stock + " of stock"
                     + (given.water.si() > 0 ? ", " + given.water + " of water" : "")
                     + (given.bail.si() > 0 ? ", bail " + given.bail : "");

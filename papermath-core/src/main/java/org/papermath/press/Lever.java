@@ -9,6 +9,7 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Torque;
 
@@ -16,7 +17,7 @@ import org.papermath.quantity.Torque;
  * The lever of a screw press and the people at it: {@code T = n F L}.
  *
  * @param length from the axis of the screw to the hands
- * @param people how many press, 1 or more
+ * @param people how many press, 1 to 20
  * @param handForce the force of each
  */
 public record Lever(Amount<Length> length, int people, Amount<Force> handForce) {
@@ -24,29 +25,21 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      * Checks the lever.
      *
      * @param length from the axis of the screw to the hands, above zero
-     * @param people how many press, 1 or more
+     * @param people how many press, 1 to 20
      * @param handForce the force of each, above zero
      * @throws Refused if a value is out of range
      */
     public Lever {
         Kinds.LENGTH.siAboveZero(length, "length of the lever");
         Kinds.FORCE.siAboveZero(handForce, "force of a hand");
-        if (people < 1) {
-            throw Refused.of(
-                    "count.below-one",
-                    "people at the lever: " + people + " given; must be 1 or more.",
-                    "given",
-                    people,
-                    "least",
-                    1);
-        }
+        Limits.AT_THE_LEVER.check(people, "people at the lever");
     }
 
     /**
      * Makes a lever with the usual force of a person, by the shipped assumptions.
      *
      * @param length from the axis of the screw to the hands, above zero
-     * @param people how many press, 1 or more
+     * @param people how many press, 1 to 20
      * @return the lever
      * @throws Refused if a value is out of range
      */
@@ -59,7 +52,7 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      *
      * @param assumptions where {@code press.hand-force} is looked up
      * @param length from the axis of the screw to the hands, above zero
-     * @param people how many press, 1 or more
+     * @param people how many press, 1 to 20
      * @return the lever
      * @throws Refused if a value is out of range
      */
@@ -72,7 +65,7 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      * Makes a lever.
      *
      * @param length from the axis of the screw to the hands, above zero
-     * @param people how many press, 1 or more
+     * @param people how many press, 1 to 20
      * @param handForce the force of each, above zero
      * @return the lever
      * @throws Refused if a value is out of range
@@ -91,6 +84,31 @@ public record Lever(Amount<Length> length, int people, Amount<Force> handForce) 
      */
     public Amount<Torque> torque() {
         return Kinds.TORQUE.ofSi(PressForce.leverTorque(people, handForce.si(), length.si()), "N.m");
+    }
+
+    /**
+     * Returns what each has to pull for a torque.
+     *
+     * @param torque the torque on the screw
+     * @return the force of each hand on the lever
+     * @throws Refused if the torque is out of range
+     */
+    public Amount<Force> pullFor(Quantity<Torque> torque) {
+        return Kinds.FORCE.ofSi(
+                PressForce.leverPull(Kinds.TORQUE.si(torque, "torque on the screw"), people, length.si()), "N");
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Lever that
+                && length.si() == that.length.si()
+                && people == that.people
+                && handForce.si() == that.handForce.si();
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(length.si(), people, handForce.si());
     }
 
     @Override

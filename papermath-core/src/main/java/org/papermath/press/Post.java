@@ -7,7 +7,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.papermath.equation.WetWeb;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Basis;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.notice.SheetNotices;
@@ -15,25 +17,38 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
+import org.papermath.sheet.CouchedSheet;
 
 /**
- * A post: felt, sheet, felt, sheet … felt, so that n sheets take n + 1 felts. Immutable.
+ * A post: felt, sheets, felt, sheets … felt, so that n layers of sheets take n + 1 felts. Immutable.
  *
- * <p>Its mass is that of the wet felts and the couched sheets; its height that of all its layers, before pressing.
+ * <p>Its mass is that of the wet felts and the couched sheets; its height that of all its layers, before pressing. The
+ * thickness of a felt is that measured, or its grammage over the usual density. Its water is that measured here; else,
+ * of a felt of known thickness, a share ({@code felt.damp-share}) of what it holds when soaked,
+ * {@code k (1/rho - 1/rho_f)} of its dry mass with densities in g/cm³; else the usual one.
  */
 public final class Post {
     private static final int EVEN_SHEETS = 20;
 
     private final Felts felts;
     private final int sheets;
+    private final int onFelt;
     private final double sheetMass;
     private final double wetFelt;
     private final double feltHeight;
     private final double sheetHeight;
 
-    private Post(Felts felts, int sheets, double sheetMass, double wetFelt, double feltHeight, double sheetHeight) {
+    private Post(
+            Felts felts,
+            int sheets,
+            int onFelt,
+            double sheetMass,
+            double wetFelt,
+            double feltHeight,
+            double sheetHeight) {
         this.felts = felts;
         this.sheets = sheets;
+        this.onFelt = onFelt;
         this.sheetMass = sheetMass;
         this.wetFelt = wetFelt;
         this.feltHeight = feltHeight;
@@ -41,68 +56,111 @@ public final class Post {
     }
 
     /**
-     * Makes a post with the usual water in the felts and the usual height of a layer, by the shipped assumptions.
+     * Makes a post with one sheet on each felt, by the shipped assumptions.
      *
      * @param felts the felts of the studio
      * @param sheets the sheets in the post, 1 or more
-     * @param couchedSheet the mass of one couched sheet, wet
+     * @param sheet one couched sheet
      * @return the post
      * @throws Refused if there are not n + 1 felts for n sheets, or a value is out of range
      */
-    public static Post of(Felts felts, int sheets, Quantity<Mass> couchedSheet) {
-        return of(Assumptions.standard(), Scope.GENERAL, felts, sheets, couchedSheet);
+    public static Post of(Felts felts, int sheets, CouchedSheet sheet) {
+        return of(Assumptions.standard(), Scope.GENERAL, felts, sheets, sheet);
     }
 
     /**
-     * Makes a post with the usual water in the felts and the usual height of a layer.
+     * Makes a post with one sheet on each felt.
      *
-     * @param assumptions where {@code felt.water-before} and {@code press.post-height} are looked up
+     * @param assumptions where the water in the felts and the densities of felt, fibre wall and water are looked up
      * @param scope the press, for example {@code Scope.at(press.name())}
      * @param felts the felts of the studio
      * @param sheets the sheets in the post, 1 or more
-     * @param couchedSheet the mass of one couched sheet, wet
+     * @param sheet one couched sheet
      * @return the post
      * @throws Refused if there are not n + 1 felts for n sheets, or a value is out of range
      */
-    public static Post of(Assumptions assumptions, Scope scope, Felts felts, int sheets, Quantity<Mass> couchedSheet) {
-        Objects.requireNonNull(assumptions, "assumptions");
-        Objects.requireNonNull(scope, "scope");
-        Objects.requireNonNull(felts, "felts");
-        if (sheets < 1) {
-            throw Refused.of(
-                    "count.below-one",
-                    "sheets in the post: " + sheets + " given; must be 1 or more.",
-                    "given",
-                    sheets,
-                    "least",
-                    1);
-        }
-        if (sheets + 1 > felts.count()) {
-            throw Refused.of(
-                    "post.felts",
-                    "post: " + sheets + " sheets take " + (sheets + 1) + " felts and there are " + felts.count()
-                            + ". Make posts of at most " + largest(felts) + " sheets.",
-                    "sheets",
-                    sheets,
-                    "needed",
-                    sheets + 1,
-                    "given",
-                    felts.count());
-        }
-        double area = felts.width().si() * felts.length().si();
-        double water = assumptions.si("felt.water-before", scope);
-        double layer = assumptions.si("press.post-height", scope);
-        return new Post(
-                felts,
-                sheets,
-                Kinds.MASS.si(couchedSheet, "mass of the couched sheet"),
-                area * (felts.dryGrammage().si() + water),
-                Double.NaN,
-                layer);
+    public static Post of(Assumptions assumptions, Scope scope, Felts felts, int sheets, CouchedSheet sheet) {
+        return of(assumptions, scope, felts, sheets, 1, sheet);
     }
 
     /**
-     * Returns the greatest number of sheets a set of felts allows in one post.
+     * Makes a post with several sheets side by side on each felt.
+     *
+     * @param assumptions where the water in the felts and the densities of felt, fibre wall and water are looked up
+     * @param scope the press, for example {@code Scope.at(press.name())}
+     * @param felts the felts of the studio
+     * @param sheets the sheets in the post, 1 or more
+     * @param onFelt the sheets on one felt, 1 or more; {@link Felts#sheetsOn} says how many lie on it
+     * @param sheet one couched sheet
+     * @return the post
+     * @throws Refused if there is not one felt more than layers of sheets, the felts are denser than wool, or a value is
+     *     out of range
+     */
+    public static Post of(
+            Assumptions assumptions, Scope scope, Felts felts, int sheets, int onFelt, CouchedSheet sheet) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        Objects.requireNonNull(scope, "scope");
+        Objects.requireNonNull(felts, "felts");
+        Objects.requireNonNull(sheet, "sheet");
+        requireOneOrMore(sheets, "sheets in the post");
+        requireOneOrMore(onFelt, "sheets on a felt");
+        int needed = layers(sheets, onFelt) + 1;
+        if (needed > felts.count()) {
+            throw Refused.of(
+                    "post.felts",
+                    "post: " + sheets + " sheets take " + needed + " felts and there are " + felts.count()
+                            + ". Make posts of at most " + (long) largest(felts) * onFelt + " sheets.",
+                    "sheets",
+                    sheets,
+                    "needed",
+                    needed,
+                    "given",
+                    felts.count());
+        }
+        double dry = felts.dryGrammage().si();
+        double area = felts.width().si() * felts.length().si();
+        return new Post(
+                felts,
+                sheets,
+                onFelt,
+                sheet.mass().si(),
+                area * dry * (1 + feltWater(assumptions, scope, felts)),
+                felts.thickness()
+                        .map(Amount::si)
+                        .orElseGet(() -> WetWeb.feltThickness(dry, assumptions.si("felt.density", scope))),
+                WetWeb.thickness(
+                        sheet.ovenDryGrammage().si(),
+                        sheet.ratio().si(),
+                        assumptions.si("fibre.cell-wall-density", scope),
+                        assumptions.si("water.density-in-beater", scope)));
+    }
+
+    private static void requireOneOrMore(int given, String what) {
+        if (given < 1) {
+            throw Refused.of(
+                    "count.below-one", what + ": " + given + " given; must be 1 or more.", "given", given, "least", 1);
+        }
+    }
+
+    private static int layers(int sheets, int onFelt) {
+        return (sheets - 1) / onFelt + 1;
+    }
+
+    /** Water in a working felt over its dry mass. */
+    static double feltWater(Assumptions assumptions, Scope scope, Felts felts) {
+        Assumption usual = assumptions.get("felt.water-before", scope);
+        if (felts.thickness().isEmpty() || usual.basis() == Basis.MEASURED_HERE || usual.basis() == Basis.GIVEN) {
+            return usual.likelySi();
+        }
+        double density = felts.dryGrammage().si() / felts.thickness().get().si();
+        double wool = assumptions.si("felt.wall-density", scope);
+        SheetNotices.requireFelt(density, wool);
+        return assumptions.si("felt.damp-share", scope)
+                * WetWeb.soakedFelt(assumptions.si("felt.hold-factor", scope), density, wool);
+    }
+
+    /**
+     * Returns the greatest number of sheets a set of felts allows in one post, with one sheet on each felt.
      *
      * @param felts the felts
      * @return one less than the felts
@@ -144,6 +202,7 @@ public final class Post {
         return new Post(
                 felts,
                 sheets,
+                onFelt,
                 sheetMass,
                 Kinds.MASS.siAboveZero(oneFelt, "mass of a wet felt"),
                 feltHeight,
@@ -162,6 +221,7 @@ public final class Post {
         return new Post(
                 felts,
                 sheets,
+                onFelt,
                 sheetMass,
                 wetFelt,
                 Kinds.LENGTH.siAboveZero(oneFelt, "thickness of a wet felt"),
@@ -178,12 +238,21 @@ public final class Post {
     }
 
     /**
+     * Returns the sheets on one felt.
+     *
+     * @return the sheets, 1 or more
+     */
+    public int onFelt() {
+        return onFelt;
+    }
+
+    /**
      * Returns the number of felts in it.
      *
-     * @return one more than the sheets
+     * @return one more than the layers of sheets
      */
     public int felts() {
-        return sheets + 1;
+        return layers(sheets, onFelt) + 1;
     }
 
     /**
@@ -210,10 +279,7 @@ public final class Post {
      * @return the height
      */
     public Amount<Length> height() {
-        double height = Double.isNaN(feltHeight)
-                ? WetWeb.postHeight(sheets, sheetHeight)
-                : felts() * feltHeight + sheets * sheetHeight;
-        return Kinds.LENGTH.ofSi(height, "mm");
+        return Kinds.LENGTH.ofSi(WetWeb.postHeight(layers(sheets, onFelt), feltHeight, sheetHeight), "mm");
     }
 
     /**
@@ -245,34 +311,26 @@ public final class Post {
     }
 
     /**
-     * Returns what this post should not be made without knowing: too high for the press, too heavy for one person, too
-     * many sheets to press evenly.
+     * Returns what this post should not be made without knowing: too high for the press, too heavy for one person or
+     * for two, too many layers to press evenly.
      *
      * @param press the press
-     * @param assumptions where {@code post.lifting-limit} is looked up
+     * @param assumptions where {@code post.lifting-limit} and {@code post.lifting-team} are looked up
      * @return an unmodifiable list
      */
     public List<Notice> notices(Press press, Assumptions assumptions) {
         List<Notice> notices = new ArrayList<>();
-        press.daylight().ifPresent(daylight -> {
-            if (height().compareTo(daylight) > 0) {
-                notices.add(Notice.warning(
-                        "post.too-high",
-                        "The post is " + height() + " high and the opening of the press is " + daylight
-                                + ". Make smaller posts.",
-                        "height",
-                        height().toString(),
-                        "daylight",
-                        daylight.toString()));
-            }
-        });
+        press.daylight()
+                .flatMap(daylight -> SheetNotices.high(height(), daylight))
+                .ifPresent(notices::add);
         SheetNotices.heavy(mass(), assumptions::si).ifPresent(notices::add);
-        if (sheets > EVEN_SHEETS) {
+        int layers = layers(sheets, onFelt);
+        if (layers > EVEN_SHEETS) {
             notices.add(Notice.note(
                     "post.uneven",
-                    "Posts of more than " + EVEN_SHEETS + " sheets press unevenly.",
+                    "Posts of more than " + EVEN_SHEETS + " felts with sheets press unevenly.",
                     "sheets",
-                    sheets,
+                    layers,
                     "limit",
                     EVEN_SHEETS));
         }
@@ -294,6 +352,7 @@ public final class Post {
 
     @Override
     public String toString() {
-        return "post of " + sheets + " sheets and " + felts() + " felts, " + mass() + ", " + height() + " high";
+        return "post of " + sheets + " sheets" + (onFelt > 1 ? ", " + onFelt + " to a felt," : "") + " and " + felts()
+                + " felts, " + mass() + ", " + height() + " high";
     }
 }

@@ -34,6 +34,10 @@ public final class Press {
     private final Amount<Length> platenWidth;
     private final Amount<Length> platenLength;
     private final @Nullable Amount<Length> daylight;
+    private final int pressings;
+    private final @Nullable RamGauge ram;
+    private final @Nullable Screw screw;
+    private final @Nullable Lever lever;
 
     /**
      * A part of the press with the greatest load its maker allows.
@@ -138,12 +142,29 @@ public final class Press {
             List<Part> parts,
             Amount<Length> platenWidth,
             Amount<Length> platenLength,
-            @Nullable Amount<Length> daylight) {
+            @Nullable Amount<Length> daylight,
+            int pressings,
+            @Nullable RamGauge ram,
+            @Nullable Screw screw,
+            @Nullable Lever lever) {
         this.name = name;
         this.parts = parts;
         this.platenWidth = platenWidth;
         this.platenLength = platenLength;
         this.daylight = daylight;
+        this.pressings = pressings;
+        this.ram = ram;
+        this.screw = screw;
+        this.lever = lever;
+        // What no gauge and no lever can be set to is refused here, at the most the press bears.
+        Amount<Force> most = weakestPart().rating();
+        if (ram != null) {
+            ram.gaugeFor(most);
+        }
+        if (screw != null && lever != null) {
+            lever.pullFor(screw.torqueFor(most));
+            screw.forceOf(lever.torque());
+        }
     }
 
     /**
@@ -168,6 +189,10 @@ public final class Press {
                 List.of(new Part("jack", Limits.PRESS_RATING.check(jack, "rating of the jack"))),
                 Limits.PLATEN_SIDE.check(platenWidth, "platen width"),
                 Limits.PLATEN_SIDE.check(platenLength, "platen length"),
+                null,
+                1,
+                null,
+                null,
                 null);
     }
 
@@ -208,7 +233,7 @@ public final class Press {
         if (!more.contains(rated)) {
             more.add(rated);
         }
-        return new Press(name, List.copyOf(more), platenWidth, platenLength, daylight);
+        return new Press(name, List.copyOf(more), platenWidth, platenLength, daylight, pressings, ram, screw, lever);
     }
 
     /**
@@ -220,7 +245,78 @@ public final class Press {
      */
     public Press daylight(Quantity<Length> height) {
         return new Press(
-                name, parts, platenWidth, platenLength, Limits.DAYLIGHT.check(height, "daylight of the press"));
+                name,
+                parts,
+                platenWidth,
+                platenLength,
+                Limits.DAYLIGHT.check(height, "daylight of the press"),
+                pressings,
+                ram,
+                screw,
+                lever);
+    }
+
+    /**
+     * Returns the press with the number of times a post is pressed in it, its felts exchanged for drier ones each time.
+     *
+     * @param times 1 to 3; 1 unless given
+     * @return the press
+     * @throws Refused if the number is out of range
+     */
+    public Press pressings(int times) {
+        return new Press(
+                name,
+                parts,
+                platenWidth,
+                platenLength,
+                daylight,
+                Limits.PRESSINGS.check(times, "pressings of a post"),
+                ram,
+                screw,
+                lever);
+    }
+
+    /**
+     * Returns the press with the ram its gauge belongs to, so that the force can be set as the gauge reads.
+     *
+     * @param gauge the ram and its gauge
+     * @return the press
+     * @throws Refused if no gauge shows what the weakest part bears on so small a ram
+     */
+    public Press ram(RamGauge gauge) {
+        return new Press(
+                name,
+                parts,
+                platenWidth,
+                platenLength,
+                daylight,
+                pressings,
+                Objects.requireNonNull(gauge, "gauge"),
+                screw,
+                lever);
+    }
+
+    /**
+     * Returns the press with its screw and the lever on it. It presses no harder than the people at the lever pull.
+     *
+     * @param thread the screw, with a square thread; for another, give the friction over the cosine of half the angle
+     *     between its flanks
+     * @param bar the lever and who pulls it
+     * @return the press
+     * @throws Refused if the thread is not square, or jams
+     */
+    public Press screw(Screw thread, Lever bar) {
+        Objects.requireNonNull(thread, "thread");
+        Objects.requireNonNull(bar, "bar");
+        if (!thread.isSquare()) {
+            throw Refused.of(
+                    "press.screw-thread",
+                    "press \"" + name + "\": the thread of its screw is not square. Give a square one with the friction"
+                            + " over the cosine of half the angle between the flanks.",
+                    "press",
+                    name);
+        }
+        return new Press(name, parts, platenWidth, platenLength, daylight, pressings, ram, thread, bar);
     }
 
     /**
@@ -434,6 +530,63 @@ public final class Press {
         return Optional.ofNullable(daylight);
     }
 
+    /**
+     * Returns how often a post is pressed.
+     *
+     * @return 1 to 3
+     */
+    public int pressings() {
+        return pressings;
+    }
+
+    /**
+     * Returns the ram with its gauge, if it was given.
+     *
+     * @return the ram
+     */
+    public Optional<RamGauge> ram() {
+        return Optional.ofNullable(ram);
+    }
+
+    /**
+     * Returns the screw, if it was given.
+     *
+     * @return the screw
+     */
+    public Optional<Screw> screw() {
+        return Optional.ofNullable(screw);
+    }
+
+    /**
+     * Returns the lever on the screw, if it was given.
+     *
+     * @return the lever
+     */
+    public Optional<Lever> lever() {
+        return Optional.ofNullable(lever);
+    }
+
+    /**
+     * Returns what the people at the lever press with, at the likely friction of the screw.
+     *
+     * @return the force; empty without a screw
+     */
+    public Optional<Amount<Force>> byHands() {
+        return screw().flatMap(thread ->
+                lever().map(bar -> thread.forceOf(bar.torque()).likely()));
+    }
+
+    /**
+     * Returns what each at the lever pulls for a force on the post.
+     *
+     * @param force the force on the post
+     * @return the pull of each; empty without a screw
+     * @throws Refused if the force is out of range, or the screw jams
+     */
+    public Optional<Amount<Force>> pullFor(Quantity<Force> force) {
+        return screw().flatMap(thread -> lever().map(bar -> bar.pullFor(thread.torqueFor(force))));
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Press that
@@ -441,12 +594,16 @@ public final class Press {
                 && parts.equals(that.parts)
                 && platenWidth.si() == that.platenWidth.si()
                 && platenLength.si() == that.platenLength.si()
-                && daylight().map(Amount::si).equals(that.daylight().map(Amount::si));
+                && daylight().map(Amount::si).equals(that.daylight().map(Amount::si))
+                && pressings == that.pressings
+                && ram().equals(that.ram())
+                && screw().equals(that.screw())
+                && lever().equals(that.lever());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, parts, platenWidth.si(), platenLength.si());
+        return Objects.hash(name, parts, platenWidth.si(), platenLength.si(), pressings);
     }
 
     @Override

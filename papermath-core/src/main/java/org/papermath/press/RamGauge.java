@@ -1,5 +1,6 @@
 package org.papermath.press;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -7,6 +8,7 @@ import org.papermath.equation.PressForce;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.GaugePressure;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 
 /**
@@ -15,23 +17,27 @@ import org.papermath.quantity.Refused;
  * Immutable.
  */
 public final class RamGauge {
+    private final Amount<Length> bore;
+    private final Amount<Force> lost;
     private final double diameter;
     private final double takenUp;
 
-    private RamGauge(double diameter, double takenUp) {
-        this.diameter = diameter;
-        this.takenUp = takenUp;
+    private RamGauge(Amount<Length> bore, Amount<Force> lost) {
+        this.bore = bore;
+        this.lost = lost;
+        this.diameter = bore.si();
+        this.takenUp = lost.si();
     }
 
     /**
      * Makes a ram.
      *
-     * @param diameter the diameter of the ram, above zero
+     * @param diameter the diameter of the ram, 15 mm to 1 m
      * @return the ram, without springs
-     * @throws Refused if the diameter is not above zero
+     * @throws Refused if the diameter is out of range
      */
     public static RamGauge of(Quantity<Length> diameter) {
-        return new RamGauge(Kinds.LENGTH.siAboveZero(diameter, "diameter of the ram"), 0);
+        return new RamGauge(Limits.RAM_DIAMETER.check(diameter, "diameter of the ram"), Kinds.FORCE.ofSi(0, "N"));
     }
 
     /**
@@ -42,7 +48,7 @@ public final class RamGauge {
      * @throws Refused if the force is out of range
      */
     public RamGauge takingUp(Quantity<Force> force) {
-        return new RamGauge(diameter, Kinds.FORCE.si(force, "force taken up by platen and springs"));
+        return new RamGauge(bore, Kinds.FORCE.check(force, "force taken up by platen and springs"));
     }
 
     /**
@@ -68,9 +74,36 @@ public final class RamGauge {
         return Kinds.GAUGE_PRESSURE.ofSi(PressForce.ramGauge(Kinds.FORCE.si(force, "force"), diameter, takenUp), "MPa");
     }
 
+    /**
+     * Returns the diameter of the ram.
+     *
+     * @return the diameter
+     */
+    public Amount<Length> diameter() {
+        return bore;
+    }
+
+    /**
+     * Returns the force that platen and springs take up.
+     *
+     * @return the force; zero unless given
+     */
+    public Amount<Force> takenUp() {
+        return lost;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof RamGauge that && diameter == that.diameter && takenUp == that.takenUp;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(diameter, takenUp);
+    }
+
     @Override
     public String toString() {
-        return "ram of " + Kinds.LENGTH.ofSi(diameter, "mm")
-                + (takenUp == 0 ? "" : ", less " + Kinds.FORCE.ofSi(takenUp, "N"));
+        return "ram of " + bore + (takenUp == 0 ? "" : ", less " + lost);
     }
 }

@@ -26,6 +26,11 @@ import org.papermath.quantity.Torque;
  * @source power-screw equations of engineering textbooks
  */
 public final class Screw {
+    private static final Amount<Length> NO_COLLAR = Kinds.LENGTH.ofSi(0, "mm");
+
+    private final Amount<Length> advance;
+    private final Amount<Length> across;
+    private final Amount<Length> collar;
     private final double lead;
     private final double diameter;
     private final double friction;
@@ -36,22 +41,30 @@ public final class Screw {
     private final List<Estimate.Driver> drivers;
 
     private Screw(
-            double lead,
-            double diameter,
+            Amount<Length> lead,
+            Amount<Length> diameter,
             double friction,
             double leastFriction,
             double mostFriction,
             double angle,
-            double collarDiameter,
+            Amount<Length> collar,
             List<Estimate.Driver> drivers) {
-        this.lead = lead;
-        this.diameter = diameter;
+        this.advance = lead;
+        this.across = diameter;
+        this.collar = collar;
+        this.lead = lead.si();
+        this.diameter = diameter.si();
         this.friction = friction;
         this.leastFriction = leastFriction;
         this.mostFriction = mostFriction;
         this.angle = angle;
-        this.collarDiameter = collarDiameter;
+        this.collarDiameter = collar.si();
         this.drivers = drivers;
+    }
+
+    private static Amount<Length> aboveZero(Quantity<Length> given, String what) {
+        Kinds.LENGTH.siAboveZero(given, what);
+        return Kinds.LENGTH.check(given, what);
     }
 
     /**
@@ -66,13 +79,13 @@ public final class Screw {
     public static Screw of(Quantity<Length> lead, Quantity<Length> meanDiameter, Quantity<Share> friction) {
         double f = Kinds.SHARE.si(friction, "friction of the screw");
         return new Screw(
-                Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
-                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"),
+                aboveZero(lead, "lead of the screw"),
+                aboveZero(meanDiameter, "mean diameter of the screw"),
                 f,
                 f,
                 f,
                 0,
-                0,
+                NO_COLLAR,
                 List.of());
     }
 
@@ -132,13 +145,13 @@ public final class Screw {
             Assumptions assumptions, Quantity<Length> lead, Quantity<Length> meanDiameter, String material) {
         Assumption friction = assumptions.get("press.screw-friction", Scope.of(material));
         return new Screw(
-                Kinds.LENGTH.siAboveZero(lead, "lead of the screw"),
-                Kinds.LENGTH.siAboveZero(meanDiameter, "mean diameter of the screw"),
+                aboveZero(lead, "lead of the screw"),
+                aboveZero(meanDiameter, "mean diameter of the screw"),
                 friction.likelySi(),
                 friction.lowSi(),
                 friction.highSi(),
                 0,
-                0,
+                NO_COLLAR,
                 List.of(new Estimate.Driver(friction, 1)));
     }
 
@@ -151,13 +164,13 @@ public final class Screw {
      */
     public Screw collar(Quantity<Length> meanDiameter) {
         return new Screw(
-                lead,
-                diameter,
+                advance,
+                across,
                 friction,
                 leastFriction,
                 mostFriction,
                 angle,
-                Kinds.LENGTH.si(meanDiameter, "mean diameter of the collar"),
+                Kinds.LENGTH.check(meanDiameter, "mean diameter of the collar"),
                 drivers);
     }
 
@@ -180,7 +193,7 @@ public final class Screw {
                     "given",
                     halfAngle.toString());
         }
-        return new Screw(lead, diameter, friction, leastFriction, mostFriction, radians, collarDiameter, drivers);
+        return new Screw(advance, across, friction, leastFriction, mostFriction, radians, collar, drivers);
     }
 
     /**
@@ -262,9 +275,68 @@ public final class Screw {
         return PressForce.isSelfLocking(lead, diameter, friction, angle);
     }
 
+    /**
+     * Returns the lead.
+     *
+     * @return the advance in one turn
+     */
+    public Amount<Length> lead() {
+        return advance;
+    }
+
+    /**
+     * Returns the mean diameter of the thread.
+     *
+     * @return the diameter
+     */
+    public Amount<Length> meanDiameter() {
+        return across;
+    }
+
+    /**
+     * Returns the likely friction.
+     *
+     * @return the coefficient of friction
+     */
+    public Amount<Share> friction() {
+        return Kinds.SHARE.ofSi(friction, "%");
+    }
+
+    /**
+     * Returns the mean diameter of the collar.
+     *
+     * @return the diameter; zero without a collar
+     */
+    public Amount<Length> collarDiameter() {
+        return collar;
+    }
+
+    /**
+     * Tells whether the thread is square.
+     *
+     * @return whether its flanks stand at right angles to the axis
+     */
+    public boolean isSquare() {
+        return angle == 0;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Screw that
+                && lead == that.lead
+                && diameter == that.diameter
+                && friction == that.friction
+                && angle == that.angle
+                && collarDiameter == that.collarDiameter;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(lead, diameter, friction, angle, collarDiameter);
+    }
+
     @Override
     public String toString() {
-        return "screw, lead " + Kinds.LENGTH.ofSi(lead, "mm") + ", mean diameter " + Kinds.LENGTH.ofSi(diameter, "mm")
-                + ", friction " + friction;
+        return "screw, lead " + advance + ", mean diameter " + across + ", friction " + friction;
     }
 }

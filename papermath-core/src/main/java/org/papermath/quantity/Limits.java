@@ -43,6 +43,12 @@ public final class Limits {
     /** Felts; one sheet already takes two. */
     public static final Count FELTS = new SetCount(2, 100_000);
 
+    /** How often a post is pressed, its felts exchanged in between. */
+    public static final Count PRESSINGS = new SetCount(1, 3);
+
+    /** People at the lever of a press. */
+    public static final Count AT_THE_LEVER = new SetCount(1, 20);
+
     /** Sheets a dryer takes at once. */
     public static final Count DRYER_CAPACITY = new SetCount(1, 100_000);
 
@@ -147,6 +153,12 @@ public final class Limits {
 
     /** The grammage of a dry felt: from a cloth to thick wool. */
     public static final Range<Grammage> FELT_GRAMMAGE = range(Kinds.GRAMMAGE, 10, "g/m2", 10, "kg/m2");
+
+    /** The thickness of a dry felt: from a cloth to a thick pad. */
+    public static final Range<Length> FELT_THICKNESS = range(Kinds.LENGTH, 0.1, "mm", 50, "mm");
+
+    /** The diameter of a ram: from that of a small jack to that of a mill press. */
+    public static final Range<Length> RAM_DIAMETER = range(Kinds.LENGTH, 15, "mm", 1, "m");
 
     /** The air a fan moves: from one out of a computer to that of a hall. */
     public static final Range<VolumeFlow> FREE_AIR_FLOW = range(Kinds.VOLUME_FLOW, 0, "m3/h", 1e6, "m3/h");

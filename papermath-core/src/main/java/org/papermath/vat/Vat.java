@@ -28,6 +28,7 @@ public final class Vat {
     private final @Nullable Amount<Length> width;
     private final @Nullable Amount<Length> length;
     private final boolean strained;
+    private final @Nullable Amount<Volume> runDown;
 
     private Vat(
             String name,
@@ -35,13 +36,15 @@ public final class Vat {
             Amount<Temperature> temperature,
             @Nullable Amount<Length> width,
             @Nullable Amount<Length> length,
-            boolean strained) {
+            boolean strained,
+            @Nullable Amount<Volume> runDown) {
         this.name = name;
         this.volume = volume;
         this.temperature = temperature;
         this.width = width;
         this.length = length;
         this.strained = strained;
+        this.runDown = runDown;
     }
 
     /**
@@ -59,7 +62,13 @@ public final class Vat {
             throw Refused.of("equipment.unnamed", "vat: the name is empty; calibrated values are stored under it.");
         }
         return new Vat(
-                called, Limits.VAT_VOLUME.check(workingVolume, "working volume of the vat"), ROOM, null, null, true);
+                called,
+                Limits.VAT_VOLUME.check(workingVolume, "working volume of the vat"),
+                ROOM,
+                null,
+                null,
+                true,
+                null);
     }
 
     /**
@@ -71,7 +80,13 @@ public final class Vat {
      */
     public Vat at(Quantity<Temperature> temperature) {
         return new Vat(
-                name, volume, Limits.VAT_TEMPERATURE.check(temperature, "vat temperature"), width, length, strained);
+                name,
+                volume,
+                Limits.VAT_TEMPERATURE.check(temperature, "vat temperature"),
+                width,
+                length,
+                strained,
+                runDown);
     }
 
     /**
@@ -89,7 +104,8 @@ public final class Vat {
                 temperature,
                 Limits.VAT_SIDE.check(width, "width of the vat inside"),
                 Limits.VAT_SIDE.check(length, "length of the vat inside"),
-                strained);
+                strained,
+                runDown);
     }
 
     /**
@@ -99,7 +115,41 @@ public final class Vat {
      * @return the vat
      */
     public Vat withoutStrainer() {
-        return new Vat(name, volume, temperature, width, length, false);
+        return new Vat(name, volume, temperature, width, length, false, runDown);
+    }
+
+    /**
+     * Returns the vat run down at the end of a batch: the last sheets get no fresh stock, but water is strained out as the
+     * fibre goes, until the level stands at the least the mould can still be dipped from.
+     *
+     * @param least that level, above zero and below the working volume
+     * @return the vat
+     * @throws Refused if it is not
+     */
+    public Vat runDownTo(Quantity<Volume> least) {
+        Amount<Volume> level = Limits.VAT_VOLUME.check(least, "level the vat is run down to");
+        if (!(level.si() < volume.si())) {
+            throw Refused.of(
+                    "vat.run-down",
+                    name + ": " + level + " given as the level the vat is run down to; it is worked at " + volume
+                            + ". Give the least the mould can still be dipped from.",
+                    "given",
+                    level.toString(),
+                    "most",
+                    volume.toString(),
+                    "member",
+                    "runDownTo");
+        }
+        return new Vat(name, volume, temperature, width, length, strained, level);
+    }
+
+    /**
+     * Returns the level the vat is run down to at the end of a batch.
+     *
+     * @return the volume, in the unit it was given in, or empty if it is kept at its mark
+     */
+    public Optional<Amount<Volume>> runDown() {
+        return Optional.ofNullable(runDown);
     }
 
     /**
@@ -191,13 +241,20 @@ public final class Vat {
                 && temperature.si() == that.temperature.si()
                 && width().map(Amount::si).equals(that.width().map(Amount::si))
                 && length().map(Amount::si).equals(that.length().map(Amount::si))
-                && strained == that.strained;
+                && strained == that.strained
+                && runDown().map(Amount::si).equals(that.runDown().map(Amount::si));
     }
 
     @Override
     public int hashCode() {
         return Objects.hash(
-                name, volume.si(), temperature.si(), width().map(Amount::si), length().map(Amount::si), strained);
+                name,
+                volume.si(),
+                temperature.si(),
+                width().map(Amount::si),
+                length().map(Amount::si),
+                strained,
+                runDown().map(Amount::si));
     }
 
     @Override

@@ -46,16 +46,18 @@ class PressingPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 10, max = 90) double reference,
             @ForAll @Scale(6) @DoubleRange(min = 0.8, max = 3) double retention,
             @ForAll @Scale(6) @DoubleRange(min = 0.05e6, max = 1.5e6) double pressure,
-            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 0.3) double grammage) {
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 0.3) double grammage,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.02) double rewet) {
         double in = 9;
-        PressingLaw law = new PressingLaw(factor, 0.20, 0.4e6, 0, reference);
+        PressingLaw law = new PressingLaw(factor, 0.20, 0.4e6, 0, reference, rewet);
         double end = law.equilibrium(retention, pressure);
         double tau = law.timeConstant(grammage, retention);
         assertThat(law.factorOf(end, retention, pressure)).isCloseTo(factor, withinPercentage(1e-9));
         double first = law.ratioAfter(in, retention, pressure, grammage, tau / 2);
         double second = law.ratioAfter(in, retention, pressure, grammage, 2 * tau);
         // Two weighings in one hold tell the time constant: the distance to the end falls by e in it.
-        assertThat(1.5 * tau / Math.log((first - end) / (second - end))).isCloseTo(tau, withinPercentage(1e-7));
+        assertThat(1.5 * tau / Math.log((first - end - rewet / grammage) / (second - end - rewet / grammage)))
+                .isCloseTo(tau, withinPercentage(1e-7));
         assertThat(law.equilibriumOf(in, second, retention, grammage, 2 * tau)).isCloseTo(end, withinPercentage(1e-8));
         assertThat(law.timeTo(first, in, retention, pressure, grammage)).isCloseTo(tau / 2, withinPercentage(1e-7));
         assertThat(law.timeTo(second, in, retention, pressure, grammage)).isCloseTo(2 * tau, withinPercentage(1e-7));

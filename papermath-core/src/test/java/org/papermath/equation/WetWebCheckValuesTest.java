@@ -33,7 +33,19 @@ class WetWebCheckValuesTest {
 
     @Test
     void postOfAHundred() {
-        assertThat(WetWeb.postHeight(100, 0.0025)).isCloseTo(0.250, within(1e-9));
+        assertThat(WetWeb.postHeight(100, 0.0022, 0.0003)).isCloseTo(0.2522, within(1e-9));
+        assertThat(WetWeb.layersWithin(0.2522, 0.0022, 0.0003)).isCloseTo(100, within(1e-9));
+        assertThat(WetWeb.layersWithin(0.002, 0.0022, 0.0003)).isZero();
+    }
+
+    /** What a felt maker's chart of wool felts says they hold more than. */
+    @Test
+    void soakedFelts() {
+        assertThat(WetWeb.soakedFelt(0.8, 340, 1310)).isCloseTo(1.75, within(0.02));
+        assertThat(WetWeb.soakedFelt(0.8, 260, 1310)).isCloseTo(2.47, within(0.05));
+        assertThat(WetWeb.soakedFelt(0.8, 180, 1310)).isCloseTo(3.83, within(0.05));
+        assertThat(WetWeb.soakedFelt(0.8, 1400, 1310)).isZero();
+        assertThat(WetWeb.feltThickness(0.81, 255.5)).isCloseTo(0.00317, within(1e-5));
     }
 
     /** Litres a kilogram of paper gives up on the way from the mould to dry. */

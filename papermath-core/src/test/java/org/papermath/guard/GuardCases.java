@@ -44,7 +44,10 @@ import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.plan.MakingPlan;
 import org.papermath.press.Felts;
+import org.papermath.press.Lever;
 import org.papermath.press.Press;
+import org.papermath.press.RamGauge;
+import org.papermath.press.Screw;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
 import org.papermath.pulp.TimedSheet;
@@ -548,6 +551,28 @@ final class GuardCases {
                                 .assumptions(Assumptions.standard().given("labour.post-sheets", Scope.at("press"), 40))
                                 .build()));
         cases.put(
+                "low-press",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("low")
+                                .press(Press.of("press", kilonewtons(300), mm(300), mm(400))
+                                        .daylight(mm(2)))
+                                .felts(Felts.of(mm(300), mm(400), Grammage.gsm(500), 12))
+                                .build()));
+        cases.put(
+                "screw-press",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("screw")
+                                .press(Press.of("press", kilonewtons(300), mm(400), mm(500))
+                                        .pressings(3)
+                                        .ram(RamGauge.of(mm(60)))
+                                        .screw(Screw.steel(mm(10), mm(50)), Lever.of(mm(1500), 2)))
+                                .felts(Felts.of(mm(400), mm(500), Grammage.gsm(600), 24)
+                                        .thickness(mm(2.5)))
+                                .dryer(Dryer.blotters("blotters", 40))
+                                .build()));
+        cases.put(
                 "small-vat",
                 () -> MakingPlan.of(
                         order(
@@ -578,6 +603,14 @@ final class GuardCases {
                                                 "deep",
                                                 Deckle.of(mm(400), mm(520)).deep(mm(8)))
                                         .inTurn(2))
+                                .build()));
+        cases.put(
+                "run-down",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
+                        Studio.of("run-down")
+                                .vat(Vat.of("vat", litres(60)).runDownTo(litres(25)))
+                                .mould(Mould.of("folio", mm(320), mm(420)))
                                 .build()));
         cases.put(
                 "great-mould",

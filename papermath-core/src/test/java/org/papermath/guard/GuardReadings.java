@@ -247,6 +247,10 @@ final class GuardReadings {
                     "post.sheets",
                     Work.POST_AND_PRESS,
                     piece -> piece.postsStage().map(PostsPlan::sheetsInPost)),
+            piece(
+                    "post.on-felt",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.postsStage().map(PostsPlan::sheetsOnFelt)),
             piece("post.count", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PostsPlan::posts)),
             piece("post.felts", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PostsPlan::felts)),
             piece("post.mass", Work.POST_AND_PRESS, piece -> piece.postsStage().map(PostsPlan::mass)),
@@ -263,6 +267,16 @@ final class GuardReadings {
                     "press.pressure",
                     Work.POST_AND_PRESS,
                     piece -> piece.pressStage().map(PressingPlan::pressure)),
+            piece("press.area", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PressingPlan::area)),
+            piece(
+                    "press.gauge",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.pressStage().map(PressingPlan::gauge)),
+            piece("press.pull", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PressingPlan::pull)),
+            piece(
+                    "press.times",
+                    Work.POST_AND_PRESS,
+                    piece -> piece.pressStage().map(PressingPlan::times)),
             piece("press.time", Work.POST_AND_PRESS, piece -> piece.pressStage().map(PressingPlan::time)),
             piece(
                     "press.weakest",

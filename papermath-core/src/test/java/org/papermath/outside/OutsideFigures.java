@@ -13,6 +13,7 @@ import org.papermath.drying.DryingModel;
 import org.papermath.equation.Freeness;
 import org.papermath.equation.PressingLaw;
 import org.papermath.equation.WaterProperties;
+import org.papermath.equation.WetWeb;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
@@ -271,7 +272,8 @@ final class OutsideFigures {
                 store.si("press.exponent", Scope.GENERAL),
                 store.si("press.reference-pressure", Scope.GENERAL),
                 store.si("press.floor", Scope.GENERAL),
-                store.si("press.time-constant", Scope.GENERAL));
+                store.si("press.time-constant", Scope.GENERAL),
+                store.si("press.rewet", Scope.GENERAL));
     }
 
     /** Solids, in per cent, of rag beaten for two hours and pressed for long. */
@@ -280,7 +282,12 @@ final class OutsideFigures {
                 .at(BeatingModel.from(store, RAG).after(hours(2)))
                 .value()
                 .si();
-        return 100 / (1 + pressingLaw(store).equilibrium(retention, pressure));
+        return 100 / (1 + pressingLaw(store).ratioAtRest(10, retention, pressure, 0.1));
+    }
+
+    private static double soakedFelt(Assumptions store, double density) {
+        return WetWeb.soakedFelt(
+                store.si("felt.hold-factor", Scope.GENERAL), density, store.si("felt.wall-density", Scope.GENERAL));
     }
 
     private static void pressing(Map<String, ToDoubleFunction<Assumptions>> all) {
@@ -293,9 +300,17 @@ final class OutsideFigures {
         all.put(
                 "water in linen after a laundry press of 4.7 MPa",
                 store -> pressingLaw(store).equilibrium(0.48, 4.7e6));
-        all.put("water in a soaked wool felt of 3.2 mm", general("felt.water-before", 1));
-        all.put("water left in a wool felt of 0.5 to 0.8 kg/m2", general("felt.water-after", 1));
-        all.put("height of a felt of 0.5 to 0.8 kg/m2 with its sheet", general("press.post-height", 1e3));
+        all.put("water in a soaked wool felt of 3.2 mm", store -> 0.81 * soakedFelt(store, 0.81 / 3.17e-3));
+        all.put("water in a soaked wool felt of 180 kg/m3", store -> soakedFelt(store, 180));
+        all.put("water in a soaked wool felt of 260 kg/m3", store -> soakedFelt(store, 260));
+        all.put("water in a soaked wool felt of 340 kg/m3", store -> soakedFelt(store, 340));
+        all.put("water left in wool spun or sucked", general("felt.water-after", 1));
+        all.put(
+                "height of a felt of 0.5 to 0.8 kg/m2",
+                store -> 1e3 * WetWeb.feltThickness(0.65, store.si("felt.density", Scope.GENERAL)));
+        all.put("water taken back from a fine felt", general("press.rewet", 1e3));
+        all.put("water after a second press over that after the first", general("press.second-factor", 1));
+        all.put("water after a third press over that after the second", general("press.third-factor", 1));
     }
 
     // ------------------------------------------------------------------------------------------------ drying

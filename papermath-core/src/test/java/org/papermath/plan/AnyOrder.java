@@ -3,6 +3,7 @@ package org.papermath.plan;
 import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.kilonewtons;
 import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.micrometres;
@@ -15,11 +16,13 @@ import java.util.List;
 import java.util.Random;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
+import org.papermath.drying.Ventilation;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.mail.MailLimits;
+import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -34,6 +37,7 @@ import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Share;
@@ -130,6 +134,9 @@ final class AnyOrder {
 
     private Order order(Studio studio) {
         Order.Builder order = Order.of("any order");
+        if (chance(6)) {
+            order.asListed();
+        }
         if (!chance(4)) {
             order.due(LocalDate.of(2027, 1 + random.nextInt(12), 1 + random.nextInt(28)));
         }
@@ -184,13 +191,21 @@ final class AnyOrder {
             studio.beater(Beater.of("beater", litres(between(10, 60)), grams(between(200, 1500))));
         }
         if (!chance(4)) {
-            studio.vat(Vat.of("vat", litres(between(4, 400))));
+            Vat vat = Vat.of("vat", litres(between(4, 400)));
+            vat = chance(4) ? vat.withoutStrainer() : vat;
+            studio.vat(
+                    chance(3)
+                            ? vat.runDownTo(litres(vat.workingVolume().in("L") * (0.2 + 0.7 * random.nextDouble())))
+                            : vat);
         }
         for (int m = 0; m < random.nextInt(4); m++) {
-            studio.mould(Mould.of("m" + m, mm(side(80, 800)), mm(side(80, 800))));
+            Deckle deckle = Deckle.of(mm(side(80, 800)), mm(side(80, 800)));
+            studio.mould(Mould.of("m" + m, chance(2) ? deckle.deep(mm(5 + random.nextInt(60))) : deckle)
+                    .inTurn(1 + random.nextInt(3)));
         }
         if (!chance(3)) {
-            studio.press(Press.of("press", kilonewtons(between(5, 300)), mm(300), mm(400)));
+            studio.press(Press.of("press", kilonewtons(between(5, 300)), mm(300), mm(400))
+                    .pressings(1 + random.nextInt(3)));
         }
         if (!chance(3)) {
             studio.felts(Felts.of(
@@ -203,11 +218,20 @@ final class AnyOrder {
             case 0 -> studio.dryer(Dryer.boards("d", 1 + random.nextInt(50)));
             case 1 -> studio.dryer(Dryer.loft("d", 1 + random.nextInt(6), 100));
             case 2 -> studio.dryer(Dryer.blotters("d", 20));
-            case 3 -> studio.dryer(Dryer.fanStack("d", VolumeFlow.cubicMetresPerHour(between(100, 3000)), 40));
+            case 3 -> {
+                Dryer.FanStack stack = chance(4)
+                        ? Dryer.stack("d", 40)
+                        : Dryer.fanStack("d", VolumeFlow.cubicMetresPerHour(between(100, 3000)), 40);
+                studio.dryer(chance(3) ? stack.under(kilograms(between(1, 200))) : stack);
+            }
             case 4 -> studio.dryer(Dryer.boards("d", 10)).dryer(Dryer.loft("l", 2, 60));
             default -> {
                 // a studio without a dryer
             }
+        }
+        if (chance(4)) {
+            studio.ventilation(Ventilation.of(
+                    Kinds.VOLUME.ofSi(between(15, 200), "m3"), Kinds.RATE.ofSi(between(0.3, 8) / 3600, "1/h")));
         }
         if (chance(2)) {
             studio.onHand(Fibres.COTTON_RAG, grams(1 + random.nextInt(600)));

@@ -29,6 +29,7 @@ import org.papermath.engine.Engine;
 import org.papermath.engine.Figures;
 import org.papermath.engine.FinishedSheet;
 import org.papermath.engine.FormingSheets;
+import org.papermath.engine.Posts;
 import org.papermath.engine.PreparingStock;
 import org.papermath.engine.Pressing;
 import org.papermath.engine.Settings;
@@ -46,6 +47,7 @@ import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.press.Felts;
+import org.papermath.press.Post;
 import org.papermath.press.Press;
 import org.papermath.press.PressingModel;
 import org.papermath.pulp.Beater;
@@ -101,12 +103,16 @@ class PlanAgreesWithModelsTest {
     }
 
     private static Studio.Builder bare(Dryer dryer) {
+        return bare(dryer, Felts.of(mm(380), mm(480), Grammage.gsm(450), 21));
+    }
+
+    private static Studio.Builder bare(Dryer dryer, Felts felts) {
         return Studio.of("bench")
                 .mould(Mould.of("folio", mm(300), mm(400)))
                 .room(ROOM)
                 .beater(BEATER)
                 .vat(Vat.of("tub", litres(80)))
-                .felts(Felts.of(mm(380), mm(480), Grammage.gsm(450), 21))
+                .felts(felts)
                 .dryer(dryer);
     }
 
@@ -129,6 +135,18 @@ class PlanAgreesWithModelsTest {
     void oneFibre(Fibre fibre, Dryer dryer) {
         agrees(Furnish.of(fibre), dryer, studio(dryer).build(), 3);
         agrees(Furnish.of(fibre), dryer, bare(dryer).build(), 3);
+    }
+
+    /** Pressed three times in a press wide enough for four sheets to a felt, whose thickness was measured. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void fourToAFelt(Fibre fibre, Dryer dryer) {
+        Press wide = Press.of("wide press", kilonewtons(400), mm(700), mm(900)).pressings(3);
+        Felts felts = Felts.of(mm(650), mm(850), Grammage.gsm(600), 21).thickness(mm(2.1));
+        Studio studio = bare(dryer, felts).press(wide).build();
+        agrees(Furnish.of(fibre), dryer, studio, 3);
+        Engine engine = Engine.of(order(Furnish.of(fibre), 3, 160), studio);
+        assertThat(engine.decide(engine.likely()).posts(0).onFelt()).isEqualTo(4);
     }
 
     static Stream<Furnish> blends() {
@@ -170,6 +188,7 @@ class PlanAgreesWithModelsTest {
                 Arguments.of("press.factor", press, 1.3),
                 Arguments.of("press.time-constant", Scope.GENERAL, 80),
                 Arguments.of("press.floor", press, 0.9),
+                Arguments.of("press.rewet", press, 0.01),
                 Arguments.of("beating.drainability-unbeaten", Scope.GENERAL, 15.5),
                 Arguments.of("beating.drainability-unbeaten", Scope.of("abaca").on(BEATER.name()), 20),
                 Arguments.of("beating.drainability-unbeaten", Scope.of("abaca"), 18),
@@ -342,8 +361,34 @@ class PlanAgreesWithModelsTest {
                                 Kinds.SHEET_PRESSURE.ofSi(set.pressure()),
                                 Kinds.TIME.ofSi(set.time()))
                         .sheet()
-                : couched.pressed(dryer instanceof Dryer.Blotters ? pressing.afterBlotterExchange() : couched.solids());
+                : couched.unpressed();
+        for (int again = 2; set != null && again <= set.times(); again++) {
+            pressed = pressing.pressAgain(
+                            pressed,
+                            again,
+                            Kinds.WATER_RETENTION.ofSi(retention),
+                            Kinds.SHEET_PRESSURE.ofSi(set.pressure()),
+                            Kinds.TIME.ofSi(set.time()))
+                    .sheet();
+        }
+        if (dryer instanceof Dryer.Blotters) {
+            pressed = pressing.betweenBlotters(pressed, Kinds.WATER_RETENTION.ofSi(retention));
+        }
         close(out.of(Pressing.SOLIDS, 0), pressed.solids().si());
+        Posts.Setting posts = settings.posts(0);
+        if (posts != null) {
+            Post post = Post.of(
+                    known,
+                    press.isEmpty() ? Scope.GENERAL : Scope.at(press),
+                    studio.felts().orElseThrow(),
+                    posts.sheets(),
+                    posts.onFelt(),
+                    couched);
+            close(out.of(Posts.POST_MASS, 0), post.mass().si());
+            // The water of the tub has the density of its temperature.
+            assertThat(out.of(Posts.POST_HEIGHT, 0))
+                    .isCloseTo(post.height().si(), within(1e-3 * post.height().si()));
+        }
 
         SorptionModel sorption = SorptionModel.from(known, furnish).fromWetSide();
         Amount<MoistureRatio> room = sorption.ratio(ROOM);

@@ -92,7 +92,7 @@ class PlanStagesTest {
             assertThat(plan.toBuy().get(2 + a).mass())
                     .isEqualTo(batch.additives().get(a).productInAll());
         }
-        assertThat(plan.toBuy().get(0)).hasToString("1008 g cotton rag (half-stuff) (for fog blue)");
+        assertThat(plan.toBuy().get(0)).hasToString("1065 g cotton rag (half-stuff) (for fog blue)");
     }
 
     @Test
@@ -438,7 +438,7 @@ class PlanStagesTest {
         Order order = order(plain().build(), card().build());
         Studio heavy = Sample.bare()
                 .vat(Vat.of("tub", litres(80)))
-                .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(900), 41))
+                .felts(Felts.of(mm(900), mm(1200), Grammage.gsm(5000), 41))
                 .build();
         MakingPlan plan = MakingPlan.of(order, heavy);
         assertThat(notice(plan, "post.heavy").text()).contains("more than the 23 kg (51 lb) one person should lift");

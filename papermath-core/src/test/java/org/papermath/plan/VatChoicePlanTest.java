@@ -1,6 +1,7 @@
 package org.papermath.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
@@ -28,6 +29,7 @@ import org.papermath.order.Studio;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Refused;
 import org.papermath.vat.Vat;
 
 /** How thick the vat is made for a sheet, how it is worked from piece to piece, and how long that takes. */
@@ -250,6 +252,84 @@ class VatChoicePlanTest {
         double hands = atVat(quick, FOLIO, once, sheets);
         assertThat(atVat(quick, FOLIO, twice, sheets)).isCloseTo(hands, within(1e-9));
         assertThat(atVat(quick, FOLIO.inTurn(2), once, sheets)).isCloseTo(hands, within(1e-9));
+    }
+
+    /** The last sheets are pulled from what is in the vat, not from fresh stock. */
+    @Test
+    void theVatMayBeRunDown() {
+        Piece sheets = sheets("sheet", 60, 120);
+        MakingPlan kept = plan(recipe(Fibres.COTTON_RAG, 2), studio(TUB, FOLIO, Assumptions.standard()), sheets);
+        MakingPlan down = plan(
+                recipe(Fibres.COTTON_RAG, 2), studio(TUB.runDownTo(litres(30)), FOLIO, Assumptions.standard()), sheets);
+        double before = left(kept);
+        assertThat(left(down)).isBetween(0.35 * before, 0.6 * before);
+        // Of the fibre of sixty sheets a quarter stayed in the vat, and less than 15 % does now.
+        assertThat(before / kept.batch("pulp").fibre().ovenDry().si()).isGreaterThan(0.2);
+        assertThat(left(down) / down.batch("pulp").fibre().ovenDry().si()).isLessThan(0.15);
+        assertThat(down.batch("pulp").fibre().ovenDry().si())
+                .isCloseTo(kept.batch("pulp").fibre().ovenDry().si() - before + left(down), within(0.05 * before));
+        List<VatPlan.Recharge> strained = down.piece("sheet").vat().recharges().stream()
+                .filter(one -> one.strained().si() > 0)
+                .toList();
+        assertThat(strained)
+                .hasSizeGreaterThan(1)
+                .allSatisfy(one -> assertThat(one.stock().si()).isZero());
+        double out =
+                strained.stream().mapToDouble(one -> one.strained().in("L")).sum();
+        assertThat(out).isBetween(20.0, 40.5);
+        assertThat(down.piece("sheet").finished().grammage().likely().in("g/m2"))
+                .isCloseTo(120, within(2.0));
+        assertThat(down.piece("sheet").vat().lightest().si()).isGreaterThan(0.94);
+        assertThat(down.piece("sheet").vat().heaviest().si()).isLessThan(1.06);
+        assertThat(down.batch("pulp").balances())
+                .allSatisfy(
+                        one -> assertThat(one.totalIn().si() - one.totalOut().si())
+                                .isCloseTo(0, within(1e-9 * one.totalIn().si())));
+        assertThat(MakingCard.of(down).toString()).contains("run the vat down");
+        assertThatThrownBy(() -> TUB.runDownTo(litres(70)))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("Give the least the mould can still be dipped from");
+    }
+
+    private static double left(MakingPlan plan) {
+        return plan.batch("pulp").keptInVat().likely().si();
+    }
+
+    /** A few thin sheets from a great vat: most of the fibre stays in it. */
+    @Test
+    void fibreLeftInTheVatIsNoticedWithWhatToDo() {
+        MakingPlan plan =
+                plan(recipe(Fibres.KOZO, 0.3), studio(TUB, FOLIO, Assumptions.standard()), sheets("sheet", 8, 30));
+        assertThat(plan.notices())
+                .filteredOn(notice -> notice.code().equals("vat.fibre-left"))
+                .singleElement()
+                .extracting(Notice::text)
+                .asString()
+                .contains("stays in the vat. A filling of ")
+                .contains("pour the sheets, or strain it for the next batch");
+    }
+
+    /** Least time of hands; within a twentieth of that, least fibre; and the runner-up with what it would save. */
+    @Test
+    void theMouldIsTheOneThatSavesHands() {
+        Piece cards = Piece.of("cards", 200, "pulp")
+                .size(mm(100), mm(140))
+                .grammage(Grammage.gsm(200))
+                .build();
+        Studio studio = Studio.of("bench")
+                .beater(Beater.of("trough", litres(45), grams(900)))
+                .vat(TUB)
+                .mould(Mould.of("pair", mm(120), mm(320)))
+                .mould(Mould.of("eight", mm(330), mm(450)))
+                .mould(Mould.of("ten", mm(330), mm(800)))
+                .dryer(Dryer.boards("boards", 24))
+                .build();
+        MakingPlan plan = plan(recipe(Fibres.COTTON_RAG, 2), studio, cards);
+        // Eight at a time in 100 s beat two at a time in 100 s, and sixteen at a time in 300 s.
+        assertThat(plan.piece("cards").forming().mould().orElseThrow().name()).isEqualTo("eight");
+        assertThat(plan.piece("cards").forming().perSheet()).isBetween(8, 9);
+        assertThat(plan.piece("cards").forming().otherMould().orElseThrow())
+                .matches("(pair|ten): [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
     }
 
     private static double atVat(Recipe recipe, Mould mould, Assumptions store, Piece piece) {

@@ -177,7 +177,8 @@ class WetSheetFitsTest {
                 - large.finished().caliper().likely().si();
         assertThat(bulkier).isGreaterThan(20e-6);
         assertThat(small.envelope().insideWidth().si())
-                .isCloseTo(large.envelope().insideWidth().si(), within(1e-9));
+                // The force on a card is set in steps, and two lie on the large felts.
+                .isCloseTo(large.envelope().insideWidth().si(), within(1e-6));
         assertThat(small.envelope().blankWidth().si()
                         - large.envelope().blankWidth().si())
                 .isCloseTo(bulkier, within(5e-6));

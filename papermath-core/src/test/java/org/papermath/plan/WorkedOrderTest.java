@@ -113,7 +113,7 @@ class WorkedOrderTest {
                 .beater(Beater.of("small beater", litres(45), grams(900)))
                 .vat(Vat.of("vat", litres(50)))
                 .press(Press.of("press", kilonewtons(100), mm(400), mm(400)))
-                .felts(Felts.of(mm(300), mm(300), Grammage.gsm(500), 30))
+                .felts(Felts.of(mm(240), mm(240), Grammage.gsm(500), 30))
                 .dryer(Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(3000), 60))
                 .assumptions(known)
                 .build();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.kilonewtons;
 import static org.papermath.quantity.Amounts.minutes;
 import static org.papermath.quantity.Amounts.mm;
@@ -13,6 +14,7 @@ import static org.papermath.quantity.Amounts.seconds;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,6 +36,9 @@ import org.papermath.sheet.FormedSheet;
 
 class PressingModelTest {
     private static final PressingModel MODEL = PressingModel.standard();
+
+    /** Water a sheet takes back from the felts, kg/m². */
+    private static final double REWET = 0.005;
 
     private static CouchedSheet sheet(double gsm) {
         return FormedSheet.ofGrammage(Grammage.gsm(gsm), mm(300), mm(400)).couched(Solids.percent(15));
@@ -63,25 +68,25 @@ class PressingModelTest {
         assertThat(MODEL.press(sheet(50), wrv(retention), megapascals(pressure), minutes(60))
                         .solids()
                         .si())
-                .isCloseTo(solids, within(6e-5));
+                .isCloseTo(1 / (1 / solids + REWET / 0.05), within(6e-5));
     }
 
     @Test
     void timeAtLoad() {
         PressingModel.Result minute = MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(60));
         assertThat(minute.timeConstant().in("s")).isCloseTo(120, withinPercentage(1e-9));
-        assertThat(minute.sheet().ratio().si()).isCloseTo(4.0862, within(6e-5));
+        assertThat(minute.sheet().ratio().si()).isCloseTo(4.0862 + REWET / 0.2, within(6e-5));
         assertThat(minute.notices()).extracting(Notice::code).contains("press.short-hold", "press.uncalibrated");
         assertThat(MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(300))
                         .sheet()
                         .ratio()
                         .si())
-                .isCloseTo(1.9797, within(6e-5));
-        assertThat(MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.fraction(1 / (1 + 1.9797)))
+                .isCloseTo(1.9797 + REWET / 0.2, within(6e-5));
+        assertThat(MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.fraction(1 / (1 + 1.9797 + REWET / 0.2)))
                         .in("s"))
                 .isCloseTo(300, withinPercentage(0.01));
         assertThatThrownBy(() -> MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.percent(45)))
-                .hasMessage("pressing: 45 % solids asked for; 0.4 MPa on this stock never comes above 37.74 %. Press"
+                .hasMessage("pressing: 45 % solids asked for; 0.4 MPa on this stock never comes above 37.38 %. Press"
                         + " harder within"
                         + " what the press allows, or dry from there.");
     }
@@ -89,19 +94,22 @@ class PressingModelTest {
     /** An exchange press goes on from where the first press stopped; a gentler one takes nothing more out. */
     @Test
     void exchangePressing() {
+        assertThatThrownBy(() -> MODEL.pressAgain(sheet(100).unpressed(), 4, wrv(1.5), megapascals(0.4), seconds(300)))
+                .hasMessage("pressing a sheet again: time 4 given; must be 2 or 3. Use press for the first.");
         PressingModel.Result first = MODEL.press(sheet(200), wrv(1.5), megapascals(0.2), seconds(120));
         PressingModel.Result second = MODEL.pressAgain(first.sheet(), wrv(1.5), megapascals(0.4), seconds(300));
         assertThat(second.sheet().ratio().si()).isLessThan(first.sheet().ratio().si());
         assertThat(second.sheet().fibre().si()).isEqualTo(first.sheet().fibre().si());
         assertThat(second.sheet().released().si() + second.sheet().water().si())
                 .isCloseTo(first.sheet().water().si(), withinPercentage(1e-10));
-        PressingModel.Result twice = MODEL.pressAgain(
-                MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(100))
-                        .sheet(),
-                wrv(1.5),
-                megapascals(0.4),
-                seconds(200));
-        assertThat(twice.sheet().ratio().si()).isCloseTo(1.9797, within(6e-5));
+        // After long holds a second pressing leaves 0.88 of the water, a third 0.98 of that; beside it what is taken
+        // back.
+        PressingModel.Result once = MODEL.press(sheet(100), wrv(1.5), megapascals(0.4), minutes(60));
+        PressingModel.Result twice = MODEL.pressAgain(once.sheet(), wrv(1.5), megapascals(0.4), minutes(60));
+        PressingModel.Result thrice = MODEL.pressAgain(twice.sheet(), 3, wrv(1.5), megapascals(0.4), minutes(60));
+        assertThat(once.sheet().ratio().si()).isCloseTo(1.65 + REWET / 0.1, within(1e-6));
+        assertThat(twice.sheet().ratio().si()).isCloseTo(0.88 * 1.65 + REWET / 0.1, within(1e-6));
+        assertThat(thrice.sheet().ratio().si()).isCloseTo(0.98 * 0.88 * 1.65 + REWET / 0.1, within(1e-6));
         PressingModel.Result gentle = MODEL.pressAgain(second.sheet(), wrv(1.5), megapascals(0.05), seconds(300));
         assertThat(gentle.sheet().ratio().si()).isCloseTo(second.sheet().ratio().si(), withinPercentage(1e-10));
         assertThat(gentle.sheet().released().si()).isCloseTo(0, within(1e-15));
@@ -145,18 +153,54 @@ class PressingModelTest {
         var pressed =
                 MODEL.press(couched, wrv(1.5), megapascals(0.4), minutes(15)).sheet();
         Felts felts = Felts.of(mm(350), mm(450), Grammage.gsm(500), 12);
-        PressingModel.Water water = MODEL.waterOf(Post.of(felts, 10, couched.mass()), felts, couched, pressed);
+        PressingModel.Water water = MODEL.waterOf(Post.of(felts, 10, couched), felts, couched, pressed);
         assertThat(water.fromSheets().si())
                 .isCloseTo(10 * (couched.water().si() - pressed.water().si()), within(1e-12));
-        assertThat(water.fromFelts().si()).isCloseTo(11 * 0.35 * 0.45 * 1.3, withinPercentage(1e-9));
+        assertThat(water.fromFelts().si()).isCloseTo(11 * 0.35 * 0.45 * 0.5 * 0.4, withinPercentage(1e-9));
         assertThat(water.toDrain().si())
                 .isCloseTo(water.fromSheets().si() + water.fromFelts().si(), within(1e-12));
         Felts large = Felts.of(mm(700), mm(900), Grammage.gsm(500), 12);
-        assertThat(MODEL.waterOf(Post.of(large, 10, couched.mass()), large, couched, pressed)
+        assertThat(MODEL.waterOf(Post.of(large, 10, couched).wetFelt(kilograms(1.2)), large, couched, pressed)
                         .notices())
                 .extracting(Notice::code)
                 .containsExactly("press.felt-water");
-        assertThat(MODEL.afterBlotterExchange().in("%")).isCloseTo(52, withinPercentage(1e-9));
+    }
+
+    /** The same law at the low pressure of boards and weights: rag of a water retention of 1.2 leaves them at 24 %. */
+    @Test
+    void betweenBlotters() {
+        CouchedSheet couched = sheet(100);
+        var byHand = MODEL.betweenBlotters(couched.unpressed(), wrv(1.2));
+        double ratio = 1.1 * 1.2 * Math.pow(5000 / 4e5, -0.2) + REWET / 0.1;
+        assertThat(byHand.ratio().si()).isCloseTo(ratio, withinPercentage(1e-9));
+        assertThat(byHand.solids().in("%")).isCloseTo(23.7, within(0.05));
+        var pressed =
+                MODEL.press(couched, wrv(1.2), megapascals(0.4), minutes(15)).sheet();
+        assertThat(MODEL.betweenBlotters(pressed, wrv(1.2)).ratio().si())
+                .isEqualTo(pressed.ratio().si());
+    }
+
+    /** One curve: whatever press came before, hands between blotters never leave more water for it. */
+    @Property(seed = "2026")
+    void pressingOnlyHelps(
+            @ForAll @Scale(4) @DoubleRange(min = 1e-4, max = 2) double pressure,
+            @ForAll @DoubleRange(min = 0.7, max = 4) double retention,
+            @ForAll @DoubleRange(min = 1, max = 2000) double hold,
+            @ForAll @DoubleRange(min = 10, max = 400) double gsm) {
+        CouchedSheet couched = sheet(gsm);
+        PressingModel.Result once = MODEL.press(couched, wrv(retention), megapascals(pressure), seconds(hold));
+        PressingModel.Result twice =
+                MODEL.pressAgain(once.sheet(), wrv(retention), megapascals(pressure), seconds(hold));
+        double withPress =
+                MODEL.betweenBlotters(once.sheet(), wrv(retention)).ratio().si();
+        double without = MODEL.betweenBlotters(couched.unpressed(), wrv(retention))
+                .ratio()
+                .si();
+        assertThat(once.sheet().ratio().si())
+                .isLessThanOrEqualTo(couched.ratio().si());
+        assertThat(twice.sheet().ratio().si())
+                .isLessThanOrEqualTo(once.sheet().ratio().si());
+        assertThat(withPress).isLessThanOrEqualTo(without * (1 + 1e-12));
     }
 
     @Test

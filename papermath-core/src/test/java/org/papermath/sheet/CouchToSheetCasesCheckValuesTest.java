@@ -71,6 +71,9 @@ class CouchToSheetCasesCheckValuesTest {
     private static final ShrinkageModel RAG_SHRINKS = ShrinkageModel.standard(Furnish.of(Fibres.COTTON_RAG));
     private static final DensityModel RAG_DENSITY = DensityModel.standard(Furnish.of(Fibres.COTTON_RAG));
 
+    /** The cases are of a sheet while the load is on. */
+    private static final Assumptions NO_REWET = Assumptions.standard().given("press.rewet", Scope.GENERAL, 1e-12);
+
     static List<CheckValues.Row> cases() {
         return CheckValues.read("cases_couch_to_sheet");
     }
@@ -146,11 +149,16 @@ class CouchToSheetCasesCheckValuesTest {
             case "C92" -> screw().torqueFor(kilonewtons(6.4)).si();
             case "C93" -> screw().looseningTorque(kilonewtons(6.4)).si();
             case "C197" ->
-                Post.of(Felts.of(mm(300), mm(400), Grammage.gsm(500), 101), 100, grams(80))
+                Post.of(Felts.of(mm(300), mm(400), Grammage.gsm(500), 101), 100, couched())
+                        .layers(mm(2.2), mm(0.3))
                         .height()
                         .in("m");
             default -> none(id);
         };
+    }
+
+    private static CouchedSheet couched() {
+        return FormedSheet.ofGrammage(Grammage.gsm(80), mm(250), mm(350)).couched(Solids.percent(15));
     }
 
     private static double ratio(double retention, double megapascals) {
@@ -167,7 +175,7 @@ class CouchToSheetCasesCheckValuesTest {
                         .ratio()
                         .si();
             case "C95" ->
-                PressingModel.standard()
+                PressingModel.from(NO_REWET, Scope.GENERAL)
                         .press(
                                 FormedSheet.ofGrammage(Grammage.gsm(80), mm(300), mm(400))
                                         .couched(),

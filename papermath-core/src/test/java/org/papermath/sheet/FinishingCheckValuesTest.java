@@ -279,7 +279,7 @@ class FinishingCheckValuesTest {
                 .couched(Solids.percent(15));
         assertThat(sheet.mass().in("g")).isCloseTo(140, withinPercentage(0.1));
         Felts felts = Felts.of(Amounts.mm(350), Amounts.mm(470), Grammage.gsm(600), 26);
-        Post post = Post.of(felts, 25, sheet.mass())
+        Post post = Post.of(felts, 25, sheet)
                 .wetFelt(Amounts.grams(0.350 * 0.470 * 600 * 3))
                 .layers(Amounts.mm(6), Amounts.mm(1.5));
         assertThat(post.felts()).isEqualTo(26);

@@ -161,6 +161,8 @@ public final class FaultCodes {
             "assumption.logit",
             "deckle.strips",
             "outline.not-simple",
+            "vat.run-down",
+            "screw.jams",
             "ream.count-missing",
             "ream.sheet",
             // members that do not go together

@@ -186,6 +186,8 @@ final class FaultTable {
                 "assumption.logit",
                 "deckle.strips",
                 "outline.not-simple",
+                "vat.run-down",
+                "screw.jams",
                 "furnish.sum",
                 "furnish.twice",
                 "recipe.beaten-apart",

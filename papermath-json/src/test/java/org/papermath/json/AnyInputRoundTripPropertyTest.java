@@ -29,7 +29,10 @@ import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.press.Felts;
+import org.papermath.press.Lever;
 import org.papermath.press.Press;
+import org.papermath.press.RamGauge;
+import org.papermath.press.Screw;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
 import org.papermath.pulp.TimedSheet;
@@ -225,14 +228,28 @@ class AnyInputRoundTripPropertyTest {
                         amount(Limits.PLATEN_SIDE),
                         amount(Limits.PLATEN_SIDE));
                 press = maybe() ? press.part(name("frame"), amount(Limits.PRESS_RATING)) : press;
+                press = press.pressings(count(Limits.PRESSINGS));
+                if (maybe()) {
+                    RamGauge ram = RamGauge.of(Amounts.mm(200 + random.nextInt(800)));
+                    press = press.ram(maybe() ? ram.takingUp(Amounts.kilonewtons(1 + random.nextInt(9))) : ram);
+                }
+                if (maybe()) {
+                    Screw screw = maybe()
+                            ? Screw.wooden(Amounts.mm(20), Amounts.mm(90))
+                            : Screw.of(Amounts.mm(8), Amounts.inches(2), Share.percent(1 + random.nextInt(30)));
+                    press = press.screw(
+                            maybe() ? screw.collar(Amounts.mm(60)) : screw,
+                            Lever.of(Amounts.metres(1.5), count(Limits.AT_THE_LEVER)));
+                }
                 studio.press(maybe() ? press.daylight(amount(Limits.DAYLIGHT)) : press);
             }
             if (maybe()) {
-                studio.felts(Felts.of(
+                Felts felts = Felts.of(
                         amount(Limits.FELT_SIDE),
                         amount(Limits.FELT_SIDE),
                         amount(Limits.FELT_GRAMMAGE),
-                        count(Limits.FELTS)));
+                        count(Limits.FELTS));
+                studio.felts(maybe() ? felts.thickness(amount(Limits.FELT_THICKNESS)) : felts);
             }
             studio.dryer(dryer("the dryer"));
             if (maybe()) {

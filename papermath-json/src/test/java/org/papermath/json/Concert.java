@@ -65,7 +65,7 @@ final class Concert {
               "version": "1.0",
               "name": "the boat house",
               "beater": {"name": "big beater", "trough": "45 L", "ratedLoad": "900 g", "x-built": 1987},
-              "vat": {"name": "oak vat", "volume": "70 L", "temperature": "24 Cel",
+              "vat": {"name": "oak vat", "volume": "70 L", "runDownTo": "35 L", "temperature": "24 Cel",
                       "inside": ["500 mm", "70 cm"], "strainer": false},
               "moulds": [
                 {"name": "half", "opening": ["380 mm", "560 mm"], "depth": "40 mm", "inTurn": 2},
@@ -73,8 +73,11 @@ final class Concert {
                  "split": {"across": 1, "along": 2, "strip": "12 mm"}}
               ],
               "press": {"name": "long press", "jack": "20 tonf_us", "platen": ["450 mm", "600 mm"],
-                        "parts": [{"name": "frame", "rating": "15 tonf_us"}], "daylight": "300 mm"},
-              "felts": {"size": ["450 mm", "620 mm"], "grammage": "500 g/m2", "count": 25},
+                        "parts": [{"name": "frame", "rating": "15 tonf_us"}], "daylight": "300 mm",
+                        "pressings": 2, "ram": {"diameter": "60 mm", "takenUp": "500 N"},
+                        "screw": {"lead": "10 mm", "meanDiameter": "40 mm", "friction": "20 %", "collar": "50 mm",
+                                  "lever": "1.5 m", "people": 3, "handForce": "220 N"}},
+              "felts": {"size": ["450 mm", "620 mm"], "grammage": "500 g/m2", "thickness": "2 mm", "count": 25},
               "dryers": [
                 {"kind": "boards", "name": "boards", "capacity": 24},
                 {"kind": "loft", "name": "loft", "capacity": 120, "sheetsInSpur": 4},

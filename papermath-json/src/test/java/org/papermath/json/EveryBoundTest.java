@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -36,7 +37,9 @@ import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.press.Felts;
+import org.papermath.press.Lever;
 import org.papermath.press.Press;
+import org.papermath.press.RamGauge;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
@@ -116,6 +119,20 @@ class EveryBoundTest {
                         "\"count\": 25",
                         "\"count\": #",
                         n -> Felts.of(SIDE, SIDE, Grammage.gsm(500), n)),
+                new Counted(
+                        "PRESSINGS",
+                        Limits.PRESSINGS,
+                        "studio",
+                        "\"pressings\": 2",
+                        "\"pressings\": #",
+                        n -> Press.of("p", Amounts.kilonewtons(9), SIDE, SIDE).pressings(n)),
+                new Counted(
+                        "AT_THE_LEVER",
+                        Limits.AT_THE_LEVER,
+                        "studio",
+                        "\"people\": 3",
+                        "\"people\": #",
+                        n -> Lever.of(SIDE, n)),
                 new Counted(
                         "DRYER_CAPACITY",
                         Limits.DRYER_CAPACITY,
@@ -265,7 +282,13 @@ class EveryBoundTest {
                         "900 g",
                         "#",
                         q -> Beater.of("b", Amounts.litres(40), q)),
-                new Measured<>("VAT_VOLUME", Limits.VAT_VOLUME, "studio", "70 L", "#", q -> Vat.of("v", q)),
+                new Measured<>(
+                        "VAT_VOLUME",
+                        Limits.VAT_VOLUME,
+                        "studio",
+                        "\"70 L\", \"runDownTo\": \"35 L\"",
+                        "\"#\"",
+                        q -> Vat.of("v", q)),
                 new Measured<>(
                         "VAT_TEMPERATURE",
                         Limits.VAT_TEMPERATURE,
@@ -349,21 +372,35 @@ class EveryBoundTest {
                         "studio",
                         "[\"450 mm\", \"620 mm\"]",
                         "[\"#\", \"620 mm\"]",
-                        q -> new Felts(q, SIDE, Grammage.gsm(500), 9)),
+                        q -> new Felts(q, SIDE, Grammage.gsm(500), Optional.empty(), 9)),
                 new Measured<>(
                         "FELT_SIDE",
                         Limits.FELT_SIDE,
                         "studio",
                         "[\"450 mm\", \"620 mm\"]",
                         "[\"450 mm\", \"#\"]",
-                        q -> new Felts(SIDE, q, Grammage.gsm(500), 9)),
+                        q -> new Felts(SIDE, q, Grammage.gsm(500), Optional.empty(), 9)),
                 new Measured<>(
                         "FELT_GRAMMAGE",
                         Limits.FELT_GRAMMAGE,
                         "studio",
                         "500 g/m2",
                         "#",
-                        q -> new Felts(SIDE, SIDE, q, 9)),
+                        q -> new Felts(SIDE, SIDE, q, Optional.empty(), 9)),
+                new Measured<>(
+                        "FELT_THICKNESS",
+                        Limits.FELT_THICKNESS,
+                        "studio",
+                        "\"thickness\": \"2 mm\"",
+                        "\"thickness\": \"#\"",
+                        q -> Felts.of(SIDE, SIDE, Grammage.gsm(500), 9).thickness(q)),
+                new Measured<>(
+                        "RAM_DIAMETER",
+                        Limits.RAM_DIAMETER,
+                        "studio",
+                        "\"diameter\": \"60 mm\"",
+                        "\"diameter\": \"#\"",
+                        RamGauge::of),
                 new Measured<>(
                         "FREE_AIR_FLOW",
                         Limits.FREE_AIR_FLOW,

@@ -113,6 +113,7 @@ class FaultCodesTest {
             fibre.unclear              | recipe | cotton rag                       | linter
             furnish.sum                | recipe | 60 %                             | 70 %
             furnish.twice              | recipe | {"id": "garden-reed", "name": "garden reed", "class": "grass", "kin": ["straw", "kraft"]} | "cotton-rag"
+            vat.run-down               | studio | "runDownTo": "35 L"              | "runDownTo": "90 L"
             recipe.doses               | recipe | "dose": "0.                      | "dose": "40.
             recipe.beaten-apart        | recipe | "drainability": "31 SR"          | "beatenApart": [{"fibre": "abaca", "time": "2 h"}]
             recipe.state-twice         | recipe | "drainability": "31 SR"          | "drainability": "31 SR", "timedSheet": {"time": "9 s", "fibre": "50 g/m2", "consistency": "0.5 %"}
@@ -124,6 +125,7 @@ class FaultCodesTest {
             assumption.logit           | studio | 0.38                             | 0.38, "low": 0, "high": 0.4
             deckle.strips              | studio | 12 mm                            | 400 mm
             outline.not-simple         | studio | "opening": ["380 mm", "560 mm"]  | "outline": {"corners": [{"across": "0 mm", "along": "0 mm"}, {"across": "90 mm", "along": "90 mm"}, {"across": "90 mm", "along": "0 mm"}, {"across": "0 mm", "along": "90 mm"}]}
+            screw.jams                 | studio | "lead": "10 mm"                  | "lead": "1 m"
             restraint.unknown          | record | "restraint": "blotters"          | "restraint": "pegs"
             record.count               | record | "rejected": 3                    | "rejected": 63
             """;

@@ -487,13 +487,19 @@ class PapermathModuleTest {
     }
 
     record Filling(
-            int afterSheet, Amount<Volume> pail, Amount<Volume> stock, Amount<Volume> water, Amount<Volume> bail) {}
+            int afterSheet,
+            Amount<Volume> strained,
+            Amount<Volume> pail,
+            Amount<Volume> stock,
+            Amount<Volume> water,
+            Amount<Volume> bail) {}
 
     @Test
     void writesThePartsOfAPlanByTheirMembersAndLeavesTheReadingToOthers() {
         List<VatPlan.Recharge> recharges = plan().pieces().get(0).vat().recharges();
         VatPlan.Recharge first = recharges.get(0);
-        String text = "{\"afterSheet\":" + first.afterSheet() + ",\"pail\":\"" + Units.print(first.pail())
+        String text = "{\"afterSheet\":" + first.afterSheet() + ",\"strained\":\"" + Units.print(first.strained())
+                + "\",\"pail\":\"" + Units.print(first.pail())
                 + "\",\"stock\":\"" + Units.print(first.stock())
                 + "\",\"water\":\"" + Units.print(first.water()) + "\",\"bail\":\"" + Units.print(first.bail())
                 + "\"}";
@@ -511,7 +517,13 @@ class PapermathModuleTest {
                 .startsWith("{\"substance\":\"fibre\",\"in\":{")
                 .doesNotContain("total");
         assertThat(MAPPER.readValue(text, Filling.class))
-                .isEqualTo(new Filling(first.afterSheet(), first.pail(), first.stock(), first.water(), first.bail()));
+                .isEqualTo(new Filling(
+                        first.afterSheet(),
+                        first.strained(),
+                        first.pail(),
+                        first.stock(),
+                        first.water(),
+                        first.bail()));
         for (Class<?> type : List.of(VatPlan.Recharge.class, first.getClass())) {
             assertThatThrownBy(() -> MAPPER.readValue(text, type))
                     .isInstanceOf(InvalidDefinitionException.class)

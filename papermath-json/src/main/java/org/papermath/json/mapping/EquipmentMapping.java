@@ -16,13 +16,17 @@ import org.papermath.json.kit.ValueWriter;
 import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
 import org.papermath.press.Felts;
+import org.papermath.press.Lever;
 import org.papermath.press.Press;
+import org.papermath.press.RamGauge;
+import org.papermath.press.Screw;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Rate;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
@@ -64,13 +68,16 @@ public final class EquipmentMapping {
         ReadResult<List<Amount<Length>>> inside =
                 CommonMembers.sides(in.optional("inside"), Limits.VAT_SIDE, "vat inside");
         ReadResult<Boolean> strainer = in.optional("strainer").flag();
+        ReadResult<Amount<Volume>> runDown =
+                CommonMembers.within(in.optional("runDownTo"), Limits.VAT_VOLUME, "level the vat is run down to");
         return in.make(() -> {
             Vat vat = Vat.of(name.get(), volume.get());
             Vat warm = temperature.optional().map(vat::at).orElse(vat);
             Vat whole = inside.optional()
                     .map(two -> warm.inside(two.get(0), two.get(1)))
                     .orElse(warm);
-            return strainer.orElse(true) ? whole : whole.withoutStrainer();
+            Vat bailed = strainer.orElse(true) ? whole : whole.withoutStrainer();
+            return runDown.optional().map(bailed::runDownTo).orElse(bailed);
         });
     }
 
@@ -85,6 +92,7 @@ public final class EquipmentMapping {
         if (!vat.isStrained() || strainer.keeps()) {
             strainer.flag(vat.isStrained());
         }
+        vat.runDown().ifPresent(level -> out.member("runDownTo").quantity(level));
     }
 
     public static ReadResult<Mould> mould(ObjectReader in, Names names) {
@@ -160,14 +168,62 @@ public final class EquipmentMapping {
                 in.optional("parts").list(0, CommonMembers.MANY, one -> one.object(part -> part(part, names)));
         ReadResult<Amount<Length>> daylight =
                 CommonMembers.within(in.optional("daylight"), Limits.DAYLIGHT, "daylight of the press");
+        ReadResult<Integer> pressings = CommonMembers.count(in.optional("pressings"), Limits.PRESSINGS);
+        ReadResult<RamGauge> ram = in.optional("ram").object(EquipmentMapping::ram);
+        ReadResult<Turned> screw = in.optional("screw").object(EquipmentMapping::screw);
         return in.make(() -> {
             Press press = Press.of(
-                    name.get(), jack.get(), platen.get().get(0), platen.get().get(1));
+                            name.get(),
+                            jack.get(),
+                            platen.get().get(0),
+                            platen.get().get(1))
+                    .pressings(pressings.orElse(1));
             for (Press.Part part : parts.orElse(List.of())) {
                 press = press.part(part.name(), part.rating());
             }
+            press = daylight.optional().map(press::daylight).orElse(press);
+            press = ram.optional().map(press::ram).orElse(press);
             Press all = press;
-            return daylight.optional().map(all::daylight).orElse(all);
+            return screw.optional()
+                    .map(turned -> all.screw(turned.screw(), turned.lever()))
+                    .orElse(all);
+        });
+    }
+
+    private static ReadResult<RamGauge> ram(ObjectReader in) {
+        ReadResult<Amount<Length>> diameter =
+                CommonMembers.within(in.required("diameter"), Limits.RAM_DIAMETER, "diameter of the ram");
+        ReadResult<Amount<Force>> takenUp = in.optional("takenUp").quantity(Kinds.FORCE);
+        return in.make(() -> {
+            RamGauge ram = RamGauge.of(diameter.get());
+            return takenUp.optional().map(ram::takingUp).orElse(ram);
+        });
+    }
+
+    /** A screw with the lever on it. */
+    private record Turned(Screw screw, Lever lever) {}
+
+    private static ReadResult<Turned> screw(ObjectReader in) {
+        ReadResult<Amount<Length>> lead =
+                CommonMembers.aboveZero(in.required("lead"), Kinds.LENGTH, "lead of the screw");
+        ReadResult<Amount<Length>> diameter =
+                CommonMembers.aboveZero(in.required("meanDiameter"), Kinds.LENGTH, "mean diameter of the screw");
+        ReadResult<Amount<Share>> friction = in.optional("friction").quantity(Kinds.SHARE);
+        ReadResult<Amount<Length>> collar =
+                CommonMembers.aboveZero(in.optional("collar"), Kinds.LENGTH, "mean diameter of the collar");
+        ReadResult<Amount<Length>> lever =
+                CommonMembers.aboveZero(in.required("lever"), Kinds.LENGTH, "length of the lever");
+        ReadResult<Integer> people = CommonMembers.count(in.optional("people"), Limits.AT_THE_LEVER);
+        ReadResult<Amount<Force>> hand =
+                CommonMembers.aboveZero(in.optional("handForce"), Kinds.FORCE, "force of a hand");
+        return in.make(() -> {
+            Screw bare = friction.optional().isPresent()
+                    ? Screw.of(lead.get(), diameter.get(), friction.get())
+                    : Screw.steel(lead.get(), diameter.get());
+            Lever pulled = hand.optional().isPresent()
+                    ? Lever.of(lever.get(), people.orElse(1), hand.get())
+                    : Lever.of(lever.get(), people.orElse(1));
+            return new Turned(collar.optional().map(bare::collar).orElse(bare), pulled);
         });
     }
 
@@ -196,6 +252,31 @@ public final class EquipmentMapping {
                             }));
         }
         press.daylight().ifPresent(height -> out.member("daylight").quantity(height));
+        ValueWriter pressings = out.member("pressings");
+        if (press.pressings() != 1 || pressings.keeps()) {
+            pressings.count(press.pressings());
+        }
+        press.ram()
+                .ifPresent(ram -> out.member("ram").object(members -> {
+                    members.member("diameter").quantity(ram.diameter());
+                    if (ram.takenUp().si() != 0) {
+                        members.member("takenUp").quantity(ram.takenUp());
+                    }
+                }));
+        press.screw()
+                .ifPresent(screw -> out.member("screw").object(members -> {
+                    members.member("lead").quantity(screw.lead());
+                    members.member("meanDiameter").quantity(screw.meanDiameter());
+                    members.member("friction").quantity(screw.friction());
+                    if (screw.collarDiameter().si() != 0) {
+                        members.member("collar").quantity(screw.collarDiameter());
+                    }
+                    press.lever().ifPresent(lever -> {
+                        members.member("lever").quantity(lever.length());
+                        members.member("people").count(lever.people());
+                        members.member("handForce").quantity(lever.handForce());
+                    });
+                }));
     }
 
     public static ReadResult<Felts> felts(ObjectReader in) {
@@ -203,13 +284,19 @@ public final class EquipmentMapping {
                 CommonMembers.sides(in.required("size"), Limits.FELT_SIDE, "side of the felts");
         ReadResult<Amount<Grammage>> grammage =
                 CommonMembers.within(in.required("grammage"), Limits.FELT_GRAMMAGE, "dry grammage of the felt");
+        ReadResult<Amount<Length>> thickness =
+                CommonMembers.within(in.optional("thickness"), Limits.FELT_THICKNESS, "thickness of the felt");
         ReadResult<Integer> count = CommonMembers.count(in.required("count"), Limits.FELTS);
-        return in.make(() -> Felts.of(size.get().get(0), size.get().get(1), grammage.get(), count.get()));
+        return in.make(() -> {
+            Felts felts = Felts.of(size.get().get(0), size.get().get(1), grammage.get(), count.get());
+            return thickness.optional().map(felts::thickness).orElse(felts);
+        });
     }
 
     public static void felts(ObjectWriter out, Felts felts) {
         CommonMembers.sides(out.member("size"), felts.width(), felts.length());
         out.member("grammage").quantity(felts.dryGrammage());
+        felts.thickness().ifPresent(thick -> out.member("thickness").quantity(thick));
         out.member("count").count(felts.count());
     }
 

@@ -67,7 +67,14 @@ public final class StudioSchemas {
                                         SchemaWords.flag(),
                                         "Whether what is bailed is strained and its fibre given back.",
                                         OmittedMembers.is(true, "it is"),
-                                        false),
+                                        false)
+                                .optional(
+                                        "runDownTo",
+                                        SchemaWords.quantity(Kinds.VOLUME),
+                                        "The level the vat is run down to at the end of a batch, below its volume; "
+                                                + Limits.VAT_VOLUME + ".",
+                                        OmittedMembers.then("it is kept at its mark to the end"),
+                                        "30 L"),
                         "The vat the sheets are dipped from.",
                         OmittedMembers.then("each sheet is poured, with its own measure of stock"))
                 .optional(
@@ -94,6 +101,14 @@ public final class StudioSchemas {
                                         SchemaWords.quantity(Kinds.GRAMMAGE),
                                         "What a dry felt weighs on its area, " + Limits.FELT_GRAMMAGE + ".",
                                         "500 g/m2")
+                                .optional(
+                                        "thickness",
+                                        SchemaWords.quantity(Kinds.LENGTH),
+                                        "The thickness of a dry felt under no more than its own weight, "
+                                                + Limits.FELT_THICKNESS
+                                                + "; it tells how high a post is and how much water a felt holds.",
+                                        OmittedMembers.then("both are those of pressed wool of that grammage"),
+                                        "2 mm")
                                 .required("count", SchemaWords.count(Limits.FELTS), "How many there are.", 25),
                         "The felts sheets are couched on, all alike.",
                         OmittedMembers.then("posts are not planned"))
@@ -282,7 +297,75 @@ public final class StudioSchemas {
                         SchemaWords.quantity(Kinds.LENGTH),
                         "The height a post may have, " + Limits.DAYLIGHT + ".",
                         OmittedMembers.then("the height of a post is not looked at"),
-                        "300 mm");
+                        "300 mm")
+                .optional(
+                        "pressings",
+                        SchemaWords.count(Limits.PRESSINGS),
+                        "How often a post is pressed, its felts exchanged for drier ones in between.",
+                        OmittedMembers.is(1, "once"),
+                        2)
+                .optional(
+                        "ram",
+                        SchemaObject.object()
+                                .meaning("The ram of its jack, and what does not reach the post.")
+                                .required(
+                                        "diameter",
+                                        SchemaWords.quantity(Kinds.LENGTH),
+                                        "Its diameter, " + Limits.RAM_DIAMETER + ".",
+                                        "60 mm")
+                                .optional(
+                                        "takenUp",
+                                        SchemaWords.quantity(Kinds.FORCE),
+                                        "The force that lifts the platen and stretches the springs.",
+                                        OmittedMembers.then("all the force reaches the post"),
+                                        "500 N"),
+                        "The ram the gauge of the press belongs to; the plan then says what the gauge is to show.",
+                        OmittedMembers.then("the load is given as a force only"))
+                .optional(
+                        "screw",
+                        SchemaObject.object()
+                                .meaning("A screw with a square thread.")
+                                .required(
+                                        "lead",
+                                        SchemaWords.quantity(Kinds.LENGTH),
+                                        "What it advances in one turn, above zero.",
+                                        "10 mm")
+                                .required(
+                                        "meanDiameter",
+                                        SchemaWords.quantity(Kinds.LENGTH),
+                                        "Half way between the outside and the ground of its thread, above zero.",
+                                        "40 mm")
+                                .optional(
+                                        "friction",
+                                        SchemaWords.quantity(Kinds.SHARE),
+                                        "The coefficient of friction; of wood on wood about 20 %.",
+                                        OmittedMembers.then("that of steel, 9 %"),
+                                        "20 %")
+                                .optional(
+                                        "collar",
+                                        SchemaWords.quantity(Kinds.LENGTH),
+                                        "The mean diameter of the collar that rubs under its head, above zero.",
+                                        OmittedMembers.then("nothing rubs there"),
+                                        "50 mm")
+                                .required(
+                                        "lever",
+                                        SchemaWords.quantity(Kinds.LENGTH),
+                                        "The lever, from the axis of the screw to the hands, above zero.",
+                                        "1.2 m")
+                                .optional(
+                                        "people",
+                                        SchemaWords.count(Limits.AT_THE_LEVER),
+                                        "How many pull it.",
+                                        OmittedMembers.is(1, "one"),
+                                        2)
+                                .optional(
+                                        "handForce",
+                                        SchemaWords.quantity(Kinds.FORCE),
+                                        "What each can pull with, above zero.",
+                                        OmittedMembers.then("250 N"),
+                                        "200 N"),
+                        "The screw of the press and the lever on it; the plan then says what to pull.",
+                        OmittedMembers.then("the load is given as a force only"));
     }
 
     private static Object dryer() {

@@ -1,0 +1,121 @@
+package org.papermath.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.papermath.mould.Deckle;
+import org.papermath.mould.Mould;
+import org.papermath.press.Felts;
+import org.papermath.quantity.Refused;
+import org.papermath.vat.Vat;
+
+/** Over random orders and studios: every account closes, and nothing is planned that the geometry forbids. */
+class PlanGeometryPropertyTest {
+    private static final int MOST_DIPS = 4;
+
+    @Test
+    void accountsCloseAndThingsFit() {
+        int planned = 0;
+        int dipped = 0;
+        int letDown = 0;
+        int runDown = 0;
+        int several = 0;
+        for (long seed : LongStream.range(5_000, 5_600).toArray()) {
+            AnyOrder.Job job = AnyOrder.plausible(seed);
+            MakingPlan plan;
+            try {
+                plan = MakingPlan.withoutBands(job.order(), job.studio());
+            } catch (Refused e) {
+                continue;
+            }
+            planned++;
+            for (BatchPlan batch : plan.batches()) {
+                for (Balance one : batch.balances()) {
+                    assertThat(one.totalOut().si())
+                            .as("seed " + seed + " " + one.substance())
+                            .isCloseTo(
+                                    one.totalIn().si(),
+                                    within(1e-9 * Math.max(1e-3, one.totalIn().si())));
+                }
+            }
+            for (PiecePlan piece : plan.pieces()) {
+                String of = "seed " + seed + " " + piece.piece().name();
+                opening(of, piece);
+                posts(of, piece, job.studio().felts());
+                Optional<VatPlan> vat = piece.vatStage().optional();
+                if (vat.isPresent()) {
+                    vat(of, piece, vat.get(), job.studio().vat().orElseThrow());
+                    dipped++;
+                    letDown += vat.get().letDown().si() > 0 ? 1 : 0;
+                    several += vat.get().dips() > 1 ? 1 : 0;
+                    runDown += vat.get().recharges().stream()
+                                    .anyMatch(one -> one.strained().si() > 0)
+                            ? 1
+                            : 0;
+                }
+            }
+        }
+        assertThat(planned).isGreaterThan(500);
+        assertThat(dipped).isGreaterThan(400);
+        assertThat(letDown).isGreaterThan(10);
+        assertThat(runDown).isGreaterThan(10);
+        assertThat(several).isGreaterThan(10);
+    }
+
+    /** As many pieces as lie on the opening, and an opening within the mould. */
+    private static void opening(String of, PiecePlan piece) {
+        FormingPlan forming = piece.forming();
+        double width = forming.opening().width().si();
+        double height = forming.opening().height().si();
+        double area = piece.finished().width().likely().si()
+                * piece.finished().height().likely().si();
+        assertThat(forming.perSheet() * area).as(of).isLessThanOrEqualTo(width * height * 1.02);
+        forming.mould().ifPresent(mould -> {
+            Deckle deckle = mould.deckle();
+            double across = Math.min(deckle.width().si(), deckle.height().si());
+            double along = Math.max(deckle.width().si(), deckle.height().si());
+            assertThat(Math.min(width, height)).as(of).isLessThanOrEqualTo(across * 1.001);
+            assertThat(Math.max(width, height)).as(of).isLessThanOrEqualTo(along * 1.001);
+        });
+    }
+
+    private static void posts(String of, PiecePlan piece, Optional<Felts> felts) {
+        piece.postsStage().optional().ifPresent(posts -> {
+            Felts owned = felts.orElseThrow();
+            double width = piece.forming().opening().width().si();
+            double height = piece.forming().opening().height().si();
+            double sheets = posts.sheetsInPost() / (double) Math.max(1, posts.felts() - 1);
+            assertThat(posts.felts()).as(of).isLessThanOrEqualTo(owned.count());
+            assertThat(Math.floor(sheets) * width * height)
+                    .as(of)
+                    .isLessThanOrEqualTo(owned.width().si() * owned.length().si() * 1.001);
+        });
+    }
+
+    private static void vat(String of, PiecePlan piece, VatPlan vat, Vat owned) {
+        double volume = owned.workingVolume().si();
+        double lift = vat.dips() * vat.lift().si() / 998.0;
+        assertThat(lift).as(of).isLessThan(volume);
+        assertThat(vat.letDown().si()).as(of).isLessThan(volume);
+        double strained =
+                vat.recharges().stream().mapToDouble(one -> one.strained().si()).sum();
+        assertThat(strained)
+                .as(of)
+                .isLessThanOrEqualTo(
+                        volume - owned.runDown().map(one -> one.si()).orElse(volume) + 1e-3 * volume + 1e-4);
+        Optional<Double> deep = piece.forming()
+                .mould()
+                .map(Mould::deckle)
+                .flatMap(Deckle::depth)
+                .map(depth -> depth.si());
+        boolean free = piece.forming().mould().isEmpty();
+        if (deep.isPresent() && vat.dips() < MOST_DIPS && !free) {
+            // What drains during the dip may double what the deckle holds.
+            assertThat(vat.dipDepth().si()).as(of).isLessThanOrEqualTo(2 * deep.get() + 1e-3);
+        }
+        assertThat(vat.consistency().si()).as(of).isBetween(0.0004, 0.016);
+    }
+}
