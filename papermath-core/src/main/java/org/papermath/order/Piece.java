@@ -376,7 +376,8 @@ public final class Piece {
         }
 
         /**
-         * Sets how far pieces lie apart on the mould face, where a strip divides them.
+         * Sets how far pieces lie apart on the mould face, where a strip divides them; of pieces formed to their outline
+         * how far the openings of the deckle lie apart.
          *
          * @param gap the width of the strip, 0 to 100 mm
          * @return this builder

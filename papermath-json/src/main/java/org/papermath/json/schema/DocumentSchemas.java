@@ -232,8 +232,10 @@ public final class DocumentSchemas {
                 .optional(
                         "gap",
                         length,
-                        "How far pieces lie apart on one sheet, " + Limits.GAP + ".",
-                        OmittedMembers.is("0 mm", "they touch"),
+                        "How far pieces lie apart on one sheet, or the openings of a deckle cut to their outline, "
+                                + Limits.GAP + ".",
+                        OmittedMembers.then(
+                                "pieces touch, and openings lie order.deckle-strip of the assumptions apart"),
                         "3 mm")
                 .optional(
                         "dryer",
