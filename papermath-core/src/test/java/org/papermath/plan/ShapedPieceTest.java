@@ -393,6 +393,56 @@ class ShapedPieceTest {
     }
 
     @Test
+    void anEnvelopeTakesADeckleThatIsKept() {
+        Piece card = Piece.of("card", 30, "rag")
+                .size(mm(105), mm(148))
+                .grammage(Grammage.gsm(240))
+                .edge(Piece.Edge.DECKLE)
+                .build();
+        Piece wallet = Piece.of("envelope", 30, "rag")
+                .grammage(Grammage.gsm(100))
+                .envelopeFor("card", EnvelopeStyle.WALLET)
+                .edge(Piece.Edge.SHAPED)
+                .build();
+        // So narrow that the blank lies along it, as it will lie in the deckle that is kept.
+        Mould narrow = Mould.of("narrow", mm(230), mm(440));
+        PiecePlan made = plan(with(narrow), card, wallet).piece("envelope");
+        Outline small = shaped(made).outline().shrunkBy(Shrinkage.linear(Kinds.NUMBER.of(0.3, "%")));
+        PiecePlan piece = plan(with(narrow, Mould.of("blanks", Deckle.shaped(small))), card, wallet)
+                .piece("envelope");
+        assertThat(made.forming().deckleToMake()).isTrue();
+        assertThat(piece.forming().mould().orElseThrow().name()).isEqualTo("blanks");
+        assertThat(piece.forming().deckleToMake()).isFalse();
+        // The deckle is a little small, and so is what comes out of it: panels in proportion, the paper as thick.
+        EnvelopePlan envelope = piece.envelope();
+        double paper = (envelope.outsideWidth().si() - envelope.insideWidth().si()) / 2;
+        double panel = envelope.insideWidth().si() + paper;
+        assertThat(envelope.insideWidthDried().orElseThrow().likely().si())
+                .isCloseTo(panel * 0.997 - paper, within(1e-9));
+        assertThat(envelope.playAlong().likely().si())
+                .isCloseTo(made.envelope().playAlong().likely().si() - 0.003 * panel, within(1e-5));
+    }
+
+    /** Twelve tags of one dip are twelve to part from the felts, to hang and to sort. */
+    @Test
+    void handsCountPiecesOnceTheyAreOffTheMould() {
+        Piece tags = piece(60).formedTo(TAG).gap(mm(12)).build();
+        PiecePlan several = plan(with(Mould.of("wide", mm(300), mm(400))), tags).piece("tag");
+        PiecePlan single = plan(with(Mould.of("small", mm(60), mm(100))), tags).piece("tag");
+        assertThat(several.forming().perSheet()).isEqualTo(12);
+        assertThat(single.forming().perSheet()).isEqualTo(1);
+        double away = several.workingHours().likely().si()
+                - several.timeAtVat().likely().si();
+        double awaySingle = single.workingHours().likely().si()
+                - single.timeAtVat().likely().si();
+        assertThat(several.counts().sheets() * 12)
+                .isGreaterThanOrEqualTo(single.counts().sheets());
+        assertThat(away).isGreaterThan(0.8 * awaySingle);
+        assertThat(several.timeAtVat().likely().si())
+                .isLessThan(single.timeAtVat().likely().si());
+    }
+
+    @Test
     void whatClashesIsRefused() {
         assertThat(refused(() -> piece(1).formedTo(TAG).edge(Piece.Edge.CUT).build()))
                 .contains("edge");
