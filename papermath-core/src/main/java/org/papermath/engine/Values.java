@@ -32,6 +32,15 @@ public final class Values {
         return new Values(copy);
     }
 
+    /** The same values with several of them changed. */
+    public Values with(Slot[] slots, double[] changed) {
+        double[] copy = values.clone();
+        for (int i = 0; i < slots.length; i++) {
+            copy[slots[i].at] = changed[i];
+        }
+        return new Values(copy);
+    }
+
     /** The same values, which mark what is read of them from now on. */
     Values marking(boolean[] marks) {
         return new Values(values, marks);

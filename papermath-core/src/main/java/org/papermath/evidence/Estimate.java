@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
@@ -29,6 +30,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     private final List<Driver> drivers;
     private final boolean openBelow;
     private final boolean openAbove;
+    private final @Nullable Spread<Q> spread;
 
     /**
      * One assumption's part in a band.
@@ -73,7 +75,8 @@ public final class Estimate<Q extends Quantity<Q>> {
             double scatter,
             List<Driver> drivers,
             boolean openBelow,
-            boolean openAbove) {
+            boolean openAbove,
+            @Nullable Spread<Q> spread) {
         this.likely = likely;
         this.low = low;
         this.high = high;
@@ -81,6 +84,7 @@ public final class Estimate<Q extends Quantity<Q>> {
         this.drivers = List.copyOf(drivers);
         this.openBelow = openBelow;
         this.openAbove = openAbove;
+        this.spread = spread;
     }
 
     /**
@@ -110,7 +114,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                     high.toString());
         }
         return new Estimate<>(
-                likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers, false, false);
+                likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers, false, false, null);
     }
 
     /**
@@ -124,7 +128,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     public Estimate<Q> open(boolean below, boolean above) {
         return below == openBelow && above == openAbove
                 ? this
-                : new Estimate<>(likely, low, high, scatter, drivers, below, above);
+                : new Estimate<>(likely, low, high, scatter, drivers, below, above, spread);
     }
 
     /**
@@ -142,7 +146,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                     "given",
                     String.valueOf(relative));
         }
-        return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove);
+        return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove, spread);
     }
 
     /**
@@ -211,6 +215,26 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
+     * Returns the estimate with the draws its band was taken from.
+     *
+     * @param drawn the draws
+     * @return the estimate
+     */
+    public Estimate<Q> withSpread(Spread<Q> drawn) {
+        Objects.requireNonNull(drawn, "drawn");
+        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, drawn);
+    }
+
+    /**
+     * Returns the draws its band was taken from.
+     *
+     * @return the draws, or empty where the band was worked out without any
+     */
+    public Optional<Spread<Q>> spread() {
+        return Optional.ofNullable(spread);
+    }
+
+    /**
      * Returns whether the estimate rests only on values that are anchored, common practice or recalled, where it rests
      * on any.
      *
@@ -230,7 +254,8 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @throws Refused if the code is not one of the kind
      */
     public Estimate<Q> in(String code) {
-        return new Estimate<>(likely.to(code), low.to(code), high.to(code), scatter, drivers, openBelow, openAbove);
+        return new Estimate<>(
+                likely.to(code), low.to(code), high.to(code), scatter, drivers, openBelow, openAbove, spread);
     }
 
     @Override

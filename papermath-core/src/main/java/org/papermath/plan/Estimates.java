@@ -15,6 +15,7 @@ import org.papermath.engine.Figures;
 import org.papermath.engine.FillingVat;
 import org.papermath.engine.PieceFigure;
 import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Spread;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -76,12 +77,18 @@ final class Estimates {
     }
 
     private <Q extends Quantity<Q>> Estimate<Q> estimate(Kind<Q> kind, int at, String unit) {
-        return Estimate.of(
+        Estimate<Q> estimate = Estimate.of(
                         kind.ofSi(likely.at(at), unit),
                         kind.ofSi(bands.low(at), unit),
                         kind.ofSi(bands.high(at), unit),
                         drivers(at))
                 .open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+        return spread(estimate, kind, at, unit);
+    }
+
+    private <Q extends Quantity<Q>> Estimate<Q> spread(Estimate<Q> estimate, Kind<Q> kind, int at, String unit) {
+        double[] drawn = bands.draws(at);
+        return drawn.length == 0 ? estimate : estimate.withSpread(Spread.of(kind, unit, drawn));
     }
 
     /** The hours of the whole. */
@@ -92,12 +99,13 @@ final class Estimates {
     /** The play of a card in its envelope, along the width or the height; below zero where it does not go in. */
     Estimate<Length> play(PieceFigure figure, int piece) {
         int at = likely.place(figure, piece);
-        return Estimate.of(
+        Estimate<Length> estimate = Estimate.of(
                         signed(Kinds.LENGTH, likely.at(at), figure.unit()),
                         signed(Kinds.LENGTH, bands.low(at), figure.unit()),
                         signed(Kinds.LENGTH, bands.high(at), figure.unit()),
                         drivers(at))
                 .open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+        return spread(estimate, Kinds.LENGTH, at, figure.unit());
     }
 
     /** What is there of the stock at the end: nothing, where it runs short. */

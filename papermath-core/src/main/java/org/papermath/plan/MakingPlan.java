@@ -5,14 +5,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Accounts;
+import org.papermath.engine.BatchFigure;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figures;
 import org.papermath.engine.FinishedSheet;
+import org.papermath.engine.FormingSheets;
 import org.papermath.engine.Known;
 import org.papermath.engine.PieceFigure;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.PreparingStock;
+import org.papermath.engine.Pressing;
 import org.papermath.engine.Rejects;
 import org.papermath.engine.Settings;
 import org.papermath.evidence.Assumption;
@@ -22,9 +28,12 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.uncertainty.FigureBands;
 import org.papermath.uncertainty.FirstOrderBands;
+import org.papermath.uncertainty.MonteCarloBands;
 
 /**
  * The plan of a making: everything that follows from an order and a studio. Immutable, and the same for the same input.
@@ -77,7 +86,27 @@ public final class MakingPlan {
     public static MakingPlan of(Order order, Studio studio) {
         Objects.requireNonNull(studio, "studio");
         Objects.requireNonNull(order, "order");
-        return plan(order, studio, true);
+        return plan(order, studio, FirstOrderBands::of);
+    }
+
+    /**
+     * Plans an order in a studio with bands from draws: all assumptions are drawn at once, each in its own shape, and the
+     * forecasts made again each time. It takes as long as that many forecasts on as many cores as there are, and tells
+     * what the bands of {@link #of} leave out: what bends, and what comes together by chance. Settings, likely values and
+     * drivers are those of {@link #of}; each estimate has its {@link Estimate#spread}.
+     *
+     * @param order the order
+     * @param studio the studio
+     * @param draws how many draws, within {@link Limits#DRAWS}; some thousands tell a 5 % point within a few per cent
+     * @param seed any number; the same one gives the same plan, however many threads there are
+     * @return the plan
+     * @throws Refused as {@link #of}, if the number of draws is out of range, or too large for so many forecasts
+     */
+    public static MakingPlan simulated(Order order, Studio studio, int draws, long seed) {
+        Objects.requireNonNull(studio, "studio");
+        Objects.requireNonNull(order, "order");
+        Limits.DRAWS.check(draws, "draws");
+        return plan(order, studio, (engine, settings) -> MonteCarloBands.of(engine, settings, draws, seed));
     }
 
     /**
@@ -92,15 +121,22 @@ public final class MakingPlan {
     public static MakingPlan withoutBands(Order order, Studio studio) {
         Objects.requireNonNull(studio, "studio");
         Objects.requireNonNull(order, "order");
-        return plan(order, studio, false);
+        return plan(order, studio, (engine, settings) -> null);
     }
 
-    private static MakingPlan plan(Order order, Studio studio, boolean bands) {
+    /** How bands are worked out; null for none. */
+    private interface Banding {
+        @Nullable
+        FigureBands of(Engine engine, Settings settings);
+    }
+
+    private static MakingPlan plan(Order order, Studio studio, Banding banding) {
         Engine engine = Engine.of(order, studio);
         Settings settings = engine.decide(engine.likely());
         Accounts accounts = engine.accounts();
         Figures likely = engine.forecast(settings, engine.likely(), accounts);
-        Estimates numbers = new Estimates(bands ? FirstOrderBands.of(engine, settings) : FigureBands.without(likely));
+        FigureBands bands = banding.of(engine, settings);
+        Estimates numbers = new Estimates(bands == null ? FigureBands.without(likely) : bands);
         numbers.require(
                 Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
                 order.pieces().stream().map(Piece::name).toList());
@@ -114,7 +150,13 @@ public final class MakingPlan {
             CuttingAndFolding.HEIGHT,
             FinishedSheet.CALIPER,
             Rejects.GOOD,
-            DryingSheets.DRYING);
+            FormingSheets.DRAIN,
+            Pressing.SOLIDS,
+            DryingSheets.DRYING,
+            PieceWork.HOURS);
+
+    /** The forecasts of a batch for whose bands they are. */
+    private static final List<BatchFigure> HEADLINES_OF_BATCH = List.of(PreparingStock.DRAINABILITY);
 
     /** What one assumption does to the headlines. */
     private static final class Weight {
@@ -123,32 +165,47 @@ public final class MakingPlan {
         private String of = "";
     }
 
+    private String usedRecipe(int batch) {
+        return Engine.usedRecipes(order).get(batch).name();
+    }
+
+    /** Adds what each assumption does to one forecast, and returns 1; or 0 where it has no band. */
+    private static int weigh(FigureBands bands, int at, String of, List<Weight> weights) {
+        double sum = 0;
+        for (int i = 0; i < weights.size(); i++) {
+            sum += bands.move(i, at) * bands.move(i, at);
+        }
+        if (!(sum > 0)) {
+            return 0;
+        }
+        for (int i = 0; i < weights.size(); i++) {
+            double share = bands.move(i, at) * bands.move(i, at) / sum;
+            Weight weight = weights.get(i);
+            weight.sum += share;
+            if (share > weight.strongest) {
+                weight.strongest = share;
+                weight.of = of;
+            }
+        }
+        return 1;
+    }
+
     private List<Sensitivity> findSensitivity() {
         FigureBands bands = numbers.bands();
         List<Known.Varied> varied = bands.varied();
         List<Weight> weights = varied.stream().map(one -> new Weight()).toList();
         int counted = 0;
+        for (int b = 0; b < engine.batches(); b++) {
+            for (BatchFigure headline : HEADLINES_OF_BATCH) {
+                String of = headline.words() + " of " + usedRecipe(b);
+                counted += weigh(bands, bands.likely().place(headline, b), of, weights);
+            }
+        }
         for (int p = 0; p < engine.pieces(); p++) {
             for (PieceFigure headline : HEADLINES) {
-                int at = bands.likely().place(headline, p);
-                double sum = 0;
-                for (int i = 0; i < varied.size(); i++) {
-                    sum += bands.move(i, at) * bands.move(i, at);
-                }
-                if (!(sum > 0)) {
-                    continue;
-                }
-                counted++;
-                for (int i = 0; i < varied.size(); i++) {
-                    double share = bands.move(i, at) * bands.move(i, at) / sum;
-                    Weight weight = weights.get(i);
-                    weight.sum += share;
-                    if (share > weight.strongest) {
-                        weight.strongest = share;
-                        weight.of = (headline == DryingSheets.DRYING ? "drying time" : headline.words()) + " of "
-                                + order.pieces().get(p).name();
-                    }
-                }
+                String of = (headline == DryingSheets.DRYING ? "drying time" : headline.words()) + " of "
+                        + order.pieces().get(p).name();
+                counted += weigh(bands, bands.likely().place(headline, p), of, weights);
             }
         }
         List<Sensitivity> list = new ArrayList<>();
@@ -156,12 +213,15 @@ public final class MakingPlan {
             Weight weight = weights.get(i);
             if (weight.strongest >= 0.01) {
                 Assumption assumption = varied.get(i).row();
+                Measurements.One against = Measurements.against(assumption.id());
                 list.add(new PlannedSensitivity(
                         assumption,
                         weight.of,
                         weight.strongest,
                         weight.sum / counted,
-                        Measurements.against(assumption.id())));
+                        against.words(),
+                        Kinds.TIME.of(against.minutes(), "min"),
+                        1 - Math.sqrt(Math.max(0, 1 - weight.strongest))));
             }
         }
         list.sort(Comparator.comparingDouble(Sensitivity::weight).reversed());

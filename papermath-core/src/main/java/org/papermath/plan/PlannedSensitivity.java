@@ -1,9 +1,18 @@
 package org.papermath.plan;
 
+import javax.measure.quantity.Time;
 import org.papermath.evidence.Assumption;
+import org.papermath.quantity.Amount;
 
 /** What was found to widen a forecast. */
-record PlannedSensitivity(Assumption assumption, String widens, double share, double weight, String measurement)
+record PlannedSensitivity(
+        Assumption assumption,
+        String widens,
+        double share,
+        double weight,
+        String measurement,
+        Amount<Time> minutes,
+        double takesAway)
         implements Sensitivity {
     @Override
     public String toString() {

@@ -64,6 +64,12 @@ public final class Limits {
     /** Moulds that are alike and worked in turn. */
     public static final Count MOULDS_IN_TURN = new SetCount(1, 20);
 
+    /** Columns of a histogram. */
+    public static final Count HISTOGRAM = new SetCount(1, 100);
+
+    /** Draws of a simulation. */
+    public static final Count DRAWS = new SetCount(100, 1_000_000);
+
     /** A side of a finished piece: from a stamp to a wall hanging. */
     public static final Range<Length> PIECE_SIDE = range(Kinds.LENGTH, 5, "mm", 5, "m");
 

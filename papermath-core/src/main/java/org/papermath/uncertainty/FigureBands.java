@@ -9,6 +9,8 @@ import org.papermath.engine.Known;
  * of them, on the scale of the figure. By the places of {@link Figures}.
  */
 public final class FigureBands {
+    private static final double[] NONE = {};
+
     private final Figures likely;
     private final double[] low;
     private final double[] high;
@@ -17,6 +19,8 @@ public final class FigureBands {
     private final List<Known.Varied> varied;
     /** By assumption, then by place; empty without bands. */
     private final double[][] moves;
+    /** By place, then by draw; empty without draws. */
+    private final double[][] draws;
 
     FigureBands(
             Figures likely,
@@ -26,6 +30,19 @@ public final class FigureBands {
             boolean[] openAbove,
             List<Known.Varied> varied,
             double[][] moves) {
+        this(likely, low, high, openBelow, openAbove, varied, moves, new double[0][]);
+    }
+
+    private FigureBands(
+            Figures likely,
+            double[] low,
+            double[] high,
+            boolean[] openBelow,
+            boolean[] openAbove,
+            List<Known.Varied> varied,
+            double[][] moves,
+            double[][] draws) {
+        this.draws = draws;
         this.likely = likely;
         this.low = low;
         this.high = high;
@@ -33,6 +50,16 @@ public final class FigureBands {
         this.openAbove = openAbove;
         this.varied = varied;
         this.moves = moves;
+    }
+
+    /** The same moves, with ends from draws. */
+    FigureBands drawn(double[] lows, double[] highs, boolean[] openBelows, boolean[] openAboves, double[][] drawn) {
+        return new FigureBands(likely, lows, highs, openBelows, openAboves, varied, moves, drawn);
+    }
+
+    /** What a figure came to in each draw; empty without draws. */
+    public double[] draws(int at) {
+        return draws.length == 0 ? NONE : draws[at];
     }
 
     /** Likely values only. */

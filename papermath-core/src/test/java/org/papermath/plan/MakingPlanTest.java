@@ -387,6 +387,24 @@ class MakingPlanTest {
                 .isEmpty();
     }
 
+    /** Whoever beats abaca for hours is told to time a sheet before anything else. */
+    @Test
+    void slowPulpIsToBeTimedFirst() {
+        Order order = Order.of("order")
+                .recipe(Recipe.of("slow", Furnish.of(Fibres.ABACA))
+                        .beating(hours(3))
+                        .build())
+                .piece(Piece.of("sheet", 40, "slow")
+                        .size(mm(150), mm(210))
+                        .grammage(Grammage.gsm(80))
+                        .build())
+                .build();
+        Sensitivity first = MakingPlan.of(order, Sample.studio()).sensitivity().get(0);
+        assertThat(first.assumption().id()).isEqualTo("beating.rate");
+        assertThat(first.measurement()).startsWith("time one sheet draining on the mould");
+        assertThat(first.minutes().in("min")).isEqualTo(10);
+    }
+
     @Test
     void measuringNarrowsTheBand() {
         MakingPlan before = MakingPlan.of(Sample.order(), Sample.studio());

@@ -459,10 +459,13 @@ class PlanStagesTest {
             assertThat(one.share()).isBetween(0.01, 1.0);
             assertThat(one.weight()).isBetween(0.0, 1.0);
             assertThat(one.widens())
-                    .matches("(grammage|width|height|caliper|number of good pieces|drying time) of "
-                            + "(leaflet|place card|cover)");
+                    .matches(
+                            "(grammage|width|height|caliper|number of good pieces|drying time|time to drain|solids after"
+                                    + " pressing|hours of work|drainability) of (leaflet|place card|cover|fog blue)");
+            assertThat(one.minutes().in("min")).isBetween(2.0, 60.0);
+            assertThat(one.takesAway()).isCloseTo(1 - Math.sqrt(1 - one.share()), within(1e-9));
             assertThat(one.measurement())
-                    .isEqualTo(Measurements.against(one.assumption().id()))
+                    .isEqualTo(Measurements.against(one.assumption().id()).words())
                     .isNotEqualTo("look for a better source");
             assertThat(one.toString())
                     .startsWith(one.assumption().key() + ": ")

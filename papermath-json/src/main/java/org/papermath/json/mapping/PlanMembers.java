@@ -76,7 +76,11 @@ public final class PlanMembers {
             .has("weight", set(Kinds.NUMBER), line -> Kinds.NUMBER.ofSi(line.weight(), "%"))
             .says("Its share of all bands together.", "17.5 %")
             .has("measurement", TEXT, Sensitivity::measurement)
-            .says("What to measure to narrow it.", "weigh one dry sheet and measure its thickness");
+            .says("What to measure to narrow it.", "weigh one dry sheet and measure its thickness")
+            .has("minutes", set(Kinds.TIME), Sensitivity::minutes)
+            .says("How long hands are on that.", "5 min")
+            .has("takesAway", set(Kinds.NUMBER), line -> Kinds.NUMBER.ofSi(line.takesAway(), "%"))
+            .says("By how much the band would narrow if the value were known for sure.", "46 %");
 
     private static final Members<Assumption> ASSUMPTION = Members.<Assumption>of("A value the plan rests on.")
             .has("key", TEXT, Assumption::key)

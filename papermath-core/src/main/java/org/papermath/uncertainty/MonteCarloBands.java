@@ -1,0 +1,104 @@
+package org.papermath.uncertainty;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.papermath.engine.Engine;
+import org.papermath.engine.Figures;
+import org.papermath.engine.Known;
+import org.papermath.engine.Settings;
+import org.papermath.engine.Slot;
+import org.papermath.quantity.Refused;
+
+/**
+ * Bands by draws: all varied assumptions are drawn at once, the job is forecast with the settings held fixed, again and
+ * again; a band is what lies between the 5 % and the 95 % point. What drives a band is still told by moving one assumption
+ * at a time.
+ *
+ * <p>Each draw has random numbers of its own, from the seed and its number, so the result is the same however many threads
+ * share the work.
+ */
+public final class MonteCarloBands {
+    /** Figures times draws that are kept at most. */
+    private static final long MOST = 60_000_000;
+
+    /** Draws a band may lose before its end is not known. */
+    private static final double UNKNOWN = 0.05;
+
+    private MonteCarloBands() {}
+
+    /** Works out the bands of a job with its settings. */
+    public static FigureBands of(Engine engine, Settings settings, int draws, long seed) {
+        FigureBands moves = FirstOrderBands.of(engine, settings);
+        Figures likely = moves.likely();
+        int n = likely.size();
+        if ((long) n * draws > MOST) {
+            throw Refused.of(
+                    "draws.too-many",
+                    "draws: " + draws + " given for " + n + " forecasts; for that many at most " + MOST / n
+                            + ". Ask for fewer, or plan part of the order.",
+                    "given",
+                    draws,
+                    "most",
+                    MOST / n);
+        }
+        double[][] drawn = draw(engine, settings, n, draws, seed);
+        double[] low = new double[n];
+        double[] high = new double[n];
+        boolean[] openBelow = new boolean[n];
+        boolean[] openAbove = new boolean[n];
+        for (int at = 0; at < n; at++) {
+            double x = likely.at(at);
+            double[] known =
+                    Arrays.stream(drawn[at]).filter(Double::isFinite).sorted().toArray();
+            if (known.length == 0 || !Double.isFinite(x)) {
+                low[at] = x;
+                high[at] = x;
+                continue;
+            }
+            // The forecast at the likely values is no draw; where all but a few lie to one side, it still is in the
+            // band.
+            low[at] = Math.min(x, point(known, 0.05));
+            high[at] = Math.max(x, point(known, 0.95));
+            boolean lost = known.length < (1 - UNKNOWN) * draws;
+            openBelow[at] = lost && moves.isOpenBelow(at);
+            openAbove[at] = lost && (moves.isOpenAbove(at) || !moves.isOpenBelow(at));
+        }
+        return moves.drawn(low, high, openBelow, openAbove, drawn);
+    }
+
+    private static double[][] draw(Engine engine, Settings settings, int n, int draws, long seed) {
+        List<Known.Varied> varied = engine.varied();
+        Slot[] slots = varied.stream().map(Known.Varied::slot).toArray(Slot[]::new);
+        Draw[] shapes = varied.stream().map(one -> new Draw(one.row())).toArray(Draw[]::new);
+        double[][] drawn = new double[n][draws];
+        IntStream.range(0, draws).parallel().forEach(i -> {
+            SplittableRandom random = new SplittableRandom(mixed(seed, i));
+            double[] values = new double[shapes.length];
+            for (int k = 0; k < values.length; k++) {
+                values[k] = shapes[k].next(random);
+            }
+            Figures out = engine.forecast(settings, engine.likely().with(slots, values));
+            for (int at = 0; at < n; at++) {
+                drawn[at][i] = out.at(at);
+            }
+        });
+        return drawn;
+    }
+
+    /** A seed for each draw, so far from its neighbours that their random numbers have nothing in common. */
+    private static long mixed(long seed, long draw) {
+        long z = seed + 0x9e3779b97f4a7c15L * (draw + 1);
+        z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
+        z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
+        return z ^ (z >>> 31);
+    }
+
+    private static double point(double[] sorted, double share) {
+        double place = share * (sorted.length - 1);
+        int below = (int) Math.floor(place);
+        int above = Math.min(below + 1, sorted.length - 1);
+        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+    }
+}
