@@ -27,10 +27,18 @@ import org.papermath.drawing.SvgDrawing;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
+import org.papermath.fibre.Fibres;
+import org.papermath.fibre.Furnish;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
+import org.papermath.order.Order;
+import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
 import org.papermath.plan.MakingPlan;
+import org.papermath.quantity.Grammage;
 import org.papermath.shape.CutLayout;
+import org.papermath.shape.Outline;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -106,7 +114,28 @@ class WordsTest {
         drawn.addAll(words(SvgDrawing.of(
                 "x",
                 CutLayout.best(mm(300), mm(420), mm(95), mm(135), mm(0), mm(0), EnumSet.allOf(CutLayout.Edge.class)))));
+        shaped().pieces()
+                .forEach(piece -> drawn.addAll(
+                        words(piece.forming().shapedDeckle().orElseThrow().drawing())));
         assertThat(listed("drawing")).containsExactlyInAnyOrderElementsOf(drawn);
+    }
+
+    /** Pieces formed to their outline, as wide as the foot of a drawing, so that it stands in one line. */
+    private static MakingPlan shaped() {
+        return MakingPlan.withoutBands(
+                Order.of("x")
+                        .recipe(Recipe.of("r", Furnish.of(Fibres.COTTON_RAG)).build())
+                        .piece(Piece.of("x", 1, "r")
+                                .formedTo(Outline.round(mm(260)))
+                                .grammage(Grammage.gsm(100))
+                                .build())
+                        .piece(Piece.of("y", 1, "r")
+                                .envelopeFor("x", EnvelopeStyle.SIDE_SEAM)
+                                .edge(Piece.Edge.SHAPED)
+                                .grammage(Grammage.gsm(100))
+                                .build())
+                        .build(),
+                Studio.of("x").build());
     }
 
     /** The texts of a drawing that are words; sizes and the title are left out. */

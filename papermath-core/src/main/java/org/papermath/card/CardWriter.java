@@ -6,10 +6,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.papermath.evidence.Estimate;
@@ -113,6 +115,7 @@ final class CardWriter {
         IN_TURN("moulds in turn"),
         OTHER_MOULD("next best mould"),
         OPENING("deckle opening"),
+        SHAPED("cut to its drawing"),
         UP("pieces on a sheet"),
         SHEETS("sheets to pull"),
         TRIALS("of them trials"),
@@ -157,6 +160,7 @@ final class CardWriter {
         FOLDED("folded"),
         BLANK("envelope blank"),
         INSIDE("envelope inside"),
+        DRIED("inside once dry"),
         GRAMMAGE("grammage"),
         WIDTH("width"),
         HEIGHT("height"),
@@ -353,6 +357,20 @@ final class CardWriter {
                     piece -> inches(
                             piece.forming().opening().width(),
                             piece.forming().opening().height()));
+        }
+        if (plan.pieces().stream()
+                .anyMatch(piece -> piece.forming().shapedDeckle().isPresent())) {
+            pieces(
+                    Label.SHAPED,
+                    piece -> piece.forming()
+                            .shapedDeckle()
+                            .map(deckle -> (piece.forming().perSheet() == 1
+                                            ? ""
+                                            : deckle.across() + " by " + deckle.along() + " of ")
+                                    + size(
+                                            deckle.outline().width(),
+                                            deckle.outline().height()))
+                            .orElse("-"));
         }
         // The one that was not taken is worth a line where it would save fibre for some more time.
         for (PiecePlan piece : plan.pieces()) {
@@ -736,8 +754,25 @@ final class CardWriter {
                     piece -> piece.envelopeStage()
                             .map(envelope -> size(envelope.insideWidth(), envelope.insideHeight()))
                             .orElse("-"));
+            dried(Label.DRIED.text, EnvelopePlan::insideWidthDried);
+            dried("", EnvelopePlan::insideHeightDried);
         }
         cautions(Label.FINISH);
+    }
+
+    /** A side inside an envelope that shrinks with its sheet, where there is one. */
+    private void dried(String label, Function<EnvelopePlan, Optional<Estimate<Length>>> side) {
+        if (plan.pieces().stream()
+                .flatMap(piece -> piece.envelopeStage().optional().stream())
+                .anyMatch(envelope -> side.apply(envelope).isPresent())) {
+            pieces(
+                    label,
+                    piece -> piece.envelopeStage()
+                            .optional()
+                            .flatMap(side)
+                            .map(inside -> band(inside))
+                            .orElse("-"));
+        }
     }
 
     private void comeOut() {

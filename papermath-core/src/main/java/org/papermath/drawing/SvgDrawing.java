@@ -12,8 +12,10 @@ import javax.measure.quantity.Length;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.envelope.Line;
+import org.papermath.equation.PieceLayout;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Units;
 import org.papermath.shape.CutLayout;
 import org.papermath.shape.Outline;
@@ -86,6 +88,54 @@ public final class SvgDrawing {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(outline, "outline");
         return titled(title).withOutline(outline, 0, 0, "cut").withSize(outline);
+    }
+
+    /**
+     * Draws the openings of a deckle in rows and columns, with their sides over all and the strips between them.
+     *
+     * @param title what it shows
+     * @param opening one opening
+     * @param across openings in a row across, within {@link Limits#DECKLE_SPLIT}
+     * @param along openings in a row along, within {@link Limits#DECKLE_SPLIT}
+     * @param strip how far apart they are where they come nearest in a row
+     * @return the drawing
+     * @throws org.papermath.quantity.Refused if a count is out of range or the strip is not a length
+     */
+    public static SvgDrawing openings(String title, Outline opening, int across, int along, Quantity<Length> strip) {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(opening, "opening");
+        Limits.DECKLE_SPLIT.check(across, "openings across the deckle");
+        Limits.DECKLE_SPLIT.check(along, "openings along the deckle");
+        double between = mm(strip, "width of a deckle strip");
+        double wide = 1000 * opening.width().si();
+        double high = 1000 * opening.height().si();
+        SvgDrawing drawing = titled(title);
+        for (int row = 0; row < along; row++) {
+            for (int column = 0; column < across; column++) {
+                drawing = drawing.withOutline(opening, column * (wide + between), row * (high + between), "cut");
+            }
+        }
+        double allWide = PieceLayout.extent(across, wide, between);
+        double allHigh = PieceLayout.extent(along, high, between);
+        drawing = drawing.with(
+                        new Shape(Form.ACROSS, "", new double[] {0, allWide}, new double[] {0, 0}, tenths(allWide)))
+                .with(new Shape(Form.ALONG, "", new double[] {0, 0}, new double[] {0, allHigh}, tenths(allHigh)));
+        if (across > 1) {
+            drawing = drawing.with(new Shape(Form.PARTS_ACROSS, "", ends(across, wide, between), new double[0], ""));
+        }
+        return along > 1
+                ? drawing.with(new Shape(Form.PARTS_ALONG, "", new double[0], ends(along, high, between), ""))
+                : drawing;
+    }
+
+    /** Where each of a row begins and ends. */
+    private static double[] ends(int row, double one, double between) {
+        double[] all = new double[2 * row];
+        for (int i = 0; i < row; i++) {
+            all[2 * i] = i * (one + between);
+            all[2 * i + 1] = all[2 * i] + one;
+        }
+        return all;
     }
 
     /**
@@ -259,6 +309,20 @@ public final class SvgDrawing {
     }
 
     /**
+     * Adds an outline that is not cut, in grey, at a place.
+     *
+     * @param outline the outline
+     * @param across from the left to the left of its bounding box
+     * @param along from below to the bottom of its bounding box
+     * @return the drawing
+     * @throws org.papermath.quantity.Refused if a place is not a length
+     */
+    public SvgDrawing withGuide(Outline outline, Quantity<Length> across, Quantity<Length> along) {
+        Objects.requireNonNull(outline, "outline");
+        return withOutline(outline, mm(across, "place across"), mm(along, "place along"), "guide");
+    }
+
+    /**
      * Adds the sheet or face everything else lies on, with its width and height.
      *
      * @param sheet its outline, from the lower left corner of the drawing
@@ -368,7 +432,7 @@ public final class SvgDrawing {
                 .append("\">\n");
         out.append("<title>").append(Xml.escape(title)).append("</title>\n");
         out.append("<style>text{font-family:sans-serif;font-size:4px;text-anchor:middle;fill:#222}"
-                + "polygon,line{fill:none;stroke:#222;stroke-width:0.25}polygon.sheet{stroke:#888}"
+                + "polygon,line{fill:none;stroke:#222;stroke-width:0.25}polygon.sheet,polygon.guide{stroke:#888}"
                 + "text.left{text-anchor:start}"
                 + "line.fold{stroke-dasharray:4 2}line.score{stroke-dasharray:1 1.5}"
                 + "line.deckle{stroke:#06c;stroke-width:0.8}"

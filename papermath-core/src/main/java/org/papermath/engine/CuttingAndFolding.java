@@ -75,11 +75,21 @@ public final class CuttingAndFolding {
     void forecast(Passage on) {
         double[] size = finished(on.settings.size(on.piece), on.sheet(), on.shrink);
         MakingEnvelopes.Setting enveloped = on.settings.envelope(on.piece);
-        on.area = Math.max(size[0], size[1]) * Math.min(size[0], size[1]);
+        FormedShape shape = on.sheet().shape();
+        double box = Math.max(size[0], size[1]) * Math.min(size[0], size[1]);
+        on.area = shape == null ? box : box * shape.share();
         on.set(WIDTH, size[0]);
         on.set(HEIGHT, size[1]);
-        on.set(MASS, on.of(FinishedSheet.GRAMMAGE) * (on.area * (enveloped == null ? 1 : enveloped.areaShare())));
+        on.set(
+                MASS,
+                on.of(FinishedSheet.GRAMMAGE)
+                        * (on.area * (enveloped == null || shape != null ? 1 : enveloped.areaShare())));
         on.set(PILE, on.of(FinishedSheet.CALIPER) * (envelope ? MakingEnvelopes.LAYERS : layers()) * wanted);
+    }
+
+    /** Share of a dry sheet that its pieces take up: all of it, where they are formed to their outline. */
+    double usedShare(Passage on, int perSheet) {
+        return on.sheet().shape() != null ? 1 : on.area * perSheet / on.dryArea;
     }
 
     /** Width and height of the finished piece, by which of them was ordered the longer. */
@@ -92,7 +102,12 @@ public final class CuttingAndFolding {
         double dryAcross = Shrinkage.dryLength(sheet.openingWidth(), shrink[1]);
         double finishedLong;
         double finishedShort;
-        if (deckleEdge) {
+        if (sheet.shape() != null) {
+            double along = Shrinkage.dryLength(sheet.pieceAlong(), shrink[0]);
+            double across = Shrinkage.dryLength(sheet.pieceAcross(), shrink[1]);
+            finishedLong = sheet.turned() ? across : along;
+            finishedShort = sheet.turned() ? along : across;
+        } else if (deckleEdge) {
             finishedLong = dryAlong;
             finishedShort = dryAcross;
         } else {

@@ -44,8 +44,16 @@ public final class FormingSheets {
     private final double window;
     private final String name;
     private final boolean deckleEdge;
+    private final ShapedDeckles shapedDeckles;
+    /** The outline the piece is formed to; null for a sheet with four sides and for the blank of an envelope. */
+    private final @Nullable FormedShape outline;
+
+    private final boolean shaped;
     private final double trim;
     private final double gap;
+    /** Between the openings of a shaped deckle, m; not a number where there is none. */
+    private final double strip;
+
     private final int wanted;
     private final int trials;
 
@@ -77,12 +85,14 @@ public final class FormingSheets {
      * @param rowAcross pieces in a row across the mould
      * @param rowAlong pieces in a row along it
      * @param turned whether they lie with their long side across
-     * @param openingWidth the opening across, m
+     * @param openingWidth the opening across, m; of a shaped deckle all its openings over all
      * @param openingHeight the opening along, m
      * @param sheets sheets to pull
      * @param solids oven-dry solids a sheet must have, kg
      * @param fibre the fibre of them, kg
      * @param other the next best mould; null for none
+     * @param shape the outline of each opening of a shaped deckle; null for an opening with four sides
+     * @param strip how far apart those openings are, m
      */
     public record Setting(
             int mould,
@@ -96,11 +106,44 @@ public final class FormingSheets {
             int sheets,
             double solids,
             double fibre,
-            @Nullable Other other) {
-        /** The area of the opening. */
+            @Nullable Other other,
+            @Nullable FormedShape shape,
+            double strip) {
+        /** The area in which pulp settles. */
         public double area() {
-            return openingWidth * openingHeight;
+            return wetArea(openingWidth, openingHeight, rowAcross, rowAlong, shape, strip);
         }
+
+        /** The area in which pulp settles, over that of the opening over all. */
+        double filled() {
+            return shape == null ? 1 : area() / (openingWidth * openingHeight);
+        }
+
+        /** What hands part, lay to dry and sort one by one: sheets, or the pieces of a shaped deckle. */
+        int apart() {
+            return shape == null ? sheets : sheets * perSheet;
+        }
+
+        /** One of the openings of a shaped deckle across, m. */
+        public double pieceAcross() {
+            return one(openingWidth, rowAcross, strip);
+        }
+
+        /** One of the openings of a shaped deckle along, m. */
+        public double pieceAlong() {
+            return one(openingHeight, rowAlong, strip);
+        }
+    }
+
+    private static double one(double all, int row, double strip) {
+        return (all - (row - 1) * strip) / row;
+    }
+
+    private static double wetArea(
+            double width, double height, int rowAcross, int rowAlong, @Nullable FormedShape shape, double strip) {
+        return shape == null
+                ? width * height
+                : rowAcross * rowAlong * shape.share() * one(width, rowAcross, strip) * one(height, rowAlong, strip);
     }
 
     /**
@@ -116,7 +159,7 @@ public final class FormingSheets {
     private record Candidate(Layout layout, int misfits, double hands, double area) {}
 
     /** A mould and how the pieces lie on it. */
-    private record Layout(
+    record Layout(
             int mould,
             boolean ownDeckle,
             int perSheet,
@@ -125,10 +168,35 @@ public final class FormingSheets {
             boolean turned,
             double openingWidth,
             double openingHeight,
-            @Nullable Other other) {
+            @Nullable Other other,
+            @Nullable FormedShape shape,
+            double strip) {
+        Layout(
+                int mould,
+                boolean ownDeckle,
+                int perSheet,
+                int rowAcross,
+                int rowAlong,
+                boolean turned,
+                double openingWidth,
+                double openingHeight,
+                @Nullable Other other) {
+            this(mould, ownDeckle, perSheet, rowAcross, rowAlong, turned, openingWidth, openingHeight, other, null, 0);
+        }
+
         Layout with(Other next) {
             return new Layout(
-                    mould, ownDeckle, perSheet, rowAcross, rowAlong, turned, openingWidth, openingHeight, next);
+                    mould,
+                    ownDeckle,
+                    perSheet,
+                    rowAcross,
+                    rowAlong,
+                    turned,
+                    openingWidth,
+                    openingHeight,
+                    next,
+                    shape,
+                    strip);
         }
     }
 
@@ -148,16 +216,22 @@ public final class FormingSheets {
         mouldsInTurn = moulds.stream().mapToInt(Mould::count).toArray();
         dipTime = known.fixed("vat.dip-time", workshop.vat);
         window = known.fixed("labour.mould-window", Scope.GENERAL);
-        deckleEdge = piece.edge() == Piece.Edge.DECKLE;
+        deckleEdge = piece.edge() != Piece.Edge.CUT;
+        shaped = piece.edge() == Piece.Edge.SHAPED;
+        shapedDeckles = new ShapedDeckles(workshop, moulds);
+        outline = piece.outline().map(ShapedDeckles::shape).orElse(null);
+        strip = !shaped
+                ? Double.NaN
+                : piece.gap().map(Amount::si).orElseGet(() -> known.fixed("order.deckle-strip", scope));
         trim = piece.trim().map(Amount::si).orElseGet(() -> known.fixed("order.trim", scope));
         gap = piece.gap().map(Amount::si).orElse(0.0);
         double spare = piece.spare().map(Amount::si).orElseGet(() -> known.fixed("order.spare-share", scope));
         name = piece.name();
         wanted = Few.sheets(Rounding.ceil(piece.count() * (1 + spare)) + piece.kept(), name);
         trials = piece.trials().orElseGet(() -> Few.sheets(Math.rint(known.fixed("order.trial-sheets", scope)), name));
-        sheetTimeCard = known.slot("labour.sheet-time", Scope.of(piece.name(), "card"));
-        sheetTimeSmall = known.slot("labour.sheet-time", Scope.of(piece.name(), "small"));
-        sheetTimeLarge = known.slot("labour.sheet-time", Scope.of(piece.name(), "large"));
+        sheetTimeCard = known.slot("labour.sheet-time", PieceScope.of("card", piece.name()));
+        sheetTimeSmall = known.slot("labour.sheet-time", PieceScope.of("small", piece.name()));
+        sheetTimeLarge = known.slot("labour.sheet-time", PieceScope.of("large", piece.name()));
         sizeTolerance = known.slot("order.size-tolerance");
         tellingLimit = known.slot("drainage.drainability-limit");
         pouredConsistency = known.slot("vat.poured-consistency");
@@ -183,6 +257,17 @@ public final class FormingSheets {
         return gap;
     }
 
+    /** Whether it is formed in a deckle cut to its outline. */
+    boolean isShaped() {
+        return shaped;
+    }
+
+    /** The outline the piece is formed to; null for a sheet with four sides and for the blank of an envelope. */
+    @Nullable
+    FormedShape outline() {
+        return outline;
+    }
+
     int wanted() {
         return wanted;
     }
@@ -203,6 +288,7 @@ public final class FormingSheets {
      *
      * @param width finished width, flat
      * @param height finished height, flat
+     * @param shape the outline it is formed to; null for an opening with four sides
      * @param shrink shrinkage along and across
      * @param dryGrammage oven-dry fibre and filler of the finished sheet on its area
      * @param load additives over fibre
@@ -211,6 +297,7 @@ public final class FormingSheets {
     Setting decide(
             double width,
             double height,
+            @Nullable FormedShape shape,
             double[] shrink,
             double dryGrammage,
             double load,
@@ -218,9 +305,24 @@ public final class FormingSheets {
             boolean pressed,
             Values v) {
         double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
-        Layout layout = opening(width, height, shrink, pieceYield, v);
+        Layout layout = shape == null
+                ? opening(width, height, shrink, pieceYield, v)
+                : shapedDeckles.choose(
+                        Math.max(width, height),
+                        Math.min(width, height),
+                        shrink,
+                        shape,
+                        wanted / pieceYield,
+                        strip,
+                        v.of(sizeTolerance));
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
-        double wet = layout.openingWidth * layout.openingHeight;
+        double wet = wetArea(
+                layout.openingWidth,
+                layout.openingHeight,
+                layout.rowAcross,
+                layout.rowAlong,
+                layout.shape,
+                layout.strip);
         double solids = dryGrammage * wet * areaFactor;
         double fibre = solids / (1 + load);
         int sheets = Few.sheets(Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials, name);
@@ -236,7 +338,9 @@ public final class FormingSheets {
                 sheets,
                 solids,
                 fibre,
-                layout.other);
+                layout.other,
+                layout.shape,
+                layout.strip);
     }
 
     /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
@@ -263,6 +367,9 @@ public final class FormingSheets {
         List<Candidate> candidates = new ArrayList<>();
         boolean owned = false;
         for (int m = 0; m < mouldWidth.length; m++) {
+            if (shapedDeckles.isShaped(m)) {
+                continue;
+            }
             double along = Math.max(mouldWidth[m], mouldHeight[m]);
             double across = Math.min(mouldWidth[m], mouldHeight[m]);
             PieceLayout.Layout layout = PieceLayout.best(

@@ -5,6 +5,7 @@ import org.papermath.equation.EnvelopeBlanks;
 import org.papermath.evidence.Scope;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 
 /** An envelope laid out round what goes in: its blank, its pocket, and the play in it. */
 public final class MakingEnvelopes {
@@ -14,6 +15,13 @@ public final class MakingEnvelopes {
     public static final PieceFigure CLEAR_WIDTH = FIGURES.pieceIfKnown("play along", null, "mm", Scale.DIFFERENCE);
     /** The same the other way. */
     public static final PieceFigure CLEAR_HEIGHT = FIGURES.pieceIfKnown("play across", null, "mm", Scale.DIFFERENCE);
+
+    /** Inside, where the blank is formed to its outline and the envelope shrinks with its sheet. */
+    public static final PieceFigure DRIED_WIDTH =
+            FIGURES.pieceIfKnown("width inside, dried", Kinds.LENGTH, "mm", Scale.FACTOR);
+    /** The same the other way. */
+    public static final PieceFigure DRIED_HEIGHT =
+            FIGURES.pieceIfKnown("height inside, dried", Kinds.LENGTH, "mm", Scale.FACTOR);
 
     /** Layers of paper an envelope adds to what is in it: front, back and a seam. */
     static final int LAYERS = 3;
@@ -102,14 +110,63 @@ public final class MakingEnvelopes {
                         : blank.seam());
     }
 
+    /** The outline of the blank, and its folds with the score of the flap last. */
+    FormedShape shape(Setting set) {
+        double paper = (set.outsideWidth - set.insideWidth) / 2;
+        double width = EnvelopeBlanks.panel(set.insideWidth, paper);
+        double height = EnvelopeBlanks.panel(set.insideHeight, paper);
+        double[][] corners = switch (style) {
+            case SIDE_SEAM, WALLET ->
+                EnvelopeBlanks.sideSeamCorners(width, height, set.seam, 0, 0, set.blankHeight - 2 * height, false);
+            case OPEN_END ->
+                EnvelopeBlanks.openEndCorners(width, height, set.seam, sideFlap, set.blankHeight - height - sideFlap);
+            case DIAMOND ->
+                new double[][] {{0, set.blankWidth, set.blankWidth, 0}, {0, 0, set.blankHeight, set.blankHeight}};
+        };
+        double[][] folds = switch (style) {
+            case SIDE_SEAM, WALLET -> EnvelopeBlanks.sideSeamFolds(width, height, set.seam, 0);
+            case OPEN_END -> EnvelopeBlanks.openEndFolds(width, height, set.seam, sideFlap);
+            case DIAMOND -> EnvelopeBlanks.diamondFolds(width, height, Math.min(set.blankWidth, set.blankHeight));
+        };
+        return FormedShape.of(corners[0], corners[1], folds);
+    }
+
+    /**
+     * Width and height of the pocket inside: as laid out, or as the folds come to lie on a blank that was formed to its
+     * outline and has shrunk.
+     *
+     * @param formed whether the blank is formed to its outline
+     * @param width width of the blank as it came out
+     * @param height height of the blank as it came out
+     */
+    double[] inside(Setting set, boolean formed, double width, double height) {
+        if (!formed) {
+            return new double[] {set.insideWidth, set.insideHeight};
+        }
+        double paper = (set.outsideWidth - set.insideWidth) / 2;
+        double wide = width / set.blankWidth;
+        double high = height / set.blankHeight;
+        // The pocket of a diamond lies along the diagonals of its square.
+        double diagonal = Math.sqrt((wide * wide + high * high) / 2);
+        boolean diamond = style == EnvelopeStyle.DIAMOND;
+        return new double[] {
+            EnvelopeBlanks.insideOfPanel(
+                    EnvelopeBlanks.panel(set.insideWidth, paper), diamond ? diagonal : wide, paper),
+            EnvelopeBlanks.insideOfPanel(
+                    EnvelopeBlanks.panel(set.insideHeight, paper), diamond ? diagonal : high, paper)
+        };
+    }
+
     /** Thickness of what goes in. */
     double filling(double heldCaliper, int layers) {
         return heldCaliper * layers * inserts;
     }
 
     /** How what goes in lies in the pocket. */
-    static void forecast(int piece, Setting set, double[] held, double filling, Figures out) {
-        double[] play = play(set, held, filling);
+    static void forecast(int piece, double[] inside, boolean formed, double[] held, double filling, Figures out) {
+        double[] play = play(inside, held, filling);
+        out.set(DRIED_WIDTH, piece, formed ? inside[0] : Double.NaN);
+        out.set(DRIED_HEIGHT, piece, formed ? inside[1] : Double.NaN);
         out.set(CLEAR_WIDTH, piece, play[0]);
         out.set(CLEAR_HEIGHT, piece, play[1]);
     }
@@ -118,19 +175,21 @@ public final class MakingEnvelopes {
     static void forecastNone(int piece, Figures out) {
         out.set(CLEAR_WIDTH, piece, Double.NaN);
         out.set(CLEAR_HEIGHT, piece, Double.NaN);
+        out.set(DRIED_WIDTH, piece, Double.NaN);
+        out.set(DRIED_HEIGHT, piece, Double.NaN);
     }
 
     /**
      * The play along the width and the height of the pocket. What goes in lies with its long side along the long side
      * of the pocket, wherever its mouth is.
      */
-    static double[] play(Setting set, double[] held, double filling) {
+    static double[] play(double[] inside, double[] held, double filling) {
         double longSide = Math.max(held[0], held[1]);
         double shortSide = Math.min(held[0], held[1]);
-        boolean upright = set.insideHeight > set.insideWidth;
+        boolean upright = inside[1] > inside[0];
         return new double[] {
-            set.insideWidth - (upright ? shortSide : longSide) - filling,
-            set.insideHeight - (upright ? longSide : shortSide) - filling
+            inside[0] - (upright ? shortSide : longSide) - filling,
+            inside[1] - (upright ? longSide : shortSide) - filling
         };
     }
 }

@@ -64,7 +64,7 @@ public final class PieceWork {
         this.stock = stock;
         this.sizing = sizing;
         boolean isEnvelope = piece.envelopeFor().isPresent();
-        Scope scope = Scope.of(piece.name(), piece.recipe(), isEnvelope ? "envelope" : "card");
+        Scope scope = PieceScope.of(isEnvelope ? "envelope" : "card", piece.name(), piece.recipe());
         @Nullable Dryer dryer = dryer(piece, studio);
         Scope sheet = Scope.of(piece.name(), piece.recipe());
         Scope measured = dryer == null ? sheet : sheet.on(dryer.name());
@@ -249,6 +249,7 @@ public final class PieceWork {
         MakingEnvelopes.Setting enveloped = null;
         double width;
         double height;
+        FormedShape shape = forming.outline();
         if (envelope == null || held == null) {
             width = piece.width().map(Amount::si).orElse(Double.NaN);
             height = piece.height().map(Amount::si).orElse(Double.NaN);
@@ -265,15 +266,32 @@ public final class PieceWork {
                     target(state, kept, dense, v) / finished.known(density(state, kept, dense, v), v));
             width = enveloped.blankWidth();
             height = enveloped.blankHeight();
+            shape = forming.isShaped() ? envelope.shape(enveloped) : null;
         }
         double dryGrammage =
                 target / finished.conditioned(state, kept.load(), kept.particleLoad(), v) / (1 + sizing.gain(v));
         // How far a weight holds sheets depends on their size, and that on how far they shrink.
         FormingSheets.Setting sheet = forming.decide(
-                width, height, shrink(state, kept, Double.NaN, v), dryGrammage, kept.load(), rejects, pressed, v);
+                width,
+                height,
+                shape,
+                shrink(state, kept, Double.NaN, v),
+                dryGrammage,
+                kept.load(),
+                rejects,
+                pressed,
+                v);
         for (int pass = 0; drying.isLight(sheet.area(), v) && pass < WEIGHT_PASSES; pass++) {
             sheet = forming.decide(
-                    width, height, shrink(state, kept, sheet.area(), v), dryGrammage, kept.load(), rejects, pressed, v);
+                    width,
+                    height,
+                    shape,
+                    shrink(state, kept, sheet.area(), v),
+                    dryGrammage,
+                    kept.load(),
+                    rejects,
+                    pressed,
+                    v);
         }
         return new Sheet(cutting.decide(width, height), enveloped, sheet, pressed ? pressing.decide(sheet, v) : null);
     }
@@ -346,7 +364,7 @@ public final class PieceWork {
                     settings.press(index) != null,
                     perSheet,
                     run,
-                    on.area * perSheet / on.dryArea,
+                    cutting.usedShare(on, perSheet),
                     on.couchedRatio,
                     on.pressedRatio,
                     finished.bookedRatio(on.endRatio, v),
@@ -381,10 +399,10 @@ public final class PieceWork {
         Posts.Setting post = settings.posts(index);
         return new Hours(
                 atVat,
-                pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.sheets(), v),
-                drying.hours(settings.drying(index), sheet.sheets(), v),
-                sizing.hours(sheet.sheets(), v),
-                cutting.sorting(sheet.sheets(), v),
+                pressing.hours(settings.press(index), post == null ? 0 : post.posts(), sheet.apart(), v),
+                drying.hours(settings.drying(index), sheet.apart(), v),
+                sizing.hours(sheet.apart(), v),
+                cutting.sorting(sheet.apart(), v),
                 cutting.trimming(sheet, v),
                 cutting.folding(forming.wanted(), v));
     }
@@ -397,10 +415,15 @@ public final class PieceWork {
             Mailing.forecastAlone(index, cutting.layers(), out);
             return;
         }
+        double[] inside = envelope.inside(
+                enveloped,
+                forming.isShaped(),
+                out.of(CuttingAndFolding.WIDTH, index),
+                out.of(CuttingAndFolding.HEIGHT, index));
         double[] folded = held.cutting.folded(
                 out.of(CuttingAndFolding.WIDTH, held.index), out.of(CuttingAndFolding.HEIGHT, held.index));
         double filling = envelope.filling(out.of(FinishedSheet.CALIPER, held.index), held.cutting.layers());
-        MakingEnvelopes.forecast(index, enveloped, folded, filling, out);
+        MakingEnvelopes.forecast(index, inside, forming.isShaped(), folded, filling, out);
         Mailing.forecast(index, envelope.inserts(), held.index, filling, out);
     }
 }

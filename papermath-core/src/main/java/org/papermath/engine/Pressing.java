@@ -102,8 +102,8 @@ public final class Pressing {
      * Decides the force on a post of such sheets. Small ones lie side by side, as many as the press has the force for.
      */
     Setting decide(FormingSheets.Setting sheet, Values v) {
-        double covered =
-                Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth, workshop.platenLength);
+        double covered = sheet.filled()
+                * Fit.covered(sheet.openingWidth(), sheet.openingHeight(), workshop.platenWidth, workshop.platenLength);
         double most = Math.min(v.of(allowed) * weakest, byLever);
         double enough = Math.floor(most / PressForce.force(v.of(wish), covered) + Rounding.GUARD);
         int room = gap == null

@@ -522,71 +522,41 @@ public final class Envelope {
         double w = made.insideWidth() + paper;
         double h = made.insideHeight() + paper;
         return switch (style) {
-            case SIDE_SEAM, WALLET -> {
-                double s = made.seam();
-                double back = h - throat;
-                double top = back + h;
-                double f = made.flapOverlap() + throat;
-                List<double[]> c = new ArrayList<>();
-                c.add(new double[] {s, 0});
-                c.add(new double[] {s + w, 0});
-                c.add(new double[] {s + w, back});
-                c.add(new double[] {s + w + s, back + taper});
-                c.add(new double[] {s + w + s, top - taper});
-                c.add(new double[] {s + w, top});
-                if (flap == Flap.POINTED) {
-                    c.add(new double[] {s + w / 2, top + f});
-                } else {
-                    c.add(new double[] {s + w, top + f});
-                    c.add(new double[] {s, top + f});
-                }
-                c.add(new double[] {s, top});
-                c.add(new double[] {0, top - taper});
-                c.add(new double[] {0, back + taper});
-                c.add(new double[] {s, back});
-                yield outline(c);
-            }
+            case SIDE_SEAM, WALLET ->
+                outline(EnvelopeBlanks.sideSeamCorners(
+                        w, h, made.seam(), taper, throat, made.flapOverlap() + throat, flap == Flap.POINTED));
             case DIAMOND -> {
                 double half = made.width() / Math.sqrt(2);
-                yield outline(List.of(
-                        new double[] {half, 0},
-                        new double[] {2 * half, half},
-                        new double[] {half, 2 * half},
-                        new double[] {0, half}));
+                yield outline(new double[][] {{half, 2 * half, half, 0}, {0, half, 2 * half, half}});
             }
-            case OPEN_END -> {
-                double a = (w + made.seam()) / 2;
-                double b = allowances.sideFlap().si();
-                double f = made.flapOverlap();
-                yield outline(List.of(
-                        new double[] {a, 0},
-                        new double[] {a + w, 0},
-                        new double[] {a + w, b},
-                        new double[] {a + w + a, b},
-                        new double[] {a + w + a, b + h},
-                        new double[] {a + w, b + h},
-                        new double[] {a + w, b + h + f},
-                        new double[] {a, b + h + f},
-                        new double[] {a, b + h},
-                        new double[] {0, b + h},
-                        new double[] {0, b},
-                        new double[] {a, b}));
-            }
+            case OPEN_END ->
+                outline(EnvelopeBlanks.openEndCorners(
+                        w, h, made.seam(), allowances.sideFlap().si(), made.flapOverlap()));
         };
     }
 
-    private static Outline outline(List<double[]> corners) {
+    private static Outline outline(double[][] corners) {
         // A taper that uses up the free edge of a side flap leaves two corners in one place.
-        List<double[]> kept = new ArrayList<>();
-        for (double[] c : corners) {
-            double[] last = kept.isEmpty() ? null : kept.get(kept.size() - 1);
-            if (last == null || last[0] != c[0] || last[1] != c[1]) {
-                kept.add(c);
+        List<Outline.Point> kept = new ArrayList<>();
+        double[] x = corners[0];
+        double[] y = corners[1];
+        for (int i = 0; i < x.length; i++) {
+            if (i == 0 || x[i] != x[i - 1] || y[i] != y[i - 1]) {
+                kept.add(Outline.Point.of(Kinds.LENGTH.ofSi(x[i]), Kinds.LENGTH.ofSi(y[i])));
             }
         }
-        return Outline.of(kept.stream()
-                .map(c -> Outline.Point.of(Kinds.LENGTH.ofSi(c[0]), Kinds.LENGTH.ofSi(c[1])))
-                .toList());
+        return Outline.of(kept);
+    }
+
+    /** The folds, and the score of the flap last. */
+    private static List<Line> folds(double[][] lines) {
+        List<Line> folds = new ArrayList<>();
+        for (int i = 0; i < lines.length; i++) {
+            double[] at = lines[i];
+            folds.add(DrawnLine.ofMetres(
+                    at[0], at[1], at[2], at[3], i == lines.length - 1 ? Line.Kind.SCORE : Line.Kind.FOLD));
+        }
+        return List.copyOf(folds);
     }
 
     /**
@@ -599,16 +569,7 @@ public final class Envelope {
         double w = made.insideWidth() + paper;
         double h = made.insideHeight() + paper;
         return switch (style) {
-            case SIDE_SEAM, WALLET -> {
-                double s = made.seam();
-                double back = h - throat;
-                double top = back + h;
-                yield List.of(
-                        DrawnLine.ofMetres(s, back, s, top, Line.Kind.FOLD),
-                        DrawnLine.ofMetres(s + w, back, s + w, top, Line.Kind.FOLD),
-                        DrawnLine.ofMetres(s, back, s + w, back, Line.Kind.FOLD),
-                        DrawnLine.ofMetres(s, top, s + w, top, Line.Kind.SCORE));
-            }
+            case SIDE_SEAM, WALLET -> folds(EnvelopeBlanks.sideSeamFolds(w, h, made.seam(), throat));
             case DIAMOND -> {
                 double middle = made.width() / Math.sqrt(2);
                 double left = middle - w / 2;
@@ -630,15 +591,9 @@ public final class Envelope {
                         DrawnLine.ofMetres(right, above, right + ear, above, Line.Kind.CUT),
                         DrawnLine.ofMetres(right, above, right, above + ear, Line.Kind.CUT));
             }
-            case OPEN_END -> {
-                double a = (w + made.seam()) / 2;
-                double b = allowances.sideFlap().si();
-                yield List.of(
-                        DrawnLine.ofMetres(a, b, a, b + h, Line.Kind.FOLD),
-                        DrawnLine.ofMetres(a + w, b, a + w, b + h, Line.Kind.FOLD),
-                        DrawnLine.ofMetres(a, b, a + w, b, Line.Kind.FOLD),
-                        DrawnLine.ofMetres(a, b + h, a + w, b + h, Line.Kind.SCORE));
-            }
+            case OPEN_END ->
+                folds(EnvelopeBlanks.openEndFolds(
+                        w, h, made.seam(), allowances.sideFlap().si()));
         };
     }
 

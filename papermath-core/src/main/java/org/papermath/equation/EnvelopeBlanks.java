@@ -118,6 +118,107 @@ public final class EnvelopeBlanks {
                 3);
     }
 
+    /**
+     * The corners of a blank with side seams, from the left of the mouth of the back on, anticlockwise: places across,
+     * then places along.
+     *
+     * @param width between the folds of the front across
+     * @param height between its folds along
+     * @param side width of a side flap
+     * @param taper by how much a side flap narrows at each end
+     * @param throat how far the back stays below the mouth
+     * @param flap depth of the flap
+     * @param pointed whether the flap is a triangle
+     */
+    public static double[][] sideSeamCorners(
+            double width, double height, double side, double taper, double throat, double flap, boolean pointed) {
+        double right = side + width;
+        double back = height - throat;
+        double top = back + height;
+        return pointed
+                ? new double[][] {
+                    {side, right, right, right + side, right + side, right, side + width / 2, side, 0, 0, side},
+                    {0, 0, back, back + taper, top - taper, top, top + flap, top, top - taper, back + taper, back}
+                }
+                : new double[][] {
+                    {side, right, right, right + side, right + side, right, right, side, side, 0, 0, side},
+                    {
+                        0,
+                        0,
+                        back,
+                        back + taper,
+                        top - taper,
+                        top,
+                        top + flap,
+                        top + flap,
+                        top,
+                        top - taper,
+                        back + taper,
+                        back
+                    }
+                };
+    }
+
+    /** The folds of such a blank and the score of its flap, last; each from a point to another. */
+    public static double[][] sideSeamFolds(double width, double height, double side, double throat) {
+        double right = side + width;
+        double back = height - throat;
+        double top = back + height;
+        return new double[][] {
+            {side, back, side, top}, {right, back, right, top}, {side, back, right, back}, {side, top, right, top}
+        };
+    }
+
+    /** The corners of a blank with an open end, from the left of its bottom flap on, anticlockwise. */
+    public static double[][] openEndCorners(double width, double height, double seam, double bottom, double flap) {
+        double a = (width + seam) / 2;
+        double right = a + width;
+        double top = bottom + height;
+        return new double[][] {
+            {a, right, right, right + a, right + a, right, right, a, a, 0, 0, a},
+            {0, 0, bottom, bottom, top, top, top + flap, top + flap, top, top, bottom, bottom}
+        };
+    }
+
+    /** The folds of such a blank and the score of its flap, last. */
+    public static double[][] openEndFolds(double width, double height, double seam, double bottom) {
+        double a = (width + seam) / 2;
+        double right = a + width;
+        double top = bottom + height;
+        return new double[][] {
+            {a, bottom, a, top}, {right, bottom, right, top}, {a, bottom, right, bottom}, {a, top, right, top}
+        };
+    }
+
+    /** The folds of a diamond on its square as it lies in a mould, a side across; the score of its flap last. */
+    public static double[][] diamondFolds(double width, double height, double square) {
+        double middle = square / 2;
+        double diagonal = Math.sqrt(2);
+        double[][] corner = new double[4][];
+        for (int i = 0; i < corner.length; i++) {
+            double right = (i == 1 || i == 2 ? width : -width) / 2;
+            double up = (i > 1 ? height : -height) / 2;
+            corner[i] = new double[] {middle + (right - up) / diagonal, middle + (right + up) / diagonal};
+        }
+        return new double[][] {
+            {corner[0][0], corner[0][1], corner[3][0], corner[3][1]},
+            {corner[1][0], corner[1][1], corner[2][0], corner[2][1]},
+            {corner[0][0], corner[0][1], corner[1][0], corner[1][1]},
+            {corner[3][0], corner[3][1], corner[2][0], corner[2][1]}
+        };
+    }
+
+    /**
+     * What a pocket measures inside when its blank came out larger or smaller than it was laid out: the panel between
+     * its folds changes with the blank, the thickness of the paper does not.
+     *
+     * @param panel the panel as laid out
+     * @param share the blank as it came out over the blank as laid out
+     */
+    public static double insideOfPanel(double panel, double share, double paperThickness) {
+        return panel * share - paperThickness;
+    }
+
     /** The side of the least square whose corners close over a rectangle: (w + h)/√2. */
     public static double leastSquare(double width, double height) {
         return (width + height) / Math.sqrt(2);

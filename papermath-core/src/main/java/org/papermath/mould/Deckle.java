@@ -5,10 +5,12 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.papermath.equation.PieceLayout;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
+import org.papermath.shape.Outline;
 
 /**
  * The frame that bounds the pulp on a mould: its opening, and the strips that may split it. Immutable.
@@ -22,6 +24,7 @@ public final class Deckle {
     private final int along;
     private final Amount<Length> strip;
     private final @Nullable Amount<Length> depth;
+    private final @Nullable Outline outline;
 
     private Deckle(
             Amount<Length> width,
@@ -29,13 +32,15 @@ public final class Deckle {
             int across,
             int along,
             Amount<Length> strip,
-            @Nullable Amount<Length> depth) {
+            @Nullable Amount<Length> depth,
+            @Nullable Outline outline) {
         this.width = width;
         this.height = height;
         this.across = across;
         this.along = along;
         this.strip = strip;
         this.depth = depth;
+        this.outline = outline;
     }
 
     /**
@@ -53,7 +58,52 @@ public final class Deckle {
                 1,
                 1,
                 NONE,
+                null,
                 null);
+    }
+
+    /**
+     * Makes a deckle whose opening is an outline: a tag, a round, the blank of an envelope.
+     *
+     * @param opening the outline of the opening, its sides over all 5 mm to 5 m, of at most 1000 corners
+     * @return the deckle
+     * @throws Refused if a side is out of range or there are more corners
+     */
+    public static Deckle shaped(Outline opening) {
+        return shaped(opening, 1, 1, NONE);
+    }
+
+    /**
+     * Makes a deckle with several openings of one outline, in rows and columns by their sides over all.
+     *
+     * @param opening the outline of one opening, its sides over all 5 mm to 5 m, of at most 1000 corners
+     * @param across openings in the width, 1 to 100
+     * @param along openings in the height, 1 to 100
+     * @param strip how far apart they are where they come nearest in a row or a column, zero or more
+     * @return the deckle
+     * @throws Refused if a side of the opening or of the whole is out of range, there are more corners, or a count is
+     *     out of range
+     */
+    public static Deckle shaped(Outline opening, int across, int along, Quantity<Length> strip) {
+        Objects.requireNonNull(opening, "opening");
+        Amount<Length> between = Kinds.LENGTH.check(strip, "width of a deckle strip");
+        Limits.OUTLINE_CORNERS.check(opening.corners().size(), "corners of the opening of the deckle");
+        Limits.DECKLE_SPLIT.check(across, "openings across the deckle");
+        Limits.DECKLE_SPLIT.check(along, "openings along the deckle");
+        Limits.MOULD_SIDE.check(opening.width(), "deckle opening across");
+        Limits.MOULD_SIDE.check(opening.height(), "deckle opening along");
+        return new Deckle(
+                Limits.MOULD_SIDE.check(whole(opening.width(), across, between), "all deckle openings across"),
+                Limits.MOULD_SIDE.check(whole(opening.height(), along, between), "all deckle openings along"),
+                across,
+                along,
+                between,
+                null,
+                opening);
+    }
+
+    private static Amount<Length> whole(Amount<Length> one, int count, Amount<Length> strip) {
+        return count == 1 ? one : Kinds.LENGTH.ofSi(PieceLayout.extent(count, one.si(), strip.si()), "mm");
     }
 
     /**
@@ -63,9 +113,19 @@ public final class Deckle {
      * @param along openings in the height, 1 to 100
      * @param strip the width of a strip, zero or more
      * @return the split deckle
-     * @throws Refused if a count is out of range or the strips leave no opening
+     * @throws Refused if a count is out of range, the strips leave no opening, or its opening is an outline
      */
     public Deckle split(int across, int along, Quantity<Length> strip) {
+        if (outline != null) {
+            throw Refused.of(
+                    "deckle.shaped",
+                    "deckle: a deckle with an opening of an outline is not split; give how many openings it has when it"
+                            + " is made.",
+                    "across",
+                    across,
+                    "along",
+                    along);
+        }
         Amount<Length> between = Kinds.LENGTH.check(strip, "width of a deckle strip");
         double s = between.si();
         Limits.DECKLE_SPLIT.check(across, "openings across the deckle");
@@ -81,7 +141,7 @@ public final class Deckle {
                     "along",
                     along);
         }
-        return new Deckle(width, height, across, along, between, depth);
+        return new Deckle(width, height, across, along, between, depth, null);
     }
 
     /**
@@ -92,7 +152,8 @@ public final class Deckle {
      * @throws Refused if the depth is out of range
      */
     public Deckle deep(Quantity<Length> depth) {
-        return new Deckle(width, height, across, along, strip, Limits.DECKLE_DEPTH.check(depth, "depth of the deckle"));
+        return new Deckle(
+                width, height, across, along, strip, Limits.DECKLE_DEPTH.check(depth, "depth of the deckle"), outline);
     }
 
     /**
@@ -159,7 +220,16 @@ public final class Deckle {
     }
 
     /**
-     * Returns one of the openings.
+     * Returns the outline of one of the openings, where that is no rectangle.
+     *
+     * @return the outline in which a single sheet forms
+     */
+    public Optional<Outline> outline() {
+        return Optional.ofNullable(outline);
+    }
+
+    /**
+     * Returns one of the openings; of a shaped one its sides over all.
      *
      * @return the opening in which a single sheet forms
      */
@@ -177,17 +247,24 @@ public final class Deckle {
                 && across == that.across
                 && along == that.along
                 && strip.si() == that.strip.si()
+                && Objects.equals(outline, that.outline)
                 && depth().map(Amount::si).equals(that.depth().map(Amount::si));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(width.si(), height.si(), across, along, strip.si(), depth().map(Amount::si));
+        return Objects.hash(width.si(), height.si(), across, along, strip.si(), depth().map(Amount::si), outline);
     }
 
     @Override
     public String toString() {
         String whole = "deckle " + width() + " × " + height() + (depth == null ? "" : ", " + depth + " deep");
+        if (outline != null) {
+            String openings = count() == 1
+                    ? ", one opening of "
+                    : ", " + across + " × " + along + " openings " + strip() + " apart of ";
+            return whole + openings + outline;
+        }
         return count() == 1 ? whole : whole + ", split " + across + " × " + along + " by strips of " + strip();
     }
 }

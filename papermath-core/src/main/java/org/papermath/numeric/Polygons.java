@@ -292,6 +292,22 @@ public final class Polygons {
         return new double[][] {java.util.Arrays.copyOf(ox, kept), java.util.Arrays.copyOf(oy, kept)};
     }
 
+    /** How far a point is from the outline of a polygon, within it or without. */
+    public static double distance(double[] x, double[] y, double px, double py) {
+        double least = Double.POSITIVE_INFINITY;
+        int last = x.length - 1;
+        for (int i = 0; i < x.length; i++) {
+            double dx = x[i] - x[last];
+            double dy = y[i] - y[last];
+            double square = dx * dx + dy * dy;
+            double along = square > 0 ? ((px - x[last]) * dx + (py - y[last]) * dy) / square : 0;
+            double at = Math.max(0, Math.min(1, along));
+            least = Math.min(least, Math.hypot(px - x[last] - at * dx, py - y[last] - at * dy));
+            last = i;
+        }
+        return least;
+    }
+
     /** A polygon with each coordinate multiplied by a factor of its own direction, about the origin. */
     public static double[][] scaled(double[] x, double[] y, double factorX, double factorY) {
         double[] ox = new double[x.length];

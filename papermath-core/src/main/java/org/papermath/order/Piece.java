@@ -15,6 +15,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
+import org.papermath.shape.Outline;
 
 /**
  * One kind of thing in an order: so many sheets, cards or envelopes of a size and a weight, from a recipe. Immutable.
@@ -38,6 +39,7 @@ public final class Piece {
     private final @Nullable Amount<Length> width;
     private final @Nullable Amount<Length> height;
     private final @Nullable Format format;
+    private final @Nullable Outline outline;
     private final @Nullable Amount<Grammage> grammage;
     private final @Nullable Amount<Length> caliper;
     private final @Nullable Sample sample;
@@ -60,7 +62,12 @@ public final class Piece {
         /** The natural rim of the deckle on every side: one piece a sheet, in a deckle of its size. */
         DECKLE,
         /** Trimmed or torn to size from a larger sheet, several up where they fit. */
-        CUT
+        CUT,
+        /**
+         * The natural rim of a deckle cut to the outline of the piece, several openings to a mould where they fit: tags,
+         * rounds, the blanks of envelopes.
+         */
+        SHAPED
     }
 
     /**
@@ -115,6 +122,7 @@ public final class Piece {
         this.width = b.width;
         this.height = b.height;
         this.format = b.format;
+        this.outline = b.outline;
         this.grammage = b.grammage;
         this.caliper = b.caliper;
         this.sample = b.sample;
@@ -122,7 +130,7 @@ public final class Piece {
         this.kept = b.kept;
         this.trials = b.trials;
         this.folds = b.folds;
-        this.edge = b.edge;
+        this.edge = b.edge != null ? b.edge : b.outline != null ? Edge.SHAPED : Edge.CUT;
         this.trim = b.trim;
         this.envelopeFor = b.envelopeFor;
         this.style = b.style;
@@ -160,6 +168,7 @@ public final class Piece {
         private @Nullable Amount<Length> width;
         private @Nullable Amount<Length> height;
         private @Nullable Format format;
+        private @Nullable Outline outline;
         private @Nullable Amount<Grammage> grammage;
         private @Nullable Amount<Length> caliper;
         private @Nullable Sample sample;
@@ -167,7 +176,7 @@ public final class Piece {
         private int kept;
         private int trials = -1;
         private int folds;
-        private Edge edge = Edge.CUT;
+        private @Nullable Edge edge;
         private @Nullable Amount<Length> trim;
         private @Nullable String envelopeFor;
         private @Nullable EnvelopeStyle style;
@@ -198,6 +207,7 @@ public final class Piece {
             height = Limits.PIECE_SIDE.check(other, "height of piece ", name);
             width = first;
             format = null;
+            outline = null;
             return this;
         }
 
@@ -212,6 +222,21 @@ public final class Piece {
             Objects.requireNonNull(size, "size");
             size(size.width(), size.height());
             format = size;
+            return this;
+        }
+
+        /**
+         * Has the piece formed to an outline in place of a size: its edge is the rim of a deckle cut to that shape.
+         *
+         * @param finished the finished flat outline, its sides over all 5 mm to 5 m, of at most 1000 corners
+         * @return this builder
+         * @throws Refused if a side is out of range, there are more corners, or the size was set before
+         */
+        public Builder formedTo(Outline finished) {
+            Objects.requireNonNull(finished, "finished");
+            Limits.OUTLINE_CORNERS.check(finished.corners().size(), "corners of the outline of piece ", name);
+            size(finished.width(), finished.height());
+            outline = finished;
             return this;
         }
 
@@ -325,8 +350,8 @@ public final class Piece {
         }
 
         /**
-         * Sets how the edge is made; cut without it. The natural rim of the deckle stays on every side of a piece that
-         * is formed one to a sheet.
+         * Sets how the edge is made; without it cut, or shaped where an outline is given. The natural rim of the deckle
+         * stays on every side of a piece that is formed one to a sheet or formed to its shape.
          *
          * @param how the edge
          * @return this builder
@@ -351,7 +376,8 @@ public final class Piece {
         }
 
         /**
-         * Sets how far pieces lie apart on the mould face, where a strip divides them.
+         * Sets how far pieces lie apart on the mould face, where a strip divides them; of pieces formed to their outline
+         * how far the openings of the deckle lie apart.
          *
          * @param gap the width of the strip, 0 to 100 mm
          * @return this builder
@@ -452,6 +478,16 @@ public final class Piece {
                         "piece",
                         name);
             }
+            if (outline != null && envelopeFor != null) {
+                throw Refused.of(
+                        "piece.clash",
+                        "piece " + name + ": the outline of an envelope follows from its style and from " + envelopeFor
+                                + ". Leave the outline out, and choose the edge shaped.",
+                        "piece",
+                        name,
+                        "member",
+                        "outline");
+            }
             if (width != null && envelopeFor != null && style != EnvelopeStyle.DIAMOND) {
                 throw Refused.of(
                         "piece.clash",
@@ -472,7 +508,29 @@ public final class Piece {
                         "member",
                         "folds");
             }
-            if (edge == Edge.DECKLE && trim != null && trim.si() > 0) {
+            if (outline != null && edge != null && edge != Edge.SHAPED) {
+                throw Refused.of(
+                        "piece.clash",
+                        "piece " + name
+                                + ": a piece with an outline has the rim of a deckle of that shape. Leave the edge"
+                                + " out, or give two sides in place of the outline.",
+                        "piece",
+                        name,
+                        "member",
+                        "edge");
+            }
+            if (edge == Edge.SHAPED && outline == null && envelopeFor == null) {
+                throw Refused.of(
+                        "piece.clash",
+                        "piece " + name
+                                + ": an edge that is shaped needs the outline of the piece. Give the outline, or"
+                                + " choose the edge deckle for a sheet with four sides.",
+                        "piece",
+                        name,
+                        "member",
+                        "edge");
+            }
+            if ((edge == Edge.DECKLE || edge == Edge.SHAPED || outline != null) && trim != null && trim.si() > 0) {
                 throw Refused.of(
                         "piece.clash",
                         "piece " + name + ": an edge cannot be the rim of the deckle and be trimmed. Choose one.",
@@ -537,6 +595,15 @@ public final class Piece {
      */
     public Optional<Format> format() {
         return Optional.ofNullable(format);
+    }
+
+    /**
+     * Returns the finished flat outline, where the piece is formed to one.
+     *
+     * @return the outline; {@link #width} and {@link #height} are its sides over all
+     */
+    public Optional<Outline> outline() {
+        return Optional.ofNullable(outline);
     }
 
     /**
@@ -693,6 +760,7 @@ public final class Piece {
         b.width = width;
         b.height = height;
         b.format = format;
+        b.outline = outline;
         b.grammage = grammage;
         b.caliper = caliper;
         b.sample = sample;
@@ -700,7 +768,7 @@ public final class Piece {
         b.kept = kept;
         b.trials = trials;
         b.folds = folds;
-        b.edge = edge;
+        b.edge = edge == Edge.CUT || outline != null ? null : edge;
         b.trim = trim;
         b.envelopeFor = envelopeFor;
         b.style = style;
@@ -743,6 +811,7 @@ public final class Piece {
                 && Objects.equals(width, that.width)
                 && Objects.equals(height, that.height)
                 && Objects.equals(format, that.format)
+                && Objects.equals(outline, that.outline)
                 && Objects.equals(grammage, that.grammage)
                 && Objects.equals(caliper, that.caliper)
                 && Objects.equals(sample, that.sample)

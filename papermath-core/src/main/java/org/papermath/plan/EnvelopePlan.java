@@ -2,10 +2,12 @@ package org.papermath.plan;
 
 import static org.papermath.plan.PlainNumbers.mm;
 
+import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.MakingEnvelopes;
+import org.papermath.engine.PieceFigure;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
@@ -26,7 +28,9 @@ public final class EnvelopePlan {
             Amount<Length> seam,
             Estimate<Length> playAlong,
             Estimate<Length> playAcross,
-            Amount<Dimensionless> sharePairsFit) {}
+            Amount<Dimensionless> sharePairsFit,
+            Optional<Estimate<Length>> insideWidthDried,
+            Optional<Estimate<Length>> insideHeightDried) {}
 
     private final Values values;
 
@@ -59,7 +63,13 @@ public final class EnvelopePlan {
                 Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
                 numbers.play(MakingEnvelopes.CLEAR_WIDTH, p),
                 numbers.play(MakingEnvelopes.CLEAR_HEIGHT, p),
-                Kinds.NUMBER.ofSi(fits, "%"))));
+                Kinds.NUMBER.ofSi(fits, "%"),
+                dried(numbers, MakingEnvelopes.DRIED_WIDTH, p),
+                dried(numbers, MakingEnvelopes.DRIED_HEIGHT, p))));
+    }
+
+    private static Optional<Estimate<Length>> dried(Estimates numbers, PieceFigure figure, int p) {
+        return numbers.isKnown(figure, p) ? Optional.of(numbers.of(Kinds.LENGTH, figure, p)) : Optional.empty();
     }
 
     /** {@return how it is folded} */
@@ -77,12 +87,12 @@ public final class EnvelopePlan {
         return values.blankHeight;
     }
 
-    /** {@return width inside} */
+    /** {@return width inside, as laid out} */
     public Amount<Length> insideWidth() {
         return values.insideWidth;
     }
 
-    /** {@return height inside} */
+    /** {@return height inside, as laid out} */
     public Amount<Length> insideHeight() {
         return values.insideHeight;
     }
@@ -115,6 +125,16 @@ public final class EnvelopePlan {
     /** {@return of single pieces and envelopes taken at random, the share of pairs that fit} */
     public Amount<Dimensionless> sharePairsFit() {
         return values.sharePairsFit;
+    }
+
+    /** {@return width inside as it comes out of a blank that is formed to its outline and shrinks with its sheet} */
+    public Optional<Estimate<Length>> insideWidthDried() {
+        return values.insideWidthDried;
+    }
+
+    /** {@return height inside as it comes out of such a blank} */
+    public Optional<Estimate<Length>> insideHeightDried() {
+        return values.insideHeightDried;
     }
 
     @Override

@@ -21,7 +21,8 @@ public final class FormingPlan {
             boolean turned,
             Amount<Mass> fibre,
             Amount<Mass> solids,
-            Optional<String> otherMould) {}
+            Optional<String> otherMould,
+            Optional<ShapedDeckle> shapedDeckle) {}
 
     private final Values values;
 
@@ -41,7 +42,8 @@ public final class FormingPlan {
                 sheet.turned(),
                 grams(sheet.fibre()),
                 grams(sheet.solids()),
-                Optional.ofNullable(sheet.other()).map(other -> other(in, other))));
+                Optional.ofNullable(sheet.other()).map(other -> other(in, other)),
+                ShapedDeckle.of(in, p)));
     }
 
     private static String other(PlainNumbers in, FormingSheets.Other other) {
@@ -68,7 +70,7 @@ public final class FormingPlan {
         return values.deckleToMake;
     }
 
-    /** {@return the opening of the deckle} */
+    /** {@return the opening of the deckle; of a shaped one all its openings over all} */
     public Opening opening() {
         return values.opening;
     }
@@ -91,6 +93,11 @@ public final class FormingPlan {
     /** {@return oven-dry solids of a sheet: fibre and all that stays with it} */
     public Amount<Mass> solids() {
         return values.solids;
+    }
+
+    /** {@return the outlines of its openings, where the piece is formed to its outline} */
+    public Optional<ShapedDeckle> shapedDeckle() {
+        return values.shapedDeckle;
     }
 
     @Override

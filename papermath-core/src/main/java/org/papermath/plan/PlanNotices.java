@@ -587,7 +587,17 @@ final class PlanNotices {
                             + (sheet.mould() < 0
                                     ? "no mould of the studio is large enough; a mould and deckle of "
                                     : "a deckle of ")
-                            + read.forming().opening() + " has to be made or adapted.",
+                            + read.forming()
+                                    .shapedDeckle()
+                                    .map(
+                                            shaped -> shaped
+                                                    + (sheet.perSheet() == 1
+                                                            ? ""
+                                                            : ", together "
+                                                                    + read.forming()
+                                                                            .opening() + ",")
+                                                    + " has to be made; cut it along its drawing, which takes the shrinkage in.")
+                                    .orElseGet(() -> read.forming().opening() + " has to be made or adapted."),
                     "piece",
                     name);
         }

@@ -58,6 +58,9 @@ public final class Limits {
     /** Openings a deckle is split into, each way. */
     public static final Count DECKLE_SPLIT = new SetCount(1, 100);
 
+    /** Corners of an outline that is formed: a round has 360. */
+    public static final Count OUTLINE_CORNERS = new SetCount(3, 1000);
+
     /** Moulds that are alike and worked in turn. */
     public static final Count MOULDS_IN_TURN = new SetCount(1, 20);
 

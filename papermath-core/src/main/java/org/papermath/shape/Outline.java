@@ -20,6 +20,9 @@ import org.papermath.quantity.Units;
  * across to the right and along upward. Corners run anticlockwise.
  */
 public final class Outline {
+    /** Corners of a round or an oval. */
+    public static final int ROUND_CORNERS = 360;
+
     private final double[] x;
     private final double[] y;
 
@@ -118,6 +121,39 @@ public final class Outline {
     }
 
     /**
+     * Makes a round: a polygon of {@value #ROUND_CORNERS} corners on the circle, whose area is less than that of the
+     * circle by 5 parts in 100 000.
+     *
+     * @param diameter the diameter, above zero
+     * @return the outline
+     * @throws Refused if the diameter is not above zero
+     */
+    public static Outline round(Quantity<Length> diameter) {
+        return oval(diameter, diameter);
+    }
+
+    /**
+     * Makes an oval: a polygon of {@value #ROUND_CORNERS} corners on the ellipse.
+     *
+     * @param width the greatest extent across, above zero
+     * @param height the greatest extent along, above zero
+     * @return the outline
+     * @throws Refused if a side is not above zero
+     */
+    public static Outline oval(Quantity<Length> width, Quantity<Length> height) {
+        double w = Kinds.LENGTH.siAboveZero(width, "width");
+        double h = Kinds.LENGTH.siAboveZero(height, "height");
+        double[] ox = new double[ROUND_CORNERS];
+        double[] oy = new double[ROUND_CORNERS];
+        for (int i = 0; i < ROUND_CORNERS; i++) {
+            double angle = 2 * Math.PI * i / ROUND_CORNERS;
+            ox[i] = w / 2 * Math.cos(angle);
+            oy[i] = h / 2 * Math.sin(angle);
+        }
+        return ofMetres(ox, oy);
+    }
+
+    /**
      * Makes an outline of its corners.
      *
      * @param corners three or more corners in order, either way round, each once
@@ -144,16 +180,22 @@ public final class Outline {
     }
 
     /**
-     * Returns the corners, anticlockwise.
+     * Returns the corners, anticlockwise. An outline made of them is equal to this one.
      *
      * @return an unmodifiable list
      */
     public List<Point> corners() {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < x.length; i++) {
-            points.add(new Point(Kinds.LENGTH.ofSi(x[i], "mm"), Kinds.LENGTH.ofSi(y[i], "mm")));
+            points.add(new Point(place(x[i]), place(y[i])));
         }
         return List.copyOf(points);
+    }
+
+    /** In millimetres, unless they would not give the same number back: the same corners make the same outline. */
+    private static Amount<Length> place(double metres) {
+        Amount<Length> millimetres = Kinds.LENGTH.ofSi(metres, "mm");
+        return millimetres.si() == metres ? millimetres : Kinds.LENGTH.ofSi(metres);
     }
 
     /**

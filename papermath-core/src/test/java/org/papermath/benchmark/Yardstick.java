@@ -179,6 +179,8 @@ final class Yardstick {
             Posts.POST_HEIGHT,
             MakingEnvelopes.CLEAR_WIDTH,
             MakingEnvelopes.CLEAR_HEIGHT,
+            MakingEnvelopes.DRIED_WIDTH,
+            MakingEnvelopes.DRIED_HEIGHT,
             Mailing.MAIL_MASS,
             Mailing.MAIL_THICKNESS,
             PieceWork.HOURS);
@@ -740,9 +742,14 @@ final class Yardstick {
                 boolean upright = insideHeight > insideWidth;
                 out[at++] = insideWidth - (upright ? Math.min(w, h) : Math.max(w, h)) - filling;
                 out[at++] = insideHeight - (upright ? Math.max(w, h) : Math.min(w, h)) - filling;
+                // The blank is cut.
+                out[at++] = Double.NaN;
+                out[at++] = Double.NaN;
                 out[at++] = pieceMass + inserts * leafletMass;
                 out[at++] = filling + 3 * caliper;
             } else {
+                out[at++] = Double.NaN;
+                out[at++] = Double.NaN;
                 out[at++] = Double.NaN;
                 out[at++] = Double.NaN;
                 out[at++] = pieceMass;

@@ -60,6 +60,7 @@ import org.papermath.quantity.Rate;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
+import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
 
 /**
@@ -501,6 +502,43 @@ final class GuardCases {
                                         .grammage(Grammage.gsm(90))
                                         .size(mm(180), mm(180))
                                         .envelopeFor("cards", EnvelopeStyle.DIAMOND)
+                                        .build()),
+                        full().build()));
+        Piece rounds = Piece.of("cards", 60, "recipe")
+                .formedTo(Outline.round(mm(70)))
+                .grammage(Grammage.gsm(220))
+                .build();
+        cases.put(
+                "rounds",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.ABACA),
+                                rounds,
+                                Piece.of("sleeve", 40, "recipe")
+                                        .grammage(Grammage.gsm(90))
+                                        .edge(Piece.Edge.SHAPED)
+                                        .envelopeFor("cards", EnvelopeStyle.SIDE_SEAM)
+                                        .mailedIn("Germany")
+                                        .build()),
+                        full().build()));
+        cases.put(
+                "rounds-of-a-kept-deckle",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), rounds),
+                        full().mould(Mould.of("rounds", Deckle.shaped(Outline.round(mm(73)), 3, 2, mm(8))))
+                                .assumptions(Assumptions.standard().given("order.size-tolerance", Scope.GENERAL, 0.05))
+                                .build()));
+        cases.put(
+                "open-end-to-shape",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.COTTON_RAG),
+                                cards().edge(Piece.Edge.DECKLE).build(),
+                                Piece.of("sleeve", 12, "recipe")
+                                        .grammage(Grammage.gsm(90))
+                                        .edge(Piece.Edge.SHAPED)
+                                        .gap(mm(14))
+                                        .envelopeFor("cards", EnvelopeStyle.OPEN_END)
                                         .build()),
                         full().build()));
         cases.put(

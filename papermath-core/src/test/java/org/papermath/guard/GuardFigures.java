@@ -91,7 +91,10 @@ final class GuardFigures {
 
     private static <S> void visit(List<Figure<S>> table, String of, S from, Visitor visitor) {
         for (Figure<S> figure : table) {
-            visitor.visit(figure.work(), of + figure.id(), figure.reader().apply(from));
+            Object given = figure.reader().apply(from);
+            if (given != null) {
+                visitor.visit(figure.work(), of + figure.id(), given);
+            }
         }
     }
 

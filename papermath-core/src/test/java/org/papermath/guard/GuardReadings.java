@@ -33,6 +33,7 @@ import org.papermath.plan.PourPlan;
 import org.papermath.plan.PressingPlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
+import org.papermath.plan.ShapedDeckle;
 import org.papermath.plan.SizingPlan;
 import org.papermath.plan.Stage;
 import org.papermath.plan.ToBuy;
@@ -207,6 +208,18 @@ final class GuardReadings {
                     "sheet.opening.height",
                     Work.SHEET,
                     piece -> piece.forming().opening().height()),
+            piece(
+                    "sheet.shaped.area",
+                    Work.SHEET,
+                    onlyWhereThereIs(piece -> piece.forming().shapedDeckle().map(ShapedDeckle::area))),
+            piece(
+                    "sheet.shaped.across",
+                    Work.SHEET,
+                    onlyWhereThereIs(piece -> piece.forming().shapedDeckle().map(ShapedDeckle::across))),
+            piece(
+                    "sheet.shaped.strip",
+                    Work.SHEET,
+                    onlyWhereThereIs(piece -> piece.forming().shapedDeckle().map(ShapedDeckle::strip))),
             piece("sheet.forming.pieces", Work.SHEET, piece -> piece.forming().perSheet()),
             piece("sheet.turned", Work.SHEET, piece -> piece.forming().turned()),
             piece("sheet.fibre", Work.SHEET, piece -> piece.forming().fibre()),
@@ -352,6 +365,16 @@ final class GuardReadings {
                     "envelope.play-across",
                     Work.ENVELOPE,
                     piece -> piece.envelopeStage().map(EnvelopePlan::playAcross)),
+            piece(
+                    "envelope.inside-dried.width",
+                    Work.ENVELOPE,
+                    onlyWhereThereIs(
+                            piece -> piece.envelopeStage().optional().flatMap(EnvelopePlan::insideWidthDried))),
+            piece(
+                    "envelope.inside-dried.height",
+                    Work.ENVELOPE,
+                    onlyWhereThereIs(
+                            piece -> piece.envelopeStage().optional().flatMap(EnvelopePlan::insideHeightDried))),
             piece(
                     "envelope.share-fit",
                     Work.ENVELOPE,
@@ -519,6 +542,11 @@ final class GuardReadings {
         } else {
             throw new IllegalArgumentException("the guard cannot read " + given + " as a number");
         }
+    }
+
+    /** Reads what few plans have: the others have no such figure, not an empty one, so that they stay as they are. */
+    private static <S> Function<S, Object> onlyWhereThereIs(Function<S, Optional<?>> reader) {
+        return from -> reader.apply(from).<Object>map(content -> content).orElse(null);
     }
 
     /** Hands on every amount within what a reader gave; of an estimate the likely one. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeAllowances;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.evidence.Assumptions;
 import org.papermath.format.Formats;
 import org.papermath.quantity.Refused;
 import org.papermath.shape.Outline;
@@ -214,5 +215,45 @@ class MouldTest {
         Mould made = Mould.of("made", opening.width(), opening.height());
         assertThat(FormingLayout.on(made, mm(w), mm(h), shrinkage, mm(0), mm(5)).count())
                 .isEqualTo(1);
+    }
+
+    @Test
+    void aDeckleHasOpeningsOfAnOutline() {
+        Outline round = Outline.round(mm(80));
+        Deckle one = Deckle.shaped(round);
+        assertThat(one.count()).isEqualTo(1);
+        assertThat(one.outline()).contains(round);
+        assertThat(one.width().in("mm")).isCloseTo(80, within(1e-9));
+        assertThat(one.toString()).contains("one opening of outline of 360 corners");
+        Deckle six = Deckle.shaped(round, 2, 3, mm(10)).deep(mm(20));
+        assertThat(six.count()).isEqualTo(6);
+        assertThat(six.width().in("mm")).isCloseTo(170, within(1e-9));
+        assertThat(six.height().in("mm")).isCloseTo(260, within(1e-9));
+        assertThat(six.opening().width().in("mm")).isCloseTo(80, within(1e-9));
+        assertThat(six.opening().height().in("mm")).isCloseTo(80, within(1e-9));
+        assertThat(six.outline()).contains(round);
+        assertThat(six)
+                .isEqualTo(Deckle.shaped(Outline.round(mm(80)), 2, 3, mm(10)).deep(mm(20)))
+                .isNotEqualTo(Deckle.of(mm(170), mm(260)).split(2, 3, mm(10)).deep(mm(20)));
+        assertThat(Deckle.of(mm(170), mm(260)).outline()).isEmpty();
+        assertThatThrownBy(() -> one.split(2, 1, mm(3)))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("is not split");
+        assertThatThrownBy(() -> Deckle.shaped(Outline.round(mm(900)), 6, 1, mm(0)))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("all deckle openings across");
+    }
+
+    /** A deckle for the blanks of an envelope: what dries in it is the blank. */
+    @Test
+    void aDeckleForEnvelopesIsMadeFromStyleAndSize() {
+        Shrinkage shrinkage = Shrinkage.linear(percent(4), percent(3));
+        Envelope envelope = Envelope.forCard(
+                EnvelopeStyle.WALLET, mm(148), mm(105), mm(0.4), EnvelopeAllowances.from(Assumptions.standard()));
+        Deckle deckle = Deckle.shaped(Mould.openingFor(envelope.blank(), shrinkage));
+        Outline dried = deckle.outline().orElseThrow().shrunkBy(shrinkage);
+        assertThat(dried.area().si()).isCloseTo(envelope.blank().area().si(), within(1e-12));
+        assertThat(deckle.height().in("mm")).isCloseTo(envelope.blank().height().in("mm") / 0.96, within(1e-9));
+        assertThat(deckle.width().in("mm")).isCloseTo(envelope.blank().width().in("mm") / 0.97, within(1e-9));
     }
 }

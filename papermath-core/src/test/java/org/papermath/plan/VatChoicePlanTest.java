@@ -355,6 +355,16 @@ class VatChoicePlanTest {
                 .matches("(pair|ten): [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
     }
 
+    /** What a piece is called does not make it quicker. */
+    @Test
+    void aPieceCalledCardIsNoCardForThat() {
+        Studio studio = studio(TUB, FOLIO, Assumptions.standard());
+        MakingPlan called = plan(recipe(Fibres.COTTON_RAG, 0.5), studio, sheets("card", 40, 120));
+        MakingPlan other = plan(recipe(Fibres.COTTON_RAG, 0.5), studio, sheets("sheet", 40, 120));
+        assertThat(called.piece("card").timeAtVat().likely())
+                .isEqualTo(other.piece("sheet").timeAtVat().likely());
+    }
+
     private static double atVat(Recipe recipe, Mould mould, Assumptions store, Piece piece) {
         return plan(recipe, studio(TUB, mould, store), piece)
                 .piece(piece.name())

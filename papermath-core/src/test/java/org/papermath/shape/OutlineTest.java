@@ -7,6 +7,7 @@ import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.percent;
 import static org.papermath.testing.CheckValues.relative;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -84,5 +85,35 @@ class OutlineTest {
         assertThat(formed.area().si() * shrinkage.areaFactor()).isCloseTo(area, relative(area, 1e-14));
         assertThat(formed.width().si() * (1 - across / 100)).isCloseTo(0.04, relative(0.04, 1e-14));
         assertThat(formed.height().si() * (1 - along / 100)).isCloseTo(0.06, relative(0.06, 1e-14));
+    }
+
+    @Test
+    void aRoundAndAnOvalHaveTheirSidesAndNearlyTheAreaOfTheCurve() {
+        Outline round = Outline.round(mm(80));
+        assertThat(round.width().in("mm")).isCloseTo(80, within(1e-12));
+        assertThat(round.height().in("mm")).isCloseTo(80, within(1e-12));
+        assertThat(round.isConvex()).isTrue();
+        assertThat(round.area().in("mm2") / (Math.PI * 1600))
+                .isCloseTo(1, within(6e-5))
+                .isLessThan(1);
+        Outline oval = Outline.oval(mm(60), mm(90));
+        assertThat(oval.width().in("mm")).isCloseTo(60, within(1e-12));
+        assertThat(oval.height().in("mm")).isCloseTo(90, within(1e-12));
+        assertThat(oval.area().in("mm2") / (Math.PI * 30 * 45)).isCloseTo(1, within(6e-5));
+        assertThat(Outline.oval(mm(80), mm(80))).isEqualTo(round);
+        assertThatThrownBy(() -> Outline.round(mm(0))).isInstanceOf(Refused.class);
+    }
+
+    /** To the bit, whatever the numbers, so that documents can write corners and read them. */
+    @Test
+    void theCornersOfAnOutlineMakeItAgain() {
+        for (double width = 7.3; width < 400; width *= 1.37) {
+            for (Outline outline : List.of(
+                    Outline.round(mm(width)),
+                    Outline.oval(mm(width / 3), mm(width)),
+                    Outline.rectangle(mm(width), mm(width / 7)).turned())) {
+                assertThat(Outline.of(outline.corners())).isEqualTo(outline);
+            }
+        }
     }
 }

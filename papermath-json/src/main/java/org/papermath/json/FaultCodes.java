@@ -160,6 +160,7 @@ public final class FaultCodes {
             "assumption.log-normal",
             "assumption.logit",
             "deckle.strips",
+            "outline.not-simple",
             "vat.run-down",
             "screw.jams",
             "ream.count-missing",

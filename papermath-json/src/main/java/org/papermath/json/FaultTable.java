@@ -185,6 +185,7 @@ final class FaultTable {
                 "assumption.log-normal",
                 "assumption.logit",
                 "deckle.strips",
+                "outline.not-simple",
                 "vat.run-down",
                 "screw.jams",
                 "furnish.sum",

@@ -42,6 +42,7 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
+import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
 
 /** Whatever the builders take is written and reads back equal; the ends of every bound come up often. */
@@ -208,6 +209,9 @@ class AnyInputRoundTripPropertyTest {
             }
             if (maybe()) {
                 Deckle deckle = Deckle.of(amount(Limits.MOULD_SIDE), amount(Limits.MOULD_SIDE));
+                if (random.nextInt(4) == 0) {
+                    studio.mould(Mould.of("cut to an outline", Deckle.shaped(outline())));
+                }
                 studio.mould(Mould.of(
                         name("mould"),
                         maybe()
@@ -260,9 +264,31 @@ class AnyInputRoundTripPropertyTest {
             return maybe() ? studio.alsoCustomaryUnits().build() : studio.build();
         }
 
+        /** A round, an oval, or corners of any numbers. */
+        private Outline outline() {
+            switch (random.nextInt(3)) {
+                case 0 -> {
+                    return Outline.round(amount(Limits.PIECE_SIDE));
+                }
+                case 1 -> {
+                    return Outline.oval(amount(Limits.PIECE_SIDE), amount(Limits.PIECE_SIDE));
+                }
+                default -> {
+                    double wide = 10 + 400 * random.nextDouble();
+                    double high = 10 + 400 * random.nextDouble();
+                    return Outline.of(
+                            Outline.Point.of(Amounts.mm(0), Amounts.mm(high * random.nextDouble())),
+                            Outline.Point.of(Amounts.mm(wide), Amounts.mm(0)),
+                            Outline.Point.of(Amounts.mm(wide * random.nextDouble()), Amounts.mm(high)));
+                }
+            }
+        }
+
         Piece piece(String called, String recipe) {
             Piece.Builder piece = Piece.of(called, count(Limits.PIECES), recipe);
-            switch (random.nextInt(3)) {
+            boolean shaped = random.nextInt(4) == 0;
+            switch (shaped ? 3 : random.nextInt(3)) {
+                case 3 -> piece.formedTo(outline());
                 case 0 -> piece.size(of(List.of(Formats.ISO_A4, Formats.ISO_A5)));
                 case 1 ->
                     piece.size(Format.of(
@@ -277,7 +303,9 @@ class AnyInputRoundTripPropertyTest {
             if (maybe()) {
                 piece.folds(count(Limits.FOLDS));
             }
-            if (maybe()) {
+            if (shaped) {
+                piece.gap(amount(Limits.GAP));
+            } else if (maybe()) {
                 piece.trim(amount(Limits.TRIM)).gap(amount(Limits.GAP));
             } else {
                 piece.edge(Piece.Edge.DECKLE);

@@ -129,6 +129,32 @@ final class Concert {
             }
             """;
 
+    /** Pieces that are formed to their outline, in each way an outline is given. */
+    static final String SHAPES = """
+            [
+              {"name": "badge", "count": 12, "recipe": "reed", "outline": {"round": "70 mm"}, "grammage": "180 g/m2"},
+              {"name": "plaque", "count": 9, "recipe": "reed", "outline": {"oval": ["60 mm", "90 mm"]},
+               "edge": "shaped", "grammage": "180 g/m2"},
+              {"name": "tag", "count": 24, "recipe": "reed", "grammage": "200 g/m2",
+               "outline": {"corners": [{"across": "0 mm", "along": "0 mm"}, {"across": "50 mm", "along": "0 mm"},
+                                       {"across": "50 mm", "along": "78 mm"}, {"across": "25 mm", "along": "90 mm"},
+                                       {"across": "0 mm", "along": "78 mm"}]}},
+              {"name": "tag envelope", "count": 24, "recipe": "reed", "grammage": "90 g/m2", "envelopeFor": "tag",
+               "style": "side seam", "edge": "shaped"}
+            ]
+            """;
+
+    /** Moulds with openings of an outline, in each way it is given. */
+    static final String SHAPED_MOULDS = """
+            [
+              {"name": "badges", "outline": {"round": "73 mm"}, "split": {"across": 2, "along": 2, "strip": "9 mm"}},
+              {"name": "plaques", "outline": {"oval": ["62 mm", "93 mm"]}, "depth": "20 mm"},
+              {"name": "pennants", "inTurn": 2,
+               "outline": {"corners": [{"across": "0 mm", "along": "0 mm"}, {"across": "60 mm", "along": "0 mm"},
+                                       {"across": "30 mm", "along": "95.1 mm"}]}}
+            ]
+            """;
+
     static final DocumentResolver FILES = files(Map.of("papers/reed.json", RECIPE, "studio.json", STUDIO));
 
     private Concert() {}

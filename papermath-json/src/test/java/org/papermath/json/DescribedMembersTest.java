@@ -240,6 +240,8 @@ class DescribedMembersTest {
         ObjectNode order = (ObjectNode) MAPPER.readTree(Concert.ORDER);
         ((ArrayNode) order.get("recipes")).set(0, inline(Concert.RECIPE)).add(inline(Concert.TIMED));
         order.set("studio", inline(Concert.STUDIO));
+        order.withArray("pieces").addAll((ArrayNode) MAPPER.readTree(Concert.SHAPES));
+        ((ArrayNode) order.get("studio").get("moulds")).addAll((ArrayNode) MAPPER.readTree(Concert.SHAPED_MOULDS));
         order.set("writtenBy", MAPPER.readTree("{\"program\": \"a test\", \"version\": \"1\"}"));
         ((ObjectNode) order.get("weighedIn")).put("pressure", "98 kPa");
         ObjectNode format = order.deepCopy();
@@ -254,6 +256,7 @@ class DescribedMembersTest {
         recipe.set("writtenBy", order.get("writtenBy"));
         ObjectNode studio = (ObjectNode) MAPPER.readTree(Concert.STUDIO);
         studio.set("writtenBy", order.get("writtenBy"));
+        studio.withArray("moulds").addAll((ArrayNode) MAPPER.readTree(Concert.SHAPED_MOULDS));
         ((ArrayNode) studio.get("onHand"))
                 .addObject()
                 .put("ovenDry", "80 g")

@@ -156,6 +156,45 @@ class DocumentFaultsTest {
     }
 
     @Test
+    void anOutlineStandsInPlaceOfASizeAndOfAnOpening() {
+        String round = "\"outline\": {\"round\": \"70 mm\"}";
+        String size = "\"size\": [\"300 mm\", \"400 mm\"]";
+        String opening = "\"opening\": [\"380 mm\", \"560 mm\"]";
+        assertThat(saidOfOrder(size, round)).isEmpty();
+        assertThat(saidOfOrder(size, size + ", " + round)).containsExactly("/pieces/3 member.one-of");
+        assertThat(saidOfOrder(size, "\"outline\": {}")).containsExactly("/pieces/3/outline member.one-of");
+        assertThat(saidOfOrder(size, "\"outline\": {\"round\": \"70 mm\", \"oval\": [\"70 mm\", \"50 mm\"]}"))
+                .containsExactly("/pieces/3/outline member.one-of");
+        assertThat(saidOfOrder(size, "\"outline\": {\"round\": \"3 mm\"}"))
+                .containsExactly("/pieces/3/outline/round quantity.range");
+        assertThat(saidOfOrder(size, round + ", \"edge\": \"shaped\"")).isEmpty();
+        assertThat(saidOfOrder(size, round + ", \"edge\": \"cut\"")).containsExactly("/pieces/3/edge piece.clash");
+        assertThat(saidOfOrder(size, size + ", \"edge\": \"shaped\"")).containsExactly("/pieces/3/edge piece.clash");
+        assertThat(saidOfOrder("\"style\": \"side seam\"", "\"style\": \"side seam\", \"edge\": \"shaped\""))
+                .isEmpty();
+        assertThat(saidOfOrder("\"style\": \"side seam\"", "\"style\": \"side seam\", " + round))
+                .containsExactly("/pieces/2/outline piece.clash");
+        assertThat(saidOfStudio(opening, round)).isEmpty();
+        assertThat(saidOfStudio(opening, opening + ", " + round)).containsExactly("/moulds/0 member.one-of");
+    }
+
+    private static List<String> saidOfOrder(String from, String to) {
+        assertThat(Concert.ORDER).contains(from);
+        return said(Judged.faults("order", Concert.ORDER.replace(from, to)));
+    }
+
+    private static List<String> saidOfStudio(String from, String to) {
+        assertThat(Concert.STUDIO).contains(from);
+        return said(Judged.faults("studio", Concert.STUDIO.replace(from, to)));
+    }
+
+    private static List<String> said(List<Fault> faults) {
+        return faults.stream()
+                .map(fault -> fault.pointer() + " " + fault.code())
+                .toList();
+    }
+
+    @Test
     void aRecipeThatCannotBeReadIsNotMissedByThePieces() {
         Fault fault = inRecipe("\"name\": \"reed\"", "\"name\": 7");
         assertThat(fault.pointer()).isEqualTo("/name");

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import com.networknt.schema.InputFormat;
 import java.lang.reflect.Field;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -50,6 +52,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.quantity.Units;
 import org.papermath.record.BatchRecord;
+import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
 
 /** Every bound at its limit and just beyond: builder, reader and schema draw the line at the same place. */
@@ -554,7 +557,8 @@ class EveryBoundTest {
 
     @Test
     void noBoundOfTheTableIsForgotten() {
-        Set<String> tried = new TreeSet<>(Set.of("IN_ORDER", "PULLED", "FIRST_DAY", "LAST_DAY", "DRAWS", "HISTOGRAM"));
+        Set<String> tried = new TreeSet<>(
+                Set.of("IN_ORDER", "OUTLINE_CORNERS", "PULLED", "FIRST_DAY", "LAST_DAY", "DRAWS", "HISTOGRAM"));
         counts().forEach(one -> tried.add(one.bound()));
         quantities().forEach(one -> tried.add(one.bound()));
         Set<String> all = new TreeSet<>();
@@ -562,6 +566,47 @@ class EveryBoundTest {
             all.add(field.getName());
         }
         assertThat(tried).isEqualTo(all);
+    }
+
+    @Test
+    void anOutlineHasSoManyCornersAndNoMore() {
+        for (int corners : new int[] {3, 1000}) {
+            assertThat(codes("studio", withCorners(corners))).isEmpty();
+            assertThat(isValid("studio", withCorners(corners))).isTrue();
+        }
+        for (int corners : new int[] {2, 1001}) {
+            assertThat(codes("studio", withCorners(corners))).containsExactly(FaultCodes.LENGTH);
+            assertThat(isValid("studio", withCorners(corners))).isFalse();
+        }
+        List<Outline.Point> many = new ArrayList<>(Outline.round(Amounts.mm(90)).corners());
+        List<Outline.Point> most = new ArrayList<>();
+        for (int i = 0; i <= 1000; i++) {
+            double angle = 2 * Math.PI * i / 1001;
+            most.add(Outline.Point.of(Amounts.mm(50 + 50 * Math.cos(angle)), Amounts.mm(50 + 50 * Math.sin(angle))));
+        }
+        assertThat(many).hasSize(Outline.ROUND_CORNERS);
+        for (ThrowingCallable tooMany : List.<ThrowingCallable>of(
+                () -> Deckle.shaped(Outline.of(most)), () -> piece().formedTo(Outline.of(most)))) {
+            assertThat(catchThrowableOfType(Refused.class, tooMany).code()).isEqualTo("count.range");
+        }
+    }
+
+    /** A mould whose opening has so many corners, on a circle. */
+    private static String withCorners(int corners) {
+        StringBuilder text = new StringBuilder("\"outline\": {\"corners\": [");
+        for (int i = 0; i < corners; i++) {
+            double angle = 2 * Math.PI * i / corners;
+            text.append(i == 0 ? "" : ", ")
+                    .append("{\"across\": \"")
+                    .append(Units.number(50 + 50 * Math.cos(angle)))
+                    .append(" mm\", \"along\": \"")
+                    .append(Units.number(50 + 50 * Math.sin(angle)))
+                    .append(" mm\"}");
+        }
+        return with(
+                "studio",
+                "\"opening\": [\"380 mm\", \"560 mm\"]",
+                text.append("]}").toString());
     }
 
     @Test

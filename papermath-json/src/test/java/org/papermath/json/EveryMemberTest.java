@@ -40,6 +40,7 @@ import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
 import org.papermath.record.BatchRecord;
 import org.papermath.record.Measurement;
+import org.papermath.shape.Outline;
 
 /** Whatever an order, a recipe, a studio or a record can say has its member: what is new in them is missed here. */
 class EveryMemberTest {
@@ -94,7 +95,18 @@ class EveryMemberTest {
 
     @Test
     void ofOrdersPiecesRecipesAndStudios() {
-        OrderDocument concert = Concert.read().value();
+        OrderDocument read = Concert.read().value();
+        OrderDocument concert = new OrderDocument(
+                read.order().toBuilder()
+                        .piece(Piece.of(
+                                        "badge",
+                                        12,
+                                        read.order().recipes().get(0).name())
+                                .formedTo(Outline.round(Amounts.mm(70)))
+                                .grammage(Grammage.gsm(180))
+                                .build())
+                        .build(),
+                read.studio());
         OrderDocument again = PapermathDocuments.readOrder(PapermathDocuments.writeOrder(Document.of(concert)))
                 .value();
         Order bare = Order.of("bare").recipe(BARE_RECIPE).piece(BARE_PIECE).build();

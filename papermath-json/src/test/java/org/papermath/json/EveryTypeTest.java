@@ -47,6 +47,7 @@ import org.papermath.plan.PieceCounts;
 import org.papermath.plan.PostsPlan;
 import org.papermath.plan.PourPlan;
 import org.papermath.plan.PressingPlan;
+import org.papermath.plan.ShapedDeckle;
 import org.papermath.plan.SizingPlan;
 import org.papermath.plan.SoakingPlan;
 import org.papermath.plan.Stage;
@@ -79,6 +80,7 @@ class EveryTypeTest {
             PostsPlan.class,
             PourPlan.class,
             PressingPlan.class,
+            ShapedDeckle.class,
             SizingPlan.class,
             SoakingPlan.class,
             StockPlan.class,

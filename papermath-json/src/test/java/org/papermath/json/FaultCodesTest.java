@@ -124,6 +124,7 @@ class FaultCodesTest {
             assumption.log-normal      | studio | "low": 0.1                       | "low": 0
             assumption.logit           | studio | 0.38                             | 0.38, "low": 0, "high": 0.4
             deckle.strips              | studio | 12 mm                            | 400 mm
+            outline.not-simple         | studio | "opening": ["380 mm", "560 mm"]  | "outline": {"corners": [{"across": "0 mm", "along": "0 mm"}, {"across": "90 mm", "along": "90 mm"}, {"across": "90 mm", "along": "0 mm"}, {"across": "0 mm", "along": "90 mm"}]}
             screw.jams                 | studio | "lead": "10 mm"                  | "lead": "1 m"
             restraint.unknown          | record | "restraint": "blotters"          | "restraint": "pegs"
             record.count               | record | "rejected": 3                    | "rejected": 63

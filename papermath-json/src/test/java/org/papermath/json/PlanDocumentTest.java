@@ -90,6 +90,24 @@ class PlanDocumentTest {
     }
 
     @Test
+    void aPlanOfShapesIsReadAndMadeAgain() {
+        OrderDocument shaped = PapermathDocuments.readOrder(
+                        Concert.ORDER
+                                .replaceFirst(
+                                        "\"pieces\": \\[",
+                                        "\"pieces\": " + Concert.SHAPES.strip().replaceFirst("]$", ","))
+                                .replace("\"asListed\": true,", ""),
+                        Concert.FILES)
+                .value();
+        String written = PapermathDocuments.writePlan(MakingPlan.of(shaped.order(), shaped.studio()), "a test", "3.1");
+        assertThat(written).contains("\"shaped\"", "\"insideWidthDried\"", "\"round\": \"70 mm\"");
+        PlanDocument again = PapermathDocuments.readPlan(written).value();
+        assertThat(new OrderDocument(again.order(), again.studio())).isEqualTo(shaped);
+        assertThat(PapermathDocuments.writePlan(MakingPlan.of(again.order(), again.studio()), "a test", "3.1"))
+                .isEqualTo(written);
+    }
+
+    @Test
     void aPlanIsReadAsWhatItWasMadeFromAndMadeAgain() {
         OrderDocument first = Concert.read().value();
         String written = PapermathDocuments.writePlan(MakingPlan.of(first.order(), first.studio()), "a test", "3.1");

@@ -44,6 +44,8 @@ class SchemaTest {
         ObjectNode whole = (ObjectNode) MAPPER.readTree(Concert.ORDER);
         ((ArrayNode) whole.get("recipes")).set(0, inline(Concert.RECIPE)).add(inline(Concert.TIMED));
         whole.set("studio", inline(Concert.STUDIO));
+        whole.withArray("pieces").addAll((ArrayNode) MAPPER.readTree(Concert.SHAPES));
+        ((ArrayNode) whole.get("studio").get("moulds")).addAll((ArrayNode) MAPPER.readTree(Concert.SHAPED_MOULDS));
         ObjectNode ream = (ObjectNode) MAPPER.readTree(Concert.ORDER);
         ((ObjectNode) ream.get("pieces").get(0))
                 .set(
@@ -443,12 +445,14 @@ class SchemaTest {
                     .putArray("sides")
                     .add("300 mm")
                     .add("40 cm");
+            order.withArray("pieces").addAll((ArrayNode) MAPPER.readTree(Concert.SHAPES));
             return List.of(order);
         }
         if (name.equals("recipe") || name.equals("studio")) {
             ObjectNode one = (ObjectNode) MAPPER.readTree(name.equals("recipe") ? Concert.RECIPE : Concert.STUDIO);
             one.putObject("writtenBy").put("program", "p").put("version", "1");
             if (name.equals("studio")) {
+                one.withArray("moulds").addAll((ArrayNode) MAPPER.readTree(Concert.SHAPED_MOULDS));
                 one.withArray("onHand")
                         .addObject()
                         .put("ovenDry", "1 g")

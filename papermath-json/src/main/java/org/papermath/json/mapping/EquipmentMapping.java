@@ -28,6 +28,7 @@ import org.papermath.quantity.Limits;
 import org.papermath.quantity.Rate;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
+import org.papermath.shape.Outline;
 import org.papermath.vat.Vat;
 
 /** The equipment of a studio. */
@@ -96,20 +97,34 @@ public final class EquipmentMapping {
 
     public static ReadResult<Mould> mould(ObjectReader in, Names names) {
         ReadResult<String> name = names.add(in.required("name").text());
-        ReadResult<List<Amount<Length>>> opening =
-                CommonMembers.sides(in.required("opening"), Limits.MOULD_SIDE, "deckle opening");
+        boolean shaped = in.has("outline");
+        if (shaped && in.has("opening")) {
+            in.exactlyOne("opening", "outline");
+        }
+        ReadResult<List<Amount<Length>>> opening = CommonMembers.sides(
+                shaped ? in.optional("opening") : in.required("opening"), Limits.MOULD_SIDE, "deckle opening");
+        ReadResult<Outline> outline =
+                OutlineMapping.read(in.optional("outline"), Limits.MOULD_SIDE, "the outline of the deckle");
         ReadResult<Split> split = in.optional("split").object(EquipmentMapping::split);
         ReadResult<Amount<Length>> depth =
                 CommonMembers.within(in.optional("depth"), Limits.DECKLE_DEPTH, "depth of the deckle");
         ReadResult<Integer> count = CommonMembers.count(in.optional("inTurn"), Limits.MOULDS_IN_TURN);
         return in.make(() -> {
-            Deckle plain = Deckle.of(opening.get().get(0), opening.get().get(1));
-            Deckle whole = split.optional()
-                    .map(by -> plain.split(by.across(), by.along(), by.strip()))
-                    .orElse(plain);
+            Deckle whole = outline.isGiven()
+                    ? split.optional()
+                            .map(by -> Deckle.shaped(outline.get(), by.across(), by.along(), by.strip()))
+                            .orElseGet(() -> Deckle.shaped(outline.get()))
+                    : plain(opening.get(), split);
             return Mould.of(name.get(), depth.optional().map(whole::deep).orElse(whole))
                     .inTurn(count.orElse(1));
         });
+    }
+
+    private static Deckle plain(List<Amount<Length>> opening, ReadResult<Split> split) {
+        Deckle one = Deckle.of(opening.get(0), opening.get(1));
+        return split.optional()
+                .map(by -> one.split(by.across(), by.along(), by.strip()))
+                .orElse(one);
     }
 
     private static ReadResult<Split> split(ObjectReader in) {
@@ -122,7 +137,10 @@ public final class EquipmentMapping {
     public static void mould(ObjectWriter out, Mould mould) {
         Deckle deckle = mould.deckle();
         CommonMembers.text(out.member("name"), mould.name());
-        CommonMembers.sides(out.member("opening"), deckle.width(), deckle.height());
+        deckle.outline()
+                .ifPresentOrElse(
+                        outline -> OutlineMapping.write(out.member("outline"), outline),
+                        () -> CommonMembers.sides(out.member("opening"), deckle.width(), deckle.height()));
         ValueWriter parted = out.member("split");
         if (deckle.count() > 1 || deckle.strip().si() != 0 || parted.keeps()) {
             parted.object(split -> {

@@ -277,7 +277,7 @@ public final class EvidenceMapping {
         return in.make(() -> Outline.of(corners.get()));
     }
 
-    private static ReadResult<Outline.Point> corner(ObjectReader in) {
+    static ReadResult<Outline.Point> corner(ObjectReader in) {
         ReadResult<Amount<Length>> across = in.required("across").quantity(Kinds.LENGTH);
         ReadResult<Amount<Length>> along = in.required("along").quantity(Kinds.LENGTH);
         return in.make(() -> Outline.Point.of(across.get(), along.get()));

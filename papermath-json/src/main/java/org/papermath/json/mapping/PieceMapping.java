@@ -22,6 +22,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Share;
+import org.papermath.shape.Outline;
 
 /** A piece of an order. */
 public final class PieceMapping {
@@ -32,26 +33,35 @@ public final class PieceMapping {
     record Known(Names recipes, Names pieces, Names dryers, Set<String> envelopes, List<ReadResult<String>> insides) {}
 
     /** A size: that of a format the library knows, of one of one's own, or two sides. */
-    private record Size(ReadResult<Format> format, ReadResult<List<Amount<Length>>> sides) {
-        static Size read(ValueReader at, String piece) {
+    private record Size(
+            ReadResult<Format> format, ReadResult<List<Amount<Length>>> sides, ReadResult<Outline> outline) {
+        static Size read(ObjectReader in, String piece) {
+            boolean shaped = in.has("outline");
+            if (shaped && in.has("size")) {
+                in.exactlyOne("size", "outline");
+            }
+            ValueReader at = shaped || in.has("envelopeFor") ? in.optional("size") : in.required("size");
+            ReadResult<Outline> outline =
+                    OutlineMapping.read(in.optional("outline"), Limits.PIECE_SIDE, "the outline of piece " + piece);
             if (at.isGiven() && !at.isText() && !at.isObject() && !at.isList()) {
                 at.refuse(
                         FaultCodes.TYPE,
                         "a size is expected here: the name of a format, such as \"ISO A5\", or two"
                                 + " sides, such as [\"148 mm\", \"210 mm\"].",
                         List.of("a text", "a list", "an object"));
-                return new Size(ReadResult.faulty(at), ReadResult.faulty(at));
+                return new Size(ReadResult.faulty(at), ReadResult.faulty(at), outline);
             }
             ReadResult<Format> format = at.isText() || at.isObject() ? PieceMapping.format(at) : ReadResult.nothing(at);
             ReadResult<List<Amount<Length>>> sides = at.isText() || at.isObject()
                     ? ReadResult.nothing(at)
                     : CommonMembers.sides(at, Limits.PIECE_SIDE, "side of piece " + piece);
-            return new Size(format, sides);
+            return new Size(format, sides, outline);
         }
 
         void into(Piece.Builder piece) {
             format.ifGiven(piece::size);
             sides.ifGiven(two -> piece.size(two.get(0), two.get(1)));
+            outline.ifGiven(piece::formedTo);
         }
     }
 
@@ -102,9 +112,7 @@ public final class PieceMapping {
             kept.ifGiven(piece::kept);
             trials.ifGiven(piece::trials);
             folds.ifGiven(piece::folds);
-            if (edge.orElse(Piece.Edge.CUT) == Piece.Edge.DECKLE) {
-                piece.edge(Piece.Edge.DECKLE);
-            }
+            edge.ifGiven(piece::edge);
             trim.ifGiven(piece::trim);
             gap.ifGiven(piece::gap);
             dryer.ifGiven(piece::dryer);
@@ -157,7 +165,7 @@ public final class PieceMapping {
         ReadResult<Integer> count = CommonMembers.count(in.required("count"), Limits.PIECES);
         ReadResult<String> recipe = known.recipes()
                 .require(CommonMembers.sayable(in.required("recipe").text()), "order.no-recipe");
-        Size size = Size.read(in.has("envelopeFor") ? in.optional("size") : in.required("size"), label);
+        Size size = Size.read(in, label);
         Target target = Target.read(in, label);
         Making making = Making.read(in, label, known.dryers());
         Envelope envelope = Envelope.read(in, label).checked();
@@ -212,7 +220,9 @@ public final class PieceMapping {
 
     private static void size(ObjectWriter out, Piece piece) {
         Optional<Format> format = piece.format();
-        if (format.isPresent()) {
+        if (piece.outline().isPresent()) {
+            OutlineMapping.write(out.member("outline"), piece.outline().get());
+        } else if (format.isPresent()) {
             format(out.member("size"), format.get());
         } else if (piece.width().isPresent()) {
             CommonMembers.sides(

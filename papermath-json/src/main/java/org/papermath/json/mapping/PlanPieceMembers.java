@@ -12,6 +12,7 @@ import static org.papermath.json.mapping.PlanFigures.set;
 import static org.papermath.json.mapping.PlanFigures.stage;
 
 import java.util.List;
+import java.util.Map;
 import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
 import org.papermath.plan.DryingPlan;
@@ -24,10 +25,12 @@ import org.papermath.plan.PiecePlan;
 import org.papermath.plan.PostsPlan;
 import org.papermath.plan.PourPlan;
 import org.papermath.plan.PressingPlan;
+import org.papermath.plan.ShapedDeckle;
 import org.papermath.plan.SizingPlan;
 import org.papermath.plan.VatPlan;
 import org.papermath.plan.VatPlan.Recharge;
 import org.papermath.quantity.Kinds;
+import org.papermath.shape.Outline;
 
 /** What a plan states of a piece. */
 final class PlanPieceMembers {
@@ -45,6 +48,32 @@ final class PlanPieceMembers {
             .has("good", band(Kinds.NUMBER), PieceCounts::good)
             .says("Good pieces that come out.");
 
+    private static final Sort<Outline> CORNERS = Sort.of(
+            Map.of("title", "corners, each by its place across and along"),
+            outline -> list(SIDES)
+                    .form(outline.corners().stream()
+                            .map(corner -> List.of(corner.across(), corner.along()))
+                            .toList()));
+
+    private static final Members<ShapedDeckle> SHAPED = Members.<ShapedDeckle>of(
+                    "The openings of a deckle cut to the outline of the piece, as they lie on the mould.")
+            .has("outline", CORNERS, ShapedDeckle::outline)
+            .says(
+                    "One opening, in which the pulp settles: the shrinkage is taken in.",
+                    List.of(List.of("0 mm", "0 mm"), List.of("82 mm", "0 mm"), List.of("41 mm", "82 mm")))
+            .has("finished", CORNERS, ShapedDeckle::finished)
+            .says(
+                    "What dries of it.",
+                    List.of(List.of("0 mm", "0 mm"), List.of("80 mm", "0 mm"), List.of("40 mm", "80 mm")))
+            .has("across", COUNT, ShapedDeckle::across)
+            .says("How many openings lie side by side.", 2)
+            .has("along", COUNT, ShapedDeckle::along)
+            .says("How many lie one behind the other.", 3)
+            .has("strip", set(Kinds.LENGTH), ShapedDeckle::strip)
+            .says("How far apart they are, where they come nearest in a row.", "10 mm")
+            .has("area", set(Kinds.AREA), ShapedDeckle::area)
+            .says("The area of them all.", "202 cm2");
+
     private static final Members<FormingPlan> FORMING = Members.<FormingPlan>of("The mould and the sheet.")
             .mayHave("mould", TEXT, forming -> forming.mould().map(Mould::name))
             .says("The name of the mould. Left out if none of the studio will do.", "octavo")
@@ -55,7 +84,11 @@ final class PlanPieceMembers {
                     SIDES,
                     forming ->
                             List.of(forming.opening().width(), forming.opening().height()))
-            .says("The two sides inside the deckle.", List.of("240 mm", "310 mm"))
+            .says(
+                    "The two sides inside the deckle; of a shaped one all its openings over all.",
+                    List.of("240 mm", "310 mm"))
+            .mayHave("shaped", SHAPED, FormingPlan::shapedDeckle)
+            .says("Its openings, where the piece is formed to its outline. Left out if it is not.")
             .has("perSheet", COUNT, FormingPlan::perSheet)
             .says("Pieces on a sheet.", 2)
             .has("turned", FLAG, FormingPlan::turned)
@@ -224,7 +257,12 @@ final class PlanPieceMembers {
             .has("playAcross", band(Kinds.LENGTH), EnvelopePlan::playAcross)
             .says("The same the other way.")
             .has("sharePairsFit", set(Kinds.NUMBER), EnvelopePlan::sharePairsFit)
-            .says("Of single pieces and envelopes taken at random, how many pairs fit.", "100 %");
+            .says("Of single pieces and envelopes taken at random, how many pairs fit.", "100 %")
+            .mayHave("insideWidthDried", band(Kinds.LENGTH), EnvelopePlan::insideWidthDried)
+            .says("The first side inside, as it comes out of a blank that is formed to its outline and shrinks with its"
+                    + " sheet. Left out if the blank is cut.")
+            .mayHave("insideHeightDried", band(Kinds.LENGTH), EnvelopePlan::insideHeightDried)
+            .says("The same of the other side.");
 
     private static final Members<MailPlan> MAILED = Members.<MailPlan>of("What is mailed.")
             .has("country", TEXT, MailPlan::country)

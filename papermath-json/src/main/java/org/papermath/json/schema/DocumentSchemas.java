@@ -26,6 +26,7 @@ public final class DocumentSchemas {
             case "air" -> air();
             case "fibre" -> fibre();
             case "furnish" -> furnish();
+            case "outline" -> outline();
             case "inline-recipe" -> recipe();
             case "inline-studio" -> StudioSchemas.studio();
             default -> Optional.ofNullable(PlanSchemas.definition(name)).orElseGet(() -> SchemaWords.definition(name));
@@ -113,12 +114,12 @@ public final class DocumentSchemas {
         envelope(piece);
         return piece.rule("oneOf", List.of(has("grammage"), has("caliper"), has("sample")))
                 .rule("if", has("envelopeFor"))
-                .rule("then", has("style"))
+                .rule("then", Map.of("required", List.of("style"), "properties", Map.of("outline", false)))
                 .rule(
                         "else",
                         Map.of(
-                                "required",
-                                List.of("size"),
+                                "oneOf",
+                                List.of(has("size"), has("outline")),
                                 "properties",
                                 Map.of("style", false, "inserts", false, "clearance", false)));
     }
@@ -135,9 +136,19 @@ public final class DocumentSchemas {
                                 + Limits.PIECE_SIDE + ","
                                 + " or a format of your own. Of envelopes only a diamond may have one: the side of"
                                 + " its square.",
-                        OmittedMembers.then("an envelope takes its size from what goes in; every other piece needs it"),
+                        OmittedMembers.then(
+                                "an envelope takes its size from what goes in; every other piece needs it or"
+                                        + " an outline"),
                         "ISO A5",
                         List.of("55 mm", "90 mm"))
+                .optional(
+                        "outline",
+                        SchemaWords.ref("outline"),
+                        "The finished flat outline of a piece that is formed to its shape, in place of a size: its edge"
+                                + " is the rim of a deckle cut to that shape, with the shrinkage taken in. Not of"
+                                + " envelopes, whose outline follows from their style; they need the edge shaped only.",
+                        OmittedMembers.then("the piece has four sides"),
+                        ordered("round", "80 mm"))
                 .optional(
                         "grammage",
                         SchemaWords.quantity(Kinds.GRAMMAGE),
@@ -208,8 +219,9 @@ public final class DocumentSchemas {
                         "edge",
                         SchemaWords.words(List.of(Piece.Edge.values()), CommonMembers::word),
                         "Whether the rim of the deckle stays on all sides, one piece to a sheet, or it is cut or torn"
-                                + " from a larger sheet.",
-                        OmittedMembers.is("cut", "cut"),
+                                + " from a larger sheet, or the deckle is cut to the outline of the piece or of the"
+                                + " blank of an envelope, several openings to a mould.",
+                        OmittedMembers.is("cut", "cut, or shaped where an outline is given"),
                         "deckle")
                 .optional(
                         "trim",
@@ -220,8 +232,10 @@ public final class DocumentSchemas {
                 .optional(
                         "gap",
                         length,
-                        "How far pieces lie apart on one sheet, " + Limits.GAP + ".",
-                        OmittedMembers.is("0 mm", "they touch"),
+                        "How far pieces lie apart on one sheet, or the openings of a deckle cut to their outline, "
+                                + Limits.GAP + ".",
+                        OmittedMembers.then(
+                                "pieces touch, and openings lie order.deckle-strip of the assumptions apart"),
                         "3 mm")
                 .optional(
                         "dryer",
@@ -264,6 +278,50 @@ public final class DocumentSchemas {
                                 + Limits.CLEARANCE + ". Of envelopes only.",
                         OmittedMembers.then("the habit of the studio, envelope.clearance of the assumptions"),
                         "6 mm");
+    }
+
+    /** An outline: a round, an oval, or corners. */
+    private static SchemaObject outline() {
+        OmittedMembers another = OmittedMembers.then("one of the other two says what the outline is");
+        return SchemaObject.object()
+                .meaning("An outline. Give exactly one of round, oval and corners.")
+                .optional(
+                        "round",
+                        SchemaWords.quantity(Kinds.LENGTH),
+                        "The diameter of a round, " + Limits.PIECE_SIDE + ".",
+                        another,
+                        "80 mm")
+                .optional(
+                        "oval",
+                        SchemaWords.sides(),
+                        "The two sides of an oval over all, each " + Limits.PIECE_SIDE + ".",
+                        another,
+                        List.of("60 mm", "90 mm"))
+                .optional(
+                        "corners",
+                        SchemaWords.list(
+                                Limits.OUTLINE_CORNERS.least(),
+                                Limits.OUTLINE_CORNERS.most(),
+                                SchemaObject.object()
+                                        .meaning("A corner.")
+                                        .required(
+                                                "across",
+                                                SchemaWords.quantity(Kinds.LENGTH),
+                                                "How far it is from the left.",
+                                                "12 mm")
+                                        .required(
+                                                "along",
+                                                SchemaWords.quantity(Kinds.LENGTH),
+                                                "How far it is from below.",
+                                                "90 mm")),
+                        "The corners of any other outline in order, either way round, each once; it measures over all "
+                                + Limits.PIECE_SIDE + " each way.",
+                        another,
+                        List.of(
+                                ordered("across", "0 mm", "along", "0 mm"),
+                                ordered("across", "60 mm", "along", "0 mm"),
+                                ordered("across", "30 mm", "along", "80 mm")))
+                .rule("oneOf", List.of(has("round"), has("oval"), has("corners")));
     }
 
     private static SchemaObject format() {

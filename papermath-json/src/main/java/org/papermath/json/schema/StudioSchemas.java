@@ -220,11 +220,21 @@ public final class StudioSchemas {
         return SchemaObject.object()
                 .meaning("A mould with its deckle.")
                 .required("name", SchemaWords.text(), "What it is called.", "octavo")
-                .required(
+                .optional(
                         "opening",
                         SchemaWords.sides(),
-                        "The two sides inside the deckle, each " + Limits.MOULD_SIDE + ".",
+                        "The two sides inside the deckle, each " + Limits.MOULD_SIDE
+                                + ". Give exactly one of opening and outline.",
+                        OmittedMembers.then("an outline says what the opening is"),
                         List.of("240 mm", "310 mm"))
+                .optional(
+                        "outline",
+                        SchemaWords.ref("outline"),
+                        "The outline of the opening, wet, of a deckle that forms pieces to their shape; split by"
+                                + " strips, of each of its openings.",
+                        OmittedMembers.then("the opening has four sides"),
+                        Map.of("round", "82.5 mm"))
+                .rule("oneOf", List.of(Map.of("required", List.of("opening")), Map.of("required", List.of("outline"))))
                 .optional(
                         "split",
                         SchemaObject.object()

@@ -1,0 +1,216 @@
+package org.papermath.engine;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.papermath.equation.PieceLayout;
+import org.papermath.equation.Shrinkage;
+import org.papermath.mould.Deckle;
+import org.papermath.mould.Mould;
+import org.papermath.numeric.Rounding;
+import org.papermath.shape.Outline;
+
+/**
+ * The deckle of a piece that is formed to its outline: one the studio has, or one to be made for a mould of it with as
+ * many openings as lie side by side on it.
+ */
+final class ShapedDeckles {
+    private final Workshop workshop;
+    private final Owned[] moulds;
+
+    /**
+     * A mould as it is worked, its long side along.
+     *
+     * @param across its short side, m
+     * @param along its long side, m
+     * @param shape the outline of the openings of its deckle, as they lie on the mould; null for a plain deckle
+     * @param openingAcross one opening of a shaped deckle across, m
+     * @param openingAlong one opening of a shaped deckle along, m
+     * @param rowAcross openings in a row across
+     * @param rowAlong openings in a row along
+     * @param strip how far apart they are, m
+     */
+    private record Owned(
+            double across,
+            double along,
+            @Nullable FormedShape shape,
+            double openingAcross,
+            double openingAlong,
+            int rowAcross,
+            int rowAlong,
+            double strip) {}
+
+    /**
+     * A piece as it has to be formed, its long side along, or turned across.
+     *
+     * @param across across, upright, m
+     * @param along along, upright, m
+     * @param turnedAcross across, turned, m
+     * @param turnedAlong along, turned, m
+     */
+    private record Wet(double across, double along, double turnedAcross, double turnedAlong) {}
+
+    ShapedDeckles(Workshop workshop, List<Mould> moulds) {
+        this.workshop = workshop;
+        this.moulds = moulds.stream().map(mould -> owned(mould.deckle())).toArray(Owned[]::new);
+    }
+
+    private static Owned owned(Deckle deckle) {
+        double width = deckle.width().si();
+        double height = deckle.height().si();
+        boolean lies = width > height;
+        double across = Math.min(width, height);
+        double along = Math.max(width, height);
+        Outline outline = deckle.outline().orElse(null);
+        if (outline == null) {
+            return new Owned(across, along, null, across, along, 1, 1, 0);
+        }
+        Outline opening = lies ? outline.turned() : outline;
+        return new Owned(
+                across,
+                along,
+                shape(opening),
+                opening.width().si(),
+                opening.height().si(),
+                lies ? deckle.along() : deckle.across(),
+                lies ? deckle.across() : deckle.along(),
+                deckle.strip().si());
+    }
+
+    /** The shape of an outline. */
+    static FormedShape shape(Outline outline) {
+        return FormedShape.of(
+                outline.corners().stream().mapToDouble(at -> at.across().si()).toArray(),
+                outline.corners().stream().mapToDouble(at -> at.along().si()).toArray());
+    }
+
+    /** Whether the deckle of a mould has openings of an outline; sheets with four sides are not formed in them. */
+    boolean isShaped(int mould) {
+        return moulds[mould].shape != null;
+    }
+
+    /**
+     * Chooses the deckle.
+     *
+     * @param longSide the long side of the finished piece over all, m
+     * @param shortSide the short side, m
+     * @param shrink shrinkage along and across
+     * @param shape its outline
+     * @param pieces how many have to be formed
+     * @param strip how far apart the openings of a deckle to be made are, m
+     * @param tolerance how far an opening the studio has may be off, over what is needed
+     */
+    FormingSheets.Layout choose(
+            double longSide,
+            double shortSide,
+            double[] shrink,
+            FormedShape shape,
+            double pieces,
+            double strip,
+            double tolerance) {
+        Wet wet = new Wet(
+                Shrinkage.wetLength(shortSide, shrink[1]),
+                Shrinkage.wetLength(longSide, shrink[0]),
+                Shrinkage.wetLength(longSide, shrink[1]),
+                Shrinkage.wetLength(shortSide, shrink[0]));
+        FormingSheets.Layout chosen = toMake(-1, 1, 1, false, wet, shape, strip);
+        int fewest = Integer.MAX_VALUE;
+        double pulls = Double.POSITIVE_INFINITY;
+        double area = Double.POSITIVE_INFINITY;
+        for (int m = 0; m < moulds.length; m++) {
+            FormingSheets.Layout layout =
+                    moulds[m].shape == null ? onPlain(m, wet, shape, pieces, strip) : inOwned(m, wet, shape, tolerance);
+            if (layout == null) {
+                continue;
+            }
+            int misfits = workshop.misfits(layout.openingWidth(), layout.openingHeight());
+            double dips = Rounding.ceil(pieces / layout.perSheet());
+            double covered = dips * layout.openingWidth() * layout.openingHeight();
+            boolean better = misfits < fewest
+                    || (misfits == fewest
+                            && (dips < pulls || (dips == pulls && covered < area * (1 - Rounding.GUARD))));
+            if ((layout.ownDeckle() && !chosen.ownDeckle()) || (better && layout.ownDeckle() == chosen.ownDeckle())) {
+                chosen = layout;
+                fewest = misfits;
+                pulls = dips;
+                area = covered;
+            }
+        }
+        return chosen;
+    }
+
+    /** The openings of a deckle to be made that lie on a mould; null where none does. */
+    private FormingSheets.@Nullable Layout onPlain(int mould, Wet wet, FormedShape shape, double pieces, double strip) {
+        Owned one = moulds[mould];
+        PieceLayout.Layout rows = null;
+        // What lies on the felts and under the platen goes before what the mould takes.
+        double feltAcross = workshop.hasFelts ? Math.min(workshop.feltWidth, workshop.feltLength) : one.across;
+        double feltAlong = workshop.hasFelts ? Math.max(workshop.feltWidth, workshop.feltLength) : one.along;
+        double platenAcross = workshop.hasPress ? Math.min(workshop.platenWidth, workshop.platenLength) : one.across;
+        double platenAlong = workshop.hasPress ? Math.max(workshop.platenWidth, workshop.platenLength) : one.along;
+        double[][] faces = {
+            {
+                Math.min(one.across, Math.min(feltAcross, platenAcross)),
+                Math.min(one.along, Math.min(feltAlong, platenAlong))
+            },
+            {Math.min(one.across, feltAcross), Math.min(one.along, feltAlong)},
+            {one.across, one.along}
+        };
+        for (double[] face : faces) {
+            if (rows == null || rows.count() == 0) {
+                rows = PieceLayout.best(
+                        face[0], face[1], wet.across, wet.along, wet.turnedAcross, wet.turnedAlong, strip, strip);
+            }
+        }
+        if (rows == null || rows.count() == 0) {
+            return null;
+        }
+        // No more openings than pieces.
+        int across = (int) Math.min(rows.across(), Rounding.ceil(pieces));
+        int along = (int) Math.min(rows.along(), Rounding.ceil(pieces / across));
+        return toMake(mould, across, along, rows.turned(), wet, shape, strip);
+    }
+
+    private static FormingSheets.Layout toMake(
+            int mould, int across, int along, boolean turned, Wet wet, FormedShape shape, double strip) {
+        return new FormingSheets.Layout(
+                mould,
+                false,
+                across * along,
+                across,
+                along,
+                turned,
+                PieceLayout.extent(across, turned ? wet.turnedAcross : wet.across, strip),
+                PieceLayout.extent(along, turned ? wet.turnedAlong : wet.along, strip),
+                null,
+                shape,
+                strip);
+    }
+
+    /** The openings of a deckle the studio has, if they are what the piece needs; null if not. */
+    private FormingSheets.@Nullable Layout inOwned(int mould, Wet wet, FormedShape shape, double tolerance) {
+        Owned one = moulds[mould];
+        boolean upright =
+                isNear(one.openingAcross, wet.across, tolerance) && isNear(one.openingAlong, wet.along, tolerance);
+        boolean turned = isNear(one.openingAcross, wet.turnedAcross, tolerance)
+                && isNear(one.openingAlong, wet.turnedAlong, tolerance);
+        FormedShape owned = one.shape;
+        return (upright || turned) && owned != null && owned.isNear(shape, tolerance)
+                ? new FormingSheets.Layout(
+                        mould,
+                        true,
+                        one.rowAcross * one.rowAlong,
+                        one.rowAcross,
+                        one.rowAlong,
+                        !upright,
+                        one.across,
+                        one.along,
+                        null,
+                        owned,
+                        one.strip)
+                : null;
+    }
+
+    private static boolean isNear(double owned, double needed, double tolerance) {
+        return Math.abs(owned - needed) <= tolerance * needed;
+    }
+}
