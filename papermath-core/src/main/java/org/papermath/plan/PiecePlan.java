@@ -1,5 +1,6 @@
 package org.papermath.plan;
 
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
@@ -25,6 +26,7 @@ public final class PiecePlan {
             Stage<PourPlan> pourStage,
             Stage<Estimate<Time>> drainTimeStage,
             Estimate<Time> timeAtVat,
+            Estimate<Dimensionless> sheetsADay,
             Estimate<Length> matThickness,
             Estimate<Mass> couchedMass,
             Stage<PostsPlan> postsStage,
@@ -60,6 +62,7 @@ public final class PiecePlan {
                         "the stuff is too slow, or its drainability not known: time one sheet with a stopwatch",
                         () -> numbers.of(Kinds.TIME, FormingSheets.DRAIN, p)),
                 numbers.of(Kinds.TIME, FormingSheets.AT_VAT, p),
+                sheetsADay(in, p),
                 numbers.of(Kinds.LENGTH, FormingSheets.MAT, p),
                 numbers.of(Kinds.MASS, FormingSheets.COUCHED, p),
                 PostsPlan.of(in, p),
@@ -71,6 +74,18 @@ public final class PiecePlan {
                 EnvelopePlan.of(in, p, ordered),
                 MailPlan.of(in, p, ordered),
                 numbers.of(Kinds.TIME, PieceWork.HOURS, p)));
+    }
+
+    /** As many as the working day has room for; the band turned round. */
+    private static Estimate<Dimensionless> sheetsADay(PlainNumbers in, int p) {
+        Estimate<Time> all = in.estimates().of(Kinds.TIME, FormingSheets.AT_VAT, p);
+        double day = in.studio().workingDay().si() * in.settings().sheet(p).sheets();
+        return Estimate.of(
+                        Kinds.NUMBER.ofSi(day / all.likely().si(), "1"),
+                        Kinds.NUMBER.ofSi(day / all.high().si(), "1"),
+                        Kinds.NUMBER.ofSi(day / all.low().si(), "1"),
+                        all.drivers())
+                .open(all.isOpenAbove(), all.isOpenBelow());
     }
 
     /** {@return the piece as ordered} */
@@ -111,6 +126,11 @@ public final class PiecePlan {
     /** {@return how long hands and moulds are at the vat for all its sheets: the longer of the two for each sheet} */
     public Estimate<Time> timeAtVat() {
         return values.timeAtVat;
+    }
+
+    /** {@return sheets a working day at the vat gives, with nothing else done in it} */
+    public Estimate<Dimensionless> sheetsADay() {
+        return values.sheetsADay;
     }
 
     /** {@return how thick the couched wet sheet is} */

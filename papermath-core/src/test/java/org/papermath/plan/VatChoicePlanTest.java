@@ -355,6 +355,19 @@ class VatChoicePlanTest {
                 .matches("(pair|ten): [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
     }
 
+    @Test
+    void sheetsADayFollowFromTheTimeAtTheVat() {
+        PiecePlan piece = plan(Fibres.COTTON_RAG, 2, 120).piece("sheet");
+        double each = piece.timeAtVat().likely().in("h") / piece.counts().sheets();
+        double day = Studio.of("usual").build().workingDay().in("h");
+        assertThat(piece.sheetsADay().likely().si()).isCloseTo(day / each, within(1e-9));
+        assertThat(piece.sheetsADay().low().si() * piece.timeAtVat().high().si())
+                .isCloseTo(
+                        piece.sheetsADay().likely().si()
+                                * piece.timeAtVat().likely().si(),
+                        within(1e-6));
+    }
+
     /** What a piece is called does not make it quicker. */
     @Test
     void aPieceCalledCardIsNoCardForThat() {

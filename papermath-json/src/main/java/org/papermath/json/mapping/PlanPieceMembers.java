@@ -305,6 +305,8 @@ final class PlanPieceMembers {
             .has("timeAtVat", band(Kinds.TIME), PiecePlan::timeAtVat)
             .says(
                     "How long all its sheets take at the vat: what hands need, or what the moulds need where that is longer.")
+            .has("sheetsADay", band(Kinds.NUMBER), PiecePlan::sheetsADay)
+            .says("Sheets a working day at the vat gives, with nothing else done in it.")
             .has("matThickness", band(Kinds.LENGTH), PiecePlan::matThickness)
             .says("How thick the wet sheet is.")
             .has("couchedMass", band(Kinds.MASS), PiecePlan::couchedMass)
