@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.papermath.numeric.Percentiles;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -85,15 +86,7 @@ public final class Spread<Q extends Quantity<Q>> {
      * @throws Refused if the share is out of range
      */
     public Amount<Q> percentile(Quantity<Share> share) {
-        return signed(at(Kinds.SHARE.si(share, "share of the draws")));
-    }
-
-    /** The same in plain numbers. */
-    double at(double share) {
-        double place = share * (sorted.length - 1);
-        int below = (int) Math.floor(place);
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        return signed(Percentiles.at(sorted, Kinds.SHARE.si(share, "share of the draws")));
     }
 
     /**
@@ -133,8 +126,8 @@ public final class Spread<Q extends Quantity<Q>> {
      */
     public List<Column<Q>> histogram(int columns) {
         Limits.HISTOGRAM.check(columns, "columns of a histogram");
-        double from = at(0.01);
-        double to = at(0.99);
+        double from = Percentiles.at(sorted, 0.01);
+        double to = Percentiles.at(sorted, 0.99);
         int n = to > from ? columns : 1;
         int[] counts = new int[n];
         for (double x : sorted) {
@@ -155,6 +148,6 @@ public final class Spread<Q extends Quantity<Q>> {
 
     @Override
     public String toString() {
-        return all + " draws, " + signed(at(0.05)) + " to " + signed(at(0.95));
+        return all + " draws, " + signed(Percentiles.at(sorted, 0.05)) + " to " + signed(Percentiles.at(sorted, 0.95));
     }
 }

@@ -9,6 +9,7 @@ import org.papermath.engine.Figures;
 import org.papermath.engine.Known;
 import org.papermath.engine.Settings;
 import org.papermath.engine.Slot;
+import org.papermath.numeric.Percentiles;
 import org.papermath.quantity.Refused;
 
 /**
@@ -59,8 +60,8 @@ public final class MonteCarloBands {
             }
             // The forecast at the likely values is no draw; where all but a few lie to one side, it still is in the
             // band.
-            low[at] = Math.min(x, point(known, 0.05));
-            high[at] = Math.max(x, point(known, 0.95));
+            low[at] = Math.min(x, Percentiles.at(known, 0.05));
+            high[at] = Math.max(x, Percentiles.at(known, 0.95));
             boolean lost = known.length < (1 - UNKNOWN) * draws;
             openBelow[at] = lost && moves.isOpenBelow(at);
             openAbove[at] = lost && (moves.isOpenAbove(at) || !moves.isOpenBelow(at));
@@ -93,12 +94,5 @@ public final class MonteCarloBands {
         z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
         z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
         return z ^ (z >>> 31);
-    }
-
-    private static double point(double[] sorted, double share) {
-        double place = share * (sorted.length - 1);
-        int below = (int) Math.floor(place);
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
     }
 }
