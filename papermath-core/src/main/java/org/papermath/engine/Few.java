@@ -6,6 +6,9 @@ import org.papermath.quantity.Units;
 
 /** As many sheets as can be planned: they are gone through one by one. */
 final class Few {
+    /** More dips than this are not told apart. */
+    static final int MOST_DIPS = 1000;
+
     private Few() {}
 
     /** Checks the sheets to pull; where nearly all are lost there may be more than can be counted. */

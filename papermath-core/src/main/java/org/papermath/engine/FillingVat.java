@@ -58,7 +58,7 @@ public final class FillingVat {
      * @param dipped whether they are dipped from the vat; poured otherwise
      * @param vat how thick the vat is made for them, and why
      * @param turn the place among the pieces of the batch in which they are formed, from 0
-     * @param dips dips a sheet is built up of
+     * @param dips dips a sheet is built up of, or would be where that is too many and it is poured
      * @param standing depth of stock the deckle holds while it drains, m; not a number where depth limits nothing
      * @param letDown what is taken out of the vat into a pail before the first sheet, kg
      * @param tooWide whether the mould is wider than the vat
@@ -316,7 +316,7 @@ public final class FillingVat {
         double full = full(c, v);
         double depth =
                 VatConsistency.depth(piece.fibre() / piece.area(), kept.fibre(), c, v.of(wall), workshop.waterDensity);
-        int dips = depth > standing ? (int) Math.min(mostDips, Rounding.ceil(depth / standing)) : 1;
+        int dips = depth > standing ? (int) Math.min(Few.MOST_DIPS, Rounding.ceil(depth / standing)) : 1;
         double wanted = VatBalance.liftedOfSheet(piece.fibre(), kept.fibre(), c) / v.of(lift) / dips;
         double step = liftStep(wanted);
         double lifted = Math.max(step, Rounding.roundTo(wanted, step));
@@ -330,7 +330,8 @@ public final class FillingVat {
         boolean runsDown = last && low >= least;
         boolean tooWide = !workshop.isInVat(piece.openingWidth(), piece.openingHeight());
         // A mould that does not go in, or a dip that may take more than there is, cannot be dipped.
-        boolean possible = !tooWide && dips * lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
+        boolean possible =
+                !tooWide && dips <= mostDips && dips * lifted * Math.max(v.of(lift), known.greatest(lift)) < full;
         return new Dip(
                 possible,
                 vat,
@@ -507,8 +508,8 @@ public final class FillingVat {
                 false,
                 dip.vat,
                 0,
-                1,
-                Double.NaN,
+                dip.dips,
+                dip.standing,
                 0,
                 dip.tooWide,
                 dip.leastVatVolume,

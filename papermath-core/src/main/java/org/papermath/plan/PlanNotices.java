@@ -402,6 +402,8 @@ final class PlanNotices {
                     "vat",
                     PlanReading.sides(
                             engine.workshop().vatWidth(), engine.workshop().vatLength()));
+        } else if (studio.vat().isPresent() && !set.dipped() && set.dips() > 1) {
+            warn("vat.deckle-too-shallow", of + read.vatStage().reason() + ".", "piece", name, "dips", set.dips());
         } else if (studio.vat().isPresent() && !set.dipped()) {
             warn(
                     "vat.lift-above-vat",

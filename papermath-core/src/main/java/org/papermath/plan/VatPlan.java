@@ -56,6 +56,13 @@ public final class VatPlan {
                             + ": each sheet is poured. The largest sheet it takes"
                             + " is " + vat + ", less the rails of the mould");
         }
+        if (!set.dipped() && set.dips() > 1) {
+            return Stage.notDone(
+                    "vat.deckle-too-shallow",
+                    "the deckle holds " + Kinds.LENGTH.ofSi(set.standing(), "mm") + " of stock with what drains"
+                            + " meanwhile, and the sheet would take " + set.dips() + " dips: each sheet is poured. A"
+                            + " deeper deckle is built up in fewer");
+        }
         if (!set.dipped()) {
             return Stage.notDone(
                     "vat.lift-above-vat",

@@ -605,6 +605,20 @@ final class GuardCases {
                                         .inTurn(2))
                                 .build()));
         cases.put(
+                "flat-deckle",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.ABACA),
+                                Piece.of("boards", 10, "recipe")
+                                        .size(mm(280), mm(380))
+                                        .grammage(Grammage.gsm(600))
+                                        .build()),
+                        Studio.of("flat")
+                                .vat(Vat.of("vat", litres(70)))
+                                .mould(Mould.of(
+                                        "flat", Deckle.of(mm(400), mm(520)).deep(mm(4))))
+                                .build()));
+        cases.put(
                 "run-down",
                 () -> MakingPlan.of(
                         order(Furnish.of(Fibres.COTTON_RAG), cards().build()),

@@ -199,6 +199,16 @@ class VatChoicePlanTest {
                 .contains("a deckle that deep; or pour the sheet");
     }
 
+    /** More dips than anybody makes are none: the sheet is poured, and the card says why. */
+    @Test
+    void aDeckleFarTooShallowIsPoured() {
+        Studio flat = studio(TUB, Mould.of("folio", Deckle.of(mm(320), mm(430)).deep(mm(3))), Assumptions.standard());
+        MakingPlan plan = plan(recipe(Fibres.ABACA, 5), flat, sheets("sheet", 10, 400));
+        assertThat(plan.piece("sheet").vatStage().code()).isEqualTo("vat.deckle-too-shallow");
+        assertThat(plan.piece("sheet").pourStage().isDone()).isTrue();
+        assertThat(plan.notices()).extracting(Notice::code).contains("vat.deckle-too-shallow");
+    }
+
     /** A jug without a strainer takes its fibre along. */
     @Test
     void bailingWithoutAStrainerIsPlannedAsLost() {
