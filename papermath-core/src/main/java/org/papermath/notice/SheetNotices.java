@@ -55,6 +55,30 @@ public final class SheetNotices {
         }
     }
 
+    /**
+     * Refuses a measured sheet that is not paper.
+     *
+     * @param density density of the sheet, kg/m³
+     * @param asThinAsFibres whether the sheet is no thicker than single fibres, so that its density says nothing
+     * @param least lowest density a sheet without fillers can have, kg/m³
+     * @param most greatest density a sheet without fillers can have, kg/m³
+     */
+    public static void requireDensity(double density, boolean asThinAsFibres, double least, double most) {
+        if (asThinAsFibres || density < least || density > most) {
+            throw Refused.of(
+                    "density.calibration",
+                    "density of the measured sheet: " + Kinds.DENSITY.ofSi(Math.min(density, 25000), "kg/m3")
+                            + "; a sheet without fillers lies from " + Units.fourDigits(least) + " to "
+                            + Units.fourDigits(most) + " kg/m³. Check mil against micrometre.",
+                    "given",
+                    density,
+                    "least",
+                    Units.fourDigits(least) + " kg/m³",
+                    "most",
+                    Units.fourDigits(most) + " kg/m³");
+        }
+    }
+
     /** Warns of a post that does not go under a press. */
     public static Optional<Notice> high(Amount<Length> post, Amount<Length> daylight) {
         if (post.si() <= daylight.si()) {

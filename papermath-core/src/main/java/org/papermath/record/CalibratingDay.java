@@ -34,6 +34,7 @@ import org.papermath.evidence.Source;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.notice.SheetNotices;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
@@ -792,19 +793,7 @@ public final class CalibratingDay {
             double density = w / (Double.isNaN(solid) ? thick : solid);
             double least = known.si("sheet.density-doubtful-low", onPress) / 2;
             double most = known.si("sheet.density-most", onPress);
-            if (Double.isNaN(solid) || density < least || density > most) {
-                throw Refused.of(
-                        "density.calibration",
-                        "density of the measured sheet: " + Kinds.DENSITY.ofSi(Math.min(density, 25000), "kg/m3")
-                                + "; a sheet without fillers lies from " + Units.fourDigits(least) + " to "
-                                + Units.fourDigits(most) + " kg/m³. Check mil against micrometre.",
-                        "given",
-                        density,
-                        "least",
-                        Units.fourDigits(least) + " kg/m³",
-                        "most",
-                        Units.fourDigits(most) + " kg/m³");
-            }
+            SheetNotices.requireDensity(density, Double.isNaN(solid), least, most);
             return density;
         }
 

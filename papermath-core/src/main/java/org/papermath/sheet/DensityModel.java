@@ -481,19 +481,7 @@ public final class DensityModel {
         double measured = Density.of(w, Double.isNaN(solid) ? t : solid);
         double least = assumptions.si("sheet.density-doubtful-low", scope) / 2;
         double most = assumptions.si("sheet.density-most", scope);
-        if (Double.isNaN(solid) || measured < least || measured > most) {
-            throw Refused.of(
-                    "density.calibration",
-                    "density of the measured sheet: " + Kinds.DENSITY.ofSi(Math.min(measured, 25000), "kg/m3")
-                            + "; a sheet without fillers lies from " + Units.fourDigits(least) + " to "
-                            + Units.fourDigits(most) + " kg/m³. Check mil against micrometre.",
-                    "given",
-                    measured,
-                    "least",
-                    Units.fourDigits(least) + " kg/m³",
-                    "most",
-                    Units.fourDigits(most) + " kg/m³");
-        }
+        SheetNotices.requireDensity(measured, Double.isNaN(solid), least, most);
         double error = Math.hypot(conditioned.error().si() / w, caliper.error().si() / t);
         double half = Math.hypot(1.645 * error, LEFT_BY_ONE_SHEET);
         double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
