@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Drainage;
-import org.papermath.equation.DrainageLaw;
-import org.papermath.equation.Freeness;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.PieceLayout;
 import org.papermath.equation.Shrinkage;
@@ -60,13 +58,7 @@ public final class FormingSheets {
     private final Slot sizeTolerance;
     private final Slot tellingLimit;
     private final Slot pouredConsistency;
-    private final Slot waterReading;
-    private final Slot resistanceFactor;
-    private final Slot resistanceExponent;
-    private final Slot wireResistance;
-    private final Slot matRetention;
-    private final Slot endShare;
-    private final Slot suction;
+    private final CoverDrainage cover;
     private final Slot wall;
     private final @Nullable Slot thickening;
     private final Slot sheetTimeCard;
@@ -235,13 +227,7 @@ public final class FormingSheets {
         sizeTolerance = known.slot("order.size-tolerance");
         tellingLimit = known.slot("drainage.drainability-limit");
         pouredConsistency = known.slot("vat.poured-consistency");
-        waterReading = known.slot("freeness.sr-water-reading");
-        resistanceFactor = known.slot("drainage.resistance-factor", workshop.vat);
-        resistanceExponent = known.slot("drainage.resistance-exponent", workshop.vat);
-        wireResistance = known.slot("drainage.wire-resistance", workshop.vat);
-        matRetention = known.slot("drainage.mat-retention", workshop.vat);
-        endShare = known.slot("drainage.end-share", workshop.vat);
-        suction = known.slot("drainage.suction-factor", workshop.vat);
+        cover = new CoverDrainage(known, workshop);
         wall = known.slot("fibre.cell-wall-density");
         thickening = stock.hasFormationAid() ? known.slot("drainage.aid-thickening") : null;
         largeSheet = known.slot("labour.large-sheet");
@@ -505,14 +491,9 @@ public final class FormingSheets {
             drainability = state.drainability();
             // Beyond what a tester can read a sheet takes as long as at that, or longer.
             double read = Math.min(drainability, v.of(tellingLimit));
-            perVolume = c * WaterProperties.stockDensity(c, v.of(wall), workshop.waterDensity);
+            perVolume = cover.perVolume(c, v);
             // Filler in the mat is in the way of the water as so much fibre would be.
-            alpha = Freeness.alphaOfSchopperRiegler(
-                            Math.max(read, v.of(waterReading)),
-                            v.of(resistanceFactor),
-                            v.of(waterReading),
-                            v.of(resistanceExponent))
-                    * (1 + kept.particleLoad());
+            alpha = cover.alpha(read, v) * (1 + kept.particleLoad());
             viscosity = thickening == null
                     ? workshop.waterViscosity
                     : WaterProperties.thickened(
@@ -525,15 +506,11 @@ public final class FormingSheets {
         }
 
         double time(double depth) {
-            return law().time(depth, alpha, perVolume, viscosity, workshop.waterDensity);
+            return cover.law(v).time(depth, alpha, perVolume, viscosity, workshop.waterDensity);
         }
 
         double drained(double depth, double time) {
-            return law().drained(time, depth, alpha, perVolume, viscosity, workshop.waterDensity);
-        }
-
-        private DrainageLaw law() {
-            return new DrainageLaw(v.of(endShare), v.of(matRetention), v.of(wireResistance), v.of(suction));
+            return cover.law(v).drained(time, depth, alpha, perVolume, viscosity, workshop.waterDensity);
         }
     }
 
