@@ -454,7 +454,7 @@ public final class FillingVat {
         double window = levelStep * full;
         boolean empty = tank.standing() == 0;
         double pail = jug(tank.pailFor(law, wanted), stockDensity);
-        double bailed = tank.fromPail(full, pail, true, null, 0);
+        double bailed = tank.fromPail(full, pail, null, 0);
         double untouched = tank.stockFor(wanted / full);
         boolean level = empty
                 || Math.abs(tank.standing() + untouched - full) > window
@@ -541,23 +541,25 @@ public final class FillingVat {
     // ------------------------------------------------------------------------------------------------ what comes of it
 
     private static int[] byTurn(Setting[] settings) {
+        int[] dipped = new int[settings.length];
+        Arrays.fill(dipped, -1);
+        for (int p = 0; p < settings.length; p++) {
+            if (settings[p].dipped) {
+                dipped[settings[p].turn] = p;
+            }
+        }
         int[] places = new int[settings.length];
-        int poured = 0;
-        for (Setting one : settings) {
-            poured += one.dipped ? 0 : 1;
+        int next = 0;
+        for (int p : dipped) {
+            if (p >= 0) {
+                places[next++] = p;
+            }
         }
         // What is poured takes nothing from the vat, so it does not matter when.
-        int next = settings.length - poured;
         for (int p = 0; p < settings.length; p++) {
             if (!settings[p].dipped) {
                 places[next++] = p;
-                continue;
             }
-            int before = 0;
-            for (Setting other : settings) {
-                before += other.dipped && other.turn < settings[p].turn ? 1 : 0;
-            }
-            places[before] = p;
         }
         return places;
     }
@@ -589,7 +591,7 @@ public final class FillingVat {
                     int from = e * set.every;
                     Charge charge = e == 0 ? set.start : set.recharges[e - 1];
                     tank.strain(charge.strained, accounts, batch);
-                    tank.fromPail(full, charge.pail, true, accounts, batch);
+                    tank.fromPail(full, charge.pail, accounts, batch);
                     tank.recharge(full, charge.stock, charge.level, accounts, batch);
                     tank.pull(Math.min(set.every, sheets.length - from), lifted, couched, sheets, carried, from);
                 }
