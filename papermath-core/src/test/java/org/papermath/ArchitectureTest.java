@@ -136,6 +136,7 @@ class ArchitectureTest {
                         .map(type -> type.getName().substring(ROOT.length())))
                 .containsExactlyInAnyOrder(
                         "evidence.Code",
+                        "drying.Dryer$Layer",
                         "drying.DryingModel$Batch",
                         "drying.DryingModel$Ready",
                         "drying.Ventilation",

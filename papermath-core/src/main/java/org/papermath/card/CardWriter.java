@@ -658,7 +658,8 @@ final class CardWriter {
         pieces(
                 Label.FILLINGS,
                 piece -> piece.dryingStage()
-                        .map(drying -> Integer.toString(drying.loads()))
+                        .map(drying ->
+                                drying.loads() + (drying.inLayer() > 1 ? ", " + drying.inLayer() + " in a layer" : ""))
                         .orElse("-"));
         pieces(
                 Label.TIME,

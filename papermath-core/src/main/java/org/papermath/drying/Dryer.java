@@ -3,8 +3,11 @@ package org.papermath.drying;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.equation.PieceLayout;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
@@ -27,21 +30,82 @@ public sealed interface Dryer {
     String restraint();
 
     /**
-     * Returns how many sheets dry at once.
+     * Returns how many sheets dry at once, one in a layer; where the size of a layer is given, how many layers.
      *
-     * @return the number of sheets
+     * @return the number of sheets, or of layers
      */
     int capacity();
+
+    /**
+     * Returns the size of a layer: of the blotters of a stack, or of a board.
+     *
+     * @return the size; empty where it is not given, and for a loft, when a layer holds one sheet
+     */
+    Optional<Layer> layer();
+
+    /**
+     * The size of a layer of a dryer, on which small sheets lie side by side.
+     *
+     * @param width one side
+     * @param length the other side
+     */
+    record Layer(Amount<Length> width, Amount<Length> length) {
+        /**
+         * Makes the size.
+         *
+         * @param width one side, 5 mm to 10 m
+         * @param length the other side, 5 mm to 10 m
+         * @throws Refused if a side is out of range
+         */
+        public Layer {
+            width = Limits.DRYER_SIDE.check(width, "width of a layer of the dryer");
+            length = Limits.DRYER_SIDE.check(length, "length of a layer of the dryer");
+        }
+
+        static Layer of(Quantity<Length> width, Quantity<Length> length) {
+            return new Layer(
+                    Limits.DRYER_SIDE.check(width, "width of a layer of the dryer"),
+                    Limits.DRYER_SIDE.check(length, "length of a layer of the dryer"));
+        }
+
+        /**
+         * Returns how many sheets lie side by side, in rows, all the same way round.
+         *
+         * @param sheetWidth one side of a wet sheet, above zero
+         * @param sheetHeight the other side, above zero
+         * @param gap the gap between two sheets, zero or more
+         * @return the sheets; 0 where a sheet is larger than the layer
+         * @throws Refused if a value is out of range
+         */
+        public int sheets(Quantity<Length> sheetWidth, Quantity<Length> sheetHeight, Quantity<Length> gap) {
+            double across = Kinds.LENGTH.siAboveZero(sheetWidth, "width of the sheet");
+            double along = Kinds.LENGTH.siAboveZero(sheetHeight, "height of the sheet");
+            double between = Kinds.LENGTH.si(gap, "gap between sheets");
+            return PieceLayout.best(width.si(), length.si(), across, along, along, across, between, between)
+                    .count();
+        }
+
+        @Override
+        public String toString() {
+            return width + " × " + length;
+        }
+    }
 
     /**
      * A restraint stack of blotters and fluted boards, with a fan or without.
      *
      * @param name its name
      * @param freeAirFlow the free-air flow on the label of the fan, 0 without one; a stack gets a part of it only
-     * @param capacity sheets that dry at once
+     * @param capacity sheets that dry at once, or layers where their size is given
      * @param weight what lies on it, or what its straps pull, as a mass
+     * @param layer the size of its blotters
      */
-    record FanStack(String name, Amount<VolumeFlow> freeAirFlow, int capacity, Optional<Amount<Mass>> weight)
+    record FanStack(
+            String name,
+            Amount<VolumeFlow> freeAirFlow,
+            int capacity,
+            Optional<Amount<Mass>> weight,
+            Optional<Layer> layer)
             implements Dryer {
         /**
          * Makes the dryer.
@@ -51,6 +115,7 @@ public sealed interface Dryer {
          * @param capacity sheets that dry at once, 1 to 100 000
          * @param weight what lies on it, or what its straps pull, as a mass, 100 g to 10 t; without it the stack is
          *     taken to hold its sheets
+         * @param layer the size of its blotters; without it a layer holds one sheet
          * @throws Refused if the name cannot be one or a value is out of range
          */
         public FanStack {
@@ -59,10 +124,11 @@ public sealed interface Dryer {
             Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
             Objects.requireNonNull(weight, "weight");
             weight = weight.map(one -> Limits.STACK_WEIGHT.check(one, "weight on the stack"));
+            Objects.requireNonNull(layer, "layer");
         }
 
         /**
-         * Makes the dryer with no weight given.
+         * Makes the dryer with no weight and no size of a layer given.
          *
          * @param name its name, not empty
          * @param freeAirFlow the free-air flow on the label of the fan, 0 without one, at most 1 000 000 m³/h
@@ -70,7 +136,7 @@ public sealed interface Dryer {
          * @throws Refused if the name cannot be one or a value is out of range
          */
         public FanStack(String name, Amount<VolumeFlow> freeAirFlow, int capacity) {
-            this(name, freeAirFlow, capacity, Optional.empty());
+            this(name, freeAirFlow, capacity, Optional.empty(), Optional.empty());
         }
 
         /**
@@ -91,7 +157,24 @@ public sealed interface Dryer {
          */
         public FanStack under(Quantity<Mass> mass) {
             return new FanStack(
-                    name, freeAirFlow, capacity, Optional.of(Limits.STACK_WEIGHT.check(mass, "weight on the stack")));
+                    name,
+                    freeAirFlow,
+                    capacity,
+                    Optional.of(Limits.STACK_WEIGHT.check(mass, "weight on the stack")),
+                    layer);
+        }
+
+        /**
+         * Returns the same stack with blotters of a size; its capacity then counts layers, and small sheets lie side by
+         * side.
+         *
+         * @param width one side of a blotter, 5 mm to 10 m
+         * @param length the other side, 5 mm to 10 m
+         * @return the dryer
+         * @throws Refused if a side is out of range
+         */
+        public FanStack inLayers(Quantity<Length> width, Quantity<Length> length) {
+            return new FanStack(name, freeAirFlow, capacity, weight, Optional.of(Layer.of(width, length)));
         }
 
         @Override
@@ -102,7 +185,7 @@ public sealed interface Dryer {
         @Override
         public String toString() {
             return name + " (" + (hasFan() ? "fan stack, " + freeAirFlow + " on the label" : "stack without a fan")
-                    + ", " + capacity + " sheets"
+                    + ", " + takes(capacity, layer)
                     + weight.map(one -> ", under " + one).orElse("") + ")";
         }
     }
@@ -111,19 +194,35 @@ public sealed interface Dryer {
      * Boards, glass or walls that the wet sheets are brushed on.
      *
      * @param name its name
-     * @param capacity sheets that dry at once
+     * @param capacity sheets that dry at once, or layers where their size is given
+     * @param layer the size of a board
      */
-    record Boards(String name, int capacity) implements Dryer {
+    record Boards(String name, int capacity, Optional<Layer> layer) implements Dryer {
         /**
          * Makes the dryer.
          *
          * @param name its name, not empty
          * @param capacity sheets that dry at once, 1 to 100 000
+         * @param layer the size of a board; without it a board holds one sheet
          * @throws Refused if the name cannot be one or a value is out of range
          */
         public Boards {
             name = named(name);
             Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
+            Objects.requireNonNull(layer, "layer");
+        }
+
+        /**
+         * Returns the same dryer with boards of a size; its capacity then counts them, and small sheets lie side by
+         * side.
+         *
+         * @param width one side of a board, 5 mm to 10 m
+         * @param length the other side, 5 mm to 10 m
+         * @return the dryer
+         * @throws Refused if a side is out of range
+         */
+        public Boards inLayers(Quantity<Length> width, Quantity<Length> length) {
+            return new Boards(name, capacity, Optional.of(Layer.of(width, length)));
         }
 
         @Override
@@ -133,7 +232,7 @@ public sealed interface Dryer {
 
         @Override
         public String toString() {
-            return name + " (boards, " + capacity + " sheets)";
+            return name + " (boards, " + takes(capacity, layer) + ")";
         }
     }
 
@@ -159,6 +258,12 @@ public sealed interface Dryer {
             Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
         }
 
+        /** Returns nothing: sheets hang on lines. */
+        @Override
+        public Optional<Layer> layer() {
+            return Optional.empty();
+        }
+
         @Override
         public String restraint() {
             return sheetsInSpur > 1 ? "spur" : "hung";
@@ -174,19 +279,35 @@ public sealed interface Dryer {
      * Blotters changed by hand under boards.
      *
      * @param name its name
-     * @param capacity sheets that dry at once
+     * @param capacity sheets that dry at once, or layers where their size is given
+     * @param layer the size of a blotter
      */
-    record Blotters(String name, int capacity) implements Dryer {
+    record Blotters(String name, int capacity, Optional<Layer> layer) implements Dryer {
         /**
          * Makes the dryer.
          *
          * @param name its name, not empty
          * @param capacity sheets that dry at once, 1 to 100 000
+         * @param layer the size of a blotter; without it a layer holds one sheet
          * @throws Refused if the name cannot be one or a value is out of range
          */
         public Blotters {
             name = named(name);
             Limits.DRYER_CAPACITY.check(capacity, "sheets at once");
+            Objects.requireNonNull(layer, "layer");
+        }
+
+        /**
+         * Returns the same dryer with blotters of a size; its capacity then counts them, and small sheets lie side by
+         * side.
+         *
+         * @param width one side of a blotter, 5 mm to 10 m
+         * @param length the other side, 5 mm to 10 m
+         * @return the dryer
+         * @throws Refused if a side is out of range
+         */
+        public Blotters inLayers(Quantity<Length> width, Quantity<Length> length) {
+            return new Blotters(name, capacity, Optional.of(Layer.of(width, length)));
         }
 
         @Override
@@ -196,7 +317,7 @@ public sealed interface Dryer {
 
         @Override
         public String toString() {
-            return name + " (blotters, " + capacity + " sheets)";
+            return name + " (blotters, " + takes(capacity, layer) + ")";
         }
     }
 
@@ -230,11 +351,11 @@ public sealed interface Dryer {
      *
      * @param name its name, not empty
      * @param capacity sheets that dry at once, 1 to 100 000
-     * @return the dryer
+     * @return the dryer; {@link Boards#inLayers} says how large a board is
      * @throws Refused if a value is out of range
      */
-    static Dryer boards(String name, int capacity) {
-        return new Boards(name, capacity);
+    static Boards boards(String name, int capacity) {
+        return new Boards(name, capacity, Optional.empty());
     }
 
     /**
@@ -255,11 +376,15 @@ public sealed interface Dryer {
      *
      * @param name its name, not empty
      * @param capacity sheets that dry at once, 1 to 100 000
-     * @return the dryer
+     * @return the dryer; {@link Blotters#inLayers} says how large a blotter is
      * @throws Refused if a value is out of range
      */
-    static Dryer blotters(String name, int capacity) {
-        return new Blotters(name, capacity);
+    static Blotters blotters(String name, int capacity) {
+        return new Blotters(name, capacity, Optional.empty());
+    }
+
+    private static String takes(int capacity, Optional<Layer> layer) {
+        return capacity + layer.map(one -> " layers of " + one).orElse(" sheets");
     }
 
     private static String named(String name) {

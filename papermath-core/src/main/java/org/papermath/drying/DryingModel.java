@@ -874,7 +874,7 @@ public final class DryingModel {
      * Returns when each load of a dryer is dry, the loads following one another.
      *
      * @param dryer the dryer, for how many sheets dry at once
-     * @param sheets the sheets of all posts, 1 or more
+     * @param sheets the sheets of all posts, 1 or more; the layers they fill where its layers take several
      * @param oneLoad the time of a full load
      * @return the end of each load from the start of the first
      * @throws Refused if the number is below one
@@ -901,7 +901,7 @@ public final class DryingModel {
     /**
      * A post that comes out of the press.
      *
-     * @param sheets its sheets, 1 or more
+     * @param sheets its sheets, 1 or more; the layers they fill where a layer of the dryer takes several
      * @param at when it is ready to dry, from the start of the day
      */
     public record Ready(int sheets, Amount<Time> at) {

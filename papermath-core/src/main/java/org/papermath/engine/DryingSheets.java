@@ -31,6 +31,9 @@ public final class DryingSheets {
     private final @Nullable Method method;
     private final Workshop workshop;
     private final @Nullable Slot restraint;
+    /** The gap between sheets side by side; null where a layer holds one. */
+    private final @Nullable Slot gap;
+
     private final @Nullable Weight weight;
     private final @Nullable Slot left;
     private final @Nullable Slot perChange;
@@ -43,10 +46,19 @@ public final class DryingSheets {
      * What to do.
      *
      * @param loads fillings of the dryer
+     * @param inLayer what lies side by side in one layer
+     * @param atOnce what lies in one filling
+     * @param each what is laid by itself, of a sheet: one, or the pieces of a shaped deckle where small ones lie side by
+     *     side
      * @param blotterChanges how often blotters are changed in each; none for other dryers, {@code Integer.MAX_VALUE}
      *     where they never dry a sheet
      */
-    public record Setting(int loads, int blotterChanges) {}
+    public record Setting(int loads, int inLayer, int atOnce, int each, int blotterChanges) {
+        /** The area of paper in a full layer, m2, of sheets of an area. */
+        public double layerArea(double sheet) {
+            return inLayer * (sheet / each);
+        }
+    }
 
     /**
      * What a dryer has to dry.
@@ -113,6 +125,7 @@ public final class DryingSheets {
         this.dryer = dryer;
         this.workshop = workshop;
         restraint = dryer == null ? null : known.slot("restraint.share", Scope.of(dryer.name(), dryer.restraint()));
+        gap = dryer != null && dryer.layer().isPresent() ? known.slot("drying.gap", Scope.at(dryer.name())) : null;
         method = dryer == null ? null : method(known, workshop, dryer, Scope.at(dryer.name()));
         measuredAlong = known.maybe("shrinkage.measured-along", measured);
         measuredAcross = known.maybe("shrinkage.measured-across", measured);
@@ -254,9 +267,56 @@ public final class DryingSheets {
     // ------------------------------------------------------------------------------------------------ what to do
 
     Setting decide(FormingSheets.Setting sheet, double pressedRatio, PreparingStock.State state, Values v) {
+        int laid = gap == null ? sheet.sheets() : sheet.apart();
+        int inLayer = inLayer(sheet, v);
+        int atOnce = dryer == null ? laid : (int) Math.min(laid, (long) dryer.capacity() * inLayer);
         return new Setting(
-                dryer == null ? 0 : (int) Rounding.ceil((double) sheet.sheets() / dryer.capacity()),
+                dryer == null ? 0 : (int) Rounding.ceil((double) laid / atOnce),
+                inLayer,
+                atOnce,
+                laid / sheet.sheets(),
                 method == null ? 0 : method.blotterChanges(pressedRatio, endRatio(state, v), state.roomRatio(), v));
+    }
+
+    /** What lies side by side in a layer; one where its size is not given, or one is too large for it. */
+    private int inLayer(FormingSheets.Setting sheet, Values v) {
+        Dryer.@Nullable Layer layer = layer();
+        if (layer == null || gap == null) {
+            return 1;
+        }
+        int room = Fit.laid(
+                across(sheet), along(sheet), layer.width().si(), layer.length().si(), v.of(gap));
+        return Math.max(1, Math.min(room, sheet.apart()));
+    }
+
+    /** The area of paper in a full layer, m2. */
+    double layerArea(FormingSheets.Setting sheet, Values v) {
+        return gap == null ? sheet.area() : inLayer(sheet, v) * (sheet.area() * sheet.sheets() / sheet.apart());
+    }
+
+    private Dryer.@Nullable Layer layer() {
+        return dryer == null ? null : dryer.layer().orElse(null);
+    }
+
+    private static double across(FormingSheets.Setting sheet) {
+        return sheet.shape() == null ? sheet.openingWidth() : sheet.pieceAcross();
+    }
+
+    private static double along(FormingSheets.Setting sheet) {
+        return sheet.shape() == null ? sheet.openingHeight() : sheet.pieceAlong();
+    }
+
+    /** Whether the wet sheet, or the piece of a shaped deckle, lies in a layer of the dryer. */
+    public boolean isLaid(FormingSheets.Setting sheet) {
+        return isLaid(dryer, across(sheet), along(sheet));
+    }
+
+    static boolean isLaid(@Nullable Dryer dryer, double across, double along) {
+        return dryer == null
+                || dryer.layer()
+                        .map(one -> Fit.within(
+                                across, along, one.width().si(), one.length().si()))
+                        .orElse(true);
     }
 
     // ------------------------------------------------------------------------------------------------ what comes of it
@@ -269,7 +329,7 @@ public final class DryingSheets {
                 on.fillerShare(),
                 on.pressedRatio,
                 on.endRatio,
-                on.sheet().area(),
+                on.settings.drying(on.piece).layerArea(on.sheet().area()),
                 on.v);
         on.dryArea = on.sheet().area() * (1 - on.shrink[0]) * (1 - on.shrink[1]);
         on.set(SHRINK_ALONG, on.shrink[0]);
@@ -279,7 +339,8 @@ public final class DryingSheets {
     /** How long a filling takes, and the water all of them give off. */
     void forecast(Passage on) {
         double solids = on.run.solids();
-        double filling = filling(on.sheets(), solids);
+        Setting set = on.settings.drying(on.piece);
+        double filling = set.atOnce * (solids / set.each);
         double room = on.state.roomRatio();
         // Most of the water leaves before the sheet shrinks, so the first drying is that of the size it was formed in.
         on.set(
@@ -299,7 +360,7 @@ public final class DryingSheets {
     /**
      * Shrinkage along and across, of sheets taken from one moisture ratio to another.
      *
-     * @param area of a sheet, which a weight lies on; not a number where it is not known yet, when the weight is taken
+     * @param area of the sheets of a layer, which a weight lies on; not a number where it is not known yet, when the weight is taken
      *     to hold
      */
     double[] shrinkage(
@@ -317,11 +378,6 @@ public final class DryingSheets {
             measuredAlong == null ? law.held(free[0], pressedRatio, to, held) : v.of(measuredAlong),
             measuredAcross == null ? law.held(free[1], pressedRatio, to, held) : v.of(measuredAcross)
         };
-    }
-
-    /** Oven-dry solids of one filling. */
-    double filling(int sheets, double solids) {
-        return inOne(sheets) * solids;
     }
 
     /** How fast water goes while sheets are wet, as the dryer counts it. */
@@ -349,15 +405,16 @@ public final class DryingSheets {
 
     /** Hands at the dryer, s. */
     double hours(Setting set, int sheets, Values v) {
+        double layers = Rounding.ceil((double) sheets / set.inLayer);
         double changes = perChange == null || set.blotterChanges == Integer.MAX_VALUE
                 ? 0
-                : (double) set.blotterChanges * sheets * v.of(perChange);
+                : set.blotterChanges * layers * v.of(perChange);
         return set.loads * v.of(perLoad) + changes;
     }
 
     // ------------------------------------------------------------------------------------------------ weight and habit
 
-    /** The share of the free shrinkage that drying holds back, of sheets of an area. */
+    /** The share of the free shrinkage that drying holds back, of layers of an area. */
     private double held(double area, Values v) {
         if (restraint == null) {
             return 0;
@@ -368,12 +425,12 @@ public final class DryingSheets {
                 : StackDrying.held(share, StackDrying.pressure(weight.mass, area), v.of(weight.least));
     }
 
-    /** Whether the weight on a stack is given, and too small for sheets of an area. */
+    /** Whether the weight on a stack is given, and too small for layers of an area. */
     public boolean isLight(double area, Values v) {
         return weight != null && StackDrying.pressure(weight.mass, area) < v.of(weight.least);
     }
 
-    /** The pressure of the weight on sheets of an area, Pa; not a number where no weight is given. */
+    /** The pressure of the weight on layers of an area, Pa; not a number where no weight is given. */
     public double pressure(double area) {
         return weight == null ? Double.NaN : StackDrying.pressure(weight.mass, area);
     }
@@ -383,7 +440,7 @@ public final class DryingSheets {
         return weight == null ? Double.NaN : v.of(weight.least);
     }
 
-    /** The least weight that holds sheets of an area, kg; not a number where no weight is given. */
+    /** The least weight that holds layers of an area, kg; not a number where no weight is given. */
     public double leastWeight(double area, Values v) {
         return weight == null ? Double.NaN : weight.mass * v.of(weight.least) / pressure(area);
     }
@@ -398,19 +455,14 @@ public final class DryingSheets {
         return left == null ? dry : Math.max(dry, v.of(left));
     }
 
-    /** Water (kg/s) a filling of sheets of an area gives off into open air while it is wet. */
-    public double evaporation(int sheets, double area, Values v) {
-        return method == null ? 0 : method.evaporation(inOne(sheets) * area, method.rate(v), v);
+    /** Water (kg/s) that one face of so much paper (m2) gives off into open air while it is wet. */
+    public double evaporation(double area, Values v) {
+        return method == null ? 0 : method.evaporation(area, method.rate(v), v);
     }
 
     /** Whether the water goes into the air of the room. */
     public boolean intoRoom() {
         return method != null && method.intoRoom();
-    }
-
-    /** Sheets that dry at once. */
-    public int inOne(int sheets) {
-        return dryer == null ? sheets : Math.min(sheets, dryer.capacity());
     }
 
     /** Whether it holds sheets flat, so that only their rims are wavy. */

@@ -3,6 +3,7 @@ package org.papermath.engine;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.papermath.drying.Dryer;
 import org.papermath.equation.Drainage;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.PieceLayout;
@@ -31,6 +32,7 @@ public final class FormingSheets {
     private static final double OPENING_STEP = 1e-4;
 
     private final Workshop workshop;
+    private final @Nullable Dryer dryer;
     private final PreparingStock stock;
     private final double[] mouldWidth;
     private final double[] mouldHeight;
@@ -192,8 +194,16 @@ public final class FormingSheets {
         }
     }
 
-    FormingSheets(Known known, Workshop workshop, Studio studio, PreparingStock stock, Piece piece, Scope scope) {
+    FormingSheets(
+            Known known,
+            Workshop workshop,
+            Studio studio,
+            PreparingStock stock,
+            Piece piece,
+            Scope scope,
+            @Nullable Dryer dryer) {
         this.workshop = workshop;
+        this.dryer = dryer;
         this.stock = stock;
         List<Mould> moulds = studio.moulds();
         mouldWidth = moulds.stream()
@@ -408,7 +418,7 @@ public final class FormingSheets {
         double sheets = PieceLayout.sheets(chosen.perSheet, wanted / pieceYield, trials);
         return new Candidate(
                 chosen,
-                workshop.misfits(across, along),
+                workshop.misfits(across, along) + (DryingSheets.isLaid(dryer, across, along) ? 0 : 1),
                 sheets * handTime(chosen.openingWidth * chosen.openingHeight, v),
                 sheets * along * across);
     }

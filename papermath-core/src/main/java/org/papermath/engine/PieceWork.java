@@ -68,7 +68,7 @@ public final class PieceWork {
         @Nullable Dryer dryer = dryer(piece, studio);
         Scope sheet = Scope.of(piece.name(), piece.recipe());
         Scope measured = dryer == null ? sheet : sheet.on(dryer.name());
-        forming = new FormingSheets(known, workshop, studio, stock, piece, scope);
+        forming = new FormingSheets(known, workshop, studio, stock, piece, scope, dryer);
         rejects = new Rejects(
                 known, piece, scope, dryer != null, recipe.sizeBath().isPresent());
         pressing = new Pressing(known, workshop, studio, measured, dryer instanceof Dryer.Blotters);
@@ -281,12 +281,12 @@ public final class PieceWork {
                 rejects,
                 pressed,
                 v);
-        for (int pass = 0; drying.isLight(sheet.area(), v) && pass < WEIGHT_PASSES; pass++) {
+        for (int pass = 0; drying.isLight(drying.layerArea(sheet, v), v) && pass < WEIGHT_PASSES; pass++) {
             sheet = forming.decide(
                     width,
                     height,
                     shape,
-                    shrink(state, kept, sheet.area(), v),
+                    shrink(state, kept, drying.layerArea(sheet, v), v),
                     dryGrammage,
                     kept.load(),
                     rejects,

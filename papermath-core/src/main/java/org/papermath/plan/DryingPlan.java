@@ -14,6 +14,8 @@ public final class DryingPlan {
     private record Values(
             Dryer dryer,
             int loads,
+            int atOnce,
+            int inLayer,
             int blotterChanges,
             Estimate<Time> time,
             Amount<Time> left,
@@ -44,6 +46,8 @@ public final class DryingPlan {
         return Stage.done(new DryingPlan(new Values(
                 dryer,
                 set.loads(),
+                set.atOnce(),
+                set.inLayer(),
                 set.blotterChanges(),
                 time,
                 Kinds.TIME.ofSi(left, "h"),
@@ -61,6 +65,16 @@ public final class DryingPlan {
     /** {@return how often it is filled} */
     public int loads() {
         return values.loads;
+    }
+
+    /** {@return how many sheets dry at once, or pieces of a shaped deckle where they are laid one by one} */
+    public int atOnce() {
+        return values.atOnce;
+    }
+
+    /** {@return how many of them lie side by side in one layer; one where the size of a layer is not given} */
+    public int inLayer() {
+        return values.inLayer;
     }
 
     /** {@return changes of blotters, zero for other dryers} */

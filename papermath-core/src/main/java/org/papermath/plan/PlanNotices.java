@@ -3,11 +3,13 @@ package org.papermath.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
+import org.papermath.drying.Dryer;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.DryingSheets;
@@ -776,7 +778,24 @@ final class PlanNotices {
     private void drying(int p, PiecePlan read, String of) {
         PieceWork work = engine.piece(p);
         DryingSheets drying = work.drying();
-        double area = settings.sheet(p).area();
+        FormingSheets.Setting sheet = settings.sheet(p);
+        if (!drying.isLaid(sheet)) {
+            Dryer dryer = Objects.requireNonNull(drying.dryer());
+            String wet = PlanReading.sides(sheet.openingWidth(), sheet.openingHeight());
+            String layer = dryer.layer().orElseThrow().toString();
+            warn(
+                    "dryer.layer-too-small",
+                    of + "the wet sheet of " + wet + " is larger than a layer of " + dryer.name() + ", " + layer
+                            + ": what hangs over dries by itself, free. Take larger blotters or boards, or a smaller"
+                            + " mould; the plan reckons with one sheet to a layer.",
+                    "piece",
+                    read.name(),
+                    "sheet",
+                    wet,
+                    "layer",
+                    layer);
+        }
+        double area = settings.drying(p).layerArea(sheet.area());
         if (drying.isLight(area, likely)) {
             Amount<SheetPressure> given = Kinds.SHEET_PRESSURE.ofSi(drying.pressure(area), "Pa");
             Amount<SheetPressure> least = Kinds.SHEET_PRESSURE.ofSi(drying.leastPressure(likely), "Pa");
@@ -823,9 +842,11 @@ final class PlanNotices {
     }
 
     private void filling(int p, PiecePlan read, String of) {
-        int sheets = settings.sheet(p).sheets();
-        int inOne = engine.piece(p).drying().inOne(sheets);
-        double water = numbers.likely(DryingSheets.EVAPORATED, p) * inOne / sheets;
+        DryingSheets.Setting set = settings.drying(p);
+        int inOne = set.atOnce();
+        double water = numbers.likely(DryingSheets.EVAPORATED, p)
+                * inOne
+                / (settings.sheet(p).sheets() * set.each());
         double limit = limit("room.filling-water");
         if (water > limit) {
             Amount<Mass> given = Kinds.MASS.ofSi(water, "kg");
@@ -856,8 +877,8 @@ final class PlanNotices {
         double rise =
                 Psychrometrics.humidityRatio(Psychrometrics.vapourPressure(celsius, limit), pressure) - in.ratio();
         DryingSheets drying = engine.piece(p).drying();
-        int sheets = settings.sheet(p).sheets();
-        double free = drying.evaporation(sheets, settings.sheet(p).area(), likely);
+        DryingSheets.Setting set = settings.drying(p);
+        double free = drying.evaporation(set.atOnce() * (settings.sheet(p).area() / set.each()), likely);
         double given = Room.evaporation(free, shop.ventilation(), shop.roomSaturated(), in.ratio());
         if (rise <= 0 || given <= rise * shop.ventilation()) {
             return;
@@ -870,7 +891,7 @@ final class PlanNotices {
         Amount<RelativeHumidity> reached = Kinds.RELATIVE_HUMIDITY.ofSi(humidity, "%");
         warn(
                 "drying.room-damp",
-                of + "while a filling of " + drying.inOne(sheets) + " sheets is wet, the room comes to "
+                of + "while a filling of " + set.atOnce() + " sheets is wet, the room comes to "
                         + Digits.three(reached.in("%")) + " %"
                         + " relative humidity, and the sheets dry slower, which is counted. "
                         + Digits.three(changes) + " air changes an hour"
@@ -891,12 +912,13 @@ final class PlanNotices {
     /** The most sheets of a filling that give off no more water (kg/s) than this. */
     private int fewer(int p, double most) {
         DryingSheets drying = engine.piece(p).drying();
-        double area = settings.sheet(p).area();
+        DryingSheets.Setting set = settings.drying(p);
+        double area = settings.sheet(p).area() / set.each();
         int enough = 0;
-        int tooMany = drying.inOne(settings.sheet(p).sheets());
+        int tooMany = set.atOnce();
         while (tooMany - enough > 1) {
             int half = (enough + tooMany) / 2;
-            if (drying.evaporation(half, area, likely) < most) {
+            if (drying.evaporation(half * area, likely) < most) {
                 enough = half;
             } else {
                 tooMany = half;

@@ -169,6 +169,9 @@ public final class Limits {
     /** The air a fan moves: from one out of a computer to that of a hall. */
     public static final Range<VolumeFlow> FREE_AIR_FLOW = range(Kinds.VOLUME_FLOW, 0, "m3/h", 1e6, "m3/h");
 
+    /** A side of a blotter or of a board that sheets dry on: from a swatch to a wall. */
+    public static final Range<Length> DRYER_SIDE = range(Kinds.LENGTH, 5, "mm", 10, "m");
+
     /** What lies on a stack, or the pull of its straps: from a book to a press full of iron. */
     public static final Range<Mass> STACK_WEIGHT = range(Kinds.MASS, 100, "g", 10, "t");
 

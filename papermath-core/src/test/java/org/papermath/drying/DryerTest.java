@@ -1,9 +1,13 @@
 package org.papermath.drying;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.papermath.quantity.Amounts.kilograms;
+import static org.papermath.quantity.Amounts.mm;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
@@ -22,9 +26,9 @@ class DryerTest {
                 name -> Dryer.loft(name, 4, 9),
                 name -> Dryer.blotters(name, 9),
                 name -> new Dryer.FanStack(name, VolumeFlow.cubicMetresPerHour(400), 9),
-                name -> new Dryer.Boards(name, 9),
+                name -> new Dryer.Boards(name, 9, Optional.empty()),
                 name -> new Dryer.Loft(name, 4, 9),
-                name -> new Dryer.Blotters(name, 9));
+                name -> new Dryer.Blotters(name, 9, Optional.empty()));
     }
 
     static List<IntFunction<Dryer>> holding() {
@@ -34,9 +38,9 @@ class DryerTest {
                 count -> Dryer.loft("d", 4, count),
                 count -> Dryer.blotters("d", count),
                 count -> new Dryer.FanStack("d", VolumeFlow.cubicMetresPerHour(400), count),
-                count -> new Dryer.Boards("d", count),
+                count -> new Dryer.Boards("d", count, Optional.empty()),
                 count -> new Dryer.Loft("d", 4, count),
-                count -> new Dryer.Blotters("d", count));
+                count -> new Dryer.Blotters("d", count, Optional.empty()));
     }
 
     @ParameterizedTest
@@ -111,5 +115,26 @@ class DryerTest {
             assertThat(catchThrowableOfType(Refused.class, () -> stack.under(Kinds.MASS.of(bad, "kg"))))
                     .hasMessageStartingWith("weight on the stack: ");
         }
+    }
+
+    @Test
+    void sheetsLieSideBySideInALayer() {
+        Dryer.FanStack stack = Dryer.stack("d", 9).inLayers(mm(460), mm(640));
+        Dryer.Layer layer = stack.layer().orElseThrow();
+        // 4 × 4 of 105 × 148 mm with 10 mm between them take 450 × 622 mm.
+        assertThat(layer.sheets(mm(105), mm(148), mm(10))).isEqualTo(16);
+        assertThat(layer.sheets(mm(148), mm(105), mm(10))).isEqualTo(16);
+        assertThat(layer.sheets(mm(460), mm(640), mm(10))).isEqualTo(1);
+        assertThat(layer.sheets(mm(470), mm(640), mm(10))).isZero();
+        assertThat(stack).hasToString("d (stack without a fan, 9 layers of 460 mm × 640 mm)");
+        assertThat(stack.under(kilograms(20)).layer()).isEqualTo(stack.layer());
+        assertThat(Dryer.boards("d", 9).inLayers(mm(460), mm(640)))
+                .hasToString("d (boards, 9 layers of 460 mm × 640 mm)");
+        assertThat(Dryer.blotters("d", 9).inLayers(mm(460), mm(640)).layer()).contains(layer);
+        assertThat(Dryer.loft("d", 4, 9).layer()).isEmpty();
+        assertThatExceptionOfType(Refused.class)
+                .isThrownBy(() -> Dryer.boards("d", 9).inLayers(mm(460), mm(4)))
+                .withMessageStartingWith(
+                        "length of a layer of the dryer: 4 mm given; it must be from 5 mm to 10000 mm.");
     }
 }

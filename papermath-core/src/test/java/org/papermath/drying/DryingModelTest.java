@@ -357,7 +357,7 @@ class DryingModelTest {
 
     @Test
     void blottersOfTheRoomAreNotCalibratedByWhatTheRoomHolds() {
-        Dryer.Blotters blotters = (Dryer.Blotters) Dryer.blotters("blotter pile", 12);
+        Dryer.Blotters blotters = Dryer.blotters("blotter pile", 12);
         for (double after : new double[] {0.08, 0.1, 2.5}) {
             assertThatThrownBy(() -> DryingModel.calibrate(
                             Assumptions.standard(), blotters, ratio(2), ratio(after), ratio(0.1), 3))
@@ -386,7 +386,7 @@ class DryingModelTest {
         assertThatThrownBy(() -> DryingModel.calibrate(
                         Assumptions.standard(), (Dryer) STACK, batch, Reading.of(hours(3), hours(0.5)), air(20, 50)))
                 .isInstanceOf(Refused.class);
-        Dryer.Blotters blotters = (Dryer.Blotters) Dryer.blotters("blotter pile", 12);
+        Dryer.Blotters blotters = Dryer.blotters("blotter pile", 12);
         Assumptions soaked = DryingModel.calibrate(
                 Assumptions.standard(), blotters, ratio(2), ratio(0.1 + 1.9 * Math.pow(0.64, 3)), ratio(0.1), 3);
         assertThat(soaked.si("drying.blotter-kept", Scope.at("blotter pile"))).isCloseTo(0.6, withinPercentage(1e-9));

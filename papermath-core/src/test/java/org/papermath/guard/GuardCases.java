@@ -471,6 +471,16 @@ final class GuardCases {
                             order(Furnish.of(Fibres.COTTON_RAG), cards().build()),
                             dries(dryer).ventilation(aired).build()));
         }
+        for (Dryer dryer : List.of(
+                stack.under(kilograms(10)).inLayers(mm(500), mm(700)),
+                Dryer.boards("boards", 4).inLayers(mm(600), mm(800)),
+                Dryer.blotters("blotters", 3).inLayers(mm(400), mm(100)))) {
+            cases.put(
+                    "layers-" + dryer.name(),
+                    () -> MakingPlan.of(
+                            order(Furnish.of(Fibres.ABACA), rims),
+                            dries(dryer).ventilation(aired).build()));
+        }
         cases.put(
                 "great-filling",
                 () -> MakingPlan.of(

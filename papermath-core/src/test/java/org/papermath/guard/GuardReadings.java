@@ -296,6 +296,8 @@ final class GuardReadings {
                             .dryingStage()
                             .map(drying -> at.plan().studio().dryers().indexOf(drying.dryer()))),
             piece("drying.loads", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::loads)),
+            piece("drying.at-once", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::atOnce)),
+            piece("drying.in-layer", Work.DRYING, piece -> piece.dryingStage().map(DryingPlan::inLayer)),
             piece(
                     "drying.blotter-changes",
                     Work.DRYING,

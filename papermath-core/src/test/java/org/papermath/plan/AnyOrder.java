@@ -215,14 +215,24 @@ final class AnyOrder {
                     2 + random.nextInt(60)));
         }
         switch (random.nextInt(6)) {
-            case 0 -> studio.dryer(Dryer.boards("d", 1 + random.nextInt(50)));
+            case 0 -> {
+                Dryer.Boards boards = Dryer.boards("d", 1 + random.nextInt(50));
+                studio.dryer(
+                        chance(3)
+                                ? boards.inLayers(mm(150 + random.nextInt(750)), mm(200 + random.nextInt(1000)))
+                                : boards);
+            }
             case 1 -> studio.dryer(Dryer.loft("d", 1 + random.nextInt(6), 100));
             case 2 -> studio.dryer(Dryer.blotters("d", 20));
             case 3 -> {
                 Dryer.FanStack stack = chance(4)
                         ? Dryer.stack("d", 40)
                         : Dryer.fanStack("d", VolumeFlow.cubicMetresPerHour(between(100, 3000)), 40);
-                studio.dryer(chance(3) ? stack.under(kilograms(between(1, 200))) : stack);
+                stack = chance(3) ? stack.under(kilograms(between(1, 200))) : stack;
+                studio.dryer(
+                        chance(3)
+                                ? stack.inLayers(mm(150 + random.nextInt(750)), mm(200 + random.nextInt(1000)))
+                                : stack);
             }
             case 4 -> studio.dryer(Dryer.boards("d", 10)).dryer(Dryer.loft("l", 2, 60));
             default -> {

@@ -68,6 +68,14 @@ class DryingPlanTest {
                 .trials(0);
     }
 
+    private static Piece cards(int count) {
+        return Piece.of("sheet", count, "stuff")
+                .size(mm(105), mm(148))
+                .grammage(Grammage.gsm(150))
+                .edge(Piece.Edge.DECKLE)
+                .build();
+    }
+
     private static MakingPlan plan(Fibre fibre, double beaten, Piece piece, Studio studio) {
         return MakingPlan.of(
                 Order.of("order")
@@ -194,6 +202,80 @@ class DryingPlanTest {
                 .orElseThrow()
                 .days()
                 .orElseThrow();
+    }
+
+    // ------------------------------------------------------------------------------------------------ the layers
+
+    @Test
+    void smallSheetsLieSideBySideInALayer() {
+        Dryer.FanStack one = Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 10);
+        Dryer.FanStack many = one.inLayers(mm(460), mm(640));
+        Piece cards = cards(120);
+        DryingPlan single = plan(Fibres.COTTON_RAG, 2, cards, studio(one, 50).build())
+                .piece("sheet")
+                .drying();
+        MakingPlan plan = plan(Fibres.COTTON_RAG, 2, cards, studio(many, 50).build());
+        DryingPlan laid = plan.piece("sheet").drying();
+        int sheets = plan.piece("sheet").counts().sheets();
+        assertThat(single.inLayer()).isEqualTo(1);
+        assertThat(single.loads()).isEqualTo((sheets + 9) / 10);
+        assertThat(laid.inLayer()).isBetween(12, 16);
+        assertThat(laid.atOnce()).isEqualTo(Math.min(sheets, 10 * laid.inLayer()));
+        assertThat(laid.loads()).isEqualTo((sheets + laid.atOnce() - 1) / laid.atOnce());
+        // The fuller stack dries a little slower, by no more than its load of air.
+        assertThat(hoursOf(laid)).isBetween(hoursOf(single), 1.5 * hoursOf(single));
+        assertThat(MakingCard.of(plan).toString()).contains(", " + laid.inLayer() + " in a layer");
+        assertThat(codes(plan)).doesNotContain("dryer.layer-too-small");
+    }
+
+    @Test
+    void weightLiesOnTheSheetsOfALayer() {
+        Dryer.FanStack held = STACK.under(kilograms(20));
+        Piece cards = cards(200);
+        MakingPlan single = plan(Fibres.ABACA, 5, cards, studio(held, 50).build());
+        MakingPlan laid = plan(
+                Fibres.ABACA,
+                5,
+                cards,
+                studio(held.inLayers(mm(900), mm(1300)), 50).build());
+        assertThat(codes(single)).doesNotContain("drying.weight-low");
+        // Some sixty cards to a layer share it: 20 kg on 0.95 m² and more.
+        assertThat(laid.piece("sheet").drying().inLayer()).isGreaterThan(40);
+        assertThat(codes(laid)).contains("drying.weight-low");
+        assertThat(laid.piece("sheet").finished().shrinkageAcross().likely().si())
+                .isGreaterThan(single.piece("sheet")
+                        .finished()
+                        .shrinkageAcross()
+                        .likely()
+                        .si());
+    }
+
+    @Test
+    void blottersOfALayerAreChangedOnce() {
+        Dryer.Blotters blotters = Dryer.blotters("blotters", 10);
+        Piece cards = cards(120);
+        PiecePlan single =
+                plan(Fibres.COTTON_RAG, 2, cards, studio(blotters, 50).build()).piece("sheet");
+        PiecePlan laid = plan(
+                        Fibres.COTTON_RAG,
+                        2,
+                        cards,
+                        studio(blotters.inLayers(mm(460), mm(640)), 50).build())
+                .piece("sheet");
+        assertThat(laid.drying().blotterChanges())
+                .isEqualTo(single.drying().blotterChanges())
+                .isPositive();
+        assertThat(laid.drying().inLayer()).isGreaterThan(10);
+    }
+
+    @Test
+    void sheetsLargerThanALayerAreTold() {
+        Dryer small = Dryer.boards("the boards", 10).inLayers(mm(200), mm(200));
+        MakingPlan plan = plan(Fibres.COTTON_RAG, 2, 20, 100, studio(small, 50).build());
+        assertThat(plan.piece("sheet").drying().inLayer()).isEqualTo(1);
+        assertThat(notice(plan, "dryer.layer-too-small").text())
+                .startsWith("piece sheet: the wet sheet of ")
+                .contains(" is larger than a layer of the boards, 200 mm × 200 mm");
     }
 
     // ------------------------------------------------------------------------------------------------ the weight

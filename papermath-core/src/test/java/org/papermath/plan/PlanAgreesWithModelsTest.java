@@ -94,6 +94,7 @@ class PlanAgreesWithModelsTest {
             Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30),
             BOARDS,
             Dryer.stack("still stack", 30),
+            Dryer.fanStack("layers", VolumeFlow.cubicMetresPerHour(1500), 7).inLayers(mm(500), mm(900)),
             Dryer.loft("loft", 1, 60),
             Dryer.loft("spurs", 4, 60),
             Dryer.blotters("blotters", 20));
@@ -414,7 +415,13 @@ class PlanAgreesWithModelsTest {
         }
 
         DryingModel drying = DryingModel.from(known, Scope.at(dryer.name()));
-        int filling = Math.min(formed.sheets(), dryer.capacity());
+        int inLayer = dryer.layer()
+                .map(layer -> layer.sheets(
+                        Kinds.LENGTH.ofSi(formed.openingWidth()),
+                        Kinds.LENGTH.ofSi(formed.openingHeight()),
+                        known.amount("drying.gap", Scope.GENERAL, Kinds.LENGTH)))
+                .orElse(1);
+        int filling = Math.min(formed.sheets(), dryer.capacity() * inLayer);
         DryingModel.Batch batch = DryingModel.Batch.of(
                 Kinds.MASS.ofSi(filling * pressed.ovenDry().si()),
                 Kinds.AREA.ofSi(filling * pressed.area().si()),

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.papermath.drying.Dryer;
 import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
+import org.papermath.order.Piece;
 import org.papermath.press.Felts;
 import org.papermath.quantity.Refused;
 import org.papermath.vat.Vat;
@@ -23,6 +25,7 @@ class PlanGeometryPropertyTest {
         int letDown = 0;
         int runDown = 0;
         int several = 0;
+        int sideBySide = 0;
         for (long seed : LongStream.range(5_000, 5_600).toArray()) {
             AnyOrder.Job job = AnyOrder.plausible(seed);
             MakingPlan plan;
@@ -45,6 +48,7 @@ class PlanGeometryPropertyTest {
                 String of = "seed " + seed + " " + piece.piece().name();
                 opening(of, piece);
                 posts(of, piece, job.studio().felts());
+                sideBySide += layers(of, piece) ? 1 : 0;
                 Optional<VatPlan> vat = piece.vatStage().optional();
                 if (vat.isPresent()) {
                     vat(of, piece, vat.get(), job.studio().vat().orElseThrow());
@@ -63,6 +67,33 @@ class PlanGeometryPropertyTest {
         assertThat(letDown).isGreaterThan(10);
         assertThat(runDown).isGreaterThan(10);
         assertThat(several).isGreaterThan(10);
+        assertThat(sideBySide).isGreaterThan(10);
+    }
+
+    /** Whether several lie in a layer of the dryer; as many as it has room for, and fillings for all of them. */
+    private static boolean layers(String of, PiecePlan piece) {
+        DryingPlan drying = piece.dryingStage().optional().orElse(null);
+        if (drying == null) {
+            return false;
+        }
+        FormingPlan forming = piece.forming();
+        int laid = piece.counts().sheets();
+        double area =
+                forming.opening().width().si() * forming.opening().height().si();
+        assertThat(drying.loads() * (long) drying.atOnce()).as(of).isGreaterThanOrEqualTo(laid);
+        assertThat((drying.loads() - 1) * (long) drying.atOnce())
+                .as(of)
+                .isLessThan(laid * (long) Math.max(1, forming.perSheet()));
+        if (drying.inLayer() == 1) {
+            return false;
+        }
+        Dryer.Layer layer = drying.dryer().layer().orElseThrow();
+        if (piece.piece().edge() != Piece.Edge.SHAPED) {
+            assertThat(drying.inLayer() * area)
+                    .as(of)
+                    .isLessThan(layer.width().si() * layer.length().si());
+        }
+        return true;
     }
 
     /** As many pieces as lie on the opening, and an opening within the mould. */

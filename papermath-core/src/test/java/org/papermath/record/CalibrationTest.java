@@ -45,9 +45,9 @@ class CalibrationTest {
     private static final Assumptions TABLE = Assumptions.standard();
     private static final Air ROOM = Air.of(celsius(20), RelativeHumidity.percent(50));
     private static final Dryer STACK = new Dryer.FanStack("the stack", Kinds.VOLUME_FLOW.of(600, "m3/h"), 80);
-    private static final Dryer BOARDS = new Dryer.Boards("the boards", 20);
+    private static final Dryer BOARDS = Dryer.boards("the boards", 20);
     private static final Dryer LOFT = new Dryer.Loft("the loft", 1, 60);
-    private static final Dryer BLOTTERS = new Dryer.Blotters("the blotters", 30);
+    private static final Dryer BLOTTERS = Dryer.blotters("the blotters", 30);
     private static final List<Dryer> DRYERS = List.of(STACK, BOARDS, LOFT, BLOTTERS);
 
     private static BatchRecord.Builder batch(String name) {

@@ -188,11 +188,18 @@ class AnyInputRoundTripPropertyTest {
             return switch (random.nextInt(4)) {
                 case 0 -> {
                     Dryer.FanStack stack = Dryer.fanStack(called, amount(Limits.FREE_AIR_FLOW), capacity);
+                    stack = maybe() ? stack.inLayers(amount(Limits.DRYER_SIDE), amount(Limits.DRYER_SIDE)) : stack;
                     yield maybe() ? stack.under(amount(Limits.STACK_WEIGHT)) : stack;
                 }
                 case 1 -> Dryer.loft(called, count(Limits.SPUR), capacity);
-                case 2 -> Dryer.boards(called, capacity);
-                default -> Dryer.blotters(called, capacity);
+                case 2 -> {
+                    Dryer.Boards boards = Dryer.boards(called, capacity);
+                    yield maybe() ? boards.inLayers(amount(Limits.DRYER_SIDE), amount(Limits.DRYER_SIDE)) : boards;
+                }
+                default -> {
+                    Dryer.Blotters blotters = Dryer.blotters(called, capacity);
+                    yield maybe() ? blotters.inLayers(amount(Limits.DRYER_SIDE), amount(Limits.DRYER_SIDE)) : blotters;
+                }
             };
         }
 

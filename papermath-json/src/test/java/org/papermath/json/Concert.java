@@ -79,11 +79,11 @@ final class Concert {
                                   "lever": "1.5 m", "people": 3, "handForce": "220 N"}},
               "felts": {"size": ["450 mm", "620 mm"], "grammage": "500 g/m2", "thickness": "2 mm", "count": 25},
               "dryers": [
-                {"kind": "boards", "name": "boards", "capacity": 24},
+                {"kind": "boards", "name": "boards", "capacity": 24, "layer": ["480 mm", "700 mm"]},
                 {"kind": "loft", "name": "loft", "capacity": 120, "sheetsInSpur": 4},
                 {"kind": "fan stack", "name": "box", "capacity": 40, "freeAirFlow": "400 m3/h",
-                 "weight": "30 kg"},
-                {"kind": "blotters", "name": "blotters", "capacity": 30}
+                 "weight": "30 kg", "layer": ["460 mm", "640 mm"]},
+                {"kind": "blotters", "name": "blotters", "capacity": 30, "layer": ["450 mm", "630 mm"]}
               ],
               "room": {"temperature": "18 Cel", "humidity": "58 %", "pressure": "98 kPa"},
               "ventilation": {"volume": "60 m3", "airChanges": "2 1/h"},

@@ -409,6 +409,20 @@ class EveryBoundTest {
                         "#",
                         q -> Dryer.fanStack("d", q, 9)),
                 new Measured<>(
+                        "DRYER_SIDE",
+                        Limits.DRYER_SIDE,
+                        "studio",
+                        "[\"460 mm\", \"640 mm\"]",
+                        "[\"#\", \"640 mm\"]",
+                        q -> Dryer.stack("d", 9).inLayers(q, SIDE)),
+                new Measured<>(
+                        "DRYER_SIDE",
+                        Limits.DRYER_SIDE,
+                        "studio",
+                        "[\"460 mm\", \"640 mm\"]",
+                        "[\"460 mm\", \"#\"]",
+                        q -> Dryer.stack("d", 9).inLayers(SIDE, q)),
+                new Measured<>(
                         "STACK_WEIGHT",
                         Limits.STACK_WEIGHT,
                         "studio",

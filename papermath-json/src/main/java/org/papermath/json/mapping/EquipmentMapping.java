@@ -1,6 +1,7 @@
 package org.papermath.json.mapping;
 
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -316,11 +317,18 @@ public final class EquipmentMapping {
                 word.equals(FAN_STACK) || word.isEmpty() ? in.optional("weight") : in.unasked(),
                 Limits.STACK_WEIGHT,
                 "weight on the stack");
-        return in.make(() -> switch (word) {
-            case FAN_STACK -> new Dryer.FanStack(name.get(), flow.get(), capacity.get(), weight.optional());
-            case LOFT -> Dryer.loft(name.get(), spur.get(), capacity.get());
-            case BOARDS -> Dryer.boards(name.get(), capacity.get());
-            default -> Dryer.blotters(name.get(), capacity.get());
+        ReadResult<List<Amount<Length>>> sides = CommonMembers.sides(
+                word.equals(LOFT) ? in.unasked() : in.optional("layer"),
+                Limits.DRYER_SIDE,
+                "side of a layer of the dryer");
+        return in.make(() -> {
+            Optional<Dryer.Layer> layer = sides.optional().map(both -> new Dryer.Layer(both.get(0), both.get(1)));
+            return switch (word) {
+                case FAN_STACK -> new Dryer.FanStack(name.get(), flow.get(), capacity.get(), weight.optional(), layer);
+                case LOFT -> Dryer.loft(name.get(), spur.get(), capacity.get());
+                case BOARDS -> new Dryer.Boards(name.get(), capacity.get(), layer);
+                default -> new Dryer.Blotters(name.get(), capacity.get(), layer);
+            };
         });
     }
 
@@ -346,6 +354,7 @@ public final class EquipmentMapping {
         out.member("kind").text(kind(dryer));
         CommonMembers.name(out.member("name"), dryer.name());
         out.member("capacity").count(dryer.capacity());
+        dryer.layer().ifPresent(one -> CommonMembers.sides(out.member("layer"), one.width(), one.length()));
         if (dryer instanceof Dryer.FanStack stack) {
             out.member("freeAirFlow").quantity(stack.freeAirFlow());
             stack.weight().ifPresent(one -> out.member("weight").quantity(one));

@@ -372,7 +372,7 @@ public final class StudioSchemas {
         Map<String, SchemaObject> kinds = new LinkedHashMap<>();
         kinds.put(
                 EquipmentMapping.FAN_STACK,
-                holding("drying box")
+                layered("drying box", "blotter")
                         .meaning(
                                 "Sheets between blotters and fluted boards, with a fan that blows through or without one.")
                         .required(
@@ -389,7 +389,7 @@ public final class StudioSchemas {
                                 "30 kg"));
         kinds.put(
                 EquipmentMapping.BOARDS,
-                holding("the boards").meaning("Boards, panes or walls the wet sheets are brushed on."));
+                layered("the boards", "board").meaning("Boards, panes or walls the wet sheets are brushed on."));
         kinds.put(
                 EquipmentMapping.LOFT,
                 holding("the loft")
@@ -401,8 +401,19 @@ public final class StudioSchemas {
                                 4));
         kinds.put(
                 EquipmentMapping.BLOTTERS,
-                holding("the blotters").meaning("Sheets between blotters that are changed by hand."));
+                layered("the blotters", "blotter").meaning("Sheets between blotters that are changed by hand."));
         return SchemaWords.byWord("kind", "How it dries. The word says which members there are.", kinds);
+    }
+
+    private static SchemaObject layered(String example, String layer) {
+        return holding(example)
+                .optional(
+                        "layer",
+                        SchemaWords.sides(),
+                        "The two sides of a " + layer + ", each " + Limits.DRYER_SIDE
+                                + "; the capacity then counts them, and small sheets lie side by side.",
+                        OmittedMembers.then("a " + layer + " takes one sheet"),
+                        List.of("460 mm", "640 mm"));
     }
 
     private static SchemaObject holding(String example) {
