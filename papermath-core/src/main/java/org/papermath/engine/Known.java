@@ -100,15 +100,34 @@ public final class Known {
         return new Values(rows.stream().mapToDouble(Assumption::likelySi).toArray());
     }
 
-    /** One assumption that a band varies. */
-    public record Varied(Assumption row, Slot slot) {}
+    /**
+     * One assumption that a band varies.
+     *
+     * @param row what is known of it
+     * @param wide the same with what it differs by from one making to the next
+     * @param slot its slot
+     * @param fromMakings the share of the squared width of the wide band that is from making to making
+     */
+    public record Varied(Assumption row, Assumption wide, Slot slot, double fromMakings) {
+        static Varied of(Assumption row, Assumption wide, Slot slot) {
+            double known = width(wide) > 0 ? width(row) / width(wide) : 1;
+            return new Varied(row, wide, slot, Math.max(0, 1 - known * known));
+        }
+
+        private static double width(Assumption one) {
+            return one.shape().scaled(one.high()) - one.shape().scaled(one.low());
+        }
+    }
 
     /** What a band varies, by key, so that sums do not depend on the order of the look-ups. */
     List<Varied> varied() {
         SortedMap<String, Varied> byKey = new TreeMap<>();
         for (Assumption one : rows) {
-            if (one.role() == Role.PHYSICAL && one.lowSi() < one.highSi()) {
-                byKey.put(one.key(), new Varied(one, slot(one)));
+            if (one.role() == Role.PHYSICAL) {
+                Assumption wide = store.overMakings(one);
+                if (wide.lowSi() < wide.highSi()) {
+                    byKey.put(one.key(), Varied.of(one, wide, slot(one)));
+                }
             }
         }
         return List.copyOf(byKey.values());

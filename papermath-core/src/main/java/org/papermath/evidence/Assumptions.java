@@ -29,6 +29,9 @@ import org.papermath.quantity.Units;
  * documents, so that a plan can be worked again with the same table years later.
  */
 public final class Assumptions {
+    /** How the ids begin of what assumptions differ by from one making to the next. */
+    static final String MAKING = "making.";
+
     private final AssumptionsTable table;
     /** The rows laid over the table, by id. */
     private final SharedMap<OfId> over;
@@ -389,6 +392,59 @@ public final class Assumptions {
                 .map(Assumption::id)
                 .distinct()
                 .toList();
+    }
+
+    /**
+     * Returns an assumption with its band over makings: what is not known of it, and what it differs by from one making
+     * to the next ({@code making.} and its id, at its scope), added as squares on the scale of its distribution. An
+     * assumption that is no property of nature or the studio, one that is simply given, and one of which no difference
+     * between makings is known come back as they are.
+     *
+     * @param row an assumption of this store
+     * @return the assumption, its likely value the same
+     */
+    public Assumption overMakings(Assumption row) {
+        if (row.role() != Role.PHYSICAL || (row.basis() == Basis.GIVEN && row.low() == row.high())) {
+            return row;
+        }
+        Optional<Assumption> making = makingOf(row);
+        double middle = row.shape().scaled(row.likely());
+        if (making.isEmpty() || !Double.isFinite(middle)) {
+            return row;
+        }
+        double half = making.get().likely();
+        Shape shape = row.shape();
+        double below = Math.hypot(middle - shape.scaled(row.low()), half);
+        double above = Math.hypot(shape.scaled(row.high()) - middle, half);
+        return row.with(
+                row.scope(),
+                row.likely(),
+                Math.max(row.least(), shape.plain(middle - below)),
+                Math.min(row.most(), shape.plain(middle + above)),
+                row.basis(),
+                row.source());
+    }
+
+    /**
+     * Finds how far an assumption differs from one making to the next: nine makings in ten lie so far at most from the mean
+     * of the studio, on the scale of the distribution of the assumption.
+     *
+     * @param row an assumption of this store
+     * @return the assumption with the id {@code making.} and its id; empty where nothing is known of it
+     */
+    public Optional<Assumption> makingOf(Assumption row) {
+        return find(MAKING + row.id(), row.scope());
+    }
+
+    /**
+     * Returns the key under which a store keeps what an assumption differs by from one making to the next, where it was
+     * measured.
+     *
+     * @param row the assumption
+     * @return the key
+     */
+    public static String makingKey(Assumption row) {
+        return MAKING + row.key();
     }
 
     private Assumption pattern(String id, Scope scope) {

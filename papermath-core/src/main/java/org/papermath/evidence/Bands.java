@@ -13,8 +13,8 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Refused;
 
 /**
- * The band of a result from the bands of the assumptions behind it: each is put at its 5 % and its 95 % point in turn,
- * and the shifts of the result are added as squares, up and down apart.
+ * The band of a result from the bands of the assumptions behind it, over makings ({@link Assumptions#overMakings}): each is
+ * put at its 5 % and its 95 % point in turn, and the shifts of the result are added as squares, up and down apart.
  */
 public final class Bands {
     private Bands() {}
@@ -103,9 +103,10 @@ public final class Bands {
         boolean factors = at > 0;
         for (int i = 0; i < n; i++) {
             Assumption one = varied.get(i);
-            low[i] = result.apply(assumptions.with(one.given(one.scope(), one.low())))
+            Assumption wide = assumptions.overMakings(one);
+            low[i] = result.apply(assumptions.with(one.given(one.scope(), wide.low())))
                     .si();
-            high[i] = result.apply(assumptions.with(one.given(one.scope(), one.high())))
+            high[i] = result.apply(assumptions.with(one.given(one.scope(), wide.high())))
                     .si();
             factors &= low[i] > 0 && high[i] > 0;
         }
@@ -138,11 +139,15 @@ public final class Bands {
             for (String id : use.ids()) {
                 assumptions
                         .find(id, use.scope())
-                        .filter(one -> one.role() == Role.PHYSICAL && one.low() < one.high())
+                        .filter(one -> one.role() == Role.PHYSICAL && isVaried(assumptions.overMakings(one)))
                         .ifPresent(one -> byKey.put(one.key(), one));
             }
         }
         return List.copyOf(byKey.values());
+    }
+
+    private static boolean isVaried(Assumption wide) {
+        return wide.low() < wide.high();
     }
 
     private static double shift(double from, double to, boolean factors) {

@@ -10,8 +10,12 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
 /**
- * What will come out: a likely value, the band of its mean, the assumptions behind the band, and, where it is known,
- * the scatter from sheet to sheet as a separate figure. Immutable.
+ * What will come out of the next making: a likely value, the band its mean lies in nine times in ten, the assumptions behind
+ * the band, and, where it is known, the scatter from sheet to sheet as a separate figure. Immutable.
+ *
+ * <p>Three levels are kept apart: what is not known of the studio ({@link #unknown()}, which shrinks with records), what one
+ * making differs from the next ({@link #makings()}, which stays), both of them in the band; and what one sheet differs from
+ * the next ({@link #scatter()}).
  *
  * <pre>{@code
  * Estimate<Grammage> grammage = MakingPlan.of(order, studio).piece("programme").finished().grammage();
@@ -31,6 +35,27 @@ public final class Estimate<Q extends Quantity<Q>> {
     private final boolean openBelow;
     private final boolean openAbove;
     private final @Nullable Spread<Q> spread;
+    private final double fromMakings;
+
+    /**
+     * A band that is part of another one.
+     *
+     * @param <Q> the quantity type
+     */
+    public sealed interface Part<Q extends Quantity<Q>> permits FoundPart {
+        /** {@return the 5 % point} */
+        Amount<Q> low();
+
+        /** {@return the 95 % point} */
+        Amount<Q> high();
+    }
+
+    private record FoundPart<Q extends Quantity<Q>>(Amount<Q> low, Amount<Q> high) implements Part<Q> {
+        @Override
+        public String toString() {
+            return low + " to " + high;
+        }
+    }
 
     /**
      * One assumption's part in a band.
@@ -76,7 +101,8 @@ public final class Estimate<Q extends Quantity<Q>> {
             List<Driver> drivers,
             boolean openBelow,
             boolean openAbove,
-            @Nullable Spread<Q> spread) {
+            @Nullable Spread<Q> spread,
+            double fromMakings) {
         this.likely = likely;
         this.low = low;
         this.high = high;
@@ -85,6 +111,7 @@ public final class Estimate<Q extends Quantity<Q>> {
         this.openBelow = openBelow;
         this.openAbove = openAbove;
         this.spread = spread;
+        this.fromMakings = fromMakings;
     }
 
     /**
@@ -114,7 +141,15 @@ public final class Estimate<Q extends Quantity<Q>> {
                     high.toString());
         }
         return new Estimate<>(
-                likely, low.to(likely.getUnit()), high.to(likely.getUnit()), Double.NaN, drivers, false, false, null);
+                likely,
+                low.to(likely.getUnit()),
+                high.to(likely.getUnit()),
+                Double.NaN,
+                drivers,
+                false,
+                false,
+                null,
+                0);
     }
 
     /**
@@ -128,7 +163,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     public Estimate<Q> open(boolean below, boolean above) {
         return below == openBelow && above == openAbove
                 ? this
-                : new Estimate<>(likely, low, high, scatter, drivers, below, above, spread);
+                : new Estimate<>(likely, low, high, scatter, drivers, below, above, spread, fromMakings);
     }
 
     /**
@@ -146,7 +181,76 @@ public final class Estimate<Q extends Quantity<Q>> {
                     "given",
                     String.valueOf(relative));
         }
-        return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove, spread);
+        return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove, spread, fromMakings);
+    }
+
+    /**
+     * Returns the estimate with the part of its band that is from one making to the next.
+     *
+     * @param share its share in the squared width of the band, 0 to 1
+     * @return the estimate
+     * @throws Refused if the share is out of range
+     */
+    public Estimate<Q> withMakings(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw Refused.of(
+                    "estimate.makings-share",
+                    "part of a band from making to making: " + share
+                            + " given; must be from 0 to 1. Give the part of the squared width.",
+                    "given",
+                    String.valueOf(share),
+                    "least",
+                    0,
+                    "most",
+                    1);
+        }
+        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, spread, share);
+    }
+
+    /**
+     * Returns how much of the band is from one making to the next. The rest is what is not known of the studio; it
+     * shrinks with every making that is recorded, while this stays.
+     *
+     * @return its share in the squared width of the band, 0 to 1
+     */
+    public double fromMakings() {
+        return fromMakings;
+    }
+
+    /**
+     * Returns the band of what is not known of the studio: nine in ten means over many makings lie in it. It shrinks with
+     * every making that is recorded.
+     *
+     * @return the band
+     */
+    public Part<Q> unknown() {
+        return part(Math.sqrt(1 - fromMakings));
+    }
+
+    /**
+     * Returns the band of what one making differs from the next, were the studio known: nine makings in ten lie in it.
+     *
+     * @return the band
+     */
+    public Part<Q> makings() {
+        return part(Math.sqrt(fromMakings));
+    }
+
+    /** So much of the way to either end: by factors where all is above zero. */
+    private Part<Q> part(double share) {
+        return new FoundPart<>(toward(low, share), toward(high, share));
+    }
+
+    private Amount<Q> toward(Amount<Q> end, double share) {
+        double from = likely.si();
+        double to = end.si();
+        if (share == 1 || from == to) {
+            return end;
+        }
+        double si = from > 0 && low.si() > 0 ? from * Math.pow(to / from, share) : from + share * (to - from);
+        return si >= 0 || likely.kind().lowestSi() < 0
+                ? likely.kind().ofSi(si).to(likely.getUnit())
+                : likely.kind().ofSi(-si).negate().to(likely.getUnit());
     }
 
     /**
@@ -222,7 +326,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public Estimate<Q> withSpread(Spread<Q> drawn) {
         Objects.requireNonNull(drawn, "drawn");
-        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, drawn);
+        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, drawn, fromMakings);
     }
 
     /**
@@ -255,7 +359,15 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public Estimate<Q> in(String code) {
         return new Estimate<>(
-                likely.to(code), low.to(code), high.to(code), scatter, drivers, openBelow, openAbove, spread);
+                likely.to(code),
+                low.to(code),
+                high.to(code),
+                scatter,
+                drivers,
+                openBelow,
+                openAbove,
+                spread,
+                fromMakings);
     }
 
     @Override
@@ -266,6 +378,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                 && low.equals(that.low)
                 && high.equals(that.high)
                 && Double.compare(scatter, that.scatter) == 0
+                && Double.compare(fromMakings, that.fromMakings) == 0
                 && openBelow == that.openBelow
                 && openAbove == that.openAbove
                 && drivers.equals(that.drivers);
@@ -273,7 +386,7 @@ public final class Estimate<Q extends Quantity<Q>> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(likely, low, high, scatter, drivers, openBelow, openAbove);
+        return Objects.hash(likely, low, high, scatter, drivers, openBelow, openAbove, fromMakings);
     }
 
     /** Returns for example {@code 214 g/m², mean 203–226; single pieces ±8 %}. */

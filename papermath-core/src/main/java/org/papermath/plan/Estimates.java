@@ -82,7 +82,8 @@ final class Estimates {
                         kind.ofSi(bands.low(at), unit),
                         kind.ofSi(bands.high(at), unit),
                         drivers(at))
-                .open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+                .open(bands.isOpenBelow(at), bands.isOpenAbove(at))
+                .withMakings(bands.fromMakings(at));
         return spread(estimate, kind, at, unit);
     }
 
@@ -104,7 +105,8 @@ final class Estimates {
                         signed(Kinds.LENGTH, bands.low(at), figure.unit()),
                         signed(Kinds.LENGTH, bands.high(at), figure.unit()),
                         drivers(at))
-                .open(bands.isOpenBelow(at), bands.isOpenAbove(at));
+                .open(bands.isOpenBelow(at), bands.isOpenAbove(at))
+                .withMakings(bands.fromMakings(at));
         return spread(estimate, Kinds.LENGTH, at, figure.unit());
     }
 
@@ -119,7 +121,8 @@ final class Estimates {
                         Kinds.MASS.ofSi(Math.max(0, low), unit),
                         Kinds.MASS.ofSi(Math.max(0, high), unit),
                         drivers(at))
-                .open(bands.isOpenBelow(at) || (low <= 0 && low < high), bands.isOpenAbove(at));
+                .open(bands.isOpenBelow(at) || (low <= 0 && low < high), bands.isOpenAbove(at))
+                .withMakings(bands.fromMakings(at));
     }
 
     static <Q extends Quantity<Q>> Amount<Q> signed(Kind<Q> kind, double si, String code) {

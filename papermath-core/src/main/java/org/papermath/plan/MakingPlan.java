@@ -179,7 +179,11 @@ public final class MakingPlan {
             return 0;
         }
         for (int i = 0; i < weights.size(); i++) {
-            double share = bands.move(i, at) * bands.move(i, at) / sum;
+            // What one making differs from the next no measurement takes away.
+            double share = bands.move(i, at)
+                    * bands.move(i, at)
+                    / sum
+                    * (1 - bands.varied().get(i).fromMakings());
             Weight weight = weights.get(i);
             weight.sum += share;
             if (share > weight.strongest) {

@@ -85,7 +85,8 @@ public final class PiecePlan {
                         Kinds.NUMBER.ofSi(day / all.high().si(), "1"),
                         Kinds.NUMBER.ofSi(day / all.low().si(), "1"),
                         all.drivers())
-                .open(all.isOpenAbove(), all.isOpenBelow());
+                .open(all.isOpenAbove(), all.isOpenBelow())
+                .withMakings(all.fromMakings());
     }
 
     /** {@return the piece as ordered} */

@@ -12,7 +12,7 @@ public sealed interface Sensitivity permits PlannedSensitivity {
     /** {@return the forecast it widens most, for example {@code grammage of programme}} */
     String widens();
 
-    /** {@return its share in the squared width of that band, 0 to 1} */
+    /** {@return the share in the squared width of that band of what is not known of it, 0 to 1} */
     double share();
 
     /** {@return its weight over all the main forecasts, 0 to 1; the list is sorted by it} */

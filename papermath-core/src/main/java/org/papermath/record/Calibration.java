@@ -1,6 +1,7 @@
 package org.papermath.record;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -11,13 +12,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.TDistribution;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Role;
-import org.papermath.evidence.Shape;
+import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.PapermathException;
@@ -57,6 +59,9 @@ public final class Calibration {
     private static final double CHANCE = 0.05;
     /** Readings that scatter this many times as far as their errors are of different things. */
     private static final double MOST_RATIO = 3;
+
+    private static final int LEAST_FOR_DRIFT = 5;
+    private static final double CHANCE_OF_DRIFT = 0.01;
     /** Keeps shares off 0 and 1, where odds end. */
     private static final double EDGE = 1e-9;
 
@@ -127,6 +132,35 @@ public final class Calibration {
     }
 
     record SetRow(List<String> ids, String reading, String needs, String scope, String form) implements Row {}
+
+    /** What the readings of one making say together. */
+    private record Within(double mean, double spread, double chi, int free, double ratio) {
+        static Within of(List<Point> readings) {
+            Assumption pattern = readings.get(0).value();
+            double sum = 0;
+            double weights = 0;
+            for (Point point : readings) {
+                double weight = 1 / Run.square(Run.spread(point.value()));
+                sum += weight * Run.scaled(point.value().likely(), pattern);
+                weights += weight;
+            }
+            double mean = sum / weights;
+            double chi = 0;
+            for (Point point : readings) {
+                chi += Run.square((Run.scaled(point.value().likely(), pattern) - mean) / Run.spread(point.value()));
+            }
+            int free = readings.size() - 1;
+            return new Within(mean, Math.sqrt(1 / weights), chi, free, free == 0 ? 1 : Math.sqrt(chi / free));
+        }
+
+        boolean isMoreThanChance() {
+            return free > 0 && ChiSquaredDistribution.of(free).survivalProbability(chi) < CHANCE;
+        }
+
+        double error() {
+            return isMoreThanChance() ? spread * ratio : spread;
+        }
+    }
 
     /** What one use of a closed form gave. */
     private record Point(Assumption value, List<ClosedForms.Seen> seen) {}
@@ -308,53 +342,54 @@ public final class Calibration {
             List<Notice> heard = new ArrayList<>();
             notices.put(key, heard);
             unusedByKey.remove(key);
-            double sum = 0;
-            double weights = 0;
-            for (Point point : readings) {
-                double weight = 1 / square(spread(point.value()));
-                sum += weight * scaled(point.value().likely(), pattern);
-                weights += weight;
+            changes.remove(Assumptions.makingKey(pattern));
+            Optional<Assumption> making = before.makingOf(pattern).map(this::unlearnt);
+            Map<Set<BatchRecord>, List<Point>> byMaking = byMaking(readings, making.isPresent());
+            Makings.Said[] said = new Makings.Said[byMaking.size()];
+            int at = 0;
+            for (Map.Entry<Set<BatchRecord>, List<Point>> one : byMaking.entrySet()) {
+                Within within = Within.of(one.getValue());
+                if (within.ratio > MOST_RATIO) {
+                    reject(key, readings, ofDifferentThings(key, one.getValue().size(), within.ratio));
+                    return;
+                }
+                if (within.isMoreThanChance()) {
+                    heard.add(Notice.warning(
+                            "calibration.readings-disagree",
+                            key + ": the " + one.getValue().size() + " readings lie "
+                                    + Units.fourDigits(within.ratio)
+                                    + " times as far apart as their errors allow; the band is widened as much.",
+                            "assumption",
+                            key,
+                            "readings",
+                            one.getValue().size(),
+                            "ratio",
+                            within.ratio));
+                }
+                said[at++] = new Makings.Said(
+                        within.mean, within.error(), Math.max(1, one.getKey().size()));
             }
-            double mean = sum / weights;
-            double chi = 0;
-            for (Point point : readings) {
-                chi += square((scaled(point.value().likely(), pattern) - mean) / spread(point.value()));
-            }
-            double spread = Math.sqrt(1 / weights);
-            int free = readings.size() - 1;
-            double ratio = free == 0 ? 1 : Math.sqrt(chi / free);
-            if (ratio > MOST_RATIO) {
-                reject(
-                        key,
-                        readings,
-                        Notice.warning(
-                                "calibration.readings-of-different-things",
-                                key + ": the " + readings.size() + " readings lie " + Units.fourDigits(ratio)
-                                        + " times as far apart as their errors allow; they cannot be of one thing, and none is"
-                                        + " taken. Look for a slip, or for what differed between the batches.",
-                                "assumption",
-                                key,
-                                "readings",
-                                readings.size(),
-                                "ratio",
-                                ratio));
-                return;
-            }
-            if (free > 0 && ChiSquaredDistribution.of(free).survivalProbability(chi) < CHANCE) {
-                spread *= ratio;
-                heard.add(Notice.warning(
-                        "calibration.readings-disagree",
-                        key + ": the " + readings.size() + " readings lie " + Units.fourDigits(ratio)
-                                + " times as far apart as their errors allow; the band is widened as much.",
-                        "assumption",
-                        key,
-                        "readings",
-                        readings.size(),
-                        "ratio",
-                        ratio));
+            double mean = said[0].value();
+            double spread = said[0].error();
+            double readError = 1
+                    / Math.sqrt(Arrays.stream(said)
+                            .mapToDouble(one -> 1 / square(one.error()))
+                            .sum());
+            if (making.isPresent()) {
+                Makings makings = Makings.of(said, prior(making.get()));
+                int slips = slips(key, byMaking, makings, heard);
+                double ratio = apart(said, makings, making.get());
+                if (ratio > MOST_RATIO || slips * 3 > said.length) {
+                    reject(key, readings, ofDifferentThings(key, readings.size(), ratio));
+                    return;
+                }
+                mean = makings.mean();
+                spread = makings.error();
+                drift(key, byMaking, said, makings, heard);
+                learn(pattern, making.get(), makings, said.length, from);
             }
             Source source = new Source("measured here: " + String.join("; ", from));
-            Assumption after = readings.size() == 1
+            Assumption after = readings.size() == 1 && making.isEmpty()
                     ? pattern.with(
                             pattern.scope(),
                             pattern.likely(),
@@ -362,32 +397,29 @@ public final class Calibration {
                             pattern.high(),
                             Basis.MEASURED_HERE,
                             source)
-                    : pattern.with(
-                            pattern.scope(),
-                            plain(mean, pattern),
-                            plain(mean - Normal.FIVE_PERCENT_POINT * spread, pattern),
-                            plain(mean + Normal.FIVE_PERCENT_POINT * spread, pattern),
-                            Basis.MEASURED_HERE,
-                            source);
+                    : of(pattern, readings.size() == 1 ? pattern.likely() : plain(mean, pattern), mean, spread, source);
             Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
             if (old.isPresent()
                     && old.get().low() < old.get().high()
                     && old.get().basis() != Basis.GIVEN) {
                 Assumption known = old.get();
-                // A small share may be surer by difference and yet less sure by odds; that is no loss.
-                if (spread(after) > spread(known) * (1 + 1e-9)
-                        && after.high() - after.low() > (known.high() - known.low()) * (1 + 1e-9)) {
+                // A small share may be surer by difference and yet less sure by odds; that is no loss. Nor does a
+                // reading
+                // say less for what the next making may differ by.
+                Assumption read = readings.size() == 1 ? pattern : of(pattern, after.likely(), mean, readError, source);
+                if (spread(read) > spread(known) * (1 + 1e-9)
+                        && read.high() - read.low() > (known.high() - known.low()) * (1 + 1e-9)) {
                     reject(
                             key,
                             readings,
                             Notice.note(
                                     "calibration.less-sure",
-                                    key + ": the readings leave " + band(after) + ", less sure than the " + band(known)
+                                    key + ": the readings leave " + band(read) + ", less sure than the " + band(known)
                                             + " known without them; that is kept. Measure more surely, or more often.",
                                     "assumption",
                                     key,
                                     "found",
-                                    band(after),
+                                    band(read),
                                     "known",
                                     band(known)));
                     return;
@@ -408,6 +440,165 @@ public final class Calibration {
             changes.put(key, new FoundChange(old, after, List.copyOf(from)));
         }
 
+        private static Assumption of(Assumption pattern, double likely, double mean, double error, Source source) {
+            return pattern.with(
+                    pattern.scope(),
+                    likely,
+                    Math.min(likely, plain(mean - Normal.FIVE_PERCENT_POINT * error, pattern)),
+                    Math.max(likely, plain(mean + Normal.FIVE_PERCENT_POINT * error, pattern)),
+                    Basis.MEASURED_HERE,
+                    source);
+        }
+
+        /** The readings by the makings they are from; all together where nothing is known of how makings differ. */
+        private static Map<Set<BatchRecord>, List<Point>> byMaking(List<Point> readings, boolean apart) {
+            Map<Set<BatchRecord>, List<Point>> groups = new LinkedHashMap<>();
+            for (Point point : readings) {
+                Set<BatchRecord> makings = Collections.newSetFromMap(new IdentityHashMap<>());
+                if (apart) {
+                    point.seen().forEach(seen -> makings.add(seen.record()));
+                }
+                groups.computeIfAbsent(makings, one -> new ArrayList<>()).add(point);
+            }
+            return groups;
+        }
+
+        /** What was known before any making was recorded here, so that no making counts twice. */
+        private Assumption unlearnt(Assumption making) {
+            return making.basis() == Basis.MEASURED_HERE ? before.get(making.id(), Scope.GENERAL) : making;
+        }
+
+        private static Makings.Prior prior(Assumption making) {
+            double unit = 1 / Normal.FIVE_PERCENT_POINT;
+            return new Makings.Prior(making.likely() * unit, making.low() * unit, making.high() * unit);
+        }
+
+        private static Notice ofDifferentThings(String key, int readings, double ratio) {
+            return Notice.warning(
+                    "calibration.readings-of-different-things",
+                    key + ": the " + readings + " readings lie " + Units.fourDigits(ratio)
+                            + " times as far apart as their errors allow; they cannot be of one thing, and none is"
+                            + " taken. Look for a slip, or for what differed between the batches.",
+                    "assumption",
+                    key,
+                    "readings",
+                    readings,
+                    "ratio",
+                    ratio);
+        }
+
+        /** How many makings lie so far off the others that they are taken for slips; each is named. */
+        private static int slips(
+                String key, Map<Set<BatchRecord>, List<Point>> byMaking, Makings makings, List<Notice> heard) {
+            int slips = 0;
+            int at = 0;
+            for (List<Point> points : byMaking.values()) {
+                if (makings.sound(at++) < 0.5) {
+                    slips++;
+                    String record = points.get(0).seen().get(0).name();
+                    double found = points.get(0).value().likely();
+                    heard.add(Notice.warning(
+                            "calibration.making-apart",
+                            key + ": " + record + " says " + Units.fourDigits(found)
+                                    + ", so far from the other makings that it is hardly counted. Look for a slip, or"
+                                    + " for what was different that day.",
+                            "assumption",
+                            key,
+                            "record",
+                            record,
+                            "found",
+                            found));
+                }
+            }
+            return slips;
+        }
+
+        /** How many times as far the sound makings lie apart as the most they are known to differ by. */
+        private static double apart(Makings.Said[] said, Makings makings, Assumption making) {
+            double tau = making.high() / Normal.FIVE_PERCENT_POINT;
+            double chi = 0;
+            int free = -1;
+            for (int i = 0; i < said.length; i++) {
+                if (makings.sound(i) >= 0.5) {
+                    chi += square(said[i].value() - makings.mean()) / said[i].variance(tau);
+                    free++;
+                }
+            }
+            return free < 1 ? 0 : Math.sqrt(chi / free);
+        }
+
+        /** Says where the makings move with time by more than chance, rather than scatter about one mean. */
+        private static void drift(
+                String key,
+                Map<Set<BatchRecord>, List<Point>> byMaking,
+                Makings.Said[] said,
+                Makings makings,
+                List<Notice> heard) {
+            if (said.length < LEAST_FOR_DRIFT) {
+                return;
+            }
+            double[] days = byMaking.keySet().stream()
+                    .mapToDouble(records -> records.stream()
+                            .mapToLong(record -> record.date().toEpochDay())
+                            .average()
+                            .orElse(0))
+                    .toArray();
+            double weights = 0;
+            double middle = 0;
+            double mean = 0;
+            double[] weight = new double[said.length];
+            for (int i = 0; i < said.length; i++) {
+                weight[i] = makings.sound(i) / said[i].variance(makings.scatter());
+                weights += weight[i];
+                middle += weight[i] * days[i];
+                mean += weight[i] * said[i].value();
+            }
+            middle /= weights;
+            mean /= weights;
+            double xx = 0;
+            double xy = 0;
+            for (int i = 0; i < said.length; i++) {
+                xx += weight[i] * square(days[i] - middle);
+                xy += weight[i] * (days[i] - middle) * (said[i].value() - mean);
+            }
+            double rest = 0;
+            for (int i = 0; i < said.length; i++) {
+                rest += weight[i] * square(said[i].value() - mean - xy / xx * (days[i] - middle));
+            }
+            double t = xy / xx / Math.sqrt(rest / (said.length - 2) / xx);
+            if (xx > 0 && 2 * TDistribution.of(said.length - 2).survivalProbability(Math.abs(t)) < CHANCE_OF_DRIFT) {
+                heard.add(Notice.warning(
+                        "calibration.drift",
+                        key + ": the " + said.length + " makings grow " + (t > 0 ? "higher" : "lower")
+                                + " with time by more than chance. Look for what changed, such as the lot, the roll or"
+                                + " the season, and leave out the makings before it.",
+                        "assumption",
+                        key,
+                        "makings",
+                        said.length,
+                        "rising",
+                        t > 0));
+            }
+        }
+
+        /** Takes in what several makings say of how far one lies from the next. */
+        private void learn(Assumption pattern, Assumption prior, Makings makings, int count, Set<String> from) {
+            if (count < 2) {
+                return;
+            }
+            double unit = Normal.FIVE_PERCENT_POINT;
+            Assumption after = prior.with(
+                    pattern.scope(),
+                    makings.scatter() * unit,
+                    makings.scatterLow() * unit,
+                    makings.scatterHigh() * unit,
+                    Basis.MEASURED_HERE,
+                    new Source("measured here: " + String.join("; ", from)));
+            changes.put(
+                    Assumptions.makingKey(pattern),
+                    new FoundChange(before.makingOf(pattern), after, List.copyOf(from)));
+        }
+
         private void reject(String key, List<Point> readings, Notice why) {
             List<Unused> list = new ArrayList<>();
             for (Point point : readings) {
@@ -420,6 +611,7 @@ public final class Calibration {
             }
             unusedByKey.put(key, list);
             changes.remove(key);
+            changes.remove(Assumptions.makingKey(readings.get(0).value()));
         }
 
         private static double spread(Assumption one) {
@@ -429,18 +621,17 @@ public final class Calibration {
         }
 
         private static double scaled(double value, Assumption of) {
-            if (of.shape() == Shape.LOG_NORMAL) {
-                return Math.log(Math.max(value, EDGE));
-            }
-            double share = Math.min(1 - EDGE, Math.max(EDGE, value));
-            return of.shape() == Shape.LOGIT ? Math.log(share / (1 - share)) : value;
+            return of.shape()
+                    .scaled(
+                            switch (of.shape()) {
+                                case NORMAL -> value;
+                                case LOG_NORMAL -> Math.max(value, EDGE);
+                                case LOGIT -> Math.min(1 - EDGE, Math.max(EDGE, value));
+                            });
         }
 
         private static double plain(double scaled, Assumption of) {
-            double value = of.shape() == Shape.LOG_NORMAL
-                    ? Math.exp(scaled)
-                    : of.shape() == Shape.LOGIT ? 1 / (1 + Math.exp(-scaled)) : scaled;
-            return Math.min(of.most(), Math.max(of.least(), value));
+            return Math.min(of.most(), Math.max(of.least(), of.shape().plain(scaled)));
         }
 
         private static double square(double value) {

@@ -23,36 +23,20 @@ final class Draw {
     Draw(Assumption row) {
         this.row = row;
         unit = row.likely() == 0 ? 1 : row.likelySi() / row.likely();
-        middle = on(row.likely());
-        below = Math.max(0, middle - on(row.low()));
-        above = Math.max(0, on(row.high()) - middle);
+        middle = row.shape().scaled(row.likely());
+        below = Math.max(0, middle - row.shape().scaled(row.low()));
+        above = Math.max(0, row.shape().scaled(row.high()) - middle);
     }
 
     /** A value in coherent SI. */
     double next(SplittableRandom random) {
         for (int i = 0; i < PATIENCE; i++) {
             double z = random.nextGaussian();
-            double x = back(middle + z / NINE_IN_TEN * (z < 0 ? below : above));
+            double x = row.shape().plain(middle + z / NINE_IN_TEN * (z < 0 ? below : above));
             if (!(x < row.least()) && !(x > row.most())) {
                 return x * unit;
             }
         }
         return row.likelySi();
-    }
-
-    private double on(double x) {
-        return switch (row.shape()) {
-            case NORMAL -> x;
-            case LOG_NORMAL -> Math.log(x);
-            case LOGIT -> Math.log(x / (1 - x));
-        };
-    }
-
-    private double back(double y) {
-        return switch (row.shape()) {
-            case NORMAL -> y;
-            case LOG_NORMAL -> Math.exp(y);
-            case LOGIT -> 1 / (1 + Math.exp(-y));
-        };
     }
 }

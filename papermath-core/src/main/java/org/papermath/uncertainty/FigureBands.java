@@ -102,6 +102,18 @@ public final class FigureBands {
         return varied;
     }
 
+    /** The share of the squared width of a band that is from one making to the next. */
+    public double fromMakings(int at) {
+        double all = 0;
+        double part = 0;
+        for (int i = 0; i < moves.length; i++) {
+            double square = moves[i][at] * moves[i][at];
+            all += square;
+            part += square * varied.get(i).fromMakings();
+        }
+        return all > 0 ? Math.min(1, part / all) : 0;
+    }
+
     /** How far an assumption, by its place among the varied, moves a figure at most. */
     public double move(int varied, int at) {
         return moves[varied][at];

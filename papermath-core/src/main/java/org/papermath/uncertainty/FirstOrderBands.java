@@ -71,8 +71,8 @@ public final class FirstOrderBands {
         double[] above = new double[n];
         for (int i = 0; i < moves.length; i++) {
             Known.Varied one = varied.get(i);
-            shift(one, one.row().lowSi(), below);
-            shift(one, one.row().highSi(), above);
+            shift(one, one.wide().lowSi(), below);
+            shift(one, one.wide().highSi(), above);
             for (int at = 0; at < n; at++) {
                 double rise = Math.max(0, Math.max(below[at], above[at]));
                 double fall = Math.min(0, Math.min(below[at], above[at]));

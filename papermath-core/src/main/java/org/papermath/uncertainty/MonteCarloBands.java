@@ -72,7 +72,7 @@ public final class MonteCarloBands {
     private static double[][] draw(Engine engine, Settings settings, int n, int draws, long seed) {
         List<Known.Varied> varied = engine.varied();
         Slot[] slots = varied.stream().map(Known.Varied::slot).toArray(Slot[]::new);
-        Draw[] shapes = varied.stream().map(one -> new Draw(one.row())).toArray(Draw[]::new);
+        Draw[] shapes = varied.stream().map(one -> new Draw(one.wide())).toArray(Draw[]::new);
         double[][] drawn = new double[n][draws];
         IntStream.range(0, draws).parallel().forEach(i -> {
             SplittableRandom random = new SplittableRandom(mixed(seed, i));

@@ -70,7 +70,7 @@ final class YardstickJob {
         }
         points.add(new Point("the likely values", engine.likely(), likely));
         for (Known.Varied one : engine.varied()) {
-            for (double end : new double[] {one.row().lowSi(), one.row().highSi()}) {
+            for (double end : new double[] {one.wide().lowSi(), one.wide().highSi()}) {
                 double[] plain = likely.clone();
                 put(plain, one.row(), end);
                 points.add(

@@ -70,7 +70,7 @@ class HeldDefaultsTest {
     private static Set<String> heldByNone() {
         Set<String> none = new TreeSet<>();
         for (Assumption row : TABLE.all()) {
-            if (row.role() == Role.PHYSICAL && !isHeld(row)) {
+            if (row.role() == Role.PHYSICAL && !isOfMakings(row) && !isHeld(row)) {
                 none.add(row.key());
             }
         }
@@ -112,8 +112,9 @@ class HeldDefaultsTest {
     /** A figure a default was made from holds it to itself; one it was not made from says more. */
     @Test
     void someAreHeldByFiguresTheyWereNotMadeFrom() throws IOException {
-        List<Assumption> physical =
-                TABLE.all().stream().filter(row -> row.role() == Role.PHYSICAL).toList();
+        List<Assumption> physical = TABLE.all().stream()
+                .filter(row -> row.role() == Role.PHYSICAL && !isOfMakings(row))
+                .toList();
         List<Row> outside = GIVEN.stream()
                 .filter(row -> row.text("sample").equals("outside"))
                 .toList();
@@ -131,5 +132,10 @@ class HeldDefaultsTest {
             listed = held;
         }
         assertThat(held).as("say so in %s", LIST).isEqualTo(listed);
+    }
+
+    /** What one making differs from the next moves bands and no value, and nobody has published any. */
+    private static boolean isOfMakings(Assumption row) {
+        return row.id().startsWith("making.");
     }
 }

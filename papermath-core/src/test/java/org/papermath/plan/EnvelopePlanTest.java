@@ -230,7 +230,9 @@ class EnvelopePlanTest {
                 .build();
         Studio planned = Studio.of("any")
                 .mould(mould)
-                .assumptions(KNOWN.given(
+                .assumptions(KNOWN.given("making.shrinkage.measured-along", Scope.GENERAL, 1e-12)
+                        .given("making.shrinkage.measured-across", Scope.GENERAL, 1e-12)
+                        .given(
                                 "shrinkage.measured-along",
                                 Scope.of("rag"),
                                 0.02,

@@ -31,6 +31,8 @@ class SeveralUpTest {
     private static Studio studio(double mouldWidth, double mouldHeight) {
         Source source = new Source("a test");
         Assumptions known = Assumptions.standard()
+                .given("making.shrinkage.measured-along", Scope.GENERAL, 1e-12)
+                .given("making.shrinkage.measured-across", Scope.GENERAL, 1e-12)
                 .given("shrinkage.measured-along", Scope.of("rag"), 0.02, 0.01, ALONG, Basis.MEASURED_HERE, source)
                 .given("shrinkage.measured-across", Scope.of("rag"), 0.03, 0.01, ACROSS, Basis.MEASURED_HERE, source);
         return Studio.of("any")

@@ -29,7 +29,7 @@ class ShiftsTest {
             same(shifts.base(), engine.forecast(settings, engine.likely()), "seed " + seed);
             Figures some = engine.figures();
             for (Known.Varied one : engine.varied()) {
-                for (double end : new double[] {one.row().lowSi(), one.row().highSi()}) {
+                for (double end : new double[] {one.wide().lowSi(), one.wide().highSi()}) {
                     shifts.at(one.slot(), end, some);
                     Figures all = engine.forecast(settings, engine.likely().with(one.slot(), end));
                     same(some, all, "seed " + seed + ", " + one.row().key());

@@ -44,6 +44,9 @@ public final class EvidenceMapping {
             if (estimate.isOpenAbove()) {
                 in.member("openAbove").flag(true);
             }
+            if (estimate.fromMakings() > 0) {
+                in.member("fromMakings").number(estimate.fromMakings());
+            }
             estimate.scatter().ifPresent(scatter -> fraction(in.member("scatter"), scatter));
             if (!estimate.drivers().isEmpty()) {
                 in.member("drivers")
@@ -65,11 +68,13 @@ public final class EvidenceMapping {
                 in.optional("scatter").quantity(Kinds.NUMBER).map(Amount::si);
         ReadResult<Boolean> openBelow = in.optional("openBelow").flag();
         ReadResult<Boolean> openAbove = in.optional("openAbove").flag();
+        ReadResult<Double> makings = in.optional("fromMakings").number(0, 1);
         ReadResult<List<Estimate.Driver>> drivers =
                 in.optional("drivers").list(one -> one.object(EvidenceMapping::driver));
         return in.make(() -> {
             Estimate<Q> bare = Estimate.of(likely.get(), low.get(), high.get(), drivers.orElse(List.of()))
-                    .open(openBelow.orElse(false), openAbove.orElse(false));
+                    .open(openBelow.orElse(false), openAbove.orElse(false))
+                    .withMakings(makings.orElse(0.0));
             return scatter.optional().map(bare::withScatter).orElse(bare);
         });
     }

@@ -49,6 +49,16 @@ public final class PlanFigures {
                     "Whether the band has no end above: at one end of an assumption, the result cannot be calculated."
                             + " \"high\" is then the most that could be worked out.",
                     true)
+            .mayHave(
+                    "fromMakings",
+                    AMOUNT,
+                    one -> Optional.of(one.fromMakings())
+                            .filter(share -> share > 0)
+                            .map(share -> Kinds.NUMBER.ofSi(share, "%")))
+            .says(
+                    "How much of the squared width of the band is from one making to the next; the rest is what is not"
+                            + " known of this studio, and shrinks with records.",
+                    "35 %")
             .mayHave("scatter", AMOUNT, one -> one.scatter().map(share -> Kinds.NUMBER.ofSi(share, "%")))
             .says("How far single pieces lie apart, up or down, where it is known.", "8 %");
 
