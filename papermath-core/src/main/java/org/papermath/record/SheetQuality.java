@@ -27,8 +27,8 @@ import org.papermath.sheet.SheetCounts;
  * <p>A deviation is never taken for less than the rounding of the readings makes it: where a scale shows tenths, three
  * sheets of 10.0, 10.1 and 10.2 g are no proof of a drift.
  *
- * <p>{@link PostQuality} tells the place in the post from the run of the vat, {@link SheetControl} whether the sheets are
- * as agreed.
+ * <p>{@link PostQuality} tells the place in the post from the run of the vat, {@link HandComparison} one hand from
+ * another, {@link SheetControl} whether the sheets are as agreed.
  *
  * @param <Q> what was measured: grammage, mass, length, time or another kind, but not temperature
  * @source least squares and Student's t, as in any book on statistics
