@@ -161,6 +161,7 @@ class ArchitectureTest {
                         "quantity.Unclear$Candidate",
                         "record.CalibratingDay$DriedSheet",
                         "record.CalibratingDay$Sample",
+                        "record.HandComparison$Hand",
                         "record.SheetQuality$Summary",
                         "shape.Outline$Point",
                         "sheet.Restraint",

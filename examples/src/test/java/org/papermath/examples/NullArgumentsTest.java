@@ -51,8 +51,10 @@ import org.papermath.pulp.BeatingRecord;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.RollLowering;
 import org.papermath.pulp.SpoonMeasure;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 import org.papermath.record.CalibratingDay;
+import org.papermath.record.HandComparison;
 import org.papermath.record.Measurement;
 import org.papermath.record.SheetQuality;
 import org.papermath.shape.Outline;
@@ -112,6 +114,7 @@ class NullArgumentsTest {
             VatReading.OfSheet.class,
             VatReading.OfVat.class,
             VatReading.OfWhiteWater.class,
+            HandComparison.Hand.class,
             OrderDocument.class);
 
     private static List<Class<?>> types;
@@ -134,6 +137,8 @@ class NullArgumentsTest {
                 })
                 .read("{\"format\": \"papermath/one\", \"version\": \"1.0\"}");
         samples.add(new SheetQuality.Summary<>(grams(4), grams(0.1), 10));
+        samples.add(SheetQuality.of(Kinds.MASS, List.of(grams(4), grams(4.1), grams(4))));
+        samples.add(new HandComparison.Hand<>("one", List.of(grams(4), grams(4.1))));
     }
 
     @Test

@@ -37,6 +37,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.sheet.PressedSheet;
+import org.papermath.sheet.SheetCounts;
 
 /**
  * How long sheets dry and how much water they give up, by dryer. Immutable.
@@ -849,7 +850,8 @@ public final class DryingModel {
     }
 
     /**
-     * Returns the sheets to form so that some dry flat.
+     * Returns the sheets to form so that some dry flat, on average; {@link SheetCounts#toMake(int, Quantity, Quantity)}
+     * tells how many make sure of it.
      *
      * @param flat the flat sheets wanted, 1 or more
      * @param flatShare the share of flat sheets by this way of drying, from one's own record, above zero
@@ -866,8 +868,8 @@ public final class DryingModel {
                     "least",
                     1);
         }
-        // A small guard, so that rounding does not ask for one sheet more than the arithmetic.
-        return (int) Math.ceil(flat / Kinds.SHARE.siAboveZero(flatShare, "share of flat sheets") - 1e-9);
+        Kinds.SHARE.siAboveZero(flatShare, "share of flat sheets");
+        return SheetCounts.onAverage(flat, flatShare);
     }
 
     /**

@@ -1,11 +1,14 @@
 package org.papermath.order;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
+import org.papermath.record.SheetControl;
+import org.papermath.record.SheetQuality;
 
 /**
  * What a customer accepts around what was ordered, as trade customs state it: a share of the order either way.
@@ -43,4 +46,15 @@ public sealed interface OrderTolerance<Q extends Quantity<Q>> permits FoundToler
      * @return whether it lies within the limits
      */
     boolean accepts(Amount<Q> amount);
+
+    /**
+     * Holds a series of sheets against the order: where the mean of the run lies, and what share of its sheets is inside.
+     *
+     * @param series what was measured of the sheets
+     * @return the judgement, its verdict first: inside, outside, or how many more to measure
+     * @throws Refused if the series is of another kind
+     */
+    default SheetControl<Q> judge(SheetQuality<Q> series) {
+        return Objects.requireNonNull(series, "series").within(least(), most());
+    }
 }

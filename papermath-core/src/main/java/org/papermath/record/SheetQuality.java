@@ -5,37 +5,36 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import org.apache.commons.statistics.distribution.TDistribution;
 import org.papermath.evidence.Notice;
+import org.papermath.numeric.Moments;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
+import org.papermath.sheet.SheetCounts;
 
 /**
- * How even sheets are, from their weights in the order of making: is it the vat that drifts, or the hand that scatters?
- * Immutable.
+ * How even sheets are, from what was weighed or measured of them in the order of making: is it the vat that drifts, or
+ * the hand that scatters? Immutable.
  *
  * <p>Mean and standard deviation, and the straight line through the series by least squares:
  * {@code b = sum((i - i_m)(y - y_m))/sum((i - i_m)²)}, {@code t = b/(s_r/sqrt(sum((i - i_m)²)))} with n − 2 degrees of
  * freedom, s_r the deviation about the line. A slope that chance would give less than once in twenty times is a drift,
  * that of a vat not charged often enough; what is left about the line is the hand.
  *
- * @param <Q> what was weighed: mass or grammage
+ * <p>A deviation is never taken for less than the rounding of the readings makes it: where a scale shows tenths, three
+ * sheets of 10.0, 10.1 and 10.2 g are no proof of a drift.
+ *
+ * <p>{@link PostQuality} tells the place in the post from the run of the vat, {@link HandComparison} one hand from
+ * another, {@link SheetControl} whether the sheets are as agreed.
+ *
+ * @param <Q> what was measured: grammage, mass, length, time or another kind, but not temperature
  * @source least squares and Student's t, as in any book on statistics
  */
 public final class SheetQuality<Q extends Quantity<Q>> {
-    private static final double CHANCE = 0.05;
-    /** Below this share of the mean a scatter is that of rounding. */
-    private static final double ROUNDING = 1e-12;
-
-    private final Kind<Q> kind;
-    private final String unit;
-    private final double[] values;
-    private final double mean;
-    private final double deviation;
+    private final MeasuredSheets<Q> sheets;
     private final double slope;
     private final double residual;
     private final double t;
@@ -43,7 +42,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
 
     /** What makes the sheets uneven. */
     public enum Cause {
-        /** They grow heavier or lighter along the run: the vat. */
+        /** They grow heavier or lighter, thicker or thinner along the run: the vat. */
         DRIFT,
         /** They scatter about one mean: the hand. */
         HAND
@@ -52,7 +51,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
     /**
      * The mean of sheets and how they scatter, all that is left of an old batch.
      *
-     * @param <Q> what was weighed
+     * @param <Q> what was measured
      * @param mean the mean
      * @param deviation the standard deviation of single sheets
      * @param count how many they were, 2 or more
@@ -95,8 +94,15 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         /** {@return how often chance alone would bring as much, either way} */
         double chance();
 
-        /** {@return what to charge in place of what was charged, to come to the old mean} */
+        /**
+         * Returns what to charge in place of what was charged, to come to the old mean.
+         *
+         * @return the old mean over the new one; a factor of the charge where mass or grammage was measured
+         */
         Amount<Dimensionless> factor();
+
+        /** {@return what was measured, the name of its kind} */
+        String what();
 
         /**
          * Returns whether the difference is more than chance would bring once in twenty times.
@@ -111,74 +117,83 @@ public final class SheetQuality<Q extends Quantity<Q>> {
             Amount<Dimensionless> standardError,
             double t,
             double chance,
-            Amount<Dimensionless> factor)
+            Amount<Dimensionless> factor,
+            String what)
             implements Comparison {
         @Override
         public boolean isReal() {
-            return chance < CHANCE;
+            return chance < MeasuredSheets.CHANCE;
         }
 
         /** Returns for example {@code 3.797 % lighter, more than chance (t = 3.354); charge × 1.039}. */
         @Override
         public String toString() {
             double share = difference.si();
-            return Units.fourDigits(100 * Math.abs(share)) + " % " + (share < 0 ? "lighter" : "heavier")
-                    + (isReal()
-                            ? ", more than chance (t = " + Units.fourDigits(Math.abs(t)) + "); charge × "
-                                    + Units.fourDigits(factor.si())
-                            : ", no more than chance (t = " + Units.fourDigits(Math.abs(t)) + "); leave the charge");
+            MeasuredWords words = MeasuredWords.of(what);
+            String charge = isReal() ? "; charge × " + Units.fourDigits(factor.si()) : "; leave the charge";
+            return Units.fourDigits(100 * Math.abs(share)) + " % " + words.word(share)
+                    + (isReal() ? ", more than chance (t = " : ", no more than chance (t = ")
+                    + Units.fourDigits(Math.abs(t)) + ")" + (words.isOfFibre() ? charge : "");
         }
     }
 
-    private SheetQuality(Kind<Q> kind, String unit, double[] values) {
-        this.kind = kind;
-        this.unit = unit;
-        this.values = values;
-        int n = values.length;
+    private SheetQuality(MeasuredSheets<Q> sheets) {
+        this.sheets = sheets;
+        Moments moments = sheets.moments();
+        int n = sheets.count();
         double middle = (n - 1) / 2.0;
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        this.mean = sum / n;
-        double xx = 0;
+        double xx = xx(n);
         double xy = 0;
-        double yy = 0;
         for (int i = 0; i < n; i++) {
-            xx += (i - middle) * (i - middle);
-            xy += (i - middle) * (values[i] - mean);
-            yy += (values[i] - mean) * (values[i] - mean);
+            xy += (i - middle) * moments.off(i);
         }
         this.slope = xy / xx;
         double about = 0;
         for (int i = 0; i < n; i++) {
-            double off = values[i] - mean - slope * (i - middle);
-            about += off * off;
+            about += offLine(i) * offLine(i);
         }
-        this.deviation = Math.sqrt(yy / (n - 1));
         this.residual = Math.sqrt(about / (n - 2));
-        double error = residual / Math.sqrt(xx);
-        if (deviation <= ROUNDING * mean) {
-            this.t = 0;
-        } else {
-            // On a line without any scatter a slope is certain; a finite t says so well enough.
-            this.t = slope / Math.max(error, ROUNDING * mean / Math.sqrt(xx));
-        }
-        this.chance = 2 * TDistribution.of(n - 2).survivalProbability(Math.abs(t));
+        this.t = sheets.isEven() ? 0 : slope * Math.sqrt(xx) / Math.max(residual, sheets.leastDeviation());
+        this.chance = MeasuredSheets.chance(t, n - 2);
+    }
+
+    private static double xx(int n) {
+        return n * ((double) n * n - 1) / 12;
+    }
+
+    private double offLine(int i) {
+        return sheets.moments().off(i) - slope * (i - (sheets.count() - 1) / 2.0);
     }
 
     /**
      * Reads a series.
      *
-     * @param <Q> what was weighed
-     * @param kind the kind of it, {@code Kinds.MASS} or {@code Kinds.GRAMMAGE}
-     * @param weights the weights in the order of making, 3 or more, each above zero
-     * @return the series
-     * @throws Refused if there are fewer than three, or one is not above zero
+     * @param <Q> what was measured
+     * @param kind the kind of it, for example {@code Kinds.MASS} or {@code Kinds.GRAMMAGE}
+     * @param measured what was measured in the order of making, 3 or more, each above zero
+     * @return the series; its amounts have the unit of the first
+     * @throws Refused if there are fewer than three, one is not above zero, or the kind is temperature
      */
-    public static <Q extends Quantity<Q>> SheetQuality<Q> of(Kind<Q> kind, List<? extends Quantity<Q>> weights) {
-        Objects.requireNonNull(weights, "weights");
-        int n = weights.size();
+    public static <Q extends Quantity<Q>> SheetQuality<Q> of(Kind<Q> kind, List<? extends Quantity<Q>> measured) {
+        Objects.requireNonNull(kind, "kind");
+        return of(kind.name(), kind, measured);
+    }
+
+    /**
+     * Reads a series of something that has a name of its own, which words are chosen by.
+     *
+     * @param <Q> what was measured
+     * @param what what it is called: {@code thickness}, {@code width}, {@code drain time} …
+     * @param kind the kind of it
+     * @param measured what was measured in the order of making, 3 or more, each above zero
+     * @return the series; its amounts have the unit of the first
+     * @throws Refused if there are fewer than three, one is not above zero, or the kind is temperature
+     */
+    public static <Q extends Quantity<Q>> SheetQuality<Q> of(
+            String what, Kind<Q> kind, List<? extends Quantity<Q>> measured) {
+        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(measured, "measured");
+        int n = measured.size();
         if (n < 3) {
             throw Refused.of(
                     "series.short",
@@ -188,12 +203,12 @@ public final class SheetQuality<Q extends Quantity<Q>> {
                     "least",
                     3);
         }
-        return new SheetQuality<>(
-                kind,
-                kind.codes().get(0),
-                weights.stream()
-                        .mapToDouble(weight -> kind.siAboveZero(weight, "weight of a sheet"))
-                        .toArray());
+        return new SheetQuality<>(MeasuredSheets.of(what, kind, measured));
+    }
+
+    /** {@return how many sheets there are} */
+    public int count() {
+        return sheets.count();
     }
 
     /**
@@ -202,7 +217,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @return the mean
      */
     public Amount<Q> mean() {
-        return kind.ofSi(mean, unit);
+        return sheets.amount(sheets.mean());
     }
 
     /**
@@ -211,22 +226,26 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @return the deviation
      */
     public Amount<Q> deviation() {
-        return kind.ofSi(deviation, unit);
+        return sheets.amount(sheets.moments().deviation());
+    }
+
+    MeasuredSheets<Q> sheets() {
+        return sheets;
     }
 
     double meanSi() {
-        return mean;
+        return sheets.mean();
     }
 
     double deviationSi() {
-        return deviation;
+        return sheets.moments().deviation();
     }
 
     /**
      * Returns what a sheet differs from the one before on the line.
      *
      * @param code the unit of the answer, one of the kind
-     * @return the slope by sheet, below zero when they become lighter
+     * @return the slope by sheet, below zero when they become lighter, thinner or smaller
      * @throws Refused if the code is not one of the kind
      */
     public double slope(String code) {
@@ -234,7 +253,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
     }
 
     private String checked(String code) {
-        kind.unit(code);
+        sheets.kind().unit(code);
         return code;
     }
 
@@ -244,7 +263,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @return the deviation
      */
     public Amount<Q> residual() {
-        return kind.ofSi(residual, unit);
+        return sheets.amount(residual);
     }
 
     /**
@@ -271,59 +290,95 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @return {@link Cause#DRIFT} if it is
      */
     public Cause cause() {
-        return chance < CHANCE ? Cause.DRIFT : Cause.HAND;
+        return chance < MeasuredSheets.CHANCE ? Cause.DRIFT : Cause.HAND;
     }
 
     /**
      * Returns the sheets inside a tolerance, by count.
      *
-     * @param wanted the weight agreed
-     * @param tolerance the deviation agreed, over that weight
+     * @param wanted the value agreed
+     * @param tolerance the deviation agreed, over that value
      * @return those inside over all
      * @throws Refused if a value is out of range
      */
     public Amount<Share> inside(Quantity<Q> wanted, Quantity<Share> tolerance) {
-        double target = kind.siAboveZero(wanted, "target weight");
-        // A sheet on the edge is inside, whatever the last bit of its weight says.
+        double target = sheets.kind().siAboveZero(wanted, "target " + sheets.what());
+        // A sheet on the edge is inside, whatever the last bit of its number says.
         double limit = Kinds.SHARE.si(tolerance, "tolerance") * target * (1 + 1e-9);
-        int count = 0;
-        for (double value : values) {
-            count += Math.abs(value - target) <= limit ? 1 : 0;
+        int inside = 0;
+        for (int i = 0; i < count(); i++) {
+            inside += Math.abs(sheets.value(i) - target) <= limit ? 1 : 0;
         }
-        return Kinds.SHARE.ofSi((double) count / values.length, "%");
+        return Kinds.SHARE.ofSi((double) inside / count(), "%");
+    }
+
+    /**
+     * Holds the series against what was agreed.
+     *
+     * @param least the least accepted
+     * @param most the greatest accepted, above the least
+     * @return the judgement
+     * @throws Refused if a limit is out of range, or they are not in order
+     */
+    public SheetControl<Q> within(Quantity<Q> least, Quantity<Q> most) {
+        return SheetControl.of(this, least, most);
+    }
+
+    /**
+     * Returns the sheets to measure so that the mean of a run is known, where it scatters as these sheets do.
+     *
+     * @param within how far the mean may be off either way, over the mean, above zero
+     * @param confidence how often it lies so near, from 50 % to 99.99 %
+     * @return how many sheets in all, those of this series with them
+     * @throws Refused as {@link SheetCounts#toWeigh}
+     */
+    public SheetCounts.Count toWeigh(Quantity<Share> within, Quantity<Share> confidence) {
+        return SheetCounts.toWeigh(
+                Kinds.SHARE.ofSi(
+                        sheets.isEven() ? 0 : Math.max(deviationSi(), sheets.leastDeviation()) / sheets.mean(), "%"),
+                within,
+                confidence);
     }
 
     /**
      * Returns what the figures should not be read without: a sheet that lies off the line of the others by more than
-     * chance would bring to any of so many sheets once in twenty times.
+     * chance would bring to any of so many sheets once in twenty times. Of three and of four sheets, which leave a line
+     * next to nothing to be judged by, one that lies off the mean of the others. Of three only a gross slip can show:
+     * one must lie off the nearer of the other two by 33 times what these lie apart. Of four, two slips hide each other.
+     * No sheet is left out of the figures.
      *
      * @return an unmodifiable list
      * @source residual over its error from the other sheets, by Student's t with n − 3 degrees of freedom, chance
-     *     divided by n; recalled, not looked up
+     *     divided by n; about the mean with n − 2 degrees, the test of Grubbs, which at three sheets is that of Dixon
+     *     with its bound of 0.970 (two-sided, 5 %); recalled, the bounds of both worked out again in the tests
      */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        int n = values.length;
+        int n = count();
+        boolean line = n > 4;
         double middle = (n - 1) / 2.0;
-        double xx = n * ((double) n * n - 1) / 12;
-        for (int i = 0; n > 4 && residual > ROUNDING * mean && i < n; i++) {
-            double off = values[i] - mean - slope * (i - middle);
-            double free = 1 - 1.0 / n - (i - middle) * (i - middle) / xx;
-            double own = off * off / (residual * residual * free);
-            // own cannot pass n − 2; at it the others lie on a line of their own.
-            double left = Math.max(1e-12, n - 2 - own);
-            double apart = Math.sqrt(own * (n - 3) / left);
-            if (2 * n * TDistribution.of(n - 3).survivalProbability(apart) < CHANCE) {
+        for (int i = 0; !sheets.isEven() && i < n; i++) {
+            double off = line ? offLine(i) : sheets.moments().off(i);
+            double free = 1 - 1.0 / n - (line ? (i - middle) * (i - middle) / xx(n) : 0);
+            double squares =
+                    line ? residual * residual * (n - 2) : sheets.moments().squares();
+            if (sheets.isApart(off, free, squares, line ? n - 2 : n - 1)) {
                 notices.add(Notice.note(
                         "series.outlier",
-                        "Sheet " + (i + 1) + " at " + kind.ofSi(values[i], unit)
-                                + " lies off the line of the others by more than chance; look at it before you believe"
-                                + " these figures.",
+                        "Sheet " + (i + 1) + " at " + sheets.amount(sheets.value(i)) + " lies off the "
+                                + (line ? "line" : "mean")
+                                + " of the others by more than chance; look at it before you believe these figures.",
                         "sheet",
                         i + 1,
-                        "weight",
-                        kind.ofSi(values[i], unit).toString()));
+                        "value",
+                        sheets.amount(sheets.value(i)).toString()));
             }
+        }
+        if (n == 3 && notices.isEmpty()) {
+            notices.add(Notice.note(
+                    "series.outlier-three",
+                    "Of three sheets only a gross slip shows: one 33 times as far off as the other two lie apart. Measure"
+                            + " a few more."));
         }
         return List.copyOf(notices);
     }
@@ -334,14 +389,14 @@ public final class SheetQuality<Q extends Quantity<Q>> {
      * @return mean, deviation and count
      */
     public Summary<Q> summary() {
-        return new Summary<>(mean(), deviation(), values.length);
+        return new Summary<>(mean(), deviation(), count());
     }
 
     /**
      * Compares a new batch with an old one: {@code t = (new - old)/sqrt(s1²/n1 + s2²/n2)}, and the charge to correct
      * by {@code old/new}.
      *
-     * @param <Q> what was weighed
+     * @param <Q> what was measured
      * @param old the batch to be matched
      * @param fresh the new batch
      * @return the comparison
@@ -355,7 +410,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         double ofOld = old.deviation().si() * old.deviation().si() / old.count();
         double ofNew = fresh.deviation().si() * fresh.deviation().si() / fresh.count();
         double base = old.mean().si();
-        double error = Math.max(Math.sqrt(ofOld + ofNew), ROUNDING * base);
+        double error = Math.max(Math.sqrt(ofOld + ofNew), MeasuredSheets.ROUNDING * base);
         double difference = fresh.mean().si() - base;
         double sum = ofOld + ofNew;
         double free = sum > 0
@@ -366,16 +421,25 @@ public final class SheetQuality<Q extends Quantity<Q>> {
                 Kinds.NUMBER.ofSi(difference / base, "%"),
                 Kinds.NUMBER.ofSi(error / base, "%"),
                 t,
-                2 * TDistribution.of(free).survivalProbability(Math.abs(t)),
-                Kinds.NUMBER.ofSi(base / fresh.mean().si()));
+                MeasuredSheets.chance(t, free),
+                Kinds.NUMBER.ofSi(base / fresh.mean().si()),
+                old.mean().kind().name());
     }
 
-    /** Returns for example {@code mean 10.57 g, sd 0.2312 g, drifting by -0.6938 % a sheet}. */
+    /**
+     * Returns for example {@code the vat, not the hand: 0.6938 % lighter from sheet to sheet, more than chance
+     * (t = 9.75); mean 10.57 g, sd 0.2312 g}.
+     */
     @Override
     public String toString() {
-        return "mean " + mean() + ", sd " + deviation()
-                + (cause() == Cause.DRIFT
-                        ? ", drifting by " + Units.fourDigits(100 * slope / mean) + " % a sheet"
-                        : ", no drift");
+        String figures = "mean " + mean() + ", sd " + deviation();
+        if (sheets.isEven()) {
+            return "all alike: " + figures;
+        }
+        return cause() == Cause.DRIFT
+                ? "the vat, not the hand: " + Units.fourDigits(100 * Math.abs(slope) / sheets.mean()) + " % "
+                        + sheets.words().word(slope) + " from sheet to sheet, more than chance (t = "
+                        + Units.fourDigits(Math.abs(t)) + "); " + figures
+                : "the hand, no drift: " + figures;
     }
 }
