@@ -139,13 +139,14 @@ public final class FormingSheets {
     }
 
     /**
-     * A mould that was not taken.
+     * A mould that was not taken, or other openings of a deckle to be made for the one that was.
      *
      * @param mould its place in the studio
+     * @param openings openings of its deckle where a piece is formed to its outline; 0 else
      * @param hands what it would take more of the time of hands at the vat, s; below zero for less
      * @param area what it would take more of wet area, over that of the mould taken; below zero for less
      */
-    public record Other(int mould, double hands, double area) {}
+    public record Other(int mould, int openings, double hands, double area) {}
 
     /** A mould on which the pieces find room. */
     private record Candidate(Layout layout, int misfits, double hands, double area) {}
@@ -174,6 +175,11 @@ public final class FormingSheets {
                 double openingHeight,
                 @Nullable Other other) {
             this(mould, ownDeckle, perSheet, rowAcross, rowAlong, turned, openingWidth, openingHeight, other, null, 0);
+        }
+
+        /** The area in which pulp settles. */
+        double area() {
+            return wetArea(openingWidth, openingHeight, rowAcross, rowAlong, shape, strip);
         }
 
         Layout with(Other next) {
@@ -293,23 +299,9 @@ public final class FormingSheets {
         double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
         Layout layout = shape == null
                 ? opening(width, height, shrink, pieceYield, v)
-                : shapedDeckles.choose(
-                        Math.max(width, height),
-                        Math.min(width, height),
-                        shrink,
-                        shape,
-                        wanted / pieceYield,
-                        strip,
-                        v.of(sizeTolerance));
+                : shapedOpening(width, height, shape, shrink, pieceYield, v);
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
-        double wet = wetArea(
-                layout.openingWidth,
-                layout.openingHeight,
-                layout.rowAcross,
-                layout.rowAlong,
-                layout.shape,
-                layout.strip);
-        double solids = dryGrammage * wet * areaFactor;
+        double solids = dryGrammage * layout.area() * areaFactor;
         double fibre = solids / (1 + load);
         int sheets = Few.sheets(Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials, name);
         return new Setting(
@@ -405,17 +397,40 @@ public final class FormingSheets {
                         across,
                         along,
                         null);
-        double sheets = PieceLayout.sheets(chosen.perSheet, wanted / pieceYield, trials);
+        return candidate(chosen, across, along, across * along, pieceYield, v);
+    }
+
+    /**
+     * A layout with what it costs.
+     *
+     * @param across the face that has to find room, across, m
+     * @param along along, m
+     * @param area what a sheet takes of wet area, m²
+     */
+    private Candidate candidate(Layout layout, double across, double along, double area, double pieceYield, Values v) {
+        double sheets = PieceLayout.sheets(layout.perSheet, wanted / pieceYield, trials);
         return new Candidate(
-                chosen,
-                workshop.misfits(across, along),
-                sheets * handTime(chosen.openingWidth * chosen.openingHeight, v),
-                sheets * along * across);
+                layout, workshop.misfits(across, along), sheets * handTime(layout.area(), v), sheets * area);
+    }
+
+    /** The deckle of a piece formed to its outline: the best of those the studio has, or of those it can make. */
+    private Layout shapedOpening(
+            double width, double height, FormedShape shape, double[] shrink, double pieceYield, Values v) {
+        ShapedDeckles.Wet wet = ShapedDeckles.wet(Math.max(width, height), Math.min(width, height), shrink);
+        List<Layout> layouts =
+                shapedDeckles.choices(wet, shape, wanted / pieceYield, strip, v.of(sizeTolerance), new double[] {
+                    v.of(cardSheet), v.of(largeSheet)
+                });
+        return layouts.isEmpty()
+                ? ShapedDeckles.toMake(-1, 1, 1, false, wet, shape, strip)
+                : choose(layouts.stream()
+                        .map(one -> candidate(one, one.openingWidth, one.openingHeight, one.area(), pieceYield, v))
+                        .toList());
     }
 
     /**
      * Of the moulds whose sheets felts, platen and vat take best, the one that costs hands the least time, and of those
-     * near it the one that takes the least wet area.
+     * near it the one that takes the least wet area; with the next best, unless all need the same deckle made.
      */
     private Layout choose(List<Candidate> candidates) {
         int fewest = candidates.stream().mapToInt(Candidate::misfits).min().orElseThrow();
@@ -425,11 +440,15 @@ public final class FormingSheets {
         Candidate best = fitting.get(first);
         List<Candidate> rest = new ArrayList<>(fitting);
         rest.remove(first);
-        if (rest.isEmpty() || deckleEdge) {
+        if (rest.isEmpty() || (deckleEdge && best.layout.shape == null)) {
             return best.layout;
         }
         Candidate next = rest.get(best(rest));
-        return best.layout.with(new Other(next.layout.mould, next.hands - best.hands, next.area / best.area - 1));
+        return best.layout.with(new Other(
+                next.layout.mould,
+                next.layout.shape == null ? 0 : next.layout.perSheet,
+                next.hands - best.hands,
+                next.area / best.area - 1));
     }
 
     private int best(List<Candidate> candidates) {

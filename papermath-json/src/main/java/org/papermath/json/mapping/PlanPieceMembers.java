@@ -99,7 +99,7 @@ final class PlanPieceMembers {
             .says("Oven-dry fibre and all that stays with it.", "9.091 g")
             .mayHave("otherMould", TEXT, FormingPlan::otherMould)
             .says(
-                    "The next best mould, and what it would take. Only where there is one.",
+                    "The next best mould or number of openings, and what it would take. Only where there is one.",
                     "half: 0.4 h less at the vat, 31 % more fibre");
 
     private static final Members<Recharge> RECHARGE = Members.<Recharge>of("A recharge.")
