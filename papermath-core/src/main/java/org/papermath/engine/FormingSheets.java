@@ -77,13 +77,13 @@ public final class FormingSheets {
      * @param rowAcross pieces in a row across the mould
      * @param rowAlong pieces in a row along it
      * @param turned whether they lie with their long side across
-     * @param openingWidth the opening across, m; of a shaped deckle all its openings over all
+     * @param openingWidth the opening across, m; of several openings all over all
      * @param openingHeight the opening along, m
      * @param sheets sheets to pull
      * @param solids oven-dry solids a sheet must have, kg
      * @param fibre the fibre of them, kg
      * @param other the next best mould; null for none
-     * @param shape the outline of each opening of a shaped deckle; null for an opening with four sides
+     * @param shape the outline of each opening of a shaped or split deckle; null for a single opening with four sides
      * @param strip how far apart those openings are, m
      */
     public record Setting(
@@ -111,17 +111,17 @@ public final class FormingSheets {
             return shape == null ? 1 : area() / (openingWidth * openingHeight);
         }
 
-        /** What hands part, lay to dry and sort one by one: sheets, or the pieces of a shaped deckle. */
+        /** What hands part, lay to dry and sort one by one: sheets, or the pieces of a shaped or split deckle. */
         int apart() {
             return shape == null ? sheets : sheets * perSheet;
         }
 
-        /** One of the openings of a shaped deckle across, m. */
+        /** One of several openings across, m. */
         public double pieceAcross() {
             return one(openingWidth, rowAcross, strip);
         }
 
-        /** One of the openings of a shaped deckle along, m. */
+        /** One of several openings along, m. */
         public double pieceAlong() {
             return one(openingHeight, rowAlong, strip);
         }
@@ -142,7 +142,7 @@ public final class FormingSheets {
      * A mould that was not taken, or other openings of a deckle to be made for the one that was.
      *
      * @param mould its place in the studio
-     * @param openings openings of its deckle where a piece is formed to its outline; 0 else
+     * @param openings openings of its deckle where that is shaped or split; 0 for a single one with four sides
      * @param hands what it would take more of the time of hands at the vat, s; below zero for less
      * @param area what it would take more of wet area, over that of the mould taken; below zero for less
      */
@@ -321,7 +321,7 @@ public final class FormingSheets {
                 layout.strip);
     }
 
-    /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
+    /** The opening: one's own rim or several for a deckle edge, the best of the moulds for cut edges, or one to be made. */
     private Layout opening(double width, double height, double[] shrink, double pieceYield, Values v) {
         double tolerance = v.of(sizeTolerance);
         double edge = deckleEdge ? 0 : trim;
@@ -342,12 +342,15 @@ public final class FormingSheets {
                 Rounding.roundTo(needAcross, OPENING_STEP),
                 Rounding.roundTo(needAlong, OPENING_STEP),
                 null);
+        ShapedDeckles.Wet wet = ShapedDeckles.wet(longSide, shortSide, shrink);
         List<Candidate> candidates = new ArrayList<>();
         boolean owned = false;
         for (int m = 0; m < mouldWidth.length; m++) {
             if (shapedDeckles.isShaped(m)) {
                 continue;
             }
+            boolean isSplit = deckleEdge && shapedDeckles.isSplit(m);
+            Layout split = isSplit ? shapedDeckles.inSplit(m, wet, tolerance) : null;
             double along = Math.max(mouldWidth[m], mouldHeight[m]);
             double across = Math.min(mouldWidth[m], mouldHeight[m]);
             PieceLayout.Layout layout = PieceLayout.best(
@@ -359,7 +362,9 @@ public final class FormingSheets {
                     Shrinkage.wetLength(shortSide, shrink[0]),
                     gap,
                     gap);
-            boolean own = deckleEdge && isNear(along, needAlong, tolerance) && isNear(across, needAcross, tolerance);
+            boolean own = isSplit
+                    ? split != null
+                    : deckleEdge && isNear(along, needAlong, tolerance) && isNear(across, needAcross, tolerance);
             if (layout.count() == 0 && !own) {
                 continue;
             }
@@ -369,7 +374,10 @@ public final class FormingSheets {
                 owned = true;
             }
             if (own == owned) {
-                candidates.add(candidate(m, own, across, along, layout, made, pieceYield, v));
+                candidates.add(
+                        split != null
+                                ? candidate(split, split.openingWidth, split.openingHeight, split.area(), pieceYield, v)
+                                : candidate(m, own, across, along, layout, made, pieceYield, v));
             }
         }
         return candidates.isEmpty() ? made : choose(candidates);
@@ -440,7 +448,7 @@ public final class FormingSheets {
         Candidate best = fitting.get(first);
         List<Candidate> rest = new ArrayList<>(fitting);
         rest.remove(first);
-        if (rest.isEmpty() || (deckleEdge && best.layout.shape == null)) {
+        if (rest.isEmpty() || (deckleEdge && !best.layout.ownDeckle && best.layout.shape == null)) {
             return best.layout;
         }
         Candidate next = rest.get(best(rest));

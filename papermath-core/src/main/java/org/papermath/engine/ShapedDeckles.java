@@ -7,12 +7,14 @@ import org.papermath.equation.PieceLayout;
 import org.papermath.equation.Shrinkage;
 import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
+import org.papermath.mould.Opening;
 import org.papermath.numeric.Rounding;
 import org.papermath.shape.Outline;
 
 /**
- * The deckle of a piece that is formed to its outline: one the studio has, or one to be made for a mould of it with as
- * many openings as lie side by side on it.
+ * Deckles with openings for several pieces of one dip: of a piece that is formed to its outline, one the studio has or
+ * one to be made for a mould of it with as many openings as lie side by side on it; of a sheet with four sides and deckle
+ * edges, one that is split.
  */
 final class ShapedDeckles {
     private final Workshop workshop;
@@ -23,9 +25,9 @@ final class ShapedDeckles {
      *
      * @param across its short side, m
      * @param along its long side, m
-     * @param shape the outline of the openings of its deckle, as they lie on the mould; null for a plain deckle
-     * @param openingAcross one opening of a shaped deckle across, m
-     * @param openingAlong one opening of a shaped deckle along, m
+     * @param shape the outline of the openings of its deckle, as they lie on the mould; null where they have four sides
+     * @param openingAcross one opening of its deckle across, m
+     * @param openingAlong one opening of its deckle along, m
      * @param rowAcross openings in a row across
      * @param rowAlong openings in a row along
      * @param strip how far apart they are, m
@@ -61,17 +63,15 @@ final class ShapedDeckles {
         boolean lies = width > height;
         double across = Math.min(width, height);
         double along = Math.max(width, height);
-        Outline outline = deckle.outline().orElse(null);
-        if (outline == null) {
-            return new Owned(across, along, null, across, along, 1, 1, 0);
-        }
-        Outline opening = lies ? outline.turned() : outline;
+        Opening opening = deckle.opening();
         return new Owned(
                 across,
                 along,
-                shape(opening),
-                opening.width().si(),
-                opening.height().si(),
+                deckle.outline()
+                        .map(outline -> shape(lies ? outline.turned() : outline))
+                        .orElse(null),
+                (lies ? opening.height() : opening.width()).si(),
+                (lies ? opening.width() : opening.height()).si(),
                 lies ? deckle.along() : deckle.across(),
                 lies ? deckle.across() : deckle.along(),
                 deckle.strip().si());
@@ -204,15 +204,31 @@ final class ShapedDeckles {
                 strip);
     }
 
-    /** The openings of a deckle the studio has, if they are what the piece needs; null if not. */
+    /** Whether the deckle of a mould is split into several openings with four sides. */
+    boolean isSplit(int mould) {
+        Owned one = moulds[mould];
+        return one.shape == null && one.rowAcross * one.rowAlong > 1;
+    }
+
+    /** The openings of a deckle that is split, if they are what a piece with four sides needs; null if not. */
+    FormingSheets.@Nullable Layout inSplit(int mould, Wet wet, double tolerance) {
+        return inOpenings(mould, wet, FormedShape.RECTANGLE, tolerance);
+    }
+
+    /** The openings of a deckle of an outline, if they are what the piece needs; null if not. */
     private FormingSheets.@Nullable Layout inOwned(int mould, Wet wet, FormedShape shape, double tolerance) {
+        FormedShape owned = moulds[mould].shape;
+        return owned == null || !owned.isNear(shape, tolerance) ? null : inOpenings(mould, wet, owned, tolerance);
+    }
+
+    /** The openings of a deckle the studio has, if they have the size the piece needs; null if not. */
+    private FormingSheets.@Nullable Layout inOpenings(int mould, Wet wet, FormedShape owned, double tolerance) {
         Owned one = moulds[mould];
         boolean upright =
                 isNear(one.openingAcross, wet.across, tolerance) && isNear(one.openingAlong, wet.along, tolerance);
         boolean turned = isNear(one.openingAcross, wet.turnedAcross, tolerance)
                 && isNear(one.openingAlong, wet.turnedAlong, tolerance);
-        FormedShape owned = one.shape;
-        return (upright || turned) && owned != null && owned.isNear(shape, tolerance)
+        return upright || turned
                 ? new FormingSheets.Layout(
                         mould,
                         true,

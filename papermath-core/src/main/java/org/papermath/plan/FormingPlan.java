@@ -74,7 +74,7 @@ public final class FormingPlan {
         return values.deckleToMake;
     }
 
-    /** {@return the opening of the deckle; of a shaped one all its openings over all} */
+    /** {@return the opening of the deckle; of a shaped or split one all its openings over all} */
     public Opening opening() {
         return values.opening;
     }
@@ -99,7 +99,7 @@ public final class FormingPlan {
         return values.solids;
     }
 
-    /** {@return the outlines of its openings, where the piece is formed to its outline} */
+    /** {@return its openings, where the piece is formed to its outline, or several of it in a deckle that is split} */
     public Optional<ShapedDeckle> shapedDeckle() {
         return values.shapedDeckle;
     }

@@ -85,10 +85,12 @@ final class PlanPieceMembers {
                     forming ->
                             List.of(forming.opening().width(), forming.opening().height()))
             .says(
-                    "The two sides inside the deckle; of a shaped one all its openings over all.",
+                    "The two sides inside the deckle; of a shaped or split one all its openings over all.",
                     List.of("240 mm", "310 mm"))
             .mayHave("shaped", SHAPED, FormingPlan::shapedDeckle)
-            .says("Its openings, where the piece is formed to its outline. Left out if it is not.")
+            .says(
+                    "Its openings, where the piece is formed to its outline, or several of it in a deckle that is split. Left out"
+                            + " for a single opening with four sides.")
             .has("perSheet", COUNT, FormingPlan::perSheet)
             .says("Pieces on a sheet.", 2)
             .has("turned", FLAG, FormingPlan::turned)
