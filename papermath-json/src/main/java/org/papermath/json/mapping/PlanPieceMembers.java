@@ -202,7 +202,7 @@ final class PlanPieceMembers {
             .has("time", band(Kinds.TIME), DryingPlan::time)
             .says("After how long one filling is dry.")
             .has("left", set(Kinds.TIME), DryingPlan::left)
-            .says("How long one filling is left in the dryer; in a stack a day or more by common practice.", "24 h")
+            .says("How long one filling is left in the dryer; in a stack or a loft a day or more by habit.", "24 h")
             .mayHave("tighten", set(Kinds.TIME), DryingPlan::tighten)
             .says("When the straps or weights of a stack are drawn tight once more. Only if it has a weight.", "5 h")
             .has("water", band(Kinds.MASS), DryingPlan::water)
