@@ -143,7 +143,7 @@ public final class FormingSheets {
      *
      * @param mould its place in the studio
      * @param openings openings of its deckle where that is shaped or split; 0 for a single one with four sides
-     * @param hands what it would take more of the time of hands at the vat, s; below zero for less
+     * @param hands what it would take more of the time at the vat, s; below zero for less
      * @param area what it would take more of wet area, over that of the mould taken; below zero for less
      */
     public record Other(int mould, int openings, double hands, double area) {}
@@ -283,7 +283,8 @@ public final class FormingSheets {
      * @param shape the outline it is formed to; null for an opening with four sides
      * @param shrink shrinkage along and across
      * @param dryGrammage oven-dry fibre and filler of the finished sheet on its area
-     * @param load additives over fibre
+     * @param state the stuff
+     * @param kept what stays in a sheet
      * @param pressed whether the sheets go to the press
      */
     Setting decide(
@@ -292,17 +293,19 @@ public final class FormingSheets {
             @Nullable FormedShape shape,
             double[] shrink,
             double dryGrammage,
-            double load,
+            PreparingStock.State state,
+            PreparingStock.Kept kept,
             Rejects rejects,
             boolean pressed,
             Values v) {
         double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
-        Layout layout = shape == null
-                ? opening(width, height, shrink, pieceYield, v)
-                : shapedOpening(width, height, shape, shrink, pieceYield, v);
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
+        double drain = drain(dryGrammage * areaFactor / (1 + kept.load()), state, kept, v);
+        Layout layout = shape == null
+                ? opening(width, height, shrink, pieceYield, drain, v)
+                : shapedOpening(width, height, shape, shrink, pieceYield, drain, v);
         double solids = dryGrammage * layout.area() * areaFactor;
-        double fibre = solids / (1 + load);
+        double fibre = solids / (1 + kept.load());
         int sheets = Few.sheets(Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials, name);
         return new Setting(
                 layout.mould,
@@ -321,8 +324,28 @@ public final class FormingSheets {
                 layout.strip);
     }
 
+    /**
+     * About how long a sheet of such fibre on its area drains, s, before the vat is settled: at the consistency it would
+     * get if nothing were formed before it. It is the same on every mould.
+     */
+    private double drain(double onWire, PreparingStock.State state, PreparingStock.Kept kept, Values v) {
+        double c = workshop.hasVat
+                ? stock.vatConsistency()
+                        .choose(
+                                onWire,
+                                kept.fibre(),
+                                state.drainability(),
+                                Double.NaN,
+                                v.of(wall),
+                                workshop.waterDensity)
+                        .consistency()
+                : Math.min(stock.stockConsistency(), v.of(pouredConsistency));
+        Draining sheet = new Draining(c, state, kept, v);
+        return sheet.time(Drainage.depth(onWire, kept.fibre(), sheet.perVolume));
+    }
+
     /** The opening: one's own rim or several for a deckle edge, the best of the moulds for cut edges, or one to be made. */
-    private Layout opening(double width, double height, double[] shrink, double pieceYield, Values v) {
+    private Layout opening(double width, double height, double[] shrink, double pieceYield, double drain, Values v) {
         double tolerance = v.of(sizeTolerance);
         double edge = deckleEdge ? 0 : trim;
         double wide = width + 2 * edge;
@@ -376,8 +399,15 @@ public final class FormingSheets {
             if (own == owned) {
                 candidates.add(
                         split != null
-                                ? candidate(split, split.openingWidth, split.openingHeight, split.area(), pieceYield, v)
-                                : candidate(m, own, across, along, layout, made, pieceYield, v));
+                                ? candidate(
+                                        split,
+                                        split.openingWidth,
+                                        split.openingHeight,
+                                        split.area(),
+                                        pieceYield,
+                                        drain,
+                                        v)
+                                : candidate(m, own, across, along, layout, made, pieceYield, drain, v));
             }
         }
         return candidates.isEmpty() ? made : choose(candidates);
@@ -391,6 +421,7 @@ public final class FormingSheets {
             PieceLayout.Layout layout,
             Layout made,
             double pieceYield,
+            double drain,
             Values v) {
         // A mould takes a smaller deckle, which has to be made.
         Layout chosen = deckleEdge && !own
@@ -405,7 +436,7 @@ public final class FormingSheets {
                         across,
                         along,
                         null);
-        return candidate(chosen, across, along, across * along, pieceYield, v);
+        return candidate(chosen, across, along, across * along, pieceYield, drain, v);
     }
 
     /**
@@ -414,16 +445,27 @@ public final class FormingSheets {
      * @param across the face that has to find room, across, m
      * @param along along, m
      * @param area what a sheet takes of wet area, m²
+     * @param drain about how long a sheet drains, s
      */
-    private Candidate candidate(Layout layout, double across, double along, double area, double pieceYield, Values v) {
+    private Candidate candidate(
+            Layout layout, double across, double along, double area, double pieceYield, double drain, Values v) {
         double sheets = PieceLayout.sheets(layout.perSheet, wanted / pieceYield, trials);
         return new Candidate(
-                layout, workshop.misfits(across, along), sheets * handTime(layout.area(), v), sheets * area);
+                layout,
+                workshop.misfits(across, along),
+                sheets * sheetTime(layout.mould, layout.area(), drain, v),
+                sheets * area);
     }
 
     /** The deckle of a piece formed to its outline: the best of those the studio has, or of those it can make. */
     private Layout shapedOpening(
-            double width, double height, FormedShape shape, double[] shrink, double pieceYield, Values v) {
+            double width,
+            double height,
+            FormedShape shape,
+            double[] shrink,
+            double pieceYield,
+            double drain,
+            Values v) {
         ShapedDeckles.Wet wet = ShapedDeckles.wet(Math.max(width, height), Math.min(width, height), shrink);
         List<Layout> layouts =
                 shapedDeckles.choices(wet, shape, wanted / pieceYield, strip, v.of(sizeTolerance), new double[] {
@@ -432,13 +474,14 @@ public final class FormingSheets {
         return layouts.isEmpty()
                 ? ShapedDeckles.toMake(-1, 1, 1, false, wet, shape, strip)
                 : choose(layouts.stream()
-                        .map(one -> candidate(one, one.openingWidth, one.openingHeight, one.area(), pieceYield, v))
+                        .map(one ->
+                                candidate(one, one.openingWidth, one.openingHeight, one.area(), pieceYield, drain, v))
                         .toList());
     }
 
     /**
      * Of the moulds whose sheets felts, platen and vat take best, the one that costs hands the least time, and of those
-     * near it the one that takes the least wet area; with the next best, unless all need the same deckle made.
+     * near it the one that takes the least wet area; hands wait where the mould is busy longer. With the next best, unless all need the same deckle made.
      */
     private Layout choose(List<Candidate> candidates) {
         int fewest = candidates.stream().mapToInt(Candidate::misfits).min().orElseThrow();
@@ -548,7 +591,11 @@ public final class FormingSheets {
      * @param drain time to drain, s
      */
     private double atVat(Setting set, double drain, Values v) {
-        return Math.max(handTime(set.area(), v), busyTime(set, drain, v)) * set.sheets;
+        return sheetTime(set.mould, set.area(), drain, v) * set.sheets;
+    }
+
+    private double sheetTime(int mould, double area, double drain, Values v) {
+        return Math.max(handTime(area, v), busyTime(mould, drain, v));
     }
 
     /** How long hands are on one sheet. */
@@ -562,7 +609,11 @@ public final class FormingSheets {
 
     /** How long the moulds keep one sheet waiting. */
     public double busyTime(Setting set, double drain, Values v) {
-        return (drain + v.of(dipCouch)) / (set.mould < 0 ? 1 : mouldsInTurn[set.mould]);
+        return busyTime(set.mould, drain, v);
+    }
+
+    private double busyTime(int mould, double drain, Values v) {
+        return (drain + v.of(dipCouch)) / (mould < 0 ? 1 : mouldsInTurn[mould]);
     }
 
     /** How many of its mould are worked in turn. */

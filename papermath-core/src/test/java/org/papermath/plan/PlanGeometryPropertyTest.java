@@ -9,6 +9,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
+import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Studio;
 import org.papermath.press.Felts;
@@ -112,6 +113,57 @@ class PlanGeometryPropertyTest {
             }
         }
         assertThat(used).isGreaterThan(50);
+    }
+
+    /** The next best mould, taken instead, takes as long at the vat or longer, but for the twentieth that fibre may cost. */
+    @Test
+    void theMouldTakenSavesTimeAtTheVat() {
+        int compared = 0;
+        for (long seed : LongStream.range(5_000, 6_800).toArray()) {
+            AnyOrder.Job job = AnyOrder.plausible(seed);
+            try {
+                Order order = job.order();
+                for (Piece piece : order.pieces().subList(1, order.pieces().size())) {
+                    order = order.withoutPiece(piece.name());
+                }
+                PiecePlan piece =
+                        MakingPlan.withoutBands(order, job.studio()).pieces().get(0);
+                Optional<String> other = piece.forming().otherMould();
+                if (other.isEmpty()) {
+                    continue;
+                }
+                Studio.Builder studio = withoutMoulds(job.studio());
+                job.studio().moulds().stream()
+                        .filter(mould -> other.get().startsWith(mould.name() + ":"))
+                        .forEach(studio::mould);
+                PiecePlan next =
+                        MakingPlan.withoutBands(order, studio.build()).pieces().get(0);
+                assertThat(next.timeAtVat().likely().si())
+                        .as("seed " + seed + " " + other.get())
+                        .isGreaterThan(piece.timeAtVat().likely().si() / 1.1);
+                compared++;
+            } catch (Refused e) {
+                continue;
+            }
+        }
+        assertThat(compared).isGreaterThan(20);
+    }
+
+    private static Studio.Builder withoutMoulds(Studio all) {
+        Studio.Builder studio = Studio.of(all.name())
+                .room(all.room())
+                .scaleStep(all.scaleStep())
+                .fineScaleStep(all.fineScaleStep())
+                .jugStep(all.jugStep())
+                .workingDay(all.workingDay())
+                .assumptions(all.assumptions());
+        all.beater().ifPresent(studio::beater);
+        all.vat().ifPresent(studio::vat);
+        all.press().ifPresent(studio::press);
+        all.felts().ifPresent(studio::felts);
+        all.dryers().forEach(studio::dryer);
+        all.ventilation().ifPresent(studio::ventilation);
+        return studio;
     }
 
     private static void balances(long seed, MakingPlan plan) {

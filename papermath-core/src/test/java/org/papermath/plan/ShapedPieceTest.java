@@ -451,17 +451,25 @@ class ShapedPieceTest {
                 .isLessThan(single.timeAtVat().likely().si());
     }
 
-    /** More dips at the pace of a card take hands less time than fewer at that of a small sheet, as among plain moulds. */
+    /**
+     * More dips at the pace of a card take hands less time than fewer at that of a small sheet, as among plain moulds; but
+     * not where a single mould drains longer than that.
+     */
     @Test
     void openingsAreAsManyAsSaveHands() {
         Mould wide = Mould.of("wide", mm(300), mm(400));
         Piece tags = piece(60).formedTo(TAG).gap(mm(12)).build();
-        FormingPlan forming = plan(with(wide), tags).piece("tag").forming();
+        FormingPlan forming = plan(with(wide.inTurn(3)), tags).piece("tag").forming();
         assertThat(forming.perSheet()).isEqualTo(6);
         assertThat(forming.shapedDeckle().orElseThrow().area().si()).isLessThan(0.03);
         assertThat(forming.otherMould().orElseThrow())
                 .matches("wide with 12 openings: [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
-        assertThat(plan(evenly(wide), tags).piece("tag").forming().perSheet()).isEqualTo(12);
+        PiecePlan waits = plan(with(wide), tags).piece("tag");
+        assertThat(waits.drainTime().likely().in("s")).isGreaterThan(40);
+        assertThat(waits.forming().perSheet()).isEqualTo(12);
+        assertThat(waits.forming().otherMould().orElseThrow()).startsWith("wide with 6 openings: ");
+        assertThat(plan(evenly(wide.inTurn(3)), tags).piece("tag").forming().perSheet())
+                .isEqualTo(12);
     }
 
     /** Of deckles that are kept the one with more openings saves dips, unless so many make a slower sheet. */
@@ -472,9 +480,9 @@ class ShapedPieceTest {
                                 piece(60).formedTo(TAG).build())
                         .piece("tag"))
                 .outline();
-        Mould pair = Mould.of("pair", Deckle.shaped(wet, 2, 1, mm(10)));
-        Mould six = Mould.of("six", Deckle.shaped(wet, 3, 2, mm(10)));
-        Mould nine = Mould.of("nine", Deckle.shaped(wet, 3, 3, mm(10)));
+        Mould pair = Mould.of("pair", Deckle.shaped(wet, 2, 1, mm(10))).inTurn(3);
+        Mould six = Mould.of("six", Deckle.shaped(wet, 3, 2, mm(10))).inTurn(3);
+        Mould nine = Mould.of("nine", Deckle.shaped(wet, 3, 3, mm(10))).inTurn(3);
         FormingPlan forming = plan(
                         with(pair, nine, six), piece(60).formedTo(TAG).build())
                 .piece("tag")

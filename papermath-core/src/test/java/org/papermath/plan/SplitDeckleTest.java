@@ -180,10 +180,10 @@ class SplitDeckleTest {
                 plan(with(0.003, single, two, four), CARDS).piece("card").forming();
         assertThat(forming.mould().orElseThrow().name()).isEqualTo("four");
         assertThat(forming.perSheet()).isEqualTo(4);
-        // One at a time at the pace of a card is next; two at a time are no card any more.
         assertThat(forming.otherMould().orElseThrow())
-                .matches("one: [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
-        assertThat(plan(with(0.003, two, four), CARDS)
+                .matches("two with 2 openings: [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
+        // Three in turn do not keep hands waiting, and then one at a time at the pace of a card beats two.
+        assertThat(plan(with(0.003, single.inTurn(3), two.inTurn(3)), CARDS)
                         .piece("card")
                         .forming()
                         .otherMould()
