@@ -32,6 +32,7 @@ import org.papermath.plan.PiecePlan;
 import org.papermath.plan.PressingPlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
+import org.papermath.plan.ShapedDeckle;
 import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
 import org.papermath.plan.VatPlan;
@@ -116,6 +117,7 @@ final class CardWriter {
         OTHER_MOULD("next best mould"),
         OPENING("deckle opening"),
         SHAPED("cut to its drawing"),
+        SPLIT("openings"),
         UP("pieces on a sheet"),
         SHEETS("sheets to pull"),
         TRIALS("of them trials"),
@@ -358,20 +360,8 @@ final class CardWriter {
                             piece.forming().opening().width(),
                             piece.forming().opening().height()));
         }
-        if (plan.pieces().stream()
-                .anyMatch(piece -> piece.forming().shapedDeckle().isPresent())) {
-            pieces(
-                    Label.SHAPED,
-                    piece -> piece.forming()
-                            .shapedDeckle()
-                            .map(deckle -> (piece.forming().perSheet() == 1
-                                            ? ""
-                                            : deckle.across() + " by " + deckle.along() + " of ")
-                                    + size(
-                                            deckle.outline().width(),
-                                            deckle.outline().height()))
-                            .orElse("-"));
-        }
+        openings(Label.SHAPED, true);
+        openings(Label.SPLIT, false);
         // The one that was not taken is worth a line where it would save fibre for some more time.
         for (PiecePlan piece : plan.pieces()) {
             piece.forming()
@@ -388,6 +378,28 @@ final class CardWriter {
                 Label.TRIAL,
                 piece -> piece.counts().trials() > 0 ? about(piece.forming().solids(), "oz") : "-");
         cautions(Label.FORM);
+    }
+
+    /** The openings of deckles that are shaped, or that are split. */
+    private void openings(Label label, boolean shaped) {
+        if (plan.pieces().stream().anyMatch(piece -> openings(piece, shaped).isPresent())) {
+            pieces(
+                    label,
+                    piece -> openings(piece, shaped)
+                            .map(deckle -> (piece.forming().perSheet() == 1
+                                            ? ""
+                                            : deckle.across() + " by " + deckle.along() + " of ")
+                                    + size(
+                                            deckle.outline().width(),
+                                            deckle.outline().height()))
+                            .orElse("-"));
+        }
+    }
+
+    private static Optional<ShapedDeckle> openings(PiecePlan piece, boolean shaped) {
+        return piece.forming()
+                .shapedDeckle()
+                .filter(deckle -> shaped == (piece.piece().edge() == Piece.Edge.SHAPED));
     }
 
     private static int inTurn(PiecePlan piece) {

@@ -47,7 +47,8 @@ import org.papermath.sheet.SheetCounts;
  * constant down to a critical moisture ratio and falls with the distance to equilibrium from there. So one sheet and a
  * full stack take about the same time, and a heavy sheet longer than a thin one. Without a fan a share of k is left. The
  * k shipped was fitted to the day that makers tell of for one load; that day is no check of it. Loft and boards: heat
- * gained by the wet face is spent on evaporation; {@code t = W (M0 - Xf) n tail/(faces j)}. Blotters: each change keeps
+ * gained by the wet face is spent on evaporation; {@code t = W (M0 - Xf) n tail/(faces j)}; in a loft sheets screen each
+ * other from the heat of the room. Blotters: each change keeps
  * a share of the water the blotters can take, {@code X = Xe + (X0 - Xe) k^n}. Good from 10 to 35 °C and 20 to 80 %
  * relative humidity, within a factor of two; ±20 % after one timed and weighed drying.
  *
@@ -422,7 +423,14 @@ public final class DryingModel {
                         "drying.critical-ratio")
                 : dryer instanceof Dryer.Blotters
                         ? List.of("drying.blotter-kept", "drying.blotter-capacity")
-                        : List.of("drying.film-still", "drying.radiative", "drying.lewis", "drying.loft-tail");
+                        : dryer instanceof Dryer.Loft
+                                ? List.of(
+                                        "drying.film-still",
+                                        "drying.radiative",
+                                        "drying.loft-view",
+                                        "drying.lewis",
+                                        "drying.loft-tail")
+                                : List.of("drying.film-still", "drying.radiative", "drying.lewis", "drying.loft-tail");
         return Bands.of(
                 assumptions,
                 scope,
@@ -549,7 +557,9 @@ public final class DryingModel {
     }
 
     /**
-     * Dries a batch hung in a loft or on a line.
+     * Dries a batch hung in a loft, among other sheets that screen it from the room ({@code drying.loft-view}; 1 for a
+     * single line), and with as much air as in the open: where the air of the loft is not changed fast enough to carry
+     * the water off, {@link DryingRoom} says how much longer it takes.
      *
      * @param batch what is dried at once
      * @param air the air of the loft
@@ -568,17 +578,17 @@ public final class DryingModel {
                     "least",
                     1);
         }
-        double flux = flux(air, draught, 0);
+        HungDrying law = hungLaw(draught, assumptions.si("drying.loft-view", scope));
+        double flux = flux(law, air, 0);
         return hung(
-                hungLaw(draught)
-                        .time(
-                                batch.grammage(),
-                                batch.start().si(),
-                                batch.end().si(),
-                                batch.equilibrium().si(),
-                                sheetsInSpur,
-                                2,
-                                flux),
+                law.time(
+                        batch.grammage(),
+                        batch.start().si(),
+                        batch.end().si(),
+                        batch.equilibrium().si(),
+                        sheetsInSpur,
+                        2,
+                        flux),
                 flux * 2 / sheetsInSpur,
                 batch,
                 air);
@@ -596,17 +606,17 @@ public final class DryingModel {
      */
     public Result boards(Batch batch, Air air, Quantity<Irradiance> sun) {
         double watts = Kinds.IRRADIANCE.siWithin(sun, "sun on the boards", 0, 1200);
-        double flux = flux(air, false, Drying.boardSun(assumptions.si("drying.sun-share", scope), watts));
+        HungDrying law = hungLaw(false, 1);
+        double flux = flux(law, air, Drying.boardSun(assumptions.si("drying.sun-share", scope), watts));
         return hung(
-                hungLaw(false)
-                        .time(
-                                batch.grammage(),
-                                batch.start().si(),
-                                batch.end().si(),
-                                batch.equilibrium().si(),
-                                1,
-                                1,
-                                flux),
+                law.time(
+                        batch.grammage(),
+                        batch.start().si(),
+                        batch.end().si(),
+                        batch.equilibrium().si(),
+                        1,
+                        1,
+                        flux),
                 flux,
                 batch,
                 air);
@@ -617,25 +627,25 @@ public final class DryingModel {
     }
 
     /**
-     * Returns the water leaving one wet face that hangs in air.
+     * Returns the water leaving one wet face that hangs alone in air.
      *
      * @param air the air
      * @param draught whether the air moves
      * @return the flux; zero in saturated air
      */
     public Amount<MassFlux> flux(Air air, boolean draught) {
-        return Kinds.MASS_FLUX.ofSi(Math.max(0, flux(air, draught, 0)), "g/(m2.h)");
+        return Kinds.MASS_FLUX.ofSi(Math.max(0, flux(hungLaw(draught, 1), air, 0)), "g/(m2.h)");
     }
 
-    private double flux(Air air, boolean draught, double sun) {
-        return hungLaw(draught)
-                .flux(air.temperature().si() - ZERO_CELSIUS, air.humidity().si(), sun);
+    private static double flux(HungDrying law, Air air, double sun) {
+        return law.flux(air.temperature().si() - ZERO_CELSIUS, air.humidity().si(), sun);
     }
 
-    private HungDrying hungLaw(boolean draught) {
+    /** The law of sheets that see the room with a share of their face. */
+    private HungDrying hungLaw(boolean draught, double view) {
         return new HungDrying(
                 assumptions.si(draught ? "drying.film-draught" : "drying.film-still", scope),
-                assumptions.si("drying.radiative", scope),
+                assumptions.si("drying.radiative", scope) * view,
                 assumptions.si("drying.lewis", scope),
                 assumptions.si("drying.loft-tail", scope));
     }

@@ -14,6 +14,7 @@ public final class CuttingAndFolding {
     public static final PieceFigure PILE = FIGURES.pieceIfKnown("height of the pile", Kinds.LENGTH, "mm", Scale.FACTOR);
 
     private final boolean deckleEdge;
+    private final boolean isShaped;
     private final double gap;
     private final int folds;
     private final boolean envelope;
@@ -34,6 +35,7 @@ public final class CuttingAndFolding {
 
     CuttingAndFolding(Known known, Piece piece, FormingSheets forming) {
         deckleEdge = forming.deckleEdge();
+        isShaped = forming.isShaped();
         gap = forming.gap();
         wanted = forming.wanted();
         folds = piece.folds();
@@ -83,11 +85,11 @@ public final class CuttingAndFolding {
         on.set(
                 MASS,
                 on.of(FinishedSheet.GRAMMAGE)
-                        * (on.area * (enveloped == null || shape != null ? 1 : enveloped.areaShare())));
+                        * (on.area * (enveloped == null || isShaped ? 1 : enveloped.areaShare())));
         on.set(PILE, on.of(FinishedSheet.CALIPER) * (envelope ? MakingEnvelopes.LAYERS : layers()) * wanted);
     }
 
-    /** Share of a dry sheet that its pieces take up: all of it, where they are formed to their outline. */
+    /** Share of a dry sheet that its pieces take up: all of it, where each has an opening of its own. */
     double usedShare(Passage on, int perSheet) {
         return on.sheet().shape() != null ? 1 : on.area * perSheet / on.dryArea;
     }

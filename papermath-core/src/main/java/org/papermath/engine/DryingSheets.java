@@ -130,10 +130,16 @@ public final class DryingSheets {
         measuredAlong = known.maybe("shrinkage.measured-along", measured);
         measuredAcross = known.maybe("shrinkage.measured-across", measured);
         weight = dryer instanceof Dryer.FanStack stack ? Weight.of(known, stack) : null;
-        left = dryer instanceof Dryer.FanStack ? known.slot("drying.stack-left", Scope.at(dryer.name())) : null;
+        left = left(known, dryer);
         perChange = dryer instanceof Dryer.Blotters ? known.slot("labour.blotter-change") : null;
         endMargin = known.slot("drying.end-margin");
         perLoad = known.slot("labour.dry-load");
+    }
+
+    private static @Nullable Slot left(Known known, @Nullable Dryer dryer) {
+        return dryer instanceof Dryer.FanStack
+                ? known.slot("drying.stack-left", Scope.at(dryer.name()))
+                : dryer instanceof Dryer.Loft ? known.slot("drying.loft-left", Scope.at(dryer.name())) : null;
     }
 
     /** What the drying time rests on, as measured on this dryer where it was. */
@@ -161,6 +167,7 @@ public final class DryingSheets {
                 hung ? 2 : 1,
                 known.slot("drying.film-still", scope),
                 known.slot("drying.radiative", scope),
+                hung ? known.slot("drying.loft-view", scope) : null,
                 known.slot("drying.lewis", scope),
                 known.slot("drying.loft-tail", scope));
     }
@@ -231,7 +238,15 @@ public final class DryingSheets {
         }
     }
 
-    private record InAir(Workshop workshop, int inSpur, int faces, Slot film, Slot radiative, Slot lewis, Slot tail)
+    private record InAir(
+            Workshop workshop,
+            int inSpur,
+            int faces,
+            Slot film,
+            Slot radiative,
+            @Nullable Slot view,
+            Slot lewis,
+            Slot tail)
             implements Method {
         /** The flux from one wet face. */
         @Override
@@ -250,7 +265,8 @@ public final class DryingSheets {
         }
 
         private HungDrying law(Values v) {
-            return new HungDrying(v.of(film), v.of(radiative), v.of(lewis), v.of(tail));
+            double fromRoom = v.of(radiative) * (view == null ? 1 : v.of(view));
+            return new HungDrying(v.of(film), fromRoom, v.of(lewis), v.of(tail));
         }
     }
 
@@ -450,7 +466,7 @@ public final class DryingSheets {
         return weight == null ? Double.NaN : v.of(weight.tighten);
     }
 
-    /** How long sheets stay in the dryer that are dry after a time (s): in a stack a day at least. */
+    /** How long sheets stay in the dryer that are dry after a time (s): in a stack or a loft a day at least. */
     public double stay(double dry, Values v) {
         return left == null ? dry : Math.max(dry, v.of(left));
     }

@@ -9,6 +9,9 @@ import org.papermath.numeric.Polygons;
 public final class FormedShape {
     private static final double[][] NO_LINES = {};
 
+    /** Four sides and right angles: the openings of a deckle that is split. */
+    static final FormedShape RECTANGLE = of(new double[] {0, 1, 1, 0}, new double[] {0, 0, 1, 1});
+
     private final double[] x;
     private final double[] y;
     /** Folds and scores on it, each from a point to another: two places across and along, one after the other. */

@@ -79,13 +79,13 @@ public final class FormingSheets {
      * @param rowAcross pieces in a row across the mould
      * @param rowAlong pieces in a row along it
      * @param turned whether they lie with their long side across
-     * @param openingWidth the opening across, m; of a shaped deckle all its openings over all
+     * @param openingWidth the opening across, m; of several openings all over all
      * @param openingHeight the opening along, m
      * @param sheets sheets to pull
      * @param solids oven-dry solids a sheet must have, kg
      * @param fibre the fibre of them, kg
      * @param other the next best mould; null for none
-     * @param shape the outline of each opening of a shaped deckle; null for an opening with four sides
+     * @param shape the outline of each opening of a shaped or split deckle; null for a single opening with four sides
      * @param strip how far apart those openings are, m
      */
     public record Setting(
@@ -113,17 +113,17 @@ public final class FormingSheets {
             return shape == null ? 1 : area() / (openingWidth * openingHeight);
         }
 
-        /** What hands part, lay to dry and sort one by one: sheets, or the pieces of a shaped deckle. */
+        /** What hands part, lay to dry and sort one by one: sheets, or the pieces of a shaped or split deckle. */
         int apart() {
             return shape == null ? sheets : sheets * perSheet;
         }
 
-        /** One of the openings of a shaped deckle across, m. */
+        /** One of several openings across, m. */
         public double pieceAcross() {
             return one(openingWidth, rowAcross, strip);
         }
 
-        /** One of the openings of a shaped deckle along, m. */
+        /** One of several openings along, m. */
         public double pieceAlong() {
             return one(openingHeight, rowAlong, strip);
         }
@@ -141,13 +141,14 @@ public final class FormingSheets {
     }
 
     /**
-     * A mould that was not taken.
+     * A mould that was not taken, or other openings of a deckle to be made for the one that was.
      *
      * @param mould its place in the studio
-     * @param hands what it would take more of the time of hands at the vat, s; below zero for less
+     * @param openings openings of its deckle where that is shaped or split; 0 for a single one with four sides
+     * @param hands what it would take more of the time at the vat, s; below zero for less
      * @param area what it would take more of wet area, over that of the mould taken; below zero for less
      */
-    public record Other(int mould, double hands, double area) {}
+    public record Other(int mould, int openings, double hands, double area) {}
 
     /** A mould on which the pieces find room. */
     private record Candidate(Layout layout, int misfits, double hands, double area) {}
@@ -176,6 +177,11 @@ public final class FormingSheets {
                 double openingHeight,
                 @Nullable Other other) {
             this(mould, ownDeckle, perSheet, rowAcross, rowAlong, turned, openingWidth, openingHeight, other, null, 0);
+        }
+
+        /** The area in which pulp settles. */
+        double area() {
+            return wetArea(openingWidth, openingHeight, rowAcross, rowAlong, shape, strip);
         }
 
         Layout with(Other next) {
@@ -287,7 +293,8 @@ public final class FormingSheets {
      * @param shape the outline it is formed to; null for an opening with four sides
      * @param shrink shrinkage along and across
      * @param dryGrammage oven-dry fibre and filler of the finished sheet on its area
-     * @param load additives over fibre
+     * @param state the stuff
+     * @param kept what stays in a sheet
      * @param pressed whether the sheets go to the press
      */
     Setting decide(
@@ -296,31 +303,19 @@ public final class FormingSheets {
             @Nullable FormedShape shape,
             double[] shrink,
             double dryGrammage,
-            double load,
+            PreparingStock.State state,
+            PreparingStock.Kept kept,
             Rejects rejects,
             boolean pressed,
             Values v) {
         double pieceYield = rejects.ofSheets(pressed, v) * rejects.ofPieces(v);
-        Layout layout = shape == null
-                ? opening(width, height, shrink, pieceYield, v)
-                : shapedDeckles.choose(
-                        Math.max(width, height),
-                        Math.min(width, height),
-                        shrink,
-                        shape,
-                        wanted / pieceYield,
-                        strip,
-                        v.of(sizeTolerance));
         double areaFactor = (1 - shrink[0]) * (1 - shrink[1]);
-        double wet = wetArea(
-                layout.openingWidth,
-                layout.openingHeight,
-                layout.rowAcross,
-                layout.rowAlong,
-                layout.shape,
-                layout.strip);
-        double solids = dryGrammage * wet * areaFactor;
-        double fibre = solids / (1 + load);
+        double drain = drain(dryGrammage * areaFactor / (1 + kept.load()), state, kept, v);
+        Layout layout = shape == null
+                ? opening(width, height, shrink, pieceYield, drain, v)
+                : shapedOpening(width, height, shape, shrink, pieceYield, drain, v);
+        double solids = dryGrammage * layout.area() * areaFactor;
+        double fibre = solids / (1 + kept.load());
         int sheets = Few.sheets(Rounding.ceil(wanted / (layout.perSheet * pieceYield)) + trials, name);
         return new Setting(
                 layout.mould,
@@ -339,8 +334,28 @@ public final class FormingSheets {
                 layout.strip);
     }
 
-    /** The opening: one's own rim for a deckle edge, the best of the moulds for cut edges, or one to be made. */
-    private Layout opening(double width, double height, double[] shrink, double pieceYield, Values v) {
+    /**
+     * About how long a sheet of such fibre on its area drains, s, before the vat is settled: at the consistency it would
+     * get if nothing were formed before it. It is the same on every mould.
+     */
+    private double drain(double onWire, PreparingStock.State state, PreparingStock.Kept kept, Values v) {
+        double c = workshop.hasVat
+                ? stock.vatConsistency()
+                        .choose(
+                                onWire,
+                                kept.fibre(),
+                                state.drainability(),
+                                Double.NaN,
+                                v.of(wall),
+                                workshop.waterDensity)
+                        .consistency()
+                : Math.min(stock.stockConsistency(), v.of(pouredConsistency));
+        Draining sheet = new Draining(c, state, kept, v);
+        return sheet.time(Drainage.depth(onWire, kept.fibre(), sheet.perVolume));
+    }
+
+    /** The opening: one's own rim or several for a deckle edge, the best of the moulds for cut edges, or one to be made. */
+    private Layout opening(double width, double height, double[] shrink, double pieceYield, double drain, Values v) {
         double tolerance = v.of(sizeTolerance);
         double edge = deckleEdge ? 0 : trim;
         double wide = width + 2 * edge;
@@ -360,12 +375,15 @@ public final class FormingSheets {
                 Rounding.roundTo(needAcross, OPENING_STEP),
                 Rounding.roundTo(needAlong, OPENING_STEP),
                 null);
+        ShapedDeckles.Wet wet = ShapedDeckles.wet(longSide, shortSide, shrink);
         List<Candidate> candidates = new ArrayList<>();
         boolean owned = false;
         for (int m = 0; m < mouldWidth.length; m++) {
             if (shapedDeckles.isShaped(m)) {
                 continue;
             }
+            boolean isSplit = deckleEdge && shapedDeckles.isSplit(m);
+            Layout split = isSplit ? shapedDeckles.inSplit(m, wet, tolerance) : null;
             double along = Math.max(mouldWidth[m], mouldHeight[m]);
             double across = Math.min(mouldWidth[m], mouldHeight[m]);
             PieceLayout.Layout layout = PieceLayout.best(
@@ -377,7 +395,9 @@ public final class FormingSheets {
                     Shrinkage.wetLength(shortSide, shrink[0]),
                     gap,
                     gap);
-            boolean own = deckleEdge && isNear(along, needAlong, tolerance) && isNear(across, needAcross, tolerance);
+            boolean own = isSplit
+                    ? split != null
+                    : deckleEdge && isNear(along, needAlong, tolerance) && isNear(across, needAcross, tolerance);
             if (layout.count() == 0 && !own) {
                 continue;
             }
@@ -387,7 +407,17 @@ public final class FormingSheets {
                 owned = true;
             }
             if (own == owned) {
-                candidates.add(candidate(m, own, across, along, layout, made, pieceYield, v));
+                candidates.add(
+                        split != null
+                                ? candidate(
+                                        split,
+                                        split.openingWidth,
+                                        split.openingHeight,
+                                        split.area(),
+                                        pieceYield,
+                                        drain,
+                                        v)
+                                : candidate(m, own, across, along, layout, made, pieceYield, drain, v));
             }
         }
         return candidates.isEmpty() ? made : choose(candidates);
@@ -401,6 +431,7 @@ public final class FormingSheets {
             PieceLayout.Layout layout,
             Layout made,
             double pieceYield,
+            double drain,
             Values v) {
         // A mould takes a smaller deckle, which has to be made.
         Layout chosen = deckleEdge && !own
@@ -415,17 +446,52 @@ public final class FormingSheets {
                         across,
                         along,
                         null);
-        double sheets = PieceLayout.sheets(chosen.perSheet, wanted / pieceYield, trials);
+        return candidate(chosen, across, along, across * along, pieceYield, drain, v);
+    }
+
+    /**
+     * A layout with what it costs.
+     *
+     * @param across the face that has to find room, across, m
+     * @param along along, m
+     * @param area what a sheet takes of wet area, m²
+     * @param drain about how long a sheet drains, s
+     */
+    private Candidate candidate(
+            Layout layout, double across, double along, double area, double pieceYield, double drain, Values v) {
+        double sheets = PieceLayout.sheets(layout.perSheet, wanted / pieceYield, trials);
         return new Candidate(
-                chosen,
+                layout,
                 workshop.misfits(across, along) + (DryingSheets.isLaid(dryer, across, along) ? 0 : 1),
-                sheets * handTime(chosen.openingWidth * chosen.openingHeight, v),
-                sheets * along * across);
+                sheets * sheetTime(layout.mould, layout.area(), drain, v),
+                sheets * area);
+    }
+
+    /** The deckle of a piece formed to its outline: the best of those the studio has, or of those it can make. */
+    private Layout shapedOpening(
+            double width,
+            double height,
+            FormedShape shape,
+            double[] shrink,
+            double pieceYield,
+            double drain,
+            Values v) {
+        ShapedDeckles.Wet wet = ShapedDeckles.wet(Math.max(width, height), Math.min(width, height), shrink);
+        List<Layout> layouts =
+                shapedDeckles.choices(wet, shape, wanted / pieceYield, strip, v.of(sizeTolerance), new double[] {
+                    v.of(cardSheet), v.of(largeSheet)
+                });
+        return layouts.isEmpty()
+                ? ShapedDeckles.toMake(-1, 1, 1, false, wet, shape, strip)
+                : choose(layouts.stream()
+                        .map(one ->
+                                candidate(one, one.openingWidth, one.openingHeight, one.area(), pieceYield, drain, v))
+                        .toList());
     }
 
     /**
      * Of the moulds whose sheets felts, platen and vat take best, the one that costs hands the least time, and of those
-     * near it the one that takes the least wet area.
+     * near it the one that takes the least wet area; hands wait where the mould is busy longer. With the next best, unless all need the same deckle made.
      */
     private Layout choose(List<Candidate> candidates) {
         int fewest = candidates.stream().mapToInt(Candidate::misfits).min().orElseThrow();
@@ -435,11 +501,15 @@ public final class FormingSheets {
         Candidate best = fitting.get(first);
         List<Candidate> rest = new ArrayList<>(fitting);
         rest.remove(first);
-        if (rest.isEmpty() || deckleEdge) {
+        if (rest.isEmpty() || (deckleEdge && !best.layout.ownDeckle && best.layout.shape == null)) {
             return best.layout;
         }
         Candidate next = rest.get(best(rest));
-        return best.layout.with(new Other(next.layout.mould, next.hands - best.hands, next.area / best.area - 1));
+        return best.layout.with(new Other(
+                next.layout.mould,
+                next.layout.shape == null ? 0 : next.layout.perSheet,
+                next.hands - best.hands,
+                next.area / best.area - 1));
     }
 
     private int best(List<Candidate> candidates) {
@@ -531,7 +601,11 @@ public final class FormingSheets {
      * @param drain time to drain, s
      */
     private double atVat(Setting set, double drain, Values v) {
-        return Math.max(handTime(set.area(), v), busyTime(set, drain, v)) * set.sheets;
+        return sheetTime(set.mould, set.area(), drain, v) * set.sheets;
+    }
+
+    private double sheetTime(int mould, double area, double drain, Values v) {
+        return Math.max(handTime(area, v), busyTime(mould, drain, v));
     }
 
     /** How long hands are on one sheet. */
@@ -545,7 +619,11 @@ public final class FormingSheets {
 
     /** How long the moulds keep one sheet waiting. */
     public double busyTime(Setting set, double drain, Values v) {
-        return (drain + v.of(dipCouch)) / (set.mould < 0 ? 1 : mouldsInTurn[set.mould]);
+        return busyTime(set.mould, drain, v);
+    }
+
+    private double busyTime(int mould, double drain, Values v) {
+        return (drain + v.of(dipCouch)) / (mould < 0 ? 1 : mouldsInTurn[mould]);
     }
 
     /** How many of its mould are worked in turn. */

@@ -277,7 +277,8 @@ public final class PieceWork {
                 shape,
                 shrink(state, kept, Double.NaN, v),
                 dryGrammage,
-                kept.load(),
+                state,
+                kept,
                 rejects,
                 pressed,
                 v);
@@ -288,7 +289,8 @@ public final class PieceWork {
                     shape,
                     shrink(state, kept, drying.layerArea(sheet, v), v),
                     dryGrammage,
-                    kept.load(),
+                    state,
+                    kept,
                     rejects,
                     pressed,
                     v);

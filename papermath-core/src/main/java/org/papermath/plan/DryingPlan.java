@@ -88,8 +88,8 @@ public final class DryingPlan {
     }
 
     /**
-     * {@return how long one filling is left in the dryer: until it is dry, and in a stack a day or more by common
-     * practice ({@code drying.stack-left}); the days are counted by it}
+     * {@return how long one filling is left in the dryer: until it is dry, and in a stack or a loft a day or more by habit
+     * ({@code drying.stack-left}, {@code drying.loft-left}); the days are counted by it}
      */
     public Amount<Time> left() {
         return values.left;

@@ -47,7 +47,11 @@ public final class FormingPlan {
     }
 
     private static String other(PlainNumbers in, FormingSheets.Other other) {
-        return in.studio().moulds().get(other.mould()).name() + ": "
+        return in.studio().moulds().get(other.mould()).name()
+                + (other.openings() == 0
+                        ? ""
+                        : " with " + other.openings() + (other.openings() == 1 ? " opening" : " openings"))
+                + ": "
                 + (other.hands() == 0
                         ? "as long at the vat"
                         : Digits.three(Math.abs(other.hands()) / 3600) + " h " + (other.hands() > 0 ? "more" : "less")
@@ -60,7 +64,7 @@ public final class FormingPlan {
         return values.mould;
     }
 
-    /** {@return the next best mould, and what it would take more or less in time of hands and in fibre} */
+    /** {@return the next best mould or number of openings, and what it would take more or less in time of hands and in fibre} */
     public Optional<String> otherMould() {
         return values.otherMould;
     }
@@ -70,7 +74,7 @@ public final class FormingPlan {
         return values.deckleToMake;
     }
 
-    /** {@return the opening of the deckle; of a shaped one all its openings over all} */
+    /** {@return the opening of the deckle; of a shaped or split one all its openings over all} */
     public Opening opening() {
         return values.opening;
     }
@@ -95,7 +99,7 @@ public final class FormingPlan {
         return values.solids;
     }
 
-    /** {@return the outlines of its openings, where the piece is formed to its outline} */
+    /** {@return its openings, where the piece is formed to its outline, or several of it in a deckle that is split} */
     public Optional<ShapedDeckle> shapedDeckle() {
         return values.shapedDeckle;
     }

@@ -17,8 +17,8 @@ import org.papermath.quantity.Kinds;
 import org.papermath.shape.Outline;
 
 /**
- * The deckle of a piece that is formed to its outline: its openings as the pulp settles in them, and what dries of one.
- * It lies as on the mould, whose long side runs along.
+ * The deckle of a piece that is formed to its outline, or several at a dip in a deckle that is split: its openings as the
+ * pulp settles in them, and what dries of one. It lies as on the mould, whose long side runs along.
  */
 public final class ShapedDeckle {
     private record Values(

@@ -539,6 +539,16 @@ final class GuardCases {
                                 .assumptions(Assumptions.standard().given("order.size-tolerance", Scope.GENERAL, 0.05))
                                 .build()));
         cases.put(
+                "cards-of-a-split-deckle",
+                () -> MakingPlan.of(
+                        order(
+                                Furnish.of(Fibres.COTTON_RAG),
+                                cards().edge(Piece.Edge.DECKLE).build()),
+                        full().mould(Mould.of(
+                                        "pair", Deckle.of(mm(152), mm(226)).split(1, 2, mm(12))))
+                                .assumptions(Assumptions.standard().given("order.size-tolerance", Scope.GENERAL, 0.05))
+                                .build()));
+        cases.put(
                 "open-end-to-shape",
                 () -> MakingPlan.of(
                         order(

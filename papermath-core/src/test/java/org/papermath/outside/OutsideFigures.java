@@ -25,6 +25,7 @@ import org.papermath.pulp.BeatingState;
 import org.papermath.pulp.DrainabilityModel;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Irradiance;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MoistureRatio;
 import org.papermath.quantity.RelativeHumidity;
@@ -317,11 +318,15 @@ final class OutsideFigures {
 
     /** Sheets of A4 and 150 g/m2 as the press leaves them, dried to 9 %. */
     private static DryingModel.Batch sheets(int count) {
+        return sheets(count, 0.150, 1.5);
+    }
+
+    private static DryingModel.Batch sheets(int count, double grammage, double start) {
         double area = 0.210 * 0.297 * count;
         return DryingModel.Batch.of(
-                kilograms(0.150 * area),
+                kilograms(grammage * area),
                 squareMetres(area),
-                MoistureRatio.gramsPerGram(1.5),
+                MoistureRatio.gramsPerGram(start),
                 MoistureRatio.gramsPerGram(0.09),
                 MoistureRatio.gramsPerGram(0.07));
     }
@@ -341,6 +346,18 @@ final class OutsideFigures {
                         .loft(sheets(1), loft, 1, false)
                         .hours()
                         .in("h"));
+        all.put("hours sheets are left in a loft", general("drying.loft-left", 1.0 / 3600));
+        all.put("hours sheets are left in the loft of another mill", general("drying.loft-left", 1.0 / 3600));
+        // On a board in the shade one face is open, on a line both.
+        all.put(
+                "hours of a home-made sheet on a laundry line",
+                store -> DryingModel.from(store, Scope.GENERAL)
+                                .boards(sheets(1, 0.120, 2.5), room, Irradiance.wattsPerSquareMetre(0))
+                                .hours()
+                                .in("h")
+                        / 2);
+        all.put("time of a cotton shirt on a line over that at its first rate", general("drying.loft-tail", 1));
+        all.put("what a sheet sees of the room between two others", general("drying.loft-view", 1));
         all.put(
                 "hours in a stack of blotters with a fan",
                 store -> DryingModel.from(store, Scope.GENERAL)

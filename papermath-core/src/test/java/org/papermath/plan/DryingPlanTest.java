@@ -170,8 +170,26 @@ class DryingPlanTest {
         DryingPlan heavy = drying(Fibres.COTTON_RAG, 2, 40, 400, STACK);
         assertThat(hoursOf(heavy)).isGreaterThan(24);
         assertThat(heavy.left().in("h")).isCloseTo(hoursOf(heavy), within(1e-9));
-        DryingPlan hung = drying(Fibres.ABACA, 5, 40, 40, Dryer.loft("loft", 1, 100));
-        assertThat(hung.left().in("h")).isCloseTo(hoursOf(hung), within(1e-9));
+        DryingPlan boards = drying(Fibres.ABACA, 5, 40, 40, Dryer.boards("boards", 100));
+        assertThat(boards.left().in("h")).isCloseTo(hoursOf(boards), within(1e-9));
+    }
+
+    /** A sheet that hangs singly is dry in hours; a loft is filled one day and emptied the next. */
+    @Test
+    void hungSheetsAreDryInHoursAndLeftForADay() {
+        DryingPlan single = drying(Fibres.COTTON_RAG, 2, 40, 150, Dryer.loft("loft", 1, 100));
+        assertThat(hoursOf(single)).isBetween(2.0, 6.0);
+        assertThat(single.left().in("h")).isCloseTo(24, within(1e-9));
+        DryingPlan spurs = drying(Fibres.COTTON_RAG, 2, 40, 300, Dryer.loft("loft", 5, 100));
+        assertThat(hoursOf(spurs)).isGreaterThan(24);
+        assertThat(spurs.left().in("h")).isCloseTo(hoursOf(spurs), within(1e-9));
+        MakingPlan plan = plan(
+                Fibres.COTTON_RAG,
+                2,
+                40,
+                150,
+                studio(Dryer.loft("loft", 1, 15), 50).build());
+        assertThat(days(plan)).isEqualTo(plan.piece("sheet").drying().loads()).isGreaterThan(2);
     }
 
     @Test

@@ -206,6 +206,7 @@ class PlanAgreesWithModelsTest {
                 Arguments.of("drying.delivered-share", Scope.GENERAL, 0.3),
                 Arguments.of("drying.film-still", Scope.at("loft"), 8),
                 Arguments.of("drying.radiative", Scope.GENERAL, 5),
+                Arguments.of("drying.loft-view", Scope.at("loft"), 0.7),
                 Arguments.of("drying.lewis", Scope.GENERAL, 0.9),
                 Arguments.of("drying.loft-tail", Scope.at("boards"), 1.9),
                 Arguments.of("drying.blotter-kept", Scope.at("blotters"), 0.6),

@@ -2,6 +2,7 @@ package org.papermath.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.papermath.quantity.Amounts.mm;
 
 import java.util.Optional;
 import java.util.stream.LongStream;
@@ -9,7 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.papermath.drying.Dryer;
 import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
+import org.papermath.order.Order;
 import org.papermath.order.Piece;
+import org.papermath.order.Studio;
 import org.papermath.press.Felts;
 import org.papermath.quantity.Refused;
 import org.papermath.vat.Vat;
@@ -35,15 +38,7 @@ class PlanGeometryPropertyTest {
                 continue;
             }
             planned++;
-            for (BatchPlan batch : plan.batches()) {
-                for (Balance one : batch.balances()) {
-                    assertThat(one.totalOut().si())
-                            .as("seed " + seed + " " + one.substance())
-                            .isCloseTo(
-                                    one.totalIn().si(),
-                                    within(1e-9 * Math.max(1e-3, one.totalIn().si())));
-                }
-            }
+            balances(seed, plan);
             for (PiecePlan piece : plan.pieces()) {
                 String of = "seed " + seed + " " + piece.piece().name();
                 opening(of, piece);
@@ -94,6 +89,123 @@ class PlanGeometryPropertyTest {
                     .isLessThan(layer.width().si() * layer.length().si());
         }
         return true;
+    }
+
+    /** The same of jobs whose studio has a split deckle with the openings that a piece with rims needs. */
+    @Test
+    void accountsCloseOfSplitDeckles() {
+        int used = 0;
+        for (long seed : LongStream.range(5_000, 5_600).toArray()) {
+            AnyOrder.Job job = AnyOrder.plausible(seed);
+            Studio.Builder studio = job.studio().toBuilder();
+            MakingPlan plan;
+            try {
+                for (PiecePlan piece :
+                        MakingPlan.withoutBands(job.order(), job.studio()).pieces()) {
+                    FormingPlan forming = piece.forming();
+                    if (piece.piece().edge() == Piece.Edge.DECKLE && forming.deckleToMake()) {
+                        int across = 1 + (int) (seed % 3);
+                        int along = 2 + (int) (seed % 2);
+                        double strip = seed % 17;
+                        studio.mould(Mould.of(
+                                "split for " + piece.name(),
+                                Deckle.of(
+                                                mm(across
+                                                                * forming.opening()
+                                                                        .width()
+                                                                        .in("mm")
+                                                        + (across - 1) * strip),
+                                                mm(along
+                                                                * forming.opening()
+                                                                        .height()
+                                                                        .in("mm")
+                                                        + (along - 1) * strip))
+                                        .split(across, along, mm(strip))));
+                    }
+                }
+                plan = MakingPlan.withoutBands(job.order(), studio.build());
+            } catch (Refused e) {
+                continue;
+            }
+            balances(seed, plan);
+            for (PiecePlan piece : plan.pieces()) {
+                String of = "seed " + seed + " " + piece.piece().name();
+                opening(of, piece);
+                posts(of, piece, job.studio().felts());
+                if (piece.piece().edge() == Piece.Edge.DECKLE && piece.forming().perSheet() > 1) {
+                    used++;
+                    Deckle deckle = piece.forming().mould().orElseThrow().deckle();
+                    assertThat(piece.forming().perSheet()).as(of).isEqualTo(deckle.count());
+                    assertThat(piece.counts().good().likely().si())
+                            .as(of)
+                            .isGreaterThanOrEqualTo(piece.counts().wanted() * (1 - 1e-9));
+                }
+            }
+        }
+        assertThat(used).isGreaterThan(50);
+    }
+
+    /** The next best mould, taken instead, takes as long at the vat or longer, but for the twentieth that fibre may cost. */
+    @Test
+    void theMouldTakenSavesTimeAtTheVat() {
+        int compared = 0;
+        for (long seed : LongStream.range(5_000, 6_800).toArray()) {
+            AnyOrder.Job job = AnyOrder.plausible(seed);
+            try {
+                Order order = job.order();
+                for (Piece piece : order.pieces().subList(1, order.pieces().size())) {
+                    order = order.withoutPiece(piece.name());
+                }
+                PiecePlan piece =
+                        MakingPlan.withoutBands(order, job.studio()).pieces().get(0);
+                Optional<String> other = piece.forming().otherMould();
+                if (other.isEmpty()) {
+                    continue;
+                }
+                Studio.Builder studio = withoutMoulds(job.studio());
+                job.studio().moulds().stream()
+                        .filter(mould -> other.get().startsWith(mould.name() + ":"))
+                        .forEach(studio::mould);
+                PiecePlan next =
+                        MakingPlan.withoutBands(order, studio.build()).pieces().get(0);
+                assertThat(next.timeAtVat().likely().si())
+                        .as("seed " + seed + " " + other.get())
+                        .isGreaterThan(piece.timeAtVat().likely().si() / 1.1);
+                compared++;
+            } catch (Refused e) {
+                continue;
+            }
+        }
+        assertThat(compared).isGreaterThan(20);
+    }
+
+    private static Studio.Builder withoutMoulds(Studio all) {
+        Studio.Builder studio = Studio.of(all.name())
+                .room(all.room())
+                .scaleStep(all.scaleStep())
+                .fineScaleStep(all.fineScaleStep())
+                .jugStep(all.jugStep())
+                .workingDay(all.workingDay())
+                .assumptions(all.assumptions());
+        all.beater().ifPresent(studio::beater);
+        all.vat().ifPresent(studio::vat);
+        all.press().ifPresent(studio::press);
+        all.felts().ifPresent(studio::felts);
+        all.dryers().forEach(studio::dryer);
+        all.ventilation().ifPresent(studio::ventilation);
+        return studio;
+    }
+
+    private static void balances(long seed, MakingPlan plan) {
+        for (BatchPlan batch : plan.batches()) {
+            for (Balance one : batch.balances()) {
+                assertThat(one.totalOut().si())
+                        .as("seed " + seed + " " + one.substance())
+                        .isCloseTo(
+                                one.totalIn().si(),
+                                within(1e-9 * Math.max(1e-3, one.totalIn().si())));
+            }
+        }
     }
 
     /** As many pieces as lie on the opening, and an opening within the mould. */

@@ -71,6 +71,13 @@ class ShapedPieceTest {
         return studio.build();
     }
 
+    /** A bench at which a card takes as long as a small sheet, so that only dips count. */
+    private static Studio evenly(Mould mould) {
+        return bare().assumptions(Assumptions.standard().given("labour.sheet-time", Scope.of("card"), 100))
+                .mould(mould)
+                .build();
+    }
+
     private static Piece.Builder piece(int count) {
         return Piece.of("tag", count, "rag").grammage(Grammage.gsm(220)).trials(2);
     }
@@ -163,7 +170,7 @@ class ShapedPieceTest {
     @Test
     void severalLieOnAMouldWithAStripBetween() {
         PiecePlan piece = plan(
-                        with(Mould.of("wide", mm(300), mm(400))),
+                        evenly(Mould.of("wide", mm(300), mm(400))),
                         piece(60).formedTo(TAG).gap(mm(12)).build())
                 .piece("tag");
         ShapedDeckle deckle = shaped(piece);
@@ -427,8 +434,10 @@ class ShapedPieceTest {
     @Test
     void handsCountPiecesOnceTheyAreOffTheMould() {
         Piece tags = piece(60).formedTo(TAG).gap(mm(12)).build();
-        PiecePlan several = plan(with(Mould.of("wide", mm(300), mm(400))), tags).piece("tag");
-        PiecePlan single = plan(with(Mould.of("small", mm(60), mm(100))), tags).piece("tag");
+        PiecePlan several =
+                plan(evenly(Mould.of("wide", mm(300), mm(400))), tags).piece("tag");
+        PiecePlan single =
+                plan(evenly(Mould.of("small", mm(60), mm(100))), tags).piece("tag");
         assertThat(several.forming().perSheet()).isEqualTo(12);
         assertThat(single.forming().perSheet()).isEqualTo(1);
         double away = several.workingHours().likely().si()
@@ -440,6 +449,59 @@ class ShapedPieceTest {
         assertThat(away).isGreaterThan(0.8 * awaySingle);
         assertThat(several.timeAtVat().likely().si())
                 .isLessThan(single.timeAtVat().likely().si());
+    }
+
+    /**
+     * More dips at the pace of a card take hands less time than fewer at that of a small sheet, as among plain moulds; but
+     * not where a single mould drains longer than that.
+     */
+    @Test
+    void openingsAreAsManyAsSaveHands() {
+        Mould wide = Mould.of("wide", mm(300), mm(400));
+        Piece tags = piece(60).formedTo(TAG).gap(mm(12)).build();
+        FormingPlan forming = plan(with(wide.inTurn(3)), tags).piece("tag").forming();
+        assertThat(forming.perSheet()).isEqualTo(6);
+        assertThat(forming.shapedDeckle().orElseThrow().area().si()).isLessThan(0.03);
+        assertThat(forming.otherMould().orElseThrow())
+                .matches("wide with 12 openings: [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
+        PiecePlan waits = plan(with(wide), tags).piece("tag");
+        assertThat(waits.drainTime().likely().in("s")).isGreaterThan(40);
+        assertThat(waits.forming().perSheet()).isEqualTo(12);
+        assertThat(waits.forming().otherMould().orElseThrow()).startsWith("wide with 6 openings: ");
+        assertThat(plan(evenly(wide.inTurn(3)), tags).piece("tag").forming().perSheet())
+                .isEqualTo(12);
+    }
+
+    /** Of deckles that are kept the one with more openings saves dips, unless so many make a slower sheet. */
+    @Test
+    void keptDecklesAreChosenByHands() {
+        Outline wet = shaped(plan(
+                                with(Mould.of("plain", mm(300), mm(400))),
+                                piece(60).formedTo(TAG).build())
+                        .piece("tag"))
+                .outline();
+        Mould pair = Mould.of("pair", Deckle.shaped(wet, 2, 1, mm(10))).inTurn(3);
+        Mould six = Mould.of("six", Deckle.shaped(wet, 3, 2, mm(10))).inTurn(3);
+        Mould nine = Mould.of("nine", Deckle.shaped(wet, 3, 3, mm(10))).inTurn(3);
+        FormingPlan forming = plan(
+                        with(pair, nine, six), piece(60).formedTo(TAG).build())
+                .piece("tag")
+                .forming();
+        assertThat(forming.mould().orElseThrow().name()).isEqualTo("six");
+        assertThat(forming.otherMould().orElseThrow())
+                .matches("nine with 9 openings: [0-9.]+ h more at the vat, [0-9.]+ % (more|less) fibre");
+        Studio even = bare().assumptions(Assumptions.standard().given("labour.sheet-time", Scope.of("card"), 100))
+                .mould(pair)
+                .mould(six)
+                .mould(nine)
+                .build();
+        assertThat(plan(even, piece(60).formedTo(TAG).build())
+                        .piece("tag")
+                        .forming()
+                        .mould()
+                        .orElseThrow()
+                        .name())
+                .isEqualTo("nine");
     }
 
     @Test

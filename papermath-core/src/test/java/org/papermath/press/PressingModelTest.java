@@ -54,13 +54,13 @@ class PressingModelTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0.4, 1.5, 1.6500, 0.3774",
-        "0.345, 1.5, 1.6995, 0.3704",
-        "0.1, 2.5, 3.6286, 0.2160",
-        "1.0, 1.0, 0.9158, 0.5220",
-        "0.1, 1.2, 1.7418, 0.3647",
+        "0.4, 1.5, 2.1000, 0.3226",
+        "0.345, 1.5, 2.1631, 0.3162",
+        "0.1, 2.5, 4.6183, 0.1780",
+        "1.0, 1.0, 1.1656, 0.4618",
+        "0.1, 1.2, 2.2168, 0.3109",
         "1.5, 0.7, 0.8200, 0.5495",
-        "3.0, 1.5, 1.1027, 0.4756"
+        "3.0, 1.5, 1.4035, 0.4161"
     })
     void equilibrium(double pressure, double retention, double ratio, double solids) {
         assertThat(MODEL.equilibrium(wrv(retention), megapascals(pressure)).si())
@@ -75,18 +75,18 @@ class PressingModelTest {
     void timeAtLoad() {
         PressingModel.Result minute = MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(60));
         assertThat(minute.timeConstant().in("s")).isCloseTo(120, withinPercentage(1e-9));
-        assertThat(minute.sheet().ratio().si()).isCloseTo(4.0862 + REWET / 0.2, within(6e-5));
+        assertThat(minute.sheet().ratio().si()).isCloseTo(4.2633 + REWET / 0.2, within(6e-5));
         assertThat(minute.notices()).extracting(Notice::code).contains("press.short-hold", "press.uncalibrated");
         assertThat(MODEL.press(sheet(200), wrv(1.5), megapascals(0.4), seconds(300))
                         .sheet()
                         .ratio()
                         .si())
-                .isCloseTo(1.9797 + REWET / 0.2, within(6e-5));
-        assertThat(MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.fraction(1 / (1 + 1.9797 + REWET / 0.2)))
+                .isCloseTo(2.3928 + REWET / 0.2, within(6e-5));
+        assertThat(MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.fraction(1 / (1 + 2.3928 + REWET / 0.2)))
                         .in("s"))
                 .isCloseTo(300, withinPercentage(0.01));
         assertThatThrownBy(() -> MODEL.timeTo(sheet(200), wrv(1.5), megapascals(0.4), Solids.percent(45)))
-                .hasMessage("pressing: 45 % solids asked for; 0.4 MPa on this stock never comes above 37.38 %. Press"
+                .hasMessage("pressing: 45 % solids asked for; 0.4 MPa on this stock never comes above 32 %. Press"
                         + " harder within"
                         + " what the press allows, or dry from there.");
     }
@@ -107,9 +107,9 @@ class PressingModelTest {
         PressingModel.Result once = MODEL.press(sheet(100), wrv(1.5), megapascals(0.4), minutes(60));
         PressingModel.Result twice = MODEL.pressAgain(once.sheet(), wrv(1.5), megapascals(0.4), minutes(60));
         PressingModel.Result thrice = MODEL.pressAgain(twice.sheet(), 3, wrv(1.5), megapascals(0.4), minutes(60));
-        assertThat(once.sheet().ratio().si()).isCloseTo(1.65 + REWET / 0.1, within(1e-6));
-        assertThat(twice.sheet().ratio().si()).isCloseTo(0.88 * 1.65 + REWET / 0.1, within(1e-6));
-        assertThat(thrice.sheet().ratio().si()).isCloseTo(0.98 * 0.88 * 1.65 + REWET / 0.1, within(1e-6));
+        assertThat(once.sheet().ratio().si()).isCloseTo(2.1 + REWET / 0.1, within(1e-6));
+        assertThat(twice.sheet().ratio().si()).isCloseTo(0.88 * 2.1 + REWET / 0.1, within(1e-6));
+        assertThat(thrice.sheet().ratio().si()).isCloseTo(0.98 * 0.88 * 2.1 + REWET / 0.1, within(1e-6));
         PressingModel.Result gentle = MODEL.pressAgain(second.sheet(), wrv(1.5), megapascals(0.05), seconds(300));
         assertThat(gentle.sheet().ratio().si()).isCloseTo(second.sheet().ratio().si(), withinPercentage(1e-10));
         assertThat(gentle.sheet().released().si()).isCloseTo(0, within(1e-15));
@@ -143,7 +143,7 @@ class PressingModelTest {
         var solids = MODEL.solids(sheet(100), wrv(1.5), megapascals(0.4), minutes(15));
         assertThat(solids.likely().si())
                 .isBetween(solids.low().si(), solids.high().si());
-        assertThat(solids.high().si() - solids.low().si()).isBetween(0.05, 0.15);
+        assertThat(solids.high().si() - solids.low().si()).isBetween(0.05, 0.2);
         assertThat(solids.drivers().get(0).assumption().id()).isEqualTo("press.factor");
     }
 
@@ -166,14 +166,14 @@ class PressingModelTest {
                 .containsExactly("press.felt-water");
     }
 
-    /** The same law at the low pressure of boards and weights: rag of a water retention of 1.2 leaves them at 24 %. */
+    /** The same law at the low pressure of boards and weights: rag of a water retention of 1.2 leaves them at 20 %. */
     @Test
     void betweenBlotters() {
         CouchedSheet couched = sheet(100);
         var byHand = MODEL.betweenBlotters(couched.unpressed(), wrv(1.2));
-        double ratio = 1.1 * 1.2 * Math.pow(5000 / 4e5, -0.2) + REWET / 0.1;
+        double ratio = 1.4 * 1.2 * Math.pow(5000 / 4e5, -0.2) + REWET / 0.1;
         assertThat(byHand.ratio().si()).isCloseTo(ratio, withinPercentage(1e-9));
-        assertThat(byHand.solids().in("%")).isCloseTo(23.7, within(0.05));
+        assertThat(byHand.solids().in("%")).isCloseTo(19.7, within(0.05));
         var pressed =
                 MODEL.press(couched, wrv(1.2), megapascals(0.4), minutes(15)).sheet();
         assertThat(MODEL.betweenBlotters(pressed, wrv(1.2)).ratio().si())
@@ -231,7 +231,7 @@ class PressingModelTest {
                                 .low()
                                 .si());
         // Another press still has the shipped value.
-        assertThat(own.get("press.factor", Scope.at("another press")).likely()).isEqualTo(1.10);
+        assertThat(own.get("press.factor", Scope.at("another press")).likely()).isEqualTo(1.4);
     }
 
     @Test

@@ -85,10 +85,12 @@ final class PlanPieceMembers {
                     forming ->
                             List.of(forming.opening().width(), forming.opening().height()))
             .says(
-                    "The two sides inside the deckle; of a shaped one all its openings over all.",
+                    "The two sides inside the deckle; of a shaped or split one all its openings over all.",
                     List.of("240 mm", "310 mm"))
             .mayHave("shaped", SHAPED, FormingPlan::shapedDeckle)
-            .says("Its openings, where the piece is formed to its outline. Left out if it is not.")
+            .says(
+                    "Its openings, where the piece is formed to its outline, or several of it in a deckle that is split. Left out"
+                            + " for a single opening with four sides.")
             .has("perSheet", COUNT, FormingPlan::perSheet)
             .says("Pieces on a sheet.", 2)
             .has("turned", FLAG, FormingPlan::turned)
@@ -99,7 +101,7 @@ final class PlanPieceMembers {
             .says("Oven-dry fibre and all that stays with it.", "9.091 g")
             .mayHave("otherMould", TEXT, FormingPlan::otherMould)
             .says(
-                    "The next best mould, and what it would take. Only where there is one.",
+                    "The next best mould or number of openings, and what it would take. Only where there is one.",
                     "half: 0.4 h less at the vat, 31 % more fibre");
 
     private static final Members<Recharge> RECHARGE = Members.<Recharge>of("A recharge.")
@@ -204,7 +206,7 @@ final class PlanPieceMembers {
             .has("time", band(Kinds.TIME), DryingPlan::time)
             .says("After how long one filling is dry.")
             .has("left", set(Kinds.TIME), DryingPlan::left)
-            .says("How long one filling is left in the dryer; in a stack a day or more by common practice.", "24 h")
+            .says("How long one filling is left in the dryer; in a stack or a loft a day or more by habit.", "24 h")
             .mayHave("tighten", set(Kinds.TIME), DryingPlan::tighten)
             .says("When the straps or weights of a stack are drawn tight once more. Only if it has a weight.", "5 h")
             .has("water", band(Kinds.MASS), DryingPlan::water)
