@@ -83,7 +83,8 @@ import org.papermath.vat.DrainageModel;
  * together: drainability {@code SR_0 + (SR_m - SR_0) y}; the time of a sheet to drain, by the resistance that goes with the
  * drainability; free shrinkage {@code s_0 + (s_1 - s_0) y}, as much of it as there is at the moisture of the air, and of
  * that what the dryer lets through; bulk {@code (1 - y)/rho_0 + y/rho_1}. The squares of the distances from what was read,
- * each over its error, are made least. Either tester will do: a stopwatch alone tells the course as well, though less
+ * each over its error, are made least. Of eight readings or more, one that lies far off where all others put it has no say in
+ * that and is named in a notice; readings without an error always have theirs. Either tester will do: a stopwatch alone tells the course as well, though less
  * surely what number would be read.
  *
  * <p>What the samples hardly tell, such as where beating would end of a load that was only beaten lightly, is held by what
@@ -799,6 +800,21 @@ public final class CalibratingDay {
 
         CalibratingDay done() {
             fit.solve();
+            if (scatters()) {
+                for (DayFit.Left one : fit.leaveOut(MOST_RATIO)) {
+                    notices.add(Notice.warning(
+                            "calibrating-day.left-out",
+                            "The " + one.what() + " lies " + Units.fourDigits(one.errors())
+                                    + " of its errors from where all other readings put it. It was left out, and the values"
+                                    + " are found from the other " + fit.count() + ". Look for a slip in it.",
+                            "reading",
+                            one.what(),
+                            "errors",
+                            one.errors(),
+                            "readings",
+                            fit.count()));
+                }
+            }
             if (fit.ratio() > MOST_RATIO) {
                 throw Refused.of(
                         "calibrating-day.contradiction",
@@ -812,6 +828,19 @@ public final class CalibratingDay {
                         "worst",
                         fit.worst());
             }
+            if (!fit.isSettled()) {
+                throw Refused.of(
+                        "calibrating-day.untold",
+                        "calibrating day: the " + fit.count() + " readings do not tell the "
+                                + fit.ids().size()
+                                + " values asked of them, " + String.join(", ", fit.ids())
+                                + ", and too little is known of them without. Take samples after more times, from before"
+                                + " beating to where it ends.",
+                        "readings",
+                        fit.count(),
+                        "values",
+                        fit.ids().size());
+            }
             if (!(fit.value(DayFit.LIMIT) > fit.value(DayFit.UNBEATEN))) {
                 throw Refused.of(
                         "beating.limit-below-start",
@@ -823,7 +852,7 @@ public final class CalibratingDay {
                         "start",
                         Units.fourDigits(fit.value(DayFit.UNBEATEN)));
             }
-            if (fit.degrees() > 0 && ChiSquaredDistribution.of(fit.degrees()).survivalProbability(fit.chi()) < CHANCE) {
+            if (scatters()) {
                 fit.widen(fit.ratio());
                 notices.add(Notice.warning(
                         "calibrating-day.scatter",
@@ -855,6 +884,12 @@ public final class CalibratingDay {
                     notices,
                     samples.size() + " samples of " + day.fibre + (day.beater.isEmpty() ? "" : " in " + day.beater)
                             + ", " + rows.size() + " values found");
+        }
+
+        /** Whether chance would hardly let the readings lie as far from the course as they do. */
+        private boolean scatters() {
+            return fit.degrees() > 0
+                    && ChiSquaredDistribution.of(fit.degrees()).survivalProbability(fit.chi()) < CHANCE;
         }
 
         /** Nothing in the table holds what drying free does to bulk, so it is told and left there. */

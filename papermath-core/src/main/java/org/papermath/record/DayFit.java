@@ -2,6 +2,7 @@ package org.papermath.record;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.evidence.Shape;
 import org.papermath.numeric.LeastSquares;
 import org.papermath.numeric.Normal;
+import org.papermath.numeric.RobustFit;
 import org.papermath.quantity.Units;
 
 /**
@@ -42,6 +44,14 @@ final class DayFit {
 
     /** What a reading without an error is still good to, as a part of it; so exact ones outweigh all else. */
     private static final double EXACT = 1e-7;
+    /** By how much of shrinkage the corner of its law is rounded, where the search would stay in it; in the end below readings. */
+    private static final double[] ROUNDED = {1e-3, 1e-4};
+    /** Squares that are not worth finding, over those of the errors: a tenth of an error. */
+    private static final double NEGLIGIBLE = 0.01;
+    /** Of so many readings one may be left out; of fewer it is not sure which of them is off. */
+    private static final int READINGS_FOR_ONE = 8;
+    /** What has more of a say than this cannot be told from the others. */
+    private static final double JUDGED = 0.5;
     /** Squares of no more than so many for a reading are those of readings that follow the laws. */
     private static final double NEAR = 4;
     /** Fibre of which nothing is known may be anything within a factor of so many. */
@@ -86,8 +96,21 @@ final class DayFit {
         }
     }
 
-    /** A reading: what it is by the values, what it was, and its error. */
-    private record Read(String what, ToDoubleFunction<double[]> law, double value, double error) {}
+    /** A reading: what it is by the values, what it was, its error, and whether it is without one. */
+    private record Read(String what, ToDoubleFunction<double[]> law, double value, double error, boolean exact) {
+        /** How far the values lie from it, over its error. */
+        double distance(double[] values) {
+            return (law.applyAsDouble(values) - value) / error;
+        }
+    }
+
+    /**
+     * A reading that was left out.
+     *
+     * @param what what was read
+     * @param errors how many of its errors it lies from where the others put it
+     */
+    record Left(String what, double errors) {}
 
     private final Conditions conditions;
     private final Assumptions store;
@@ -96,8 +119,14 @@ final class DayFit {
     private final List<Read> readings = new ArrayList<>();
     private double longest;
 
+    /** Where the search begins: what is known, or a guess. */
+    private double[] begin = new double[0];
+
     private double[] found = new double[0];
     private double[][] covariance = new double[0][0];
+    private boolean settled;
+    private boolean inCorner;
+    private double rounding;
     private final List<String> atBound = new ArrayList<>();
     private double ratio = 1;
     private double chi;
@@ -121,8 +150,8 @@ final class DayFit {
         places.put(id, parameters.size());
         parameters.add(new Parameter(id, scope, known.or(() -> Optional.of(pattern)), factor, scale));
         double start = known.map(Assumption::likelySi).orElse(guess);
-        found = Arrays.copyOf(found, parameters.size());
-        found[parameters.size() - 1] = scaled(start, factor);
+        begin = Arrays.copyOf(begin, parameters.size());
+        begin[parameters.size() - 1] = scaled(start, factor);
     }
 
     private int place(String id) {
@@ -177,9 +206,16 @@ final class DayFit {
     }
 
     private double dry(double[] values, double time, boolean along, double held) {
-        double[] both = new ShrinkageLaw(1, of(values, DIRECTIONS)).directions(shrinkage(values, time));
+        double mean = shrinkage(values, time);
+        double difference = of(values, DIRECTIONS);
+        double[] both = new ShrinkageLaw(1, difference).directions(mean);
+        // How much less the corner is where one direction does not shrink, for having been rounded.
+        double less = rounding > 0
+                ? rounding * Math.log1p(Math.exp(-Math.abs(Math.abs(mean) - Math.abs(difference) / 2) / rounding))
+                : 0;
+        double shrunk = both[along ? 0 : 1] + Math.copySign(less, along ? difference : -difference);
         double wet = along ? conditions.wetAlong() : conditions.wetAcross();
-        return wet * (1 - both[along ? 0 : 1] * conditions.shrunk() * (1 - held));
+        return wet * (1 - shrunk * conditions.shrunk() * (1 - held));
     }
 
     void readNumber(double time, double value, double error) {
@@ -223,15 +259,17 @@ final class DayFit {
                 what + " after " + Units.fourDigits(time / 3600) + " h",
                 law,
                 value,
-                Math.max(error, EXACT * Math.abs(value))));
+                Math.max(error, EXACT * Math.abs(value)),
+                error < EXACT * Math.abs(value)));
     }
 
     // ------------------------------------------------------------------------------------------------ what is found
 
     void solve() {
-        double[] centre = found.clone();
-        double[] scales = parameters.stream().mapToDouble(Parameter::scale).toArray();
-        LeastSquares fit = nearest(centre, scales);
+        double[] centre = begin;
+        double[] scales = scales();
+        atBound.clear();
+        LeastSquares fit = roundCorner(nearest(centre, scales), scales, centre);
         double[] first = IntStream.range(0, scales.length)
                 .mapToDouble(i -> fit.covariance(i, i))
                 .toArray();
@@ -253,15 +291,16 @@ final class DayFit {
             if (!moved) {
                 break;
             }
-            best = LeastSquares.of(values, scales, at -> distances(at, centre));
+            best = roundCorner(LeastSquares.of(values, scales, at -> distances(at, centre)), scales, centre);
         }
         found = best.parameters();
         chi = 0;
         for (Read one : readings) {
-            double off = (one.law().applyAsDouble(found) - one.value()) / one.error();
+            double off = one.distance(found);
             chi += off * off;
         }
         ratio = degrees() > 0 ? Math.sqrt(chi / degrees()) : 1;
+        settled = best.isTold() && (best.isConverged() || inCorner);
         covariance = new double[found.length][found.length];
         for (int i = 0; i < found.length; i++) {
             for (int j = 0; j < found.length; j++) {
@@ -271,6 +310,74 @@ final class DayFit {
                 covariance[i][i] = first[i];
             }
         }
+    }
+
+    /**
+     * Where one direction does not shrink, the law has a corner, in which a search stops that goes by slopes. It is led along
+     * the corner by a law that has it rounded, and ends by the law itself.
+     */
+    private LeastSquares roundCorner(LeastSquares fit, double[] scales, double[] centre) {
+        inCorner = false;
+        if (fit.isConverged() || !fit.isTold()) {
+            return fit;
+        }
+        LeastSquares rounded = fit;
+        for (double round : ROUNDED) {
+            rounding = round;
+            rounded = LeastSquares.of(rounded.parameters(), scales, at -> distances(at, centre));
+        }
+        rounding = 0;
+        LeastSquares sharp = LeastSquares.of(rounded.parameters(), scales, at -> distances(at, centre));
+        inCorner = rounded.leftToGain() <= NEGLIGIBLE;
+        return sharp.squares() < fit.squares() ? sharp : fit;
+    }
+
+    private double[] scales() {
+        return parameters.stream().mapToDouble(Parameter::scale).toArray();
+    }
+
+    /**
+     * Leaves out the readings that lie far off all others, and finds the values without them; nothing if there are none,
+     * if they are too many of all, or if the rest contradict each other as well.
+     *
+     * @param mostRatio how many times as far as their errors the rest may lie
+     */
+    List<Left> leaveOut(double mostRatio) {
+        int all = readings.size();
+        boolean[] doubted = new boolean[all + parameters.size()];
+        for (int i = 0; i < all; i++) {
+            doubted[i] = !readings.get(i).exact();
+        }
+        double[] scales = scales();
+        double[] leverages = LeastSquares.of(found, scales, values -> distances(values, begin))
+                .leverages();
+        RobustFit robust = RobustFit.of(found, scales, doubted, 1, values -> distances(values, begin));
+        List<Read> off = IntStream.range(0, all)
+                .filter(robust::isOff)
+                .mapToObj(readings::get)
+                .toList();
+        boolean judged =
+                IntStream.range(0, all).filter(robust::isOff).allMatch(reading -> leverages[reading] <= JUDGED);
+        if (off.isEmpty() || off.size() * READINGS_FOR_ONE > all || !judged || !robust.isConverged()) {
+            return List.of();
+        }
+        List<Read> before = List.copyOf(readings);
+        readings.removeAll(off);
+        solve();
+        if (!settled || ratio > mostRatio) {
+            readings.clear();
+            readings.addAll(before);
+            solve();
+            return List.of();
+        }
+        return off.stream()
+                .map(one -> new Left(one.what(), Math.abs(one.distance(found))))
+                .toList();
+    }
+
+    /** Whether the readings, and what is known without them, tell all values. */
+    boolean isSettled() {
+        return settled;
     }
 
     /** From what is known, and where that does not lead near to what was read, from faster and slower courses. */
@@ -306,8 +413,7 @@ final class DayFit {
     private double[] distances(double[] values, double[] centre) {
         double[] off = new double[readings.size() + values.length];
         for (int i = 0; i < readings.size(); i++) {
-            Read one = readings.get(i);
-            off[i] = (one.law().applyAsDouble(values) - one.value()) / one.error();
+            off[i] = readings.get(i).distance(values);
         }
         for (int i = 0; i < values.length; i++) {
             off[readings.size() + i] =
@@ -343,13 +449,9 @@ final class DayFit {
     /** The reading that lies furthest off. */
     String worst() {
         return readings.stream()
-                .max((one, other) -> Double.compare(distance(one), distance(other)))
+                .max(Comparator.comparingDouble(one -> Math.abs(one.distance(found))))
                 .map(Read::what)
                 .orElseThrow();
-    }
-
-    private double distance(Read one) {
-        return Math.abs(one.law().applyAsDouble(found) - one.value()) / one.error();
     }
 
     void widen(double factor) {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.papermath.air.Air;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
@@ -548,6 +549,74 @@ class CalibratingDayTest {
                         () -> day(Fibres.ABACA).add(course()).add(read(2.5, 90)).calibrate(SHIPPED))
                 .hasMessageContaining("times as far from any course of beating as their errors allow, furthest the"
                         + " drainability after 2.5 h. Look for a slip there");
+    }
+
+    /** Numbers every half an hour, each with the error of one degree or said to be exact, one of them with a slip. */
+    private static CalibratingDay.Builder tenNumbers(double error, double slip) {
+        double[] numbers = {15, 24.6, 33.2, 40.6, 47.2, 52.8, 58.3, 62.5, 66.7, 70.1};
+        double[] chance = {0.3, -0.6, 0.5, 0.9, -0.8, 0.2, -0.4, 0.7, -0.5, 0.1};
+        CalibratingDay.Builder day = day(Fibres.ABACA);
+        for (int i = 0; i < numbers.length; i++) {
+            double read = numbers[i] + chance[i] + (i == 5 ? slip : 0);
+            if (!Double.isNaN(read)) {
+                day.add(CalibratingDay.Sample.after(hours(0.5 * i))
+                        .withNumber(Reading.of(SchopperRiegler.degrees(read), SchopperRiegler.degrees(error))));
+            }
+        }
+        return day;
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-30, -9, 9, 30})
+    void oneReadingFarOffIsLeftOutAndNamed(double slip) {
+        CalibratingDay with = tenNumbers(1, slip).calibrate(SHIPPED);
+        CalibratingDay without = tenNumbers(1, Double.NaN).calibrate(SHIPPED);
+        assertThat(without.notices()).isEmpty();
+        assertThat(with.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo("calibrating-day.left-out");
+            assertThat(notice.text())
+                    .startsWith("The drainability after 2.5 h lies ")
+                    .endsWith(" of its errors from where all other readings put it. It was left out, and the values are"
+                            + " found from the other 9. Look for a slip in it.");
+        });
+        for (double time = 0; time <= 6; time += 0.5) {
+            assertThat(with.drainability(hours(time)).likely().si())
+                    .isCloseTo(without.drainability(hours(time)).likely().si(), within(1e-6));
+            assertThat(width(with.drainability(hours(time))))
+                    .isCloseTo(width(without.drainability(hours(time))), within(1e-6));
+        }
+    }
+
+    @Test
+    void readingsAsTheyScatterAreAllKept() {
+        assertThat(tenNumbers(1, 0).calibrate(SHIPPED).notices()).isEmpty();
+        assertThat(tenNumbers(0.4, 0).calibrate(SHIPPED).notices())
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.code()).isEqualTo("calibrating-day.scatter"));
+    }
+
+    /** What is said to be exact is met or contradicts, but is not left out. */
+    @Test
+    void exactReadingsAreNotLeftOut() {
+        assertThatThrownBy(() -> tenNumbers(0, 20).calibrate(SHIPPED))
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refusal -> assertThat(refusal.code()).isEqualTo("calibrating-day.contradiction"));
+    }
+
+    /** Nothing is known of the density of this fibre, and one sheet does not tell both ends of its course. */
+    @Test
+    void valuesThatNothingTellsAreRefused() {
+        CalibratingDay.Builder day = day(Fibres.KOZO);
+        for (int i = 0; i < 5; i++) {
+            double state = -Math.expm1(-0.4 * i);
+            CalibratingDay.Sample sample = read(i, 15 + 60 * state);
+            day.add(i == 2 ? sample.withHeld(sheet(398, 299, 200)) : sample);
+        }
+        assertThatThrownBy(() -> day.calibrate(SHIPPED))
+                .isInstanceOfSatisfying(
+                        Refused.class, refusal -> assertThat(refusal.code()).isEqualTo("calibrating-day.untold"))
+                .hasMessageContaining("sheet.density-long-beaten");
     }
 
     @Test
