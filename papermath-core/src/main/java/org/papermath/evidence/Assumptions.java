@@ -404,6 +404,7 @@ public final class Assumptions {
      * @return the assumption, its likely value the same
      */
     public Assumption overMakings(Assumption row) {
+        Objects.requireNonNull(row, "row");
         if (row.role() != Role.PHYSICAL || (row.basis() == Basis.GIVEN && row.low() == row.high())) {
             return row;
         }
@@ -433,6 +434,7 @@ public final class Assumptions {
      * @return the assumption with the id {@code making.} and its id; empty where nothing is known of it
      */
     public Optional<Assumption> makingOf(Assumption row) {
+        Objects.requireNonNull(row, "row");
         return find(MAKING + row.id(), row.scope());
     }
 
@@ -444,6 +446,7 @@ public final class Assumptions {
      * @return the key
      */
     public static String makingKey(Assumption row) {
+        Objects.requireNonNull(row, "row");
         return MAKING + row.key();
     }
 

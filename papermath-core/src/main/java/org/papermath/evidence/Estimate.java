@@ -13,14 +13,14 @@ import org.papermath.quantity.Units;
  * What will come out of the next making: a likely value, the band its mean lies in nine times in ten, the assumptions behind
  * the band, and, where it is known, the scatter from sheet to sheet as a separate figure. Immutable.
  *
- * <p>Three levels are kept apart: what is not known of the studio ({@link #unknown()}, which shrinks with records), what one
- * making differs from the next ({@link #makings()}, which stays), both of them in the band; and what one sheet differs from
- * the next ({@link #scatter()}).
- *
  * <pre>{@code
  * Estimate<Grammage> grammage = MakingPlan.of(order, studio).piece("programme").finished().grammage();
  * grammage.likely().in(GSM) > grammage.low().in(GSM); // true
  * }</pre>
+ *
+ * <p>Three levels are kept apart: what is not known of the studio ({@link #unknown()}, which shrinks with records), what one
+ * making differs from the next ({@link #makings()}, which stays), both of them in the band; and what one sheet differs from
+ * the next ({@link #scatter()}).
  *
  * <p>There is no arithmetic on estimates: their errors are not independent. Totals come from the plan.
  *
