@@ -164,14 +164,16 @@ final class CardWriter {
         INSIDE("envelope inside"),
         DRIED("inside once dry"),
         GRAMMAGE("grammage"),
+        LEVELS("- unknown/making/sheet"),
+        INSIDE_TOLERANCE("- as agreed"),
         WIDTH("width"),
         HEIGHT("height"),
         CALIPER("caliper"),
         MASS("weight of one"),
         GOOD("good pieces"),
+        ENOUGH("- enough for the order"),
         PILE("all in a pile"),
-        PLAY("play in the envelope"),
-        PAIRS("pairs that fit"),
+        PLAY("play; pairs that fit"),
         MAILED("in the mail"),
         KEPT("kept in the vat"),
         PUT_BY("stock put by"),
@@ -788,17 +790,32 @@ final class CardWriter {
         }
     }
 
+    /** What a band is made of, and what single sheets differ by besides. */
+    private static <Q extends Quantity<Q>> String levels(Estimate<Q> estimate) {
+        String parts = estimate.fromMakings() > 0 && !estimate.isOpenBelow() && !estimate.isOpenAbove()
+                ? half(estimate, estimate.unknown()) + " / " + half(estimate, estimate.makings())
+                : "- / -";
+        String sheets = estimate.scatter()
+                .filter(scatter -> scatter > 0)
+                .map(scatter -> two(100 * scatter))
+                .orElse("-");
+        return parts.equals("- / -") && sheets.equals("-") ? "" : "±" + parts + " / " + sheets + " %";
+    }
+
+    private static <Q extends Quantity<Q>> String half(Estimate<Q> whole, Estimate.Part<Q> part) {
+        return two(50 * (part.high().si() - part.low().si()) / whole.likely().si());
+    }
+
     private void comeOut() {
         head(Label.COME_OUT);
         pieces("", PiecePlan::name);
         pieces(Label.GRAMMAGE, piece -> band(piece.finished().grammage()));
+        pieces(Label.LEVELS, piece -> levels(piece.finished().grammage()));
         pieces(
-                "",
+                Label.INSIDE_TOLERANCE,
                 piece -> piece.finished()
-                        .grammage()
-                        .scatter()
-                        .filter(scatter -> scatter > 0)
-                        .map(scatter -> "single sheets ±" + Digits.three(100 * scatter) + " %")
+                        .insideTolerance()
+                        .map(share -> fits(share.in("%")) + " of sheets")
                         .orElse(""));
         pieces(Label.WIDTH, piece -> band(piece.finished().width()));
         pieces(Label.HEIGHT, piece -> band(piece.finished().height()));
@@ -810,18 +827,20 @@ final class CardWriter {
                         .orElse("not known"));
         pieces(Label.MASS, piece -> band(piece.finished().mass()));
         pieces(Label.GOOD, piece -> whole(piece.counts().good()));
+        pieces(
+                Label.ENOUGH,
+                piece -> piece.counts()
+                        .chanceOfEnough()
+                        .map(chance -> "in " + fits(chance.in("%")))
+                        .orElse("-"));
         pieces(Label.PILE, piece -> piece.finished().pileStage().map(this::band).orElse("-"));
         if (plan.pieces().stream().anyMatch(piece -> piece.envelopeStage().isDone())) {
             pieces(
                     Label.PLAY,
                     piece -> piece.envelopeStage()
                             .map(envelope -> two(envelope.playAlong().likely().in("mm")) + " × "
-                                    + two(envelope.playAcross().likely().in("mm")) + " mm")
-                            .orElse("-"));
-            pieces(
-                    Label.PAIRS,
-                    piece -> piece.envelopeStage()
-                            .map(envelope -> fits(envelope.sharePairsFit().in("%")))
+                                    + two(envelope.playAcross().likely().in("mm")) + " mm, "
+                                    + fits(envelope.sharePairsFit().in("%")))
                             .orElse("-"));
         }
         if (plan.pieces().stream().anyMatch(piece -> piece.mailStage().isDone())) {
@@ -846,6 +865,9 @@ final class CardWriter {
                                                                                 .step()
                                                                                 .getAsInt()
                                                                 : ""))
+                                                .map(goes -> goes + " ("
+                                                        + fits(mail.sameVerdict()
+                                                                .in("%")) + ")")
                                                 .orElse("no service in " + mail.country() + " takes it")));
             }
         }

@@ -5,7 +5,6 @@ import static org.papermath.plan.PlainNumbers.mm;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.MakingEnvelopes;
 import org.papermath.engine.PieceFigure;
 import org.papermath.envelope.EnvelopeStyle;
@@ -49,9 +48,8 @@ public final class EnvelopePlan {
         }
         double spread = in.asked().si("sheet.scatter-size", Scope.of(ordered.name(), ordered.recipe()));
         double deviation = spread / PlainNumbers.NINE_IN_TEN;
-        NormalDistribution play = NormalDistribution.of(0, deviation * Math.sqrt(2));
-        double fits = play.cumulativeProbability(numbers.likely(MakingEnvelopes.CLEAR_WIDTH, p))
-                * play.cumulativeProbability(numbers.likely(MakingEnvelopes.CLEAR_HEIGHT, p));
+        double fits =
+                numbers.both(MakingEnvelopes.CLEAR_WIDTH, MakingEnvelopes.CLEAR_HEIGHT, p, deviation * Math.sqrt(2));
         return Stage.done(new EnvelopePlan(new Values(
                 ordered.style().orElseThrow(),
                 mm(set.blankWidth()),

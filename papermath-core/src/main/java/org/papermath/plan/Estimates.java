@@ -16,12 +16,14 @@ import org.papermath.engine.FillingVat;
 import org.papermath.engine.PieceFigure;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Spread;
+import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 import org.papermath.uncertainty.FigureBands;
+import org.papermath.uncertainty.JointNormal;
 
 /** Reads figures and their bands as estimates. */
 final class Estimates {
@@ -108,6 +110,34 @@ final class Estimates {
                 .open(bands.isOpenBelow(at), bands.isOpenAbove(at))
                 .withMakings(bands.fromMakings(at));
         return spread(estimate, Kinds.LENGTH, at, figure.unit());
+    }
+
+    /**
+     * How likely two figures of a piece both lie above zero, moved together by what is not known and by what makings differ
+     * by, and each by itself from pair to pair.
+     *
+     * @param own the standard deviation of each from pair to pair
+     */
+    double both(PieceFigure one, PieceFigure other, int piece, double own) {
+        int first = likely.place(one, piece);
+        int second = likely.place(other, piece);
+        double ofFirst = deviationBelow(first);
+        double ofSecond = deviationBelow(second);
+        double all = Math.hypot(ofFirst, own);
+        double allOther = Math.hypot(ofSecond, own);
+        return JointNormal.both(
+                likely.at(first) / all,
+                likely.at(second) / allOther,
+                bands.correlation(first, second) * ofFirst / all * (ofSecond / allOther));
+    }
+
+    /** How two figures of a piece move together, from -1 to 1. */
+    double correlation(PieceFigure one, PieceFigure other, int piece) {
+        return bands.correlation(likely.place(one, piece), likely.place(other, piece));
+    }
+
+    private double deviationBelow(int at) {
+        return (likely.at(at) - bands.low(at)) / Normal.FIVE_PERCENT_POINT;
     }
 
     /** What is there of the stock at the end: nothing, where it runs short. */

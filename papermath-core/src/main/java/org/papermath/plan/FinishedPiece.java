@@ -2,9 +2,11 @@ package org.papermath.plan;
 
 import static org.papermath.plan.PlainNumbers.mm;
 
+import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.DryingSheets;
 import org.papermath.engine.FillingVat;
@@ -16,6 +18,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
+import org.papermath.quantity.Share;
 
 /** What will come out. */
 public final class FinishedPiece {
@@ -33,7 +36,8 @@ public final class FinishedPiece {
             Stage<Estimate<Length>> pileStage,
             Estimate<LinearShrinkage> shrinkageAlong,
             Estimate<LinearShrinkage> shrinkageAcross,
-            Amount<Dimensionless> load) {}
+            Amount<Dimensionless> load,
+            Optional<Amount<Share>> insideTolerance) {}
 
     private final Values values;
 
@@ -69,7 +73,27 @@ public final class FinishedPiece {
                         () -> numbers.of(Kinds.LENGTH, CuttingAndFolding.PILE, p)),
                 numbers.of(Kinds.LINEAR_SHRINKAGE, DryingSheets.SHRINK_ALONG, p),
                 numbers.of(Kinds.LINEAR_SHRINKAGE, DryingSheets.SHRINK_ACROSS, p),
-                Kinds.NUMBER.ofSi(numbers.likely(FillingVat.LOAD, p), "%")));
+                Kinds.NUMBER.ofSi(numbers.likely(FillingVat.LOAD, p), "%"),
+                inside(in, p, piece, scatter)));
+    }
+
+    /**
+     * The share of single pieces inside the tolerance of the weight: the mean of a making and the scatter about it together,
+     * as factors.
+     */
+    private static Optional<Amount<Share>> inside(PlainNumbers in, int p, Piece piece, double scatter) {
+        double tolerance = in.asked().si("order.weight-tolerance", Scope.of(piece.name(), piece.recipe()));
+        return piece.grammage().map(ordered -> {
+            Estimate<Grammage> mean = in.estimates().of(Kinds.GRAMMAGE, FinishedSheet.GRAMMAGE, p);
+            double off = Math.log(mean.likely().si() / ordered.si());
+            double deviation = Math.hypot(Math.log(mean.high().si() / mean.low().si()) / 2, Math.log1p(scatter))
+                    / PlainNumbers.NINE_IN_TEN;
+            if (deviation == 0) {
+                return Kinds.SHARE.ofSi(Math.abs(off) <= Math.log1p(tolerance) ? 1 : 0, "%");
+            }
+            NormalDistribution pieces = NormalDistribution.of(off, deviation);
+            return Kinds.SHARE.ofSi(pieces.probability(Math.log1p(-tolerance), Math.log1p(tolerance)), "%");
+        });
     }
 
     /** {@return one side of the flat piece} */
@@ -145,6 +169,14 @@ public final class FinishedPiece {
      */
     public Estimate<Length> pile() {
         return pileStage().get();
+    }
+
+    /**
+     * {@return of single pieces the share whose grammage is inside what is agreed ({@code order.weight-tolerance} either way),
+     * over what is not known, what makings differ by and what pieces differ by; empty where no grammage was ordered}
+     */
+    public Optional<Amount<Share>> insideTolerance() {
+        return values.insideTolerance;
     }
 
     @Override

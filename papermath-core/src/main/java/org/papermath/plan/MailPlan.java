@@ -4,20 +4,35 @@ import static org.papermath.plan.PlainNumbers.grams;
 import static org.papermath.plan.PlainNumbers.mm;
 
 import java.time.LocalDate;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.Mailing;
 import org.papermath.engine.MakingEnvelopes;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Scope;
 import org.papermath.mail.MailLimits;
 import org.papermath.order.Piece;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Share;
 
 /** What is mailed. */
 public final class MailPlan {
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+
+    /** Points each of two variables is tried at. */
+    private static final int POINTS = 10;
+
     private record Values(
-            String country, Estimate<Mass> mass, Estimate<Length> thickness, MailLimits.Verdict verdict) {}
+            String country,
+            Estimate<Mass> mass,
+            Estimate<Length> thickness,
+            MailLimits.Verdict verdict,
+            Amount<Share> sameVerdict) {}
 
     private final Values values;
 
@@ -44,11 +59,52 @@ public final class MailPlan {
                 mm(numbers.likely(Mailing.MAIL_THICKNESS, p)),
                 grams(numbers.likely(Mailing.MAIL_MASS, p)),
                 in.order().due().orElse(LocalDate.EPOCH));
+        Estimate<Mass> mass = numbers.of(Kinds.MASS, Mailing.MAIL_MASS, p).withScatter(scatter(in, p, ordered));
+        Estimate<Length> thickness = numbers.of(Kinds.LENGTH, Mailing.MAIL_THICKNESS, p);
+        double together = numbers.correlation(Mailing.MAIL_MASS, Mailing.MAIL_THICKNESS, p);
+        LocalDate day = in.order().due().orElse(LocalDate.EPOCH);
+        int alike = 0;
+        for (int i = 0; i < POINTS; i++) {
+            for (int j = 0; j < POINTS; j++) {
+                double z = STANDARD.inverseCumulativeProbability((i + 0.5) / POINTS);
+                double own = STANDARD.inverseCumulativeProbability((j + 0.5) / POINTS);
+                double other = together * z + Math.sqrt(1 - together * together) * own;
+                MailLimits.Verdict there =
+                        limits.check(mm(width), mm(height), mm(at(thickness, z)), grams(at(mass, other)), day);
+                alike += there.service().equals(verdict.service())
+                                && there.step().equals(verdict.step())
+                        ? 1
+                        : 0;
+            }
+        }
         return Stage.done(new MailPlan(new Values(
                 ordered.mailedIn().get(),
-                numbers.of(Kinds.MASS, Mailing.MAIL_MASS, p),
-                numbers.of(Kinds.LENGTH, Mailing.MAIL_THICKNESS, p),
-                verdict)));
+                mass,
+                thickness,
+                verdict,
+                Kinds.SHARE.ofSi((double) alike / (POINTS * POINTS), "%"))));
+    }
+
+    /** What one letter differs from the next: the sheets in it do so each by itself. */
+    private static double scatter(PlainNumbers in, int p, Piece ordered) {
+        double sheet = in.asked()
+                .find("sheet.scatter-grammage", Scope.of(ordered.name(), ordered.recipe()))
+                .map(Assumption::likelySi)
+                .orElse(0.0);
+        double all = in.estimates().likely(Mailing.MAIL_MASS, p);
+        double envelope = in.estimates().likely(CuttingAndFolding.MASS, p);
+        double inside = Math.max(0, all - envelope);
+        int inserts = Math.max(1, ordered.envelopeFor().isPresent() ? ordered.inserts() : 1);
+        return sheet * Math.sqrt(envelope * envelope + inside * inside / inserts) / all;
+    }
+
+    /** The value so many deviations from the likely one, as factors; with what one differs from the next where known. */
+    private static <Q extends Quantity<Q>> double at(Estimate<Q> estimate, double z) {
+        double likely = estimate.likely().si();
+        double end = (z < 0 ? estimate.low() : estimate.high()).si();
+        double band = Math.abs(Math.log(end / likely));
+        double own = estimate.scatter().map(Math::log1p).orElse(0.0);
+        return likely * Math.exp(z / PlainNumbers.NINE_IN_TEN * Math.hypot(band, own));
     }
 
     /** {@return the country of mailing} */
@@ -69,6 +125,14 @@ public final class MailPlan {
     /** {@return which service takes it, or which limit fails and by how much, at the likely values} */
     public MailLimits.Verdict verdict() {
         return values.verdict;
+    }
+
+    /**
+     * {@return of single letters the share that goes by the same service and step as the likely one: over what is not known,
+     * what makings differ by, and for the mass what sheets differ by}
+     */
+    public Amount<Share> sameVerdict() {
+        return values.sameVerdict;
     }
 
     @Override

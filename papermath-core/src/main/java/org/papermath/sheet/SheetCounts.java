@@ -99,12 +99,57 @@ public final class SheetCounts {
      * @source beta-binomial distribution, as in any book on statistics
      */
     public static Count toMake(int good, Estimate<Share> goodShare, Quantity<Share> confidence) {
-        Objects.requireNonNull(goodShare, "goodShare");
-        double likely = Kinds.SHARE.siAboveZero(goodShare.likely(), "share of good sheets");
-        double width = goodShare.high().si() - goodShare.low().si();
-        if (likely >= 1 || width <= 1e-6) {
+        double likely = likely(goodShare);
+        if (isKnown(goodShare)) {
             return toMake(good, goodShare.likely(), confidence);
         }
+        double counted = counted(goodShare);
+        return spread(
+                good,
+                likely * counted,
+                (1 - likely) * counted,
+                confidence,
+                goodShare.likely() + " (" + goodShare.low() + " to " + goodShare.high() + ") are good");
+    }
+
+    /**
+     * Returns how likely enough of some sheets are good, the share of good ones being known within a band only: by a beta
+     * distribution as in {@link #toMake(int, Estimate, Quantity)}.
+     *
+     * @param good the good sheets wanted, 1 or more
+     * @param sheets the sheets made, 1 or more
+     * @param goodShare the share of good ones with its band, the likely value above 0
+     * @return the chance of so many good ones or more
+     * @throws Refused if a value is out of range, or if the band is as wide as if nothing were known
+     */
+    public static Amount<Share> chance(int good, int sheets, Estimate<Share> goodShare) {
+        checkCount(good, "good sheets");
+        checkCount(sheets, "sheets made");
+        double likely = likely(goodShare);
+        double chance;
+        if (isKnown(goodShare)) {
+            chance = enough(sheets, good, likely);
+        } else {
+            double counted = counted(goodShare);
+            chance = enough(sheets, good, likely * counted, (1 - likely) * counted);
+        }
+        return Kinds.SHARE.ofSi(Math.min(1, chance), "%");
+    }
+
+    private static double likely(Estimate<Share> goodShare) {
+        Objects.requireNonNull(goodShare, "goodShare");
+        return Kinds.SHARE.siAboveZero(goodShare.likely(), "share of good sheets");
+    }
+
+    private static boolean isKnown(Estimate<Share> goodShare) {
+        return goodShare.likely().si() >= 1
+                || goodShare.high().si() - goodShare.low().si() <= 1e-6;
+    }
+
+    /** As many sheets counted as leave such a band. */
+    private static double counted(Estimate<Share> goodShare) {
+        double likely = goodShare.likely().si();
+        double width = goodShare.high().si() - goodShare.low().si();
         // Half a sheet good, or half a sheet bad: what is taken before anything was counted.
         double nothing = Math.log(0.5 / Math.min(likely, 1 - likely));
         double most = Math.log(1e15);
@@ -118,13 +163,7 @@ public final class SheetCounts {
                     "high",
                     goodShare.high().toString());
         }
-        double counted = Math.exp(Roots.between(nothing, most, at -> width(likely, Math.exp(at)) - width));
-        return spread(
-                good,
-                likely * counted,
-                (1 - likely) * counted,
-                confidence,
-                goodShare.likely() + " (" + goodShare.low() + " to " + goodShare.high() + ") are good");
+        return Math.exp(Roots.between(nothing, most, at -> width(likely, Math.exp(at)) - width));
     }
 
     /**

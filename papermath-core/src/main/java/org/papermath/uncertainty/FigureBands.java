@@ -114,7 +114,23 @@ public final class FigureBands {
         return all > 0 ? Math.min(1, part / all) : 0;
     }
 
-    /** How far an assumption, by its place among the varied, moves a figure at most. */
+    /** How two figures move together, from -1 to 1: as far as the same assumptions move both. */
+    public double correlation(int one, int other) {
+        double both = 0;
+        double ones = 0;
+        double others = 0;
+        for (double[] move : moves) {
+            both += move[one] * move[other];
+            ones += move[one] * move[one];
+            others += move[other] * move[other];
+        }
+        return both == 0 ? 0 : Math.max(-1, Math.min(1, both / Math.sqrt(ones * others)));
+    }
+
+    /**
+     * How far an assumption, by its place among the varied, moves a figure at most; below zero where a higher value of it
+     * makes the figure less.
+     */
     public double move(int varied, int at) {
         return moves[varied][at];
     }

@@ -78,7 +78,7 @@ public final class FirstOrderBands {
                 double fall = Math.min(0, Math.min(below[at], above[at]));
                 up[at] += rise * rise;
                 down[at] += fall * fall;
-                moves[i][at] = Math.max(rise, -fall);
+                moves[i][at] = above[at] >= below[at] ? Math.max(rise, -fall) : -Math.max(rise, -fall);
             }
         }
         double[] low = new double[n];

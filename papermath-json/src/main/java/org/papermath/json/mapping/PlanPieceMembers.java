@@ -46,7 +46,11 @@ final class PlanPieceMembers {
             .has("trials", COUNT, PieceCounts::trials)
             .says("Trial sheets.", 5)
             .has("good", band(Kinds.NUMBER), PieceCounts::good)
-            .says("Good pieces that come out.");
+            .says("Good pieces that come out; the scatter is what chance does to the count.")
+            .mayHave("chanceOfEnough", set(Kinds.SHARE), PieceCounts::chanceOfEnough)
+            .says(
+                    "How likely as many good pieces as ordered come out. Left out where nothing is known of rejects.",
+                    "96 %");
 
     private static final Sort<Outline> CORNERS = Sort.of(
             Map.of("title", "corners, each by its place across and along"),
@@ -245,7 +249,11 @@ final class PlanPieceMembers {
             .has("shrinkageAcross", band(Kinds.LINEAR_SHRINKAGE), FinishedPiece::shrinkageAcross)
             .says("Shrinkage across the mould.")
             .has("load", set(Kinds.NUMBER), FinishedPiece::load)
-            .says("Additives that stayed, over fibre.", "4.28 %");
+            .says("Additives that stayed, over fibre.", "4.28 %")
+            .mayHave("insideTolerance", set(Kinds.SHARE), FinishedPiece::insideTolerance)
+            .says(
+                    "The share of single pieces whose grammage is inside what is agreed. Left out where none was ordered.",
+                    "86 %");
 
     private static final Members<EnvelopePlan> ENVELOPE = Members.<EnvelopePlan>of("The envelope.")
             .has("style", TEXT, envelope -> envelope.style().words())
@@ -281,6 +289,8 @@ final class PlanPieceMembers {
             .says("The service that takes it. Left out if none does.", "letter")
             .mayHave("step", COUNT, mailed -> PlanFigures.boxed(mailed.verdict().step()))
             .says("The weight step of that service. Left out if none takes it.", 1)
+            .has("sameVerdict", set(Kinds.SHARE), MailPlan::sameVerdict)
+            .says("The share of single letters that goes by that service and step.", "98 %")
             .has(
                     "failures",
                     TEXTS,
