@@ -135,6 +135,7 @@ class ArchitectureTest {
                         .filter(type -> !type.isAssignableTo(Measurement.class) && !type.isAssignableTo(Dryer.class))
                         .map(type -> type.getName().substring(ROOT.length())))
                 .containsExactlyInAnyOrder(
+                        "evidence.Assumption$Lean",
                         "evidence.Code",
                         "drying.Dryer$Layer",
                         "drying.DryingModel$Batch",

@@ -117,6 +117,11 @@ public final class Engine {
         return known.varied();
     }
 
+    /** What draws vary. */
+    public List<Known.Drawn> drawn() {
+        return known.drawn();
+    }
+
     /** The studio in plain numbers. */
     public Workshop workshop() {
         return workshop;
@@ -333,13 +338,13 @@ public final class Engine {
         out.setHours(hours);
     }
 
-    /** Makes forecasts at values that differ in one assumption, doing again only what that assumption can move. */
+    /** Makes forecasts at values that differ in few assumptions, doing again only what these can move. */
     public Shifts shifts(Settings settings) {
         return new Shifts(settings);
     }
 
     /**
-     * Forecasts at the likely values with one of them changed. What a part of the work reads is marked once, at the
+     * Forecasts at the likely values with some of them changed. What a part of the work reads is marked once, at the
      * likely values; what a part read decides what it does, so a part none of whose readings changed comes out the
      * same, to the bit.
      */
@@ -388,14 +393,14 @@ public final class Engine {
             return base;
         }
 
-        /** Fills in the figures with one assumption at another value. */
-        public void at(Slot slot, double value, Figures out) {
-            Values v = likely.with(slot, value);
+        /** Fills in the figures with some assumptions at other values. */
+        public void at(Slot[] slots, double[] changed, Figures out) {
+            Values v = likely.with(slots, changed);
             out.copyFrom(base);
             boolean any = false;
             for (int b = 0; b < stocks.length; b++) {
-                boolean moved = stateReads[b][slot.at];
-                boolean runMoved = runReads[b][slot.at];
+                boolean moved = isRead(stateReads[b], slots);
+                boolean runMoved = isRead(runReads[b], slots);
                 PreparingStock.State state = states[b];
                 if (moved) {
                     state = stateOf(b, settings, v);
@@ -412,14 +417,14 @@ public final class Engine {
                 }
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
-                    boolean rateMoved = rateReads[p][slot.at];
-                    if (moved || rateMoved || pieceReads[p][slot.at]) {
+                    boolean rateMoved = isRead(rateReads[p], slots);
+                    if (moved || rateMoved || isRead(pieceReads[p], slots)) {
                         double rate = rateMoved ? pieces[p].dryingRate(v) : rates[p];
                         pieces[p].forecast(settings, state, kept, run.pieces()[i], rate, v, out, null);
                         any = true;
                     }
                 }
-                if (hourReads[b][slot.at]) {
+                if (isRead(hourReads[b], slots)) {
                     hours(b, settings, v, out);
                     any = true;
                 }
@@ -428,6 +433,15 @@ public final class Engine {
             if (any) {
                 sum(settings, out);
             }
+        }
+
+        private static boolean isRead(boolean[] reads, Slot[] slots) {
+            for (Slot slot : slots) {
+                if (reads[slot.at]) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 }

@@ -14,9 +14,13 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
+import org.papermath.quantity.Units;
 
 /** What is known for a job: gives every assumption a stage asks for a slot, once. */
 public final class Known {
+    /** Sorts what makings differ by behind what is not known of the same. */
+    private static final String MAKINGS = " from making to making";
+
     /** About how many assumptions an order asks for. */
     private static final int USUAL = 150;
 
@@ -101,17 +105,23 @@ public final class Known {
     }
 
     /**
-     * One assumption that a band varies.
+     * What a band varies together.
      *
-     * @param row what is known of it
-     * @param wide the same with what it differs by from one making to the next
-     * @param slot its slot
-     * @param fromMakings the share of the squared width of the wide band that is from making to making
+     * @param row the assumption it is for
+     * @param slots its slot, and after it those of measured values that go with it
+     * @param lows their values, in coherent SI, where it is at its 5 % point
+     * @param highs the same at its 95 % point
+     * @param fromMakings the share of the squared width that is from making to making
      */
-    public record Varied(Assumption row, Assumption wide, Slot slot, double fromMakings) {
+    public record Varied(Assumption row, Slot[] slots, double[] lows, double[] highs, double fromMakings) {
         static Varied of(Assumption row, Assumption wide, Slot slot) {
             double known = width(wide) > 0 ? width(row) / width(wide) : 1;
-            return new Varied(row, wide, slot, Math.max(0, 1 - known * known));
+            return new Varied(
+                    row,
+                    new Slot[] {slot},
+                    new double[] {wide.lowSi()},
+                    new double[] {wide.highSi()},
+                    Math.max(0, 1 - known * known));
         }
 
         private static double width(Assumption one) {
@@ -119,18 +129,161 @@ public final class Known {
         }
     }
 
+    /** A measured value that goes with another by a slope. */
+    private record Leaning(Assumption row, double slope) {
+        /** Its value, in coherent SI, where the other lies off its likely value by so much on its scale. */
+        double at(double off) {
+            return plain(row, row.shape().scaled(row.likely()) + slope * off);
+        }
+    }
+
+    private static double plain(Assumption row, double scaled) {
+        return Units.toSi(Math.min(row.most(), Math.max(row.least(), row.shape().plain(scaled))), row.unit());
+    }
+
     /** What a band varies, by key, so that sums do not depend on the order of the look-ups. */
     List<Varied> varied() {
         SortedMap<String, Varied> byKey = new TreeMap<>();
+        IdentityHashMap<Assumption, List<Leaning>> leaning = leaning();
         for (Assumption one : rows) {
             if (one.role() == Role.PHYSICAL) {
-                Assumption wide = store.overMakings(one);
-                if (wide.lowSi() < wide.highSi()) {
-                    byKey.put(one.key(), Varied.of(one, wide, slot(one)));
+                Assumption known = withAbsent(one);
+                List<Leaning> with = leaning.get(one);
+                if (with == null) {
+                    byKey.put(one.key(), Varied.of(known, store.overMakings(known), slot(one)));
+                } else {
+                    byKey.put(one.key(), together(known, slot(one), with));
+                    byKey.put(one.key() + MAKINGS, makings(one));
                 }
             }
         }
+        byKey.values().removeIf(one -> one.lows[0] == one.highs[0]);
         return List.copyOf(byKey.values());
+    }
+
+    /** The measured values of this job that go with each assumption of it that is not known. */
+    private IdentityHashMap<Assumption, List<Leaning>> leaning() {
+        IdentityHashMap<Assumption, List<Leaning>> found = new IdentityHashMap<>();
+        for (Assumption one : rows) {
+            for (Assumption.Lean lean : one.leans()) {
+                other(lean)
+                        .ifPresent(other -> found.computeIfAbsent(other, row -> new ArrayList<>())
+                                .add(new Leaning(one, lean.slope())));
+            }
+        }
+        return found;
+    }
+
+    /** The assumption of this job a value goes with; empty where the job does not ask for it. */
+    private Optional<Assumption> other(Assumption.Lean lean) {
+        return store.find(lean.id(), lean.scope())
+                .filter(row -> row.scope().equals(lean.scope()) && slots.containsKey(row));
+    }
+
+    /** The band of a measured value with what it goes with and the job does not ask for. */
+    private Assumption withAbsent(Assumption one) {
+        double square = 0;
+        for (Assumption.Lean lean : one.leans()) {
+            Optional<Assumption> row = store.find(lean.id(), lean.scope())
+                    .filter(other -> other.scope().equals(lean.scope()));
+            if (row.isPresent() && !slots.containsKey(row.get())) {
+                double half = lean.slope() * Varied.width(row.get()) / 2;
+                square += half * half;
+            }
+        }
+        if (square == 0) {
+            return one;
+        }
+        double middle = one.shape().scaled(one.likely());
+        double below = Math.sqrt(square + square(middle - one.shape().scaled(one.low())));
+        double above = Math.sqrt(square + square(one.shape().scaled(one.high()) - middle));
+        return one.with(
+                one.scope(),
+                one.likely(),
+                Math.max(one.least(), one.shape().plain(middle - below)),
+                Math.min(one.most(), one.shape().plain(middle + above)),
+                one.basis(),
+                one.source());
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    /** What is not known of an assumption, with the measured values that go with it. */
+    private Varied together(Assumption one, Slot own, List<Leaning> with) {
+        int n = with.size() + 1;
+        Slot[] moved = new Slot[n];
+        double[] lows = new double[n];
+        double[] highs = new double[n];
+        double middle = one.shape().scaled(one.likely());
+        moved[0] = own;
+        lows[0] = one.lowSi();
+        highs[0] = one.highSi();
+        for (int i = 1; i < n; i++) {
+            Leaning leaning = with.get(i - 1);
+            moved[i] = slot(leaning.row);
+            lows[i] = leaning.at(one.shape().scaled(one.low()) - middle);
+            highs[i] = leaning.at(one.shape().scaled(one.high()) - middle);
+        }
+        return new Varied(one, moved, lows, highs, 0);
+    }
+
+    /** What an assumption differs by from one making to the next: nothing that was measured goes with that. */
+    private Varied makings(Assumption one) {
+        double half = makingHalf(one);
+        double middle = one.shape().scaled(one.likely());
+        return new Varied(
+                one,
+                new Slot[] {slot(one)},
+                new double[] {half == 0 ? one.likelySi() : plain(one, middle - half)},
+                new double[] {half == 0 ? one.likelySi() : plain(one, middle + half)},
+                1);
+    }
+
+    private double makingHalf(Assumption one) {
+        boolean given = one.basis() == Basis.GIVEN && one.low() == one.high();
+        return given || !Double.isFinite(one.shape().scaled(one.likely()))
+                ? 0
+                : store.makingOf(one).map(Assumption::likely).orElse(0.0);
+    }
+
+    /**
+     * What draws vary.
+     *
+     * @param row what is known of it, with what it goes with that the job does not ask for
+     * @param slot its slot
+     * @param place its place among what is drawn
+     * @param making what makings differ by, on the scale of its distribution: nine in ten lie within it either way
+     * @param with the places, in the list of what is drawn, of what it goes with
+     * @param slopes by how much
+     */
+    public record Drawn(Assumption row, Slot slot, int place, double making, int[] with, double[] slopes) {}
+
+    /** What draws vary, in the order of {@link #varied()}. */
+    List<Drawn> drawn() {
+        SortedMap<String, Assumption> byKey = new TreeMap<>();
+        for (Assumption one : rows) {
+            if (one.role() == Role.PHYSICAL) {
+                byKey.put(one.key(), one);
+            }
+        }
+        List<Assumption> order = List.copyOf(byKey.values());
+        List<Drawn> drawn = new ArrayList<>();
+        for (Assumption one : order) {
+            List<Assumption.Lean> leans =
+                    one.leans().stream().filter(lean -> other(lean).isPresent()).toList();
+            drawn.add(new Drawn(
+                    withAbsent(one),
+                    slot(one),
+                    drawn.size(),
+                    makingHalf(one),
+                    leans.stream()
+                            .mapToInt(lean -> order.indexOf(other(lean).orElseThrow()))
+                            .toArray(),
+                    leans.stream().mapToDouble(Assumption.Lean::slope).toArray()));
+        }
+        return drawn;
     }
 
     /** The greatest value an assumption may have, in coherent SI: its 95 % point. */

@@ -1,5 +1,6 @@
 package org.papermath.evidence;
 
+import java.util.List;
 import java.util.Objects;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
@@ -25,11 +26,49 @@ public final class Assumption {
     private final Role role;
     private final Basis basis;
     private final Source source;
+    private final List<Lean> leans;
 
     // Looked up once: a plan with bands asks for them again and again.
     private final double likelySi;
     private final double lowSi;
     private final double highSi;
+
+    /**
+     * How a value that was measured here goes with another assumption, which the measurement had to take as it stands: were
+     * that one higher, this one would have come out so much higher too, each on the scale of its distribution.
+     *
+     * @param id the other assumption
+     * @param scope what it holds for
+     * @param slope so much higher
+     */
+    public record Lean(String id, Scope scope, double slope) {
+        /**
+         * Checks the parts.
+         *
+         * @param id the other assumption, not blank
+         * @param scope what it holds for
+         * @param slope so much higher, finite
+         * @throws Refused if the id is blank or the slope is not finite
+         */
+        public Lean {
+            Objects.requireNonNull(scope, "scope");
+            if (id.isBlank() || !Double.isFinite(slope)) {
+                throw Refused.of(
+                        "assumption.lean",
+                        "a value that goes with another: \"" + id + "\" with a slope of " + slope
+                                + " given; name the other and give a finite slope.",
+                        "id",
+                        id,
+                        "slope",
+                        String.valueOf(slope));
+            }
+        }
+
+        @Override
+        public String toString() {
+            return "goes with " + id + scope + " by " + Units.fourDigits(slope);
+        }
+    }
 
     /**
      * Creates an assumption.
@@ -65,6 +104,24 @@ public final class Assumption {
             Role role,
             Basis basis,
             Source source) {
+        this(id, scope, meaning, likely, low, high, shape, least, most, unit, role, basis, source, List.of());
+    }
+
+    private Assumption(
+            String id,
+            Scope scope,
+            String meaning,
+            double likely,
+            double low,
+            double high,
+            Shape shape,
+            double least,
+            double most,
+            String unit,
+            Role role,
+            Basis basis,
+            Source source,
+            List<Lean> leans) {
         if (id.isBlank() || meaning.isBlank()) {
             throw Refused.of(
                     "assumption.unnamed",
@@ -133,6 +190,7 @@ public final class Assumption {
         this.role = role;
         this.basis = basis;
         this.source = source;
+        this.leans = leans;
     }
 
     private static String outOfOrder(double likely, double low, double high, double least, double most, String unit) {
@@ -178,6 +236,40 @@ public final class Assumption {
             Scope newScope, double newLikely, double newLow, double newHigh, Basis newBasis, Source newSource) {
         return new Assumption(
                 id, newScope, meaning, newLikely, newLow, newHigh, shape, least, most, unit, role, newBasis, newSource);
+    }
+
+    /**
+     * Returns a copy that goes with other assumptions. A copy with another value does not.
+     *
+     * @param others the others
+     * @return the new assumption
+     */
+    public Assumption leaning(List<Lean> others) {
+        return new Assumption(
+                id,
+                scope,
+                meaning,
+                likely,
+                low,
+                high,
+                shape,
+                least,
+                most,
+                unit,
+                role,
+                basis,
+                source,
+                List.copyOf(others));
+    }
+
+    /**
+     * Returns what the value goes with, where it was measured and the measurement had to take others as they stand. A band of
+     * a plan that moves one of them moves this one too.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Lean> leans() {
+        return leans;
     }
 
     /**
@@ -360,6 +452,7 @@ public final class Assumption {
                 && role == that.role
                 && basis == that.basis
                 && source.equals(that.source)
+                && leans.equals(that.leans)
                 && meaning.equals(that.meaning);
     }
 

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +39,9 @@ public final class Assumptions {
     /** How many rows there are: the place of the next one. */
     private final int size;
 
+    /** Hears what is looked up; null where nobody asks. */
+    private final @Nullable Consumer<Assumption> heard;
+
     private final Lists lists = new Lists();
 
     /** Loads the table on first use only. */
@@ -54,15 +58,16 @@ public final class Assumptions {
         private volatile @Nullable List<Assumption> own;
     }
 
-    private Assumptions(AssumptionsTable table, SharedMap<OfId> over, int size) {
+    private Assumptions(AssumptionsTable table, SharedMap<OfId> over, int size, @Nullable Consumer<Assumption> heard) {
         this.table = table;
         this.over = over;
         this.size = size;
+        this.heard = heard;
     }
 
     /** Returns the store of a table. */
     static Assumptions of(AssumptionsTable table) {
-        return new Assumptions(table, SharedMap.empty(), table.rows().size());
+        return new Assumptions(table, SharedMap.empty(), table.rows().size(), null);
     }
 
     /** Returns a store that holds nothing yet. */
@@ -141,10 +146,24 @@ public final class Assumptions {
         for (String text : scope.outwards()) {
             PlacedRow found = at(text, own, shipped);
             if (found != null) {
+                if (heard != null) {
+                    heard.accept(found.row());
+                }
                 return Optional.of(found.row());
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * Returns the same store, which tells every assumption that is looked up in it, or in a store made from it.
+     *
+     * @param listener who is told
+     * @return the new store
+     */
+    public Assumptions heardBy(Consumer<Assumption> listener) {
+        Objects.requireNonNull(listener, "listener");
+        return new Assumptions(table, over, size, listener);
     }
 
     private static @Nullable PlacedRow at(String scope, @Nullable OfId own, Map<String, PlacedRow> shipped) {
@@ -237,7 +256,7 @@ public final class Assumptions {
         OfId more = own == null
                 ? new OfId(scope, SharedMap.<PlacedRow>empty().with(scope, placed))
                 : new OfId(own.first(), own.rows().with(scope, placed));
-        return new Assumptions(table, over.with(id, more), old == null ? size + 1 : size);
+        return new Assumptions(table, over.with(id, more), old == null ? size + 1 : size, heard);
     }
 
     /**
@@ -418,12 +437,13 @@ public final class Assumptions {
         double below = Math.hypot(middle - shape.scaled(row.low()), half);
         double above = Math.hypot(shape.scaled(row.high()) - middle, half);
         return row.with(
-                row.scope(),
-                row.likely(),
-                Math.max(row.least(), shape.plain(middle - below)),
-                Math.min(row.most(), shape.plain(middle + above)),
-                row.basis(),
-                row.source());
+                        row.scope(),
+                        row.likely(),
+                        Math.max(row.least(), shape.plain(middle - below)),
+                        Math.min(row.most(), shape.plain(middle + above)),
+                        row.basis(),
+                        row.source())
+                .leaning(row.leans());
     }
 
     /**

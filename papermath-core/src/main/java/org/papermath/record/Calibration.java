@@ -3,6 +3,7 @@ package org.papermath.record;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -59,6 +60,9 @@ public final class Calibration {
     private static final double CHANCE = 0.05;
     /** Readings that scatter this many times as far as their errors are of different things. */
     private static final double MOST_RATIO = 3;
+
+    /** What moves a value by less than this part of its band does not matter to it. */
+    private static final double LEAST_LEAN = 0.05;
 
     private static final int LEAST_FOR_DRIFT = 5;
     private static final double CHANCE_OF_DRIFT = 0.01;
@@ -252,6 +256,7 @@ public final class Calibration {
         private final List<ClosedForms.Seen> all = new ArrayList<>();
         private final Map<String, List<Point>> points = new LinkedHashMap<>();
         private final Map<String, Change> changes = new LinkedHashMap<>();
+        private final Map<String, List<Assumption.Lean>> leans = new LinkedHashMap<>();
         private final Map<String, List<Unused>> unusedByKey = new LinkedHashMap<>();
         private final List<Unused> unused = new ArrayList<>();
         private final Map<String, List<Notice>> notices = new LinkedHashMap<>();
@@ -302,13 +307,18 @@ public final class Calibration {
             }
             Set<String> moved = new LinkedHashSet<>();
             for (List<ClosedForms.Seen> group : groups.values()) {
-                ClosedForms.Case asked = new ClosedForms.Case(store, group, dryers);
+                Set<Assumption> heard = Collections.newSetFromMap(new IdentityHashMap<>());
+                Assumptions listening = store.heardBy(heard::add);
+                ClosedForms.Case asked = new ClosedForms.Case(listening, store, group, dryers);
                 try {
-                    for (Assumption one : rule.form().apply(asked).beyond(store)) {
+                    for (Assumption one : rule.form().apply(asked).beyond(listening)) {
                         if (rule.row().ids().contains(one.id()) && one.role() == Role.PHYSICAL) {
                             points.computeIfAbsent(one.key(), key -> new ArrayList<>())
                                     .add(new Point(one, group));
                             moved.add(one.key());
+                            if (!leans.containsKey(one.key())) {
+                                leans.put(one.key(), leans(rule, group, one, heard));
+                            }
                         }
                     }
                     group.forEach(seen -> used.add(seen.reading()));
@@ -323,6 +333,44 @@ public final class Calibration {
             moved.forEach(this::join);
             // Once for all that is joined; what was rejected again goes with its readings.
             store = before.withAll(changes.values().stream().map(Change::after).toList());
+        }
+
+        /** What a value goes with: the assumptions its closed form had to take as they stand, moved one by one. */
+        private List<Assumption.Lean> leans(
+                ClosedForms.Rule rule, List<ClosedForms.Seen> group, Assumption found, Set<Assumption> heard) {
+            List<Assumption.Lean> list = new ArrayList<>();
+            for (Assumption other : heard) {
+                boolean varied = other.role() == Role.PHYSICAL && other.low() < other.high();
+                if (varied && !rule.row().ids().contains(other.id())) {
+                    double low = withOther(rule, group, found, other, other.low());
+                    double high = withOther(rule, group, found, other, other.high());
+                    double width =
+                            other.shape().scaled(other.high()) - other.shape().scaled(other.low());
+                    double slope = (high - low) / width;
+                    if (Math.abs(high - low) > LEAST_LEAN * 2 * Normal.FIVE_PERCENT_POINT * spread(found)) {
+                        list.add(new Assumption.Lean(other.id(), other.scope(), slope));
+                    }
+                }
+            }
+            list.sort(Comparator.comparing(Assumption.Lean::id)
+                    .thenComparing(lean -> lean.scope().toString()));
+            return list;
+        }
+
+        /** What a closed form gives with another assumption at another value, on its scale; not a number where it has none. */
+        private double withOther(
+                ClosedForms.Rule rule, List<ClosedForms.Seen> group, Assumption found, Assumption other, double value) {
+            Assumptions there =
+                    store.with(other.with(other.scope(), value, value, value, other.basis(), other.source()));
+            try {
+                return rule.form().apply(new ClosedForms.Case(there, store, group, dryers)).beyond(there).stream()
+                        .filter(one -> one.key().equals(found.key()))
+                        .mapToDouble(one -> scaled(one.likely(), one))
+                        .findFirst()
+                        .orElse(Double.NaN);
+            } catch (PapermathException refused) {
+                return Double.NaN;
+            }
         }
 
         private static Notice notice(PapermathException refusal) {
@@ -437,7 +485,8 @@ public final class Calibration {
                             band(known)));
                 }
             }
-            changes.put(key, new FoundChange(old, after, List.copyOf(from)));
+            Assumption leaning = after.leaning(leans.getOrDefault(key, List.of()));
+            changes.put(key, new FoundChange(old, leaning, List.copyOf(from)));
         }
 
         private static Assumption of(Assumption pattern, double likely, double mean, double error, Source source) {

@@ -402,14 +402,22 @@ final class ClosedForms {
     /** Readings taken together, with the store as it stands and what else their batch says. */
     static final class Case {
         private final Assumptions store;
+        private final Assumptions taken;
         private final List<Seen> seen;
         private final List<Dryer> dryers;
         private final BatchRecord record;
         private final List<Measurement> companions = new ArrayList<>();
         private final List<Notice> notices = new ArrayList<>();
 
-        Case(Assumptions store, List<Seen> seen, List<Dryer> dryers) {
+        /**
+         * What is read, and what is known.
+         *
+         * @param store what is known, or tried in its place
+         * @param taken what is known, and was when the making was planned
+         */
+        Case(Assumptions store, Assumptions taken, List<Seen> seen, List<Dryer> dryers) {
             this.store = store;
+            this.taken = taken;
             this.seen = seen;
             this.dryers = dryers;
             this.record = seen.get(0).record();
@@ -584,7 +592,28 @@ final class ClosedForms {
             List<Reading<Mass>> sheets = seen.stream()
                     .map(one -> ((Measurement.WeighedSheet) one.reading()).ovenDry())
                     .toList();
-            return Vat.calibrateLift(store, Scope.at(vat()), Kinds.MASS.ofSi(planned.si(), "g"), sheets);
+            return Vat.calibrateLift(
+                    store, Scope.at(vat()), Kinds.MASS.ofSi(planned.si() * keptBeyondPlan(), "g"), sheets);
+        }
+
+        /**
+         * What a sheet keeps over what it was planned to keep. The plan took the likely retention; were another one true, a
+         * sheet would have been planned as much heavier, and the dip would lift as much less.
+         */
+        private double keptBeyondPlan() {
+            Optional<Furnish> made = record.furnish();
+            if (made.isEmpty()) {
+                return 1;
+            }
+            double kept = 0;
+            double planned = 0;
+            for (Fibre fibre : made.get().fibres()) {
+                double part = made.get().share(fibre).si();
+                Scope scope = fibre.scope().on(vat());
+                kept += part * store.si("vat.retention", scope);
+                planned += part * taken.si("vat.retention", scope);
+            }
+            return kept / planned;
         }
 
         Assumptions pressing() {
@@ -668,7 +697,7 @@ final class ClosedForms {
         Assumptions shrinkageLimit() {
             List<ShrinkageModel.Strip> strips = new ArrayList<>();
             for (Seen one : seen) {
-                Case single = new Case(store, List.of(one), dryers);
+                Case single = new Case(store, taken, List.of(one), dryers);
                 Shrinkage both = single.whole((Measurement.Marks) one.reading());
                 strips.add(ShrinkageModel.Strip.of(
                         single.beaten(),
@@ -683,7 +712,7 @@ final class ClosedForms {
         Assumptions shrinkageByRetention() {
             List<Spun> strips = new ArrayList<>();
             for (Seen one : seen) {
-                Case single = new Case(store, List.of(one), dryers);
+                Case single = new Case(store, taken, List.of(one), dryers);
                 Measurement.WaterSpun spun = single.companion(Measurement.WaterSpun.class, "the water retention value");
                 if (spun.spin() != WaterRetentionModel.Spin.ISO_23714) {
                     throw needs("a water retention value spun by ISO 23714");

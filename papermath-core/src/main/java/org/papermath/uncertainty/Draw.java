@@ -1,42 +1,71 @@
 package org.papermath.uncertainty;
 
 import java.util.SplittableRandom;
+import org.papermath.engine.Known;
 import org.papermath.evidence.Assumption;
+import org.papermath.numeric.Normal;
+import org.papermath.quantity.Units;
 
 /**
  * Draws an assumption in its own shape: on the scale of its shape a normal distribution with its 5 % and 95 % points, each
- * side of the likely value by itself. What would pass a bound is drawn again.
+ * side of the likely value by itself; what makings differ by is added, and what goes with what else was drawn. What would
+ * pass a bound is drawn again.
  */
 final class Draw {
-    /** Standard deviations to the 95 % point. */
-    private static final double NINE_IN_TEN = 1.6448536269514722;
-
     /** Draws given up after, for bounds so near that nearly all pass them; the likely value is taken then. */
     private static final int PATIENCE = 100;
 
+    private final Known.Drawn drawn;
     private final Assumption row;
-    private final double unit;
     private final double middle;
     private final double below;
     private final double above;
 
-    Draw(Assumption row) {
-        this.row = row;
-        unit = row.likely() == 0 ? 1 : row.likelySi() / row.likely();
+    Draw(Known.Drawn drawn) {
+        this.drawn = drawn;
+        row = drawn.row();
         middle = row.shape().scaled(row.likely());
-        below = Math.max(0, middle - row.shape().scaled(row.low()));
-        above = Math.max(0, row.shape().scaled(row.high()) - middle);
+        below = row.low() < row.likely() ? middle - row.shape().scaled(row.low()) : 0;
+        above = row.high() > row.likely() ? row.shape().scaled(row.high()) - middle : 0;
     }
 
-    /** A value in coherent SI. */
+    /** How far what is not known of it lies off the likely value, on its scale. */
     double next(SplittableRandom random) {
         for (int i = 0; i < PATIENCE; i++) {
             double z = random.nextGaussian();
-            double x = row.shape().plain(middle + z / NINE_IN_TEN * (z < 0 ? below : above));
-            if (!(x < row.least()) && !(x > row.most())) {
-                return x * unit;
+            double off = z / Normal.FIVE_PERCENT_POINT * (z < 0 ? below : above);
+            if (isInside(middle + off)) {
+                return off;
             }
         }
-        return row.likelySi();
+        return 0;
+    }
+
+    /**
+     * Its value in one making, in coherent SI.
+     *
+     * @param off how far all that is drawn lies off, by place
+     */
+    double value(double[] off, SplittableRandom random) {
+        double at = middle + off[drawn.place()];
+        for (int i = 0; i < drawn.with().length; i++) {
+            at += drawn.slopes()[i] * off[drawn.with()[i]];
+        }
+        for (int i = 0; drawn.making() > 0 && i < PATIENCE; i++) {
+            double there = at + random.nextGaussian() / Normal.FIVE_PERCENT_POINT * drawn.making();
+            if (isInside(there)) {
+                return si(there);
+            }
+        }
+        return at == middle ? row.likelySi() : si(at);
+    }
+
+    private boolean isInside(double scaled) {
+        double x = row.shape().plain(scaled);
+        return !(x < row.least()) && !(x > row.most());
+    }
+
+    private double si(double scaled) {
+        return Units.toSi(Math.min(row.most(), Math.max(row.least(), row.shape().plain(scaled))), row.unit());
     }
 }

@@ -1,5 +1,6 @@
 package org.papermath.uncertainty;
 
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Engine;
@@ -23,6 +24,7 @@ public final class FirstOrderBands {
     /** How closely the farthest point of a figure is looked for, as a share of the way to the end. */
     private static final double CLOSE = 1e-3;
 
+    private final Engine engine;
     private final Engine.Shifts shifts;
     private final List<Known.Varied> varied;
     private final Figures likely;
@@ -37,6 +39,7 @@ public final class FirstOrderBands {
     private final Figures out;
 
     private FirstOrderBands(Engine engine, Settings settings) {
+        this.engine = engine;
         shifts = engine.shifts(settings);
         varied = engine.varied();
         likely = shifts.base();
@@ -71,8 +74,8 @@ public final class FirstOrderBands {
         double[] above = new double[n];
         for (int i = 0; i < moves.length; i++) {
             Known.Varied one = varied.get(i);
-            shift(one, one.wide().lowSi(), below);
-            shift(one, one.wide().highSi(), above);
+            shift(one, one.lows(), below);
+            shift(one, one.highs(), above);
             for (int at = 0; at < n; at++) {
                 double rise = Math.max(0, Math.max(below[at], above[at]));
                 double fall = Math.min(0, Math.min(below[at], above[at]));
@@ -103,19 +106,23 @@ public final class FirstOrderBands {
     }
 
     /** How far each figure moves, on its scale, with one assumption at one end. */
-    private void shift(Known.Varied one, double end, double[] moved) {
-        shifts.at(one.slot(), end, out);
+    private void shift(Known.Varied one, double[] ends, double[] moved) {
+        shifts.at(one.slots(), ends, out);
         boolean anyUnknown = false;
         for (int at = 0; at < n; at++) {
             moved[at] = shift(at, out.at(at));
             anyUnknown |= Double.isNaN(moved[at]) && isKnown(at);
         }
         if (anyUnknown) {
-            farthest(one.slot(), one.row().likelySi(), end, moved);
+            farthest(one.slots(), ends, moved);
         }
         for (int at = 0; at < n; at++) {
             moved[at] = isKnown(at) ? moved[at] : 0;
         }
+    }
+
+    private double[] middle(Slot[] slots) {
+        return Arrays.stream(slots).mapToDouble(engine.likely()::of).toArray();
     }
 
     private boolean isKnown(int at) {
@@ -132,7 +139,9 @@ public final class FirstOrderBands {
     }
 
     /** Puts in place of each unknown shift the one at the farthest point where it is known, and opens that side. */
-    private void farthest(Slot slot, double from, double end, double[] moved) {
+    private void farthest(Slot[] slots, double[] ends, double[] moved) {
+        double[] from = middle(slots);
+        double[] there = new double[ends.length];
         double[] known = new double[n];
         double[] unknown = new double[n];
         double[] last = new double[n];
@@ -144,7 +153,10 @@ public final class FirstOrderBands {
         for (int of = 0; of < n; of++) {
             while (wanted[of] && unknown[of] - known[of] > CLOSE) {
                 double part = (known[of] + unknown[of]) / 2;
-                shifts.at(slot, from + part * (end - from), out);
+                for (int i = 0; i < ends.length; i++) {
+                    there[i] = from[i] + part * (ends[i] - from[i]);
+                }
+                shifts.at(slots, there, out);
                 for (int at = 0; at < n; at++) {
                     if (wanted[at] && part > known[at] && part < unknown[at]) {
                         double shift = shift(at, out.at(at));

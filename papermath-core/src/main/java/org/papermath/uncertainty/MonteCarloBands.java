@@ -70,15 +70,19 @@ public final class MonteCarloBands {
     }
 
     private static double[][] draw(Engine engine, Settings settings, int n, int draws, long seed) {
-        List<Known.Varied> varied = engine.varied();
-        Slot[] slots = varied.stream().map(Known.Varied::slot).toArray(Slot[]::new);
-        Draw[] shapes = varied.stream().map(one -> new Draw(one.wide())).toArray(Draw[]::new);
+        List<Known.Drawn> all = engine.drawn();
+        Slot[] slots = all.stream().map(Known.Drawn::slot).toArray(Slot[]::new);
+        Draw[] shapes = all.stream().map(Draw::new).toArray(Draw[]::new);
         double[][] drawn = new double[n][draws];
         IntStream.range(0, draws).parallel().forEach(i -> {
             SplittableRandom random = new SplittableRandom(mixed(seed, i));
+            double[] off = new double[shapes.length];
+            for (int k = 0; k < off.length; k++) {
+                off[k] = shapes[k].next(random);
+            }
             double[] values = new double[shapes.length];
             for (int k = 0; k < values.length; k++) {
-                values[k] = shapes[k].next(random);
+                values[k] = shapes[k].value(off, random);
             }
             Figures out = engine.forecast(settings, engine.likely().with(slots, values));
             for (int at = 0; at < n; at++) {

@@ -70,11 +70,11 @@ final class YardstickJob {
         }
         points.add(new Point("the likely values", engine.likely(), likely));
         for (Known.Varied one : engine.varied()) {
-            for (double end : new double[] {one.wide().lowSi(), one.wide().highSi()}) {
+            for (double end : new double[] {one.lows()[0], one.highs()[0]}) {
                 double[] plain = likely.clone();
                 put(plain, one.row(), end);
                 points.add(
-                        new Point(one.row().key() + " = " + end, engine.likely().with(one.slot(), end), plain));
+                        new Point(one.row().key() + " = " + end, engine.likely().with(one.slots()[0], end), plain));
             }
         }
     }

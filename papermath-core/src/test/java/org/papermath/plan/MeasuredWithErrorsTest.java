@@ -87,7 +87,7 @@ class MeasuredWithErrorsTest {
     private static final long[] SEEDS = {2026, 411, 97};
 
     /** What a reading of a value with its error is written down as, with what else its batch says. */
-    private interface Written {
+    interface Written {
         BatchRecord as(BatchRecord.Builder batch, double value, double error);
     }
 
@@ -106,7 +106,7 @@ class MeasuredWithErrorsTest {
      * @param direct whether the forecast is what is read
      * @param written how it is written down
      */
-    private record Way(
+    record Way(
             String name,
             Furnish furnish,
             Dryer dryer,
@@ -138,7 +138,7 @@ class MeasuredWithErrorsTest {
         }
     }
 
-    private static BatchRecord.Builder batch(Furnish furnish, Dryer dryer, String name) {
+    static BatchRecord.Builder batch(Furnish furnish, Dryer dryer, String name) {
         return BatchRecord.builder(name, LocalDate.of(2026, 11, 1))
                 .recipe("measured", furnish)
                 .beater("beater")
@@ -335,7 +335,7 @@ class MeasuredWithErrorsTest {
         return engine.forecast(planned(SHIPPED, furnish, recipe, dryer).settings(), engine.likely());
     }
 
-    private static FigureBands bands(Assumptions known, Way way) {
+    static FigureBands bands(Assumptions known, Way way) {
         Engine engine = MeasuredThenPlannedTest.engine(known, way.furnish(), way.recipe(), way.dryer(), 100);
         return FirstOrderBands.of(
                 engine,
@@ -387,7 +387,7 @@ class MeasuredWithErrorsTest {
                         .build());
     }
 
-    private static Way density(Furnish furnish) {
+    static Way density(Furnish furnish) {
         MeasuredThenPlannedTest.Planned before = planned(SHIPPED, furnish, "measured", BOARDS);
         return way(
                 "thickness of the recipe",
@@ -403,7 +403,7 @@ class MeasuredWithErrorsTest {
                         .build());
     }
 
-    private static Way marks(Furnish furnish) {
+    static Way marks(Furnish furnish) {
         return way(
                 "marks on the boards",
                 furnish,
@@ -469,7 +469,7 @@ class MeasuredWithErrorsTest {
                         .build());
     }
 
-    private static Way moisture(Furnish furnish) {
+    static Way moisture(Furnish furnish) {
         return way(
                 "moisture of the recipe",
                 furnish,
@@ -545,7 +545,7 @@ class MeasuredWithErrorsTest {
 
     // ------------------------------------------------------------------------------------------------ fibre
 
-    private static Way asBought(Furnish furnish, Fibre fibre) {
+    static Way asBought(Furnish furnish, Fibre fibre) {
         return modelled(
                 "moisture of the fibre",
                 furnish,
@@ -585,7 +585,7 @@ class MeasuredWithErrorsTest {
 
     // ------------------------------------------------------------------------------------------------ beating
 
-    private static Way drainability(Furnish furnish) {
+    static Way drainability(Furnish furnish) {
         MeasuredThenPlannedTest.Planned before = planned(SHIPPED, furnish, "another", BOARDS);
         double value = before.figures().of(PreparingStock.DRAINABILITY, 0) + 1;
         return way(
@@ -648,7 +648,7 @@ class MeasuredWithErrorsTest {
 
     // ------------------------------------------------------------------------------------------------ wet sheets
 
-    private static Way drain(Furnish furnish) {
+    static Way drain(Furnish furnish) {
         MeasuredThenPlannedTest.Planned before = planned(SHIPPED, furnish, "another", BOARDS);
         double value = 1.15 * before.of(FormingSheets.DRAIN);
         // The plan says how deep its sheets are poured and of what only by the time; so the sheet is one of its own.
@@ -690,7 +690,7 @@ class MeasuredWithErrorsTest {
                 side(plan.settings().sheet(0).openingHeight()));
     }
 
-    private static Way couched(Furnish furnish) {
+    static Way couched(Furnish furnish) {
         MeasuredThenPlannedTest.Planned before = planned(SHIPPED, furnish, "another", BOARDS);
         double value = 0.95 * before.of(FormingSheets.COUCHED);
         return way(
@@ -707,7 +707,7 @@ class MeasuredWithErrorsTest {
                         .build());
     }
 
-    private static Way pressed(Furnish furnish) {
+    static Way pressed(Furnish furnish) {
         MeasuredThenPlannedTest.Planned before = planned(SHIPPED, furnish, "another", BOARDS);
         double dry = ovenDry(before);
         double value = dry * (1 + 1.08 * (1 / before.of(Pressing.SOLIDS) - 1));
@@ -731,7 +731,7 @@ class MeasuredWithErrorsTest {
                         .build());
     }
 
-    private static Way pressedSolids(Furnish furnish) {
+    static Way pressedSolids(Furnish furnish) {
         MeasuredThenPlannedTest.Planned before = planned(SHIPPED, furnish, "measured", BOARDS);
         double value = ovenDry(before) / 0.36;
         return way(
@@ -751,7 +751,7 @@ class MeasuredWithErrorsTest {
                         .build());
     }
 
-    private static Way lift(Furnish furnish) {
+    static Way lift(Furnish furnish) {
         return way(
                 "sheets out of the oven",
                 furnish,
@@ -879,7 +879,7 @@ class MeasuredWithErrorsTest {
                 ROOM);
     }
 
-    private static Way stack(Furnish furnish) {
+    static Way stack(Furnish furnish) {
         Dryer stack = Dryer.fanStack("stack", VolumeFlow.cubicMetresPerHour(1500), 30);
         return way(
                 "stack weighed twice",

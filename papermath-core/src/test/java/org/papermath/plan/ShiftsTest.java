@@ -29,9 +29,9 @@ class ShiftsTest {
             same(shifts.base(), engine.forecast(settings, engine.likely()), "seed " + seed);
             Figures some = engine.figures();
             for (Known.Varied one : engine.varied()) {
-                for (double end : new double[] {one.wide().lowSi(), one.wide().highSi()}) {
-                    shifts.at(one.slot(), end, some);
-                    Figures all = engine.forecast(settings, engine.likely().with(one.slot(), end));
+                for (double[] ends : new double[][] {one.lows(), one.highs()}) {
+                    shifts.at(one.slots(), ends, some);
+                    Figures all = engine.forecast(settings, engine.likely().with(one.slots(), ends));
                     same(some, all, "seed " + seed + ", " + one.row().key());
                     compared++;
                     moved += isSame(all, shifts.base()) ? 0 : 1;

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.papermath.engine.Known;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 
@@ -28,10 +29,10 @@ class DrawTest {
                 .filter(one -> one.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        Draw draw = new Draw(row);
+        Draw draw = new Draw(new Known.Drawn(row, null, 0, 0, new int[0], new double[0]));
         SplittableRandom random = new SplittableRandom(42);
         double[] drawn = new double[100_000];
-        Arrays.setAll(drawn, i -> draw.next(random));
+        Arrays.setAll(drawn, i -> draw.value(new double[] {draw.next(random)}, random));
         double n = drawn.length;
         double low = Math.min(row.lowSi(), row.highSi());
         double high = Math.max(row.lowSi(), row.highSi());

@@ -71,6 +71,7 @@ final class AssumptionMapping {
         in.optional("unit").text().check(written -> sameUnit(written, unit));
         ReadResult<Basis> basis = in.optional("basis").choice(List.of(Basis.values()), Basis::word);
         ReadResult<String> source = in.optional("source").note().check(Source::new);
+        ReadResult<List<Assumption.Lean>> leans = EvidenceMapping.leans(in);
         if (fibre.isGiven() && subject.isGiven()) {
             in.refuse(FaultCodes.ONE_OF, "\"fibre\" and \"subject\" are both written. Keep one of them.");
         }
@@ -86,7 +87,8 @@ final class AssumptionMapping {
                                     low.orElse(likely),
                                     high.orElse(likely),
                                     basis.orElse(Basis.GIVEN),
-                                    new Source(source.orElse(ORIGIN)));
+                                    new Source(source.orElse(ORIGIN)))
+                            .leaning(leans.orElse(List.of()));
                 })
                 .check(own -> once(own, keys));
     }
@@ -118,6 +120,7 @@ final class AssumptionMapping {
         }
         out.member("basis").text(own.basis().word());
         CommonMembers.note(out.member("source"), own.source().text());
+        EvidenceMapping.leans(out, own);
     }
 
     private static void once(Assumption own, Set<String> keys) {

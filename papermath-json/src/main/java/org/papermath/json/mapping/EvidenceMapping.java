@@ -109,6 +109,37 @@ public final class EvidenceMapping {
         out.member("role").text(CommonMembers.word(one.role()));
         out.member("basis").text(one.basis().word());
         out.member("source").text(one.source().text());
+        leans(out, one);
+    }
+
+    /** Writes what a measured value goes with, where it does. */
+    static void leans(ObjectWriter out, Assumption one) {
+        if (!one.leans().isEmpty()) {
+            out.member("goesWith")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, one.leans(), "what a value goes with"),
+                            (item, lean) -> item.object(in -> {
+                                in.member("id").text(lean.id());
+                                scope(in, lean.scope());
+                                in.member("slope").number(lean.slope());
+                            }));
+        }
+    }
+
+    static ReadResult<List<Assumption.Lean>> leans(ObjectReader in) {
+        return in.optional("goesWith").list(0, CommonMembers.MANY, one -> one.object(EvidenceMapping::lean));
+    }
+
+    private static ReadResult<Assumption.Lean> lean(ObjectReader in) {
+        ReadResult<String> id = in.required("id").text();
+        ReadResult<String> subject =
+                CommonMembers.sayable(in.optional("subject").text());
+        ReadResult<String> at = CommonMembers.sayable(in.optional("at").text());
+        ReadResult<Double> slope = any(in.required("slope"));
+        return in.make(() -> {
+            Scope scope = subject.optional().map(Scope::of).orElse(Scope.GENERAL);
+            return new Assumption.Lean(id.get(), at.optional().map(scope::on).orElse(scope), slope.get());
+        });
     }
 
     public static ReadResult<Assumption> assumption(ObjectReader in) {
@@ -125,20 +156,22 @@ public final class EvidenceMapping {
         ReadResult<Role> role = in.required("role").choice(List.of(Role.values()), CommonMembers::word);
         ReadResult<Basis> basis = in.required("basis").choice(List.of(Basis.values()), Basis::word);
         ReadResult<Source> source = in.required("source").note().map(Source::new);
+        ReadResult<List<Assumption.Lean>> leans = leans(in);
         return in.make(() -> new Assumption(
-                id.get(),
-                scope.get(),
-                meaning.get(),
-                likely.get(),
-                low.get(),
-                high.get(),
-                shape.get(),
-                least.orElse(Double.NEGATIVE_INFINITY),
-                most.orElse(Double.POSITIVE_INFINITY),
-                unit.get(),
-                role.get(),
-                basis.get(),
-                source.get()));
+                        id.get(),
+                        scope.get(),
+                        meaning.get(),
+                        likely.get(),
+                        low.get(),
+                        high.get(),
+                        shape.get(),
+                        least.orElse(Double.NEGATIVE_INFINITY),
+                        most.orElse(Double.POSITIVE_INFINITY),
+                        unit.get(),
+                        role.get(),
+                        basis.get(),
+                        source.get())
+                .leaning(leans.orElse(List.of())));
     }
 
     private static ReadResult<Double> any(ValueReader at) {

@@ -481,6 +481,35 @@ public final class StudioSchemas {
                         "Where it comes from, in words.",
                         OmittedMembers.is("given by the user", "\"given by the user\""),
                         "five loads of May, read on the tester")
+                .optional(
+                        "goesWith",
+                        many(SchemaObject.object()
+                                .meaning("An assumption a measured value goes with.")
+                                .required(
+                                        "id",
+                                        SchemaWords.text(),
+                                        "The id of the other in the table of assumptions.",
+                                        "drainage.suction-factor")
+                                .optional(
+                                        "subject",
+                                        SchemaWords.text(),
+                                        "What the other holds for: a fibre, a recipe, an additive.",
+                                        OmittedMembers.then("it holds for all"),
+                                        "abaca")
+                                .optional(
+                                        "at",
+                                        SchemaWords.text(),
+                                        "The beater, vat, press or dryer the other holds at, by its name.",
+                                        OmittedMembers.then("it holds at all"),
+                                        "the tub")
+                                .required(
+                                        "slope",
+                                        Map.of("type", "number"),
+                                        "So much higher the value would have come out, were the other higher by one, each on"
+                                                + " the scale of its distribution.",
+                                        0.4)),
+                        "What the measurement had to take as it stands; a plan moves the value with it.",
+                        OmittedMembers.is(List.of(), "it goes with nothing"))
                 .rule("dependentRequired", Map.of("low", List.of("high"), "high", List.of("low")))
                 .rule("not", Map.of("required", List.of("fibre", "subject")));
     }
