@@ -3,16 +3,27 @@ package org.papermath.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.measure.Quantity;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
+import org.papermath.json.OrderDocument;
+import org.papermath.json.PapermathDocuments;
+import org.papermath.order.Studio;
 import org.papermath.plan.MakingPlan;
+import org.papermath.plan.PiecePlan;
+import org.papermath.quantity.Units;
+import org.papermath.record.BatchRecord;
+import org.papermath.record.Calibration;
 
 /** What the README says of the library is so. */
 class ReadmeTest {
@@ -83,6 +94,50 @@ class ReadmeTest {
                 used.stream().filter(one -> one.basis().isUncalibrated()).count();
         assertThat(Pages.text("README.md").replaceAll("\\s+", " "))
                 .contains("(" + uncalibrated + " of " + used.size() + " for the sample order)");
+    }
+
+    @Test
+    void theRecordOfTheSampleDoesWhatTheTableSays() throws IOException {
+        Path folder = Pages.file("examples/src/main/resources/org/papermath/examples/midwinter-concert");
+        OrderDocument sample =
+                PapermathDocuments.readOrder(folder.resolve("order.json")).value();
+        BatchRecord record =
+                PapermathDocuments.readRecord(folder.resolve("record.json")).value();
+        Studio studio = sample.studio();
+        Studio known = studio.withAssumptions(Calibration.of(studio.assumptions(), List.of(record), studio.dryers())
+                .assumptions());
+        PiecePlan before = MakingPlan.of(sample.order(), studio).piece("programme");
+        PiecePlan after = MakingPlan.of(sample.order(), known).piece("programme");
+        StringBuilder table = new StringBuilder();
+        row(table, "grammage", before.finished().grammage(), after.finished().grammage(), "g/m2");
+        row(table, "caliper", before.finished().caliper(), after.finished().caliper(), "mm");
+        row(table, "drains in", before.drainTime(), after.drainTime(), "s");
+        row(table, "solids after pressing", before.solids(), after.solids(), "%");
+        row(table, "dry after", before.drying().time(), after.drying().time(), "h");
+        assertThat(Pages.text("README.md")).contains(table);
+    }
+
+    private static <Q extends Quantity<Q>> void row(
+            StringBuilder table, String figure, Estimate<Q> before, Estimate<Q> after, String unit) {
+        table.append("| ").append(figure);
+        for (Estimate<Q> one : List.of(before.in(unit), after.in(unit))) {
+            table.append(" | ").append(band(one));
+        }
+        Estimate.Part<Q> unknown = after.in(unit).unknown();
+        Estimate.Part<Q> makings = after.in(unit).makings();
+        table.append(" | ")
+                .append(range(unknown.low().in(unit), unknown.high().in(unit)))
+                .append(" | ")
+                .append(range(makings.low().in(unit), makings.high().in(unit)))
+                .append(" |\n");
+    }
+
+    private static String band(Estimate<?> one) {
+        return one.likely() + ", " + range(one.low().value(), one.high().value());
+    }
+
+    private static String range(double low, double high) {
+        return Units.fourDigits(low) + "–" + Units.fourDigits(high);
     }
 
     private static long count(Assumptions table, Basis basis) {
