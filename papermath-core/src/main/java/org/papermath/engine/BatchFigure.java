@@ -8,8 +8,15 @@ public final class BatchFigure extends Figure {
     private final StageFigures stage;
     private final int inStage;
 
-    BatchFigure(StageFigures stage, String words, @Nullable Kind<?> kind, String unit, Scale scale, double most) {
-        super(words, kind, unit, scale, most, false);
+    BatchFigure(
+            StageFigures stage,
+            String words,
+            @Nullable Kind<?> kind,
+            String unit,
+            Scale scale,
+            double most,
+            double bend) {
+        super(words, kind, unit, scale, most, false, bend);
         this.stage = stage;
         inStage = stage.ofBatch.size();
     }

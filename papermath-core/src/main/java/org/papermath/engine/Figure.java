@@ -14,14 +14,23 @@ public abstract sealed class Figure permits BatchFigure, PieceFigure {
     private final Scale scale;
     private final double most;
     private final boolean mayBeUnknown;
+    private final double bend;
 
-    Figure(String words, @Nullable Kind<?> kind, String unit, Scale scale, double most, boolean mayBeUnknown) {
+    Figure(
+            String words,
+            @Nullable Kind<?> kind,
+            String unit,
+            Scale scale,
+            double most,
+            boolean mayBeUnknown,
+            double bend) {
         this.words = words;
         this.kind = kind;
         this.unit = unit;
         this.scale = scale;
         this.most = most;
         this.mayBeUnknown = mayBeUnknown;
+        this.bend = bend;
     }
 
     /** What it is called. */
@@ -52,6 +61,14 @@ public abstract sealed class Figure permits BatchFigure, PieceFigure {
     /** Whether a plan goes on where it cannot be told. */
     public boolean mayBeUnknown() {
         return mayBeUnknown;
+    }
+
+    /**
+     * From which share of its squared band on it is taken not to be smooth: the share of what moves it one way and hardly the
+     * other, as where a limit is reached. Its band then is taken from draws. Above 1 it never is.
+     */
+    public double bend() {
+        return bend;
     }
 
     /** Its place among the figures of a batch, or of a piece. */

@@ -22,11 +22,17 @@ import org.papermath.quantity.Kinds;
 public final class FormingSheets {
     static final StageFigures FIGURES = new StageFigures();
 
+    /** The time at the vat bends where hands wait for draining moulds, or moulds for hands. */
+    private static final double TURN = 1e-3;
+
+    /** A drain bends where stuff at its limit is beaten no further. */
+    private static final double STOPS = 0.5;
+
     public static final PieceFigure MAT = FIGURES.piece("thickness of the wet sheet", Kinds.LENGTH, "mm", Scale.FACTOR);
     public static final PieceFigure COUCHED = FIGURES.piece("mass of the couched sheet", Kinds.MASS, "g", Scale.FACTOR);
-    public static final PieceFigure DRAIN = FIGURES.pieceIfKnown("time to drain", Kinds.TIME, "s", Scale.FACTOR);
+    public static final PieceFigure DRAIN = FIGURES.pieceIfKnown("time to drain", Kinds.TIME, "s", Scale.FACTOR, STOPS);
 
-    public static final PieceFigure AT_VAT = FIGURES.piece("time at the vat", Kinds.TIME, "h", Scale.FACTOR);
+    public static final PieceFigure AT_VAT = FIGURES.piece("time at the vat", Kinds.TIME, "h", Scale.FACTOR, TURN);
 
     /** The step in which an opening is made, m. */
     private static final double OPENING_STEP = 1e-4;

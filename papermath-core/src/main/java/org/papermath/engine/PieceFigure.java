@@ -9,8 +9,14 @@ public final class PieceFigure extends Figure {
     private final int inStage;
 
     PieceFigure(
-            StageFigures stage, String words, @Nullable Kind<?> kind, String unit, Scale scale, boolean mayBeUnknown) {
-        super(words, kind, unit, scale, 1, mayBeUnknown);
+            StageFigures stage,
+            String words,
+            @Nullable Kind<?> kind,
+            String unit,
+            Scale scale,
+            boolean mayBeUnknown,
+            double bend) {
+        super(words, kind, unit, scale, 1, mayBeUnknown, bend);
         this.stage = stage;
         inStage = stage.ofPiece.size();
     }

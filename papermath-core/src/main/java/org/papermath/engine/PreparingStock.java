@@ -45,14 +45,17 @@ import org.papermath.text.Digits;
 public final class PreparingStock {
     static final StageFigures FIGURES = new StageFigures();
 
+    /** What follows from beating bends where stuff at its limit is beaten no further. */
+    private static final double STOPS = 0.5;
+
     /** Of all pots together; nothing where nothing is cooked. */
     public static final BatchFigure COOKED = FIGURES.batch("stuff after cooking", Kinds.MASS, "g", Scale.ROOT);
 
     public static final BatchFigure BEATING = FIGURES.batch("state of beating", Kinds.SHARE, "%", Scale.SHARE);
     public static final BatchFigure DRAINABILITY =
-            FIGURES.batch("drainability", Kinds.SCHOPPER_RIEGLER, "SR", Scale.SHARE, 100);
+            FIGURES.batch("drainability", Kinds.SCHOPPER_RIEGLER, "SR", Scale.SHARE, 100, STOPS);
     public static final BatchFigure WATER_RETENTION =
-            FIGURES.batch("water retention value", Kinds.WATER_RETENTION, "g/g", Scale.FACTOR);
+            FIGURES.batch("water retention value", Kinds.WATER_RETENTION, "g/g", Scale.FACTOR, 1, STOPS);
     public static final BatchFigure FREE_SHRINKAGE =
             FIGURES.batch("free shrinkage", Kinds.LINEAR_SHRINKAGE, "%", Scale.ROOT);
     public static final BatchFigure STOCK_CONSISTENCY =

@@ -18,28 +18,47 @@ final class StageFigures {
 
     int firstOfPiece = Integer.MIN_VALUE;
 
+    /** A figure that is smooth wherever it lies. */
+    private static final double NEVER = 2;
+
     BatchFigure batch(String words, @Nullable Kind<?> kind, String unit, Scale scale) {
-        return batch(words, kind, unit, scale, 1);
+        return batch(words, kind, unit, scale, 1, NEVER);
     }
 
     /** A share of something that is not one. */
     BatchFigure batch(String words, @Nullable Kind<?> kind, String unit, Scale scale, double most) {
-        BatchFigure figure = new BatchFigure(this, words, kind, unit, scale, most);
+        return batch(words, kind, unit, scale, most, NEVER);
+    }
+
+    /** The same of one that bends; see {@link Figure#bend}. */
+    BatchFigure batch(String words, @Nullable Kind<?> kind, String unit, Scale scale, double most, double bend) {
+        BatchFigure figure = new BatchFigure(this, words, kind, unit, scale, most, bend);
         ofBatch.add(figure);
         return figure;
     }
 
     PieceFigure piece(String words, @Nullable Kind<?> kind, String unit, Scale scale) {
-        return piece(words, kind, unit, scale, false);
+        return piece(words, kind, unit, scale, false, NEVER);
+    }
+
+    /** A figure that bends; see {@link Figure#bend}. */
+    PieceFigure piece(String words, @Nullable Kind<?> kind, String unit, Scale scale, double bend) {
+        return piece(words, kind, unit, scale, false, bend);
     }
 
     /** A figure without which a plan goes on, where it cannot be told. */
     PieceFigure pieceIfKnown(String words, @Nullable Kind<?> kind, String unit, Scale scale) {
-        return piece(words, kind, unit, scale, true);
+        return piece(words, kind, unit, scale, true, NEVER);
     }
 
-    private PieceFigure piece(String words, @Nullable Kind<?> kind, String unit, Scale scale, boolean mayBeUnknown) {
-        PieceFigure figure = new PieceFigure(this, words, kind, unit, scale, mayBeUnknown);
+    /** The same of one that bends; see {@link Figure#bend}. */
+    PieceFigure pieceIfKnown(String words, @Nullable Kind<?> kind, String unit, Scale scale, double bend) {
+        return piece(words, kind, unit, scale, true, bend);
+    }
+
+    private PieceFigure piece(
+            String words, @Nullable Kind<?> kind, String unit, Scale scale, boolean mayBeUnknown, double bend) {
+        PieceFigure figure = new PieceFigure(this, words, kind, unit, scale, mayBeUnknown, bend);
         ofPiece.add(figure);
         return figure;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -31,11 +32,24 @@ final class Estimates {
     private static final double LEAST_SHARE = 0.01;
 
     private final FigureBands bands;
+    /** The bands of figures that are not smooth, from draws. */
+    private final Lazy<FigureBands> drawn;
+
     private final Figures likely;
 
-    Estimates(FigureBands bands) {
+    Estimates(FigureBands bands, Supplier<FigureBands> drawn) {
         this.bands = bands;
+        this.drawn = new Lazy<>(drawn);
         this.likely = bands.likely();
+    }
+
+    private FigureBands bands(int at) {
+        if (!bands.bends(at) || bands.isOpenBelow(at) || bands.isOpenAbove(at)) {
+            return bands;
+        }
+        // Where one making in twenty takes nothing at all, the sum says how little the others take.
+        FigureBands draws = drawn.get();
+        return draws.low(at) == 0 && bands.low(at) > 0 ? bands : draws;
     }
 
     FigureBands bands() {
@@ -51,11 +65,11 @@ final class Estimates {
     }
 
     double low(BatchFigure figure, int batch) {
-        return bands.low(likely.place(figure, batch));
+        return bands(likely.place(figure, batch)).low(likely.place(figure, batch));
     }
 
     double low(PieceFigure figure, int piece) {
-        return bands.low(likely.place(figure, piece));
+        return bands(likely.place(figure, piece)).low(likely.place(figure, piece));
     }
 
     boolean isKnown(PieceFigure figure, int piece) {
@@ -81,10 +95,10 @@ final class Estimates {
     private <Q extends Quantity<Q>> Estimate<Q> estimate(Kind<Q> kind, int at, String unit) {
         Estimate<Q> estimate = Estimate.of(
                         kind.ofSi(likely.at(at), unit),
-                        kind.ofSi(bands.low(at), unit),
-                        kind.ofSi(bands.high(at), unit),
+                        kind.ofSi(bands(at).low(at), unit),
+                        kind.ofSi(bands(at).high(at), unit),
                         drivers(at))
-                .open(bands.isOpenBelow(at), bands.isOpenAbove(at))
+                .open(bands(at).isOpenBelow(at), bands(at).isOpenAbove(at))
                 .withMakings(bands.fromMakings(at));
         return spread(estimate, kind, at, unit);
     }
@@ -104,10 +118,10 @@ final class Estimates {
         int at = likely.place(figure, piece);
         Estimate<Length> estimate = Estimate.of(
                         signed(Kinds.LENGTH, likely.at(at), figure.unit()),
-                        signed(Kinds.LENGTH, bands.low(at), figure.unit()),
-                        signed(Kinds.LENGTH, bands.high(at), figure.unit()),
+                        signed(Kinds.LENGTH, bands(at).low(at), figure.unit()),
+                        signed(Kinds.LENGTH, bands(at).high(at), figure.unit()),
                         drivers(at))
-                .open(bands.isOpenBelow(at), bands.isOpenAbove(at))
+                .open(bands(at).isOpenBelow(at), bands(at).isOpenAbove(at))
                 .withMakings(bands.fromMakings(at));
         return spread(estimate, Kinds.LENGTH, at, figure.unit());
     }
@@ -137,21 +151,23 @@ final class Estimates {
     }
 
     private double deviationBelow(int at) {
-        return (likely.at(at) - bands.low(at)) / Normal.FIVE_PERCENT_POINT;
+        return (likely.at(at) - bands(at).low(at)) / Normal.FIVE_PERCENT_POINT;
     }
 
     /** What is there of the stock at the end: nothing, where it runs short. */
     Estimate<Mass> stockLeft(int batch) {
         int at = likely.place(FillingVat.STOCK_LEFT, batch);
-        double low = bands.low(at);
-        double high = bands.high(at);
+        double low = bands(at).low(at);
+        double high = bands(at).high(at);
         String unit = FillingVat.STOCK_LEFT.unit();
         return Estimate.of(
                         Kinds.MASS.ofSi(Math.max(0, likely.at(at)), unit),
                         Kinds.MASS.ofSi(Math.max(0, low), unit),
                         Kinds.MASS.ofSi(Math.max(0, high), unit),
                         drivers(at))
-                .open(bands.isOpenBelow(at) || (low <= 0 && low < high), bands.isOpenAbove(at))
+                .open(
+                        bands(at).isOpenBelow(at) || (low <= 0 && low < high),
+                        bands(at).isOpenAbove(at))
                 .withMakings(bands.fromMakings(at));
     }
 

@@ -124,6 +124,11 @@ public final class MakingPlan {
         return plan(order, studio, (engine, settings) -> null);
     }
 
+    /** Draws that the band of a forecast that is not smooth is taken from; its ends hold a hundredth or two more or less. */
+    private static final int DRAWS_OF_BENT = 600;
+
+    private static final long SEED_OF_BENT = 2026;
+
     /** How bands are worked out; null for none. */
     private interface Banding {
         @Nullable
@@ -136,7 +141,9 @@ public final class MakingPlan {
         Accounts accounts = engine.accounts();
         Figures likely = engine.forecast(settings, engine.likely(), accounts);
         FigureBands bands = banding.of(engine, settings);
-        Estimates numbers = new Estimates(bands == null ? FigureBands.without(likely) : bands);
+        Estimates numbers = new Estimates(
+                bands == null ? FigureBands.without(likely) : bands,
+                () -> MonteCarloBands.few(engine, settings, DRAWS_OF_BENT, SEED_OF_BENT));
         numbers.require(
                 Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
                 order.pieces().stream().map(Piece::name).toList());

@@ -21,6 +21,8 @@ public final class FigureBands {
     private final double[][] moves;
     /** By place, then by draw; empty without draws. */
     private final double[][] draws;
+    /** By place; empty where none does. */
+    private final boolean[] bends;
 
     FigureBands(
             Figures likely,
@@ -30,7 +32,7 @@ public final class FigureBands {
             boolean[] openAbove,
             List<Known.Varied> varied,
             double[][] moves) {
-        this(likely, low, high, openBelow, openAbove, varied, moves, new double[0][]);
+        this(likely, low, high, openBelow, openAbove, varied, moves, new double[0][], new boolean[0]);
     }
 
     private FigureBands(
@@ -41,8 +43,10 @@ public final class FigureBands {
             boolean[] openAbove,
             List<Known.Varied> varied,
             double[][] moves,
-            double[][] draws) {
+            double[][] draws,
+            boolean[] bends) {
         this.draws = draws;
+        this.bends = bends;
         this.likely = likely;
         this.low = low;
         this.high = high;
@@ -54,7 +58,17 @@ public final class FigureBands {
 
     /** The same moves, with ends from draws. */
     FigureBands drawn(double[] lows, double[] highs, boolean[] openBelows, boolean[] openAboves, double[][] drawn) {
-        return new FigureBands(likely, lows, highs, openBelows, openAboves, varied, moves, drawn);
+        return new FigureBands(likely, lows, highs, openBelows, openAboves, varied, moves, drawn, new boolean[0]);
+    }
+
+    /** The same, with some figures that are not smooth. */
+    FigureBands bending(boolean[] which) {
+        return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves, draws, which);
+    }
+
+    /** Whether a figure is not smooth, so that its band is better taken from draws. */
+    public boolean bends(int at) {
+        return bends.length > 0 && bends[at];
     }
 
     /** What a figure came to in each draw; empty without draws. */

@@ -10,6 +10,7 @@ import org.papermath.engine.Known;
 import org.papermath.engine.Scale;
 import org.papermath.engine.Settings;
 import org.papermath.engine.Slot;
+import org.papermath.evidence.Assumption;
 import org.papermath.quantity.Kind;
 
 /**
@@ -23,6 +24,11 @@ import org.papermath.quantity.Kind;
 public final class FirstOrderBands {
     /** How closely the farthest point of a figure is looked for, as a share of the way to the end. */
     private static final double CLOSE = 1e-3;
+
+    private static final double SAME = 1e-12;
+
+    /** So many times as far one way as the other is one way only. */
+    private static final double ONE_WAY = 4;
 
     private final Engine engine;
     private final Engine.Shifts shifts;
@@ -72,15 +78,21 @@ public final class FirstOrderBands {
         double[][] moves = new double[varied.size()][n];
         double[] below = new double[n];
         double[] above = new double[n];
+        double[] squares = new double[n];
+        double[] bent = new double[n];
         for (int i = 0; i < moves.length; i++) {
             Known.Varied one = varied.get(i);
             shift(one, one.lows(), below);
             shift(one, one.highs(), above);
+            boolean even = isEven(one.row());
             for (int at = 0; at < n; at++) {
                 double rise = Math.max(0, Math.max(below[at], above[at]));
                 double fall = Math.min(0, Math.min(below[at], above[at]));
                 up[at] += rise * rise;
                 down[at] += fall * fall;
+                double square = Math.max(rise * rise, fall * fall);
+                squares[at] += square;
+                bent[at] += even && Math.max(rise, -fall) > ONE_WAY * Math.min(rise, -fall) ? square : 0;
                 moves[i][at] = above[at] >= below[at] ? Math.max(rise, -fall) : -Math.max(rise, -fall);
             }
         }
@@ -92,7 +104,19 @@ public final class FirstOrderBands {
             high[at] = up[at] == 0 ? x : scales[at].back(middle[at] + Math.sqrt(up[at]), most[at]);
             end(at, high);
         }
-        return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves);
+        boolean[] bends = new boolean[n];
+        for (int at = 0; at < n; at++) {
+            Figure figure = likely.figure(at);
+            bends[at] = high[at] > low[at] && figure != null && bent[at] >= figure.bend() * squares[at];
+        }
+        return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves).bending(bends);
+    }
+
+    /** Whether an assumption may itself be off about as far one way as the other. */
+    private static boolean isEven(Assumption row) {
+        double below = row.shape().scaled(row.likely()) - row.shape().scaled(row.low());
+        double above = row.shape().scaled(row.high()) - row.shape().scaled(row.likely());
+        return Math.max(below, above) < ONE_WAY / 2 * Math.min(below, above);
     }
 
     /** A band that reaches beyond what its kind can be has no end there that could be calculated. */
@@ -131,7 +155,8 @@ public final class FirstOrderBands {
 
     /** Not a number where the figure cannot be calculated. */
     private double shift(int at, double x) {
-        if (x == likely.at(at)) {
+        // What moves by a last digit only does not move.
+        if (Math.abs(x - likely.at(at)) <= SAME * Math.abs(likely.at(at))) {
             return 0;
         }
         double shift = scales[at].of(x, most[at]) - middle[at];

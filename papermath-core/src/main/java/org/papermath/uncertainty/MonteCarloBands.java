@@ -31,6 +31,15 @@ public final class MonteCarloBands {
 
     /** Works out the bands of a job with its settings. */
     public static FigureBands of(Engine engine, Settings settings, int draws, long seed) {
+        return of(engine, settings, draws, seed, true);
+    }
+
+    /** The same on one thread, for so few draws that others are not to be asked to help. */
+    public static FigureBands few(Engine engine, Settings settings, int draws, long seed) {
+        return of(engine, settings, draws, seed, false);
+    }
+
+    private static FigureBands of(Engine engine, Settings settings, int draws, long seed, boolean shared) {
         FigureBands moves = FirstOrderBands.of(engine, settings);
         Figures likely = moves.likely();
         int n = likely.size();
@@ -44,7 +53,7 @@ public final class MonteCarloBands {
                     "most",
                     MOST / n);
         }
-        double[][] drawn = draw(engine, settings, n, draws, seed);
+        double[][] drawn = draw(engine, settings, n, draws, seed, shared);
         double[] low = new double[n];
         double[] high = new double[n];
         boolean[] openBelow = new boolean[n];
@@ -69,12 +78,13 @@ public final class MonteCarloBands {
         return moves.drawn(low, high, openBelow, openAbove, drawn);
     }
 
-    private static double[][] draw(Engine engine, Settings settings, int n, int draws, long seed) {
+    private static double[][] draw(Engine engine, Settings settings, int n, int draws, long seed, boolean shared) {
         List<Known.Drawn> all = engine.drawn();
         Slot[] slots = all.stream().map(Known.Drawn::slot).toArray(Slot[]::new);
         Draw[] shapes = all.stream().map(Draw::new).toArray(Draw[]::new);
         double[][] drawn = new double[n][draws];
-        IntStream.range(0, draws).parallel().forEach(i -> {
+        IntStream numbers = IntStream.range(0, draws);
+        (shared ? numbers.parallel() : numbers).forEach(i -> {
             SplittableRandom random = new SplittableRandom(mixed(seed, i));
             double[] off = new double[shapes.length];
             for (int k = 0; k < off.length; k++) {

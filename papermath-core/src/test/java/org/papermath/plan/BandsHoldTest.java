@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -30,8 +31,7 @@ class BandsHoldTest {
     /** No forecasts of a card: what the steps of the tools do to single sheets. */
     private static final Set<String> NOT_PRINTED = Set.of("lightest sheet", "heaviest sheet");
 
-    /** Bends where hands take over from moulds, so its band is the least sure; its draws tell more. */
-    private static final Set<String> NOT_SMOOTH = Set.of("time at the vat");
+    private static final String NOT_SMOOTH = "not smooth";
 
     @Test
     void nineTenthsOfTheDrawsLieInsideNearlyEveryBand() {
@@ -44,25 +44,19 @@ class BandsHoldTest {
                 assertThat(e.code()).isIn("piece.no-density", "recipe.timed-sheet-too-fast");
             }
         }
+        List<Double> bent = Objects.requireNonNull(inside.remove(NOT_SMOOTH));
         List<Double> all = new ArrayList<>();
-        inside.forEach((words, shares) -> {
-            if (!NOT_SMOOTH.contains(words)) {
-                all.addAll(shares);
-            }
-        });
+        inside.values().forEach(all::addAll);
         assertThat(all.size()).isGreaterThan(PLANS * 20);
         long good = all.stream().filter(share -> share >= 0.85 && share <= 0.95).count();
         long poor = all.stream().filter(share -> share < 0.8).count();
         String found = good + " of " + all.size() + " hold 85 to 95 %, " + poor + " under 80 %; " + worst(inside);
         // Sampling alone moves a share of a thousand draws by a hundredth.
         assertThat(good / (double) all.size()).as(found).isGreaterThanOrEqualTo(0.95);
-        assertThat(poor / (double) all.size()).as(found).isLessThanOrEqualTo(0.004);
-        // The one that is not smooth is still right nine times in ten, and a twentieth of all at most.
-        List<Double> bent = inside.get("time at the vat");
-        assertThat(bent.size() / (double) (all.size() + bent.size())).isLessThan(0.05);
-        assertThat(bent.stream().filter(share -> share >= 0.85 && share <= 0.95).count() / (double) bent.size())
-                .as(found)
-                .isGreaterThan(0.8);
+        // Three in ten thousand remain: sheets cut to size, and stuff at a limit that a few draws alone pass.
+        assertThat(poor / (double) all.size()).as(found).isLessThanOrEqualTo(ALL ? 3e-4 : 1.5e-3);
+        // Those that are not smooth are taken from draws in a plan; a twentieth of all at most.
+        assertThat(bent.size() / (double) (all.size() + bent.size())).isBetween(0.01, 0.05);
     }
 
     private static String worst(Map<String, List<Double>> inside) {
@@ -89,9 +83,12 @@ class BandsHoldTest {
             if (high > low && !first.isOpenAbove(at) && !first.isOpenBelow(at) && !NOT_PRINTED.contains(words)) {
                 double[] known =
                         Arrays.stream(drawn.draws(at)).filter(Double::isFinite).toArray();
-                long in =
-                        Arrays.stream(known).filter(x -> x >= low && x <= high).count();
-                inside.computeIfAbsent(words, key -> new ArrayList<>()).add(in / (double) known.length);
+                // What goes in whole steps may lie on an end, whatever its last digit says.
+                long in = Arrays.stream(known)
+                        .filter(x -> x >= low - 1e-9 * Math.abs(low) && x <= high + 1e-9 * Math.abs(high))
+                        .count();
+                inside.computeIfAbsent(first.bends(at) ? NOT_SMOOTH : words, key -> new ArrayList<>())
+                        .add(in / (double) known.length);
             }
         }
     }
