@@ -2,17 +2,26 @@ package org.papermath.plan;
 
 import static org.papermath.plan.PlainNumbers.mm;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.papermath.air.Air;
+import org.papermath.engine.CuttingAndFolding;
+import org.papermath.engine.DryingSheets;
 import org.papermath.engine.MakingEnvelopes;
 import org.papermath.engine.PieceFigure;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.equation.Shrinkage;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.SorptionModel;
 import org.papermath.order.Piece;
+import org.papermath.order.Recipe;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 
 /** An envelope: its blank and how the piece goes in. */
 public final class EnvelopePlan {
@@ -28,6 +37,9 @@ public final class EnvelopePlan {
             Estimate<Length> playAlong,
             Estimate<Length> playAcross,
             Amount<Dimensionless> sharePairsFit,
+            Optional<Amount<Length>> dampGrowthAlong,
+            Optional<Amount<Length>> dampGrowthAcross,
+            Optional<Amount<Dimensionless>> sharePairsFitDamp,
             Optional<Estimate<Length>> insideWidthDried,
             Optional<Estimate<Length>> insideHeightDried) {}
 
@@ -48,8 +60,18 @@ public final class EnvelopePlan {
         }
         double spread = in.asked().si("sheet.scatter-size", Scope.of(ordered.name(), ordered.recipe()));
         double deviation = spread / PlainNumbers.NINE_IN_TEN;
-        double fits =
-                numbers.both(MakingEnvelopes.CLEAR_WIDTH, MakingEnvelopes.CLEAR_HEIGHT, p, deviation * Math.sqrt(2));
+        double fits = numbers.both(
+                MakingEnvelopes.CLEAR_WIDTH, MakingEnvelopes.CLEAR_HEIGHT, p, deviation * Math.sqrt(2), 0, 0);
+        Optional<double[]> grown = grown(in, ordered, set);
+        Optional<Amount<Dimensionless>> damp = grown.map(by -> Kinds.NUMBER.ofSi(
+                numbers.both(
+                        MakingEnvelopes.CLEAR_WIDTH,
+                        MakingEnvelopes.CLEAR_HEIGHT,
+                        p,
+                        deviation * Math.sqrt(2),
+                        by[0],
+                        by[1]),
+                "%"));
         return Stage.done(new EnvelopePlan(new Values(
                 ordered.style().orElseThrow(),
                 mm(set.blankWidth()),
@@ -62,8 +84,58 @@ public final class EnvelopePlan {
                 numbers.play(MakingEnvelopes.CLEAR_WIDTH, p),
                 numbers.play(MakingEnvelopes.CLEAR_HEIGHT, p),
                 Kinds.NUMBER.ofSi(fits, "%"),
+                grown.map(by -> mm(by[0])),
+                grown.map(by -> mm(by[1])),
+                damp,
                 dried(numbers, MakingEnvelopes.DRIED_WIDTH, p),
                 dried(numbers, MakingEnvelopes.DRIED_HEIGHT, p))));
+    }
+
+    /**
+     * How much what goes in grows along the width and the height of the pocket, if it comes out of damp air into an envelope
+     * that does not: {@code beta (M_damp - M_room)} of each side, by the direction that shrank most; empty where
+     * nothing is known of how the paper takes up water.
+     */
+    private static Optional<double[]> grown(PlainNumbers in, Piece ordered, MakingEnvelopes.Setting set) {
+        List<Piece> pieces = in.order().pieces();
+        int held = IntStream.range(0, pieces.size())
+                .filter(i -> ordered.envelopeFor()
+                        .filter(pieces.get(i).name()::equals)
+                        .isPresent())
+                .findFirst()
+                .orElseThrow();
+        Recipe recipe = in.order().recipes().stream()
+                .filter(one -> one.name().equals(pieces.get(held).recipe()))
+                .findFirst()
+                .orElseThrow();
+        Scope scope = Scope.of(pieces.get(held).name(), recipe.name());
+        SorptionModel sorption;
+        try {
+            sorption = SorptionModel.from(in.studio().assumptions(), recipe.furnish());
+        } catch (Refused unknown) {
+            return Optional.empty();
+        }
+        Air room = in.order().weighedIn();
+        Air damp = Air.of(
+                room.temperature(),
+                Kinds.RELATIVE_HUMIDITY.ofSi(
+                        Math.max(room.humidity().si(), in.asked().si("envelope.damp-humidity", scope)), "%"));
+        double shrank = Math.max(
+                0,
+                Math.max(
+                        in.estimates().likely(DryingSheets.SHRINK_ALONG, held),
+                        in.estimates().likely(DryingSheets.SHRINK_ACROSS, held)));
+        double strain = Shrinkage.hygroexpansion(
+                Shrinkage.hygroexpansionCoefficient(
+                        shrank,
+                        in.asked().si("hygroexpansion.base", scope),
+                        in.asked().si("hygroexpansion.per-shrinkage", scope)),
+                sorption.ratio(damp).si() - sorption.ratio(room).si());
+        CuttingAndFolding.Setting size = in.settings().size(held);
+        double longSide = strain * Math.max(size.foldedWidth(), size.foldedHeight());
+        double shortSide = strain * Math.min(size.foldedWidth(), size.foldedHeight());
+        boolean upright = set.insideHeight() > set.insideWidth();
+        return Optional.of(new double[] {upright ? shortSide : longSide, upright ? longSide : shortSide});
     }
 
     private static Optional<Estimate<Length>> dried(Estimates numbers, PieceFigure figure, int p) {
@@ -123,6 +195,25 @@ public final class EnvelopePlan {
     /** {@return of single pieces and envelopes taken at random, the share of pairs that fit} */
     public Amount<Dimensionless> sharePairsFit() {
         return values.sharePairsFit;
+    }
+
+    /**
+     * {@return by how much what goes in becomes longer along the width of the pocket, if it comes out of damp air
+     * ({@code envelope.damp-humidity}) into an envelope that does not; the play is so much less then. Empty where the
+     * moisture of the paper in air is not known}
+     */
+    public Optional<Amount<Length>> dampGrowthAlong() {
+        return values.dampGrowthAlong;
+    }
+
+    /** {@return the same along the height of the pocket} */
+    public Optional<Amount<Length>> dampGrowthAcross() {
+        return values.dampGrowthAcross;
+    }
+
+    /** {@return the share of pairs that fit while what goes in is damp and its envelope is not} */
+    public Optional<Amount<Dimensionless>> sharePairsFitDamp() {
+        return values.sharePairsFitDamp;
     }
 
     /** {@return width inside as it comes out of a blank that is formed to its outline and shrinks with its sheet} */

@@ -127,12 +127,14 @@ final class Estimates {
     }
 
     /**
-     * How likely two figures of a piece both lie above zero, moved together by what is not known and by what makings differ
+     * How likely two figures of a piece both lie above their limits, moved together by what is not known and by what makings differ
      * by, and each by itself from pair to pair.
      *
      * @param own the standard deviation of each from pair to pair
+     * @param least the limit of one
+     * @param leastOther that of the other
      */
-    double both(PieceFigure one, PieceFigure other, int piece, double own) {
+    double both(PieceFigure one, PieceFigure other, int piece, double own, double least, double leastOther) {
         int first = likely.place(one, piece);
         int second = likely.place(other, piece);
         double ofFirst = deviationBelow(first);
@@ -140,8 +142,8 @@ final class Estimates {
         double all = Math.hypot(ofFirst, own);
         double allOther = Math.hypot(ofSecond, own);
         return JointNormal.both(
-                likely.at(first) / all,
-                likely.at(second) / allOther,
+                (likely.at(first) - least) / all,
+                (likely.at(second) - leastOther) / allOther,
                 bands.correlation(first, second) * ofFirst / all * (ofSecond / allOther));
     }
 

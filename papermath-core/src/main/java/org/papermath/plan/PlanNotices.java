@@ -946,6 +946,19 @@ final class PlanNotices {
                             + " of random pairs fit; give it more clearance.",
                     "piece",
                     name);
+        } else {
+            envelope.sharePairsFitDamp()
+                    .filter(share -> share.si() < 0.99)
+                    .ifPresent(share -> note(
+                            "envelope.tight-when-damp",
+                            of + "out of damp air what goes in is up to "
+                                    + envelope.dampGrowthAlong().orElseThrow() + " × "
+                                    + envelope.dampGrowthAcross().orElseThrow() + " larger, and " + share
+                                    + " of random pairs fit. Condition it before it goes in, or give more clearance.",
+                            "piece",
+                            name,
+                            "share",
+                            share.si()));
         }
         if (envelope.seam().si() < 0.005) {
             warn(

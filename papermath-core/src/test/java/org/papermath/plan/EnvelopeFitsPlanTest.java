@@ -2,6 +2,7 @@ package org.papermath.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.mm;
 
@@ -10,12 +11,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.papermath.air.Air;
 import org.papermath.envelope.EnvelopeFit;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.fibre.SorptionModel;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
@@ -23,7 +26,9 @@ import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.RelativeHumidity;
 import org.papermath.shape.MeasuredSize;
+import org.papermath.sheet.HygroexpansionModel;
 
 /** The play in a planned envelope, and the share of pairs that fit, are those of its card laid the way the pocket is. */
 class EnvelopeFitsPlanTest {
@@ -71,6 +76,26 @@ class EnvelopeFitsPlanTest {
         close(envelope.playAlong().likely(), fit.playAcross());
         close(envelope.playAcross().likely(), fit.playAlong());
         assertThat(envelope.sharePairsFit().si()).isCloseTo(fit.share().si(), within(1e-9));
+        // Out of air of 75 % the card is larger by what its strain says; the room is at 50 %.
+        Air damp = Air.of(celsius(23), RelativeHumidity.percent(75));
+        double strain = HygroexpansionModel.standard()
+                        .between(
+                                mm(148),
+                                made.shrinkageAcross().likely(),
+                                SorptionModel.standard(Furnish.of(Fibres.COTTON_RAG)),
+                                Air.of(celsius(23), RelativeHumidity.percent(50)),
+                                damp)
+                        .change()
+                        .in("mm")
+                / 148;
+        assertThat(
+                        upright
+                                ? envelope.dampGrowthAcross().orElseThrow().in("mm")
+                                : envelope.dampGrowthAlong().orElseThrow().in("mm"))
+                .isCloseTo(strain * 148, within(0.02))
+                .isGreaterThan(0.1);
+        assertThat(envelope.sharePairsFitDamp().orElseThrow().si())
+                .isLessThan(envelope.sharePairsFit().si());
         assertThat(envelope.playAlong().likely().in("mm")).isCloseTo(clearance, within(0.15));
         assertThat(envelope.playAcross().likely().in("mm")).isCloseTo(clearance, within(0.15));
         assertThat(plan.notices()).noneMatch(notice -> notice.code().equals("envelope.too-small"));

@@ -272,6 +272,12 @@ final class PlanPieceMembers {
             .says("The same the other way.")
             .has("sharePairsFit", set(Kinds.NUMBER), EnvelopePlan::sharePairsFit)
             .says("Of single pieces and envelopes taken at random, how many pairs fit.", "100 %")
+            .mayHave("dampGrowthAlong", set(Kinds.LENGTH), EnvelopePlan::dampGrowthAlong)
+            .says("By how much what goes in is longer along the width, if it comes out of damp air.", "0.3 mm")
+            .mayHave("dampGrowthAcross", set(Kinds.LENGTH), EnvelopePlan::dampGrowthAcross)
+            .says("The same along the height. Both left out where nothing is known of its moisture in air.", "0.2 mm")
+            .mayHave("sharePairsFitDamp", set(Kinds.NUMBER), EnvelopePlan::sharePairsFitDamp)
+            .says("The share of pairs that fit while what goes in is damp.", "99 %")
             .mayHave("insideWidthDried", band(Kinds.LENGTH), EnvelopePlan::insideWidthDried)
             .says("The first side inside, as it comes out of a blank that is formed to its outline and shrinks with its"
                     + " sheet. Left out if the blank is cut.")
