@@ -1,6 +1,8 @@
 package org.papermath.evidence;
 
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -56,6 +58,8 @@ public final class Assumptions {
     private static final class Lists {
         private volatile @Nullable List<Assumption> all;
         private volatile @Nullable List<Assumption> own;
+        /** Rows over makings, each worked out once: a plan with bands asks for all of its own. */
+        private volatile @Nullable Map<Assumption, Assumption> wide;
     }
 
     private Assumptions(AssumptionsTable table, SharedMap<OfId> over, int size, @Nullable Consumer<Assumption> heard) {
@@ -427,6 +431,33 @@ public final class Assumptions {
         if (row.role() != Role.PHYSICAL || (row.basis() == Basis.GIVEN && row.low() == row.high())) {
             return row;
         }
+        Map<Assumption, Assumption> known = lists.wide;
+        if (known == null) {
+            known = Collections.synchronizedMap(new IdentityHashMap<>());
+            lists.wide = known;
+        }
+        Assumption wide = known.get(row);
+        if (wide == null) {
+            wide = widened(row);
+            if (holdsItself(row)) {
+                known.put(row, wide);
+            }
+        }
+        return wide;
+    }
+
+    /** Whether the row is one of this store and no copy, so that what is kept for it stays bounded. */
+    private boolean holdsItself(Assumption row) {
+        PlacedRow there = at(row);
+        return there != null && isSame(there.row(), row);
+    }
+
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean isSame(Assumption one, Assumption other) {
+        return one == other;
+    }
+
+    private Assumption widened(Assumption row) {
         Optional<Assumption> making = makingOf(row);
         double middle = row.shape().scaled(row.likely());
         if (making.isEmpty() || !Double.isFinite(middle)) {
