@@ -28,6 +28,8 @@ public final class Assumption {
     private final Source source;
     private final List<Lean> leans;
 
+    private final String key;
+
     // Looked up once: a plan with bands asks for them again and again.
     private final double likelySi;
     private final double lowSi;
@@ -191,6 +193,7 @@ public final class Assumption {
         this.basis = basis;
         this.source = source;
         this.leans = leans;
+        key = id + scope;
     }
 
     private static String outOfOrder(double likely, double low, double high, double least, double most, String unit) {
@@ -434,7 +437,7 @@ public final class Assumption {
      * @return the key
      */
     public String key() {
-        return id + scope;
+        return key;
     }
 
     @Override

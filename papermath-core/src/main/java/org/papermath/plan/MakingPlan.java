@@ -124,8 +124,8 @@ public final class MakingPlan {
         return plan(order, studio, (engine, settings) -> null);
     }
 
-    /** Draws that the band of a forecast that is not smooth is taken from; its ends hold a hundredth or two more or less. */
-    private static final int DRAWS_OF_BENT = 600;
+    /** Draws that the band of a forecast that is not smooth is taken from; its ends hold two hundredths more or less. */
+    private static final int DRAWS_OF_BENT = 300;
 
     private static final long SEED_OF_BENT = 2026;
 

@@ -20,6 +20,14 @@ final class Draw {
     private final double middle;
     private final double below;
     private final double above;
+    /** The bounds, on its scale. */
+    private final double least;
+
+    private final double most;
+    /** From its unit to coherent SI. */
+    private final double zero;
+
+    private final double unit;
 
     Draw(Known.Drawn drawn) {
         this.drawn = drawn;
@@ -27,6 +35,16 @@ final class Draw {
         middle = row.shape().scaled(row.likely());
         below = row.low() < row.likely() ? middle - row.shape().scaled(row.low()) : 0;
         above = row.high() > row.likely() ? row.shape().scaled(row.high()) - middle : 0;
+        least = bound(row.least(), Double.NEGATIVE_INFINITY);
+        most = bound(row.most(), Double.POSITIVE_INFINITY);
+        zero = Units.toSi(0, row.unit());
+        unit = Units.toSi(1, row.unit()) - zero;
+    }
+
+    /** A bound that has no place on the scale is none. */
+    private double bound(double value, double none) {
+        double scaled = row.shape().scaled(value);
+        return Double.isNaN(scaled) ? none : scaled;
     }
 
     /** How far what is not known of it lies off the likely value, on its scale. */
@@ -61,11 +79,10 @@ final class Draw {
     }
 
     private boolean isInside(double scaled) {
-        double x = row.shape().plain(scaled);
-        return !(x < row.least()) && !(x > row.most());
+        return scaled >= least && scaled <= most;
     }
 
     private double si(double scaled) {
-        return Units.toSi(Math.min(row.most(), Math.max(row.least(), row.shape().plain(scaled))), row.unit());
+        return zero + unit * row.shape().plain(Math.min(most, Math.max(least, scaled)));
     }
 }

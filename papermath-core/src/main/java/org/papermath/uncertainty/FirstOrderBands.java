@@ -2,6 +2,8 @@ package org.papermath.uncertainty;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figure;
@@ -35,6 +37,7 @@ public final class FirstOrderBands {
     private final List<Known.Varied> varied;
     private final Figures likely;
     private final int n;
+    private final boolean[] finite;
     private final Scale[] scales;
     private final double[] most;
     private final double[] middle;
@@ -50,6 +53,7 @@ public final class FirstOrderBands {
         varied = engine.varied();
         likely = shifts.base();
         n = likely.size();
+        finite = new boolean[n];
         scales = new Scale[n];
         most = new double[n];
         middle = new double[n];
@@ -64,6 +68,7 @@ public final class FirstOrderBands {
             most[at] = figure == null ? 1 : figure.most();
             Scale scale = figure == null ? Scale.FACTOR : figure.scale();
             // What is nothing, or all there can be, has no place on its scale.
+            finite[at] = Double.isFinite(x);
             scales[at] = Double.isFinite(scale.of(x, most[at])) && x != 0 ? scale : Scale.DIFFERENCE;
             middle[at] = scales[at].of(x, most[at]);
         }
@@ -78,22 +83,33 @@ public final class FirstOrderBands {
         double[][] moves = new double[varied.size()][n];
         double[] below = new double[n];
         double[] above = new double[n];
+        int[] bending = IntStream.range(0, n)
+                .filter(at -> likely.figure(at) != null
+                        && Objects.requireNonNull(likely.figure(at)).bend() <= 1)
+                .toArray();
         double[] squares = new double[n];
         double[] bent = new double[n];
         for (int i = 0; i < moves.length; i++) {
             Known.Varied one = varied.get(i);
             shift(one, one.lows(), below);
             shift(one, one.highs(), above);
-            boolean even = isEven(one.row());
             for (int at = 0; at < n; at++) {
+                if (below[at] == 0 && above[at] == 0) {
+                    continue;
+                }
                 double rise = Math.max(0, Math.max(below[at], above[at]));
                 double fall = Math.min(0, Math.min(below[at], above[at]));
                 up[at] += rise * rise;
                 down[at] += fall * fall;
+                moves[i][at] = above[at] >= below[at] ? Math.max(rise, -fall) : -Math.max(rise, -fall);
+            }
+            boolean even = bending.length > 0 && isEven(one.row());
+            for (int at : bending) {
+                double rise = Math.max(0, Math.max(below[at], above[at]));
+                double fall = Math.max(0, -Math.min(below[at], above[at]));
                 double square = Math.max(rise * rise, fall * fall);
                 squares[at] += square;
-                bent[at] += even && Math.max(rise, -fall) > ONE_WAY * Math.min(rise, -fall) ? square : 0;
-                moves[i][at] = above[at] >= below[at] ? Math.max(rise, -fall) : -Math.max(rise, -fall);
+                bent[at] += even && Math.max(rise, fall) > ONE_WAY * Math.min(rise, fall) ? square : 0;
             }
         }
         double[] low = new double[n];
@@ -105,18 +121,27 @@ public final class FirstOrderBands {
             end(at, high);
         }
         boolean[] bends = new boolean[n];
-        for (int at = 0; at < n; at++) {
-            Figure figure = likely.figure(at);
-            bends[at] = high[at] > low[at] && figure != null && bent[at] >= figure.bend() * squares[at];
+        for (int at : bending) {
+            Figure figure = Objects.requireNonNull(likely.figure(at));
+            bends[at] = high[at] > low[at] && bent[at] >= figure.bend() * squares[at];
         }
         return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves).bending(bends);
     }
 
-    /** Whether an assumption may itself be off about as far one way as the other. */
+    /** Whether an assumption may itself be off about as far one way as the other, on its scale. */
     private static boolean isEven(Assumption row) {
-        double below = row.shape().scaled(row.likely()) - row.shape().scaled(row.low());
-        double above = row.shape().scaled(row.high()) - row.shape().scaled(row.likely());
-        return Math.max(below, above) < ONE_WAY / 2 * Math.min(below, above);
+        double low = row.low();
+        double likely = row.likely();
+        double high = row.high();
+        return switch (row.shape()) {
+            case NORMAL -> {
+                double below = likely - low;
+                double above = high - likely;
+                yield Math.max(below, above) < ONE_WAY / 2 * Math.min(below, above);
+            }
+            case LOG_NORMAL -> isEvenByFactors(likely / low, high / likely);
+            case LOGIT -> isEvenByFactors(odds(likely) / odds(low), odds(high) / odds(likely));
+        };
     }
 
     /** A band that reaches beyond what its kind can be has no end there that could be calculated. */
@@ -134,23 +159,26 @@ public final class FirstOrderBands {
         shifts.at(one.slots(), ends, out);
         boolean anyUnknown = false;
         for (int at = 0; at < n; at++) {
-            moved[at] = shift(at, out.at(at));
-            anyUnknown |= Double.isNaN(moved[at]) && isKnown(at);
+            double x = out.at(at);
+            moved[at] = finite[at] && x != likely.at(at) ? shift(at, x) : 0;
+            anyUnknown |= Double.isNaN(moved[at]);
         }
         if (anyUnknown) {
             farthest(one.slots(), ends, moved);
         }
-        for (int at = 0; at < n; at++) {
-            moved[at] = isKnown(at) ? moved[at] : 0;
-        }
+    }
+
+    private static double odds(double share) {
+        return share / (1 - share);
+    }
+
+    /** Whether neither logarithm is twice the other. */
+    private static boolean isEvenByFactors(double below, double above) {
+        return below < above * above && above < below * below;
     }
 
     private double[] middle(Slot[] slots) {
         return Arrays.stream(slots).mapToDouble(engine.likely()::of).toArray();
-    }
-
-    private boolean isKnown(int at) {
-        return Double.isFinite(likely.at(at));
     }
 
     /** Not a number where the figure cannot be calculated. */
@@ -172,7 +200,7 @@ public final class FirstOrderBands {
         double[] last = new double[n];
         boolean[] wanted = new boolean[n];
         for (int at = 0; at < n; at++) {
-            wanted[at] = Double.isNaN(moved[at]) && isKnown(at);
+            wanted[at] = Double.isNaN(moved[at]);
             unknown[at] = 1;
         }
         for (int of = 0; of < n; of++) {
