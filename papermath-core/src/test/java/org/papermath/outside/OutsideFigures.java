@@ -5,8 +5,11 @@ import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.squareMetres;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.papermath.air.Air;
 import org.papermath.drying.DryingModel;
@@ -14,7 +17,9 @@ import org.papermath.equation.Freeness;
 import org.papermath.equation.PressingLaw;
 import org.papermath.equation.WaterProperties;
 import org.papermath.equation.WetWeb;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
@@ -28,6 +33,7 @@ import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Irradiance;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.MoistureRatio;
+import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
 import org.papermath.sheet.DensityModel;
 import org.papermath.sheet.ShrinkageModel;
@@ -55,6 +61,99 @@ final class OutsideFigures {
     /** How far the library lies from the published figure, in the unit of the row. */
     static double error(CheckValues.Row row, Assumptions store) {
         return Math.abs(model(row, store) - row.number("published"));
+    }
+
+    /**
+     * The band of a figure over makings, in the unit of its row.
+     *
+     * @param low the 5 % point, or the farthest that could be worked out
+     * @param high the 95 % point, or the farthest that could be worked out
+     * @param openBelow whether it has no end below
+     * @param openAbove whether it has no end above
+     */
+    record Band(double low, double high, boolean openBelow, boolean openAbove) {
+        /** Whether a published value lies inside; at an end it does, beyond an open one it does not. */
+        boolean holds(double published) {
+            double digits = DIGITS * Math.abs(published);
+            return published >= low - digits && published <= high + digits;
+        }
+    }
+
+    /**
+     * The band the library gives for the case of a row: every physical assumption that is looked up on the way is put at
+     * its two ends over makings in turn, and the shifts are added as squares, up and down apart, as factors where all are
+     * above zero. Empty where the figure rests on no assumption with a band.
+     */
+    static Optional<Band> band(CheckValues.Row row, Assumptions store) {
+        Map<String, Assumption> heard = new LinkedHashMap<>();
+        double likely = model(row, store.heardBy(one -> heard.put(one.key(), one)));
+        List<double[]> ends = new ArrayList<>();
+        boolean openBelow = false;
+        boolean openAbove = false;
+        for (Assumption one : heard.values()) {
+            Assumption wide = store.overMakings(one);
+            // What makings differ by widens the bands of others and moves nothing itself.
+            if (one.role() == Role.PHYSICAL
+                    && wide.low() < wide.high()
+                    && !one.id().startsWith("making.")) {
+                double[] moved = new double[2];
+                for (int end = 0; end < 2; end++) {
+                    double to = end == 0 ? wide.low() : wide.high();
+                    boolean known = isKnown(row, store, one, to);
+                    moved[end] = model(row, store.with(at(one, known ? to : farthest(row, store, one, to))));
+                    openBelow |= !known && moved[end] <= likely;
+                    openAbove |= !known && moved[end] >= likely;
+                }
+                if (moved[0] != likely || moved[1] != likely) {
+                    ends.add(moved);
+                }
+            }
+        }
+        if (ends.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean factors = likely > 0 && ends.stream().allMatch(moved -> moved[0] > 0 && moved[1] > 0);
+        double down = 0;
+        double up = 0;
+        for (double[] moved : ends) {
+            down = Math.hypot(down, shift(likely, Math.min(likely, Math.min(moved[0], moved[1])), factors));
+            up = Math.hypot(up, shift(likely, Math.max(likely, Math.max(moved[0], moved[1])), factors));
+        }
+        return Optional.of(
+                factors
+                        ? new Band(likely * Math.exp(-down), likely * Math.exp(up), openBelow, openAbove)
+                        : new Band(likely - down, likely + up, openBelow, openAbove));
+    }
+
+    private static boolean isKnown(CheckValues.Row row, Assumptions store, Assumption one, double value) {
+        try {
+            return Double.isFinite(model(row, store.with(at(one, value))));
+        } catch (Refused e) {
+            return false;
+        }
+    }
+
+    /** The value on the way to an end at which the case can still be worked out. */
+    private static double farthest(CheckValues.Row row, Assumptions store, Assumption one, double end) {
+        double known = 0;
+        double unknown = 1;
+        while (unknown - known > 1e-6) {
+            double part = (known + unknown) / 2;
+            if (isKnown(row, store, one, one.likely() + part * (end - one.likely()))) {
+                known = part;
+            } else {
+                unknown = part;
+            }
+        }
+        return one.likely() + known * (end - one.likely());
+    }
+
+    private static Assumption at(Assumption row, double value) {
+        return row.with(row.scope(), value, value, value, row.basis(), row.source());
+    }
+
+    private static double shift(double from, double to, boolean factors) {
+        return factors ? Math.log(to / from) : to - from;
     }
 
     /** What the library says of the case of a row, in the unit of the row. */

@@ -32,12 +32,26 @@ record Checks(Map<String, Integer> rows, List<Figure> figures, List<String> held
             String unit,
             String model,
             String error,
+            String low,
+            String high,
+            String inside,
             String source) {
         private static Figure of(Map<String, String> cells) {
-            List<String> found =
-                    List.of("case", "sample", "published", "within", "unit", "model", "error", "source").stream()
-                            .map(column -> Objects.requireNonNull(cells.get(column), column))
-                            .toList();
+            List<String> found = List.of(
+                            "case",
+                            "sample",
+                            "published",
+                            "within",
+                            "unit",
+                            "model",
+                            "error",
+                            "low",
+                            "high",
+                            "inside",
+                            "source")
+                    .stream()
+                    .map(column -> Objects.requireNonNull(cells.get(column), column))
+                    .toList();
             return new Figure(
                     found.get(0),
                     found.get(1),
@@ -46,7 +60,10 @@ record Checks(Map<String, Integer> rows, List<Figure> figures, List<String> held
                     found.get(4),
                     found.get(5),
                     found.get(6),
-                    found.get(7));
+                    found.get(7),
+                    found.get(8),
+                    found.get(9),
+                    found.get(10));
         }
 
         /** Whether a default was made from it. */
@@ -57,6 +74,16 @@ record Checks(Map<String, Integer> rows, List<Figure> figures, List<String> held
         /** Whether the library lies from it by more than it is published to. */
         boolean isMissed() {
             return Double.parseDouble(error) > Double.parseDouble(within);
+        }
+
+        /** Whether the case rests on any value with a band. */
+        boolean hasBand() {
+            return !inside.equals("-");
+        }
+
+        /** Whether the published value itself lies in the band of the library. */
+        boolean isInside() {
+            return inside.equals("yes");
         }
     }
 

@@ -124,7 +124,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 .filter(one -> one.role() == Role.PHYSICAL)
                 .count();
         long outside = checks.figures().stream().filter(one -> !one.isFitted()).count();
-        return Map.of(
+        Map<String, String> figures = new LinkedHashMap<>(Map.of(
                 "check-rows", Integer.toString(checks.all()),
                 "outside-figures", Integer.toString(checks.figures().size()),
                 "outside-figures-not-fitted", Long.toString(outside),
@@ -135,7 +135,18 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 "physical", Long.toString(physical),
                 "held-from-outside", checks.heldFromOutside(),
                 "held-by-none", Integer.toString(checks.heldByNone().size()),
-                "held", Long.toString(physical - checks.heldByNone().size()));
+                "held", Long.toString(physical - checks.heldByNone().size())));
+        for (boolean fitted : new boolean[] {false, true}) {
+            List<Checks.Figure> banded = checks.figures().stream()
+                    .filter(one -> one.isFitted() == fitted && one.hasBand())
+                    .toList();
+            long inside = banded.stream().filter(Checks.Figure::isInside).count();
+            String of = fitted ? "-fitted" : "-not-fitted";
+            figures.put("outside-figures-banded" + of, Integer.toString(banded.size()));
+            figures.put("outside-figures-inside" + of, Long.toString(inside));
+            figures.put("outside-figures-inside-share" + of, Math.round(100.0 * inside / banded.size()) + " %");
+        }
+        return figures;
     }
 
     private static String worthOfRows(Checks checks) {
@@ -165,10 +176,14 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                     one.published() + " ± " + one.within() + unit,
                     one.model() + unit,
                     one.error() + unit + (one.isMissed() ? ", missed" : ""),
+                    one.hasBand()
+                            ? one.low() + " – " + one.high() + unit + (one.isInside() ? "" : ", outside")
+                            : "none",
                     one.isFitted() ? "yes" : "no",
                     one.source()));
         }
-        return table(List.of("figure", "published", "library", "error", "default made from it", "source"), rows);
+        return table(
+                List.of("figure", "published", "library", "error", "band", "default made from it", "source"), rows);
     }
 
     private static String heldByNone(Checks checks) {

@@ -105,6 +105,24 @@ class SiteBuilderTest {
                 .forEach((id, scopes) -> assertThat(page)
                         .contains("<td><code>" + id + "</code></td><td>" + String.join(", ", scopes) + "</td>"));
         assertThat(page).contains(", missed</td>");
+        List<Checks.Figure> outside = checks.figures().stream()
+                .filter(one -> !one.isFitted() && one.hasBand())
+                .toList();
+        long inside = outside.stream()
+                .filter(one -> Double.parseDouble(one.published()) >= end(one.low())
+                        && Double.parseDouble(one.published()) <= end(one.high()))
+                .count();
+        assertThat(page.replaceAll("\\s+", " "))
+                .contains("Of the " + outside.size() + " figures no default was made from that have a band, " + inside
+                        + " lie inside");
+        checks.figures().stream()
+                .filter(Checks.Figure::hasBand)
+                .forEach(one -> assertThat(page).contains("<td>" + one.low() + " – " + one.high()));
+    }
+
+    /** The number at an end of a band, open or not. */
+    private static double end(String text) {
+        return Double.parseDouble(text.replaceAll(" or (less|more)$", ""));
     }
 
     @Test
