@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Figure;
@@ -17,19 +18,19 @@ import org.papermath.engine.FillingVat;
 import org.papermath.engine.PieceFigure;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Spread;
-import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 import org.papermath.uncertainty.FigureBands;
-import org.papermath.uncertainty.JointNormal;
 
 /** Reads figures and their bands as estimates. */
 final class Estimates {
     /** Drivers weaker than this share of a band are left out. */
     private static final double LEAST_SHARE = 0.01;
+
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
     private final FigureBands bands;
     /** The bands of figures that are not smooth, from draws. */
@@ -127,8 +128,8 @@ final class Estimates {
     }
 
     /**
-     * How likely two figures of a piece both lie above their limits, moved together by what is not known and by what makings differ
-     * by, and each by itself from pair to pair.
+     * How likely two figures of a piece both lie above their limits: over the draws of what is not known and what makings differ
+     * by, which move both together, and each by itself from pair to pair.
      *
      * @param own the standard deviation of each from pair to pair
      * @param least the limit of one
@@ -137,23 +138,31 @@ final class Estimates {
     double both(PieceFigure one, PieceFigure other, int piece, double own, double least, double leastOther) {
         int first = likely.place(one, piece);
         int second = likely.place(other, piece);
-        double ofFirst = deviationBelow(first);
-        double ofSecond = deviationBelow(second);
-        double all = Math.hypot(ofFirst, own);
-        double allOther = Math.hypot(ofSecond, own);
-        return JointNormal.both(
-                (likely.at(first) - least) / all,
-                (likely.at(second) - leastOther) / allOther,
-                bands.correlation(first, second) * ofFirst / all * (ofSecond / allOther));
+        FigureBands draws = bands.bends(first) || bands.bends(second) ? drawn.get() : bands;
+        double[] ones = draws.draws(first);
+        double[] others = draws.draws(second);
+        if (ones.length == 0) {
+            return below(likely.at(first) - least, own) * below(likely.at(second) - leastOther, own);
+        }
+        double sum = 0;
+        int count = 0;
+        for (int i = 0; i < ones.length; i++) {
+            if (Double.isFinite(ones[i]) && Double.isFinite(others[i])) {
+                sum += below(ones[i] - least, own) * below(others[i] - leastOther, own);
+                count++;
+            }
+        }
+        return sum / count;
+    }
+
+    /** How likely a scatter leaves so much above nothing. */
+    private static double below(double play, double own) {
+        return STANDARD.cumulativeProbability(play / own);
     }
 
     /** How two figures of a piece move together, from -1 to 1. */
     double correlation(PieceFigure one, PieceFigure other, int piece) {
         return bands.correlation(likely.place(one, piece), likely.place(other, piece));
-    }
-
-    private double deviationBelow(int at) {
-        return (likely.at(at) - bands(at).low(at)) / Normal.FIVE_PERCENT_POINT;
     }
 
     /** What is there of the stock at the end: nothing, where it runs short. */
