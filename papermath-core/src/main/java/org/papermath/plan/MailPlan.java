@@ -24,8 +24,10 @@ import org.papermath.quantity.Share;
 public final class MailPlan {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
-    /** Points each of two variables is tried at. */
-    private static final int POINTS = 10;
+    /** Points each of the two is tried at. */
+    private static final int MASSES = 25;
+
+    private static final int THICKNESSES = 6;
 
     private record Values(
             String country,
@@ -61,16 +63,20 @@ public final class MailPlan {
                 in.order().due().orElse(LocalDate.EPOCH));
         Estimate<Mass> mass = numbers.of(Kinds.MASS, Mailing.MAIL_MASS, p).withScatter(scatter(in, p, ordered));
         Estimate<Length> thickness = numbers.of(Kinds.LENGTH, Mailing.MAIL_THICKNESS, p);
-        double together = numbers.correlation(Mailing.MAIL_MASS, Mailing.MAIL_THICKNESS, p);
         LocalDate day = in.order().due().orElse(LocalDate.EPOCH);
+        // What the sheets of a letter differ by moves its mass and not its thickness.
+        double spread = Math.hypot(band(mass, 1), own(mass));
+        double together = spread == 0
+                ? 0
+                : numbers.correlation(Mailing.MAIL_MASS, Mailing.MAIL_THICKNESS, p) * band(mass, 1) / spread;
         int alike = 0;
-        for (int i = 0; i < POINTS; i++) {
-            for (int j = 0; j < POINTS; j++) {
-                double z = STANDARD.inverseCumulativeProbability((i + 0.5) / POINTS);
-                double own = STANDARD.inverseCumulativeProbability((j + 0.5) / POINTS);
-                double other = together * z + Math.sqrt(1 - together * together) * own;
+        for (int i = 0; i < MASSES; i++) {
+            double z = STANDARD.inverseCumulativeProbability((i + 0.5) / MASSES);
+            for (int j = 0; j < THICKNESSES; j++) {
+                double apart = STANDARD.inverseCumulativeProbability((j + 0.5) / THICKNESSES);
+                double other = together * z + Math.sqrt(1 - together * together) * apart;
                 MailLimits.Verdict there =
-                        limits.check(mm(width), mm(height), mm(at(thickness, z)), grams(at(mass, other)), day);
+                        limits.check(mm(width), mm(height), mm(at(thickness, other)), grams(at(mass, z)), day);
                 alike += there.service().equals(verdict.service())
                                 && there.step().equals(verdict.step())
                         ? 1
@@ -82,7 +88,7 @@ public final class MailPlan {
                 mass,
                 thickness,
                 verdict,
-                Kinds.SHARE.ofSi((double) alike / (POINTS * POINTS), "%"))));
+                Kinds.SHARE.ofSi((double) alike / (MASSES * THICKNESSES), "%"))));
     }
 
     /** What one letter differs from the next: the sheets in it do so each by itself. */
@@ -101,10 +107,17 @@ public final class MailPlan {
     /** The value so many deviations from the likely one, as factors; with what one differs from the next where known. */
     private static <Q extends Quantity<Q>> double at(Estimate<Q> estimate, double z) {
         double likely = estimate.likely().si();
+        return likely * Math.exp(z / PlainNumbers.NINE_IN_TEN * Math.hypot(band(estimate, z), own(estimate)));
+    }
+
+    /** Half of a band on the side of z, as a logarithm. */
+    private static double band(Estimate<?> estimate, double z) {
         double end = (z < 0 ? estimate.low() : estimate.high()).si();
-        double band = Math.abs(Math.log(end / likely));
-        double own = estimate.scatter().map(Math::log1p).orElse(0.0);
-        return likely * Math.exp(z / PlainNumbers.NINE_IN_TEN * Math.hypot(band, own));
+        return Math.abs(Math.log(end / estimate.likely().si()));
+    }
+
+    private static double own(Estimate<?> estimate) {
+        return estimate.scatter().map(Math::log1p).orElse(0.0);
     }
 
     /** {@return the country of mailing} */

@@ -6,14 +6,17 @@ import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.mm;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.engine.Engine;
+import org.papermath.engine.Mailing;
 import org.papermath.engine.MakingEnvelopes;
 import org.papermath.engine.PieceFigure;
 import org.papermath.engine.Settings;
@@ -24,12 +27,14 @@ import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
+import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
 import org.papermath.uncertainty.FigureBands;
 import org.papermath.uncertainty.MonteCarloBands;
 import org.papermath.vat.Vat;
@@ -177,5 +182,48 @@ class PairsPlanTest {
                         .sharePairsFit()
                         .si())
                 .isCloseTo(share, within(0.045));
+    }
+
+    // ------------------------------------------------------------------------------------------- the mail
+
+    /** Letters near a step of the mass: how many go as the likely one does, over draws and what single sheets differ by. */
+    @ParameterizedTest
+    @CsvSource({"3, 280", "3, 300", "3, 320", "3, 340", "4, 220", "4, 240", "4, 260"})
+    void theLettersThatGoAsTheLikelyOneAreThoseOfDraws(int inserts, double gsm) {
+        Order order = Order.of("letters")
+                .recipe(stuff("rag", Fibres.COTTON_RAG, 2))
+                .piece(Piece.of("card", 60, "rag")
+                        .size(mm(105), mm(148))
+                        .grammage(Grammage.gsm(gsm))
+                        .build())
+                .piece(Piece.of("envelope", 20, "rag")
+                        .grammage(Grammage.gsm(110))
+                        .envelopeFor("card", EnvelopeStyle.SIDE_SEAM)
+                        .inserts(inserts)
+                        .mailedIn("Germany")
+                        .build())
+                .build();
+        MailPlan mail = MakingPlan.of(order, studio()).piece("envelope").mail();
+        EnvelopePlan envelope = MakingPlan.of(order, studio()).piece("envelope").envelope();
+        double[][] drawn = drawn(order, Mailing.MAIL_MASS, Mailing.MAIL_THICKNESS);
+        MailLimits limits = MailLimits.of("Germany");
+        SplittableRandom random = new SplittableRandom(3);
+        double own = Math.log1p(mail.mass().scatter().orElseThrow()) / NINE_IN_TEN;
+        int alike = 0;
+        for (int i = 0; i < DRAWS; i++) {
+            MailLimits.Verdict there = limits.check(
+                    envelope.outsideWidth(),
+                    envelope.outsideHeight(),
+                    Kinds.LENGTH.ofSi(drawn[1][i]),
+                    Kinds.MASS.ofSi(drawn[0][i] * Math.exp(own * random.nextGaussian())),
+                    LocalDate.EPOCH);
+            alike += there.service().equals(mail.verdict().service())
+                            && there.step().equals(mail.verdict().step())
+                    ? 1
+                    : 0;
+        }
+        // A step splits what is likely from what is above it; the middle of the draws lies a little above the likely
+        // value.
+        assertThat(mail.sameVerdict().si()).isCloseTo((double) alike / DRAWS, within(0.07));
     }
 }

@@ -46,7 +46,7 @@ class SheetQualityPropertyTest {
                 .toList();
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void scaleAndShift(
             @ForAll @IntRange(min = 3, max = 30) int count,
             @ForAll long seed,
@@ -73,7 +73,7 @@ class SheetQualityPropertyTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void turnedRoundTheTrendTurnsAndNothingElse(@ForAll @IntRange(min = 3, max = 30) int count, @ForAll long seed) {
         double[] values = drawn(count, seed);
         List<Amount<Dimensionless>> turned = new ArrayList<>(numbers(values));
@@ -89,7 +89,7 @@ class SheetQualityPropertyTest {
         assertThat(mixed.deviation().si()).isCloseTo(one.deviation().si(), within(1e-10));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void handsInAnyOrderAndScale(
             @ForAll @IntRange(min = 2, max = 5) int count,
             @ForAll long seed,
@@ -118,7 +118,7 @@ class SheetQualityPropertyTest {
     }
 
     /** Whole numbers with ties, down to no scatter at all. */
-    @Property(tries = 500)
+    @Property(tries = 500, seed = "2026")
     void neverWithoutANumber(@ForAll @Size(min = 4, max = 12) List<@IntRange(min = 1, max = 3) Integer> ties) {
         List<Amount<Length>> widths =
                 ties.stream().map(one -> Kinds.LENGTH.of(one, "mm")).toList();
@@ -159,7 +159,7 @@ class SheetQualityPropertyTest {
     }
 
     /** Series of sheets that neither drift nor slip are called so about as seldom as chance is let. */
-    @Property(tries = 5)
+    @Property(tries = 5, seed = "2026")
     void falseAlarmsAreAsRareAsSaid(@ForAll @IntRange(min = 3, max = 8) int count, @ForAll long seed) {
         Random chance = new Random(seed);
         int drifts = 0;
