@@ -133,12 +133,12 @@ public final class Known {
     private record Leaning(Assumption row, double slope) {
         /** Its value, in coherent SI, where the other lies off its likely value by so much on its scale. */
         double at(double off) {
-            return plain(row, row.shape().scaled(row.likely()) + slope * off);
+            return si(row, row.shape().scaled(row.likely()) + slope * off);
         }
     }
 
-    private static double plain(Assumption row, double scaled) {
-        return Units.toSi(Math.min(row.most(), Math.max(row.least(), row.shape().plain(scaled))), row.unit());
+    private static double si(Assumption row, double scaled) {
+        return Units.toSi(row.at(scaled), row.unit());
     }
 
     /** What a band varies, by key, so that sums do not depend on the order of the look-ups. */
@@ -191,23 +191,7 @@ public final class Known {
                 square += half * half;
             }
         }
-        if (square == 0) {
-            return one;
-        }
-        double middle = one.shape().scaled(one.likely());
-        double below = Math.sqrt(square + square(middle - one.shape().scaled(one.low())));
-        double above = Math.sqrt(square + square(one.shape().scaled(one.high()) - middle));
-        return one.with(
-                one.scope(),
-                one.likely(),
-                Math.max(one.least(), one.shape().plain(middle - below)),
-                Math.min(one.most(), one.shape().plain(middle + above)),
-                one.basis(),
-                one.source());
-    }
-
-    private static double square(double x) {
-        return x * x;
+        return one.widened(Math.sqrt(square));
     }
 
     /** What is not known of an assumption, with the measured values that go with it. */
@@ -231,21 +215,14 @@ public final class Known {
 
     /** What an assumption differs by from one making to the next: nothing that was measured goes with that. */
     private Varied makings(Assumption one) {
-        double half = makingHalf(one);
+        double half = store.makingHalf(one);
         double middle = one.shape().scaled(one.likely());
         return new Varied(
                 one,
                 new Slot[] {slot(one)},
-                new double[] {half == 0 ? one.likelySi() : plain(one, middle - half)},
-                new double[] {half == 0 ? one.likelySi() : plain(one, middle + half)},
+                new double[] {half == 0 ? one.likelySi() : si(one, middle - half)},
+                new double[] {half == 0 ? one.likelySi() : si(one, middle + half)},
                 1);
-    }
-
-    private double makingHalf(Assumption one) {
-        boolean given = one.basis() == Basis.GIVEN && one.low() == one.high();
-        return given || !Double.isFinite(one.shape().scaled(one.likely()))
-                ? 0
-                : store.makingOf(one).map(Assumption::likely).orElse(0.0);
     }
 
     /**
@@ -277,7 +254,7 @@ public final class Known {
                     withAbsent(one),
                     slot(one),
                     drawn.size(),
-                    makingHalf(one),
+                    store.makingHalf(one),
                     leans.stream()
                             .mapToInt(lean -> order.indexOf(other(lean).orElseThrow()))
                             .toArray(),

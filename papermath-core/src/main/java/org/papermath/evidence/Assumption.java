@@ -276,6 +276,38 @@ public final class Assumption {
     }
 
     /**
+     * Returns the value at a place on the scale of the distribution, kept inside the bounds.
+     *
+     * @param scaled the place, as {@link Shape#scaled} gives it
+     * @return the value, in {@link #unit()}
+     */
+    public double at(double scaled) {
+        return Math.min(most, Math.max(least, shape.plain(scaled)));
+    }
+
+    /**
+     * Returns a copy with a wider band: what it may be off besides, either way, added as squares on the scale of the
+     * distribution. Where the likely value has no place on that scale, the band stays.
+     *
+     * @param half half of the band of what is added, on that scale, 0 or more
+     * @return the assumption, its likely value and what it goes with the same
+     */
+    public Assumption widened(double half) {
+        double middle = shape.scaled(likely);
+        if (half == 0 || !Double.isFinite(middle)) {
+            return this;
+        }
+        return with(
+                        scope,
+                        likely,
+                        at(middle - Math.hypot(middle - shape.scaled(low), half)),
+                        at(middle + Math.hypot(shape.scaled(high) - middle, half)),
+                        basis,
+                        source)
+                .leaning(leans);
+    }
+
+    /**
      * Returns a copy with a value that is simply given, without a band.
      *
      * @param newScope what the new value holds for

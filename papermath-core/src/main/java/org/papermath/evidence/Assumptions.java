@@ -1,8 +1,6 @@
 package org.papermath.evidence;
 
 import java.util.Collection;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -58,8 +56,6 @@ public final class Assumptions {
     private static final class Lists {
         private volatile @Nullable List<Assumption> all;
         private volatile @Nullable List<Assumption> own;
-        /** Rows over makings, each worked out once: a plan with bands asks for all of its own. */
-        private volatile @Nullable Map<Assumption, Assumption> wide;
     }
 
     private Assumptions(AssumptionsTable table, SharedMap<OfId> over, int size, @Nullable Consumer<Assumption> heard) {
@@ -427,54 +423,22 @@ public final class Assumptions {
      * @return the assumption, its likely value the same
      */
     public Assumption overMakings(Assumption row) {
+        return row.widened(makingHalf(row));
+    }
+
+    /**
+     * Returns how far nine makings in ten of an assumption lie at most from the mean of the studio, on the scale of its
+     * distribution.
+     *
+     * @param row an assumption of this store
+     * @return half of that band; 0 where nothing is known of it, for an assumption that is no property of nature or the
+     *     studio, and for one that is simply given
+     */
+    public double makingHalf(Assumption row) {
         Objects.requireNonNull(row, "row");
-        if (row.role() != Role.PHYSICAL || (row.basis() == Basis.GIVEN && row.low() == row.high())) {
-            return row;
-        }
-        Map<Assumption, Assumption> known = lists.wide;
-        if (known == null) {
-            known = Collections.synchronizedMap(new IdentityHashMap<>());
-            lists.wide = known;
-        }
-        Assumption wide = known.get(row);
-        if (wide == null) {
-            wide = widened(row);
-            if (holdsItself(row)) {
-                known.put(row, wide);
-            }
-        }
-        return wide;
-    }
-
-    /** Whether the row is one of this store and no copy, so that what is kept for it stays bounded. */
-    private boolean holdsItself(Assumption row) {
-        PlacedRow there = at(row);
-        return there != null && isSame(there.row(), row);
-    }
-
-    @SuppressWarnings("ReferenceEquality")
-    private static boolean isSame(Assumption one, Assumption other) {
-        return one == other;
-    }
-
-    private Assumption widened(Assumption row) {
-        Optional<Assumption> making = makingOf(row);
-        double middle = row.shape().scaled(row.likely());
-        if (making.isEmpty() || !Double.isFinite(middle)) {
-            return row;
-        }
-        double half = making.get().likely();
-        Shape shape = row.shape();
-        double below = Math.hypot(middle - shape.scaled(row.low()), half);
-        double above = Math.hypot(shape.scaled(row.high()) - middle, half);
-        return row.with(
-                        row.scope(),
-                        row.likely(),
-                        Math.max(row.least(), shape.plain(middle - below)),
-                        Math.min(row.most(), shape.plain(middle + above)),
-                        row.basis(),
-                        row.source())
-                .leaning(row.leans());
+        return row.role() != Role.PHYSICAL || (row.basis() == Basis.GIVEN && row.low() == row.high())
+                ? 0
+                : makingOf(row).map(Assumption::likely).orElse(0.0);
     }
 
     /**

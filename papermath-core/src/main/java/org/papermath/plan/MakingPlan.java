@@ -140,10 +140,10 @@ public final class MakingPlan {
         Settings settings = engine.decide(engine.likely());
         Accounts accounts = engine.accounts();
         Figures likely = engine.forecast(settings, engine.likely(), accounts);
-        FigureBands bands = banding.of(engine, settings);
-        Estimates numbers = new Estimates(
-                bands == null ? FigureBands.without(likely) : bands,
-                () -> MonteCarloBands.few(engine, settings, DRAWS_OF_BENT, SEED_OF_BENT));
+        FigureBands banded = banding.of(engine, settings);
+        FigureBands bands = banded == null ? FigureBands.without(likely) : banded;
+        Estimates numbers =
+                new Estimates(bands, () -> MonteCarloBands.few(engine, settings, bands, DRAWS_OF_BENT, SEED_OF_BENT));
         numbers.require(
                 Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
                 order.pieces().stream().map(Piece::name).toList());

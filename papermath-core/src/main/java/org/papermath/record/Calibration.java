@@ -445,7 +445,7 @@ public final class Calibration {
                             pattern.high(),
                             Basis.MEASURED_HERE,
                             source)
-                    : of(pattern, readings.size() == 1 ? pattern.likely() : plain(mean, pattern), mean, spread, source);
+                    : of(pattern, readings.size() == 1 ? pattern.likely() : pattern.at(mean), mean, spread, source);
             Optional<Assumption> old = before.find(pattern.id(), pattern.scope());
             if (old.isPresent()
                     && old.get().low() < old.get().high()
@@ -493,8 +493,8 @@ public final class Calibration {
             return pattern.with(
                     pattern.scope(),
                     likely,
-                    Math.min(likely, plain(mean - Normal.FIVE_PERCENT_POINT * error, pattern)),
-                    Math.max(likely, plain(mean + Normal.FIVE_PERCENT_POINT * error, pattern)),
+                    Math.min(likely, pattern.at(mean - Normal.FIVE_PERCENT_POINT * error)),
+                    Math.max(likely, pattern.at(mean + Normal.FIVE_PERCENT_POINT * error)),
                     Basis.MEASURED_HERE,
                     source);
         }
@@ -677,10 +677,6 @@ public final class Calibration {
                                 case LOG_NORMAL -> Math.max(value, EDGE);
                                 case LOGIT -> Math.min(1 - EDGE, Math.max(EDGE, value));
                             });
-        }
-
-        private static double plain(double scaled, Assumption of) {
-            return Math.min(of.most(), Math.max(of.least(), of.shape().plain(scaled)));
         }
 
         private static double square(double value) {

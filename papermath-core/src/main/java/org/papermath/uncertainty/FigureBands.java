@@ -21,21 +21,10 @@ public final class FigureBands {
     private final double[][] moves;
     /** By place, then by draw; empty without draws. */
     private final double[][] draws;
-    /** By place; empty where none does. */
+    /** By place. */
     private final boolean[] bends;
 
     FigureBands(
-            Figures likely,
-            double[] low,
-            double[] high,
-            boolean[] openBelow,
-            boolean[] openAbove,
-            List<Known.Varied> varied,
-            double[][] moves) {
-        this(likely, low, high, openBelow, openAbove, varied, moves, new double[0][], new boolean[0]);
-    }
-
-    private FigureBands(
             Figures likely,
             double[] low,
             double[] high,
@@ -58,17 +47,13 @@ public final class FigureBands {
 
     /** The same moves, with ends from draws. */
     FigureBands drawn(double[] lows, double[] highs, boolean[] openBelows, boolean[] openAboves, double[][] drawn) {
-        return new FigureBands(likely, lows, highs, openBelows, openAboves, varied, moves, drawn, new boolean[0]);
-    }
-
-    /** The same, with some figures that are not smooth. */
-    FigureBands bending(boolean[] which) {
-        return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves, draws, which);
+        return new FigureBands(
+                likely, lows, highs, openBelows, openAboves, varied, moves, drawn, new boolean[likely.size()]);
     }
 
     /** Whether a figure is not smooth, so that its band is better taken from draws. */
     public boolean bends(int at) {
-        return bends.length > 0 && bends[at];
+        return bends[at];
     }
 
     /** What a figure came to in each draw; empty without draws. */
@@ -83,7 +68,7 @@ public final class FigureBands {
             same[at] = likely.at(at);
         }
         boolean[] open = new boolean[same.length];
-        return new FigureBands(likely, same, same, open, open, List.of(), new double[0][]);
+        return new FigureBands(likely, same, same, open, open, List.of(), new double[0][], new double[0][], open);
     }
 
     /** The figures at the likely values; they also give the places. */

@@ -103,13 +103,12 @@ public final class FirstOrderBands {
                 down[at] += fall * fall;
                 moves[i][at] = above[at] >= below[at] ? Math.max(rise, -fall) : -Math.max(rise, -fall);
             }
-            boolean even = bending.length > 0 && isEven(one.row());
             for (int at : bending) {
                 double rise = Math.max(0, Math.max(below[at], above[at]));
                 double fall = Math.max(0, -Math.min(below[at], above[at]));
                 double square = Math.max(rise * rise, fall * fall);
                 squares[at] += square;
-                bent[at] += even && Math.max(rise, fall) > ONE_WAY * Math.min(rise, fall) ? square : 0;
+                bent[at] += Math.max(rise, fall) > ONE_WAY * Math.min(rise, fall) && isEven(one.row()) ? square : 0;
             }
         }
         double[] low = new double[n];
@@ -125,23 +124,15 @@ public final class FirstOrderBands {
             Figure figure = Objects.requireNonNull(likely.figure(at));
             bends[at] = high[at] > low[at] && bent[at] >= figure.bend() * squares[at];
         }
-        return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves).bending(bends);
+        return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves, new double[0][], bends);
     }
 
     /** Whether an assumption may itself be off about as far one way as the other, on its scale. */
     private static boolean isEven(Assumption row) {
-        double low = row.low();
-        double likely = row.likely();
-        double high = row.high();
-        return switch (row.shape()) {
-            case NORMAL -> {
-                double below = likely - low;
-                double above = high - likely;
-                yield Math.max(below, above) < ONE_WAY / 2 * Math.min(below, above);
-            }
-            case LOG_NORMAL -> isEvenByFactors(likely / low, high / likely);
-            case LOGIT -> isEvenByFactors(odds(likely) / odds(low), odds(high) / odds(likely));
-        };
+        double middle = row.shape().scaled(row.likely());
+        double below = middle - row.shape().scaled(row.low());
+        double above = row.shape().scaled(row.high()) - middle;
+        return Math.max(below, above) < ONE_WAY / 2 * Math.min(below, above);
     }
 
     /** A band that reaches beyond what its kind can be has no end there that could be calculated. */
@@ -166,15 +157,6 @@ public final class FirstOrderBands {
         if (anyUnknown) {
             farthest(one.slots(), ends, moved);
         }
-    }
-
-    private static double odds(double share) {
-        return share / (1 - share);
-    }
-
-    /** Whether neither logarithm is twice the other. */
-    private static boolean isEvenByFactors(double below, double above) {
-        return below < above * above && above < below * below;
     }
 
     private double[] middle(Slot[] slots) {

@@ -31,16 +31,20 @@ public final class MonteCarloBands {
 
     /** Works out the bands of a job with its settings. */
     public static FigureBands of(Engine engine, Settings settings, int draws, long seed) {
-        return of(engine, settings, draws, seed, true);
+        return of(engine, settings, FirstOrderBands.of(engine, settings), draws, seed, true);
     }
 
-    /** The same on one thread, for so few draws that others are not to be asked to help. */
-    public static FigureBands few(Engine engine, Settings settings, int draws, long seed) {
-        return of(engine, settings, draws, seed, false);
+    /**
+     * The same on one thread, for so few draws that others are not to be asked to help.
+     *
+     * @param moves the bands of the same job to first order
+     */
+    public static FigureBands few(Engine engine, Settings settings, FigureBands moves, int draws, long seed) {
+        return of(engine, settings, moves, draws, seed, false);
     }
 
-    private static FigureBands of(Engine engine, Settings settings, int draws, long seed, boolean shared) {
-        FigureBands moves = FirstOrderBands.of(engine, settings);
+    private static FigureBands of(
+            Engine engine, Settings settings, FigureBands moves, int draws, long seed, boolean shared) {
         Figures likely = moves.likely();
         int n = likely.size();
         if ((long) n * draws > MOST) {
