@@ -271,30 +271,14 @@ public final class PieceWork {
         double dryGrammage =
                 target / finished.conditioned(state, kept.load(), kept.particleLoad(), v) / (1 + sizing.gain(v));
         // How far a weight holds sheets depends on their size, and that on how far they shrink.
-        FormingSheets.Setting sheet = forming.decide(
-                width,
-                height,
-                shape,
-                shrink(state, kept, Double.NaN, v),
-                dryGrammage,
-                state,
-                kept,
-                rejects,
-                pressed,
-                v);
-        for (int pass = 0; drying.isLight(drying.layerArea(sheet, v), v) && pass < WEIGHT_PASSES; pass++) {
+        double layer = Double.NaN;
+        FormingSheets.Setting sheet;
+        int pass = 0;
+        do {
             sheet = forming.decide(
-                    width,
-                    height,
-                    shape,
-                    shrink(state, kept, drying.layerArea(sheet, v), v),
-                    dryGrammage,
-                    state,
-                    kept,
-                    rejects,
-                    pressed,
-                    v);
-        }
+                    width, height, shape, shrink(state, kept, layer, v), dryGrammage, state, kept, rejects, pressed, v);
+            layer = drying.layerArea(sheet, v);
+        } while (drying.isLight(layer, v) && pass++ < WEIGHT_PASSES);
         return new Sheet(cutting.decide(width, height), enveloped, sheet, pressed ? pressing.decide(sheet, v) : null);
     }
 
