@@ -209,8 +209,7 @@ public final class HandComparison<Q extends Quantity<Q>> {
                 double ofOne = variance(one, least) / one.count();
                 double ofOther = variance(other, least) / other.count();
                 double sum = ofOne + ofOther;
-                double free = sum
-                        / (ofOne * (ofOne / sum) / (one.count() - 1) + ofOther * (ofOther / sum) / (other.count() - 1));
+                double free = MeasuredSheets.freedom(ofOne, one.count(), ofOther, other.count());
                 of[at] = new int[] {i, j};
                 differences[at] = other.above(one);
                 chances[at] = MeasuredSheets.chance(differences[at] / Math.sqrt(sum), free);

@@ -116,6 +116,17 @@ final class MeasuredSheets<Q extends Quantity<Q>> {
         return si == mean() ? mean : mean.multiply(si / mean());
     }
 
+    /**
+     * Degrees of freedom of a difference of two means, from the squared standard error and the count of each.
+     *
+     * @source Welch's approximation, as in any book on statistics
+     */
+    static double freedom(double ofOne, int one, double ofOther, int other) {
+        double sum = ofOne + ofOther;
+        // Divided before they are squared, so that no square of a small error is nothing.
+        return sum / (ofOne * (ofOne / sum) / (one - 1) + ofOther * (ofOther / sum) / (other - 1));
+    }
+
     /** How often chance brings a t as far from zero, up or down. */
     static double chance(double t, double free) {
         return Math.min(1, 2 * TDistribution.of(free).survivalProbability(Math.abs(t)));

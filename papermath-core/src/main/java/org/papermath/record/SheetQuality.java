@@ -414,7 +414,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
         double difference = fresh.mean().si() - base;
         double sum = ofOld + ofNew;
         double free = sum > 0
-                ? sum * sum / (ofOld * ofOld / (old.count() - 1) + ofNew * ofNew / (fresh.count() - 1))
+                ? MeasuredSheets.freedom(ofOld, old.count(), ofNew, fresh.count())
                 : old.count() + fresh.count() - 2;
         double t = difference / error;
         return new FoundComparison(
