@@ -5,6 +5,7 @@ import org.papermath.drying.Dryer;
 import org.papermath.equation.BlotterDrying;
 import org.papermath.equation.FillerLaw;
 import org.papermath.equation.HungDrying;
+import org.papermath.equation.PieceLayout;
 import org.papermath.equation.Room;
 import org.papermath.equation.ShrinkageLaw;
 import org.papermath.equation.StackDrying;
@@ -300,8 +301,8 @@ public final class DryingSheets {
         if (layer == null || gap == null) {
             return 1;
         }
-        int room = Fit.laid(
-                across(sheet), along(sheet), layer.width().si(), layer.length().si(), v.of(gap));
+        int room =
+                PieceLayout.sideBySide(layer.width().si(), layer.length().si(), across(sheet), along(sheet), v.of(gap));
         return Math.max(1, Math.min(room, sheet.apart()));
     }
 

@@ -1,6 +1,7 @@
 package org.papermath.engine;
 
 import org.papermath.air.Air;
+import org.papermath.equation.PieceLayout;
 import org.papermath.equation.Psychrometrics;
 import org.papermath.equation.Room;
 import org.papermath.equation.StackDrying;
@@ -136,7 +137,7 @@ public final class Workshop {
             longSide = Math.min(longSide, Math.max(platenWidth, platenLength));
             shortSide = Math.min(shortSide, Math.min(platenWidth, platenLength));
         }
-        return Math.max(1, Fit.laid(width, height, shortSide, longSide, gap));
+        return Math.max(1, PieceLayout.sideBySide(shortSide, longSide, width, height, gap));
     }
 
     /** Whether the platen covers such a wet sheet. */

@@ -66,6 +66,11 @@ public final class PieceLayout {
         return Rounding.ceil(pieces / perSheet) + trials;
     }
 
+    /** How many like pieces lie side by side on a face, in rows, all the same way round; none where one is larger. */
+    public static int sideBySide(double faceW, double faceH, double pieceW, double pieceH, double gap) {
+        return best(faceW, faceH, pieceW, pieceH, pieceH, pieceW, gap, gap).count();
+    }
+
     /** How quick a sheet is to form: 0 as a card is, 1 as a small sheet, 2 as a large one. */
     public static int pace(double area, double card, double large) {
         return area > large ? 2 : area > card ? 1 : 0;

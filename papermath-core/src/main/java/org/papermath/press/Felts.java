@@ -95,8 +95,7 @@ public record Felts(
         double across = Kinds.LENGTH.siAboveZero(sheetWidth, "width of the sheet");
         double along = Kinds.LENGTH.siAboveZero(sheetHeight, "height of the sheet");
         double between = Kinds.LENGTH.si(gap, "gap between sheets");
-        return PieceLayout.best(width.si(), length.si(), across, along, along, across, between, between)
-                .count();
+        return PieceLayout.sideBySide(width.si(), length.si(), across, along, between);
     }
 
     @Override
