@@ -2,14 +2,13 @@ package org.papermath.plan;
 
 import static org.papermath.plan.PlainNumbers.mm;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.papermath.air.Air;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.DryingSheets;
+import org.papermath.engine.Engine;
 import org.papermath.engine.MakingEnvelopes;
 import org.papermath.engine.PieceFigure;
 import org.papermath.envelope.EnvelopeStyle;
@@ -59,18 +58,11 @@ public final class EnvelopePlan {
             return Stage.notDone("sheet.no-density", "the thickness of the piece that goes in is not known");
         }
         double spread = in.asked().si("sheet.scatter-size", Scope.of(ordered.name(), ordered.recipe()));
-        double deviation = spread / PlainNumbers.NINE_IN_TEN;
-        double fits = numbers.both(
-                MakingEnvelopes.CLEAR_WIDTH, MakingEnvelopes.CLEAR_HEIGHT, p, deviation * Math.sqrt(2), 0, 0);
-        Optional<double[]> grown = grown(in, ordered, set);
+        double deviation = spread / PlainNumbers.NINE_IN_TEN * Math.sqrt(2);
+        double fits = numbers.both(MakingEnvelopes.CLEAR_WIDTH, MakingEnvelopes.CLEAR_HEIGHT, p, deviation, 0, 0);
+        Optional<double[]> grown = grown(in, p, set);
         Optional<Amount<Dimensionless>> damp = grown.map(by -> Kinds.NUMBER.ofSi(
-                numbers.both(
-                        MakingEnvelopes.CLEAR_WIDTH,
-                        MakingEnvelopes.CLEAR_HEIGHT,
-                        p,
-                        deviation * Math.sqrt(2),
-                        by[0],
-                        by[1]),
+                numbers.both(MakingEnvelopes.CLEAR_WIDTH, MakingEnvelopes.CLEAR_HEIGHT, p, deviation, by[0], by[1]),
                 "%"));
         return Stage.done(new EnvelopePlan(new Values(
                 ordered.style().orElseThrow(),
@@ -96,19 +88,11 @@ public final class EnvelopePlan {
      * that does not: {@code beta (M_damp - M_room)} of each side, by the direction that shrank most; empty where
      * nothing is known of how the paper takes up water.
      */
-    private static Optional<double[]> grown(PlainNumbers in, Piece ordered, MakingEnvelopes.Setting set) {
-        List<Piece> pieces = in.order().pieces();
-        int held = IntStream.range(0, pieces.size())
-                .filter(i -> ordered.envelopeFor()
-                        .filter(pieces.get(i).name()::equals)
-                        .isPresent())
-                .findFirst()
-                .orElseThrow();
-        Recipe recipe = in.order().recipes().stream()
-                .filter(one -> one.name().equals(pieces.get(held).recipe()))
-                .findFirst()
-                .orElseThrow();
-        Scope scope = Scope.of(pieces.get(held).name(), recipe.name());
+    private static Optional<double[]> grown(PlainNumbers in, int p, MakingEnvelopes.Setting set) {
+        int held = in.engine().piece(p).held();
+        Recipe recipe =
+                Engine.usedRecipes(in.order()).get(in.engine().piece(held).batch());
+        Scope scope = Scope.of(in.order().pieces().get(held).name(), recipe.name());
         SorptionModel sorption;
         try {
             sorption = SorptionModel.from(in.studio().assumptions(), recipe.furnish());

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Figure;
@@ -29,8 +29,6 @@ import org.papermath.uncertainty.FigureBands;
 final class Estimates {
     /** Drivers weaker than this share of a band are left out. */
     private static final double LEAST_SHARE = 0.01;
-
-    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
     private final FigureBands bands;
     /** The bands of figures that are not smooth, from draws. */
@@ -94,19 +92,21 @@ final class Estimates {
     }
 
     private <Q extends Quantity<Q>> Estimate<Q> estimate(Kind<Q> kind, int at, String unit) {
-        Estimate<Q> estimate = Estimate.of(
-                        kind.ofSi(likely.at(at), unit),
-                        kind.ofSi(bands(at).low(at), unit),
-                        kind.ofSi(bands(at).high(at), unit),
-                        drivers(at))
-                .open(bands(at).isOpenBelow(at), bands(at).isOpenAbove(at))
-                .withMakings(bands.fromMakings(at));
-        return spread(estimate, kind, at, unit);
+        return estimate(kind, at, unit, si -> kind.ofSi(si, unit));
     }
 
-    private <Q extends Quantity<Q>> Estimate<Q> spread(Estimate<Q> estimate, Kind<Q> kind, int at, String unit) {
-        double[] drawn = bands.draws(at);
-        return drawn.length == 0 ? estimate : estimate.withSpread(Spread.of(kind, unit, drawn));
+    private <Q extends Quantity<Q>> Estimate<Q> estimate(
+            Kind<Q> kind, int at, String unit, DoubleFunction<Amount<Q>> amount) {
+        FigureBands band = bands(at);
+        Estimate<Q> estimate = Estimate.of(
+                        amount.apply(likely.at(at)),
+                        amount.apply(band.low(at)),
+                        amount.apply(band.high(at)),
+                        drivers(at))
+                .open(band.isOpenBelow(at), band.isOpenAbove(at))
+                .withMakings(bands.fromMakings(at));
+        double[] draws = bands.draws(at);
+        return draws.length == 0 ? estimate : estimate.withSpread(Spread.of(kind, unit, draws));
     }
 
     /** The hours of the whole. */
@@ -116,15 +116,11 @@ final class Estimates {
 
     /** The play of a card in its envelope, along the width or the height; below zero where it does not go in. */
     Estimate<Length> play(PieceFigure figure, int piece) {
-        int at = likely.place(figure, piece);
-        Estimate<Length> estimate = Estimate.of(
-                        signed(Kinds.LENGTH, likely.at(at), figure.unit()),
-                        signed(Kinds.LENGTH, bands(at).low(at), figure.unit()),
-                        signed(Kinds.LENGTH, bands(at).high(at), figure.unit()),
-                        drivers(at))
-                .open(bands(at).isOpenBelow(at), bands(at).isOpenAbove(at))
-                .withMakings(bands.fromMakings(at));
-        return spread(estimate, Kinds.LENGTH, at, figure.unit());
+        return estimate(
+                Kinds.LENGTH,
+                likely.place(figure, piece),
+                figure.unit(),
+                si -> signed(Kinds.LENGTH, si, figure.unit()));
     }
 
     /**
@@ -157,7 +153,7 @@ final class Estimates {
 
     /** How likely a scatter leaves so much above nothing. */
     private static double below(double play, double own) {
-        return STANDARD.cumulativeProbability(play / own);
+        return PlainNumbers.STANDARD.cumulativeProbability(play / own);
     }
 
     /** How two figures of a piece move together, from -1 to 1. */
@@ -168,17 +164,15 @@ final class Estimates {
     /** What is there of the stock at the end: nothing, where it runs short. */
     Estimate<Mass> stockLeft(int batch) {
         int at = likely.place(FillingVat.STOCK_LEFT, batch);
-        double low = bands(at).low(at);
-        double high = bands(at).high(at);
+        double low = bands.low(at);
+        double high = bands.high(at);
         String unit = FillingVat.STOCK_LEFT.unit();
         return Estimate.of(
                         Kinds.MASS.ofSi(Math.max(0, likely.at(at)), unit),
                         Kinds.MASS.ofSi(Math.max(0, low), unit),
                         Kinds.MASS.ofSi(Math.max(0, high), unit),
                         drivers(at))
-                .open(
-                        bands(at).isOpenBelow(at) || (low <= 0 && low < high),
-                        bands(at).isOpenAbove(at))
+                .open(bands.isOpenBelow(at) || (low <= 0 && low < high), bands.isOpenAbove(at))
                 .withMakings(bands.fromMakings(at));
     }
 

@@ -4,10 +4,10 @@ import static org.papermath.plan.PlainNumbers.grams;
 import static org.papermath.plan.PlainNumbers.mm;
 
 import java.time.LocalDate;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.Mailing;
 import org.papermath.engine.MakingEnvelopes;
@@ -22,12 +22,17 @@ import org.papermath.quantity.Share;
 
 /** What is mailed. */
 public final class MailPlan {
-    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+    /** Points each of the two is tried at, in deviations. */
+    private static final double[] MASSES = points(25);
 
-    /** Points each of the two is tried at. */
-    private static final int MASSES = 25;
+    private static final double[] THICKNESSES = points(6);
 
-    private static final int THICKNESSES = 6;
+    /** The middles of so many parts of a normal distribution that are alike likely. */
+    private static double[] points(int parts) {
+        return IntStream.range(0, parts)
+                .mapToDouble(i -> PlainNumbers.STANDARD.inverseCumulativeProbability((i + 0.5) / parts))
+                .toArray();
+    }
 
     private record Values(
             String country,
@@ -69,14 +74,12 @@ public final class MailPlan {
         double together = spread == 0
                 ? 0
                 : numbers.correlation(Mailing.MAIL_MASS, Mailing.MAIL_THICKNESS, p) * band(mass, 1) / spread;
+        double apart = Math.sqrt(1 - together * together);
         int alike = 0;
-        for (int i = 0; i < MASSES; i++) {
-            double z = STANDARD.inverseCumulativeProbability((i + 0.5) / MASSES);
-            for (int j = 0; j < THICKNESSES; j++) {
-                double apart = STANDARD.inverseCumulativeProbability((j + 0.5) / THICKNESSES);
-                double other = together * z + Math.sqrt(1 - together * together) * apart;
-                MailLimits.Verdict there =
-                        limits.check(mm(width), mm(height), mm(at(thickness, other)), grams(at(mass, z)), day);
+        for (double z : MASSES) {
+            for (double own : THICKNESSES) {
+                MailLimits.Verdict there = limits.check(
+                        mm(width), mm(height), mm(at(thickness, together * z + apart * own)), grams(at(mass, z)), day);
                 alike += there.service().equals(verdict.service())
                                 && there.step().equals(verdict.step())
                         ? 1
@@ -88,7 +91,7 @@ public final class MailPlan {
                 mass,
                 thickness,
                 verdict,
-                Kinds.SHARE.ofSi((double) alike / (MASSES * THICKNESSES), "%"))));
+                Kinds.SHARE.ofSi((double) alike / (MASSES.length * THICKNESSES.length), "%"))));
     }
 
     /** What one letter differs from the next: the sheets in it do so each by itself. */

@@ -23,8 +23,11 @@ record PlainNumbers(
         Estimates estimates,
         Accounts accounts,
         Asked asked) {
+    /** The normal distribution of mean 0 and deviation 1. */
+    static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+
     /** Normal quantile of the 95 % point: a band of nine in ten is this many standard deviations to each side. */
-    static final double NINE_IN_TEN = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.95);
+    static final double NINE_IN_TEN = STANDARD.inverseCumulativeProbability(0.95);
 
     static Amount<Mass> grams(double si) {
         return Kinds.MASS.ofSi(si, "g");
