@@ -129,11 +129,11 @@ public final class Known {
         }
     }
 
-    /** A measured value that goes with another by a slope. */
-    private record Leaning(Assumption row, double slope) {
+    /** A measured value that goes with another. */
+    private record Leaning(Assumption row, Assumption.Lean lean) {
         /** Its value, in coherent SI, where the other lies off its likely value by so much on its scale. */
         double at(double off) {
-            return si(row, row.shape().scaled(row.likely()) + slope * off);
+            return si(row, row.shape().scaled(row.likely()) + lean.by(off));
         }
     }
 
@@ -168,7 +168,7 @@ public final class Known {
             for (Assumption.Lean lean : one.leans()) {
                 other(lean)
                         .ifPresent(other -> found.computeIfAbsent(other, row -> new ArrayList<>())
-                                .add(new Leaning(one, lean.slope())));
+                                .add(new Leaning(one, lean)));
             }
         }
         return found;
@@ -176,22 +176,12 @@ public final class Known {
 
     /** The assumption of this job a value goes with; empty where the job does not ask for it. */
     private Optional<Assumption> other(Assumption.Lean lean) {
-        return store.find(lean.id(), lean.scope())
-                .filter(row -> row.scope().equals(lean.scope()) && slots.containsKey(row));
+        return store.leanedOn(lean).filter(slots::containsKey);
     }
 
     /** The band of a measured value with what it goes with and the job does not ask for. */
     private Assumption withAbsent(Assumption one) {
-        double square = 0;
-        for (Assumption.Lean lean : one.leans()) {
-            Optional<Assumption> row = store.find(lean.id(), lean.scope())
-                    .filter(other -> other.scope().equals(lean.scope()));
-            if (row.isPresent() && !slots.containsKey(row.get())) {
-                double half = lean.slope() * Varied.width(row.get()) / 2;
-                square += half * half;
-            }
-        }
-        return one.widened(Math.sqrt(square));
+        return store.byItself(one, slots::containsKey);
     }
 
     /** What is not known of an assumption, with the measured values that go with it. */
@@ -233,9 +223,9 @@ public final class Known {
      * @param place its place among what is drawn
      * @param making what makings differ by, on the scale of its distribution: nine in ten lie within it either way
      * @param with the places, in the list of what is drawn, of what it goes with
-     * @param slopes by how much
+     * @param leans how
      */
-    public record Drawn(Assumption row, Slot slot, int place, double making, int[] with, double[] slopes) {}
+    public record Drawn(Assumption row, Slot slot, int place, double making, int[] with, List<Assumption.Lean> leans) {}
 
     /** What draws vary, in the order of {@link #varied()}. */
     List<Drawn> drawn() {
@@ -258,7 +248,7 @@ public final class Known {
                     leans.stream()
                             .mapToInt(lean -> order.indexOf(other(lean).orElseThrow()))
                             .toArray(),
-                    leans.stream().mapToDouble(Assumption.Lean::slope).toArray()));
+                    leans));
         }
         return drawn;
     }

@@ -36,24 +36,29 @@ public final class Assumption {
     private final double highSi;
 
     /**
-     * How a value that was measured here goes with another assumption, which the measurement had to take as it stands: were
-     * that one higher, this one would have come out so much higher too, each on the scale of its distribution.
+     * How a value that was measured here goes with another assumption, which the measurement had to take as it stands or which
+     * it tells as well: were that one so much lower or higher, this one would have come out so much lower or higher too, each
+     * on the scale of its distribution.
      *
      * @param id the other assumption
      * @param scope what it holds for
-     * @param slope so much higher
+     * @param below so much for each that it is lower
+     * @param above so much for each that it is higher
      */
-    public record Lean(String id, Scope scope, double slope) {
+    public record Lean(String id, Scope scope, double below, double above) {
         /**
          * Checks the parts.
          *
          * @param id the other assumption, not blank
          * @param scope what it holds for
-         * @param slope so much higher, finite
-         * @throws Refused if the id is blank or the slope is not finite
+         * @param below so much for each that it is lower, finite
+         * @param above so much for each that it is higher, finite
+         * @throws Refused if the id is blank or a slope is not finite
          */
         public Lean {
+            Objects.requireNonNull(id, "id");
             Objects.requireNonNull(scope, "scope");
+            double slope = Double.isFinite(below) ? above : below;
             if (id.isBlank() || !Double.isFinite(slope)) {
                 throw Refused.of(
                         "assumption.lean",
@@ -66,9 +71,33 @@ public final class Assumption {
             }
         }
 
+        /**
+         * Makes one that is as steep below as above.
+         *
+         * @param id the other assumption, not blank
+         * @param scope what it holds for
+         * @param slope so much for each, finite
+         * @return how a value goes with it
+         * @throws Refused as the constructor
+         */
+        public static Lean of(String id, Scope scope, double slope) {
+            return new Lean(id, scope, slope, slope);
+        }
+
+        /**
+         * Returns by how much the value is higher where the other is.
+         *
+         * @param off by how much that is, on its scale; negative for lower
+         * @return by how much this one is, on its scale
+         */
+        public double by(double off) {
+            return (off < 0 ? below : above) * off;
+        }
+
         @Override
         public String toString() {
-            return "goes with " + id + scope + " by " + Units.fourDigits(slope);
+            return "goes with " + id + scope + " by " + Units.fourDigits(below)
+                    + (below == above ? "" : " below and " + Units.fourDigits(above) + " above");
         }
     }
 

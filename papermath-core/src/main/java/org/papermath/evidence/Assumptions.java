@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -424,6 +425,42 @@ public final class Assumptions {
      */
     public Assumption overMakings(Assumption row) {
         return row.widened(makingHalf(row));
+    }
+
+    /**
+     * Finds what a measured value goes with.
+     *
+     * @param lean what it says of that
+     * @return the other assumption; empty where this store does not hold it for that very scope
+     */
+    public Optional<Assumption> leanedOn(Assumption.Lean lean) {
+        Objects.requireNonNull(lean, "lean");
+        return find(lean.id(), lean.scope()).filter(other -> other.scope().equals(lean.scope()));
+    }
+
+    /**
+     * Returns an assumption with the band it has by itself: its own, and what comes from the values it goes with, which is
+     * wider where those are not varied beside it.
+     *
+     * @param row an assumption of this store
+     * @param beside which of those it goes with are varied beside it, with what goes with them
+     * @return the assumption, its band wider by the rest
+     */
+    public Assumption byItself(Assumption row, Predicate<Assumption> beside) {
+        Objects.requireNonNull(beside, "beside");
+        double square = 0;
+        for (Assumption.Lean lean : row.leans()) {
+            Optional<Assumption> other = leanedOn(lean).filter(beside.negate());
+            if (other.isPresent()) {
+                Assumption on = other.get();
+                double middle = on.shape().scaled(on.likely());
+                double half = (lean.by(on.shape().scaled(on.high()) - middle)
+                                - lean.by(on.shape().scaled(on.low()) - middle))
+                        / 2;
+                square += half * half;
+            }
+        }
+        return row.widened(Math.sqrt(square));
     }
 
     /**

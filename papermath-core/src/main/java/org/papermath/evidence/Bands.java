@@ -95,19 +95,15 @@ public final class Bands {
         Objects.requireNonNull(uses, "uses");
         Objects.requireNonNull(result, "result");
         Amount<Q> likely = result.apply(assumptions);
-        List<Assumption> varied = varied(assumptions, uses);
-        int n = varied.size();
+        List<Step> steps = steps(assumptions, varied(assumptions, uses));
+        int n = steps.size();
         double at = likely.si();
         double[] low = new double[n];
         double[] high = new double[n];
         boolean factors = at > 0;
         for (int i = 0; i < n; i++) {
-            Assumption one = varied.get(i);
-            Assumption wide = assumptions.overMakings(one);
-            low[i] = result.apply(assumptions.with(one.given(one.scope(), wide.low())))
-                    .si();
-            high[i] = result.apply(assumptions.with(one.given(one.scope(), wide.high())))
-                    .si();
+            low[i] = result.apply(assumptions.withAll(steps.get(i).low())).si();
+            high[i] = result.apply(assumptions.withAll(steps.get(i).high())).si();
             factors &= low[i] > 0 && high[i] > 0;
         }
         double down = 0;
@@ -122,12 +118,14 @@ public final class Bands {
             widths[i] = below * below + above * above;
         }
         double all = down + up;
-        List<Estimate.Driver> drivers = new ArrayList<>(n);
+        Map<Assumption, Double> shares = new LinkedHashMap<>();
         for (int i = 0; i < n; i++) {
             if (widths[i] > 0) {
-                drivers.add(new Estimate.Driver(varied.get(i), widths[i] / all));
+                shares.merge(steps.get(i).row(), widths[i] / all, Double::sum);
             }
         }
+        List<Estimate.Driver> drivers = new ArrayList<>(shares.size());
+        shares.forEach((row, share) -> drivers.add(new Estimate.Driver(row, share)));
         drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
         return Estimate.of(
                 likely, moved(likely, -Math.sqrt(down), factors), moved(likely, Math.sqrt(up), factors), drivers);
@@ -139,7 +137,8 @@ public final class Bands {
             for (String id : use.ids()) {
                 assumptions
                         .find(id, use.scope())
-                        .filter(one -> one.role() == Role.PHYSICAL && isVaried(assumptions.overMakings(one)))
+                        .filter(one -> one.role() == Role.PHYSICAL
+                                && (!one.leans().isEmpty() || isVaried(assumptions.overMakings(one))))
                         .ifPresent(one -> byKey.put(one.key(), one));
             }
         }
@@ -148,6 +147,43 @@ public final class Bands {
 
     private static boolean isVaried(Assumption wide) {
         return wide.low() < wide.high();
+    }
+
+    /** What is moved at once: an assumption, to its 5 % and its 95 % point, and the measured values that go with it. */
+    private record Step(Assumption row, List<Assumption> low, List<Assumption> high) {}
+
+    private static List<Step> steps(Assumptions store, List<Assumption> varied) {
+        List<Step> steps = new ArrayList<>(varied.size());
+        for (Assumption one : varied) {
+            Assumption known = store.byItself(one, varied::contains);
+            List<Assumption> low = new ArrayList<>();
+            List<Assumption> high = new ArrayList<>();
+            for (Assumption other : varied) {
+                for (Assumption.Lean lean : other.leans()) {
+                    if (store.leanedOn(lean).filter(one::equals).isPresent()) {
+                        low.add(moved(other, lean.by(off(one, known.low()))));
+                        high.add(moved(other, lean.by(off(one, known.high()))));
+                    }
+                }
+            }
+            Assumption wide = low.isEmpty() ? store.overMakings(known) : known;
+            low.add(one.given(one.scope(), wide.low()));
+            high.add(one.given(one.scope(), wide.high()));
+            steps.add(new Step(one, low, high));
+            double half = store.makingHalf(one);
+            if (low.size() > 1 && half > 0) {
+                steps.add(new Step(one, List.of(moved(one, -half)), List.of(moved(one, half))));
+            }
+        }
+        return steps;
+    }
+
+    private static double off(Assumption row, double value) {
+        return row.shape().scaled(value) - row.shape().scaled(row.likely());
+    }
+
+    private static Assumption moved(Assumption row, double by) {
+        return row.given(row.scope(), row.at(row.shape().scaled(row.likely()) + by));
     }
 
     private static double shift(double from, double to, boolean factors) {

@@ -1,5 +1,6 @@
 package org.papermath.pulp;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -237,47 +238,59 @@ public final class BeatingModel {
         }
         double[] weight = weights(beaten, start, limit, prior);
         double[] fit = fit(time, value, weight, start, limit, prior);
-        double[] error = new double[2];
+        double[] square = new double[2];
+        double both = 0;
         for (int i = 0; i < count; i++) {
             // A small step towards the middle of the range keeps the neighbour inside it.
             double step = (value[i] > (start + limit) / 2 ? -1 : 1) * 1e-6 * (limit - start);
             double[] moved = value.clone();
             moved[i] += step;
-            double[] there = fit(time, moved, weight, start, limit, prior);
+            double[] byValue = logarithms(fit(time, moved, weight, start, limit, prior), fit);
             double[] later = time.clone();
             later[i] *= 1 + 1e-6;
-            double[] then = fit(later, value, weight, start, limit, prior);
+            double[] byTime = logarithms(fit(later, value, weight, start, limit, prior), fit);
+            double ofValue = beaten.get(i).drainability().error().si() / step;
+            double ofTime = beaten.get(i).time().error().si() / time[i] / 1e-6;
             for (int k = 0; k < 2; k++) {
-                double byValue = (Math.log(there[k]) - Math.log(fit[k]))
-                        / step
-                        * beaten.get(i).drainability().error().si();
-                double byTime = (Math.log(then[k]) - Math.log(fit[k]))
-                        / 1e-6
-                        * beaten.get(i).time().error().si()
-                        / time[i];
-                error[k] += byValue * byValue + byTime * byTime;
+                square[k] += square(byValue[k] * ofValue) + square(byTime[k] * ofTime);
             }
+            both += byValue[0] * byValue[1] * square(ofValue) + byTime[0] * byTime[1] * square(ofTime);
         }
-        if (!(Math.sqrt(error[0]) <= result.si("beating.rate-unsure", scope))
+        if (!(Math.sqrt(square[0]) <= result.si("beating.rate-unsure", scope))
                 || !(fit[1] > LEAST_EXPONENT)
                 || !(fit[1] < MOST_EXPONENT)) {
             throw tellNothing();
         }
         double surest = result.si("beating.rate-surest", scope);
-        result = result.with(measured(
-                result.get("beating.rate", scopeOfPattern(result, scope)),
-                scope,
-                fit[0] * 3600,
-                Math.max(surest, Math.sqrt(error[0])),
-                count));
-        if (!isOneTime(time)) {
-            result = result.with(measured(
-                    result.get("beating.exponent", scope),
-                    scope,
-                    fit[1],
-                    Math.max(surest, Math.sqrt(error[1])),
-                    count));
+        List<Assumption.Lean> ofRate = new ArrayList<>();
+        List<Assumption.Lean> ofExponent = new ArrayList<>();
+        if (beaten.size() < readings.size()) {
+            double step = -1e-6 * (limit - start);
+            double[] byStart = logarithms(fit(time, value, weight, start + step, limit, prior), fit);
+            ofRate.add(Assumption.Lean.of("beating.drainability-unbeaten", scope, byStart[0] / step));
+            ofExponent.add(Assumption.Lean.of("beating.drainability-unbeaten", scope, byStart[1] / step));
         }
+        double alone = square[0];
+        if (!isOneTime(time)) {
+            if (square[1] > 0) {
+                ofRate.add(Assumption.Lean.of("beating.exponent", scope, both / square[1]));
+                alone = Math.max(0, square[0] - both * both / square[1]);
+            }
+            result = result.with(measured(
+                            result.get("beating.exponent", scope),
+                            scope,
+                            fit[1],
+                            Math.max(surest, Math.sqrt(square[1])),
+                            count)
+                    .leaning(ofExponent));
+        }
+        result = result.with(measured(
+                        result.get("beating.rate", scopeOfPattern(result, scope)),
+                        scope,
+                        fit[0] * 3600,
+                        Math.max(surest, Math.sqrt(alone)),
+                        count)
+                .leaning(ofRate));
         return result;
     }
 
@@ -356,6 +369,14 @@ public final class BeatingModel {
             throw noRise(value);
         }
         return time;
+    }
+
+    private static double[] logarithms(double[] there, double[] here) {
+        return new double[] {Math.log(there[0] / here[0]), Math.log(there[1] / here[1])};
+    }
+
+    private static double square(double value) {
+        return value * value;
     }
 
     private static Refused noRise(double value) {

@@ -1,13 +1,16 @@
 package org.papermath.record;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
@@ -28,6 +31,7 @@ import org.papermath.evidence.Basis;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
+import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Shape;
 import org.papermath.evidence.Source;
@@ -74,7 +78,7 @@ import org.papermath.vat.DrainageModel;
  * }
  * CalibratingDay found = day.calibrate(Assumptions.standard());
  * found.drainability(hours(2.5)); // 56.41 °SR, mean 55.62–57.2
- * found.freeShrinkage(hours(2.5)).get(); // 14.28 %, mean 14.1–14.46
+ * found.freeShrinkage(hours(2.5)).get(); // 14.28 %, mean 13.4–15.16
  * Scope pressed = Scope.of("abaca").on("big press");
  * found.assumptions().amount("sheet.density-long-beaten", pressed, Kinds.DENSITY); // 869.6 kg/m³
  * }</pre>
@@ -89,8 +93,9 @@ import org.papermath.vat.DrainageModel;
  *
  * <p>What the samples hardly tell, such as where beating would end of a load that was only beaten lightly, is held by what
  * was known before: a value of the store with a band counts as one more reading. The more surely the samples tell it, the
- * less of that is left. The bands of the curves here are those of all values together. A plan takes values one by one, so
- * they are kept with bands by which it shows these curves no surer, up to one and a half times the longest beating.
+ * less of that is left. The bands of the curves here are those of all values together, for the load of the day. The values
+ * are kept with what each goes with ({@link Assumption#leans()}), so that a plan shows the same curves, and wider by what
+ * the load of a day may be off those of the studio.
  *
  * <p>The values are kept for the fibre in the beater ({@code beating.rate}, {@code beating.exponent},
  * {@code beating.drainability-unbeaten}, {@code beating.drainability-limit}, {@code shrinkage.initial},
@@ -295,7 +300,7 @@ public final class CalibratingDay {
      */
     public Estimate<SchopperRiegler> drainability(Quantity<Time> time) {
         double t = Kinds.TIME.si(time, "time of beating");
-        return sum(Kinds.SCHOPPER_RIEGLER, "SR", values -> fit.number(values, t), 100);
+        return sum(Kinds.SCHOPPER_RIEGLER, "SR", (day, values) -> day.number(values, t), 100);
     }
 
     /**
@@ -308,7 +313,7 @@ public final class CalibratingDay {
     public Optional<Estimate<Time>> drained(Quantity<Time> time) {
         double t = Kinds.TIME.si(time, "time of beating");
         return fit.finds(DayFit.RESISTANCE)
-                ? Optional.of(factor(Kinds.TIME, "s", values -> fit.drained(values, t)))
+                ? Optional.of(factor(Kinds.TIME, "s", (day, values) -> day.drained(values, t)))
                 : Optional.empty();
     }
 
@@ -322,7 +327,7 @@ public final class CalibratingDay {
     public Optional<Estimate<LinearShrinkage>> freeShrinkage(Quantity<Time> time) {
         double t = Kinds.TIME.si(time, "time of beating");
         return fit.finds(DayFit.SHRINK_LIMIT)
-                ? Optional.of(sum(Kinds.LINEAR_SHRINKAGE, "%", values -> fit.shrinkage(values, t), 1))
+                ? Optional.of(sum(Kinds.LINEAR_SHRINKAGE, "%", (day, values) -> day.shrinkage(values, t), 1))
                 : Optional.empty();
     }
 
@@ -336,12 +341,11 @@ public final class CalibratingDay {
     public Optional<Estimate<ApparentDensity>> density(Quantity<Time> time) {
         double t = Kinds.TIME.si(time, "time of beating");
         return fit.finds(DayFit.DENSITY_BEATEN)
-                ? Optional.of(factor(Kinds.DENSITY, "kg/m3", values -> fit.density(values, t)))
+                ? Optional.of(factor(Kinds.DENSITY, "kg/m3", (day, values) -> day.density(values, t)))
                 : Optional.empty();
     }
 
-    private <Q extends Quantity<Q>> Estimate<Q> sum(
-            Kind<Q> kind, String unit, ToDoubleFunction<double[]> curve, double most) {
+    private <Q extends Quantity<Q>> Estimate<Q> sum(Kind<Q> kind, String unit, DayFit.Curve curve, double most) {
         double likely = fit.at(curve);
         double half = Normal.FIVE_PERCENT_POINT * fit.error(curve);
         return Estimate.of(
@@ -351,9 +355,9 @@ public final class CalibratingDay {
                 List.of());
     }
 
-    private <Q extends Quantity<Q>> Estimate<Q> factor(Kind<Q> kind, String unit, ToDoubleFunction<double[]> curve) {
+    private <Q extends Quantity<Q>> Estimate<Q> factor(Kind<Q> kind, String unit, DayFit.Curve curve) {
         double likely = fit.at(curve);
-        double half = Math.exp(Normal.FIVE_PERCENT_POINT * fit.error(values -> Math.log(curve.applyAsDouble(values))));
+        double half = Math.exp(Normal.FIVE_PERCENT_POINT * fit.error((day, values) -> Math.log(curve.at(day, values))));
         return Estimate.of(
                 kind.ofSi(likely, unit), kind.ofSi(likely / half, unit), kind.ofSi(likely * half, unit), List.of());
     }
@@ -526,7 +530,7 @@ public final class CalibratingDay {
             inVat = day.vat.isEmpty() ? Scope.GENERAL : Scope.at(day.vat);
             onPress = on(day.fibre.scope(), day.press);
             check();
-            fit = new DayFit(known, conditions());
+            fit = new DayFit(known, conditions(known));
             ask();
         }
 
@@ -662,7 +666,7 @@ public final class CalibratingDay {
             }
         }
 
-        private DayFit.Conditions conditions() {
+        private DayFit.Conditions conditions(Assumptions known) {
             Water water = day.water == null ? Water.room() : day.water;
             double moisture = SorptionModel.from(known, Furnish.of(day.fibre))
                     .fromWetSide()
@@ -920,18 +924,18 @@ public final class CalibratingDay {
         }
 
         private List<Assumption> rows() {
-            Map<String, Double> errors = fit.errors();
+            Map<String, DayFit.Told> told = fit.told(this::besides);
+            Map<String, List<Assumption.Lean>> onConditions = onConditions();
             Source source = new Source("measured here, a calibrating day: " + samples.size() + " samples to "
                     + samples.get(samples.size() - 1).time() + ", " + fit.count() + " readings");
             List<Assumption> rows = new ArrayList<>();
             for (String id : fit.ids()) {
                 Scope scope = fit.scope(id);
-                Assumption pattern =
-                        known.find(id, scope).or(() -> known.pattern(id)).orElseThrow();
-                double error = Math.max(Objects.requireNonNull(errors.get(id)), surest(id));
+                Assumption pattern = pattern(id);
+                DayFit.Told of = Objects.requireNonNull(told.get(id));
                 double unit = Units.toSi(1, pattern.unit());
                 double likely = fit.value(id) / unit;
-                double half = Normal.FIVE_PERCENT_POINT * error;
+                double half = Normal.FIVE_PERCENT_POINT * of.error();
                 double low;
                 double high;
                 if (fit.isFactor(id)) {
@@ -945,13 +949,21 @@ public final class CalibratingDay {
                     low = likely - half / unit;
                     high = likely + half / unit;
                 }
+                List<Assumption.Lean> leans = new ArrayList<>();
+                of.slopes()
+                        .forEach((other, slope) -> leans.add(
+                                Assumption.Lean.of(other, fit.scope(other), slope * onShape(id) / onShape(other))));
+                leans.addAll(onConditions.getOrDefault(id, List.of()));
                 Assumption row = pattern.with(
-                        scope,
-                        likely,
-                        Math.min(likely, Math.max(pattern.least(), low)),
-                        Math.max(likely, Math.min(pattern.most(), high)),
-                        Basis.MEASURED_HERE,
-                        source);
+                                scope,
+                                likely,
+                                Math.min(likely, Math.max(pattern.least(), low)),
+                                Math.max(likely, Math.min(pattern.most(), high)),
+                                Basis.MEASURED_HERE,
+                                source)
+                        .leaning(leans.stream()
+                                .filter(lean -> Double.isFinite(lean.below()) && Double.isFinite(lean.above()))
+                                .toList());
                 rows.add(row);
                 known.find(id, scope)
                         .filter(before -> before.low() < before.high())
@@ -971,14 +983,78 @@ public final class CalibratingDay {
             return List.copyOf(rows);
         }
 
-        /** What no reading makes surer: the next load, and what the eye sees of a depth. */
-        private double surest(String id) {
-            if (id.equals(DayFit.RATE)) {
-                return known.si("beating.rate-surest", inBeater);
-            }
-            return id.equals(DayFit.RESISTANCE)
+        private Assumption pattern(String id) {
+            return known.find(id, fit.scope(id)).or(() -> known.pattern(id)).orElseThrow();
+        }
+
+        /** How fast a value moves on the scale of its distribution, by that of the search. */
+        private double onShape(String id) {
+            Assumption pattern = pattern(id);
+            double unit = Units.toSi(1, pattern.unit());
+            double value = fit.value(id);
+            double step = 1e-5 * value;
+            double move = fit.isFactor(id) ? Math.log((value + step) / (value - step)) : 2 * step;
+            return (pattern.shape().scaled((value + step) / unit)
+                            - pattern.shape().scaled((value - step) / unit))
+                    / move;
+        }
+
+        /**
+         * What no reading of the day makes surer, on the scale of the search: by how much the day's making is off those of the
+         * studio, and what the eye sees of a depth.
+         */
+        private double besides(String id) {
+            Assumption pattern = pattern(id);
+            double making = known.makingHalf(pattern.with(
+                            fit.scope(id),
+                            pattern.likely(),
+                            pattern.low(),
+                            pattern.high(),
+                            Basis.MEASURED_HERE,
+                            pattern.source()))
+                    / Normal.FIVE_PERCENT_POINT
+                    / onShape(id);
+            double surest = id.equals(DayFit.RESISTANCE)
                     ? Math.log1p(known.si("drainage.stopwatch-surest", Scope.GENERAL)) / Normal.FIVE_PERCENT_POINT
                     : 0;
+            double error = fit.error(id);
+            return Double.isFinite(making)
+                    ? Math.sqrt(making * making + Math.max(0, surest * surest - error * error))
+                    : 0;
+        }
+
+        /** What each value goes with of what the laws had to take as it stands. */
+        private Map<String, List<Assumption.Lean>> onConditions() {
+            Set<Assumption> heard = Collections.newSetFromMap(new IdentityHashMap<>());
+            conditions(known.heardBy(heard::add));
+            Map<String, List<Assumption.Lean>> leans = new HashMap<>();
+            heard.stream()
+                    .filter(other -> other.role() == Role.PHYSICAL && other.low() < other.high())
+                    .sorted(Comparator.comparing(Assumption::key))
+                    .forEach(other -> {
+                        DayFit low = under(other, other.low());
+                        DayFit high = under(other, other.high());
+                        fit.unsure(low, high);
+                        for (String id : fit.ids()) {
+                            Assumption pattern = pattern(id);
+                            double below = onShape(pattern, low, id);
+                            double above = onShape(pattern, high, id);
+                            double told = 2 * Normal.FIVE_PERCENT_POINT * fit.error(id) * onShape(id);
+                            if (Math.abs(above - below) > Calibration.LEAST_LEAN * told) {
+                                leans.computeIfAbsent(id, one -> new ArrayList<>())
+                                        .add(Calibration.lean(other, below, onShape(pattern, fit, id), above));
+                            }
+                        }
+                    });
+            return leans;
+        }
+
+        private DayFit under(Assumption other, double value) {
+            return fit.under(conditions(known.with(other.given(other.scope(), value))));
+        }
+
+        private double onShape(Assumption pattern, DayFit there, String id) {
+            return pattern.shape().scaled(there.value(id) / Units.toSi(1, pattern.unit()));
         }
     }
 }

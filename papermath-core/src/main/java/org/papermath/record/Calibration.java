@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.papermath.drying.Dryer;
@@ -62,7 +63,7 @@ public final class Calibration {
     private static final double MOST_RATIO = 3;
 
     /** What moves a value by less than this part of its band does not matter to it. */
-    private static final double LEAST_LEAN = 0.05;
+    static final double LEAST_LEAN = 0.05;
 
     private static final int LEAST_FOR_DRIFT = 5;
     private static final double CHANCE_OF_DRIFT = 0.01;
@@ -242,6 +243,21 @@ public final class Calibration {
                 + (unused.size() == 1 ? " reading" : " readings") + " unused";
     }
 
+    /**
+     * How a value goes with another.
+     *
+     * @param low the value, on its scale, with the other at its 5 % point
+     * @param at the value with the other as it stands
+     * @param high the value with the other at its 95 % point
+     */
+    static Assumption.Lean lean(Assumption other, double low, double at, double high) {
+        double middle = other.shape().scaled(other.likely());
+        double down = middle - other.shape().scaled(other.low());
+        double up = other.shape().scaled(other.high()) - middle;
+        double below = down > 0 ? (at - low) / down : (high - at) / up;
+        return new Assumption.Lean(other.id(), other.scope(), below, up > 0 ? (high - at) / up : below);
+    }
+
     static String band(Assumption one) {
         return Units.fourDigits(one.likely())
                 + (one.low() < one.high()
@@ -255,6 +271,9 @@ public final class Calibration {
         private final List<Dryer> dryers;
         private final List<ClosedForms.Seen> all = new ArrayList<>();
         private final Map<String, List<Point>> points = new LinkedHashMap<>();
+        /** The same as they are joined. */
+        private final Map<String, List<Point>> together = new LinkedHashMap<>();
+
         private final Map<String, Change> changes = new LinkedHashMap<>();
         private final Map<String, List<Assumption.Lean>> leans = new LinkedHashMap<>();
         private final Map<String, List<Unused>> unusedByKey = new LinkedHashMap<>();
@@ -311,14 +330,16 @@ public final class Calibration {
                 Assumptions listening = store.heardBy(heard::add);
                 ClosedForms.Case asked = new ClosedForms.Case(listening, store, group, dryers);
                 try {
-                    for (Assumption one : rule.form().apply(asked).beyond(listening)) {
-                        if (rule.row().ids().contains(one.id()) && one.role() == Role.PHYSICAL) {
-                            points.computeIfAbsent(one.key(), key -> new ArrayList<>())
-                                    .add(new Point(one, group));
-                            moved.add(one.key());
-                            if (!leans.containsKey(one.key())) {
-                                leans.put(one.key(), leans(rule, group, one, heard));
-                            }
+                    List<Assumption> found = rule.form().apply(asked).beyond(listening).stream()
+                            .filter(one -> rule.row().ids().contains(one.id()) && one.role() == Role.PHYSICAL)
+                            .toList();
+                    Set<String> told = found.stream().map(Assumption::id).collect(Collectors.toSet());
+                    for (Assumption one : found) {
+                        points.computeIfAbsent(one.key(), key -> new ArrayList<>())
+                                .add(new Point(one, group));
+                        moved.add(one.key());
+                        if (!leans.containsKey(one.key())) {
+                            leans.put(one.key(), leans(rule, group, one, told, heard));
                         }
                     }
                     group.forEach(seen -> used.add(seen.reading()));
@@ -330,25 +351,36 @@ public final class Calibration {
                             seen.name(), seen.reading(), rule.row().ids(), notice(refusal))));
                 }
             }
-            moved.forEach(this::join);
+            // What goes with others of the same readings after those.
+            moved.stream()
+                    .sorted(Comparator.comparingInt(key -> Objects.requireNonNull(points.get(key))
+                            .get(0)
+                            .value()
+                            .leans()
+                            .size()))
+                    .forEach(this::join);
             // Once for all that is joined; what was rejected again goes with its readings.
             store = before.withAll(changes.values().stream().map(Change::after).toList());
         }
 
-        /** What a value goes with: the assumptions its closed form had to take as they stand, moved one by one. */
+        /**
+         * What a value goes with: others told by the same readings, and the assumptions its closed form had to take as they
+         * stand, moved one by one.
+         */
         private List<Assumption.Lean> leans(
-                ClosedForms.Rule rule, List<ClosedForms.Seen> group, Assumption found, Set<Assumption> heard) {
-            List<Assumption.Lean> list = new ArrayList<>();
+                ClosedForms.Rule rule,
+                List<ClosedForms.Seen> group,
+                Assumption found,
+                Set<String> told,
+                Set<Assumption> heard) {
+            List<Assumption.Lean> list = new ArrayList<>(found.leans());
             for (Assumption other : heard) {
                 boolean varied = other.role() == Role.PHYSICAL && other.low() < other.high();
-                if (varied && !rule.row().ids().contains(other.id())) {
+                if (varied && !told.contains(other.id())) {
                     double low = withOther(rule, group, found, other, other.low());
                     double high = withOther(rule, group, found, other, other.high());
-                    double width =
-                            other.shape().scaled(other.high()) - other.shape().scaled(other.low());
-                    double slope = (high - low) / width;
                     if (Math.abs(high - low) > LEAST_LEAN * 2 * Normal.FIVE_PERCENT_POINT * spread(found)) {
-                        list.add(new Assumption.Lean(other.id(), other.scope(), slope));
+                        list.add(lean(other, low, scaled(found.likely(), found), high));
                     }
                 }
             }
@@ -383,7 +415,10 @@ public final class Calibration {
         }
 
         private void join(String key) {
-            List<Point> readings = Objects.requireNonNull(points.get(key));
+            List<Point> readings = Objects.requireNonNull(points.get(key)).stream()
+                    .map(this::atWhatOthersAre)
+                    .toList();
+            together.put(key, readings);
             Assumption pattern = readings.get(0).value();
             Set<String> from = new LinkedHashSet<>();
             readings.forEach(point -> point.seen().forEach(seen -> from.add(seen.name())));
@@ -485,8 +520,54 @@ public final class Calibration {
                             band(known)));
                 }
             }
-            Assumption leaning = after.leaning(leans.getOrDefault(key, List.of()));
+            Assumption leaning = after.leaning(leans.getOrDefault(key, List.of()).stream()
+                    .map(this::onWhatIsKept)
+                    .toList());
             changes.put(key, new FoundChange(old, leaning, List.copyOf(from)));
+        }
+
+        /**
+         * A value that was found together with others, where those are as all makings have them, not as its own readings alone
+         * do.
+         */
+        private Point atWhatOthersAre(Point point) {
+            Assumption value = point.value();
+            double by = 0;
+            for (Assumption.Lean lean : value.leans()) {
+                Assumption kept = kept(lean).orElse(null);
+                for (Point other : together.getOrDefault(lean.id() + lean.scope(), List.of())) {
+                    if (other.seen() == point.seen() && kept != null) {
+                        by += lean.by(scaled(kept.likely(), kept)
+                                - scaled(other.value().likely(), other.value()));
+                    }
+                }
+            }
+            if (by == 0) {
+                return point;
+            }
+            double likely = value.at(scaled(value.likely(), value) + by);
+            return new Point(
+                    value.with(
+                                    value.scope(),
+                                    likely,
+                                    Math.min(likely, value.at(scaled(value.low(), value) + by)),
+                                    Math.max(likely, value.at(scaled(value.high(), value) + by)),
+                                    value.basis(),
+                                    value.source())
+                            .leaning(value.leans()),
+                    point.seen());
+        }
+
+        /** What stands in the end for an assumption a value goes with. */
+        private Optional<Assumption> kept(Assumption.Lean lean) {
+            Change change = changes.get(lean.id() + lean.scope());
+            return change == null ? before.find(lean.id(), lean.scope()) : Optional.of(change.after());
+        }
+
+        private Assumption.Lean onWhatIsKept(Assumption.Lean lean) {
+            return kept(lean)
+                    .map(row -> new Assumption.Lean(row.id(), row.scope(), lean.below(), lean.above()))
+                    .orElse(lean);
         }
 
         private static Assumption of(Assumption pattern, double likely, double mean, double error, Source source) {

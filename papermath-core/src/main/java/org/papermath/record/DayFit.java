@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -96,11 +97,16 @@ final class DayFit {
         }
     }
 
+    /** What something is by the values, under the conditions of a fit. */
+    interface Curve {
+        double at(DayFit under, double[] values);
+    }
+
     /** A reading: what it is by the values, what it was, its error, and whether it is without one. */
-    private record Read(String what, ToDoubleFunction<double[]> law, double value, double error, boolean exact) {
+    private record Read(String what, Curve law, double value, double error, boolean exact) {
         /** How far the values lie from it, over its error. */
-        double distance(double[] values) {
-            return (law.applyAsDouble(values) - value) / error;
+        double distance(DayFit under, double[] values) {
+            return (law.at(under, values) - value) / error;
         }
     }
 
@@ -112,8 +118,13 @@ final class DayFit {
      */
     record Left(String what, double errors) {}
 
-    private final Conditions conditions;
+    /** What has less of a say than this in another value is not told apart from rounding. */
+    private static final double LEAST_SLOPE = 1e-3;
+
+    private static final double ROUNDING = 1e-9;
+
     private final Assumptions store;
+    private final Conditions conditions;
     private final List<Parameter> parameters = new ArrayList<>();
     private final Map<String, Integer> places = new HashMap<>();
     private final List<Read> readings = new ArrayList<>();
@@ -124,6 +135,7 @@ final class DayFit {
 
     private double[] found = new double[0];
     private double[][] covariance = new double[0][0];
+    private final List<DayFit[]> unsure = new ArrayList<>();
     private boolean settled;
     private boolean inCorner;
     private double rounding;
@@ -219,18 +231,18 @@ final class DayFit {
     }
 
     void readNumber(double time, double value, double error) {
-        read("drainability", time, values -> number(values, time), value, error);
+        read("drainability", time, (fit, values) -> fit.number(values, time), value, error);
     }
 
     void readDrained(double time, double value, double error) {
-        read("time to drain", time, values -> drained(values, time), value, error);
+        read("time to drain", time, (fit, values) -> fit.drained(values, time), value, error);
     }
 
     void readFree(double time, boolean along, double value, double error) {
         read(
                 along ? "length along of the sheet dried free" : "length across of the sheet dried free",
                 time,
-                values -> dry(values, time, along, conditions.freeHeld()),
+                (fit, values) -> fit.dry(values, time, along, fit.conditions.freeHeld()),
                 value,
                 error);
     }
@@ -239,7 +251,7 @@ final class DayFit {
         read(
                 along ? "length along of the sheet dried held" : "length across of the sheet dried held",
                 time,
-                values -> dry(values, time, along, of(values, HELD)),
+                (fit, values) -> fit.dry(values, time, along, fit.of(values, HELD)),
                 value,
                 error);
     }
@@ -248,12 +260,12 @@ final class DayFit {
         read(
                 "thickness of the sheet dried held",
                 time,
-                values -> conditions.caliper().caliper(grammage, density(values, time)),
+                (fit, values) -> fit.conditions.caliper().caliper(grammage, fit.density(values, time)),
                 value,
                 error);
     }
 
-    private void read(String what, double time, ToDoubleFunction<double[]> law, double value, double error) {
+    private void read(String what, double time, Curve law, double value, double error) {
         longest = Math.max(longest, time);
         readings.add(new Read(
                 what + " after " + Units.fourDigits(time / 3600) + " h",
@@ -296,7 +308,7 @@ final class DayFit {
         found = best.parameters();
         chi = 0;
         for (Read one : readings) {
-            double off = one.distance(found);
+            double off = one.distance(this, found);
             chi += off * off;
         }
         ratio = degrees() > 0 ? Math.sqrt(chi / degrees()) : 1;
@@ -371,7 +383,7 @@ final class DayFit {
             return List.of();
         }
         return off.stream()
-                .map(one -> new Left(one.what(), Math.abs(one.distance(found))))
+                .map(one -> new Left(one.what(), Math.abs(one.distance(this, found))))
                 .toList();
     }
 
@@ -413,7 +425,7 @@ final class DayFit {
     private double[] distances(double[] values, double[] centre) {
         double[] off = new double[readings.size() + values.length];
         for (int i = 0; i < readings.size(); i++) {
-            off[i] = readings.get(i).distance(values);
+            off[i] = readings.get(i).distance(this, values);
         }
         for (int i = 0; i < values.length; i++) {
             off[readings.size() + i] =
@@ -449,7 +461,7 @@ final class DayFit {
     /** The reading that lies furthest off. */
     String worst() {
         return readings.stream()
-                .max(Comparator.comparingDouble(one -> Math.abs(one.distance(found))))
+                .max(Comparator.comparingDouble(one -> Math.abs(one.distance(this, found))))
                 .map(Read::what)
                 .orElseThrow();
     }
@@ -476,12 +488,12 @@ final class DayFit {
     }
 
     /** A curve at the values found. */
-    double at(ToDoubleFunction<double[]> curve) {
-        return curve.applyAsDouble(found);
+    double at(Curve curve) {
+        return curve.at(this, found);
     }
 
-    /** The standard error of a curve, from how the values vary together. */
-    double error(ToDoubleFunction<double[]> curve) {
+    /** The standard error of a curve, from how the values vary together, and with what was not known of the conditions. */
+    double error(Curve curve) {
         double[] slopes = slopes(curve);
         double sum = 0;
         for (int i = 0; i < slopes.length; i++) {
@@ -489,10 +501,14 @@ final class DayFit {
                 sum += slopes[i] * slopes[j] * covariance[i][j];
             }
         }
+        for (DayFit[] ends : unsure) {
+            double error = (ends[1].at(curve) - ends[0].at(curve)) / (2 * Normal.FIVE_PERCENT_POINT);
+            sum += error * error;
+        }
         return Math.sqrt(Math.max(0, sum));
     }
 
-    private double[] slopes(ToDoubleFunction<double[]> curve) {
+    private double[] slopes(Curve curve) {
         double[] slopes = new double[found.length];
         for (int i = 0; i < slopes.length; i++) {
             double step = 1e-5 * parameters.get(i).scale();
@@ -500,7 +516,7 @@ final class DayFit {
             above[i] += step;
             double[] below = found.clone();
             below[i] -= step;
-            slopes[i] = (curve.applyAsDouble(above) - curve.applyAsDouble(below)) / (2 * step);
+            slopes[i] = (curve.at(this, above) - curve.at(this, below)) / (2 * step);
         }
         return slopes;
     }
@@ -508,59 +524,68 @@ final class DayFit {
     // ------------------------------------------------------------------------------------------------ into the table
 
     /**
-     * The standard errors under which the values are kept, on the scale of each: a plan takes assumptions one by one,
-     * though these vary together. So those behind a curve are made as much smaller or larger, all by one factor, as lets
-     * the plan show what the day leaves of the curve: from no beating to one and a half times the longest it is nowhere
-     * shown surer.
+     * What the day tells of a value, given the values before it in the order of {@link #ids()}.
+     *
+     * @param error its standard error where those are known, on its scale
+     * @param slopes by how much it is higher where one of those is higher, each on its scale
      */
-    Map<String, Double> errors() {
-        Map<String, Double> errors = new HashMap<>();
-        share(errors, List.of(UNBEATEN, LIMIT, RATE, EXPONENT), this::number);
-        share(errors, List.of(RESISTANCE), (values, time) -> Math.log(drained(values, time)));
-        share(errors, List.of(SHRINK_INITIAL, SHRINK_LIMIT), this::shrinkage);
-        share(errors, List.of(DENSITY_UNBEATEN, DENSITY_BEATEN), (values, time) -> Math.log(density(values, time)));
-        for (String id : List.of(DIRECTIONS, HELD)) {
-            if (finds(id)) {
-                errors.put(id, Math.sqrt(covariance[place(id)][place(id)]));
-            }
-        }
-        return errors;
-    }
+    record Told(double error, Map<String, Double> slopes) {}
 
-    private interface Curve {
-        double at(double[] values, double time);
-    }
-
-    private void share(Map<String, Double> errors, List<String> ids, Curve curve) {
-        if (!ids.stream().allMatch(this::finds)) {
-            return;
-        }
-        double factor = 0;
-        int steps = 30;
-        for (int i = 0; i <= steps; i++) {
-            double time = 1.5 * longest * i / steps;
-            ToDoubleFunction<double[]> here = values -> curve.at(values, time);
-            double[] slopes = slopes(here);
-            double error = error(here);
-            double before = 0;
-            double own = 0;
-            for (int p = 0; p < slopes.length; p++) {
-                String id = parameters.get(p).id();
-                if (ids.contains(id)) {
-                    own += slopes[p] * slopes[p] * covariance[p][p];
-                } else if (errors.containsKey(id)) {
-                    double known = errors.get(id);
-                    before += slopes[p] * slopes[p] * known * known;
+    /**
+     * How the values vary together, told one after the other, so that each by itself may be varied with what goes with it.
+     *
+     * @param besides the standard error of a value, on its scale, that no reading of the day makes less
+     */
+    Map<String, Told> told(ToDoubleFunction<String> besides) {
+        int n = found.length;
+        double[][] root = new double[n][n];
+        Map<String, Told> told = new LinkedHashMap<>();
+        for (int i = 0; i < n; i++) {
+            String id = parameters.get(i).id();
+            double own = besides.applyAsDouble(id);
+            double all = covariance[i][i] + own * own;
+            double left = all;
+            Map<String, Double> slopes = new LinkedHashMap<>();
+            for (int j = 0; j < i; j++) {
+                double sum = covariance[i][j];
+                for (int k = 0; k < j; k++) {
+                    sum -= root[i][k] * root[j][k];
+                }
+                root[i][j] = root[j][j] > 0 ? sum / root[j][j] : 0;
+                left -= root[i][j] * root[i][j];
+                if (Math.abs(root[i][j]) > LEAST_SLOPE * Math.sqrt(all)) {
+                    slopes.put(parameters.get(j).id(), root[i][j] / root[j][j]);
                 }
             }
-            if (own > 0) {
-                factor = Math.max(factor, Math.sqrt(Math.max(0, error * error - before) / own));
-            }
+            root[i][i] = left > ROUNDING * all ? Math.sqrt(left) : 0;
+            told.put(id, new Told(root[i][i], slopes));
         }
-        for (String id : ids) {
-            int place = place(id);
-            errors.put(id, factor * Math.sqrt(covariance[place][place]));
+        return told;
+    }
+
+    /** The standard error of a value, whatever the others are. */
+    double error(String id) {
+        return Math.sqrt(covariance[place(id)][place(id)]);
+    }
+
+    /** What would have been found, had the day been under other conditions with the same readings. */
+    DayFit under(Conditions others) {
+        DayFit there = new DayFit(store, others);
+        there.parameters.addAll(parameters);
+        there.places.putAll(places);
+        there.readings.addAll(readings);
+        double[] scales = scales();
+        for (int i = 0; i < scales.length; i++) {
+            scales[i] = atBound.contains(parameters.get(i).id()) ? 0 : scales[i];
         }
+        there.found =
+                LeastSquares.of(found, scales, at -> there.distances(at, begin)).parameters();
+        return there;
+    }
+
+    /** Lets the errors of the curves hold what is not known of a condition: the day with it at its 5 % and its 95 % point. */
+    void unsure(DayFit low, DayFit high) {
+        unsure.add(new DayFit[] {low, high});
     }
 
     boolean isFactor(String id) {

@@ -67,7 +67,7 @@ final class Draw {
     double value(double[] off, SplittableRandom random) {
         double at = middle + off[drawn.place()];
         for (int i = 0; i < drawn.with().length; i++) {
-            at += drawn.slopes()[i] * off[drawn.with()[i]];
+            at += drawn.leans().get(i).by(off[drawn.with()[i]]);
         }
         for (int i = 0; drawn.making() > 0 && i < PATIENCE; i++) {
             double there = at + random.nextGaussian() / Normal.FIVE_PERCENT_POINT * drawn.making();

@@ -9,14 +9,20 @@ import static org.papermath.testing.CheckValues.relative;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
+import javax.measure.quantity.Time;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Bands;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.quantity.Amount;
@@ -103,6 +109,47 @@ class BeatingModelTest {
         assertThat(own.own()).hasSize(3);
         Assumptions two = BeatingModel.calibrate(truth, HERE, List.of(readings.get(1), readings.get(3)));
         assertThat(two.get("beating.exponent", HERE).likely()).isCloseTo(1.2, within(1e-9));
+    }
+
+    /** Rate and exponent of one line go together, and so does the band of a number read off it, before, within and after. */
+    @ParameterizedTest
+    @CsvSource({"1, 5", "4, 6", "1.5, 3"})
+    void bandsHoldAlongTheLineThatWasRead(double from, double to) {
+        Assumptions truth = Assumptions.standard()
+                .given("beating.rate", HERE, 0.22)
+                .given("beating.exponent", HERE, 1.2)
+                .given("beating.drainability-unbeaten", HERE, 15);
+        Assumptions known = truth.given("beating.rate-surest", Scope.GENERAL, 1e-6)
+                .given("making.beating.rate", Scope.GENERAL, 1e-9)
+                .given("making.beating.drainability-unbeaten", Scope.GENERAL, 1e-9);
+        BeatingModel model = BeatingModel.from(truth, HERE);
+        Random chance = new Random(2026);
+        double[] asked = {0.7, 2, 4, 10};
+        int[] held = new int[asked.length];
+        int sets = 1000;
+        for (int set = 0; set < sets; set++) {
+            List<BeatingRecord.Point<SchopperRiegler>> readings = new ArrayList<>();
+            readings.add(reading(0, 15 + 0.5 * chance.nextGaussian(), 0.5));
+            for (int i = 0; i < 6; i++) {
+                double hours = from + (to - from) * i / 5;
+                double read = model.after(hours(hours)).si() + 0.8 * chance.nextGaussian();
+                readings.add(BeatingRecord.Point.of(Reading.of(hours(hours), hours(0)), Reading.of(sr(read), sr(0.8))));
+            }
+            Assumptions own = BeatingModel.calibrate(known, HERE, readings);
+            for (int k = 0; k < asked.length; k++) {
+                Amount<Time> time = hours(asked[k]);
+                Estimate<SchopperRiegler> band = Bands.of(
+                        own,
+                        HERE,
+                        List.of("beating.rate", "beating.exponent", "beating.drainability-unbeaten"),
+                        store -> BeatingModel.from(store, HERE).after(time));
+                double is = model.after(time).si();
+                held[k] += band.low().si() <= is && is <= band.high().si() ? 1 : 0;
+            }
+        }
+        for (int k = 0; k < asked.length; k++) {
+            assertThat((double) held[k] / sets).as("after " + asked[k] + " h").isCloseTo(0.9, within(0.035));
+        }
     }
 
     @Test

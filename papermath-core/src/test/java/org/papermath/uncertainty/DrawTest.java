@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,7 +30,7 @@ class DrawTest {
                 .filter(one -> one.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        Draw draw = new Draw(new Known.Drawn(row, null, 0, 0, new int[0], new double[0]));
+        Draw draw = new Draw(new Known.Drawn(row, null, 0, 0, new int[0], List.of()));
         SplittableRandom random = new SplittableRandom(42);
         double[] drawn = new double[100_000];
         Arrays.setAll(drawn, i -> draw.value(new double[] {draw.next(random)}, random));

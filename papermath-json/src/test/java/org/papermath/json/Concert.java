@@ -97,7 +97,7 @@ final class Concert {
               "assumptions": [
                 {"id": "beating.rate", "fibre": "cotton rag", "at": "big beater", "value": "0.12 1/h",
                  "low": 0.1, "high": "0.15 1/h", "basis": "measured here", "source": "freeness of 3 May",
-                 "goesWith": [{"id": "beating.exponent", "subject": "abaca", "at": "beater", "slope": -0.3}],
+                 "goesWith": [{"id": "beating.exponent", "subject": "abaca", "at": "beater", "below": -0.3, "above": -0.25}],
                  "unit": "1/h"},
                 {"id": "order.spare-share", "value": "8 %"},
                 {"id": "web.solids-pressed", "subject": "reed", "at": "boards", "value": 0.38, "unit": "1"},

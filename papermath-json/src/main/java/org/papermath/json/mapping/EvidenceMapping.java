@@ -121,7 +121,8 @@ public final class EvidenceMapping {
                             (item, lean) -> item.object(in -> {
                                 in.member("id").text(lean.id());
                                 scope(in, lean.scope());
-                                in.member("slope").number(lean.slope());
+                                in.member("below").number(lean.below());
+                                in.member("above").number(lean.above());
                             }));
         }
     }
@@ -135,10 +136,11 @@ public final class EvidenceMapping {
         ReadResult<String> subject =
                 CommonMembers.sayable(in.optional("subject").text());
         ReadResult<String> at = CommonMembers.sayable(in.optional("at").text());
-        ReadResult<Double> slope = any(in.required("slope"));
+        ReadResult<Double> below = any(in.required("below"));
+        ReadResult<Double> above = any(in.required("above"));
         return in.make(() -> {
             Scope scope = subject.optional().map(Scope::of).orElse(Scope.GENERAL);
-            return new Assumption.Lean(id.get(), at.optional().map(scope::on).orElse(scope), slope.get());
+            return new Assumption.Lean(id.get(), at.optional().map(scope::on).orElse(scope), below.get(), above.get());
         });
     }
 

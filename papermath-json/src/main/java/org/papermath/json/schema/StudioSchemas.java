@@ -503,12 +503,17 @@ public final class StudioSchemas {
                                         OmittedMembers.then("it holds at all"),
                                         "the tub")
                                 .required(
-                                        "slope",
+                                        "below",
                                         Map.of("type", "number"),
-                                        "So much higher the value would have come out, were the other higher by one, each on"
+                                        "So much lower the value would have come out, were the other lower by one, each on"
                                                 + " the scale of its distribution.",
-                                        0.4)),
-                        "What the measurement had to take as it stands; a plan moves the value with it.",
+                                        0.4)
+                                .required(
+                                        "above",
+                                        Map.of("type", "number"),
+                                        "So much higher the value would have come out, were the other higher by one.",
+                                        0.5)),
+                        "What the measurement had to take as it stands, or tells as well; a plan moves the value with it.",
                         OmittedMembers.is(List.of(), "it goes with nothing"))
                 .rule("dependentRequired", Map.of("low", List.of("high"), "high", List.of("low")))
                 .rule("not", Map.of("required", List.of("fibre", "subject")));
