@@ -62,14 +62,14 @@ public final class MonteCarloBands {
         double[] high = new double[n];
         boolean[] openBelow = new boolean[n];
         boolean[] openAbove = new boolean[n];
-        for (int at = 0; at < n; at++) {
+        shared(n, shared).forEach(at -> {
             double x = likely.at(at);
             double[] known =
                     Arrays.stream(drawn[at]).filter(Double::isFinite).sorted().toArray();
             if (known.length == 0 || !Double.isFinite(x)) {
                 low[at] = x;
                 high[at] = x;
-                continue;
+                return;
             }
             // The forecast at the likely values is no draw; where all but a few lie to one side, it still is in the
             // band.
@@ -78,7 +78,7 @@ public final class MonteCarloBands {
             boolean lost = known.length < (1 - UNKNOWN) * draws;
             openBelow[at] = lost && moves.isOpenBelow(at);
             openAbove[at] = lost && (moves.isOpenAbove(at) || !moves.isOpenBelow(at));
-        }
+        });
         return moves.drawn(low, high, openBelow, openAbove, drawn);
     }
 
@@ -87,8 +87,7 @@ public final class MonteCarloBands {
         Slot[] slots = all.stream().map(Known.Drawn::slot).toArray(Slot[]::new);
         Draw[] shapes = all.stream().map(Draw::new).toArray(Draw[]::new);
         double[][] drawn = new double[n][draws];
-        IntStream numbers = IntStream.range(0, draws);
-        (shared ? numbers.parallel() : numbers).forEach(i -> {
+        shared(draws, shared).forEach(i -> {
             SplittableRandom random = new SplittableRandom(mixed(seed, i));
             double[] off = new double[shapes.length];
             for (int k = 0; k < off.length; k++) {
@@ -104,6 +103,11 @@ public final class MonteCarloBands {
             }
         });
         return drawn;
+    }
+
+    private static IntStream shared(int count, boolean shared) {
+        IntStream numbers = IntStream.range(0, count);
+        return shared ? numbers.parallel() : numbers;
     }
 
     /** A seed for each draw, so far from its neighbours that their random numbers have nothing in common. */
