@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
 import org.papermath.numeric.Rounding;
@@ -307,16 +308,63 @@ public final class Order {
     public Order withoutPiece(String piece) {
         Builder b = toBuilder();
         if (!b.pieces.removeIf(one -> one.name().equals(piece))) {
-            throw Refused.of(
-                    "order.no-piece",
-                    "order " + name + ": there is no piece \"" + piece + "\"; it has: "
-                            + pieces.stream().map(Piece::name).toList() + ".",
-                    "order",
-                    name,
-                    "given",
-                    piece);
+            throw noPiece(piece);
         }
         return b.build();
+    }
+
+    /**
+     * Returns the same order with one piece otherwise.
+     *
+     * @param piece the name of the piece
+     * @param change what is said of it anew, for example {@code one -> one.count(110)}
+     * @return the order
+     * @throws Refused if there is no such piece, or as the builder of the piece
+     */
+    public Order with(String piece, UnaryOperator<Piece.Builder> change) {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(change, "change");
+        Piece found = pieces.stream()
+                .filter(one -> one.name().equals(piece))
+                .findFirst()
+                .orElseThrow(() -> noPiece(piece));
+        return withPiece(found.with(change));
+    }
+
+    private Refused noPiece(String piece) {
+        return Refused.of(
+                "order.no-piece",
+                "order " + name + ": there is no piece \"" + piece + "\"; it has: "
+                        + pieces.stream().map(Piece::name).toList() + ".",
+                "order",
+                name,
+                "given",
+                piece);
+    }
+
+    /**
+     * Returns the same order with one recipe otherwise.
+     *
+     * @param recipe the name of the recipe
+     * @param change what is said of it anew, for example {@code one -> one.beating(hours(4))}
+     * @return the order
+     * @throws Refused if there is no such recipe, or as the builder of the recipe
+     */
+    public Order withRecipe(String recipe, UnaryOperator<Recipe.Builder> change) {
+        Objects.requireNonNull(recipe, "recipe");
+        Objects.requireNonNull(change, "change");
+        Recipe found = recipes.stream()
+                .filter(one -> one.name().equals(recipe))
+                .findFirst()
+                .orElseThrow(() -> Refused.of(
+                        "order.no-recipe",
+                        "order " + name + ": there is no recipe \"" + recipe + "\"; it has: "
+                                + recipes.stream().map(Recipe::name).toList() + ".",
+                        "order",
+                        name,
+                        "given",
+                        recipe));
+        return withRecipe(found.with(change));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.papermath.order;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -800,6 +801,17 @@ public final class Piece {
      */
     public Piece withGrammage(Quantity<Grammage> wanted) {
         return toBuilder().grammage(wanted).build();
+    }
+
+    /**
+     * Returns the same piece, otherwise in something.
+     *
+     * @param change what is said anew, for example {@code one -> one.count(110)}
+     * @return the piece
+     * @throws Refused as the builder
+     */
+    public Piece with(UnaryOperator<Builder> change) {
+        return Objects.requireNonNull(change, "change").apply(toBuilder()).build();
     }
 
     @Override

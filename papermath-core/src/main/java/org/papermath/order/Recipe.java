@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -483,6 +484,17 @@ public final class Recipe {
      */
     public Recipe withBeating(Quantity<Time> time) {
         return toBuilder().beating(time).build();
+    }
+
+    /**
+     * Returns the same recipe, otherwise in something.
+     *
+     * @param change what is said anew, for example {@code one -> one.beating(hours(4))}
+     * @return the recipe
+     * @throws Refused as the builder
+     */
+    public Recipe with(UnaryOperator<Builder> change) {
+        return Objects.requireNonNull(change, "change").apply(toBuilder()).build();
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
@@ -510,6 +511,17 @@ public final class Studio {
      */
     public Studio withRoom(Air air) {
         return toBuilder().room(air).build();
+    }
+
+    /**
+     * Returns the same studio, otherwise in something.
+     *
+     * @param change what is said anew, for example {@code one -> one.felts(more)}
+     * @return the studio
+     * @throws Refused as the builder
+     */
+    public Studio with(UnaryOperator<Builder> change) {
+        return Objects.requireNonNull(change, "change").apply(toBuilder()).build();
     }
 
     @Override

@@ -377,6 +377,16 @@ public final class MakingPlan {
         return numbers.hours();
     }
 
+    /**
+     * Returns what differs from another plan, in the words of the work and the largest first.
+     *
+     * @param before the other plan, of the order or the studio as they were
+     * @return what was asked, is to be done and comes out otherwise
+     */
+    public PlanComparison comparedWith(MakingPlan before) {
+        return PlanComparison.of(Objects.requireNonNull(before, "before"), this);
+    }
+
     @Override
     public String toString() {
         return "plan of " + order.name() + ": "
