@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.papermath.equation.DrainageLaw;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
@@ -319,6 +320,98 @@ public final class Engine {
         PreparingStock.forecast(b, made, out);
         FillingVat.forecast(b, run, out);
         return run;
+    }
+
+    /** The vat as the settings have it after so many sheets of a piece. */
+    public FillingVat.Midway midway(Settings settings, int piece, int sheets) {
+        int b = pieces[piece].batch();
+        PreparingStock.State state = stateOf(b, settings, likely);
+        return vats[b].midway(
+                sheets(settings, b),
+                formed(settings, b),
+                stocks[b].made(settings.stock(b), likely),
+                stocks[b].kept(likely),
+                state.couchedSolids(),
+                likely,
+                placeInBatch(piece),
+                sheets);
+    }
+
+    /**
+     * The vat after so many more sheets of a piece.
+     *
+     * @param set the lift, and what is given before and between them
+     * @param stock how thick the stock is, over what it was made to be
+     */
+    public FillingVat.Midway formed(
+            Settings settings, int piece, FillingVat.Setting set, VatStanding now, double stock, int sheets) {
+        int b = pieces[piece].batch();
+        return vats[b].formed(
+                set,
+                now,
+                stocks[b].made(settings.stock(b), likely).thicker(stock),
+                stocks[b].kept(likely),
+                stateOf(b, settings, likely).couchedSolids(),
+                likely,
+                sheets);
+    }
+
+    /**
+     * The rest of a piece from a vat as it stands.
+     *
+     * @param form the sheets still to form
+     * @param vat how thick the vat is wanted, fibre over stock
+     * @param stock how thick the stock is, over what it was made to be
+     */
+    public FillingVat.Rest goOn(
+            Settings settings, int piece, FormingSheets.Setting form, double vat, VatStanding now, double stock) {
+        int b = pieces[piece].batch();
+        PreparingStock.Made made = stocks[b].made(settings.stock(b), likely);
+        boolean last = Arrays.stream(formed(settings, b))
+                .noneMatch(other ->
+                        other.dipped() && other.turn() > settings.vat(piece).turn());
+        return vats[b].goOn(
+                forming(b)[placeInBatch(piece)],
+                form,
+                new VatConsistency.Chosen(vat, settings.vat(piece).vat().why()),
+                last,
+                now,
+                made.thicker(stock),
+                stocks[b].kept(likely),
+                stateOf(b, settings, likely),
+                settings.stock(b).stockDensity(),
+                likely);
+    }
+
+    /** The stock that reaches the vat in all, kg. */
+    public double stockMade(Settings settings, int batch) {
+        PreparingStock.Made made = stocks[batch].made(settings.stock(batch), likely);
+        return made.stock() * made.handled();
+    }
+
+    /** Solids of a sheet as it leaves the vat. */
+    public double couchedSolids(Settings settings, int batch) {
+        return stateOf(batch, settings, likely).couchedSolids();
+    }
+
+    /** What the vat holds at its mark for a piece, kg; the consistency of the stock as made. */
+    public double fullVat(Settings settings, int piece) {
+        return vats[pieces[piece].batch()].full(settings.vat(piece).vat().consistency(), likely);
+    }
+
+    /** How the sheets of a piece drain. */
+    public DrainageLaw drainageLaw(int piece) {
+        return forming(pieces[piece].batch())[placeInBatch(piece)].drainage(likely);
+    }
+
+    private int placeInBatch(int piece) {
+        int[] of = ofBatch[pieces[piece].batch()];
+        for (int i = 0; i < of.length; i++) {
+            if (of[i] == piece) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("piece " + piece + " is in no batch");
     }
 
     private void hours(int b, Settings settings, Values v, Figures out) {

@@ -87,6 +87,27 @@ public final class FillingVat {
             Charge start,
             Charge[] recharges,
             Step step) {
+        /** The same lift, with nothing given before the sheets or between them. */
+        public Setting givingNothing() {
+            Charge nothing = new Charge(0, 0, 0, 0, 0, false);
+            return new Setting(
+                    dipped,
+                    vat,
+                    turn,
+                    dips,
+                    standing,
+                    0,
+                    tooWide,
+                    leastVatVolume,
+                    lift,
+                    wantedLift,
+                    wantedStock,
+                    every,
+                    nothing,
+                    new Charge[0],
+                    step);
+        }
+
         Setting with(Step steps) {
             return new Setting(
                     dipped,
@@ -118,7 +139,8 @@ public final class FillingVat {
      * @param level whether the level is brought to the mark at all; it is left where it stands almost there
      */
     public record Charge(double strained, double pail, double stock, double water, double bail, boolean level) {
-        static final Charge NONE = new Charge(0, 0, 0, 0, 0, true);
+        /** Nothing. */
+        public static final Charge NONE = new Charge(0, 0, 0, 0, 0, true);
     }
 
     /**
@@ -206,7 +228,7 @@ public final class FillingVat {
     }
 
     /** What the vat holds at its mark, kg. */
-    private double full(double consistency, Values v) {
+    double full(double consistency, Values v) {
         return workshop.vatVolume * WaterProperties.stockDensity(consistency, v.of(wall), workshop.waterDensity);
     }
 
@@ -582,19 +604,7 @@ public final class FillingVat {
             double[] sheets = new double[pieces[p].sheets()];
             double[][] carried = new double[made.inStock().length][sheets.length];
             if (set.dipped) {
-                double full = full(set.vat.consistency(), v);
-                double lifted = set.dips * set.lift * v.of(lift);
-                if (set.letDown > 0) {
-                    tank.letDown(full, set.letDown, accounts, batch);
-                }
-                for (int e = 0; e <= set.recharges.length; e++) {
-                    int from = e * set.every;
-                    Charge charge = e == 0 ? set.start : set.recharges[e - 1];
-                    tank.strain(charge.strained, accounts, batch);
-                    tank.fromPail(full, charge.pail, accounts, batch);
-                    tank.recharge(full, charge.stock, charge.level, accounts, batch);
-                    tank.pull(Math.min(set.every, sheets.length - from), lifted, couched, sheets, carried, from);
-                }
+                form(tank, set, couched, sheets, carried, sheets.length, v, accounts, batch);
             } else {
                 tank.pour(set.lift, couched, sheets, carried, accounts, batch);
             }
@@ -608,6 +618,144 @@ public final class FillingVat {
         }
         return new Run(all, tank, left);
     }
+
+    /** Forms so many sheets of a piece, with what is given to the vat before and between them. */
+    private void form(
+            RunningVat tank,
+            Setting set,
+            double couched,
+            double[] sheets,
+            double[][] carried,
+            int count,
+            Values v,
+            @Nullable Accounts accounts,
+            int batch) {
+        double full = full(set.vat.consistency(), v);
+        double lifted = set.dips * set.lift * v.of(lift);
+        if (set.letDown > 0) {
+            tank.letDown(full, set.letDown, accounts, batch);
+        }
+        for (int e = 0; e <= set.recharges.length; e++) {
+            int from = e * set.every;
+            // What would be given after the last of them is not given yet.
+            if (e > 0 && from >= count) {
+                return;
+            }
+            Charge charge = e == 0 ? set.start : set.recharges[e - 1];
+            tank.strain(charge.strained, accounts, batch);
+            tank.fromPail(full, charge.pail, accounts, batch);
+            tank.recharge(full, charge.stock, charge.level, accounts, batch);
+            // After the last charge the rest is formed without another.
+            int here = e < set.recharges.length ? Math.min(set.every, count - from) : count - from;
+            tank.pull(here, lifted, couched, sheets, carried, from);
+        }
+    }
+
+    // ------------------------------------------------------------------------------------------------ in mid-run
+
+    /**
+     * A run in the middle of a piece.
+     *
+     * @param vat what is in the vat
+     * @param last oven-dry mass of the last sheet, kg; not a number before the first
+     */
+    public record Midway(VatStanding vat, double last) {}
+
+    /** The vat as the settings have it after so many sheets of a piece that is dipped. */
+    Midway midway(
+            FormingSheets.Setting[] pieces,
+            Setting[] settings,
+            PreparingStock.Made made,
+            PreparingStock.Kept kept,
+            double couched,
+            Values v,
+            int piece,
+            int count) {
+        RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock(), workshop.isStrained);
+        for (int p : byTurn(settings)) {
+            double[] sheets = new double[pieces[p].sheets()];
+            double[][] carried = new double[made.inStock().length][sheets.length];
+            int until = p == piece ? count : sheets.length;
+            form(tank, settings[p], couched, sheets, carried, until, v, null, 0);
+            if (p == piece) {
+                return new Midway(tank.now(), count == 0 ? Double.NaN : solids(sheets, carried, count - 1));
+            }
+        }
+        throw new IllegalArgumentException("piece " + piece);
+    }
+
+    /** The vat and the last sheet after so many more sheets, with what the setting gives before and between them. */
+    Midway formed(
+            Setting set,
+            VatStanding now,
+            PreparingStock.Made made,
+            PreparingStock.Kept kept,
+            double couched,
+            Values v,
+            int count) {
+        RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock(), workshop.isStrained, now);
+        double[] sheets = new double[count];
+        double[][] carried = new double[now.additives().length][count];
+        form(tank, set, couched, sheets, carried, count, v, null, 0);
+        return new Midway(tank.now(), solids(sheets, carried, count - 1));
+    }
+
+    private static double solids(double[] sheets, double[][] carried, int sheet) {
+        double solids = sheets[sheet];
+        for (double[] additive : carried) {
+            solids += additive[sheet];
+        }
+        return solids;
+    }
+
+    /**
+     * The rest of a piece.
+     *
+     * @param setting what is given now and between the sheets
+     * @param sheets oven-dry mass of each of them, kg
+     * @param vat the vat after the last
+     */
+    public record Rest(Setting setting, double[] sheets, VatStanding vat) {}
+
+    /**
+     * Decides how the rest of a piece is formed from a vat as it stands, with what the jug and the mark allow, and forms it.
+     *
+     * @param piece the sheets still to form, their fibre and mould
+     * @param vat how thick it is wanted
+     * @param last whether nothing is formed from this vat after them
+     * @param now the vat as it stands
+     * @param made the stock as it is
+     */
+    Rest goOn(
+            FormingSheets forming,
+            FormingSheets.Setting piece,
+            VatConsistency.Chosen vat,
+            boolean last,
+            VatStanding now,
+            PreparingStock.Made made,
+            PreparingStock.Kept kept,
+            PreparingStock.State state,
+            double stockDensity,
+            Values v) {
+        double standing = forming.standing(piece, vat.consistency(), state, kept, v);
+        Dip dip = dip(piece, vat, standing, 0, last, kept, stockDensity, v);
+        double couched = state.couchedSolids();
+        double[] sheets = new double[piece.sheets()];
+        double[][] carried = new double[now.additives().length][sheets.length];
+        if (!dip.possible) {
+            return new Rest(poured(piece, dip, kept, stockDensity, made.consistency()), sheets, now);
+        }
+        requireDrier(vat.consistency(), kept, couched);
+        RunningVat deciding = new RunningVat(kept, made.consistency(), made.inStock(), workshop.isStrained, now);
+        Setting set = dipped(dip, Double.POSITIVE_INFINITY, stockDensity, couched, deciding, sheets, carried);
+        RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock(), workshop.isStrained, now);
+        form(tank, set, couched, sheets, carried, sheets.length, v, null, 0);
+        double[] solids = new double[sheets.length];
+        Arrays.setAll(solids, i -> solids(sheets, carried, i));
+        return new Rest(set, solids, tank.now());
+    }
+
+    // ------------------------------------------------------------------------------------------------ told
 
     /** What is left of the stock at the end, and where fibre went. */
     static void forecast(int batch, Run run, Figures out) {

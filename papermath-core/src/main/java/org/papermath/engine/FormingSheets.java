@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
 import org.papermath.equation.Drainage;
+import org.papermath.equation.DrainageLaw;
 import org.papermath.equation.Moisture;
 import org.papermath.equation.PieceLayout;
 import org.papermath.equation.Shrinkage;
@@ -112,6 +113,32 @@ public final class FormingSheets {
         /** The area in which pulp settles. */
         public double area() {
             return wetArea(openingWidth, openingHeight, rowAcross, rowAlong, shape, strip);
+        }
+
+        /** So many sheets of another mould with a plain deckle, each with so much of fibre for its area. */
+        public Setting on(double width, double height, int count) {
+            double ratio = width * height / area();
+            return new Setting(
+                    -1, true, 1, 1, 1, false, width, height, count, ratio * solids, ratio * fibre, null, null, 0);
+        }
+
+        /** So many of the same sheets. */
+        public Setting of(int count) {
+            return new Setting(
+                    mould,
+                    ownDeckle,
+                    perSheet,
+                    rowAcross,
+                    rowAlong,
+                    turned,
+                    openingWidth,
+                    openingHeight,
+                    count,
+                    solids,
+                    fibre,
+                    other,
+                    shape,
+                    strip);
         }
 
         /** The area in which pulp settles, over that of the opening over all. */
@@ -548,6 +575,10 @@ public final class FormingSheets {
     /** Thickness of the wet mat, m, of oven-dry solids on its area. */
     double mat(double formed, double couchedRatio, Values v) {
         return WetWeb.thickness(formed, couchedRatio, v.of(wall), workshop.waterDensity);
+    }
+
+    DrainageLaw drainage(Values v) {
+        return cover.law(v);
     }
 
     /**

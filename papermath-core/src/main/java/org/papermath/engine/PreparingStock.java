@@ -425,7 +425,13 @@ public final class PreparingStock {
             double weighed,
             double consistency,
             double[] inStock,
-            double handled) {}
+            double handled) {
+        /** So much of stock, so many times as thick. */
+        Made thicker(double ratio) {
+            double[] more = Arrays.stream(inStock).map(one -> ratio * one).toArray();
+            return new Made(stock, raw, stuff, weighed, ratio * consistency, more, handled);
+        }
+    }
 
     PreparingStock(Known known, Studio studio, Workshop workshop, Recipe recipe) {
         this.workshop = workshop;

@@ -32,6 +32,23 @@ final class RunningVat {
         this.additive = new double[inStock.length];
     }
 
+    /** A vat as it stands. */
+    RunningVat(PreparingStock.Kept kept, double consistency, double[] inStock, boolean strained, VatStanding now) {
+        this(kept, consistency, inStock, strained);
+        fibre = now.fibre();
+        mass = now.mass();
+        pailFibre = now.pailFibre();
+        pail = now.pail();
+        used = now.used();
+        System.arraycopy(now.additives(), 0, additive, 0, additive.length);
+        System.arraycopy(now.pailAdditives(), 0, pailAdditive, 0, pailAdditive.length);
+    }
+
+    /** How it stands now. */
+    VatStanding now() {
+        return new VatStanding(fibre, mass, additive.clone(), pailFibre, pail, pailAdditive.clone(), used);
+    }
+
     /** Stock to add so that the vat, back at its mark, holds so much fibre. */
     double stockFor(VatLaw law, double wantFibre) {
         return law.stockFor(new VatBalance.Contents(fibre, mass), wantFibre, consistency, sieve());

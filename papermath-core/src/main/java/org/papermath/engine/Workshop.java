@@ -162,6 +162,11 @@ public final class Workshop {
         return scale;
     }
 
+    /** Viscosity of the water of the vat, Pa s. */
+    public double waterViscosity() {
+        return waterViscosity;
+    }
+
     /** Density of the water the sheets are formed in, kg/m³. */
     public double waterDensity() {
         return waterDensity;

@@ -58,6 +58,7 @@ public final class MakingPlan {
     private final Engine engine;
     private final Estimates numbers;
 
+    private final PlainNumbers plain;
     private final Lazy<PlanReading> reading;
     private final Lazy<List<Notice>> notices;
     private final Lazy<List<Sensitivity>> sensitivity;
@@ -69,8 +70,8 @@ public final class MakingPlan {
         this.engine = engine;
         this.numbers = numbers;
         Asked asked = new Asked(studio.assumptions());
-        this.reading = new Lazy<>(
-                () -> new PlanReading(new PlainNumbers(order, studio, engine, settings, numbers, accounts, asked)));
+        plain = new PlainNumbers(order, studio, engine, settings, numbers, accounts, asked);
+        this.reading = new Lazy<>(() -> new PlanReading(plain));
         this.notices = new Lazy<>(() -> PlanNotices.of(order, studio, engine, settings, numbers, this, asked));
         this.sensitivity = new Lazy<>(this::findSensitivity);
     }
@@ -375,6 +376,18 @@ public final class MakingPlan {
      */
     public Estimate<Time> workingHours() {
         return numbers.hours();
+    }
+
+    /**
+     * Returns the vat as the plan has it before the first sheet of a piece, to be corrected by what is weighed and seen there.
+     *
+     * @param piece the name of the piece
+     * @return the vat
+     * @throws Refused if there is no such piece, or it is not dipped from a vat
+     */
+    public AtTheVat atTheVat(String piece) {
+        int place = pieces().indexOf(piece(piece));
+        return AtTheVat.of(this, plain, place);
     }
 
     /**

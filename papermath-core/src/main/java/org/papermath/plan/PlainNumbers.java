@@ -33,6 +33,10 @@ record PlainNumbers(
         return Kinds.MASS.ofSi(si, "g");
     }
 
+    static Amount<Mass> kilograms(double si) {
+        return Kinds.MASS.ofSi(si, "kg");
+    }
+
     static Amount<Length> mm(double si) {
         return Kinds.LENGTH.ofSi(si, "mm");
     }

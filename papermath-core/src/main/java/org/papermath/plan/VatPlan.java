@@ -75,13 +75,7 @@ public final class VatPlan {
         }
         List<Recharge> recharges = new ArrayList<>();
         for (FillingVat.Charge one : set.recharges()) {
-            recharges.add(new Recharge(new Recharge.Given(
-                    (recharges.size() + 1) * set.every(),
-                    in.litresOfWater(one.strained()),
-                    in.litresOfStock(one.pail(), p),
-                    in.litresOfStock(one.stock(), p),
-                    in.litresOfWater(one.water()),
-                    in.litresOfWater(one.bail()))));
+            recharges.add(Recharge.of(in, p, one, (recharges.size() + 1) * set.every()));
         }
         FormingSheets.Setting sheet = in.settings().sheet(p);
         Amount<Length> depth =
@@ -224,6 +218,16 @@ public final class VatPlan {
             this.given = given;
         }
 
+        static Recharge of(PlainNumbers in, int p, FillingVat.Charge one, int afterSheet) {
+            return new Recharge(new Given(
+                    afterSheet,
+                    in.litresOfWater(one.strained()),
+                    in.litresOfStock(one.pail(), p),
+                    in.litresOfStock(one.stock(), p),
+                    in.litresOfWater(one.water()),
+                    in.litresOfWater(one.bail())));
+        }
+
         /** {@return the number of the sheet after which it is given} */
         public int afterSheet() {
             return given.afterSheet;
@@ -256,11 +260,23 @@ public final class VatPlan {
 
         @Override
         public String toString() {
-            return "after sheet " + given.afterSheet + ": "
-                    + (given.strained.si() > 0 ? "strain out " + given.strained + " of water, " : "")
-                    + (given.pail.si() > 0 ? given.pail + " of the pail, " : "") + given.stock + " of stock"
-                    + (given.water.si() > 0 ? ", " + given.water + " of water" : "")
-                    + (given.bail.si() > 0 ? ", bail " + given.bail : "");
+            StringBuilder text = new StringBuilder();
+            append(text, "strain out ", given.strained, " of water");
+            append(text, "bail ", given.bail, "");
+            append(text, "give ", given.pail, " of the pail");
+            append(text, "give ", given.stock, " of stock");
+            append(text, "give ", given.water, " of water");
+            return (given.afterSheet == 0 ? "before the first sheet: " : "after sheet " + given.afterSheet + ": ")
+                    + (text.isEmpty() ? "nothing" : text);
+        }
+
+        private static void append(StringBuilder text, String verb, Amount<Volume> volume, String of) {
+            if (volume.si() > 0) {
+                text.append(text.isEmpty() ? "" : ", ")
+                        .append(verb)
+                        .append(volume)
+                        .append(of);
+            }
         }
     }
 }
