@@ -148,6 +148,7 @@ class ArchitectureTest {
                         "evidence.Source",
                         "mould.Opening",
                         "order.Piece$Sample",
+                        "order.StuffOnHand",
                         "press.Felts",
                         "press.Lever",
                         "press.Press$Part",

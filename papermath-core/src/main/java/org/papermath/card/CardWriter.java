@@ -226,7 +226,17 @@ final class CardWriter {
                                 ? " and " + set(line.fromHand(), "oz") + " (oven-dry) from the shelf"
                                 : ""));
             }
-            row(batch.name(), String.join("; ", fibres));
+            boolean onHand = batch.stuffOnHand().si() > 0;
+            if (onHand) {
+                row(
+                        batch.name(),
+                        "stuff on hand with " + set(batch.stuffOnHand(), "lb") + " oven-dry in it: "
+                                + "strain or thin it to " + batch.stock().consistency() + ", stir it in");
+                if (batch.fibre().ovenDry().si() == 0) {
+                    continue;
+                }
+            }
+            row(onHand ? "" : batch.name(), String.join("; ", fibres));
             row(
                     "",
                     "= " + set(batch.fibre().ovenDry(), "lb")
@@ -312,7 +322,8 @@ final class CardWriter {
                     "",
                     batch.recipe().timedSheet().isPresent()
                             ? "as the timed sheet has it, stuff of " + band(batch.drainability())
-                            : "the tester should then read " + band(batch.drainability()));
+                            : "the tester should " + (batch.fibre().ovenDry().si() > 0 ? "then " : "") + "read "
+                                    + band(batch.drainability()));
             for (int i = 0; i < batch.additives().size(); i++) {
                 AdditiveToWeigh additive = batch.additives().get(i);
                 row(

@@ -3,6 +3,7 @@ package org.papermath.engine;
 /** The accounts a substance comes from and goes to. There is none called "lost". */
 public enum Account {
     WEIGHED("weighed"),
+    STUFF_ON_HAND("stuff on hand"),
     WITH_STOCK("in the stock"),
     TO_VAT("to the vat"),
     COOKED_OUT("sorted and cooked out"),

@@ -41,17 +41,24 @@ public final class Accounts {
 
     void open(int batch, PreparingStock.Made made) {
         double stock = made.stock();
-        double weighed = made.weighed();
+        double weighed = made.weighed() + made.onHand();
         double handled = made.handled();
         double[] inStock = made.inStock();
         fibre[batch].in(Account.WEIGHED, made.raw());
-        if (made.raw() > weighed) {
-            fibre[batch].out(Account.COOKED_OUT, made.raw() - weighed);
+        if (made.onHand() > 0) {
+            fibre[batch].in(Account.STUFF_ON_HAND, made.onHand());
+        }
+        if (made.raw() > made.weighed()) {
+            fibre[batch].out(Account.COOKED_OUT, made.raw() - made.weighed());
         }
         fibre[batch].out(Account.HANDLING, weighed * (1 - handled));
         double solids = weighed;
         for (int a = 0; a < inStock.length; a++) {
-            additives[batch][a].in(Account.WEIGHED, inStock[a] * stock);
+            double brought = made.dosed()[a];
+            additives[batch][a].in(Account.WEIGHED, inStock[a] * stock - brought);
+            if (brought > 0) {
+                additives[batch][a].in(Account.STUFF_ON_HAND, brought);
+            }
             additives[batch][a].out(Account.HANDLING, inStock[a] * stock * (1 - handled));
             solids += inStock[a] * stock;
         }

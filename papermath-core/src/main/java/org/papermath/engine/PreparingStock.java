@@ -99,6 +99,8 @@ public final class PreparingStock {
     private final double[] shares;
 
     private final AdditiveLine[] additives;
+    /** Oven-dry fibre that stands beaten and dosed, kg. */
+    private final double stuffOnHand;
 
     private final Slot handling;
     private final Slot soakRatio;
@@ -367,6 +369,7 @@ public final class PreparingStock {
      * @param product product to weigh of each additive, each time
      * @param stock stock of all loads, before handling losses
      * @param stockDensity its density
+     * @param fromStuff oven-dry fibre that stands beaten and dosed already
      */
     public record Setting(
             double ovenDry,
@@ -379,7 +382,13 @@ public final class PreparingStock {
             int additions,
             double[] product,
             double stock,
-            double stockDensity) {
+            double stockDensity,
+            double fromStuff) {
+        /** Whether anything is beaten for it. */
+        public boolean isBeaten() {
+            return runs.stream().anyMatch(run -> run.loads() > 0);
+        }
+
         /** The loads of the run a fibre is beaten in. */
         public int loads(int fibre) {
             for (BeaterRun run : runs) {
@@ -417,6 +426,8 @@ public final class PreparingStock {
      * @param consistency fibre over stock
      * @param inStock each additive over stock
      * @param handled share of it that reaches the vat
+     * @param onHand oven-dry fibre of it that stood beaten already
+     * @param dosed each additive that came with that
      */
     record Made(
             double stock,
@@ -425,11 +436,13 @@ public final class PreparingStock {
             double weighed,
             double consistency,
             double[] inStock,
-            double handled) {
+            double handled,
+            double onHand,
+            double[] dosed) {
         /** So much of stock, so many times as thick. */
         Made thicker(double ratio) {
             double[] more = Arrays.stream(inStock).map(one -> ratio * one).toArray();
-            return new Made(stock, raw, stuff, weighed, ratio * consistency, more, handled);
+            return new Made(stock, raw, stuff, weighed, ratio * consistency, more, handled, onHand, dosed);
         }
     }
 
@@ -437,6 +450,10 @@ public final class PreparingStock {
         this.workshop = workshop;
         name = recipe.name();
         drainability = recipe.drainability().map(Amount::si).orElse(Double.NaN);
+        stuffOnHand = studio.stuffOnHand().stream()
+                .filter(stuff -> stuff.recipe().equals(recipe.name()))
+                .mapToDouble(stuff -> stuff.ovenDry().si())
+                .sum();
         hasBeater = studio.beater().isPresent();
         trough = studio.beater().map(one -> one.trough().si()).orElse(0.0);
         ratedLoad = studio.beater().map(one -> one.ratedLoad().si()).orElse(Double.POSITIVE_INFINITY);
@@ -678,7 +695,7 @@ public final class PreparingStock {
 
     /** What the fibre of a load of one run gains over a full one; 1 for none. */
     public double gain(Setting set, int run) {
-        return hasBeater && times[run] > 0 && !isMeasured()
+        return hasBeater && times[run] > 0 && !isMeasured() && set.runs.get(run).loads() > 0
                 ? BeatingLaw.gain(set.runs.get(run).ovenDry(), fullLoad, leastLoad)
                 : 1;
     }
@@ -908,7 +925,11 @@ public final class PreparingStock {
     /** Fibre, loads, so many of each run at least, and doses for the stock that the vat and the pours take. */
     Setting decide(Values v, double used, double stockDensity, int[] leastLoads) {
         double c = stockConsistency;
-        double ovenDry = used * c / v.of(handling);
+        double all = used * c / v.of(handling);
+        // What the scale cannot weigh is not beaten for.
+        boolean enough = stuffOnHand > 0 && all - stuffOnHand < workshop.scale;
+        double fromStuff = Math.min(stuffOnHand, all);
+        double ovenDry = enough ? 0 : all - fromStuff;
         double capacity = hasBeater
                 ? Math.min(
                         ratedLoad,
@@ -926,10 +947,10 @@ public final class PreparingStock {
         double brought = 0;
         for (int run = 0; run < times.length; run++) {
             double part = times.length == 1 ? ovenDry : partOf(run) * ovenDry;
-            int loads = Math.max(Math.max(1, leastLoads[run]), (int) Rounding.ceil(part / capacity));
+            int loads = enough ? 0 : Math.max(Math.max(1, leastLoads[run]), (int) Rounding.ceil(part / capacity));
             double weighedHere = 0;
             double broughtHere = 0;
-            for (int f : together[run]) {
+            for (int f : enough ? new int[0] : together[run]) {
                 FibreLine fibre = fibres[f];
                 double left = left(fibre, v);
                 double need = fibre.share * ovenDry / left;
@@ -949,20 +970,22 @@ public final class PreparingStock {
                     broughtHere += pot.wet;
                 }
             }
-            double water = Math.max(
-                    0,
-                    Rounding.roundTo(
-                            (weighedHere / beaterConsistency - broughtHere) / loads / workshop.waterDensity,
-                            WATER_STEP));
-            runs.add(new BeaterRun(together[run], times[run], loads, weighedHere / loads, water));
+            double water = enough
+                    ? 0
+                    : Math.max(
+                            0,
+                            Rounding.roundTo(
+                                    (weighedHere / beaterConsistency - broughtHere) / loads / workshop.waterDensity,
+                                    WATER_STEP));
+            runs.add(new BeaterRun(together[run], times[run], loads, enough ? 0 : weighedHere / loads, water));
             weighed += weighedHere;
             brought += broughtHere;
         }
-        int additions = times.length == 1 ? runs.get(0).loads() : 1;
+        int additions = times.length == 1 && !enough ? runs.get(0).loads() : 1;
         double soakWater = Rounding.roundTo(v.of(soakRatio) * soaked, WATER_STEP);
         double[] product = new double[additives.length];
         double dosed = 0;
-        for (int a = 0; a < product.length; a++) {
+        for (int a = 0; a < product.length && !enough; a++) {
             double wanted = additives[a].dose * (weighed / additions) / additives[a].active;
             double step = wanted < FEW_STEPS * workshop.fineScale ? workshop.fineScale / 10 : workshop.fineScale;
             product[a] = Math.max(step, Rounding.roundTo(wanted, step));
@@ -970,7 +993,7 @@ public final class PreparingStock {
         }
         // The water that makes up the stock is measured in, so its mass is a setting; what the fibre really holds is
         // not.
-        double stock = Math.max(weighed / c, brought + dosed);
+        double stock = Math.max(weighed / c, brought + dosed) + fromStuff / c;
         return new Setting(
                 ovenDry,
                 fromHand,
@@ -982,7 +1005,8 @@ public final class PreparingStock {
                 additions,
                 product,
                 stock,
-                stockDensity);
+                stockDensity,
+                fromStuff);
     }
 
     private double partOf(int run) {
@@ -1034,10 +1058,21 @@ public final class PreparingStock {
             stock += (came - pot.stuff) / stockConsistency;
         }
         double[] inStock = new double[additives.length];
+        double[] dosed = new double[additives.length];
         for (int a = 0; a < inStock.length; a++) {
-            inStock[a] = set.product[a] * set.additions * additives[a].active / stock;
+            dosed[a] = additives[a].dose * set.fromStuff;
+            inStock[a] = (set.product[a] * set.additions * additives[a].active + dosed[a]) / stock;
         }
-        return new Made(stock, raw, stuff, weighed, weighed / stock, inStock, v.of(handling));
+        return new Made(
+                stock,
+                raw,
+                stuff,
+                weighed,
+                (weighed + set.fromStuff) / stock,
+                inStock,
+                v.of(handling),
+                set.fromStuff,
+                dosed);
     }
 
     /** What the stuff is. */
@@ -1065,7 +1100,7 @@ public final class PreparingStock {
         for (BeaterRun run : set.runs) {
             beat += hasBeater ? run.loads() * (run.time() + v.of(beatingLoad)) : 0;
         }
-        double add = additives.length == 0 ? 0 : set.additions * v.of(additiveLoad);
+        double add = additives.length == 0 || !set.isBeaten() ? 0 : set.additions * v.of(additiveLoad);
         out.set(HOURS, batch, cookingHours(set, v) + beat + add + charging);
     }
 }

@@ -56,6 +56,7 @@ public final class Studio {
     private final Air room;
     private final @Nullable Ventilation ventilation;
     private final Map<Fibre, Amount<Mass>> onHand;
+    private final List<StuffOnHand> stuffOnHand;
     private final Amount<Mass> scaleStep;
     private final Amount<Mass> fineScaleStep;
     private final Amount<Volume> jugStep;
@@ -74,6 +75,7 @@ public final class Studio {
         this.room = b.room == null ? Air.of(Amounts.celsius(20), RelativeHumidity.percent(55)) : b.room;
         this.ventilation = b.ventilation;
         this.onHand = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(b.onHand));
+        this.stuffOnHand = List.copyOf(b.stuffOnHand);
         this.scaleStep = b.scaleStep;
         this.fineScaleStep = b.fineScaleStep;
         this.jugStep = b.jugStep;
@@ -100,6 +102,7 @@ public final class Studio {
         private final List<Mould> moulds = new ArrayList<>();
         private final List<Dryer> dryers = new ArrayList<>();
         private final Map<Fibre, Amount<Mass>> onHand = new LinkedHashMap<>();
+        private final List<StuffOnHand> stuffOnHand = new ArrayList<>();
         private @Nullable Beater beater;
         private @Nullable Vat vat;
         private @Nullable Press press;
@@ -241,6 +244,38 @@ public final class Studio {
             Objects.requireNonNull(fibre, "fibre");
             given.once(fibre.name() + " on hand");
             onHand.put(fibre, Limits.ON_HAND.check(ovenDry, "on hand of ", fibre.name()));
+            return this;
+        }
+
+        /**
+         * Adds stuff on hand, beaten and dosed as a recipe has it, to be used before any is beaten: strained or thinned to the
+         * stock of the recipe.
+         *
+         * @param stuff the stuff; only one of a recipe
+         * @return this builder
+         * @throws Refused if the recipe has stuff on hand already
+         */
+        public Builder stuffOnHand(StuffOnHand stuff) {
+            Objects.requireNonNull(stuff, "stuff");
+            given.once("stuff of " + stuff.recipe() + " on hand", stuffOnHand, stuff, StuffOnHand::recipe);
+            return this;
+        }
+
+        /**
+         * Sets all that is on hand anew, whatever the builder began with.
+         *
+         * @param fibre oven-dry fibre by kind
+         * @param stuff stuff that stands beaten, one of a recipe
+         * @return this builder
+         * @throws Refused if a mass is out of range or a recipe stands twice
+         */
+        public Builder holding(Map<Fibre, Amount<Mass>> fibre, List<StuffOnHand> stuff) {
+            Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(stuff, "stuff");
+            onHand.clear();
+            stuffOnHand.clear();
+            fibre.forEach(this::onHand);
+            stuff.forEach(this::stuffOnHand);
             return this;
         }
 
@@ -415,6 +450,15 @@ public final class Studio {
     }
 
     /**
+     * Returns the stuff that stands beaten and dosed.
+     *
+     * @return an unmodifiable list, one for a recipe at most
+     */
+    public List<StuffOnHand> stuffOnHand() {
+        return stuffOnHand;
+    }
+
+    /**
      * Returns the step of the scale for fibre.
      *
      * @return the step
@@ -484,6 +528,7 @@ public final class Studio {
         b.room = room;
         b.ventilation = ventilation;
         b.onHand.putAll(onHand);
+        b.stuffOnHand.addAll(stuffOnHand);
         b.scaleStep = scaleStep;
         b.fineScaleStep = fineScaleStep;
         b.jugStep = jugStep;
@@ -537,6 +582,7 @@ public final class Studio {
                 && room.equals(that.room)
                 && Objects.equals(ventilation, that.ventilation)
                 && onHand.equals(that.onHand)
+                && stuffOnHand.equals(that.stuffOnHand)
                 && scaleStep.equals(that.scaleStep)
                 && fineScaleStep.equals(that.fineScaleStep)
                 && jugStep.equals(that.jugStep)

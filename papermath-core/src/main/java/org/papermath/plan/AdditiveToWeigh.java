@@ -34,7 +34,8 @@ public final class AdditiveToWeigh {
     static List<AdditiveToWeigh> of(PlainNumbers in, int b, Recipe recipe) {
         PreparingStock.Setting set = in.settings().stock(b);
         List<AdditiveToWeigh> additives = new ArrayList<>();
-        for (int a = 0; a < recipe.additives().size(); a++) {
+        // What stands dosed is not dosed again.
+        for (int a = 0; a < recipe.additives().size() && set.isBeaten(); a++) {
             AdditiveDose dose = recipe.additives().get(a);
             additives.add(new AdditiveToWeigh(new Values(
                     dose.additive(),

@@ -10,6 +10,7 @@ import org.papermath.engine.FillingVat;
 import org.papermath.engine.PreparingStock;
 import org.papermath.evidence.Estimate;
 import org.papermath.order.Recipe;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.SchopperRiegler;
@@ -24,6 +25,7 @@ public final class BatchPlan {
     private record Values(
             Recipe recipe,
             FibreToWeigh fibre,
+            Amount<Mass> stuffOnHand,
             SoakingPlan soak,
             Stage<BeatingPlan> beatingStage,
             List<AdditiveToWeigh> additives,
@@ -51,6 +53,7 @@ public final class BatchPlan {
         return new BatchPlan(new Values(
                 recipe,
                 FibreToWeigh.of(in, b, recipe),
+                PlainNumbers.grams(in.settings().stock(b).fromStuff()),
                 SoakingPlan.of(in, b),
                 BeatingPlan.of(in, b, recipe),
                 AdditiveToWeigh.of(in, b, recipe),
@@ -86,6 +89,11 @@ public final class BatchPlan {
     /** {@return what to weigh} */
     public FibreToWeigh fibre() {
         return values.fibre;
+    }
+
+    /** {@return oven-dry fibre of the stuff on hand that is used; zero where none is} */
+    public Amount<Mass> stuffOnHand() {
+        return values.stuffOnHand;
     }
 
     /** {@return how to soak it} */

@@ -27,6 +27,10 @@ public final class BeatingPlan {
                             ? "the studio has no beater: get the stuff beaten as the recipe says, or beat it by hand"
                             : "the studio has no beater, and the recipe needs none");
         }
+        if (!in.settings().stock(b).isBeaten()) {
+            return Stage.notDone(
+                    "beating.stuff-on-hand", "all of it stands beaten and dosed: nothing is beaten for this batch");
+        }
         return Stage.done(new BeatingPlan(new Values(
                 in.studio().beater().get(),
                 IntStream.range(0, in.settings().stock(b).runs().size())

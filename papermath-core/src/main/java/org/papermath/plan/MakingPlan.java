@@ -1,5 +1,6 @@
 package org.papermath.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -388,6 +389,16 @@ public final class MakingPlan {
     public AtTheVat atTheVat(String piece) {
         int place = pieces().indexOf(piece(piece));
         return AtTheVat.of(this, plain, place);
+    }
+
+    /**
+     * Returns what the making leaves: stuff, broke, fibre, pieces; and the studio as it then stands, for the next plan.
+     *
+     * @param day the day the stuff is beaten, from which it ages
+     * @return what is left, at the likely values
+     */
+    public LeftOver leaves(LocalDate day) {
+        return LeftOver.of(plain, this, Objects.requireNonNull(day, "day"));
     }
 
     /**

@@ -48,9 +48,11 @@ final class PlanCautions {
 
     private boolean has(WorkStep step) {
         return switch (step) {
-            case WEIGH, SOAK, FORM, SORT, CLEAR_UP, CONDITION, PACK -> true;
+            case FORM, SORT, CLEAR_UP, CONDITION, PACK -> true;
+            case WEIGH, SOAK ->
+                batches.stream().anyMatch(batch -> batch.fibre().ovenDry().si() > 0);
             case COOK -> !raw().isEmpty();
-            case BEAT -> studio.beater().isPresent();
+            case BEAT -> batches.stream().anyMatch(batch -> batch.beatingStage().isDone());
             case DOSE -> batches.stream().anyMatch(batch -> !batch.additives().isEmpty());
             case WET_POWDER -> powder() > 0;
             // Where there are boards, trials dry on them, and the caution stands there.

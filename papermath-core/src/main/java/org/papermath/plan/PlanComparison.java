@@ -480,8 +480,8 @@ public final class PlanComparison {
             }
             Amount<?> was = a.get();
             Amount<?> is = b.get();
-            double unit = is.value() / is.si();
-            double difference = Math.abs(is.si() - was.si()) * (Double.isFinite(unit) ? Math.abs(unit) : 1);
+            Amount<?> like = is.si() == 0 ? was : is;
+            double difference = Math.abs(is.si() - was.si()) * Math.abs(like.value() / like.si());
             return Optional.of(Digits.three(difference) + unit(is) + " " + (is.si() > was.si() ? more : less));
         }
 

@@ -1,5 +1,7 @@
 package org.papermath.plan;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -44,6 +46,7 @@ import org.papermath.numeric.Rounding;
 import org.papermath.order.Order;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.order.StuffOnHand;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Additive;
@@ -242,12 +245,49 @@ final class PlanNotices {
         }
     }
 
+    /** Beaten stuff sours. */
+    private void oldStuff(int b, String of, String name) {
+        if (settings.stock(b).fromStuff() == 0) {
+            return;
+        }
+        Optional<LocalDate> made = studio.stuffOnHand().stream()
+                .filter(stuff -> stuff.recipe().equals(name))
+                .findFirst()
+                .flatMap(StuffOnHand::made);
+        Optional<LocalDate> formed = plan.schedule().steps().stream()
+                .filter(step -> step.name().startsWith("form"))
+                .findFirst()
+                .flatMap(Schedule.Step::start);
+        if (made.isEmpty() || formed.isEmpty()) {
+            return;
+        }
+        long days = ChronoUnit.DAYS.between(made.get(), formed.get());
+        double keeps = limit("stock.keeps") / 86_400;
+        if (days > keeps) {
+            warn(
+                    "stuff.old",
+                    of + "the stuff on hand was beaten " + made.get() + ", " + days + " days before it is formed; stuff"
+                            + " keeps about " + Digits.three(keeps)
+                            + " days, cool. What smells or slips between the fingers is not formed: strain it off and"
+                            + " beat anew.",
+                    "batch",
+                    name,
+                    "made",
+                    made.get().toString(),
+                    "days",
+                    days,
+                    "most",
+                    keeps);
+        }
+    }
+
     /** Fibre that stays in the vat is fibre beaten for nothing. */
     private void fibreLeft(int b, String of, String name) {
         double left = numbers.bands().likely().of(FillingVat.VAT_FIBRE, b);
         double all = settings.stock(b).runs().stream()
-                .mapToDouble(run -> run.loads() * run.ovenDry())
-                .sum();
+                        .mapToDouble(run -> run.loads() * run.ovenDry())
+                        .sum()
+                + settings.stock(b).fromStuff();
         if (!(left > limit("vat.left-share") * all)) {
             return;
         }
@@ -320,7 +360,9 @@ final class PlanNotices {
                             asked::si,
                             Scope.at(studio.beater().get().name()))
                     .ifPresent(one -> add(one.about("batch", name)));
-            for (int run = 0; run < settings.stock(b).runs().size(); run++) {
+            for (int run = 0;
+                    run < settings.stock(b).runs().size() && settings.stock(b).isBeaten();
+                    run++) {
                 partLoad(b, run, recipe);
             }
         } else if (recipe.isBeaten()) {
@@ -331,6 +373,7 @@ final class PlanNotices {
                     name);
         }
         fibreLeft(b, of, name);
+        oldStuff(b, of, name);
         for (BatchFigure figure : Figures.ofBatches()) {
             openBand(of, "batch", name, figure, numbers.bands().likely().place(figure, b));
         }

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.DryingSheets;
 import org.papermath.engine.FormingSheets;
@@ -114,12 +115,18 @@ public final class Schedule {
                                 .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
         List<String> names = new ArrayList<>();
         List<OptionalInt> days = new ArrayList<>();
-        step(names, days, "order fibre and have it", days(in.asked(), "schedule.delivery"));
-        step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
+        boolean beats = IntStream.range(0, batches.size())
+                .anyMatch(b -> in.settings().stock(b).isBeaten());
+        if (beats) {
+            step(names, days, "order fibre and have it", days(in.asked(), "schedule.delivery"));
+            step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
+        }
         if (cook > 0) {
             step(names, days, "cook and rinse", wholeDays(cook, day));
         }
-        step(names, days, "beat and dose", wholeDays(beat, day));
+        if (beats) {
+            step(names, days, "beat and dose", wholeDays(beat, day));
+        }
         boolean presses = pieces.stream().anyMatch(piece -> piece.pressStage().isDone());
         step(names, days, presses ? "form and press" : "form", wholeDays(wet, day));
         step(names, days, "dry", wholeDays(dry, DAY));

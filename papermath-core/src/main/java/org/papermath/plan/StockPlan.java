@@ -32,7 +32,8 @@ public final class StockPlan {
         for (BeaterRun run : set.runs()) {
             beaten += run.ovenDry() * run.loads() / set.additions();
         }
-        double dilution = set.stock() / set.additions() - beaten / stage.beaterConsistency();
+        double fresh = set.stock() - set.fromStuff() / stage.stockConsistency();
+        double dilution = set.isBeaten() ? fresh / set.additions() - beaten / stage.beaterConsistency() : 0;
         return new StockPlan(new Values(
                 Kinds.MASS.ofSi(set.stock(), "kg"),
                 Kinds.VOLUME.ofSi(set.stock() / set.stockDensity(), "L"),

@@ -42,6 +42,7 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.order.StuffOnHand;
 import org.papermath.plan.MakingPlan;
 import org.papermath.press.Felts;
 import org.papermath.press.Lever;
@@ -50,6 +51,7 @@ import org.papermath.press.RamGauge;
 import org.papermath.press.Screw;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.Beater;
+import org.papermath.pulp.Pulp;
 import org.papermath.pulp.TimedSheet;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
@@ -739,6 +741,24 @@ final class GuardCases {
                                         .given("fibre.water-retention-unbeaten", stranger.scope(), 1)
                                         .given("fibre.water-retention-well-beaten", stranger.scope(), 1.6))
                                 .build()));
+        for (double grams : new double[] {150, 5000}) {
+            cases.put(
+                    "stuff-on-hand-" + (int) grams,
+                    () -> MakingPlan.of(
+                            Order.of("order")
+                                    .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA))
+                                            .beating(hours(3))
+                                            .additive(Additive.of("blue", Additive.Purpose.PIGMENT), Dose.percent(2))
+                                            .build())
+                                    .piece(cards().build())
+                                    .due(LocalDate.of(2027, 4, 2))
+                                    .build(),
+                            full().stuffOnHand(StuffOnHand.of(
+                                                    "recipe",
+                                                    Pulp.ofOvenDry(grams(grams)).at(Consistency.percent(0.6)))
+                                            .made(LocalDate.of(2027, 2, 1)))
+                                    .build()));
+        }
         cases.put("kozo", () -> MakingPlan.of(order(Furnish.of(Fibres.KOZO), cards().build()), full().build()));
         cases.put(
                 "without-bands",

@@ -88,6 +88,7 @@ final class Concert {
               "room": {"temperature": "18 Cel", "humidity": "58 %", "pressure": "98 kPa"},
               "ventilation": {"volume": "60 m3", "airChanges": "2 1/h"},
               "onHand": [{"fibre": "abaca", "ovenDry": "400 g"}, {"fibre": "cotton-rag", "ovenDry": "0.5 kg"}],
+              "stuffOnHand": [{"recipe": "another grey", "ovenDry": "120 g", "consistency": "0.8 %", "made": "2026-12-20"}],
               "scaleStep": "5 g",
               "fineScaleStep": "0.01 g",
               "jugStep": "50 mL",

@@ -155,6 +155,8 @@ final class PlanBatchMembers {
             .says("The name of the recipe.", "tide grey")
             .has("fibre", TO_WEIGH, BatchPlan::fibre)
             .says("The fibre to weigh.")
+            .has("stuffOnHand", set(Kinds.MASS), BatchPlan::stuffOnHand)
+            .says("Oven-dry fibre of the stuff on hand that is used.", "0 g")
             .has("soak", SOAK, BatchPlan::soak)
             .says("How the fibre is soaked.")
             .has("beating", stage(BEATING), BatchPlan::beatingStage)

@@ -1,5 +1,6 @@
 package org.papermath.json.mapping;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,10 +20,13 @@ import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.ValueReader;
 import org.papermath.mould.Mould;
 import org.papermath.order.Studio;
+import org.papermath.order.StuffOnHand;
 import org.papermath.press.Felts;
 import org.papermath.press.Press;
 import org.papermath.pulp.Beater;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.vat.Vat;
 
@@ -62,6 +66,7 @@ public final class StudioMapping {
         ReadResult<Air> room = in.optional("room").object(AirMapping::read);
         ReadResult<Ventilation> ventilation = in.optional("ventilation").object(EquipmentMapping::ventilation);
         ReadResult<List<InHand>> hand = onHand(in.optional("onHand"));
+        ReadResult<List<StuffOnHand>> stuff = stuffOnHand(in.optional("stuffOnHand"));
         Steps steps = steps(in);
         ReadResult<Boolean> customary = in.optional("customaryUnits").flag();
         ReadResult<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
@@ -79,6 +84,7 @@ public final class StudioMapping {
             room.ifGiven(studio::room);
             ventilation.ifGiven(studio::ventilation);
             hand.orElse(List.of()).forEach(one -> studio.onHand(one.fibre(), one.ovenDry()));
+            stuff.orElse(List.of()).forEach(studio::stuffOnHand);
             steps.into(studio);
             if (customary.orElse(false)) {
                 studio.alsoCustomaryUnits();
@@ -111,6 +117,7 @@ public final class StudioMapping {
         studio.ventilation()
                 .ifPresent(one -> out.member("ventilation").object(in -> EquipmentMapping.ventilation(in, one)));
         onHand(out, studio.onHand());
+        stuffOnHand(out, studio.stuffOnHand());
         out.member("scaleStep").quantity(studio.scaleStep());
         out.member("fineScaleStep").quantity(studio.fineScaleStep());
         out.member("jugStep").quantity(studio.jugStep());
@@ -149,6 +156,35 @@ public final class StudioMapping {
                     CommonMembers.within(in.required("ovenDry"), Limits.ON_HAND, "fibre on hand");
             return in.make(() -> new InHand(fibre.get(), ovenDry.get()));
         });
+    }
+
+    private static ReadResult<List<StuffOnHand>> stuffOnHand(ValueReader at) {
+        Names names = new Names("stuff on hand");
+        return list(at, in -> {
+            ReadResult<String> recipe = in.required("recipe").text();
+            names.add(recipe);
+            ReadResult<Amount<Mass>> ovenDry =
+                    CommonMembers.within(in.required("ovenDry"), Limits.ON_HAND, "stuff on hand");
+            ReadResult<Amount<Consistency>> consistency =
+                    in.required("consistency").quantity(Kinds.CONSISTENCY);
+            ReadResult<LocalDate> made = in.optional("made").date();
+            return in.make(() -> new StuffOnHand(recipe.get(), ovenDry.get(), consistency.get(), made.optional()));
+        });
+    }
+
+    private static void stuffOnHand(ObjectWriter out, List<StuffOnHand> stuff) {
+        if (stuff.isEmpty()) {
+            return;
+        }
+        out.member("stuffOnHand")
+                .list(
+                        CommonMembers.atMost(CommonMembers.MANY, stuff, "recipes"),
+                        (item, one) -> item.object(in -> {
+                            CommonMembers.name(in.member("recipe"), one.recipe());
+                            in.member("ovenDry").quantity(one.ovenDry());
+                            in.member("consistency").quantity(one.consistency());
+                            one.made().ifPresent(day -> in.member("made").date(day));
+                        }));
     }
 
     private static void onHand(ObjectWriter out, Map<Fibre, Amount<Mass>> onHand) {

@@ -149,6 +149,33 @@ public final class StudioSchemas {
                                         "How much there is, oven-dry, " + Limits.ON_HAND + ".",
                                         "400 g")),
                         "Fibre in store, in the form in which the recipe has it bought, which is used before any is bought.",
+                        OmittedMembers.is(List.of(), "none"))
+                .optional(
+                        "stuffOnHand",
+                        many(SchemaObject.object()
+                                .meaning("Stuff that stands beaten and dosed.")
+                                .required(
+                                        "recipe",
+                                        SchemaWords.text(),
+                                        "The recipe it is of, by its name, each once.",
+                                        "tide grey")
+                                .required(
+                                        "ovenDry",
+                                        SchemaWords.quantity(Kinds.MASS),
+                                        "How much fibre there is in it, oven-dry, " + Limits.ON_HAND + ".",
+                                        "395 g")
+                                .required(
+                                        "consistency",
+                                        SchemaWords.quantity(Kinds.CONSISTENCY),
+                                        "How thick it stands.",
+                                        "0.6 %")
+                                .optional(
+                                        "made",
+                                        SchemaWords.ref("day"),
+                                        "The day it was beaten.",
+                                        OmittedMembers.then("nothing is said of its age"),
+                                        "2026-12-01")),
+                        "Stuff that stands beaten and dosed as a recipe has it, which is used before any is beaten.",
                         OmittedMembers.is(List.of(), "none"));
     }
 
