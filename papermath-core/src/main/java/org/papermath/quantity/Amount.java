@@ -1,5 +1,6 @@
 package org.papermath.quantity;
 
+import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -175,15 +176,19 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         double by = divisor.doubleValue();
         Kind.requireFinite(by, "divisor");
         if (by == 0) {
-            throw Refused.of(
-                    "quantity.divided-by-zero",
-                    kind.name() + ": " + this + " cannot be divided by 0.",
-                    "quantity",
-                    kind.name(),
-                    "given",
-                    toString());
+            throw zeroDivisor();
         }
         return kind == Kinds.TEMPERATURE ? kind.ofSiIn(si / by, unit) : new Amount<>(value / by, unit, kind);
+    }
+
+    private Refused zeroDivisor() {
+        return Refused.of(
+                "quantity.divided-by-zero",
+                kind.name() + ": " + this + " cannot be divided by 0.",
+                "quantity",
+                kind.name(),
+                "given",
+                toString());
     }
 
     @Override
@@ -193,10 +198,10 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
 
     @Override
     public Amount<Q> multiply(Number factor) {
-        return times(factor.doubleValue());
+        return scaled(factor.doubleValue());
     }
 
-    private Amount<Q> times(double factor) {
+    private Amount<Q> scaled(double factor) {
         Kind.requireFinite(factor, "factor");
         return kind == Kinds.TEMPERATURE ? kind.ofSiIn(si * factor, unit) : new Amount<>(value * factor, unit, kind);
     }
@@ -208,6 +213,120 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
 
     private Unit<Q> factorUnit() {
         return kind == Kinds.TEMPERATURE ? kind.siUnit() : unit;
+    }
+
+    /**
+     * Returns this amount over another as an amount of the kind it is: force over area a pressure, mass over area a
+     * grammage, fibre over stock a consistency. Of two alike it is a {@link Kinds#SHARE} or, where it may be more than
+     * one, a {@link Kinds#NUMBER}. The kind has to be named, since a gram a litre may be fibre per volume, the strength of
+     * a solution or a density.
+     *
+     * <pre>{@code
+     * kilonewtons(60).over(squareMetres(0.12), Kinds.SHEET_PRESSURE); // 500 kPa
+     * grams(62.5).over(squareMetres(0.3034), Kinds.GRAMMAGE); // 206 g/m²
+     * grams(7.3).over(grams(120), Kinds.CONSISTENCY); // 6.083 %
+     * }</pre>
+     *
+     * @param <R> the quantity type of the quotient
+     * @param divisor an amount, or any other quantity; not zero
+     * @param into the kind the quotient is
+     * @return the quotient, in the usual unit of its kind
+     * @throws Refused if the quotient has not the dimension of that kind or is out of its range, if the divisor is zero, or
+     *     if one of them is a temperature
+     */
+    public <R extends Quantity<R>> Amount<R> over(Quantity<?> divisor, Kind<R> into) {
+        return combined(divisor, true, into);
+    }
+
+    /**
+     * Returns this amount times another as an amount of the kind it is: length times length an area, area times grammage a
+     * mass, a mass times a share a mass.
+     *
+     * <pre>{@code
+     * mm(300).times(mm(420), Kinds.AREA); // 0.126 m²
+     * squareMetres(0.126).times(Grammage.gsm(180), Kinds.MASS); // 22.68 g
+     * grams(650).times(Share.percent(65), Kinds.MASS); // 422.5 g
+     * }</pre>
+     *
+     * @param <R> the quantity type of the product
+     * @param factor an amount, or any other quantity
+     * @param into the kind the product is
+     * @return the product, in the usual unit of its kind
+     * @throws Refused if the product has not the dimension of that kind or is out of its range, or if one of them is a
+     *     temperature
+     */
+    public <R extends Quantity<R>> Amount<R> times(Quantity<?> factor, Kind<R> into) {
+        return combined(factor, false, into);
+    }
+
+    private <R extends Quantity<R>> Amount<R> combined(Quantity<?> other, boolean over, Kind<R> into) {
+        Objects.requireNonNull(other, over ? "divisor" : "factor");
+        Objects.requireNonNull(into, "into");
+        Unit<?> its = other instanceof Amount<?> amount
+                ? amount.kind.siUnit()
+                : other.getUnit().getSystemUnit();
+        if (kind == Kinds.TEMPERATURE || its.isCompatible(Kinds.TEMPERATURE.siUnit())) {
+            throw Refused.of(
+                    "quantity.temperature-product",
+                    "temperature: " + this + (over ? " over " : " times ") + people(other)
+                            + " is asked for; a temperature is a point on a scale and is in no quotient or product. Work"
+                            + " with the kelvins yourself.",
+                    "first",
+                    toString(),
+                    "second",
+                    people(other));
+        }
+        Unit<?> made = over ? kind.siUnit().divide(its) : kind.siUnit().multiply(its);
+        if (!made.isCompatible(into.siUnit())) {
+            throw otherKind(other, over, into, made);
+        }
+        double second = siOf(other);
+        if (over && second == 0) {
+            throw zeroDivisor();
+        }
+        return into.ofSi(over ? si / second : si * second, into.codes().get(0));
+    }
+
+    private static double siOf(Quantity<?> quantity) {
+        if (quantity instanceof Amount<?> amount) {
+            return amount.si;
+        }
+        return inSystemUnits(quantity);
+    }
+
+    private static <T extends Quantity<T>> double inSystemUnits(Quantity<T> quantity) {
+        double value = quantity.getValue().doubleValue();
+        Kind.requireFinite(value, "quantity");
+        return quantity.getUnit()
+                .getConverterTo(quantity.getUnit().getSystemUnit())
+                .convert(value);
+    }
+
+    private static String people(Quantity<?> quantity) {
+        return quantity instanceof Amount<?>
+                ? quantity.toString()
+                : Units.forPeople(quantity.getValue().doubleValue(), Units.label(quantity.getUnit()));
+    }
+
+    private Refused otherKind(Quantity<?> other, boolean over, Kind<?> into, Unit<?> made) {
+        List<String> names = Kinds.all().stream()
+                .filter(known -> made.isCompatible(known.siUnit()))
+                .map(Kind::name)
+                .toList();
+        String what = this + (over ? " over " : " times ") + people(other);
+        return Refused.of(
+                "quantity.other-kind",
+                into.name() + ": " + what + " is not " + Kind.article(into.name()) + ". "
+                        + (names.isEmpty()
+                                ? "No kind has its unit, " + made + ". Check the two amounts."
+                                : "It can be: " + String.join(", ", names) + ". Name what is meant, or check the two"
+                                        + " amounts."),
+                "given",
+                what,
+                "wantedKind",
+                into.name(),
+                "kinds",
+                String.join(", ", names));
     }
 
     private static Quantity<?> product(double result, Unit<?> unit, String what) {
@@ -222,7 +341,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
 
     @Override
     public Amount<Q> negate() {
-        return times(-1);
+        return scaled(-1);
     }
 
     @Override

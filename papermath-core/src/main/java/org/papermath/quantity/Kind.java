@@ -523,7 +523,7 @@ public final class Kind<Q extends Quantity<Q>> {
         }
     }
 
-    private static String article(String noun) {
+    static String article(String noun) {
         return ("aeiou".indexOf(noun.toLowerCase(Locale.ROOT).charAt(0)) >= 0 ? "an " : "a ") + noun;
     }
 

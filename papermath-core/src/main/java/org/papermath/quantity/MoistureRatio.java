@@ -28,4 +28,33 @@ public interface MoistureRatio extends Quantity<MoistureRatio> {
     static Amount<MoistureRatio> percent(double value) {
         return Kinds.MOISTURE_RATIO.of(value, "%");
     }
+
+    /**
+     * Returns the water for each gram dry of what has some moisture: u = w/(1 − w). 64 % moisture is 1.778 g/g.
+     *
+     * @param moisture water over total mass, below 100 %
+     * @return water over oven-dry mass
+     * @throws Refused if the moisture is out of range, of another kind, or leaves nothing dry
+     */
+    static Amount<MoistureRatio> ofMoisture(Quantity<Moisture> moisture) {
+        double wet = Kinds.MOISTURE.si(moisture, "moisture");
+        if (wet == 1) {
+            throw Refused.of(
+                    "moisture.nothing-dry",
+                    "moisture: 100 % given; nothing would be dry in it. Give the water over the total mass, below 100 %.");
+        }
+        return Kinds.MOISTURE_RATIO.ofSi(org.papermath.equation.Moisture.ratioOfWetBasis(wet), "g/g");
+    }
+
+    /**
+     * Returns the water for each gram dry of what has some solids: u = 1/s − 1.
+     *
+     * @param solids oven-dry mass over total mass
+     * @return water over oven-dry mass
+     * @throws Refused if the solids are out of range or of another kind
+     */
+    static Amount<MoistureRatio> ofSolids(Quantity<Solids> solids) {
+        return Kinds.MOISTURE_RATIO.ofSi(
+                org.papermath.equation.Moisture.ratioOfSolids(Kinds.SOLIDS.si(solids, "solids")), "g/g");
+    }
 }
