@@ -3,9 +3,13 @@ package org.papermath.evidence;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
@@ -22,11 +26,15 @@ import org.papermath.quantity.Units;
  * making differs from the next ({@link #makings()}, which stays), both of them in the band; and what one sheet differs from
  * the next ({@link #scatter()}).
  *
- * <p>There is no arithmetic on estimates: their errors are not independent. Totals come from the plan.
+ * <p>The only arithmetic on estimates is {@link #times} an exact count. Two of them are not added: their errors are not
+ * independent. Totals come from the plan.
  *
  * @param <Q> the quantity type
  */
 public final class Estimate<Q extends Quantity<Q>> {
+    /** What several pieces have more of than one. */
+    private static final Set<Kind<?>> ADD_UP = Set.of(Kinds.LENGTH, Kinds.AREA, Kinds.VOLUME, Kinds.MASS, Kinds.TIME);
+
     private final Amount<Q> likely;
     private final Amount<Q> low;
     private final Amount<Q> high;
@@ -36,6 +44,8 @@ public final class Estimate<Q extends Quantity<Q>> {
     private final boolean openAbove;
     private final @Nullable Spread<Q> spread;
     private final double fromMakings;
+    /** The pieces it is the sum of; 1 for a mean. */
+    private final int pieces;
 
     /**
      * A band that is part of another one.
@@ -102,7 +112,8 @@ public final class Estimate<Q extends Quantity<Q>> {
             boolean openBelow,
             boolean openAbove,
             @Nullable Spread<Q> spread,
-            double fromMakings) {
+            double fromMakings,
+            int pieces) {
         this.likely = likely;
         this.low = low;
         this.high = high;
@@ -112,6 +123,7 @@ public final class Estimate<Q extends Quantity<Q>> {
         this.openAbove = openAbove;
         this.spread = spread;
         this.fromMakings = fromMakings;
+        this.pieces = pieces;
     }
 
     /**
@@ -149,7 +161,8 @@ public final class Estimate<Q extends Quantity<Q>> {
                 false,
                 false,
                 null,
-                0);
+                0,
+                1);
     }
 
     /**
@@ -163,7 +176,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     public Estimate<Q> open(boolean below, boolean above) {
         return below == openBelow && above == openAbove
                 ? this
-                : new Estimate<>(likely, low, high, scatter, drivers, below, above, spread, fromMakings);
+                : new Estimate<>(likely, low, high, scatter, drivers, below, above, spread, fromMakings, pieces);
     }
 
     /**
@@ -181,7 +194,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                     "given",
                     String.valueOf(relative));
         }
-        return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove, spread, fromMakings);
+        return new Estimate<>(likely, low, high, relative, drivers, openBelow, openAbove, spread, fromMakings, pieces);
     }
 
     /**
@@ -204,7 +217,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                     "most",
                     1);
         }
-        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, spread, share);
+        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, spread, share, pieces);
     }
 
     /**
@@ -301,12 +314,59 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the scatter from piece to piece, if it is known.
+     * Returns the scatter from piece to piece, if it is known; of a sum, from one lot of so many to the next.
      *
-     * @return the fraction of the mean within which nine pieces in ten lie
+     * @return the fraction of the mean within which nine pieces, or lots, in ten lie
      */
     public Optional<Double> scatter() {
         return Double.isNaN(scatter) ? Optional.empty() : Optional.of(scatter);
+    }
+
+    /**
+     * Returns what so many pieces come to together: the likely value and its band times the count, since what is not known
+     * of the mean goes the same way in all of them. What single pieces scatter by evens out: of the sum it is a part
+     * smaller by the root of the count, the pieces being independent.
+     *
+     * <pre>{@code
+     * var one = MakingPlan.of(order, studio).piece("programme").finished().mass();
+     * var seventyNine = one.times(79);
+     * Math.round(seventyNine.low().in("g") / one.low().in("g")); // 79
+     * }</pre>
+     *
+     * @param count the pieces, an exact count of 1 or more
+     * @return the estimate of the sum
+     * @throws Refused if the count is below 1, or the quantity does not grow with the count, as a grammage or a density
+     */
+    public Estimate<Q> times(int count) {
+        if (count < 1) {
+            throw Refused.of(
+                    "count.below-one", "pieces: " + count + " given; must be 1 or more.", "given", count, "least", 1);
+        }
+        Limits.PULLED.check(count, "pieces");
+        String name = likely.kind().name();
+        if (!ADD_UP.contains(likely.kind())) {
+            throw Refused.of(
+                    "estimate.does-not-add",
+                    name + ": " + likely + " times " + count + " pieces is asked for, but " + name
+                            + " does not grow with their number. Multiply a mass, a length, an area, a volume or a time.",
+                    "quantity",
+                    name,
+                    "given",
+                    likely.toString(),
+                    "count",
+                    count);
+        }
+        return new Estimate<>(
+                likely.multiply(count),
+                low.multiply(count),
+                high.multiply(count),
+                scatter / Math.sqrt(count),
+                drivers,
+                openBelow,
+                openAbove,
+                spread == null ? null : spread.times(count),
+                fromMakings,
+                (int) Math.min(Integer.MAX_VALUE, (long) pieces * count));
     }
 
     /**
@@ -326,7 +386,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public Estimate<Q> withSpread(Spread<Q> drawn) {
         Objects.requireNonNull(drawn, "drawn");
-        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, drawn, fromMakings);
+        return new Estimate<>(likely, low, high, scatter, drivers, openBelow, openAbove, drawn, fromMakings, pieces);
     }
 
     /**
@@ -367,7 +427,8 @@ public final class Estimate<Q extends Quantity<Q>> {
                 openBelow,
                 openAbove,
                 spread,
-                fromMakings);
+                fromMakings,
+                pieces);
     }
 
     @Override
@@ -381,15 +442,16 @@ public final class Estimate<Q extends Quantity<Q>> {
                 && Double.compare(fromMakings, that.fromMakings) == 0
                 && openBelow == that.openBelow
                 && openAbove == that.openAbove
+                && pieces == that.pieces
                 && drivers.equals(that.drivers);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(likely, low, high, scatter, drivers, openBelow, openAbove, fromMakings);
+        return Objects.hash(likely, low, high, scatter, drivers, openBelow, openAbove, fromMakings, pieces);
     }
 
-    /** Returns for example {@code 214 g/m², mean 203–226; single pieces ±8 %}. */
+    /** Returns for example {@code 214 g/m², mean 203–226; single pieces ±8 %}; of a sum {@code lots of 79 ±0.9 %}. */
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder(likely.toString());
@@ -406,7 +468,7 @@ public final class Estimate<Q extends Quantity<Q>> {
                     .append(Units.fourDigits(high.value()));
         }
         if (!Double.isNaN(scatter)) {
-            text.append("; single pieces ±")
+            text.append(pieces > 1 ? "; lots of " + pieces + " ±" : "; single pieces ±")
                     .append(Units.fourDigits(100 * scatter))
                     .append(" %");
         }

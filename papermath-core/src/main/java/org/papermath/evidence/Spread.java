@@ -60,6 +60,12 @@ public final class Spread<Q extends Quantity<Q>> {
         return new Spread<>(kind, unit, known, drawn.length);
     }
 
+    /** Every draw times a count above zero. */
+    Spread<Q> times(int count) {
+        return new Spread<>(
+                kind, unit, Arrays.stream(sorted).map(x -> x * count).toArray(), all);
+    }
+
     /**
      * Returns how many draws there were.
      *
@@ -115,7 +121,12 @@ public final class Spread<Q extends Quantity<Q>> {
         int count();
     }
 
-    private record FoundColumn<Q extends Quantity<Q>>(Amount<Q> low, Amount<Q> high, int count) implements Column<Q> {}
+    private record FoundColumn<Q extends Quantity<Q>>(Amount<Q> low, Amount<Q> high, int count) implements Column<Q> {
+        @Override
+        public String toString() {
+            return low + " to " + high + ": " + count + " draws";
+        }
+    }
 
     /**
      * Returns a small histogram from the 1 % to the 99 % point; what lies beyond is counted in the outer columns.

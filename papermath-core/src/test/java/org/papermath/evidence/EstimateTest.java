@@ -3,9 +3,11 @@ package org.papermath.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
@@ -44,6 +46,46 @@ class EstimateTest {
         assertThat(Estimate.of(Amounts.celsius(20), Amounts.fahrenheit(68), Amounts.celsius(25), List.of())
                         .in("degF"))
                 .hasToString("68 °F, mean 68–77");
+    }
+
+    /** 79 cards of 4.05 g: what is not known goes the same way in all of them, what single cards scatter by evens out. */
+    @Test
+    void severalPiecesTogether() {
+        Estimate<Mass> card = Estimate.of(
+                        Amounts.grams(4.05),
+                        Amounts.grams(3.8),
+                        Amounts.grams(4.3),
+                        List.of(new Estimate.Driver(RECALLED, 1)))
+                .withScatter(0.08)
+                .withMakings(0.25);
+        Estimate<Mass> all = card.times(79);
+        assertThat(all.likely().in("g")).isCloseTo(319.95, within(1e-9));
+        assertThat(all.low().in("g")).isCloseTo(300.2, within(1e-9));
+        assertThat(all.high().in("g")).isCloseTo(339.7, within(1e-9));
+        assertThat(all.scatter()).hasValueSatisfying(s -> assertThat(s).isCloseTo(0.08 / Math.sqrt(79), within(1e-15)));
+        assertThat(all.drivers()).isEqualTo(card.drivers());
+        assertThat(all.fromMakings()).isEqualTo(0.25);
+        assertThat(all).hasToString("320 g, mean 300.2–339.7; lots of 79 ±0.9001 %");
+        assertThat(all.in("kg")).hasToString("0.32 kg, mean 0.3002–0.3397; lots of 79 ±0.9001 %");
+        assertThat(card.times(1)).isEqualTo(card);
+        assertThat(all.times(2).scatter().orElseThrow())
+                .isCloseTo(card.times(158).scatter().orElseThrow(), within(1e-15));
+        assertThat(card.times(5).open(true, false).isOpenBelow()).isTrue();
+        Estimate<Mass> drawn = card.withSpread(Spread.of(Kinds.MASS, "g", new double[] {0.004, 0.0041, 0.0042}));
+        assertThat(drawn.times(10).spread().orElseThrow()).hasToString("3 draws, 40.1 g to 41.9 g");
+    }
+
+    @Test
+    void onlyWhatAddsUpIsMultipliedByAnExactCount() {
+        assertThatThrownBy(() -> grammage().times(79))
+                .isInstanceOf(Refused.class)
+                .hasMessage(
+                        "grammage: 214 g/m² times 79 pieces is asked for, but grammage does not grow with their number."
+                                + " Multiply a mass, a length, an area, a volume or a time.");
+        Estimate<Mass> card = Estimate.of(Amounts.grams(4), Amounts.grams(4), Amounts.grams(4), List.of());
+        assertThatThrownBy(() -> card.times(0))
+                .isInstanceOf(Refused.class)
+                .hasMessage("pieces: 0 given; must be 1 or more.");
     }
 
     @Test
