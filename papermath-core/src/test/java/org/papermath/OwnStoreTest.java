@@ -89,6 +89,7 @@ class OwnStoreTest {
             "press.Post.notices(Press)",
             "press.Post.of(Felts, int, CouchedSheet)",
             "press.Press.allowed()",
+            "press.Press.atRating(Quantity, Quantity)",
             "press.Press.forceFor(Quantity, Quantity)",
             "press.Press.greatestPressure(Quantity)",
             "press.Press.setting(Quantity, Quantity)",
@@ -299,6 +300,15 @@ class OwnStoreTest {
                         0.5,
                         store -> PRESS.greatestPressure(store, Kinds.AREA.of(0.1, "m2")),
                         () -> PRESS.greatestPressure(Kinds.AREA.of(0.1, "m2"))),
+                new Door(
+                        "Press.atRating",
+                        "press.allowed-share",
+                        AT_PRESS,
+                        0.5,
+                        store -> PRESS.atRating(store, Share.percent(70), Kinds.AREA.of(0.1, "m2"))
+                                .notices(),
+                        () -> PRESS.atRating(Share.percent(70), Kinds.AREA.of(0.1, "m2"))
+                                .notices()),
                 new Door(
                         "Press.forceFor, allowed",
                         "press.allowed-share",

@@ -24,12 +24,19 @@ import org.papermath.json.FaultCodes;
 /** The tables of codes against the calls in the sources that raise them: the same codes, uses and names of values. */
 class RaisedCodesTest {
     /** Notices of a model that it also refuses by, where the sources hand code, text and values on. */
-    private static final Set<String> NOTICES_REFUSED_BY =
-            Set.of("vat.too-small", "drying.never-saturated", "drying.never-equilibrium", "drying.never-room-full");
+    private static final Set<String> NOTICES_REFUSED_BY = Set.of(
+            "vat.too-small",
+            "drying.never-saturated",
+            "drying.never-equilibrium",
+            "drying.never-room-full",
+            "press.above-allowed",
+            "press.pressure-limit");
 
     /** Calls that hand on what was raised elsewhere, or read it from a document. */
     private static final List<String> HANDED_ON = List.of(
             "drying/DryingModel.java: new Refused(why.code()",
+            "press/Press.java: new Refused(why.code()",
+            "press/PressingModel.java: new Refused(why.code()",
             "record/Calibration.java: Notice.note(refusal.code()",
             "vat/Recharge.java: new Refused(why.code()",
             "json/RecordLines.java: new Fault(fault.document()",

@@ -301,6 +301,24 @@ public final class Post {
     }
 
     /**
+     * Returns the verdict on this post in a press, and what it weighs.
+     *
+     * @param press the press
+     * @return for example {@code fits: 193.5 mm high in a daylight of 230 mm; post of 25 sheets and 26 felts, 11.2 kg}
+     * @throws Refused if the daylight of the press was not given
+     */
+    public String verdict(Press press) {
+        boolean goesIn = fits(press);
+        return (goesIn ? "fits: " : "does not fit: ") + height() + " high in a daylight of "
+                + press.daylight().orElseThrow() + "; " + what() + ", " + mass();
+    }
+
+    private String what() {
+        return "post of " + sheets + " sheets" + (onFelt > 1 ? ", " + onFelt + " to a felt," : "") + " and " + felts()
+                + " felts";
+    }
+
+    /**
      * Returns what this post should not be made without knowing, by the shipped assumptions.
      *
      * @param press the press
@@ -352,7 +370,6 @@ public final class Post {
 
     @Override
     public String toString() {
-        return "post of " + sheets + " sheets" + (onFelt > 1 ? ", " + onFelt + " to a felt," : "") + " and " + felts()
-                + " felts, " + mass() + ", " + height() + " high";
+        return what() + ", " + mass() + ", " + height() + " high";
     }
 }

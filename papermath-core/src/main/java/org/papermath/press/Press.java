@@ -26,9 +26,13 @@ import org.papermath.quantity.SheetPressure;
 /**
  * A press: what each of its parts may bear, the size of its platen and its daylight. Immutable.
  *
- * <p>Nothing is ever suggested above the allowed share of the weakest part.
+ * <p>Nothing is ever suggested above the allowed share of the weakest part; {@link #atRating} only says what a
+ * greater share would press with, and warns.
  */
 public final class Press {
+    /** What a bare "ton" of force may be, the lightest first. */
+    private static final List<String> TONS = List.of("tonf_us", "tf", "tonf_uk");
+
     private final String name;
     private final List<Part> parts;
     private final Amount<Length> platenWidth;
@@ -130,6 +134,26 @@ public final class Press {
         Amount<Dimensionless> off();
     }
 
+    /** What one meaning of a jack's "ton" presses a sheet with. */
+    public sealed interface TonPressure permits FoundTonPressure {
+        /** {@return the unit code of that ton: {@code tonf_us}, {@code tf} or {@code tonf_uk}} */
+        String meaning();
+
+        /** {@return what it makes the rating} */
+        Amount<Force> force();
+
+        /** {@return the pressure of the whole rating on the area} */
+        Amount<SheetPressure> pressure();
+    }
+
+    private record FoundTonPressure(String meaning, Amount<Force> force, Amount<SheetPressure> pressure)
+            implements TonPressure {
+        @Override
+        public String toString() {
+            return meaning + ", " + force + ": " + pressure;
+        }
+    }
+
     private record FoundReading(String meaning, Amount<Force> force, Amount<Dimensionless> off) implements TonReading {
         @Override
         public String toString() {
@@ -208,13 +232,39 @@ public final class Press {
     public static List<TonReading> tons(double tons, Quantity<Force> second) {
         double other = Kinds.FORCE.siAboveZero(second, "second figure of the jack");
         List<TonReading> readings = new ArrayList<>();
-        for (String code : List.of("tonf_us", "tf", "tonf_uk")) {
-            double force = Kinds.FORCE.siAboveZero(Kinds.FORCE.of(tons, code), "tons on the label");
+        for (String code : TONS) {
+            double force = onLabel(tons, code);
             readings.add(
                     new FoundReading(code, Kinds.FORCE.ofSi(force, "kN"), Kinds.NUMBER.ofSi(force / other - 1, "%")));
         }
         readings.sort(
                 Comparator.comparingDouble(reading -> Math.abs(reading.off().si())));
+        return List.copyOf(readings);
+    }
+
+    private static double onLabel(double tons, String code) {
+        return Kinds.FORCE.siAboveZero(Kinds.FORCE.of(tons, code), "tons on the label");
+    }
+
+    /**
+     * Returns the pressure of a jack rated in bare "tons" on an area, by each meaning of the ton: the whole rating over the
+     * area, whatever the frame bears. It is for the person to choose; the library never does.
+     *
+     * @param tons the number on the label, above zero
+     * @param sheets the area that carries the force, above zero
+     * @return short, metric and long ton
+     * @throws Refused if a value is out of range
+     */
+    public static List<TonPressure> tonsOn(double tons, Quantity<Area> sheets) {
+        double area = Kinds.AREA.siAboveZero(sheets, "area of the sheets");
+        List<TonPressure> readings = new ArrayList<>();
+        for (String code : TONS) {
+            double force = onLabel(tons, code);
+            readings.add(new FoundTonPressure(
+                    code,
+                    Kinds.FORCE.ofSi(force, "kN"),
+                    Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(force, area), "kPa")));
+        }
         return List.copyOf(readings);
     }
 
@@ -465,6 +515,83 @@ public final class Press {
         return setting(assumptions, Kinds.FORCE.si(force, "force on the post"), loadedArea(sheets));
     }
 
+    /**
+     * Returns what a share of the rating of the weakest part presses with, by the shipped assumptions.
+     *
+     * @param ofRating the working share, above zero; 100 % for the rating itself
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the setting
+     * @throws Refused as {@link #atRating(Assumptions, Quantity, Quantity)}
+     */
+    public Setting atRating(Quantity<Share> ofRating, Quantity<Area> sheets) {
+        return atRating(Assumptions.standard(), ofRating, sheets);
+    }
+
+    /**
+     * Returns what a share of the rating of the weakest part presses with: {@code p = s F/A}. It is a reading and no
+     * suggestion: a force above the allowed one, or a pressure above that of hand presses, is warned of and not refused.
+     *
+     * @param assumptions where the share that is suggested, of this press, and the limits of pressure are looked up
+     * @param ofRating the working share, above zero
+     * @param sheets the area of the wet sheets of one layer, above zero
+     * @return the setting
+     * @throws Refused if a value is out of range
+     */
+    public Setting atRating(Assumptions assumptions, Quantity<Share> ofRating, Quantity<Area> sheets) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        double share = Kinds.SHARE.siAboveZero(ofRating, "share of the rating");
+        double newtons = PressForce.allowedForce(share, weakestPart().rating().si());
+        Amount<Area> area = loadedArea(sheets);
+        Allowed allowed = allowed(assumptions);
+        List<Notice> notices = new ArrayList<>();
+        if (isAbove(newtons, allowed)) {
+            notices.add(aboveAllowed(newtons, allowed));
+        }
+        Amount<SheetPressure> pressure = pressure(newtons, area);
+        notices.addAll(PressingModel.pressureWarnings(pressure, assumptions));
+        notices.addAll(smallPost(area));
+        return new FoundSetting(Kinds.FORCE.ofSi(newtons, "kN"), pressure, area, allowed, List.copyOf(notices));
+    }
+
+    private static Amount<SheetPressure> pressure(double newtons, Amount<Area> area) {
+        return Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(newtons, area.si()), "kPa");
+    }
+
+    /** A hair of tolerance, so that the allowed pressure itself is not taken for more by rounding. */
+    private static boolean isAbove(double newtons, Allowed allowed) {
+        return newtons > allowed.force().si() * (1 + 1e-12);
+    }
+
+    private Notice aboveAllowed(double newtons, Allowed allowed) {
+        Amount<Force> force = Kinds.FORCE.ofSi(newtons, "kN");
+        return Notice.warning(
+                "press.above-allowed",
+                "press \"" + name + "\": " + force + " asked for on the post; its weakest part, the "
+                        + allowed.weakest().name() + ", allows " + allowed + ". Press with less or in smaller posts.",
+                "press",
+                name,
+                "given",
+                force.toString(),
+                "limit",
+                allowed.force().toString(),
+                "part",
+                allowed.weakest().name());
+    }
+
+    private List<Notice> smallPost(Amount<Area> area) {
+        if (area.si() >= 0.5 * platen()) {
+            return List.of();
+        }
+        return List.of(Notice.note(
+                "press.small-post",
+                "The sheets cover " + Kinds.SHARE.ofSi(area.si() / platen(), "%")
+                        + " of the platen: the same force presses harder on less paper. Hold the pressure, not"
+                        + " the force,"
+                        + " and lay the post in the middle.",
+                "area",
+                area.toString()));
+    }
+
     private double platen() {
         return platenWidth.si() * platenLength.si();
     }
@@ -472,34 +599,13 @@ public final class Press {
     private Setting setting(Assumptions assumptions, double newtons, Amount<Area> area) {
         Amount<Force> force = Kinds.FORCE.ofSi(newtons, "kN");
         Allowed allowed = allowed(assumptions);
-        // A hair of tolerance, so that the allowed pressure itself is not refused by rounding.
-        if (newtons > allowed.force().si() * (1 + 1e-12)) {
-            throw Refused.of(
-                    "press.above-allowed",
-                    "press \"" + name + "\": " + force + " asked for on the post; its weakest part, the "
-                            + allowed.weakest().name() + ", allows " + allowed
-                            + ". Press with less or in smaller posts.",
-                    "press",
-                    name,
-                    "given",
-                    force.toString(),
-                    "limit",
-                    allowed.force().toString(),
-                    "part",
-                    allowed.weakest().name());
+        if (isAbove(newtons, allowed)) {
+            Notice why = aboveAllowed(newtons, allowed);
+            throw new Refused(why.code(), why.text(), why.arguments());
         }
-        Amount<SheetPressure> pressure = Kinds.SHEET_PRESSURE.ofSi(PressForce.pressure(newtons, area.si()), "kPa");
+        Amount<SheetPressure> pressure = pressure(newtons, area);
         List<Notice> notices = new ArrayList<>(PressingModel.pressureNotices(pressure, assumptions));
-        if (area.si() < 0.5 * platen()) {
-            notices.add(Notice.note(
-                    "press.small-post",
-                    "The sheets cover " + Kinds.SHARE.ofSi(area.si() / platen(), "%")
-                            + " of the platen: the same force presses harder on less paper. Hold the pressure, not"
-                            + " the force,"
-                            + " and lay the post in the middle.",
-                    "area",
-                    area.toString()));
-        }
+        notices.addAll(smallPost(area));
         return new FoundSetting(force, pressure, area, allowed, List.copyOf(notices));
     }
 

@@ -3,6 +3,7 @@ package org.papermath.press;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -540,20 +541,36 @@ public final class PressingModel {
 
     /** Returns the warning for a high pressure and refuses one above the limit. */
     static List<Notice> pressureNotices(Amount<SheetPressure> pressure, Assumptions assumptions) {
-        double limit = assumptions.si("press.pressure-limit", Scope.GENERAL);
-        if (pressure.si() > limit) {
-            throw Refused.of(
-                    "press.pressure-limit",
-                    "pressure on the sheet: " + pressure + " given; no hand press is known above "
-                            + Kinds.SHEET_PRESSURE.ofSi(limit, "MPa")
-                            + ". Check the area that carries the force and which ton"
-                            + " is meant.",
-                    "given",
-                    pressure.toString(),
-                    "limit",
-                    Kinds.SHEET_PRESSURE.ofSi(limit, "MPa").toString());
+        Optional<Notice> above = aboveLimit(pressure, assumptions);
+        if (above.isPresent()) {
+            Notice why = above.get();
+            throw new Refused(why.code(), why.text(), why.arguments());
         }
         return SheetNotices.pressure(pressure, assumptions::si).map(List::of).orElse(List.of());
+    }
+
+    /** Returns the warning for a high pressure, and that for one above the limit. */
+    static List<Notice> pressureWarnings(Amount<SheetPressure> pressure, Assumptions assumptions) {
+        return aboveLimit(pressure, assumptions)
+                .or(() -> SheetNotices.pressure(pressure, assumptions::si))
+                .map(List::of)
+                .orElse(List.of());
+    }
+
+    private static Optional<Notice> aboveLimit(Amount<SheetPressure> pressure, Assumptions assumptions) {
+        Amount<SheetPressure> limit =
+                Kinds.SHEET_PRESSURE.ofSi(assumptions.si("press.pressure-limit", Scope.GENERAL), "MPa");
+        return pressure.compareTo(limit) <= 0
+                ? Optional.empty()
+                : Optional.of(Notice.warning(
+                        "press.pressure-limit",
+                        "pressure on the sheet: " + pressure + " given; no hand press is known above " + limit
+                                + ". Check the area that carries the force and which ton"
+                                + " is meant.",
+                        "given",
+                        pressure.toString(),
+                        "limit",
+                        limit.toString()));
     }
 
     @Override

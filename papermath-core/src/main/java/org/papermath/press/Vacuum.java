@@ -103,6 +103,8 @@ public record Vacuum(Amount<GaugePressure> drawn, Amount<Pressure> atmosphere) {
 
     @Override
     public String toString() {
-        return "vacuum of " + drawn;
+        Amount<SheetPressure> kilopascals = pressure();
+        return "vacuum of " + drawn
+                + (drawn.toString().equals(kilopascals.toString()) ? "" : " (" + kilopascals + " on the sheet)");
     }
 }

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.quantity.Amounts;
 import org.papermath.quantity.GaugePressure;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
@@ -105,8 +106,49 @@ class PressTest {
         assertThat(readings.get(0)).hasToString("tf, 117.7 kN, -0.1103 % off");
     }
 
+    /** A label of 12 "tons" over a post of 300 by 400 mm. */
+    @Test
+    void threeReadingsOfABareTon() {
+        assertThat(Press.tonsOn(12, area(0.3, 0.4)))
+                .extracting(Press.TonPressure::toString)
+                .containsExactly(
+                        "tonf_us, 106.8 kN: 889.6 kPa", "tf, 117.7 kN: 980.7 kPa", "tonf_uk, 119.6 kN: 996.4 kPa");
+        assertThatThrownBy(() -> Press.tonsOn(0, area(0.3, 0.4))).isInstanceOf(Refused.class);
+    }
+
+    /** What the rating itself presses with can be asked; it is warned of, not refused and not suggested. */
+    @Test
+    void thePressureAtTheRating() {
+        Press jack = Press.of("jack", Amounts.metricTons(12), mm(300), mm(400));
+        assertThat(jack.atRating(Share.percent(100), area(0.3, 0.4)).pressure()).hasToString("980.7 kPa");
+        Press framed = jack.part("frame", kilonewtons(100));
+        Press.Setting full = framed.atRating(Share.percent(100), area(0.3, 0.4));
+        assertThat(full.pressure()).hasToString("833.3 kPa");
+        assertThat(full.allowed().force()).hasToString("80 kN");
+        assertThat(full.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo("press.above-allowed");
+            assertThat(notice.level()).isEqualTo(Notice.Level.WARNING);
+            assertThat(notice.text())
+                    .isEqualTo(
+                            "press \"jack\": 100 kN asked for on the post; its weakest part, the frame, allows 80 kN,"
+                                    + " 80 % of the rating of the frame (100 kN). Press with less or in smaller posts.");
+        });
+        Press.Setting working = framed.atRating(Share.percent(80), area(0.3, 0.4));
+        assertThat(working.pressure()).hasToString("666.7 kPa");
+        assertThat(working.notices()).isEmpty();
+        // On a small post both the force and the pressure are beyond what is suggested.
+        assertThat(framed.atRating(Share.percent(100), area(0.1, 0.2)).notices())
+                .extracting(Notice::code)
+                .containsExactly("press.above-allowed", "press.pressure-limit", "press.small-post");
+        assertThatThrownBy(() -> framed.atRating(Share.percent(0), area(0.3, 0.4)))
+                .isInstanceOf(Refused.class);
+    }
+
     @Test
     void vacuumNeverAboveTheAtmosphere() {
+        assertThat(Vacuum.of(GaugePressure.inchesOfMercury(22)))
+                .hasToString("vacuum of 22 inHg (74.5 kPa on the sheet)");
+        assertThat(Vacuum.of(Kinds.GAUGE_PRESSURE.of(74.5, "kPa"))).hasToString("vacuum of 74.5 kPa");
         assertThat(Vacuum.of(GaugePressure.inchesOfMercury(25)).pressure().in("Pa"))
                 .isCloseTo(84660, withinPercentage(0.01));
         assertThatThrownBy(() -> Vacuum.of(GaugePressure.psi(25)))
@@ -251,6 +293,22 @@ class PressTest {
         var torque = screw.torqueFor(kilonewtons(kilonewtons));
         assertThat(screw.forceOf(torque).likely().in("kN")).isCloseTo(kilonewtons, withinPercentage(1e-9));
         assertThat(screw.forceOf(Torque.newtonMetres(torque.si())).low().si()).isLessThan(kilonewtons * 1000);
+    }
+
+    /** 25 sheets of 21 g, felts of 296 g and 6 mm wet, sheets of 1.5 mm, under a daylight of 230 mm and one of 190 mm. */
+    @Test
+    void whetherAPostGoesInIsSaidFirst() {
+        CouchedSheet sheet = FormedSheet.of(grams(21), mm(300), mm(420)).couched(Solids.percent(15));
+        Post post = Post.of(Felts.of(mm(350), mm(470), Grammage.gsm(600), 26), 25, sheet)
+                .wetFelt(grams(296))
+                .layers(mm(6), mm(1.5));
+        Press press = Press.of("press", kilonewtons(100), mm(400), mm(500));
+        assertThat(post.verdict(press.daylight(mm(230))))
+                .isEqualTo("fits: 193.5 mm high in a daylight of 230 mm; post of 25 sheets and 26 felts, 11.2 kg");
+        assertThat(post.verdict(press.daylight(mm(190))))
+                .isEqualTo(
+                        "does not fit: 193.5 mm high in a daylight of 190 mm; post of 25 sheets and 26 felts, 11.2 kg");
+        assertThatThrownBy(() -> post.verdict(press)).isInstanceOf(Refused.class);
     }
 
     @Test
