@@ -37,7 +37,6 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.VolumeFlow;
 import org.papermath.sheet.PressedSheet;
-import org.papermath.sheet.SheetCounts;
 
 /**
  * How long sheets dry and how much water they give up, by dryer. Immutable.
@@ -814,72 +813,6 @@ public final class DryingModel {
         Optional<Amount<Time>> least =
                 Double.isNaN(left) || rate <= 0 ? Optional.empty() : Optional.of(Kinds.TIME.ofSi(left / rate, "h"));
         return new FoundWeighings(rate * 3600 / before < 0.005, Kinds.MASS_FLOW.ofSi(rate, "g/h"), least);
-    }
-
-    /** The layers of a stack. */
-    public sealed interface Layers permits FoundLayers {
-        /** {@return the layers of sheets} */
-        int layers();
-
-        /** {@return the blotters, a number of them on each side of every layer} */
-        int blotters();
-
-        /** {@return the boards, one more than layers} */
-        int boards();
-
-        /**
-         * Counts the layers of a stack.
-         *
-         * @param sheets the sheets, 1 or more
-         * @param inLayer the sheets in a layer, 1 or more
-         * @param blottersEachSide the blotters on each side of a layer, 0 or more
-         * @return the layers, blotters and boards
-         * @throws Refused if a number is too small
-         */
-        static Layers of(int sheets, int inLayer, int blottersEachSide) {
-            if (sheets < 1 || inLayer < 1 || blottersEachSide < 0) {
-                throw Refused.of(
-                        "count.below-one",
-                        "stack: " + sheets + " sheets, " + inLayer + " in a layer, " + blottersEachSide
-                                + " blotters each side given; must be at least 1, 1 and 0.",
-                        "given",
-                        sheets < 1 ? sheets : inLayer < 1 ? inLayer : blottersEachSide,
-                        "least",
-                        sheets < 1 || inLayer < 1 ? 1 : 0);
-            }
-            int layers = (sheets - 1) / inLayer + 1;
-            return new FoundLayers(layers, layers * 2 * blottersEachSide, layers + 1);
-        }
-    }
-
-    private record FoundLayers(int layers, int blotters, int boards) implements Layers {
-        @Override
-        public String toString() {
-            return layers + " layers, " + blotters + " blotters, " + boards + " boards";
-        }
-    }
-
-    /**
-     * Returns the sheets to form so that some dry flat, on average; {@link SheetCounts#toMake(int, Quantity, Quantity)}
-     * tells how many make sure of it.
-     *
-     * @param flat the flat sheets wanted, 1 or more
-     * @param flatShare the share of flat sheets by this way of drying, from one's own record, above zero
-     * @return the sheets to form
-     * @throws Refused if a value is out of range
-     */
-    public static int sheetsForFlat(int flat, Quantity<Share> flatShare) {
-        if (flat < 1) {
-            throw Refused.of(
-                    "count.below-one",
-                    "flat sheets: " + flat + " given; must be 1 or more.",
-                    "given",
-                    flat,
-                    "least",
-                    1);
-        }
-        Kinds.SHARE.siAboveZero(flatShare, "share of flat sheets");
-        return SheetCounts.onAverage(flat, flatShare);
     }
 
     /**

@@ -15,7 +15,6 @@ import org.papermath.equation.PieceLayout;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
-import org.papermath.quantity.Share;
 
 /**
  * How rectangular pieces are cut from a parent sheet, and which of them keep its deckle edges. Immutable.
@@ -280,21 +279,6 @@ public final class CutLayout {
                     count());
         }
         return (pieces - 1) / count() + 1;
-    }
-
-    /**
-     * Returns a number of sheets with a share to spare.
-     *
-     * @param sheets the sheets needed, 0 or more
-     * @param spare the spare over what is needed
-     * @return needed × (1 + spare), rounded up
-     * @throws Refused if a value is out of range
-     */
-    public static int withSpare(int sheets, Quantity<Share> spare) {
-        if (sheets < 0) {
-            throw Refused.of("cut.no-sheets", "sheets: " + sheets + " given; must be 0 or more.", "given", sheets);
-        }
-        return (int) Math.min(Integer.MAX_VALUE, Math.ceil(sheets * (1 + Kinds.SHARE.si(spare, "spare")) - 1e-9));
     }
 
     /**

@@ -17,7 +17,7 @@ import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
 
 /**
- * How many sheets: to make, so that enough good ones come out; to look at, so that few bad ones can have been missed; to
+ * How many sheets: to form, so that enough good ones come out; to look at, so that few bad ones can have been missed; to
  * weigh or measure, so that their mean is known.
  *
  * <p>A confidence of 95 % says that of a hundred such runs ninety-five come out as said.
@@ -48,21 +48,52 @@ public final class SheetCounts {
     }
 
     /**
-     * Returns the sheets to make so that some are good on average: more often than not somewhat too few.
+     * Returns the sheets to form so that some are good on average: more often than not somewhat too few. How many make
+     * sure of it tells {@link #toMake(int, Quantity, Quantity)}.
+     *
+     * <pre>{@code
+     * SheetCounts.toForm(90, Yield.ofReject(Share.percent(18))); // 110
+     * SheetCounts.toForm(60, Yield.of(Share.percent(30))); // 200
+     * }</pre>
      *
      * @param good the good sheets wanted, 1 or more
-     * @param goodShare the share of good ones, above zero
-     * @return {@code good/share}, rounded up
-     * @throws Refused if a value is out of range, or if it takes more sheets than a plan may have
+     * @param yields what is good of what is formed, through all steps
+     * @return {@code good/yield}, rounded up once
+     * @throws Refused if the count is out of range, or if it takes more sheets than a plan may have
      */
-    public static int onAverage(int good, Quantity<Share> goodShare) {
+    public static int toForm(int good, Yield yields) {
         checkCount(good, "good sheets");
+        Objects.requireNonNull(yields, "yields");
         // A small guard, so that rounding does not ask for one sheet more than the arithmetic.
-        double sheets = Math.ceil(good / Kinds.SHARE.siAboveZero(goodShare, "share of good sheets") - 1e-9);
+        double sheets = Math.ceil(good / yields.share() - 1e-9);
         if (sheets > Limits.PULLED.most()) {
             throw tooMany("good sheets", good);
         }
         return (int) sheets;
+    }
+
+    /**
+     * Returns the sheets to form for an order: what is ordered with its extra, over the yield, and the trials.
+     *
+     * <pre>{@code
+     * SheetCounts.toForm(80, Extra.pieces(10), Yield.ofReject(Share.percent(18)), 5); // 115
+     * }</pre>
+     *
+     * @param ordered the sheets ordered, 1 or more
+     * @param extra what is made over them; counted on what is ordered
+     * @param yields what is good of what is formed, through all steps; counted on what is formed
+     * @param trials the trial sheets besides, within {@link Limits#TRIALS}
+     * @return the sheets
+     * @throws Refused if a count is out of range, or if it takes more sheets than a plan may have
+     */
+    public static int toForm(int ordered, Extra extra, Yield yields, int trials) {
+        checkCount(ordered, "sheets ordered");
+        Objects.requireNonNull(extra, "extra");
+        int sheets = toForm(extra.on(ordered), yields) + Limits.TRIALS.check(trials, "trial sheets");
+        if (sheets > Limits.PULLED.most()) {
+            throw tooMany("sheets ordered", ordered);
+        }
+        return sheets;
     }
 
     /**

@@ -321,9 +321,14 @@ class FinishTest {
                                 + " this bath; about 160 % is the most. For 6 % on paper the bath needs 3.75 % of dry size or more.");
         SurfaceSize usual = SurfaceSize.weighed(Share.percent(4), grams(21), grams(39.5));
         assertThat(usual.notices()).extracting(Notice::code).containsExactly("size.curing");
+        assertThat(usual)
+                .hasToString("within 2.6–5.8 % of old writing papers: 3.524 % on paper; bath of 4 %, pick-up 88.1 %");
+        assertThat(gelatine.toString()).startsWith("above the 2.6–5.8 % of old writing papers: 6 % on paper");
+        assertThat(SurfaceSize.of(Share.percent(2), percent(100)).toString())
+                .startsWith("below the 2.6–5.8 % of old writing papers: 2 % on paper");
         assertThat(usual.bath(90, grams(21), kilograms(4)))
                 .hasToString("5.665 kg of bath with 226.6 g of size, of which 4 kg" + " stays in the tub");
-        assertThat(SurfaceSize.sheetsFor(95, Share.percent(5))).isEqualTo(100);
+        assertThat(SheetCounts.toForm(95, Yield.ofReject(Share.percent(5)))).isEqualTo(100);
         assertThatThrownBy(() -> SurfaceSize.weighed(Share.percent(4), grams(21), grams(20)))
                 .hasMessage("size: 21 g before and 20 g after the bath given; the sheet must come out heavier.");
         assertThatThrownBy(() -> SurfaceSize.of(Share.percent(4), percent(0))).isInstanceOf(Refused.class);

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.air.Air;
 import org.papermath.drying.DryingModel;
+import org.papermath.drying.DryingStack;
 import org.papermath.drying.WaterBudget;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Notice;
@@ -107,8 +108,8 @@ class FinishingCheckValuesTest {
                                 .along();
                     case "area of sides" -> {
                         Amount<?> lost = given.get("lost", Kinds.LINEAR_SHRINKAGE);
-                        yield Shrinkage.of(
-                                        Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()), Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()))
+                        yield Shrinkage.across(Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()))
+                                .along(Kinds.LINEAR_SHRINKAGE.ofSi(lost.si()))
                                 .area();
                     }
                     case "side of area" ->
@@ -116,9 +117,8 @@ class FinishingCheckValuesTest {
                                 .along();
                     case "shrunk grammage" ->
                         Kinds.GRAMMAGE.ofSi(given.get("wet", Kinds.GRAMMAGE).si()
-                                / Shrinkage.of(
-                                                given.get("along", Kinds.LINEAR_SHRINKAGE),
-                                                given.get("across", Kinds.LINEAR_SHRINKAGE))
+                                / Shrinkage.across(given.get("across", Kinds.LINEAR_SHRINKAGE))
+                                        .along(given.get("along", Kinds.LINEAR_SHRINKAGE))
                                         .areaFactor());
                     case "oven-dry" ->
                         Kinds.MASS.ofSi(Moisture.ovenDryOfWetBasis(
@@ -224,7 +224,7 @@ class FinishingCheckValuesTest {
                     case "blotters" -> layers(given).blotters();
                     case "boards" -> layers(given).boards();
                     case "layers" -> layers(given).layers();
-                    case "flat" -> DryingModel.sheetsForFlat(given.count("wanted"), given.get("share", Kinds.SHARE));
+                    case "flat" -> SheetCounts.toForm(given.count("wanted"), Yield.of(given.get("share", Kinds.SHARE)));
                     case "drying water" ->
                         DryingModel.Batch.of(
                                         given.get("dry", Kinds.MASS),
@@ -259,8 +259,10 @@ class FinishingCheckValuesTest {
                 Moisture.ratioOfWetBasis(given.get(name, Kinds.MOISTURE).si()));
     }
 
-    private static DryingModel.Layers layers(Given given) {
-        return DryingModel.Layers.of(given.count("sheets"), given.count("inLayer"), given.count("eachSide"));
+    private static DryingStack layers(Given given) {
+        return DryingStack.of(given.count("sheets"))
+                .inLayer(given.count("inLayer"))
+                .blottersEachSide(given.count("eachSide"));
     }
 
     private static WaterBudget budget(Given given) {

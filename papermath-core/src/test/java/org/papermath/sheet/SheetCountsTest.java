@@ -10,7 +10,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
-import org.papermath.drying.DryingModel;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -99,9 +98,59 @@ class SheetCountsTest {
 
     @Test
     void flatSheetsAreTheSameCount() {
-        assertThat(DryingModel.sheetsForFlat(50, percent(80))).isEqualTo(63);
-        assertThat(SheetCounts.onAverage(50, percent(80))).isEqualTo(63);
-        assertThat(SheetCounts.onAverage(40, percent(80))).isEqualTo(50);
+        assertThat(SheetCounts.toForm(50, Yield.of(percent(80)))).isEqualTo(63);
+        assertThat(SheetCounts.toForm(40, Yield.of(percent(80)))).isEqualTo(50);
+        // 30 % flat in the loft, 95 % under restraint.
+        assertThat(SheetCounts.toForm(60, Yield.of(percent(30)))).isEqualTo(200);
+        assertThat(SheetCounts.toForm(60, Yield.of(percent(95)))).isEqualTo(64);
+    }
+
+    /** Rounded up once at the end; step by step it would be 80, 83, 88 and 96. */
+    @Test
+    void yieldsOfStepsAreMultipliedAndRoundedOnce() {
+        Yield all = Yield.of(percent(92), percent(95), percent(97), percent(94));
+        assertThat(all.good().si()).isCloseTo(0.92 * 0.95 * 0.97 * 0.94, within(1e-15));
+        assertThat(all).hasToString("79.69 % of what is formed are good");
+        assertThat(SheetCounts.toForm(75, all)).isEqualTo(95);
+        int chained = 75;
+        for (int step : new int[] {94, 97, 95, 92}) {
+            chained = SheetCounts.toForm(chained, Yield.of(percent(step)));
+        }
+        assertThat(chained).isEqualTo(96);
+        Yield two = Yield.of(percent(92)).then(Yield.ofReject(percent(5)));
+        assertThat(two.good().si()).isCloseTo(0.92 * 0.95, within(1e-15));
+        // Two colours at 3 % a pass.
+        assertThat(SheetCounts.toForm(130, Yield.of(percent(97), percent(97)))).isEqualTo(139);
+    }
+
+    @Test
+    void extraIsOnWhatIsWantedAndRejectOnWhatIsFormed() {
+        Yield reject = Yield.ofReject(percent(18));
+        assertThat(SheetCounts.toForm(90, reject)).isEqualTo(110);
+        assertThat(Extra.share(percent(18)).on(90)).isEqualTo(107);
+        assertThat(SheetCounts.toForm(80, Extra.pieces(10), reject, 5)).isEqualTo(115);
+        assertThat(SheetCounts.toForm(90, Extra.NONE, reject, 5)).isEqualTo(115);
+        // An order of 80 sets: 12 % extra and three kept, 15 % reject, five trials.
+        Extra twelve = Extra.share(percent(12)).and(3);
+        assertThat(twelve.on(80)).isEqualTo(93);
+        assertThat(SheetCounts.toForm(80, twelve, Yield.ofReject(percent(15)), 5))
+                .isEqualTo(115);
+        assertThat(Extra.share(percent(12)).on(93)).isEqualTo(105);
+        assertThat(SheetCounts.toForm(105, Extra.NONE, Yield.ofReject(percent(22)), 5))
+                .isEqualTo(140);
+    }
+
+    @Test
+    void theLargerOfAShareAndANumber() {
+        Extra overs = Extra.largerOf(percent(10), 50);
+        assertThat(overs.on(130)).isEqualTo(180);
+        assertThat(overs.on(500)).isEqualTo(550);
+        assertThat(overs.on(501)).isEqualTo(552);
+        assertThat(overs).hasToString("10 % extra or 50, whichever is more");
+        assertThat(overs.and(3)).hasToString("10 % extra or 50, whichever is more, and 3 besides");
+        assertThat(Extra.NONE).hasToString("0 extra");
+        // 200 and a tenth are 220, however the double rounds.
+        assertThat(Extra.share(percent(10)).on(200)).isEqualTo(220);
     }
 
     @Test
@@ -119,7 +168,15 @@ class SheetCountsTest {
                 .hasMessage(
                         "good sheets: it takes more than 1000000 sheets to have 50 of them; look to the share first,"
                                 + " or ask for less confidence.");
-        assertThatThrownBy(() -> SheetCounts.onAverage(50, percent(0.001))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Yield.of(percent(0))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Yield.ofReject(percent(100)))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("reject of what is formed: 100 % given");
+        assertThatThrownBy(() -> Extra.pieces(-1)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> SheetCounts.toForm(5, Extra.NONE, Yield.of(percent(90)), -1))
+                .isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> SheetCounts.toForm(50, Yield.of(percent(0.001))))
+                .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> SheetCounts.toInspect(percent(100), percent(95)))
                 .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> SheetCounts.toInspect(percent(0.0002), percent(99)))

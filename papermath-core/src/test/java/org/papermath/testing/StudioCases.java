@@ -13,7 +13,6 @@ import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.assertj.core.data.Offset;
-import org.papermath.drying.DryingModel;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
@@ -47,6 +46,9 @@ import org.papermath.quantity.Unclear;
 import org.papermath.shape.CutLayout;
 import org.papermath.shape.Outline;
 import org.papermath.shape.Shrinkage;
+import org.papermath.sheet.Extra;
+import org.papermath.sheet.SheetCounts;
+import org.papermath.sheet.Yield;
 import org.papermath.vat.DrainageModel;
 import org.papermath.vat.FormingMethod;
 import org.papermath.vat.Recharge;
@@ -244,11 +246,11 @@ public final class StudioCases {
         ask("parents for pieces", g -> number(CARDS.parentsFor(g.count("pieces"))));
         ask(
                 "parents with a spare",
-                g -> number(CutLayout.withSpare(CARDS.parentsFor(g.count("pieces")), g.get("spare", Kinds.SHARE))));
+                g -> number(Extra.share(g.get("spare", Kinds.SHARE)).on(CARDS.parentsFor(g.count("pieces")))));
         ask(
                 "sheets for flat ones",
-                g -> number(DryingModel.sheetsForFlat(g.count("flat"), g.get("share", Kinds.SHARE))));
-        ask("shrunk to a part", g -> Shrinkage.unclear(g.text("said"), g.get("left", Kinds.SHARE)));
+                g -> number(SheetCounts.toForm(g.count("flat"), Yield.of(g.get("share", Kinds.SHARE)))));
+        ask("shrunk to a part", g -> Shrinkage.said(g.text("said")).left(g.get("left", Kinds.SHARE)));
         ask(
                 "side of a lost area",
                 g -> Shrinkage.ofArea(g.get("lost", Kinds.AREA_SHRINKAGE)).along());
@@ -490,11 +492,9 @@ public final class StudioCases {
     }
 
     private static Recharge.Replacement replacement(Given g) {
-        return Recharge.replacing(
-                g.mass("fibre"),
-                g.get("couched", Kinds.SOLIDS),
-                g.get("stock", Kinds.CONSISTENCY),
-                g.get("vat", Kinds.CONSISTENCY));
+        return Recharge.replacing(g.mass("fibre"), g.get("couched", Kinds.SOLIDS))
+                .from(g.get("stock", Kinds.CONSISTENCY))
+                .into(g.get("vat", Kinds.CONSISTENCY));
     }
 
     /** Answers one row of a table and holds the answer against what the row expects. */
