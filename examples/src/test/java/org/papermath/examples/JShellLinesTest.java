@@ -52,11 +52,11 @@ class JShellLinesTest {
 
     @Test
     void anOpeningAllowsForShrinkageOfEachSide() {
-        assertThat(shell.run("Mould.openingFor(Formats.ISO_A5, Shrinkage.linear(percent(8), percent(6)))"))
+        assertThat(shell.run("Mould.openingFor(Formats.ISO_A5, Shrinkage.across(percent(6)).along(percent(8)))"))
                 .isEqualTo("157.4 mm × 228.3 mm");
         assertThat(
                         shell.run(
-                                "Mould.openingFor(Formats.ISO_A5, Shrinkage.linear(percent(8), percent(6))).width().in(\"mm\")"))
+                                "Mould.openingFor(Formats.ISO_A5, Shrinkage.across(percent(6)).along(percent(8))).width().in(\"mm\")"))
                 .isEqualTo(Double.toString(148 / 0.94));
     }
 

@@ -17,6 +17,7 @@ import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Units;
 import org.papermath.shape.MeasuredSize;
+import org.papermath.text.Digits;
 
 /**
  * Whether cards go into envelopes, with the scatter of both: the play each way, the share of random pairs that fit and
@@ -45,19 +46,46 @@ public final class EnvelopeFit {
         this.thicknessDeviation = thicknessDeviation;
     }
 
+    /** A card that waits for its envelope. */
+    public static final class Card {
+        private final MeasuredSize size;
+        private final double thickness;
+
+        private Card(MeasuredSize size, double thickness) {
+            this.size = size;
+            this.thickness = thickness;
+        }
+
+        /**
+         * Compares the cards with envelopes.
+         *
+         * @param inside the envelopes, measured inside, width against width
+         * @return the fit
+         */
+        public EnvelopeFit into(MeasuredSize inside) {
+            Objects.requireNonNull(inside, "inside");
+            return new EnvelopeFit(size, inside, thickness, 0);
+        }
+
+        /** Returns the size and the thickness of the filling. */
+        @Override
+        public String toString() {
+            return size + ", " + Kinds.LENGTH.ofSi(thickness, "mm") + " thick, for an envelope";
+        }
+    }
+
     /**
-     * Compares cards with envelopes.
+     * Begins a comparison of cards with envelopes:
+     * {@code EnvelopeFit.of(card, mm(0.9)).into(envelope)}.
      *
      * @param card the cards
-     * @param inside the envelopes, measured inside, width against width
      * @param thickness the thickness of the filling, zero or more
-     * @return the fit
+     * @return what waits for the envelopes
      * @throws Refused if the thickness is out of range
      */
-    public static EnvelopeFit of(MeasuredSize card, MeasuredSize inside, Quantity<Length> thickness) {
+    public static Card of(MeasuredSize card, Quantity<Length> thickness) {
         Objects.requireNonNull(card, "card");
-        Objects.requireNonNull(inside, "inside");
-        return new EnvelopeFit(card, inside, Kinds.LENGTH.si(thickness, "thickness of the filling"), 0);
+        return new Card(card, Kinds.LENGTH.si(thickness, "thickness of the filling"));
     }
 
     /**
@@ -242,9 +270,12 @@ public final class EnvelopeFit {
     }
 
     /**
-     * Returns the verdict in words, in millimetres, side by side.
+     * Returns the verdict in words, in millimetres, side by side. Cards are tight where those two standard deviations off
+     * stick; what is left to these stands in brackets, below zero where they stick.
      *
-     * @return for example {@code does not fit: 0.3 mm too wide}
+     * @return for example {@code does not fit: 0.3 mm too wide}, {@code fits: play 3 mm across and 3 mm along}, or
+     *     {@code tight along: 6.2 % of pairs stick; play 2.7 mm across (0.5 mm two deviations off) and 2 mm along (-0.6 mm
+     *     two deviations off)}
      */
     public String verdict() {
         List<String> over = new ArrayList<>();
@@ -254,10 +285,39 @@ public final class EnvelopeFit {
         if (!isPlay(meanPlayAlong())) {
             over.add(tooMuch(meanPlayAlong(), "high"));
         }
-        if (over.isEmpty()) {
-            return "fits: play " + playAcross() + " across and " + playAlong() + " along";
+        if (!over.isEmpty()) {
+            return "does not fit: " + String.join(" and ", over);
         }
-        return "does not fit: " + String.join(" and ", over);
+        boolean across = isTight(meanPlayAcross(), scatterAcross());
+        boolean along = isTight(meanPlayAlong(), scatterAlong());
+        String play = "play " + playAcross() + " across" + atTwo(meanPlayAcross(), scatterAcross()) + " and "
+                + playAlong() + " along" + atTwo(meanPlayAlong(), scatterAlong());
+        if (!across && !along) {
+            return "fits: " + play;
+        }
+        double stick = 1 - (across && along ? share() : across ? shareAcross() : shareAlong()).si();
+        return "tight " + (across && along ? "across and along" : across ? "across" : "along") + ": "
+                + Digits.significant(100 * stick, 2) + " % of pairs stick; " + play;
+    }
+
+    private static String atTwo(double play, double scatter) {
+        return scatter > 0 ? " (" + signed(play - 2 * scatter) + " two deviations off)" : "";
+    }
+
+    private static boolean isTight(double play, double scatter) {
+        return !(play > 2 * scatter && isPlay(play));
+    }
+
+    private double scatterAcross() {
+        return scatter(card.widthDeviation(), envelope.widthDeviation());
+    }
+
+    private double scatterAlong() {
+        return scatter(card.heightDeviation(), envelope.heightDeviation());
+    }
+
+    private double scatter(Amount<Length> cards, Amount<Length> envelopes) {
+        return Math.sqrt(square(cards) + square(envelopes) + thicknessDeviation * thicknessDeviation);
     }
 
     private static String tooMuch(double play, String word) {
@@ -271,16 +331,13 @@ public final class EnvelopeFit {
      */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        tight("across", meanPlayAcross(), card.widthDeviation(), envelope.widthDeviation())
-                .ifPresent(notices::add);
-        tight("along", meanPlayAlong(), card.heightDeviation(), envelope.heightDeviation())
-                .ifPresent(notices::add);
+        tight("across", meanPlayAcross(), scatterAcross()).ifPresent(notices::add);
+        tight("along", meanPlayAlong(), scatterAlong()).ifPresent(notices::add);
         return List.copyOf(notices);
     }
 
-    private Optional<Notice> tight(String direction, double play, Amount<Length> cards, Amount<Length> envelopes) {
-        double scatter = Math.sqrt(square(cards) + square(envelopes) + thicknessDeviation * thicknessDeviation);
-        if (play > 2 * scatter && isPlay(play)) {
+    private Optional<Notice> tight(String direction, double play, double scatter) {
+        if (!isTight(play, scatter)) {
             return Optional.empty();
         }
         return Optional.of(Notice.warning(
@@ -315,13 +372,11 @@ public final class EnvelopeFit {
         double wall = Kinds.LENGTH.si(outsideLessInside, "outside less inside");
         MeasuredSize card = MeasuredSize.of(piece.width(), piece.height());
         EnvelopeFit outside =
-                of(card, MeasuredSize.of(envelope.width(), envelope.height()), Kinds.LENGTH.ofSi(0, "mm"));
-        EnvelopeFit inside = of(
-                card,
-                MeasuredSize.of(
+                of(card, Kinds.LENGTH.ofSi(0, "mm")).into(MeasuredSize.of(envelope.width(), envelope.height()));
+        EnvelopeFit inside = of(card, Kinds.LENGTH.ofSi(0, "mm"))
+                .into(MeasuredSize.of(
                         Kinds.LENGTH.ofSi(envelope.width().si() - wall, "mm"),
-                        Kinds.LENGTH.ofSi(envelope.height().si() - wall, "mm")),
-                Kinds.LENGTH.ofSi(0, "mm"));
+                        Kinds.LENGTH.ofSi(envelope.height().si() - wall, "mm")));
         String head = piece.name() + " (" + mm(piece) + ") in " + envelope.name() + " (" + mm(envelope) + " outside) ";
         if (!outside.fits()) {
             String more = wall > 0
@@ -339,6 +394,7 @@ public final class EnvelopeFit {
         return format.width().to("mm") + " × " + format.height().to("mm");
     }
 
+    /** Returns the verdict, and how many random pairs fit. */
     @Override
     public String toString() {
         return verdict() + "; " + Units.fourDigits(100 * share().si()) + " % of random pairs fit";

@@ -768,9 +768,8 @@ final class ClosedForms {
             Amount<MoistureRatio> left = SorptionModel.from(store, furnish())
                     .fromWetSide()
                     .ratio(airs.size() == 1 ? airs.get(0) : Air.reference());
-            return Shrinkage.of(
-                    model.wholeFree(side(marks.wetAlong(), marks.dryAlong()), left),
-                    model.wholeFree(side(marks.wetAcross(), marks.dryAcross()), left));
+            return Shrinkage.across(model.wholeFree(side(marks.wetAcross(), marks.dryAcross()), left))
+                    .along(model.wholeFree(side(marks.wetAlong(), marks.dryAlong()), left));
         }
 
         private static Amount<LinearShrinkage> side(Reading<Length> wet, Reading<Length> dry) {

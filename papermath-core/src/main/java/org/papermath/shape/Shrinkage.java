@@ -9,10 +9,12 @@ import javax.measure.quantity.Length;
 import org.papermath.evidence.Notice;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.AreaShrinkage;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Unclear;
+import org.papermath.quantity.Units;
 import org.papermath.text.Digits;
 
 /**
@@ -35,16 +37,63 @@ public final class Shrinkage {
         this.oneNumber = oneNumber;
     }
 
+    /** A shrinkage across that waits for the one along. */
+    public static final class Across {
+        private final double across;
+
+        private Across(double across) {
+            this.across = across;
+        }
+
+        /**
+         * Makes the shrinkage.
+         *
+         * @param lost the part of the height lost, −20 % to 60 %
+         * @return the shrinkage
+         * @throws org.papermath.quantity.Refused if it is out of range
+         */
+        public Shrinkage along(Quantity<Dimensionless> lost) {
+            return new Shrinkage(side(lost, "shrinkage along"), across, false);
+        }
+
+        /**
+         * Makes the shrinkage.
+         *
+         * @param lost the part of the height lost
+         * @return the shrinkage
+         * @throws org.papermath.quantity.Refused if it is of another kind
+         */
+        public Shrinkage along(Amount<LinearShrinkage> lost) {
+            return new Shrinkage(Kinds.LINEAR_SHRINKAGE.si(lost, "shrinkage along"), across, false);
+        }
+
+        /** Returns the shrinkage across, and that the one along is to be said. */
+        @Override
+        public String toString() {
+            return Digits.percent(across) + " across, along not said yet";
+        }
+    }
+
     /**
-     * Makes a shrinkage of the sides from two fractions or per cents.
+     * Begins a shrinkage of the sides, each with its name: {@code Shrinkage.across(percent(3.5)).along(percent(5))}.
      *
-     * @param along the part of the height lost, −20 % to 60 %
-     * @param across the part of the width lost, −20 % to 60 %
-     * @return the shrinkage
-     * @throws org.papermath.quantity.Refused if one is out of range
+     * @param lost the part of the width lost, −20 % to 60 %
+     * @return what waits for the part of the height lost
+     * @throws org.papermath.quantity.Refused if it is out of range
      */
-    public static Shrinkage linear(Quantity<Dimensionless> along, Quantity<Dimensionless> across) {
-        return new Shrinkage(side(along, "shrinkage along"), side(across, "shrinkage across"), false);
+    public static Across across(Quantity<Dimensionless> lost) {
+        return new Across(side(lost, "shrinkage across"));
+    }
+
+    /**
+     * Begins a shrinkage of the sides from an amount of that kind.
+     *
+     * @param lost the part of the width lost
+     * @return what waits for the part of the height lost
+     * @throws org.papermath.quantity.Refused if it is of another kind
+     */
+    public static Across across(Amount<LinearShrinkage> lost) {
+        return new Across(Kinds.LINEAR_SHRINKAGE.si(lost, "shrinkage across"));
     }
 
     /**
@@ -58,21 +107,6 @@ public final class Shrinkage {
     public static Shrinkage linear(Quantity<Dimensionless> both) {
         double fraction = side(both, "shrinkage");
         return new Shrinkage(fraction, fraction, true);
-    }
-
-    /**
-     * Makes a shrinkage of the sides from two amounts of that kind.
-     *
-     * @param along the part of the height lost
-     * @param across the part of the width lost
-     * @return the shrinkage
-     * @throws org.papermath.quantity.Refused if one is out of range or of another kind
-     */
-    public static Shrinkage of(Quantity<LinearShrinkage> along, Quantity<LinearShrinkage> across) {
-        return new Shrinkage(
-                Kinds.LINEAR_SHRINKAGE.si(along, "shrinkage along"),
-                Kinds.LINEAR_SHRINKAGE.si(across, "shrinkage across"),
-                false);
     }
 
     /**
@@ -110,23 +144,64 @@ public final class Shrinkage {
         double along = 1
                 - Kinds.LENGTH.siAboveZero(heightAfter, "height after")
                         / Kinds.LENGTH.siAboveZero(heightBefore, "height before");
-        return of(Kinds.LINEAR_SHRINKAGE.ofSi(along, "%"), Kinds.LINEAR_SHRINKAGE.ofSi(across, "%"));
+        return across(Kinds.LINEAR_SHRINKAGE.ofSi(across, "%")).along(Kinds.LINEAR_SHRINKAGE.ofSi(along, "%"));
+    }
+
+    /** A remark on shrinkage that says neither sides nor area, and waits for how much. */
+    public static final class Said {
+        private final String remark;
+
+        private Said(String remark) {
+            this.remark = remark;
+        }
+
+        /**
+         * Asks which is meant of a part that was lost, as in "by a fifth".
+         *
+         * @param part the part lost, below 100 %
+         * @return never; always throws
+         * @throws Unclear always, with both readings
+         */
+        public Shrinkage lost(Quantity<Share> part) {
+            double share = Kinds.SHARE.si(part, "part lost");
+            return left(Kinds.SHARE.ofSi(1 - share, "%"));
+        }
+
+        /**
+         * Asks which is meant of a part that is left, as in "to three quarters of its size".
+         *
+         * @param part the part left, above zero
+         * @return never; always throws
+         * @throws Unclear always, with both readings
+         */
+        public Shrinkage left(Quantity<Share> part) {
+            double share = Kinds.SHARE.siAboveZero(part, "part left");
+            throw whichMeant(remark, share);
+        }
+
+        /** Returns the remark in quotation marks. */
+        @Override
+        public String toString() {
+            return "\"" + remark + "\"";
+        }
     }
 
     /**
-     * Asks whether a remark such as "three quarters of its size" means the sides or the area.
+     * Begins a question whether a remark means the sides or the area:
+     * {@code Shrinkage.said("shrank by a fifth").lost(Share.percent(20))}.
      *
      * @param remark what was remarked
-     * @param left the part that is left, above zero
-     * @return never; always throws
-     * @throws Unclear always, with both readings
+     * @return what waits for the part lost or left, and then asks
      */
-    public static Shrinkage unclear(String remark, Quantity<Share> left) {
-        double part = Kinds.SHARE.siAboveZero(left, "part left");
+    public static Said said(String remark) {
+        return new Said(Objects.requireNonNull(remark, "remark"));
+    }
+
+    private static Unclear whichMeant(String remark, double part) {
         double bySide = 1 - part;
         double areaOfSides = 1 - part * part;
         double sidesOfArea = 1 - Math.sqrt(part);
-        throw new Unclear(
+        return new Unclear(
                 "shrinkage.sides-or-area",
                 "shrinkage: \"" + remark + "\" does not say whether each side or the area is meant.",
                 List.of(
@@ -212,6 +287,32 @@ public final class Shrinkage {
     }
 
     /**
+     * Returns a grammage after the shrinkage: the mass is the same on less area,
+     * {@code g/((1 - along)(1 - across))}.
+     *
+     * <pre>{@code
+     * Shrinkage.across(percent(6)).along(percent(4)).grammage(Grammage.gsm(115)); // 127.4 g/m²
+     * }</pre>
+     *
+     * @param before the grammage on the size before
+     * @return the grammage on the size after
+     * @throws org.papermath.quantity.Refused if the grammage before or after is out of range
+     */
+    public Amount<Grammage> grammage(Quantity<Grammage> before) {
+        Amount<Grammage> given = Kinds.GRAMMAGE.check(before, "grammage");
+        return Kinds.GRAMMAGE.ofSi(given.si() / areaFactor()).to(given.getUnit());
+    }
+
+    /**
+     * Returns what the grammage is multiplied by: 1/((1 − along)(1 − across)).
+     *
+     * @return a factor above zero
+     */
+    public double grammageFactor() {
+        return 1 / areaFactor();
+    }
+
+    /**
      * Returns the shrinkage of two steps after each other.
      *
      * @param next the step after this one
@@ -254,8 +355,10 @@ public final class Shrinkage {
         return Objects.hash(along, across);
     }
 
+    /** Returns for example {@code 4 % along, 6 % across; grammage × 1.108}. */
     @Override
     public String toString() {
-        return Digits.percent(along) + " along, " + Digits.percent(across) + " across";
+        return Digits.percent(along) + " along, " + Digits.percent(across) + " across; grammage × "
+                + Units.fourDigits(grammageFactor());
     }
 }

@@ -319,7 +319,7 @@ public final class ShrinkageModel {
                     "shrinkage",
                     across.likely().toString()));
         }
-        Shrinkage both = Shrinkage.of(along.likely(), across.likely());
+        Shrinkage both = Shrinkage.across(across.likely()).along(along.likely());
         return new FoundResult(both, along, across, List.copyOf(notices));
     }
 

@@ -90,7 +90,15 @@ public final class Recharge {
     }
 
     private record FoundReplacement(Amount<Mass> stock, Amount<Mass> bailed, Amount<Mass> water)
-            implements Replacement {}
+            implements Replacement {
+        @Override
+        public String toString() {
+            return "add " + stock + " of stock"
+                    + (bailed.si() > 0
+                            ? ", bail " + bailed + " of vat liquor"
+                            : water.si() > 0 ? ", add " + water + " of water" : ", bail nothing");
+        }
+    }
 
     /** Two stocks mixed. */
     public sealed interface TwoStocks permits FoundStocks {
@@ -101,7 +109,12 @@ public final class Recharge {
         Amount<Mass> poorer();
     }
 
-    private record FoundStocks(Amount<Mass> richer, Amount<Mass> poorer) implements TwoStocks {}
+    private record FoundStocks(Amount<Mass> richer, Amount<Mass> poorer) implements TwoStocks {
+        @Override
+        public String toString() {
+            return "add " + richer + " of the thicker stock and " + poorer + " of the thinner one";
+        }
+    }
 
     private Recharge(int every, double freshConsistency, VatBalance.Step... steps) {
         this.every = every;
@@ -273,34 +286,84 @@ public final class Recharge {
         return run.fibreKilograms().allMatch(sheet -> Math.abs(sheet - target) <= band * target * (1 + 1e-9));
     }
 
+    /** What sheets took, waiting for the stock that replaces it. */
+    public static final class Taken {
+        private final double fibre;
+        private final double solids;
+
+        private Taken(double fibre, double solids) {
+            this.fibre = fibre;
+            this.solids = solids;
+        }
+
+        /**
+         * Says the stock it is replaced from.
+         *
+         * @param stock the consistency of the fresh stock, above that of the vat
+         * @return what waits for the vat
+         * @throws Refused if the consistency is out of range
+         */
+        public FromStock from(Quantity<Consistency> stock) {
+            return new FromStock(this, Kinds.CONSISTENCY.siAboveZero(stock, "consistency of the fresh stock"));
+        }
+
+        /** Returns the fibre taken and the solids it left at. */
+        @Override
+        public String toString() {
+            return Kinds.MASS.ofSi(fibre, "g") + " of fibre taken at " + Kinds.SOLIDS.ofSi(solids, "%") + " solids";
+        }
+    }
+
+    /** Fresh stock that replaces what sheets took, waiting for the vat it goes into. */
+    public static final class FromStock {
+        private final Taken taken;
+        private final double fresh;
+
+        private FromStock(Taken taken, double fresh) {
+            this.taken = taken;
+            this.fresh = fresh;
+        }
+
+        /**
+         * Reckons what goes into the vat.
+         *
+         * @param vat the consistency of the vat
+         * @return stock to give and liquor to bail, or water to give where the stock is thicker than the couched sheet
+         * @throws Refused if the consistency is out of range, or the stock is not thicker than the vat
+         */
+        public Replacement into(Quantity<Consistency> vat) {
+            double there = Kinds.CONSISTENCY.si(vat, "consistency of the vat");
+            requireRicher(fresh, there);
+            double carried = taken.fibre / taken.solids;
+            double bailed = VatBalance.bailedToHold(taken.fibre, carried, fresh, there);
+            if (bailed >= 0) {
+                return new FoundReplacement(kg(carried + bailed), kg(bailed), kg(0));
+            }
+            double needed = VatBalance.stockToReplace(taken.fibre, fresh);
+            return new FoundReplacement(kg(needed), kg(0), kg(Math.max(0, carried - needed)));
+        }
+
+        /** Returns the fibre taken and the stock. */
+        @Override
+        public String toString() {
+            return taken + ", replaced from stock at " + Kinds.CONSISTENCY.ofSi(fresh, "%");
+        }
+    }
+
     /**
-     * Reckons what replaces the fibre and the stock that a number of sheets took, so that level and consistency are as
-     * before.
+     * Begins to reckon what replaces the fibre and the stock that a number of sheets took, so that level and consistency
+     * are as before: {@code Recharge.replacing(grams(69.6), Solids.percent(15)).from(stock).into(vat)}.
      *
      * @param fibreTaken the oven-dry fibre the sheets took, above zero
      * @param couchedAt the solids they left with
-     * @param stock the consistency of the fresh stock, above that of the vat
-     * @param vat the consistency of the vat
-     * @return stock to give and liquor to bail, or water to give where the stock is thicker than the couched sheet
-     * @throws Refused if a value is out of range, or the stock is not thicker than the vat
+     * @return what waits for the stock and the vat
+     * @throws Refused if a value is out of range
      * @source two balances, of stock and of fibre
      */
-    public static Replacement replacing(
-            Quantity<Mass> fibreTaken,
-            Quantity<Solids> couchedAt,
-            Quantity<Consistency> stock,
-            Quantity<Consistency> vat) {
-        double taken = Kinds.MASS.siAboveZero(fibreTaken, "fibre taken");
-        double carried = taken / Kinds.SOLIDS.si(couchedAt, "solids of the couched sheet");
-        double fresh = Kinds.CONSISTENCY.siAboveZero(stock, "consistency of the fresh stock");
-        double there = Kinds.CONSISTENCY.si(vat, "consistency of the vat");
-        requireRicher(fresh, there);
-        double bailed = VatBalance.bailedToHold(taken, carried, fresh, there);
-        if (bailed >= 0) {
-            return new FoundReplacement(kg(carried + bailed), kg(bailed), kg(0));
-        }
-        double needed = VatBalance.stockToReplace(taken, fresh);
-        return new FoundReplacement(kg(needed), kg(0), kg(Math.max(0, carried - needed)));
+    public static Taken replacing(Quantity<Mass> fibreTaken, Quantity<Solids> couchedAt) {
+        return new Taken(
+                Kinds.MASS.siAboveZero(fibreTaken, "fibre taken"),
+                Kinds.SOLIDS.si(couchedAt, "solids of the couched sheet"));
     }
 
     /**

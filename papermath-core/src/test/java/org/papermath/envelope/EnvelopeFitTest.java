@@ -22,9 +22,8 @@ import org.papermath.shape.Shrinkage;
 class EnvelopeFitTest {
     private static EnvelopeFit fit(double cardDeviation, double envelopeDeviation, double thicknessDeviation) {
         return EnvelopeFit.of(
-                        MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(cardDeviation), mm(cardDeviation)),
-                        MeasuredSize.of(mm(133), mm(184)).withDeviation(mm(envelopeDeviation), mm(envelopeDeviation)),
-                        mm(0.55))
+                        MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(cardDeviation), mm(cardDeviation)), mm(0.55))
+                .into(MeasuredSize.of(mm(133), mm(184)).withDeviation(mm(envelopeDeviation), mm(envelopeDeviation)))
                 .withThicknessDeviation(mm(thicknessDeviation));
     }
 
@@ -70,10 +69,8 @@ class EnvelopeFitTest {
     @Test
     void tooTightLengthwise() {
         // Inside 131 by 181, cards 127.4 (1.1) by 178.1 (1.3) mm, 0.9 mm thick: 0.5 and -0.6 mm beyond two deviations.
-        EnvelopeFit fit = EnvelopeFit.of(
-                MeasuredSize.of(mm(127.4), mm(178.1)).withDeviation(mm(1.1), mm(1.3)),
-                MeasuredSize.of(mm(131), mm(181)),
-                mm(0.9));
+        EnvelopeFit fit = EnvelopeFit.of(MeasuredSize.of(mm(127.4), mm(178.1)).withDeviation(mm(1.1), mm(1.3)), mm(0.9))
+                .into(MeasuredSize.of(mm(131), mm(181)));
         assertThat(fit.playAcross().in("mm") - 2 * 1.1).isCloseTo(0.5, within(1e-9));
         assertThat(fit.playAlong().in("mm") - 2 * 1.3).isCloseTo(-0.6, within(1e-9));
         assertThat(1 - fit.shareAlong().si()).isCloseTo(0.06, within(0.005));
@@ -81,6 +78,14 @@ class EnvelopeFitTest {
         assertThat(fit.notices())
                 .singleElement()
                 .satisfies(n -> assertThat(n.text()).contains("along"));
+        assertThat(fit)
+                .hasToString(
+                        "tight along: 6.2 % of pairs stick; play 2.7 mm across (0.5 mm two deviations off) and 2 mm along"
+                                + " (-0.6 mm two deviations off); 93.14 % of random pairs fit");
+        assertThat(EnvelopeFit.of(MeasuredSize.of(mm(127.4), mm(178.1)), mm(0.9))
+                        .into(MeasuredSize.of(mm(131), mm(181))))
+                .hasToString("fits: play 2.7 mm across and 2 mm along; 100 % of random pairs fit");
+        assertThat(fit(4, 0, 0).verdict()).startsWith("tight across and along: 17 % of pairs stick; ");
     }
 
     @ParameterizedTest
@@ -91,10 +96,9 @@ class EnvelopeFitTest {
                     .clearanceFor(Share.percent(100 * wanted))
                     .in("mm");
             EnvelopeFit roomy = EnvelopeFit.of(
-                            MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(card), mm(card)),
-                            MeasuredSize.of(mm(127.55 + clearance), mm(178.55 + clearance))
-                                    .withDeviation(mm(envelope), mm(envelope)),
-                            mm(0.55))
+                            MeasuredSize.of(mm(127), mm(178)).withDeviation(mm(card), mm(card)), mm(0.55))
+                    .into(MeasuredSize.of(mm(127.55 + clearance), mm(178.55 + clearance))
+                            .withDeviation(mm(envelope), mm(envelope)))
                     .withThicknessDeviation(mm(thickness));
             assertThat(roomy.share().si()).isCloseTo(wanted, within(1e-9));
         }
@@ -111,7 +115,8 @@ class EnvelopeFitTest {
     @Test
     void withoutScatterAPairFitsOrNot() {
         assertThat(fit(0, 0, 0).share().si()).isEqualTo(1);
-        EnvelopeFit equal = EnvelopeFit.of(MeasuredSize.of(mm(100), mm(150)), MeasuredSize.of(mm(100), mm(160)), mm(0));
+        EnvelopeFit equal =
+                EnvelopeFit.of(MeasuredSize.of(mm(100), mm(150)), mm(0)).into(MeasuredSize.of(mm(100), mm(160)));
         assertThat(equal.fits()).isFalse();
         assertThat(equal.share().si()).isZero();
         assertThat(equal.verdict()).contains("no play").contains("wide");
@@ -119,10 +124,8 @@ class EnvelopeFitTest {
 
     @Test
     void scatterOfOneDirectionOnly() {
-        EnvelopeFit fit = EnvelopeFit.of(
-                        MeasuredSize.of(mm(100), mm(150)).withDeviation(mm(0), mm(1)),
-                        MeasuredSize.of(mm(102), mm(152)),
-                        mm(0))
+        EnvelopeFit fit = EnvelopeFit.of(MeasuredSize.of(mm(100), mm(150)).withDeviation(mm(0), mm(1)), mm(0))
+                .into(MeasuredSize.of(mm(102), mm(152)))
                 .withThicknessDeviation(mm(1));
         // Thickness alone decides across; along both. Against a direct sum over the thickness.
         double sum = 0;
@@ -197,7 +200,7 @@ class EnvelopeFitTest {
         MeasuredSize size = MeasuredSize.dried(
                 mm(130),
                 mm(190),
-                Shrinkage.linear(percent(2), percent(4)),
+                Shrinkage.across(percent(4)).along(percent(2)),
                 LinearShrinkage.percent(0.5),
                 LinearShrinkage.percent(0.4));
         assertThat(size.width().in("mm")).isCloseTo(124.8, within(1e-9));

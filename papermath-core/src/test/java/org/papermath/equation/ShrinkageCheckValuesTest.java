@@ -171,7 +171,8 @@ class ShrinkageCheckValuesTest {
     @Test
     void stretchAndQuarters() {
         assertThat(Shrinkage.undoingStretch(0.10)).isCloseTo(0.11111, within(5e-6));
-        assertThat(org.papermath.shape.Shrinkage.of(LinearShrinkage.percent(25), LinearShrinkage.percent(25))
+        assertThat(org.papermath.shape.Shrinkage.across(LinearShrinkage.percent(25))
+                        .along(LinearShrinkage.percent(25))
                         .area()
                         .si())
                 .isCloseTo(0.4375, within(1e-12));

@@ -40,8 +40,8 @@ class ShrinkagePropertyTest {
     void lengthsAreasAndGrammagesGoThereAndBack(
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double along,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.4) double across) {
-        Amount<AreaShrinkage> lost = org.papermath.shape.Shrinkage.of(
-                        LinearShrinkage.fraction(along), LinearShrinkage.fraction(across))
+        Amount<AreaShrinkage> lost = org.papermath.shape.Shrinkage.across(LinearShrinkage.fraction(across))
+                .along(LinearShrinkage.fraction(along))
                 .area();
         org.papermath.shape.Shrinkage even = org.papermath.shape.Shrinkage.ofArea(lost);
         assertThat(even.along().si())

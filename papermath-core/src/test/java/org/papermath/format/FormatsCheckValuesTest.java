@@ -127,9 +127,8 @@ class FormatsCheckValuesTest {
     @MethodSource("fits")
     void fit(Row row) {
         EnvelopeFit fit = EnvelopeFit.of(
-                MeasuredSize.of(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm"))),
-                MeasuredSize.of(mm(row.number("env_h_mm")), mm(row.number("env_w_mm"))),
-                mm(0));
+                        MeasuredSize.of(mm(row.number("insert_h_mm")), mm(row.number("insert_w_mm"))), mm(0))
+                .into(MeasuredSize.of(mm(row.number("env_h_mm")), mm(row.number("env_w_mm"))));
         assertThat(fit.fits()).isEqualTo(Boolean.parseBoolean(row.text("fits")));
         assertThat(fit.playAcross().in("mm")).isCloseTo(row.number("play_h_mm"), within(1e-9));
         assertThat(fit.playAlong().in("mm")).isCloseTo(row.number("play_w_mm"), within(1e-9));

@@ -28,7 +28,8 @@ class MouldTest {
 
     @Test
     void openingForAFormat() {
-        Opening opening = Mould.openingFor(Formats.ISO_A5, Shrinkage.linear(percent(8), percent(6)));
+        Opening opening =
+                Mould.openingFor(Formats.ISO_A5, Shrinkage.across(percent(6)).along(percent(8)));
         assertThat(opening.width().in("mm")).isCloseTo(148 / 0.94, within(1e-9));
         assertThat(opening.height().in("mm")).isCloseTo(210 / 0.92, within(1e-9));
         assertThat(opening.area().in("mm2")).isCloseTo(148 / 0.94 * 210 / 0.92, within(1e-6));
@@ -37,12 +38,12 @@ class MouldTest {
     /** 120 by 170 mm, 3 mm off each side, shrinkage 3.5 and 5.0 %: 130.6 by 185.3 mm. */
     @Test
     void openingWithTrim() {
-        Opening opening =
-                Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(6), mm(6));
+        Opening opening = Mould.openingFor(
+                mm(120), mm(170), Shrinkage.across(percent(3.5)).along(percent(5.0)), mm(6), mm(6));
         assertThat(opening.width().in("mm")).isCloseTo(130.6, within(0.05));
         assertThat(opening.height().in("mm")).isCloseTo(185.3, within(0.05));
-        Opening deckleSides =
-                Mould.openingFor(mm(120), mm(170), Shrinkage.linear(percent(5.0), percent(3.5)), mm(0), mm(6));
+        Opening deckleSides = Mould.openingFor(
+                mm(120), mm(170), Shrinkage.across(percent(3.5)).along(percent(5.0)), mm(0), mm(6));
         assertThat(deckleSides.width().in("mm")).isCloseTo(120 / 0.965, within(1e-9));
     }
 
@@ -63,8 +64,8 @@ class MouldTest {
      */
     @Test
     void cardAndEnvelopeShrinkDifferently() {
-        Shrinkage restrained = Shrinkage.linear(percent(1.1), percent(1.2));
-        Shrinkage loft = Shrinkage.linear(percent(9.1), percent(7.6));
+        Shrinkage restrained = Shrinkage.across(percent(1.2)).along(percent(1.1));
+        Shrinkage loft = Shrinkage.across(percent(7.6)).along(percent(9.1));
         EnvelopeAllowances allowances = EnvelopeAllowances.of(mm(6.35), mm(17), mm(12), percent(45), percent(60));
         Envelope envelope = Envelope.forCard(EnvelopeStyle.DIAMOND, mm(170), mm(120), mm(0.5), allowances);
         Outline square = Mould.openingFor(envelope.sheet(), loft);
@@ -100,8 +101,8 @@ class MouldTest {
     @Test
     void piecesUpOnAnOwnedMould() {
         Mould mould = Mould.of("harbour", inches(12), inches(18));
-        FormingLayout layout =
-                FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(5), percent(3)), mm(0), mm(12));
+        FormingLayout layout = FormingLayout.on(
+                mould, mm(105), mm(148), Shrinkage.across(percent(3)).along(percent(5)), mm(0), mm(12));
         // 304.8 by 457.2 mm; pieces of 108.2 by 155.8 upright: 2 by 2; turned 152.6 by 110.5: 1 by 3.
         assertThat(layout.count()).isEqualTo(4);
         assertThat(layout.turned()).isFalse();
@@ -126,8 +127,8 @@ class MouldTest {
     @Test
     void shrinkageStaysWithTheMould() {
         Mould mould = Mould.of("long", mm(320), mm(118));
-        FormingLayout layout =
-                FormingLayout.on(mould, mm(105), mm(148), Shrinkage.linear(percent(10), percent(2)), mm(0), mm(5));
+        FormingLayout layout = FormingLayout.on(
+                mould, mm(105), mm(148), Shrinkage.across(percent(2)).along(percent(10)), mm(0), mm(5));
         assertThat(layout.turned()).isTrue();
         assertThat(layout.count()).isEqualTo(2);
         assertThat(layout.opening().width().in("mm")).isCloseTo(148 / 0.98, within(1e-9));
@@ -207,7 +208,7 @@ class MouldTest {
             @ForAll @Scale(3) @DoubleRange(min = 20, max = 800) double h,
             @ForAll @Scale(4) @DoubleRange(min = -5, max = 30) double along,
             @ForAll @Scale(4) @DoubleRange(min = -5, max = 30) double across) {
-        Shrinkage shrinkage = Shrinkage.linear(percent(along), percent(across));
+        Shrinkage shrinkage = Shrinkage.across(percent(across)).along(percent(along));
         Opening opening = Mould.openingFor(mm(w), mm(h), shrinkage);
         Outline dry = opening.outline().shrunkBy(shrinkage);
         assertThat(dry.width().in("mm")).isCloseTo(w, relative(w, 1e-14));
@@ -247,7 +248,7 @@ class MouldTest {
     /** A deckle for the blanks of an envelope: what dries in it is the blank. */
     @Test
     void aDeckleForEnvelopesIsMadeFromStyleAndSize() {
-        Shrinkage shrinkage = Shrinkage.linear(percent(4), percent(3));
+        Shrinkage shrinkage = Shrinkage.across(percent(3)).along(percent(4));
         Envelope envelope = Envelope.forCard(
                 EnvelopeStyle.WALLET, mm(148), mm(105), mm(0.4), EnvelopeAllowances.from(Assumptions.standard()));
         Deckle deckle = Deckle.shaped(Mould.openingFor(envelope.blank(), shrinkage));

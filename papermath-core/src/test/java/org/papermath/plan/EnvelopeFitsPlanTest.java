@@ -72,7 +72,7 @@ class EnvelopeFitsPlanTest {
                 .withDeviation(mm(DEVIATION), mm(DEVIATION));
         assertThat(envelope.insideWidth().si() < envelope.insideHeight().si()).isEqualTo(upright);
         EnvelopeFit fit =
-                EnvelopeFit.of(lies, inside, mm(2 * made.caliper().likely().in("mm")));
+                EnvelopeFit.of(lies, mm(2 * made.caliper().likely().in("mm"))).into(inside);
         close(envelope.playAlong().likely(), fit.playAcross());
         close(envelope.playAcross().likely(), fit.playAlong());
         assertThat(envelope.sharePairsFit().si()).isCloseTo(fit.share().si(), within(1e-9));

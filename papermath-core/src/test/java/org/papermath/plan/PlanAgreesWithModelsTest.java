@@ -293,7 +293,9 @@ class PlanAgreesWithModelsTest {
                 Reading.of(grams(10), grams(0.01)),
                 ROOM);
         own = ShrinkageModel.calibrateDirections(
-                own, Scope.of("abaca"), Shrinkage.of(LinearShrinkage.percent(9), LinearShrinkage.percent(11)));
+                own,
+                Scope.of("abaca"),
+                Shrinkage.across(LinearShrinkage.percent(11)).along(LinearShrinkage.percent(9)));
         for (Dryer one : List.of(dryer, loft)) {
             agrees(Furnish.of(Fibres.ABACA), one, studio(one).assumptions(own).build(), 3);
         }
@@ -397,9 +399,8 @@ class PlanAgreesWithModelsTest {
         Amount<MoistureRatio> end = Kinds.MOISTURE_RATIO.ofSi(room.si() + known.si("drying.end-margin", Scope.GENERAL));
         DryingPath path = DryingPath.from(pressed).then(Restraint.of(dryer.restraint()), end);
         Shrinkage shrinks = shrinkage(known, furnish, state, retention, path)
-                .orElseGet(() -> Shrinkage.of(
-                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(DryingSheets.SHRINK_ALONG, 0)),
-                        Kinds.LINEAR_SHRINKAGE.ofSi(out.of(DryingSheets.SHRINK_ACROSS, 0))));
+                .orElseGet(() -> Shrinkage.across(Kinds.LINEAR_SHRINKAGE.ofSi(out.of(DryingSheets.SHRINK_ACROSS, 0)))
+                        .along(Kinds.LINEAR_SHRINKAGE.ofSi(out.of(DryingSheets.SHRINK_ALONG, 0))));
         close(out.of(DryingSheets.SHRINK_ALONG, 0), shrinks.alongFraction());
         close(out.of(DryingSheets.SHRINK_ACROSS, 0), shrinks.acrossFraction());
 
@@ -562,9 +563,8 @@ class PlanAgreesWithModelsTest {
                 moulds,
                 mm(width),
                 mm(height),
-                Shrinkage.of(
-                        piece.finished().shrinkageAlong().likely(),
-                        piece.finished().shrinkageAcross().likely()),
+                Shrinkage.across(piece.finished().shrinkageAcross().likely())
+                        .along(piece.finished().shrinkageAlong().likely()),
                 mm(6),
                 mm(0),
                 count);

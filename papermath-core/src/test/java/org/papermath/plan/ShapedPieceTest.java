@@ -121,9 +121,8 @@ class ShapedPieceTest {
         FinishedPiece finished = piece.finished();
         Outline wet = Mould.openingFor(
                 TAG,
-                Shrinkage.of(
-                        finished.shrinkageAlong().likely(),
-                        finished.shrinkageAcross().likely()));
+                Shrinkage.across(finished.shrinkageAcross().likely())
+                        .along(finished.shrinkageAlong().likely()));
         List<Outline.Point> planned = shaped(piece).outline().corners();
         assertThat(planned).hasSameSizeAs(wet.corners());
         for (int i = 0; i < planned.size(); i++) {

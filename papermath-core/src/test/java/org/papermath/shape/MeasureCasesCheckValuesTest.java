@@ -145,10 +145,8 @@ class MeasureCasesCheckValuesTest {
     }
 
     private static EnvelopeFit fit(Format card, Format envelope) {
-        return EnvelopeFit.of(
-                MeasuredSize.of(card.width(), card.height()),
-                MeasuredSize.of(envelope.width(), envelope.height()),
-                mm(0));
+        return EnvelopeFit.of(MeasuredSize.of(card.width(), card.height()), mm(0))
+                .into(MeasuredSize.of(envelope.width(), envelope.height()));
     }
 
     private static Map<String, DoubleSupplier> misprints() {

@@ -72,7 +72,7 @@ class OutlineTest {
     void shrinkingAndItsInverse(
             @ForAll @Scale(4) @DoubleRange(min = -20, max = 60) double along,
             @ForAll @Scale(4) @DoubleRange(min = -20, max = 60) double across) {
-        Shrinkage shrinkage = Shrinkage.linear(percent(along), percent(across));
+        Shrinkage shrinkage = Shrinkage.across(percent(across)).along(percent(along));
         Outline formed = ARROW.beforeShrinkage(shrinkage);
         Outline back = formed.shrunkBy(shrinkage);
         for (int i = 0; i < 4; i++) {

@@ -9,6 +9,7 @@ import static org.papermath.quantity.Amounts.squareMetres;
 
 import org.junit.jupiter.api.Test;
 import org.papermath.quantity.AreaShrinkage;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.LinearShrinkage;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
@@ -23,11 +24,26 @@ class ShrinkageTest {
         Shrinkage byArea = Shrinkage.ofArea(AreaShrinkage.percent(20));
         assertThat(byArea.along().in("%")).isCloseTo(10.5573, within(1e-4));
         assertThat(byArea.area().in("%")).isCloseTo(20, within(1e-12));
-        assertThat(Shrinkage.linear(percent(4), percent(6)).areaFactor()).isCloseTo(0.9024, within(1e-15));
-        assertThat(Shrinkage.of(LinearShrinkage.percent(4), LinearShrinkage.percent(6)))
-                .isEqualTo(Shrinkage.linear(percent(4), percent(6)));
+        assertThat(Shrinkage.across(percent(6)).along(percent(4)).areaFactor()).isCloseTo(0.9024, within(1e-15));
+        assertThat(Shrinkage.across(LinearShrinkage.percent(6)).along(LinearShrinkage.percent(4)))
+                .isEqualTo(Shrinkage.across(percent(6)).along(percent(4)));
         assertThat(fifth.shrunk(squareMetres(0.12)).si()).isCloseTo(0.0768, within(1e-15));
-        assertThat(Shrinkage.linear(percent(8), percent(6))).hasToString("8 % along, 6 % across");
+        assertThat(Shrinkage.across(percent(6)).along(percent(8)))
+                .hasToString("8 % along, 6 % across; grammage × 1.156");
+    }
+
+    @Test
+    void theMassStaysOnLessArea() {
+        Shrinkage shrinkage = Shrinkage.across(percent(6)).along(percent(4));
+        assertThat(shrinkage.grammage(Grammage.gsm(115))).hasToString("127.4 g/m²");
+        assertThat(shrinkage.grammageFactor()).isCloseTo(1.108, within(5e-4));
+        assertThat(shrinkage).hasToString("4 % along, 6 % across; grammage × 1.108");
+        assertThat(Shrinkage.NONE.grammage(Grammage.gsm(115)).si()).isEqualTo(0.115);
+        // Across is the width: the finished card of 120 by 170 mm, cut 3 mm a side.
+        Shrinkage card = Shrinkage.across(percent(3.5)).along(percent(5));
+        assertThat(126 / (1 - card.acrossFraction())).isCloseTo(130.6, within(0.05));
+        assertThat(176 / (1 - card.alongFraction())).isCloseTo(185.3, within(0.05));
+        assertThat(Shrinkage.across(percent(3.5))).hasToString("3.5 % across, along not said yet");
     }
 
     /** 250 by 350 mm: restrained 247 by 346, in the loft 231 by 318. */
@@ -49,13 +65,13 @@ class ShrinkageTest {
         assertThat(Shrinkage.linear(percent(8)).notices())
                 .singleElement()
                 .satisfies(notice -> assertThat(notice.code()).isEqualTo("shrinkage.one-number"));
-        assertThat(Shrinkage.linear(percent(8), percent(8)).notices()).isEmpty();
+        assertThat(Shrinkage.across(percent(8)).along(percent(8)).notices()).isEmpty();
         assertThat(Shrinkage.NONE.notices()).isEmpty();
     }
 
     @Test
     void aRemarkWithoutSidesOrAreaIsAskedAbout() {
-        assertThatThrownBy(() -> Shrinkage.unclear("three quarters of its size", Share.percent(75)))
+        assertThatThrownBy(() -> Shrinkage.said("three quarters of its size").left(Share.percent(75)))
                 .isInstanceOfSatisfying(
                         Unclear.class,
                         unclear -> assertThat(unclear.candidates())
@@ -66,9 +82,27 @@ class ShrinkageTest {
                                         "the area loses 25 % (each side loses 13.4 %)"));
     }
 
+    /** 300 by 400 mm that shrank by a fifth: lost and left are told apart by name. */
+    @Test
+    void byAFifth() {
+        assertThatThrownBy(() -> Shrinkage.said("shrank by a fifth").lost(Share.percent(20)))
+                .isInstanceOfSatisfying(
+                        Unclear.class,
+                        unclear -> assertThat(unclear.candidates())
+                                .extracting(Unclear.Candidate::toString)
+                                .containsExactly(
+                                        "each side loses 20 % (the area loses 36 %)",
+                                        "the area loses 20 % (each side loses 10.56 %)"));
+        assertThatThrownBy(() -> Shrinkage.said("all of it").lost(Share.percent(100)))
+                .isInstanceOf(Refused.class);
+        assertThat(Shrinkage.said("by a fifth")).hasToString("\"by a fifth\"");
+    }
+
     @Test
     void steps() {
-        Shrinkage both = Shrinkage.linear(percent(10), percent(5)).then(Shrinkage.linear(percent(2), percent(0)));
+        Shrinkage both = Shrinkage.across(percent(5))
+                .along(percent(10))
+                .then(Shrinkage.across(percent(0)).along(percent(2)));
         assertThat(both.alongFraction()).isCloseTo(1 - 0.9 * 0.98, within(1e-15));
         assertThat(both.acrossFraction()).isCloseTo(0.05, within(1e-15));
     }
@@ -76,7 +110,8 @@ class ShrinkageTest {
     @Test
     void impossibleOnesAreRefused() {
         assertThatThrownBy(() -> Shrinkage.linear(percent(100))).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> Shrinkage.linear(percent(5), percent(-30))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Shrinkage.across(percent(-30)).along(percent(5)))
+                .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> Shrinkage.measured(mm(100), mm(100), mm(150), mm(100)))
                 .isInstanceOf(Refused.class);
     }

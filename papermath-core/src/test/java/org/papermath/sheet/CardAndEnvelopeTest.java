@@ -57,7 +57,7 @@ class CardAndEnvelopeTest {
     }
 
     private static EnvelopeFit fit(MeasuredSize card, MeasuredSize pocket) {
-        return EnvelopeFit.of(card, pocket, mm(0.55));
+        return EnvelopeFit.of(card, mm(0.55)).into(pocket);
     }
 
     @Test

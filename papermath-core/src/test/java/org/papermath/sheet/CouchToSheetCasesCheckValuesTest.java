@@ -294,7 +294,7 @@ class CouchToSheetCasesCheckValuesTest {
             case "C110" ->
                 RAG_SHRINKS
                         .along(
-                                Shrinkage.of(LinearShrinkage.percent(10), LinearShrinkage.percent(10)),
+                                Shrinkage.across(LinearShrinkage.percent(10)).along(LinearShrinkage.percent(10)),
                                 DryingPath.from(dry(2))
                                         .then(Restraint.STACK, dry(0.25))
                                         .then(Restraint.HUNG, dry(0.065)))
@@ -304,7 +304,7 @@ class CouchToSheetCasesCheckValuesTest {
             case "C111" ->
                 RAG_SHRINKS
                         .along(
-                                Shrinkage.of(LinearShrinkage.percent(4), LinearShrinkage.percent(4)),
+                                Shrinkage.across(LinearShrinkage.percent(4)).along(LinearShrinkage.percent(4)),
                                 DryingPath.from(dry(2)).then(Restraint.SPUR, dry(0.065)))
                         .along()
                         .likely()

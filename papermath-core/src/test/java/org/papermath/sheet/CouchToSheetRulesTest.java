@@ -61,7 +61,7 @@ class CouchToSheetRulesTest {
 
     @Test
     void threeQuartersOfItsSizeIsAsked() {
-        assertThatThrownBy(() -> Shrinkage.unclear("three quarters of its size", Share.percent(75)))
+        assertThatThrownBy(() -> Shrinkage.said("three quarters of its size").left(Share.percent(75)))
                 .isInstanceOf(Unclear.class)
                 .hasMessageContaining("13.4")
                 .hasMessageContaining("43.75");

@@ -135,7 +135,7 @@ class SheetTest {
         FormedSheet formed = FormedSheet.of(grams(fibre), mm(300), mm(400)).withAdditives(grams(filler));
         CouchedSheet couched = formed.couched(Solids.percent(15));
         PressedSheet out = couched.pressed(Solids.percent(pressed));
-        Shrinkage shrinkage = Shrinkage.of(LinearShrinkage.fraction(along), LinearShrinkage.fraction(across));
+        Shrinkage shrinkage = Shrinkage.across(LinearShrinkage.fraction(across)).along(LinearShrinkage.fraction(along));
         DrySheet dry = out.dried(shrinkage, SorptionModel.standard(), air);
         SurfaceSize size = SurfaceSize.of(Share.percent(strength), Amounts.percent(pickUp));
         PressedSheet wet = size.size(dry);

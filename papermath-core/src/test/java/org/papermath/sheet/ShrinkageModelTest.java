@@ -195,7 +195,7 @@ class ShrinkageModelTest {
 
     @Test
     void alongAPathAndLetGoTooWet() {
-        Shrinkage free = Shrinkage.of(LinearShrinkage.percent(10), LinearShrinkage.percent(10));
+        Shrinkage free = Shrinkage.across(LinearShrinkage.percent(10)).along(LinearShrinkage.percent(10));
         ShrinkageModel.Result result = RAG.along(
                 free,
                 DryingPath.from(ratio(2)).then(Restraint.STACK, ratio(0.25)).then(Restraint.HUNG, ratio(0.065)));
@@ -206,7 +206,7 @@ class ShrinkageModelTest {
         assertThat(result.notices().get(0).text())
                 .isEqualTo("The sheet is taken out of the stack at 0.25 g/g water on dry;"
                         + " above 0.2 g/g it goes on shrinking and cockles.");
-        Shrinkage small = Shrinkage.of(LinearShrinkage.percent(4), LinearShrinkage.percent(4));
+        Shrinkage small = Shrinkage.across(LinearShrinkage.percent(4)).along(LinearShrinkage.percent(4));
         assertThat(RAG.along(small, DryingPath.from(ratio(2)).then(Restraint.SPUR, ratio(0.065)))
                         .along()
                         .likely()
@@ -258,7 +258,7 @@ class ShrinkageModelTest {
 
     @Test
     void aWireHoldsAlongItselfOnly() {
-        Shrinkage free = Shrinkage.of(LinearShrinkage.percent(20), LinearShrinkage.percent(20));
+        Shrinkage free = Shrinkage.across(LinearShrinkage.percent(20)).along(LinearShrinkage.percent(20));
         ShrinkageModel.Result result =
                 FLAX.along(free, DryingPath.from(ratio(2)).then(Restraint.WIRE, ratio(0)));
         assertThat(result.along().likely().si()).isZero();

@@ -194,11 +194,9 @@ class VatRunPropertyTest {
             @ForAll @Scale(6) @DoubleRange(min = 0.08, max = 0.3) double couched,
             @ForAll @Scale(6) @DoubleRange(min = 0.012, max = 0.5) double stock,
             @ForAll @Scale(6) @DoubleRange(min = 0.002, max = 0.01) double vat) {
-        Recharge.Replacement done = Recharge.replacing(
-                Kinds.MASS.ofSi(taken),
-                Kinds.SOLIDS.of(couched, "1"),
-                Kinds.CONSISTENCY.of(stock, "1"),
-                Kinds.CONSISTENCY.of(vat, "1"));
+        Recharge.Replacement done = Recharge.replacing(Kinds.MASS.ofSi(taken), Kinds.SOLIDS.of(couched, "1"))
+                .from(Kinds.CONSISTENCY.of(stock, "1"))
+                .into(Kinds.CONSISTENCY.of(vat, "1"));
         double carried = taken / couched;
         assertThat(done.stock().si() + done.water().si() - done.bailed().si())
                 .isCloseTo(carried, relative(carried + done.stock().si(), 1e-12));

@@ -330,9 +330,8 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 piece.forming().mould().orElseThrow(),
                 piece.piece().width().orElseThrow(),
                 piece.piece().height().orElseThrow(),
-                Shrinkage.of(
-                        piece.finished().shrinkageAlong().likely(),
-                        piece.finished().shrinkageAcross().likely()),
+                Shrinkage.across(piece.finished().shrinkageAcross().likely())
+                        .along(piece.finished().shrinkageAlong().likely()),
                 Assumptions.standard()
                         .amount("order.trim", Scope.GENERAL, Kinds.LENGTH)
                         .multiply(2),
