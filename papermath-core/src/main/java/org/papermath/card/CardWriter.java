@@ -964,7 +964,7 @@ final class CardWriter {
     /** The section a step is printed in; that of the vat is also that of pouring. */
     private static Label section(WorkStep step) {
         return switch (step) {
-            case WEIGH, SOAK, COOK -> Label.WEIGH;
+            case COUNT, WEIGH, SOAK, COOK -> Label.WEIGH;
             case BEAT, DOSE, WET_POWDER -> Label.BEAT;
             case DRY_TRIALS -> Label.FORM;
             case FORM -> Label.VAT;

@@ -1,10 +1,12 @@
 package org.papermath.plan;
 
 /**
- * A caution that goes with a step of the work: what can hurt and what to do. Which step has which is listed by
+ * A caution that goes with a step of the work: what can hurt, or spoil the order, and what to do. Which step has which is listed by
  * {@link WorkStep}. Local codes and licensed practice come first.
  */
 public enum Caution {
+    /** What was counted of pieces that go out in envelopes. */
+    HOUSEHOLDS("Count", "were households counted, or guests? One goes to each.", "common practice of stationers"),
     /** Pails of water and fibre. */
     SOAKING_PAILS(
             "Pails",
@@ -49,10 +51,7 @@ public enum Caution {
             "close to the body, without a twist, with rests; over 23 kg (51 lb) takes two people.",
             "NIOSH 94-110, revised lifting equation"),
     /** Lifting the post. */
-    LIFTING(
-            "Lifting",
-            "over 23 kg (51 lb) takes two people, a trolley or smaller posts and pails.",
-            "NIOSH 94-110, revised lifting equation"),
+    LIFTING("Lifting", "over 23 kg (51 lb): two people or a trolley.", "NIOSH 94-110, revised lifting equation"),
     /** The press. */
     PRESS(
             "Press",

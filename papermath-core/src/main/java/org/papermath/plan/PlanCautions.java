@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -51,6 +53,7 @@ final class PlanCautions {
             case FORM, SORT, CLEAR_UP, CONDITION, PACK -> true;
             case WEIGH, SOAK ->
                 batches.stream().anyMatch(batch -> batch.fibre().ovenDry().si() > 0);
+            case COUNT -> !inEnvelopes().isEmpty();
             case COOK -> !raw().isEmpty();
             case BEAT -> batches.stream().anyMatch(batch -> batch.beatingStage().isDone());
             case DOSE -> batches.stream().anyMatch(batch -> !batch.additives().isEmpty());
@@ -81,6 +84,7 @@ final class PlanCautions {
 
     private String figure(Caution caution) {
         return switch (caution) {
+            case HOUSEHOLDS -> String.join(", ", inEnvelopes()) + ", in envelopes";
             case SOAKING_PAILS -> soaking();
             case ALKALI -> String.join(" and ", raw()) + " has to be cooked";
             case NOISE -> beating();
@@ -94,7 +98,7 @@ final class PlanCautions {
                                         .orElse(0.0))
                                 .max()
                                 .orElseThrow())
-                        + ", its boards more";
+                        + ", boards more";
             case PRESS -> press();
             case SIZE_BATH ->
                 litres(pieces.stream()
@@ -112,6 +116,17 @@ final class PlanCautions {
     }
 
     // ------------------------------------------------------------------------------------------------ figures
+
+    /** Returns how many of what goes into an envelope that is made for it. */
+    private List<String> inEnvelopes() {
+        Set<String> held = pieces.stream()
+                .flatMap(piece -> piece.piece().envelopeFor().stream())
+                .collect(Collectors.toSet());
+        return pieces.stream()
+                .filter(piece -> held.contains(piece.name()))
+                .map(piece -> piece.counts().ordered() + " of " + piece.name())
+                .toList();
+    }
 
     private String soaking() {
         double water = 0;

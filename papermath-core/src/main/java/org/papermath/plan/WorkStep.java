@@ -3,9 +3,12 @@ package org.papermath.plan;
 import java.util.List;
 
 /**
- * A step of the work in its order, with the cautions that belong beside it. A step that can hurt nobody has none.
+ * A step of the work in its order, with the cautions that belong beside it. A step that can hurt nobody and spoil nothing
+ * has none.
  */
 public enum WorkStep {
+    /** Counting what is ordered, where pieces go out in envelopes. */
+    COUNT("count what is ordered", Caution.HOUSEHOLDS),
     /** Weighing out. */
     WEIGH("weigh"),
     /** Soaking the fibre in pails. */

@@ -7,6 +7,7 @@ import static org.papermath.plan.Caution.BLADE;
 import static org.papermath.plan.Caution.DRAIN;
 import static org.papermath.plan.Caution.DRY_POWDER;
 import static org.papermath.plan.Caution.FAN_HEATER;
+import static org.papermath.plan.Caution.HOUSEHOLDS;
 import static org.papermath.plan.Caution.LIFTING;
 import static org.papermath.plan.Caution.LIFTING_MOULD;
 import static org.papermath.plan.Caution.MOULD;
@@ -88,6 +89,7 @@ class PlanCautionsTest {
         return switch (step) {
             case WEIGH, SORT, CONDITION, PACK -> new Row("", Set.of(), BARE, null);
             case FOLD -> new Row("", Set.of(), FULL, BARE);
+            case COUNT -> new Row("WEIGH AND SOAK", Set.of(HOUSEHOLDS), FULL, BARE);
             case SOAK -> new Row("WEIGH AND SOAK", Set.of(SOAKING_PAILS), BARE, null);
             case COOK -> new Row("WEIGH AND SOAK", Set.of(ALKALI), FLAX, BARE);
             case BEAT -> new Row("BEAT", Set.of(BEATER_ROLL, NOISE), FULL, BARE);
@@ -214,6 +216,14 @@ class PlanCautionsTest {
                 .extracting(StepCaution::step)
                 .contains(WorkStep.DRY_ON_BOARDS)
                 .doesNotContain(WorkStep.DRY_TRIALS);
+    }
+
+    /** Guests counted for households: a common mistake of an order of invitations. */
+    @Test
+    void whatGoesOutInEnvelopesIsCountedByHouseholds() {
+        assertThat(of(FULL, HOUSEHOLDS).text())
+                .isEqualTo("Count: 60 of leaflet, in envelopes; were households counted, or guests? One goes to"
+                        + " each.");
     }
 
     @Test
