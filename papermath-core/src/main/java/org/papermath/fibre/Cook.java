@@ -458,7 +458,7 @@ public final class Cook {
 
     @Override
     public String toString() {
-        return ovenDry() + " oven-dry " + fibre.fibre() + " in " + liquor() + " with " + pureAlkali() + " of " + alkali
-                + ", " + dose() + " on fibre, " + bathStrength() + " of bath";
+        return ovenDry() + " oven-dry " + fibre.fibre() + " in " + liquor() + " (" + liquorRatio() + ") with "
+                + pureAlkali() + " of " + alkali + ", " + dose() + " on fibre, " + bathStrength() + " of bath";
     }
 }

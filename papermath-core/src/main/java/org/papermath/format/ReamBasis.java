@@ -9,6 +9,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.evidence.StatedTwice;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
@@ -269,6 +270,59 @@ public final class ReamBasis {
             return basis + ": " + grammage + ", " + (deviation > 0 ? "+" : "") + Units.fourDigits(100 * deviation)
                     + " %";
         }
+    }
+
+    /** Whether a label's pounds and its grammage agree. */
+    public sealed interface Label permits FoundLabel {
+        /** {@return whether they do, but for rounding} */
+        boolean right();
+
+        /** {@return what the pounds are} */
+        Amount<Grammage> grammage();
+
+        /** {@return what the pounds are over what the label says, less 1} */
+        double deviation();
+    }
+
+    private record FoundLabel(ReamBasis basis, double pounds, Amount<Grammage> said, boolean right) implements Label {
+        @Override
+        public Amount<Grammage> grammage() {
+            return basis.pounds(pounds).to("g/m2");
+        }
+
+        @Override
+        public double deviation() {
+            return grammage().si() / said.si() - 1;
+        }
+
+        @Override
+        public String toString() {
+            return (right ? "right: " : "wrong: ") + Units.fourDigits(pounds) + " " + basis + " is " + grammage()
+                    + ", the label says " + said
+                    + (right ? "" : " (" + (deviation() > 0 ? "+" : "") + Units.fourDigits(100 * deviation()) + " %)");
+        }
+    }
+
+    /**
+     * Tells whether the pounds on a label and the grammage beside them are right: no more than half a per cent apart, as
+     * {@link StatedTwice#ROUNDED} says.
+     *
+     * <pre>{@code
+     * ReamBasis.TAG.label(80, Grammage.gsm(130)).right(); // true
+     * }</pre>
+     *
+     * @param pounds the weight on the label, in pounds of this ream
+     * @param said the grammage on the label
+     * @return the verdict, with what the pounds are
+     * @throws Refused if a value is out of range
+     */
+    public Label label(double pounds, Quantity<Grammage> said) {
+        Amount<Grammage> there = Kinds.GRAMMAGE.check(said, "grammage on the label");
+        return new FoundLabel(
+                this,
+                pounds,
+                there,
+                StatedTwice.compare("label", pounds(pounds), there).isEmpty());
     }
 
     /**

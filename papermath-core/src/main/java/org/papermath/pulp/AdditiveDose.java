@@ -157,7 +157,12 @@ public record AdditiveDose(Additive additive, Amount<Dose> dose) {
         AdditiveDose dose();
     }
 
-    private record FoundAddition(Amount<Time> at, AdditiveDose dose) implements Addition {}
+    private record FoundAddition(Amount<Time> at, AdditiveDose dose) implements Addition {
+        @Override
+        public String toString() {
+            return dose + (at.si() > 0 ? ", " + at + " after the first" : ", first");
+        }
+    }
 
     /**
      * Sets out doses in the usual order with a wait between them, so that each has spread through the stock before the

@@ -55,6 +55,11 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
         public static <Q extends Quantity<Q>> Point<Q> of(Reading<Time> time, Reading<Q> drainability) {
             return new Point<>(time, drainability);
         }
+
+        @Override
+        public String toString() {
+            return drainability + " after " + time;
+        }
     }
 
     private BeatingRecord(String name, Kind<Q> kind, List<Point<Q>> points) {
@@ -125,9 +130,9 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
         if (t < first || t > last) {
             throw outside(
                     "beating time",
-                    Kinds.TIME.ofSi(t, "h").toString(),
-                    Kinds.TIME.ofSi(first, "h").toString(),
-                    Kinds.TIME.ofSi(last, "h").toString());
+                    likeTime(t).toString(),
+                    likeTime(first).toString(),
+                    likeTime(last).toString());
         }
         for (int i = 1; i < points.size(); i++) {
             if (t <= time(i)) {
@@ -142,7 +147,7 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
      * Returns the time that first reaches a drainability, between two readings in a straight line.
      *
      * @param drainability the wanted drainability, inside the record
-     * @return the beating time
+     * @return the beating time, in the unit of the first reading
      * @throws Refused if the record does not reach that value
      */
     public Amount<Time> timeTo(Quantity<Q> drainability) {
@@ -165,7 +170,7 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
             double b = value(i);
             if (wanted >= Math.min(a, b) && wanted <= Math.max(a, b)) {
                 double part = a == b ? 0 : (wanted - a) / (b - a);
-                return Kinds.TIME.ofSi(time(i - 1) + part * (time(i) - time(i - 1)), "h");
+                return likeTime(time(i - 1) + part * (time(i) - time(i - 1)));
             }
         }
         throw new IllegalStateException("a value inside the record lies between two of its readings");
@@ -186,6 +191,10 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
                 most,
                 "record",
                 name);
+    }
+
+    private Amount<Time> likeTime(double si) {
+        return Kinds.TIME.ofSi(si).to(points.get(0).time().value().getUnit());
     }
 
     private double time(int i) {

@@ -159,7 +159,12 @@ public final class Pulp {
         Pulp left();
     }
 
-    private record FoundParts(Pulp taken, Pulp left) implements Parts {}
+    private record FoundParts(Pulp taken, Pulp left) implements Parts {
+        @Override
+        public String toString() {
+            return "taken " + taken + "; left " + left;
+        }
+    }
 
     private Pulp(double fibre, double water, double wallDensity, double waterDensity) {
         this.fibre = fibre;

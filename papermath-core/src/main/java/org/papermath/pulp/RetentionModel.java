@@ -80,7 +80,14 @@ public final class RetentionModel {
 
     private record FoundMakeUp(
             Amount<Grammage> conditioned, Amount<Grammage> fibre, Optional<Amount<Grammage>> additive)
-            implements MakeUp {}
+            implements MakeUp {
+        @Override
+        public String toString() {
+            return conditioned + " as weighed: " + fibre + " of fibre"
+                    + additive.map(one -> " and " + one + " of what is not fibre, oven-dry")
+                            .orElse(", oven-dry");
+        }
+    }
 
     private RetentionModel(Assumptions assumptions, double fibre) {
         this.assumptions = assumptions;

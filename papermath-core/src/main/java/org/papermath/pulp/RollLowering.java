@@ -8,6 +8,7 @@ import javax.measure.quantity.Time;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
 
 /**
  * How the roll was let down over one load, as it was written in the beater book: at which time it stood how many turns of
@@ -59,6 +60,11 @@ public record RollLowering(List<Step> steps) {
          */
         public static Step of(Quantity<Time> time, double turns) {
             return new Step(Kinds.TIME.check(time, "time of the setting"), turns);
+        }
+
+        @Override
+        public String toString() {
+            return "after " + time + " " + Units.fourDigits(turns) + " turns down";
         }
     }
 

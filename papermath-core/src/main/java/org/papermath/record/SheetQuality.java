@@ -78,6 +78,11 @@ public final class SheetQuality<Q extends Quantity<Q>> {
                         2);
             }
         }
+
+        @Override
+        public String toString() {
+            return "mean " + mean + ", sd " + deviation + ", " + count + " sheets";
+        }
     }
 
     /** A new batch beside an old one. */

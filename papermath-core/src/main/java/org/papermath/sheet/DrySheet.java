@@ -195,6 +195,6 @@ public final class DrySheet extends Sheet {
 
     @Override
     public String toString() {
-        return text("dry");
+        return "dry sheet " + width() + " × " + height() + ", " + mass() + ", " + solids() + " solids, " + grammage();
     }
 }

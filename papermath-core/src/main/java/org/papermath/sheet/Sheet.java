@@ -219,13 +219,13 @@ public abstract sealed class Sheet permits FormedSheet, CouchedSheet, PressedShe
         return Kinds.LENGTH.siAboveZero(length, what);
     }
 
-    /** Returns the state with size, mass, solids and grammage, for people. */
+    /** Returns a wet state with size, mass and solids, and mass and grammage of what is dry in it, for people. */
     final String text(String state) {
-        return state + " sheet " + width() + " × " + height() + ", " + mass() + ", " + solids() + " solids, "
-                + grammage();
+        return state + " sheet " + width() + " × " + height() + ", " + mass() + " at " + solids() + " solids; oven-dry "
+                + ovenDry() + ", " + ovenDryGrammage();
     }
 
-    /** Returns state, size, mass, solids and grammage, to four digits. */
+    /** Returns state, size, mass and solids, and the oven-dry mass and grammage, to four digits. */
     @Override
     public abstract String toString();
 

@@ -63,6 +63,12 @@ public final class DrainingSheet {
         public Amount<Mass> mass(Quantity<Area> mould) {
             return squareMetre.multiply(Kinds.AREA.si(mould, "area of the mould"));
         }
+
+        @Override
+        public String toString() {
+            return "after " + elapsed + ": " + drained + " drained, " + wetThickness + " stand, " + settled
+                    + " of the fibre settled, " + squareMetre + " a square metre";
+        }
     }
 
     DrainingSheet(double depth, double perVolume, double alpha, DrainageLaw law, double wallDensity, Water water) {

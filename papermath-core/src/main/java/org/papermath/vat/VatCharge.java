@@ -44,7 +44,12 @@ public final class VatCharge {
         Amount<Share> retention();
     }
 
-    record FoundCarried(AdditiveDose dose, Amount<Mass> inVat, Amount<Share> retention) implements Carried {}
+    record FoundCarried(AdditiveDose dose, Amount<Mass> inVat, Amount<Share> retention) implements Carried {
+        @Override
+        public String toString() {
+            return dose + ": " + inVat + " in the vat, " + retention + " stays in the sheet";
+        }
+    }
 
     /** What to put into an empty vat. */
     public sealed interface Mix permits FoundMix {
@@ -58,7 +63,12 @@ public final class VatCharge {
         Pulp together();
     }
 
-    private record FoundMix(Pulp stock, Amount<Volume> water, Pulp together) implements Mix {}
+    private record FoundMix(Pulp stock, Amount<Volume> water, Pulp together) implements Mix {
+        @Override
+        public String toString() {
+            return stock + ", with " + water + " of water: " + together;
+        }
+    }
 
     VatCharge(
             VatBalance.Contents contents, double lifted, double retention, double couchSolids, List<Carried> carried) {

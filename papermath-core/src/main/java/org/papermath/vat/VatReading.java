@@ -27,6 +27,11 @@ public sealed interface VatReading {
         public OfSheet {
             Objects.requireNonNull(solids, "solids");
         }
+
+        @Override
+        public String toString() {
+            return "a sheet of " + solids + " oven-dry";
+        }
     }
 
     /**
@@ -43,6 +48,11 @@ public sealed interface VatReading {
         public OfVat {
             Objects.requireNonNull(consistency, "consistency");
         }
+
+        @Override
+        public String toString() {
+            return "the vat at " + consistency;
+        }
     }
 
     /**
@@ -58,6 +68,11 @@ public sealed interface VatReading {
          */
         public OfWhiteWater {
             Objects.requireNonNull(consistency, "consistency");
+        }
+
+        @Override
+        public String toString() {
+            return "white water at " + consistency;
         }
     }
 

@@ -46,7 +46,8 @@ class CookTest {
         assertThat(more.liquor().in("L")).isCloseTo(18, EXACT);
         assertThat(more.bathStrength().si()).isCloseTo(SODA.bathStrength().si(), EXACT);
         assertThat(SODA)
-                .hasToString("640 g oven-dry kozo in 9 L with 96 g of soda ash, 15 % on fibre, 10.67 g/L of bath");
+                .hasToString(
+                        "640 g oven-dry kozo in 9 L (14.06 L/kg) with 96 g of soda ash, 15 % on fibre, 10.67 g/L of bath");
     }
 
     @Test

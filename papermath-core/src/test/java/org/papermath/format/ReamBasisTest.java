@@ -43,6 +43,22 @@ class ReamBasisTest {
         assertThat(ReamBasis.TEXT.poundsOf(ReamBasis.TEXT.pounds(60))).isCloseTo(60, within(1e-12));
     }
 
+    /** A label of 80 lb, 24 × 36 in, and 130 g/m²: right for 500 sheets, wrong for 480. */
+    @Test
+    void whetherALabelIsRightIsSaidFirst() {
+        ReamBasis.Label label = ReamBasis.TAG.label(80, Grammage.gsm(130));
+        assertThat(label.right()).isTrue();
+        assertThat(label)
+                .hasToString("right: 80 lb (tag, 24 × 36 in, 500 sheets) is 130.2 g/m², the label says 130 g/m²");
+        ReamBasis.Label other = ReamBasis.TAG.withCount(480).label(80, Grammage.gsm(130));
+        assertThat(other.right()).isFalse();
+        assertThat(other.grammage().in(Units.GSM)).isCloseTo(135.6, within(0.05));
+        assertThat(other.deviation()).isCloseTo(0.0433, within(1e-4));
+        assertThat(other)
+                .hasToString("wrong: 80 lb (tag, 24 × 36 in, 480 sheets) is 135.6 g/m², the label says 130 g/m²"
+                        + " (+4.325 %)");
+    }
+
     @Test
     void theCountMatters() {
         ReamBasis old = ReamBasis.COVER.withCount(480);

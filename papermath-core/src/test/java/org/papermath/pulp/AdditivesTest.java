@@ -166,6 +166,8 @@ class AdditivesTest {
         RetentionModel.MakeUp made =
                 RetentionModel.makeUp(Grammage.gsm(180), Moisture.percent(7), List.of(Share.percent(4)));
         assertThat(made.fibre().in("g/m2")).isCloseTo(180 * 0.93 * 0.96, within(1e-9));
+        assertThat(made)
+                .hasToString("180 g/m² as weighed: 160.7 g/m² of fibre and 6.696 g/m² of what is not fibre, oven-dry");
         assertThat(made.additive().orElseThrow().in("g/m2")).isCloseTo(180 * 0.93 * 0.04, within(1e-9));
         assertThat(RetentionModel.makeUp(Grammage.gsm(180), Moisture.percent(7), List.of())
                         .additive())

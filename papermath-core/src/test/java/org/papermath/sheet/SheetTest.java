@@ -69,8 +69,9 @@ class SheetTest {
     @Test
     void statesSayWhatTheyAre() {
         FormedSheet formed = FormedSheet.of(grams(12), mm(300), mm(400));
-        assertThat(formed).hasToString("formed sheet 300 mm × 400 mm, 100 g, 12 % solids, 833.3 g/m²");
-        assertThat(formed.couched()).hasToString("couched sheet 300 mm × 400 mm, 80 g, 15 % solids, 666.7 g/m²");
+        assertThat(formed).hasToString("formed sheet 300 mm × 400 mm, 100 g at 12 % solids; oven-dry 12 g, 100 g/m²");
+        assertThat(formed.couched())
+                .hasToString("couched sheet 300 mm × 400 mm, 80 g at 15 % solids; oven-dry 12 g, 100 g/m²");
         assertThat(formed.couched().unpressed().released().si()).isZero();
         assertThat(formed.withAdditives(grams(3)).solids().si())
                 .isCloseTo(formed.solids().si(), within(1e-12));

@@ -104,6 +104,24 @@ class VatTest {
                 .isCloseTo(6, within(1e-9));
     }
 
+    /** Ten sheets that leave with 69.6 g of fibre at 15 %: from a bucket at 2.4 %, and from stock drained to 15 %. */
+    @Test
+    void whatTenSheetsTookIsReplaced() {
+        Recharge.Taken taken = Recharge.replacing(grams(69.6), Solids.percent(15));
+        assertThat(taken.from(Consistency.percent(2.4)).into(Consistency.percent(0.5)))
+                .hasToString("add 3.541 kg of stock, bail 3.077 kg of vat liquor");
+        assertThat(taken.from(Consistency.percent(15)).into(Consistency.percent(0.5)))
+                .hasToString("add 0.464 kg of stock, bail nothing");
+        assertThat(taken.from(Consistency.percent(20)).into(Consistency.percent(0.5)))
+                .hasToString("add 0.348 kg of stock, add 0.116 kg of water");
+        assertThat(taken).hasToString("69.6 g of fibre taken at 15 % solids");
+        assertThat(Recharge.mixing(grams(69.6), Solids.percent(15), Consistency.percent(20), Consistency.percent(0.5)))
+                .hasToString("add 0.345 kg of the thicker stock and 0.119 kg of the thinner one");
+        assertThatThrownBy(() -> taken.from(Consistency.percent(0.5)).into(Consistency.percent(2.4)))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("cannot bring the vat up");
+    }
+
     @Test
     void aToleranceGivesATable() {
         Recharge table = Recharge.within(
