@@ -31,7 +31,7 @@ import org.papermath.quantity.Refused;
  * <pre>{@code
  * MakingPlan plan = MakingPlan.of(order, studio);
  * StockAccount account = StockAccount.opening(studio, LocalDate.of(2026, 12, 1)).made(plan, LocalDate.of(2027, 1, 2));
- * account.shortages().get(0); // slate pigment: 19.2 g short by 2027-01-02
+ * account.shortages().get(0); // calcium carbonate: 48 g short by 2027-01-02
  * }</pre>
  */
 public final class StockAccount {
