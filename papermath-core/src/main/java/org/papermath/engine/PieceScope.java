@@ -8,7 +8,7 @@ import org.papermath.evidence.Scope;
 /** Where the values of a piece are looked up: under its own names first, then under what sort of thing it is. */
 final class PieceScope {
     /** The sorts the table knows. A piece that happens to be called so is not one for that. */
-    private static final Set<String> SORTS = Set.of("card", "small", "large", "crew", "envelope");
+    private static final Set<String> SORTS = Set.of("card", "small", "large", "crew", "beginner", "envelope");
 
     private PieceScope() {}
 
