@@ -19,6 +19,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.mould.Mould;
 import org.papermath.mould.Opening;
 import org.papermath.numeric.Roots;
+import org.papermath.order.StuffOnHand;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
@@ -596,6 +597,30 @@ public final class AtTheVat {
     /** {@return what a sheet should weigh oven-dry} */
     public Amount<Mass> wanted() {
         return PlainNumbers.grams(state.form.solids());
+    }
+
+    /** {@return the stuff in the vat and in the pail it was let down into, as it stands} */
+    public Optional<StuffOnHand> inTheVat() {
+        return stuff(
+                state.vat.fibre() + state.vat.pailFibre(),
+                (state.vat.fibre() + state.vat.pailFibre()) / (state.vat.mass() + state.vat.pail()));
+    }
+
+    /** {@return the stock that was made and has not gone into the vat yet} */
+    public Optional<StuffOnHand> inThePails() {
+        int batch = in.engine().piece(piece).batch();
+        double c = state.stock * in.engine().stock(batch).stockConsistency();
+        return stuff((in.engine().stockMade(in.settings(), batch) - state.vat.used()) * c, c);
+    }
+
+    private Optional<StuffOnHand> stuff(double fibre, double consistency) {
+        return fibre > 1e-6
+                ? Optional.of(new StuffOnHand(
+                        in.order().pieces().get(piece).recipe(),
+                        PlainNumbers.grams(fibre),
+                        Kinds.CONSISTENCY.ofSi(consistency, "%"),
+                        Optional.empty()))
+                : Optional.empty();
     }
 
     /** {@return what is taken out into a pail now, to thin a vat that is too thick; or zero} */

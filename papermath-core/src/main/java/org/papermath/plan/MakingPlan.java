@@ -392,6 +392,16 @@ public final class MakingPlan {
     }
 
     /**
+     * Begins to plan the rest of a making that was broken off or changed: what stands good, and what stuff there is, is taken
+     * off what is ordered and beaten.
+     *
+     * @return a builder
+     */
+    public RestOfMaking.Builder rest() {
+        return new RestOfMaking.Builder(order, studio);
+    }
+
+    /**
      * Returns what the making leaves: stuff, broke, fibre, pieces; and the studio as it then stands, for the next plan.
      *
      * @param day the day the stuff is beaten, from which it ages
