@@ -149,7 +149,7 @@ public final class AtTheVat {
         requireSheets(sheets, all.sheets());
         FillingVat.Midway there = in.engine().midway(in.settings(), piece, sheets);
         return with(new State(
-                all.of(Math.max(1, all.sheets() - sheets)),
+                all.of(all.sheets() - sheets),
                 in.settings().vat(piece),
                 in.settings().vat(piece).vat().consistency(),
                 there.vat(),
@@ -202,10 +202,18 @@ public final class AtTheVat {
     }
 
     private FormingSheets.Setting left(int sheets) {
-        return state.form.of(Math.max(1, state.form.sheets() - sheets));
+        return state.form.of(state.form.sheets() - sheets);
     }
 
     private void requireSheets(int sheets, int most) {
+        if (most == 0) {
+            throw Refused.of(
+                    "vat.no-sheet-left",
+                    "sheet: all sheets of " + in.order().pieces().get(piece).name()
+                            + " are pulled. Say with further(…) how many more are wanted.",
+                    "piece",
+                    in.order().pieces().get(piece).name());
+        }
         if (sheets < 1 || sheets > most) {
             throw Refused.of(
                     "vat.no-such-sheet",
@@ -489,6 +497,7 @@ public final class AtTheVat {
      * @throws Refused if it is out of range, or wants a vat as thick as the stock
      */
     public AtTheVat lifting(Quantity<Mass> lift) {
+        requireSheets(1, state.form.sheets());
         double kilograms = Kinds.MASS.siAboveZero(lift, "stock lifted");
         double wanted = state.wanted * state.set.lift() / kilograms;
         double stock = state.stock
@@ -536,7 +545,9 @@ public final class AtTheVat {
     // ------------------------------------------------------------------------------------------------ what it says
 
     private FillingVat.Rest rest() {
-        return in.engine().goOn(in.settings(), piece, state.form, state.wanted, state.vat, state.stock);
+        return state.form.sheets() == 0
+                ? new FillingVat.Rest(state.set.givingNothing(), new double[0], state.vat)
+                : in.engine().goOn(in.settings(), piece, state.form, state.wanted, state.vat, state.stock);
     }
 
     /** {@return the sheets of the piece that are pulled} */

@@ -318,6 +318,21 @@ class AtTheVatTest {
     }
 
     @Test
+    void afterTheLastSheetNothingIsLeft() {
+        AtTheVat vat = VAT.after(SHEETS);
+        assertThat(vat.left()).isZero();
+        assertThat(vat.sheets()).isEmpty();
+        assertThat(vat.recharges()).isEmpty();
+        AtTheVat read = vat.dried(vat.lastSheet().orElseThrow().multiply(0.8), Moisture.percent(0));
+        assertThat(read.now().stock().si()).isZero();
+        assertThat(read.further(10).sheets()).hasSize(10);
+        assertThatThrownBy(() -> vat.goingOn(1))
+                .isInstanceOf(Refused.class)
+                .hasMessage("sheet: all sheets of sheet are pulled. Say with further(…) how many more are wanted.");
+        assertThatThrownBy(() -> vat.lifting(kilograms(1))).isInstanceOf(Refused.class);
+    }
+
+    @Test
     void slipsAreRefusedWithWhatToDo() {
         assertThatThrownBy(() -> VAT.couched(grams(50)))
                 .isInstanceOf(Refused.class)
