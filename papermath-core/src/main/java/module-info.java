@@ -32,4 +32,5 @@ module org.papermath.core {
     exports org.papermath.record;
     exports org.papermath.sheet;
     exports org.papermath.vat;
+    exports org.papermath.whatif;
 }

@@ -68,6 +68,7 @@ class ArchitectureTest {
             "engine",
             "uncertainty",
             "plan",
+            "whatif",
             "card");
 
     /** Packages that are not exported and use nothing of those in order; each may use those before it. */

@@ -94,6 +94,11 @@ public final class Known {
         return slots.containsKey(assumption) || fixed.contains(assumption);
     }
 
+    /** The slot of an assumption that enters by it alone; null where no stage asked, or one took it as it is. */
+    public @Nullable Slot onlySlot(Assumption assumption) {
+        return fixed.contains(assumption) ? null : slots.get(assumption);
+    }
+
     /** Every assumption that has a slot, in the order of the slots. */
     public List<Assumption> rows() {
         return List.copyOf(rows);

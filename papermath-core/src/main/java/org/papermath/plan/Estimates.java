@@ -43,12 +43,7 @@ final class Estimates {
     }
 
     private FigureBands bands(int at) {
-        if (!bands.bends(at) || bands.isOpenBelow(at) || bands.isOpenAbove(at)) {
-            return bands;
-        }
-        // Where one making in twenty takes nothing at all, the sum says how little the others take.
-        FigureBands draws = drawn.get();
-        return draws.low(at) == 0 && bands.low(at) > 0 ? bands : draws;
+        return bands.orOfDraws(at, drawn::get);
     }
 
     FigureBands bands() {

@@ -126,10 +126,32 @@ public final class MakingPlan {
         return plan(order, studio, (engine, settings) -> null);
     }
 
-    /** Draws that the band of a forecast that is not smooth is taken from; its ends hold two hundredths more or less. */
-    private static final int DRAWS_OF_BENT = 300;
-
-    private static final long SEED_OF_BENT = 2026;
+    /**
+     * Counts how many of a piece can be ordered from the fibre on hand, with nothing bought: spares, pieces kept, trial sheets,
+     * rejects, the loads of the beater, what stays in the vat and what the scale rounds up, all with it. The other pieces of
+     * the order are made too, and take their part of the fibre.
+     *
+     * <pre>{@code
+     * Studio stocked = studio.with(one -> one.onHand(Fibres.COTTON_RAG, kilograms(2)).onHand(Fibres.FLAX_RAW, kilograms(1)));
+     * MakingPlan.mostPieces(order, stocked, "programme"); // 107
+     * }</pre>
+     *
+     * <p>What a count takes rises with it but for the steps of tools, so the answer is found by halving, and two dozen counts
+     * above it are tried too.
+     *
+     * @param order the order; how many it has of the piece does not matter
+     * @param studio the studio, with the fibre on hand
+     * @param piece the name of the piece
+     * @return how many, at most as many as an order may have; 0 where there is not enough for one
+     * @throws Refused if there is no such piece, nothing is on hand of a fibre of its recipe, or the order cannot be made
+     *     even with one
+     */
+    public static int mostPieces(Order order, Studio studio, String piece) {
+        Objects.requireNonNull(order, "order");
+        Objects.requireNonNull(studio, "studio");
+        Objects.requireNonNull(piece, "piece");
+        return new FibreForPieces(order, studio, piece).most();
+    }
 
     /** How bands are worked out; null for none. */
     private interface Banding {
@@ -144,8 +166,7 @@ public final class MakingPlan {
         Figures likely = engine.forecast(settings, engine.likely(), accounts);
         FigureBands banded = banding.of(engine, settings);
         FigureBands bands = banded == null ? FigureBands.without(likely) : banded;
-        Estimates numbers =
-                new Estimates(bands, () -> MonteCarloBands.few(engine, settings, bands, DRAWS_OF_BENT, SEED_OF_BENT));
+        Estimates numbers = new Estimates(bands, () -> MonteCarloBands.ofBent(engine, settings, bands));
         numbers.require(
                 Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
                 order.pieces().stream().map(Piece::name).toList());

@@ -16,6 +16,7 @@ import org.papermath.fibre.Furnish;
 import org.papermath.numeric.Roots;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
 import org.papermath.quantity.SchopperRiegler;
 import org.papermath.quantity.Share;
 
@@ -129,6 +130,49 @@ public final class BeatingState {
             return Double.NaN;
         }
         return dose(Roots.between(0, 1, x -> laws.mixed(laws.states(dose(x))) - sr));
+    }
+
+    /**
+     * Returns how long a furnish has to be beaten in a beater to come to a drainability.
+     *
+     * <pre>{@code
+     * Furnish rag = Furnish.of(Fibres.COTTON_RAG);
+     * BeatingState.timeTo(Assumptions.standard(), rag, "", SchopperRiegler.degrees(40)); // 2.79 h
+     * }</pre>
+     *
+     * @param assumptions where the rates are looked up
+     * @param furnish the fibres, beaten together
+     * @param beater the name of the beater; empty for none in particular
+     * @param wanted the Schopper–Riegler number of the whole
+     * @return the time
+     * @throws Refused if beating does not give that number, with what it does give, or nothing is known of a fibre
+     */
+    public static Amount<Time> timeTo(
+            Assumptions assumptions, Furnish furnish, String beater, Quantity<SchopperRiegler> wanted) {
+        requireAll(assumptions, furnish, beater);
+        double number = Kinds.SCHOPPER_RIEGLER.si(wanted, "drainability wanted");
+        double seconds = timeTo(assumptions, furnish, beater, number);
+        if (!Double.isFinite(seconds)) {
+            double start = mixed(assumptions, furnish, beater, 0);
+            double end = mixed(assumptions, furnish, beater, Double.POSITIVE_INFINITY);
+            if (number == start) {
+                return Kinds.TIME.ofSi(0, "h");
+            }
+            throw Refused.of(
+                    "beating.unreachable",
+                    "Schopper-Riegler number: " + Kinds.SCHOPPER_RIEGLER.ofSi(number, "SR")
+                            + " given; beating goes from "
+                            + Kinds.SCHOPPER_RIEGLER.ofSi(start, "SR") + " unbeaten towards "
+                            + Kinds.SCHOPPER_RIEGLER.ofSi(end, "SR")
+                            + " and does not get there. Check the reading, or read your own unbeaten pulp.",
+                    "given",
+                    Kinds.SCHOPPER_RIEGLER.ofSi(number, "SR").toString(),
+                    "least",
+                    Kinds.SCHOPPER_RIEGLER.ofSi(start, "SR").toString(),
+                    "most",
+                    Kinds.SCHOPPER_RIEGLER.ofSi(end, "SR").toString());
+        }
+        return Kinds.TIME.ofSi(seconds, "h");
     }
 
     /** The drainability of a furnish after a time of beating, s. */

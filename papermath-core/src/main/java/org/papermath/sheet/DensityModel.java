@@ -3,8 +3,11 @@ package org.papermath.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
 import org.papermath.equation.CaliperLaw;
 import org.papermath.equation.Density;
 import org.papermath.equation.DensityLaw;
@@ -21,13 +24,16 @@ import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.Furnish;
 import org.papermath.notice.SheetNotices;
 import org.papermath.numeric.Normal;
+import org.papermath.numeric.Roots;
 import org.papermath.pulp.BeatingState;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.CanadianFreeness;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
 import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Units;
 import org.papermath.shape.Caliper;
@@ -47,6 +53,9 @@ import org.papermath.shape.Caliper;
 public final class DensityModel {
     /** What one sheet by scale and micrometer leaves, of density. */
     private static final double LEFT_BY_ONE_SHEET = 0.07;
+
+    /** How far what is solved for may leave the thickness from the want, of it. */
+    private static final double SOLVED = 1e-9;
 
     /** The pressure of the micrometer the calipers are meant for. */
     public static final Amount<SheetPressure> CALIPER_PRESSURE = Caliper.HUNDRED_KILOPASCALS;
@@ -300,6 +309,140 @@ public final class DensityModel {
                 caliper,
                 grammage,
                 notices(w, p, beating, restraint, finish, density.likely(), grammage.likely()));
+    }
+
+    /**
+     * Returns the pressure a sheet has to be pressed at to come out as thick as wanted, not finished.
+     *
+     * <pre>{@code
+     * DensityModel rag = DensityModel.standard(Furnish.of(Fibres.COTTON_RAG));
+     * BeatingState half = BeatingState.at(Share.percent(50));
+     * rag.pressureFor(micrometres(250), Grammage.gsm(150), half).to("kPa"); // 527.7 kPa
+     * }</pre>
+     *
+     * @param caliper the thickness wanted, of a single sheet at {@link #CALIPER_PRESSURE}
+     * @param conditioned the conditioned grammage
+     * @param beating how far the fibre was beaten
+     * @return the pressure
+     * @throws Refused if no pressure of the law gives that thickness, with what it does give; if pressing does not move the
+     *     density of this furnish, or nothing is known of it
+     */
+    public Amount<SheetPressure> pressureFor(
+            Quantity<Length> caliper, Quantity<Grammage> conditioned, BeatingState beating) {
+        Objects.requireNonNull(beating, "beating");
+        double wanted = Kinds.LENGTH.siAboveZero(caliper, "thickness wanted");
+        double w = Kinds.GRAMMAGE.si(conditioned, "conditioned grammage");
+        double least = parts.stream()
+                .mapToDouble(part -> assumptions.si("sheet.density-least-pressure", part.scope()))
+                .min()
+                .orElseThrow();
+        double most = parts.stream()
+                .mapToDouble(part -> assumptions.si("sheet.density-saturation-pressure", part.scope()))
+                .max()
+                .orElseThrow();
+        // Density goes with a power of the pressure, so it is the logarithm that is looked for.
+        double root = solved(
+                wanted,
+                Math.log(least),
+                Math.log(most),
+                x -> caliper(assumptions, w, Math.exp(x), beating, Finish.NONE),
+                x -> "pressed at " + Kinds.SHEET_PRESSURE.ofSi(Math.exp(x), "kPa"));
+        return Kinds.SHEET_PRESSURE.ofSi(Math.exp(root), "kPa");
+    }
+
+    /**
+     * Returns how far the fibre has to be beaten for a sheet to come out as thick as wanted, not finished.
+     *
+     * <pre>{@code
+     * DensityModel rag = DensityModel.standard(Furnish.of(Fibres.COTTON_RAG));
+     * rag.beatingFor(micrometres(250), Grammage.gsm(150), SheetPressure.kilopascals(400)); // 61.87 %
+     * }</pre>
+     *
+     * @param caliper the thickness wanted, of a single sheet at {@link #CALIPER_PRESSURE}
+     * @param conditioned the conditioned grammage
+     * @param pressure the last pressure on the sheet
+     * @return the state of beating, the same of every fibre of a blend, to be had by {@link BeatingState#at}
+     * @throws Refused if no state gives that thickness, with what beating does give, or nothing is known of the density
+     */
+    public Amount<Share> beatingFor(
+            Quantity<Length> caliper, Quantity<Grammage> conditioned, Quantity<SheetPressure> pressure) {
+        double wanted = Kinds.LENGTH.siAboveZero(caliper, "thickness wanted");
+        double w = Kinds.GRAMMAGE.si(conditioned, "conditioned grammage");
+        double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
+        return Kinds.SHARE.ofSi(
+                solved(
+                        wanted,
+                        0,
+                        1,
+                        y -> caliper(assumptions, w, p, BeatingState.at(Kinds.SHARE.ofSi(y)), Finish.NONE),
+                        y -> "beaten to " + Kinds.SHARE.ofSi(y, "%")),
+                "%");
+    }
+
+    /**
+     * Returns how long a furnish has to be beaten in a beater for a sheet to come out as thick as wanted, not finished.
+     *
+     * @param furnish the fibres
+     * @param beater the name of the beater; empty for none in particular
+     * @param caliper the thickness wanted, of a single sheet at {@link #CALIPER_PRESSURE}
+     * @param conditioned the conditioned grammage
+     * @param pressure the last pressure on the sheet
+     * @return the time, within {@link Limits#BEATING}
+     * @throws Refused if no time of those gives that thickness, with what beating does give, or nothing is known of the
+     *     density or the beating
+     */
+    public Amount<Time> beatingTimeFor(
+            Furnish furnish,
+            String beater,
+            Quantity<Length> caliper,
+            Quantity<Grammage> conditioned,
+            Quantity<SheetPressure> pressure) {
+        Objects.requireNonNull(furnish, "furnish");
+        Objects.requireNonNull(beater, "beater");
+        double wanted = Kinds.LENGTH.siAboveZero(caliper, "thickness wanted");
+        double w = Kinds.GRAMMAGE.si(conditioned, "conditioned grammage");
+        double p = Kinds.SHEET_PRESSURE.siAboveZero(pressure, "pressure on the sheet");
+        return Kinds.TIME.ofSi(
+                solved(
+                        wanted,
+                        0,
+                        Limits.BEATING.most().si(),
+                        t -> caliper(
+                                assumptions,
+                                w,
+                                p,
+                                BeatingState.after(assumptions, furnish, beater, Kinds.TIME.ofSi(t)),
+                                Finish.NONE),
+                        t -> "beaten for " + Kinds.TIME.ofSi(t, "h")),
+                "h");
+    }
+
+    /** Where a thickness that goes one way only is as wanted; refused, with what both ends give, where it never is. */
+    private double solved(
+            double wanted, double from, double to, DoubleUnaryOperator caliper, DoubleFunction<String> words) {
+        double first = caliper.applyAsDouble(from);
+        double last = caliper.applyAsDouble(to);
+        if (Math.min(first, last) <= wanted && wanted <= Math.max(first, last) && first != last) {
+            double root = Roots.between(from, to, x -> caliper.applyAsDouble(x) - wanted);
+            if (Math.abs(caliper.applyAsDouble(root) - wanted) <= SOLVED * wanted) {
+                return root;
+            }
+        }
+        throw Refused.of(
+                "density.not-reached",
+                "thickness wanted: " + Kinds.LENGTH.ofSi(wanted, "um") + " given; " + words.apply(from)
+                        + " a sheet of "
+                        + toString().replaceFirst("^density", "the furnish ").trim() + " is "
+                        + Kinds.LENGTH.ofSi(first, "um") + " thick, " + words.apply(to) + " "
+                        + Kinds.LENGTH.ofSi(last, "um")
+                        + ". Change the grammage, the furnish or the other of pressing and"
+                        + " beating.",
+                "given",
+                Kinds.LENGTH.ofSi(wanted, "um").toString(),
+                "first",
+                Kinds.LENGTH.ofSi(first, "um").toString(),
+                "last",
+                Kinds.LENGTH.ofSi(last, "um").toString());
     }
 
     /** Grammage after finishing over that before; 1 where no one has published it. */

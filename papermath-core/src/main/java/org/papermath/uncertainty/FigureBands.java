@@ -1,6 +1,7 @@
 package org.papermath.uncertainty;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.papermath.engine.Figures;
 import org.papermath.engine.Known;
 
@@ -54,6 +55,16 @@ public final class FigureBands {
     /** Whether a figure is not smooth, so that its band is better taken from draws. */
     public boolean bends(int at) {
         return bends[at];
+    }
+
+    /** The bands a figure is read from: these, or those from draws where it is not smooth. */
+    public FigureBands orOfDraws(int at, Supplier<FigureBands> drawn) {
+        if (!bends(at) || isOpenBelow(at) || isOpenAbove(at)) {
+            return this;
+        }
+        // Where one making in twenty takes nothing at all, the sum says how little the others take.
+        FigureBands draws = drawn.get();
+        return draws.low(at) == 0 && low(at) > 0 ? this : draws;
     }
 
     /** What a figure came to in each draw; empty without draws. */

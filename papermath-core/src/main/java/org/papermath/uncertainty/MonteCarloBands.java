@@ -27,6 +27,11 @@ public final class MonteCarloBands {
     /** Draws a band may lose before its end is not known. */
     private static final double UNKNOWN = 0.05;
 
+    /** Draws that the band of a forecast that is not smooth is taken from; its ends hold two hundredths more or less. */
+    private static final int DRAWS_OF_BENT = 300;
+
+    private static final long SEED_OF_BENT = 2026;
+
     private MonteCarloBands() {}
 
     /** Works out the bands of a job with its settings. */
@@ -35,12 +40,12 @@ public final class MonteCarloBands {
     }
 
     /**
-     * The same on one thread, for so few draws that others are not to be asked to help.
+     * The bands of figures that are not smooth, from so few draws that other threads are not to be asked to help.
      *
      * @param moves the bands of the same job to first order
      */
-    public static FigureBands few(Engine engine, Settings settings, FigureBands moves, int draws, long seed) {
-        return of(engine, settings, moves, draws, seed, false);
+    public static FigureBands ofBent(Engine engine, Settings settings, FigureBands moves) {
+        return of(engine, settings, moves, DRAWS_OF_BENT, SEED_OF_BENT, false);
     }
 
     private static FigureBands of(

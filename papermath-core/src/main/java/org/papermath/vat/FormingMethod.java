@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.papermath.equation.VatBalance;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.FibreConcentration;
@@ -119,6 +120,41 @@ public final class FormingMethod {
                                 * Kinds.SHARE.siAboveZero(retention, "retention of the fibre")
                                 * Kinds.CONSISTENCY.siAboveZero(consistency, "consistency")),
                 "kg");
+    }
+
+    /**
+     * Returns the consistency the stock must have for a sheet, with a hand that dips or pours as it does: c = m/(n (1 − cast
+     * off) R q).
+     *
+     * <pre>{@code
+     * FormingMethod.dipped().consistencyFor(grams(25), kilograms(4), Share.percent(97)); // 0.6443 %
+     * }</pre>
+     *
+     * @param sheetFibre the oven-dry fibre of the sheet
+     * @param stockEach the stock on the mould each time, above zero
+     * @param retention the share of the fibre on the mould that stays, above zero
+     * @return the consistency
+     * @throws Refused if a value is out of range, or the sheet is to have more fibre than there would be of stock
+     */
+    public Amount<Consistency> consistencyFor(
+            Quantity<Mass> sheetFibre, Quantity<Mass> stockEach, Quantity<Share> retention) {
+        double fibre = Kinds.MASS.si(sheetFibre, "fibre of a sheet");
+        double each = Kinds.MASS.siAboveZero(stockEach, "stock on the mould");
+        double share = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
+        double consistency = VatBalance.consistencyForSheet(fibre, share, kept() * each);
+        if (!(consistency <= 1)) {
+            throw Refused.of(
+                    "forming.no-consistency",
+                    "fibre of a sheet: " + Kinds.MASS.ofSi(fibre, "g") + " given; of "
+                            + Kinds.MASS.ofSi(kept() * each, "g") + " of stock on the mould no more than "
+                            + Kinds.MASS.ofSi(kept() * each * share, "g")
+                            + " could stay, if it were all fibre. Lift more, or dip more often.",
+                    "given",
+                    Kinds.MASS.ofSi(fibre, "g").toString(),
+                    "most",
+                    Kinds.MASS.ofSi(kept() * each * share, "g").toString());
+        }
+        return Kinds.CONSISTENCY.ofSi(consistency, "%");
     }
 
     /**

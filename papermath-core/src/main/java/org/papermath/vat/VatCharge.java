@@ -14,6 +14,7 @@ import org.papermath.pulp.Pulp;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.quantity.Solids;
@@ -139,6 +140,24 @@ public final class VatCharge {
         double kept = Kinds.SHARE.siAboveZero(retention, "retention of the fibre");
         double lift = VatBalance.liftedOfSheet(sheet, kept, pulp.consistency().si());
         return of(pulp, Kinds.MASS.ofSi(lift, "kg"), retention, couchedAt);
+    }
+
+    /**
+     * Returns the consistency the vat must have for a sheet, with a hand that lifts as it does: c = m/(R q).
+     *
+     * <pre>{@code
+     * VatCharge.consistencyFor(grams(25), kilograms(4), Share.percent(97)); // 0.6443 %
+     * }</pre>
+     *
+     * @param sheetFibre the oven-dry fibre of a sheet
+     * @param lifted the stock held on the mould in one dip, above zero
+     * @param retention the share of the fibre on the mould that stays in the sheet, above zero
+     * @return the consistency
+     * @throws Refused if a value is out of range, or the sheet is to have more fibre than is lifted of stock
+     */
+    public static Amount<Consistency> consistencyFor(
+            Quantity<Mass> sheetFibre, Quantity<Mass> lifted, Quantity<Share> retention) {
+        return FormingMethod.dipped().consistencyFor(sheetFibre, lifted, retention);
     }
 
     /**
@@ -273,6 +292,60 @@ public final class VatCharge {
      */
     public VatRun pull(int sheets, Recharge recharge) {
         return VatRun.of(this, sheets, recharge);
+    }
+
+    /**
+     * Counts the sheets that can be pulled from this vat, with nothing given to it, until one is out of a tolerance or too
+     * little is left for a dip.
+     *
+     * <pre>{@code
+     * Pulp thin = Pulp.ofVolume(litres(60), Consistency.percent(0.6));
+     * VatCharge vat = VatCharge.of(thin, kilograms(3), Share.percent(97), Solids.percent(12));
+     * vat.sheetsWithin(vat.firstSheet(), Share.percent(10)); // 3
+     * }</pre>
+     *
+     * @param wanted the oven-dry fibre a sheet should have, above zero
+     * @param tolerance the greatest deviation either way
+     * @return how many; 0 where the first is out of it
+     * @throws Refused if a value is out of range, or a million sheets do not bring it out
+     */
+    public int sheetsWithin(Quantity<Mass> wanted, Quantity<Share> tolerance) {
+        double target = Kinds.MASS.siAboveZero(wanted, "fibre of a sheet");
+        double band = Kinds.SHARE.si(tolerance, "tolerance of a sheet") * target * (1 + 1e-12);
+        int kinds = carried.size();
+        double[] additives = new double[kinds];
+        double[] retentions = new double[kinds];
+        double[][] taken = new double[kinds][1];
+        VatRun.additives(this, additives, retentions, new double[kinds]);
+        double[] sheet = new double[1];
+        VatBalance.Contents now = contents;
+        for (int count = 0; count < Limits.PULLED.most(); count++) {
+            if (now.stock() < lifted || !(now.fibre() > 0)) {
+                return count;
+            }
+            now = VatBalance.run(
+                    now,
+                    lifted,
+                    retention,
+                    couchSolids,
+                    VatBalance.Recharge.NONE,
+                    0,
+                    1,
+                    sheet,
+                    additives,
+                    retentions,
+                    new double[kinds],
+                    taken);
+            if (!(Math.abs(sheet[0] - target) <= band)) {
+                return count;
+            }
+        }
+        throw Refused.of(
+                "vat.never-out",
+                "tolerance of a sheet: " + tolerance
+                        + " given; a million sheets do not bring this vat out of it. Check the" + " lift and the vat.",
+                "given",
+                tolerance.toString());
     }
 
     /**
