@@ -172,7 +172,8 @@ class ArchitectureTest {
                         "sheet.SurfaceSize",
                         "vat.VatReading$OfSheet",
                         "vat.VatReading$OfVat",
-                        "vat.VatReading$OfWhiteWater");
+                        "vat.VatReading$OfWhiteWater",
+                        "whatif.Job");
     }
 
     private static boolean isOpen(JavaClass type) {

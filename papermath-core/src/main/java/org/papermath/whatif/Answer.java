@@ -298,10 +298,13 @@ public final class Answer<Q extends Quantity<Q>, R extends Quantity<R>> {
      * @throws Refused if there is none, or are several; it says what the range gives
      */
     public Amount<Q> one() {
-        if (found.size() != 1) {
+        if (found.isEmpty()) {
+            throw Refused.of("whatif.no-answer", sentence(text), "count", 0);
+        }
+        if (found.size() > 1) {
             throw Refused.of(
-                    found.isEmpty() ? "whatif.no-answer" : "whatif.several-answers",
-                    sentence(text) + (found.isEmpty() ? "" : " Take one of them from found()."),
+                    "whatif.several-answers",
+                    sentence(text) + " Take one of them from found().",
                     "count",
                     found.size());
         }

@@ -504,7 +504,7 @@ class WhatIfTest {
     @Test
     void aDeeperDipIsAThinnerVat() {
         WhatIfTable table = WhatIf.decidedAnew(order, studio)
-                .vary(Input.dipDepth(), mm(12), mm(28), 3)
+                .vary(Input.dipDepth(), mm(20), mm(40), 3)
                 .show(Outcome.vatConsistency("seat card"), Outcome.lift("seat card"))
                 .table();
         double before = 1;
