@@ -25,6 +25,7 @@ import org.papermath.shape.*;
 import org.papermath.mould.*;
 import org.papermath.sheet.*;
 import org.papermath.vat.*;
+import org.papermath.whatif.*;
 import org.papermath.press.*;
 import org.papermath.drying.*;
 import org.papermath.order.*;

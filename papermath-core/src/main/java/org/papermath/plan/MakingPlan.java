@@ -133,7 +133,7 @@ public final class MakingPlan {
      *
      * <pre>{@code
      * Studio stocked = studio.with(one -> one.onHand(Fibres.COTTON_RAG, kilograms(2)).onHand(Fibres.FLAX_RAW, kilograms(1)));
-     * MakingPlan.mostPieces(order, stocked, "programme"); // 107
+     * MakingPlan.mostPieces(order, stocked, "programme"); // 246
      * }</pre>
      *
      * <p>What a count takes rises with it but for the steps of tools, so the answer is found by halving, and two dozen counts

@@ -137,7 +137,7 @@ public final class BeatingState {
      *
      * <pre>{@code
      * Furnish rag = Furnish.of(Fibres.COTTON_RAG);
-     * BeatingState.timeTo(Assumptions.standard(), rag, "", SchopperRiegler.degrees(40)); // 2.79 h
+     * BeatingState.timeTo(Assumptions.standard(), rag, "", SchopperRiegler.degrees(40)); // 3.472 h
      * }</pre>
      *
      * @param assumptions where the rates are looked up

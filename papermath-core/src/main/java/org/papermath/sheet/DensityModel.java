@@ -317,7 +317,7 @@ public final class DensityModel {
      * <pre>{@code
      * DensityModel rag = DensityModel.standard(Furnish.of(Fibres.COTTON_RAG));
      * BeatingState half = BeatingState.at(Share.percent(50));
-     * rag.pressureFor(micrometres(250), Grammage.gsm(150), half).to("kPa"); // 527.7 kPa
+     * rag.pressureFor(micrometres(250), Grammage.gsm(150), half).to("kPa"); // 925.6 kPa
      * }</pre>
      *
      * @param caliper the thickness wanted, of a single sheet at {@link #CALIPER_PRESSURE}
@@ -355,7 +355,7 @@ public final class DensityModel {
      *
      * <pre>{@code
      * DensityModel rag = DensityModel.standard(Furnish.of(Fibres.COTTON_RAG));
-     * rag.beatingFor(micrometres(250), Grammage.gsm(150), SheetPressure.kilopascals(400)); // 61.87 %
+     * rag.beatingFor(micrometres(250), Grammage.gsm(150), SheetPressure.kilopascals(400)); // 77.82 %
      * }</pre>
      *
      * @param caliper the thickness wanted, of a single sheet at {@link #CALIPER_PRESSURE}

@@ -24,7 +24,7 @@ import org.papermath.quantity.Units;
  *
  * <pre>{@code
  * FormingMethod dip = FormingMethod.dipped();
- * Answer<Consistency, Mass> thick = Answer.of(Consistency.percent(0.3), Consistency.percent(1),
+ * var thick = Answer.of(Consistency.percent(0.3), Consistency.percent(1),
  *         at -> dip.sheetFibre(kilograms(4), at, Share.percent(97)), grams(25));
  * thick.one().to("%"); // 0.6443 %
  * }</pre>

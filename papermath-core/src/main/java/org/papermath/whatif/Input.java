@@ -37,9 +37,9 @@ import org.papermath.vat.Vat;
  * Immutable.
  *
  * <pre>{@code
- * Input<Time> beating = Input.beating("tide grey");
+ * var beating = Input.beating("tide grey");
  * beating.toString(); // "beating of tide grey"
- * Input<Length> gap = Input.of("gap", "programme", Kinds.LENGTH, "mm",
+ * var gap = Input.of("gap", "programme", Kinds.LENGTH, "mm",
  *         (job, width) -> job.withPiece("programme", piece -> piece.gap(width)));
  * gap.in("in").unit(); // "in"
  * }</pre>

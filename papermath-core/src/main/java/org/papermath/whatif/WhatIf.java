@@ -30,10 +30,10 @@ import org.papermath.quantity.Units;
  *         .vary(Input.beating("tide grey"), hours(2), hours(4), 3)
  *         .show(Outcome.drainability("tide grey"), Outcome.caliper("programme"))
  *         .table();
- * table.value(2, Outcome.drainability("tide grey")).get().to("SR"); // 52.89 °SR
+ * table.value(2, Outcome.drainability("tide grey")).get().to("SR"); // 50.25 °SR
  * WhatIf.settingsHeld(order, studio)
  *         .solve(Input.beating("tide grey"), hours(1), hours(8), Outcome.drainability("tide grey"), SchopperRiegler.degrees(50))
- *         .one(); // 3.672 h
+ *         .one(); // 3.966 h
  * }</pre>
  *
  * <p>There are two doors, because two things are meant by the question. {@link #decidedAnew} asks what the plan would be:

@@ -32,7 +32,7 @@ import org.papermath.text.Wrap;
  *         .table();
  * table.size(); // 2
  * table.amount(1, Input.grammage("seat card")); // 240 g/m²
- * table.value(1, Outcome.mass("seat card")).get(); // 1.187 g
+ * table.value(1, Outcome.mass("seat card")).get(); // 1.193 g
  * }</pre>
  */
 public final class WhatIfTable {

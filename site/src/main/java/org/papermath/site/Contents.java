@@ -1,7 +1,11 @@
 package org.papermath.site;
 
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.micrometres;
 import static org.papermath.quantity.Amounts.mm;
+import static org.papermath.quantity.Amounts.percent;
+import static org.papermath.quantity.Amounts.seconds;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,10 +48,17 @@ import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
 import org.papermath.plan.WorkStep;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
+import org.papermath.quantity.SheetPressure;
 import org.papermath.quantity.Units;
 import org.papermath.shape.Shrinkage;
+import org.papermath.whatif.Answer;
+import org.papermath.whatif.Input;
+import org.papermath.whatif.Outcome;
+import org.papermath.whatif.WhatIf;
 
 /**
  * What the pages show of the library.
@@ -90,6 +101,8 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("assumptions", assumptions());
         blocks.put("assumptions-used", used(plan));
         blocks.put("sensitivity", sensitivity(plan));
+        blocks.put("what-if", whatIf(sample));
+        blocks.put("what-if-solved", solved(sample));
         Checks checks = Checks.of(top);
         blocks.put("worth-of-rows", worthOfRows(checks));
         blocks.put("outside-figures", outsideFigures(checks));
@@ -104,6 +117,48 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         Map<String, String> figures = figures(plan);
         figures.putAll(figures(checks));
         return new Contents(figures, blocks, pictures(plan));
+    }
+
+    /** What other beating would do, as a table in text. */
+    private static String whatIf(OrderDocument sample) {
+        return code(WhatIf.decidedAnew(sample.order(), sample.studio())
+                .vary(Input.beating("tide grey"), hours(1), hours(6), 6)
+                .show(
+                        Outcome.drainability("tide grey"),
+                        Outcome.drainTime(PIECE),
+                        Outcome.caliper(PIECE),
+                        Outcome.dryingTime(PIECE))
+                .withBands()
+                .table()
+                .toString());
+    }
+
+    /** What is answered where an input is looked for. */
+    private static String solved(OrderDocument sample) {
+        WhatIf anew = WhatIf.decidedAnew(sample.order(), sample.studio());
+        WhatIf held = WhatIf.settingsHeld(sample.order(), sample.studio());
+        List<Answer<?, ?>> answers = List.of(
+                anew.solve(
+                        Input.vatConsistency("tide grey"),
+                        Consistency.percent(0.3),
+                        Consistency.percent(1),
+                        Outcome.lift(PIECE),
+                        kilograms(2)),
+                anew.solve(Input.beating("tide grey"), hours(0), hours(10), Outcome.drainTime(PIECE), seconds(30)),
+                held.solve(Input.lift(), percent(80), percent(130), Outcome.grammage(PIECE), Grammage.gsm(135)),
+                held.solve(Input.lift(), percent(80), percent(130), Outcome.grammage(PIECE), Grammage.gsm(180)),
+                anew.solve(
+                        Input.pressure(),
+                        SheetPressure.kilopascals(100),
+                        SheetPressure.kilopascals(900),
+                        Outcome.pressure(PIECE),
+                        SheetPressure.kilopascals(500)),
+                anew.mostThatFits(Input.count(PIECE), 1, 1000, Outcome.timeAtVat(PIECE), hours(6)));
+        return "<ul>"
+                + answers.stream()
+                        .map(one -> "<li>" + escape(one.toString()) + "</li>")
+                        .collect(Collectors.joining())
+                + "</ul>";
     }
 
     private static String code(String text) {
