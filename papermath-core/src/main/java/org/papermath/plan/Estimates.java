@@ -3,14 +3,12 @@ package org.papermath.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-import org.jspecify.annotations.Nullable;
 import org.papermath.engine.BatchFigure;
 import org.papermath.engine.Figure;
 import org.papermath.engine.Figures;
@@ -21,8 +19,6 @@ import org.papermath.evidence.Spread;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.Refused;
-import org.papermath.quantity.Units;
 import org.papermath.uncertainty.FigureBands;
 
 /** Reads figures and their bands as estimates. */
@@ -193,50 +189,5 @@ final class Estimates {
         }
         drivers.sort(Comparator.comparingDouble(Estimate.Driver::share).reversed());
         return drivers;
-    }
-
-    /**
-     * Refuses a plan with a figure that is nothing in nature, so that what is planned can be read to its last figure.
-     * Values of a studio's own far from usual can make such figures, each by itself allowed.
-     */
-    Estimates require(List<String> batches, List<String> pieces) {
-        for (int at = 0; at < likely.size(); at++) {
-            Figure figure = likely.figure(at);
-            @Nullable Kind<?> kind = figure == null ? Kinds.TIME : figure.kind();
-            boolean known = Double.isFinite(likely.at(at));
-            if (kind != null && (known || figure == null || !figure.mayBeUnknown())) {
-                String whose = figure == null
-                        ? "order"
-                        : likely.batchAt(at) >= 0
-                                ? "batch " + batches.get(likely.batchAt(at))
-                                : "piece " + pieces.get(likely.pieceAt(at));
-                require(whose, Objects.requireNonNull(kind), likely.at(at));
-                require(whose, kind, bands.low(at));
-                require(whose, kind, bands.high(at));
-            }
-        }
-        return this;
-    }
-
-    private static void require(String whose, Kind<?> kind, double si) {
-        if (!kind.holds(si)) {
-            throw Refused.of(
-                    "plan.figure-beyond-nature",
-                    whose + ": "
-                            + (Double.isFinite(si)
-                                    ? kind.name()
-                                            + " comes out as " + Units.fourDigits(si) + " " + kind.siUnit()
-                                            + ", which no " + kind.name()
-                                            + " can be."
-                                    : "nothing comes out that has a " + kind.name() + ".")
-                            + " Check the order, the"
-                            + " recipe, the steps of scale and jug, and the values of the studio's own.",
-                    "of",
-                    whose,
-                    "quantity",
-                    kind.name(),
-                    "value",
-                    String.valueOf(si));
-        }
     }
 }

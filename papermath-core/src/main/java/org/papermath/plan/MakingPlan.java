@@ -167,7 +167,7 @@ public final class MakingPlan {
         FigureBands banded = banding.of(engine, settings);
         FigureBands bands = banded == null ? FigureBands.without(likely) : banded;
         Estimates numbers = new Estimates(bands, () -> MonteCarloBands.ofBent(engine, settings, bands));
-        numbers.require(
+        bands.require(
                 Engine.usedRecipes(order).stream().map(Recipe::name).toList(),
                 order.pieces().stream().map(Piece::name).toList());
         return new MakingPlan(order, studio, engine, settings, numbers, accounts);

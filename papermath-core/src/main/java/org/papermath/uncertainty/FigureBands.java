@@ -2,8 +2,14 @@ package org.papermath.uncertainty;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.papermath.engine.Figure;
 import org.papermath.engine.Figures;
 import org.papermath.engine.Known;
+import org.papermath.quantity.Kind;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Units;
 
 /**
  * The figures of a job at their likely values, the ends of their bands, and how far each varied assumption moves each
@@ -143,5 +149,53 @@ public final class FigureBands {
      */
     public double move(int varied, int at) {
         return moves[varied][at];
+    }
+
+    /**
+     * Refuses a plan with a figure that is nothing in nature, so that what is planned can be read to its last figure.
+     * Values of a studio's own far from usual can make such figures, each by itself allowed.
+     */
+    public void require(List<String> batches, List<String> pieces) {
+        for (int at = 0; at < likely.size(); at++) {
+            Figure figure = likely.figure(at);
+            @Nullable Kind<?> kind = figure == null ? Kinds.TIME : figure.kind();
+            boolean known = Double.isFinite(likely.at(at));
+            if (kind != null && (known || figure == null || !figure.mayBeUnknown()) && !isNatural(kind, at)) {
+                String whose = figure == null
+                        ? "order"
+                        : likely.batchAt(at) >= 0
+                                ? "batch " + batches.get(likely.batchAt(at))
+                                : "piece " + pieces.get(likely.pieceAt(at));
+                require(whose, kind, likely.at(at));
+                require(whose, kind, low(at));
+                require(whose, kind, high(at));
+            }
+        }
+    }
+
+    private boolean isNatural(Kind<?> kind, int at) {
+        return kind.holds(likely.at(at)) && kind.holds(low(at)) && kind.holds(high(at));
+    }
+
+    private static void require(String whose, Kind<?> kind, double si) {
+        if (!kind.holds(si)) {
+            throw Refused.of(
+                    "plan.figure-beyond-nature",
+                    whose + ": "
+                            + (Double.isFinite(si)
+                                    ? kind.name()
+                                            + " comes out as " + Units.fourDigits(si) + " " + kind.siUnit()
+                                            + ", which no " + kind.name()
+                                            + " can be."
+                                    : "nothing comes out that has a " + kind.name() + ".")
+                            + " Check the order, the"
+                            + " recipe, the steps of scale and jug, and the values of the studio's own.",
+                    "of",
+                    whose,
+                    "quantity",
+                    kind.name(),
+                    "value",
+                    String.valueOf(si));
+        }
     }
 }

@@ -86,7 +86,7 @@ final class Evaluator {
         private final Slot[] slots;
         private final Assumption[] rows;
         private final Assumptions store;
-        private final int[] places;
+        private final Names read;
         private final Engine.@Nullable Shifts shifts;
 
         Read(Engine engine, Job read, Slot[] slots, Assumption[] rows) {
@@ -94,7 +94,7 @@ final class Evaluator {
             this.slots = slots;
             this.rows = rows;
             store = read.studio().assumptions();
-            places = places(read.order());
+            this.read = names(read.order());
             shifts = held == null ? null : engine.shifts(held);
         }
 
@@ -113,11 +113,11 @@ final class Evaluator {
             if (shifts != null) {
                 Figures out = engine.figures();
                 shifts.at(slots, changed, out);
-                return point(out, held, null, places);
+                return point(FigureBands.without(out), held, null, read);
             }
             Values values = engine.likely().with(slots, changed);
             Settings settings = engine.decide(values);
-            return point(engine.forecast(settings, values), settings, null, places);
+            return point(FigureBands.without(engine.forecast(settings, values)), settings, null, read);
         }
     }
 
@@ -129,7 +129,7 @@ final class Evaluator {
         Engine engine = Engine.of(job.order(), job.studio());
         held = holds ? engine.decide(engine.likely()) : null;
         shape = shape(job);
-        places(job.order());
+        names(job.order());
         moved = new boolean[inputs.size()];
         for (int i = 0; i < moved.length; i++) {
             moved[i] = !bands && inputs.get(i).assumption() != null;
@@ -141,8 +141,11 @@ final class Evaluator {
         return moved[input];
     }
 
-    /** Where the outcomes stand: refused where the job has no such piece or recipe. */
-    private int[] places(Order order) {
+    /** What the batches and pieces of a job are called, and where the outcomes stand among them. */
+    private record Names(List<String> recipes, List<String> pieces, int[] places) {}
+
+    /** Refused where the job has no such piece or recipe. */
+    private Names names(Order order) {
         List<String> recipes =
                 Engine.usedRecipes(order).stream().map(Recipe::name).toList();
         List<String> pieces = order.pieces().stream().map(Piece::name).toList();
@@ -162,7 +165,7 @@ final class Evaluator {
                         outcome.whose());
             }
         }
-        return places;
+        return new Names(recipes, pieces, places);
     }
 
     /** What has to stay the same for settings of one job to be those of another. */
@@ -281,12 +284,12 @@ final class Evaluator {
         requireSame(whole);
         Engine engine = Engine.of(whole.order(), whole.studio());
         Settings settings = held != null ? held : engine.decide(engine.likely());
-        int[] places = places(whole.order());
+        Names names = names(whole.order());
         if (!bands) {
-            return point(engine.forecast(settings, engine.likely()), settings, null, places);
+            return point(FigureBands.without(engine.forecast(settings, engine.likely())), settings, null, names);
         }
         FigureBands found = FirstOrderBands.of(engine, settings);
-        return point(found.likely(), settings, new Banded(found, engine, settings), places);
+        return point(found, settings, new Banded(found, engine, settings), names);
     }
 
     /** Bands, and those from draws where a figure is not smooth. */
@@ -311,7 +314,11 @@ final class Evaluator {
         }
     }
 
-    private Point point(Figures figures, @Nullable Settings settings, @Nullable Banded banded, int[] places) {
+    private Point point(FigureBands found, @Nullable Settings settings, @Nullable Banded banded, Names names) {
+        // What no plan would be given for is none of a table either.
+        found.require(names.recipes, names.pieces);
+        Figures figures = found.likely();
+        int[] places = names.places;
         Point point = new Point(places.length, banded != null);
         for (int i = 0; i < places.length; i++) {
             Outcome<?> outcome = outcomes.get(i);
