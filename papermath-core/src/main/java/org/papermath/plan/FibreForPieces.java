@@ -48,7 +48,8 @@ final class FibreForPieces {
     }
 
     private void requireOnHand(Fibre fibre) {
-        if (!studio.onHand().containsKey(fibre)) {
+        if (!studio.onHand().containsKey(fibre)
+                && studio.stuffOnHand().stream().noneMatch(one -> one.recipe().equals(recipe))) {
             throw Refused.of(
                     "plan.none-on-hand",
                     "piece " + piece + ": nothing is on hand of " + fibre.name() + ", of which its recipe \"" + recipe

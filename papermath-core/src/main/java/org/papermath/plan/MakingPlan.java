@@ -127,7 +127,7 @@ public final class MakingPlan {
     }
 
     /**
-     * Counts how many of a piece can be ordered from the fibre on hand, with nothing bought: spares, pieces kept, trial sheets,
+     * Counts how many of a piece can be ordered from fibre and stuff on hand, with no fibre bought: spares, pieces kept, trial sheets,
      * rejects, the loads of the beater, what stays in the vat and what the scale rounds up, all with it. The other pieces of
      * the order are made too, and take their part of the fibre.
      *

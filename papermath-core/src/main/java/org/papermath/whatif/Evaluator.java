@@ -193,6 +193,7 @@ final class Evaluator {
         shape.add(studio.beater().map(Beater::name));
         shape.add(studio.vat().isPresent());
         shape.add(studio.moulds());
+        shape.add(studio.stuffOnHand());
         shape.add(studio.press().map(Press::name));
         shape.add(studio.press().map(Press::pressings));
         shape.add(studio.felts().isPresent());

@@ -18,7 +18,10 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.order.StuffOnHand;
 import org.papermath.pulp.Beater;
+import org.papermath.pulp.Pulp;
+import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
@@ -107,6 +110,17 @@ class MostPiecesTest {
                 .mapToDouble(batch -> batch.fibre().ovenDry().si())
                 .sum();
         assertThat(taken).isLessThanOrEqualTo(3).isGreaterThan(2.9);
+    }
+
+    @Test
+    void stuffThatStandsBeatenIsUsedToo() {
+        StuffOnHand stuff = StuffOnHand.of("white", Pulp.ofOvenDry(kilograms(1)).at(Consistency.percent(3)));
+        Studio pail = studio.with(one -> one.stuffOnHand(stuff));
+        int alone = MakingPlan.mostPieces(cards, pail, "card");
+        assertThat(alone).isEqualTo(counted(cards, pail, "card")).isPositive();
+        assertThat(MakingPlan.mostPieces(
+                        cards, pail.with(one -> one.onHand(Fibres.LINTER_SECOND_CUT, kilograms(1))), "card"))
+                .isGreaterThan(alone);
     }
 
     @Test
