@@ -105,8 +105,10 @@ final class Evaluator {
                 if (moved[i]) {
                     Assumption row = rows[n];
                     double value = inputs.get(i).amount(si[i]).in(row.unit());
-                    // Refused here where the assumption cannot have the value.
-                    store.given(row.id(), row.scope(), value);
+                    if (!(value > row.least() && value < row.most())) {
+                        // Refused here where the assumption cannot have the value.
+                        store.given(row.id(), row.scope(), value);
+                    }
                     changed[n++] = Units.toSi(value, row.unit());
                 }
             }

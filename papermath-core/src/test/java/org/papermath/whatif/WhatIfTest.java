@@ -299,6 +299,17 @@ class WhatIfTest {
     }
 
     @Test
+    void anAssumptionBeyondItsBoundsIsARefusedRow() {
+        WhatIfTable table = WhatIf.settingsHeld(order, studio)
+                .vary(Input.lift(), List.of(percent(90), percent(0)))
+                .show(Outcome.grammage("programme"))
+                .table();
+        assertThat(table.value(0, Outcome.grammage("programme"))).isPresent();
+        assertThat(table.reason(1, Outcome.grammage("programme")).orElseThrow().getMessage())
+                .contains("vat.lift-factor");
+    }
+
+    @Test
     void theTextHasUnitsOnceAndFourDigits() {
         WhatIfTable table = WhatIf.decidedAnew(order, studio)
                 .vary(Input.beating("grey"), hours(2), hours(4), 3)
