@@ -132,7 +132,7 @@ class ReadablePlanTest {
             try {
                 Object one = method.invoke(value);
                 if (method.getDeclaringClass().getPackageName().equals("org.papermath.plan")
-                        && !method.getName().matches("hashCode|toString|toBuilder")) {
+                        && !method.getName().matches("hashCode|toString|toBuilder|rest")) {
                     read(one, name, seen, faults);
                 }
             } catch (InvocationTargetException e) {
