@@ -1,4 +1,4 @@
-/** What is asked, and of what: orders of pieces, recipes, the studio, and the tolerances agreed for an order. */
+/** What is asked, and of what: orders of pieces, recipes, and the studio. */
 @NullMarked
 package org.papermath.order;
 

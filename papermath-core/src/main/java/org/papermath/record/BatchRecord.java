@@ -9,8 +9,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
+import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
+import org.papermath.order.Recipe;
+import org.papermath.pulp.Additive;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Name;
@@ -62,8 +66,10 @@ public final class BatchRecord {
     public static final class Builder {
         private final String name;
         private final LocalDate date;
-        private @Nullable String recipe;
-        private @Nullable Furnish furnish;
+        private @Nullable Recipe recipe;
+        private final Map<Fibre, String> fibreLots = new LinkedHashMap<>();
+        private final Map<String, String> additiveLots = new LinkedHashMap<>();
+        private @Nullable Assumptions assumptions;
         private @Nullable String beater;
         private @Nullable String vat;
         private @Nullable String press;
@@ -80,7 +86,9 @@ public final class BatchRecord {
         private Builder(Builder from) {
             this(from.name, from.date);
             recipe = from.recipe;
-            furnish = from.furnish;
+            fibreLots.putAll(from.fibreLots);
+            additiveLots.putAll(from.additiveLots);
+            assumptions = from.assumptions;
             beater = from.beater;
             vat = from.vat;
             press = from.press;
@@ -101,8 +109,69 @@ public final class BatchRecord {
         public Builder recipe(String called, Furnish of) {
             Objects.requireNonNull(called, "called");
             Objects.requireNonNull(of, "of");
-            recipe = named(called);
-            furnish = of;
+            recipe = Recipe.of(named(called), of).build();
+            return this;
+        }
+
+        /**
+         * Sets the recipe as it was planned, with its doses and hours: what {@link BatchRecord#recipeAsMade()} begins with.
+         *
+         * @param asPlanned the recipe
+         * @return this builder
+         */
+        public Builder recipe(Recipe asPlanned) {
+            recipe = Objects.requireNonNull(asPlanned, "asPlanned");
+            return this;
+        }
+
+        /**
+         * Names the lot a fibre was taken from.
+         *
+         * @param fibre the fibre
+         * @param lot the name of the lot, such as what is written on the bale
+         * @return this builder
+         * @throws Refused if the name is empty
+         */
+        public Builder lot(Fibre fibre, String lot) {
+            Objects.requireNonNull(fibre, "fibre");
+            fibreLots.put(fibre, lotNamed(lot, fibre.id()));
+            return this;
+        }
+
+        /**
+         * Names the lot an additive was taken from.
+         *
+         * @param additive the additive
+         * @param lot the name of the lot, such as what is written on the jar
+         * @return this builder
+         * @throws Refused if the name is empty
+         */
+        public Builder lot(Additive additive, String lot) {
+            return additiveLot(Objects.requireNonNull(additive, "additive").name(), lot);
+        }
+
+        /**
+         * Names the lot an additive was taken from.
+         *
+         * @param additive the name of the additive
+         * @param lot the name of the lot, such as what is written on the jar
+         * @return this builder
+         * @throws Refused if the name is empty
+         */
+        public Builder additiveLot(String additive, String lot) {
+            Objects.requireNonNull(additive, "additive");
+            additiveLots.put(additive, lotNamed(lot, additive));
+            return this;
+        }
+
+        /**
+         * Sets what was taken for known when the batch was planned, so that it can be said later what has changed since.
+         *
+         * @param taken the edition of the table with the values of the studio's own
+         * @return this builder
+         */
+        public Builder assumptions(Assumptions taken) {
+            assumptions = Objects.requireNonNull(taken, "taken");
             return this;
         }
 
@@ -205,6 +274,20 @@ public final class BatchRecord {
             return new BatchRecord(new Builder(this));
         }
 
+        private static String lotNamed(String lot, String of) {
+            Objects.requireNonNull(lot, "lot");
+            String called = Name.check(lot, "lot of " + of);
+            if (called.isEmpty()) {
+                throw Refused.of(
+                        "record.lot-unnamed",
+                        "lot of " + of
+                                + ": the name is empty. Write what stands on the bale or the jar, or leave it out.",
+                        "of",
+                        of);
+            }
+            return called;
+        }
+
         private static String named(String text) {
             return Scope.at(text).place().orElseThrow();
         }
@@ -246,7 +329,7 @@ public final class BatchRecord {
      * @return the name, if it is known
      */
     public Optional<String> recipe() {
-        return Optional.ofNullable(given.recipe);
+        return Optional.ofNullable(given.recipe).map(Recipe::name);
     }
 
     /**
@@ -255,7 +338,95 @@ public final class BatchRecord {
      * @return the fibres, if they are known
      */
     public Optional<Furnish> furnish() {
-        return Optional.ofNullable(given.furnish);
+        return Optional.ofNullable(given.recipe).map(Recipe::furnish);
+    }
+
+    /**
+     * Returns the recipe as it was planned. Where only its name and its fibres were given it says no more.
+     *
+     * @return the recipe, if one is known
+     */
+    public Optional<Recipe> recipeAsPlanned() {
+        return Optional.ofNullable(given.recipe);
+    }
+
+    /**
+     * Returns the recipe that makes the same paper again: the shares of the fibres as weighed, the doses as weighed on the
+     * fibre used, the hours as beaten, and all else as planned. What was weighed as planned stays as planned to the bit.
+     *
+     * <p>A dose is {@code d = d_p (m/m_p)/(f/f_p)}, m the product weighed, f the fibre weighed, p as planned. Where none was
+     * planned it is the active matter of the product over the fibre it went on ({@link Measurement.AdditiveWeighed#fibre()}).
+     * An additive that was planned and not weighed keeps its planned dose. What the vat stood at is a reading and no setting:
+     * it does not come in.
+     *
+     * <pre>{@code
+     * Additive blue = Additive.of("slate blue", Additive.Purpose.PIGMENT);
+     * BatchRecord made = BatchRecord.builder("harbour, first", LocalDate.of(2026, 3, 14))
+     *         .recipe("harbour", Furnish.of(Fibres.ABACA))
+     *         .add(new Measurement.Beaten(Optional.empty(), Reading.of(hours(3), minutes(5))))
+     *         .add(new Measurement.AdditiveWeighed(blue, Reading.of(grams(10), grams(0.1)),
+     *                 Optional.of(Reading.of(grams(500), grams(5)))))
+     *         .build();
+     * Order again = Order.of("more of it").recipe(made.recipeAsMade())
+     *         .piece(Piece.of("card", 30, "harbour").size(mm(100), mm(150)).grammage(Grammage.gsm(200)).build())
+     *         .build();
+     * made.recipeAsMade().additives(); // [slate blue, 2 % on oven-dry fibre]
+     * }</pre>
+     *
+     * @return the recipe
+     * @throws Refused if no recipe is named, a dose is neither planned nor can be worked out, or the doses come to more than
+     *     the fibre
+     */
+    public Recipe recipeAsMade() {
+        return RecipeAsMade.of(this);
+    }
+
+    /**
+     * Returns the lots of the fibres.
+     *
+     * @return an unmodifiable map, in the order given
+     */
+    public Map<Fibre, String> fibreLots() {
+        return Collections.unmodifiableMap(given.fibreLots);
+    }
+
+    /**
+     * Returns the lots of the additives.
+     *
+     * @return an unmodifiable map by name of the additive, in the order given
+     */
+    public Map<String, String> additiveLots() {
+        return Collections.unmodifiableMap(given.additiveLots);
+    }
+
+    /**
+     * Returns what was taken for known when the batch was planned.
+     *
+     * @return the assumptions, if they were kept
+     */
+    public Optional<Assumptions> assumptions() {
+        return Optional.ofNullable(given.assumptions);
+    }
+
+    /**
+     * Returns the name of the planned figure of the fibre to weigh, as bought and in all.
+     *
+     * @param fibre the fibre
+     * @return for example {@code fibre.as-bought cotton-rag}
+     */
+    public static String weighing(Fibre fibre) {
+        return "fibre.as-bought " + Objects.requireNonNull(fibre, "fibre").id();
+    }
+
+    /**
+     * Returns the name of the planned figure of the product to weigh of an additive, in all.
+     *
+     * @param additive the additive
+     * @return for example {@code additive.product slate blue}
+     */
+    public static String weighing(Additive additive) {
+        return "additive.product "
+                + Objects.requireNonNull(additive, "additive").name();
     }
 
     /**
@@ -337,8 +508,10 @@ public final class BatchRecord {
         return other instanceof BatchRecord that
                 && name().equals(that.name())
                 && date().equals(that.date())
-                && recipe().equals(that.recipe())
-                && furnish().equals(that.furnish())
+                && recipeAsPlanned().equals(that.recipeAsPlanned())
+                && given.fibreLots.equals(that.given.fibreLots)
+                && given.additiveLots.equals(that.given.additiveLots)
+                && sameAssumptions(that)
                 && beater().equals(that.beater())
                 && vat().equals(that.vat())
                 && press().equals(that.press())
@@ -346,6 +519,16 @@ public final class BatchRecord {
                 && note().equals(that.note())
                 && planned.equals(that.planned)
                 && measurements.equals(that.measurements);
+    }
+
+    /** Stores are told apart by what they say. */
+    private boolean sameAssumptions(BatchRecord that) {
+        Assumptions one = given.assumptions;
+        Assumptions other = that.given.assumptions;
+        if (one == null || other == null) {
+            return one == null && other == null;
+        }
+        return one.edition().equals(other.edition()) && one.own().equals(other.own());
     }
 
     @Override

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.FDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Assumption;
@@ -23,6 +24,7 @@ import org.papermath.evidence.Notice;
 import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
+import org.papermath.fibre.Fibre;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Units;
@@ -48,7 +50,8 @@ import org.papermath.quantity.Units;
  * {@code x = sum(x_i/s_i²)/sum(1/s_i²)}, {@code s² = 1/sum(1/s_i²)}. Where they lie further apart than chance would
  * bring them once in twenty times ({@code chi² = sum((x_i - x)²/s_i²)}, n − 1 degrees of freedom) the band is widened
  * by {@code B = sqrt(chi²/(n - 1))}; where B is above {@value #MOST_RATIO} they cannot be of one thing and none is
- * taken.
+ * taken. Where the records name their lots ({@link BatchRecord#fibreLots()}) and the makings of one lot lie further from
+ * those of another than chance would bring them once in a hundred times, a notice says so ({@code calibration.lots-differ}).
  *
  * <p>Only physical assumptions are calibrated, never habits and limits. A reading less sure than what is known without
  * it, by difference and on the scale of the distribution, changes nothing. A value measured before in the same scope
@@ -67,6 +70,8 @@ public final class Calibration {
 
     private static final int LEAST_FOR_DRIFT = 5;
     private static final double CHANCE_OF_DRIFT = 0.01;
+    /** Makings beyond one of each lot, without which nobody can say how far makings of one lot lie apart. */
+    private static final int LEAST_WITHIN_LOTS = 3;
     /** Keeps shares off 0 and 1, where odds end. */
     private static final double EDGE = 1e-9;
 
@@ -469,6 +474,7 @@ public final class Calibration {
                 mean = makings.mean();
                 spread = makings.error();
                 drift(key, byMaking, said, makings, heard);
+                lots(key, pattern, byMaking, said, makings, heard);
                 learn(pattern, making.get(), makings, said.length, from);
             }
             Source source = new Source("measured here: " + String.join("; ", from));
@@ -708,6 +714,119 @@ public final class Calibration {
                         said.length,
                         "rising",
                         t > 0));
+            }
+        }
+
+        /**
+         * Says where the makings of one lot lie further from those of another than makings of one lot lie apart: one-way
+         * analysis of variance, each making weighed by its error and the scatter of makings.
+         */
+        private static void lots(
+                String key,
+                Assumption pattern,
+                Map<Set<BatchRecord>, List<Point>> byMaking,
+                Makings.Said[] said,
+                Makings makings,
+                List<Notice> heard) {
+            Map<String, Lot> lots = new LinkedHashMap<>();
+            int count = 0;
+            int at = 0;
+            for (Set<BatchRecord> records : byMaking.keySet()) {
+                Optional<String> lot = lotOf(records, pattern);
+                int i = at++;
+                if (lot.isPresent() && makings.sound(i) >= 0.5) {
+                    lots.computeIfAbsent(lot.get(), name -> new Lot())
+                            .add(said[i].value(), 1 / said[i].variance(makings.scatter()));
+                    count++;
+                }
+            }
+            int free = count - lots.size();
+            if (lots.size() < 2 || free < LEAST_WITHIN_LOTS) {
+                return;
+            }
+            Lot all = new Lot();
+            double within = 0;
+            for (Lot lot : lots.values()) {
+                within += lot.apart();
+                all.addAll(lot);
+            }
+            double between = all.apart() - within;
+            int groups = lots.size() - 1;
+            double ratio = between / groups / (within / free);
+            if (!(ratio > 0) || FDistribution.of(groups, free).survivalProbability(ratio) >= CHANCE_OF_DRIFT) {
+                return;
+            }
+            List<String> told = new ArrayList<>();
+            double least = Double.POSITIVE_INFINITY;
+            double most = Double.NEGATIVE_INFINITY;
+            for (Map.Entry<String, Lot> one : lots.entrySet()) {
+                double mean = pattern.at(one.getValue().mean());
+                least = Math.min(least, mean);
+                most = Math.max(most, mean);
+                told.add(one.getKey() + " " + Units.fourDigits(mean));
+            }
+            heard.add(Notice.warning(
+                    "calibration.lots-differ",
+                    key + ": the lots differ by more than chance (" + String.join(", ", told)
+                            + "); the value taken lies between them. Calibrate with the batches of the lot in use alone.",
+                    "assumption",
+                    key,
+                    "lots",
+                    lots.size(),
+                    "apart",
+                    most - least));
+        }
+
+        /** The lot of the fibre a value is of, or of all fibres where it is of none alone; empty where it is not named. */
+        private static Optional<String> lotOf(Set<BatchRecord> records, Assumption pattern) {
+            Set<String> names = new LinkedHashSet<>();
+            for (BatchRecord record : records) {
+                Map<Fibre, String> lots = record.fibreLots();
+                Optional<String> own = lots.keySet().stream()
+                        .filter(fibre ->
+                                fibre.scope().subject().equals(pattern.scope().subject()))
+                        .map(lots::get)
+                        .findFirst();
+                boolean all = !lots.isEmpty()
+                        && record.furnish()
+                                .map(furnish -> lots.keySet().containsAll(furnish.fibres()))
+                                .orElse(false);
+                if (own.isPresent()) {
+                    names.add(own.get());
+                } else if (all) {
+                    names.add(lots.values().stream().sorted().collect(Collectors.joining(" + ")));
+                } else {
+                    return Optional.empty();
+                }
+            }
+            return names.size() == 1 ? Optional.of(names.iterator().next()) : Optional.empty();
+        }
+
+        /** Weighted sums over the makings of a lot. */
+        private static final class Lot {
+            private double weights;
+            private double sum;
+            private double squares;
+
+            void add(double value, double weight) {
+                weights += weight;
+                sum += weight * value;
+                squares += weight * value * value;
+            }
+
+            void addAll(Lot other) {
+                weights += other.weights;
+                sum += other.sum;
+                squares += other.squares;
+            }
+
+            double mean() {
+                return sum / weights;
+            }
+
+            /** Weighted squares about the mean. */
+            double apart() {
+                return Math.max(0, squares - sum * sum / weights);
             }
         }
 

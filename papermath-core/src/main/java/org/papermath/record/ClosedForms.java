@@ -343,7 +343,7 @@ final class ClosedForms {
                     EACH,
                     Case::labour,
                     java.util.Arrays.stream(Measurement.Work.values())
-                            .map(Measurement.Work::id)
+                            .map(Measurement.Work::assumption)
                             .toList(),
                     List.of(Measurement.Hours.class)),
             rule(
@@ -882,7 +882,7 @@ final class ClosedForms {
                 scope = Scope.of(sheetArea() > store.si("labour.large-sheet", Scope.GENERAL) ? "large" : "small");
             }
             return store.measuredFactor(
-                    hours.work().id(),
+                    hours.work().assumption(),
                     scope,
                     hours.time().value().si() / hours.count(),
                     Math.hypot(Normal.FIVE_PERCENT_POINT * hours.time().relativeError(), LEFT_TIME));

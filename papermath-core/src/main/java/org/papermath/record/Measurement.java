@@ -14,10 +14,12 @@ import org.papermath.evidence.Reading;
 import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.pulp.Additive;
+import org.papermath.pulp.AdditiveDose;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.CanadianFreeness;
+import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Kinds;
@@ -638,6 +640,105 @@ public sealed interface Measurement {
         }
     }
 
+    /**
+     * An additive as it was weighed, in one portion. The order of these readings is the order in which they went in.
+     *
+     * @param additive the additive
+     * @param product the mass of the product, as it comes out of the jar
+     * @param fibre the oven-dry fibre the portion went on, if it is known
+     */
+    record AdditiveWeighed(Additive additive, Reading<Mass> product, Optional<Reading<Mass>> fibre)
+            implements Measurement {
+        /**
+         * Checks the fibre.
+         *
+         * @param additive the additive
+         * @param product the mass of the product, as it comes out of the jar
+         * @param fibre the oven-dry fibre the portion went on, if it is known, above zero
+         * @throws Refused if the fibre is nothing
+         */
+        public AdditiveWeighed {
+            Objects.requireNonNull(additive, "additive");
+            Objects.requireNonNull(product, "product");
+            Objects.requireNonNull(fibre, "fibre");
+            fibre.ifPresent(mass -> Kinds.MASS.siAboveZero(mass.value(), "fibre of " + additive.name()));
+        }
+
+        /**
+         * Returns the dose the portion comes to.
+         *
+         * @return active matter over oven-dry fibre, if the fibre is known
+         */
+        public Optional<AdditiveDose> dose() {
+            return fibre.map(mass -> AdditiveDose.ofProduct(additive, product.value(), mass.value()));
+        }
+    }
+
+    /**
+     * The hours with the roll down, as they were done.
+     *
+     * @param fibre the fibre that was beaten, where it was beaten apart from the rest
+     * @param time the time of one load
+     */
+    record Beaten(Optional<Fibre> fibre, Reading<Time> time) implements Measurement {
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param fibre the fibre that was beaten, where it was beaten apart from the rest
+         * @param time the time of one load
+         */
+        public Beaten {
+            Objects.requireNonNull(fibre, "fibre");
+            Objects.requireNonNull(time, "time");
+        }
+    }
+
+    /**
+     * The consistency of the stirred vat, a sample of it strained and dried.
+     *
+     * @param consistency oven-dry fibre over stock
+     */
+    record VatStood(Reading<Consistency> consistency) implements Measurement {
+        /**
+         * Checks the consistency.
+         *
+         * @param consistency oven-dry fibre over stock, above zero
+         * @throws Refused if there was no fibre
+         */
+        public VatStood {
+            Objects.requireNonNull(consistency, "consistency");
+            Kinds.CONSISTENCY.siAboveZero(consistency.value(), "consistency of the vat");
+        }
+    }
+
+    /**
+     * What was formed of a piece, trial sheets too, and what came of it.
+     *
+     * @param sheets the sheets formed; 1 or more
+     * @param good the good pieces in the end; 0 or more
+     */
+    record Formed(int sheets, int good) implements Measurement {
+        /**
+         * Checks the numbers.
+         *
+         * @param sheets the sheets formed; 1 or more
+         * @param good the good pieces in the end; 0 or more
+         * @throws Refused if no sheet was formed or the good pieces are below zero
+         */
+        public Formed {
+            if (sheets < 1 || good < 0) {
+                throw Refused.of(
+                        "record.formed",
+                        "sheets formed: " + sheets + " with " + good
+                                + " good pieces given; must be 1 sheet or more, and no fewer pieces than none.",
+                        "sheets",
+                        sheets,
+                        "good",
+                        good);
+            }
+        }
+    }
+
     /** Where sheets and pieces are rejected. */
     enum Step {
         /** Forming and couching. */
@@ -715,7 +816,12 @@ public sealed interface Measurement {
             return word;
         }
 
-        String id() {
+        /**
+         * Returns the assumption such a time is read for.
+         *
+         * @return its id, for example {@code labour.sheet-time}
+         */
+        public String assumption() {
             return id;
         }
     }

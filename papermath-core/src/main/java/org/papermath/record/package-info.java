@@ -1,4 +1,4 @@
-/** What was measured while making, what it shows about the assumptions, and how even the sheets are. */
+/** What was measured while making, what it shows about the assumptions, and how even the sheets are, within what was agreed. */
 @NullMarked
 package org.papermath.record;
 

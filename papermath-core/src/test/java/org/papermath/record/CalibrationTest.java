@@ -14,8 +14,10 @@ import static org.papermath.quantity.Amounts.seconds;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.papermath.air.Air;
@@ -302,6 +304,46 @@ class CalibrationTest {
                     .startsWith(
                             "beating.rate[abaca@big beater]: the 8 makings grow higher with time by more than chance.");
         });
+    }
+
+    private static BatchRecord[] ofTwoLots(double apart, int seed) {
+        Random random = new Random(seed);
+        return IntStream.range(0, 8)
+                .mapToObj(i -> batch("making " + i)
+                        .lot(Fibres.ABACA, i % 2 == 0 ? "bale 3" : "bale 9")
+                        .add(number(3, 50 + random.nextGaussian() + (i % 2) * apart))
+                        .build())
+                .toArray(BatchRecord[]::new);
+    }
+
+    @Test
+    void lotsThatDifferAreTold() {
+        Calibration found = of(ofTwoLots(7, 1));
+        assertThat(found.notices()).anySatisfy(notice -> {
+            assertThat(notice.code()).isEqualTo("calibration.lots-differ");
+            assertThat(notice.text())
+                    .startsWith("beating.rate[abaca@big beater]: the lots differ by more than chance (bale 3 ")
+                    .contains(", bale 9 ")
+                    .endsWith("Calibrate with the batches of the lot in use alone.");
+            assertThat(notice.arguments()).containsEntry("lots", 2);
+        });
+        assertThat(found.changes()).isNotEmpty();
+    }
+
+    @Test
+    void lotsThatDoNotDifferAreAveraged() {
+        long said = IntStream.range(0, 200)
+                .filter(seed -> of(ofTwoLots(0, seed)).notices().stream()
+                        .anyMatch(notice -> notice.code().equals("calibration.lots-differ")))
+                .count();
+        // One in a hundred is chance.
+        assertThat(said).isLessThanOrEqualTo(6);
+        BatchRecord[] nameless = Arrays.stream(ofTwoLots(7, 1))
+                .map(record -> batch(record.name())
+                        .add(record.measurements().toArray(Measurement[]::new))
+                        .build())
+                .toArray(BatchRecord[]::new);
+        assertThat(of(nameless).notices()).noneMatch(notice -> notice.code().equals("calibration.lots-differ"));
     }
 
     @Test

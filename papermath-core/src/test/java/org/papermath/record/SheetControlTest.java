@@ -14,7 +14,6 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Notice;
-import org.papermath.order.OrderTolerance;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Kinds;

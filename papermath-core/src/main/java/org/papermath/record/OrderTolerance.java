@@ -1,4 +1,4 @@
-package org.papermath.order;
+package org.papermath.record;
 
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -7,8 +7,6 @@ import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
-import org.papermath.record.SheetControl;
-import org.papermath.record.SheetQuality;
 
 /**
  * What a customer accepts around what was ordered, as trade customs state it: a share of the order either way.

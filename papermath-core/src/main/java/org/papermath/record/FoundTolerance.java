@@ -1,4 +1,4 @@
-package org.papermath.order;
+package org.papermath.record;
 
 import javax.measure.Quantity;
 import org.papermath.quantity.Amount;
