@@ -418,6 +418,19 @@ public final class Engine {
         stocks[b].forecastHours(b, settings.stock(b), vats[b].charging(formed(settings, b), v), v, out);
     }
 
+    /** Oven-dry solids of a sheet of a piece, the mean of all, kg. */
+    public double sheetSolids(int piece, Settings settings, Values v) {
+        int b = pieces[piece].batch();
+        FillingVat.Run run = run(b, settings, stateOf(b, settings, v), v, figures(), null);
+        return run
+                .pieces()[
+                IntStream.range(0, ofBatch[b].length)
+                        .filter(i -> ofBatch[b][i] == piece)
+                        .findFirst()
+                        .orElseThrow()]
+                .solids();
+    }
+
     /** What needs more than one piece: pairs, and the hours of the whole. */
     private void sum(Settings settings, Figures out) {
         double hours = 0;

@@ -99,6 +99,15 @@ public final class Known {
         return fixed.contains(assumption) ? null : slots.get(assumption);
     }
 
+    /** The slot of an assumption of the job. */
+    public Slot slotOf(Assumption row) {
+        Slot slot = slots.get(row);
+        if (slot == null) {
+            throw new IllegalStateException("no stage asked for " + row.key());
+        }
+        return slot;
+    }
+
     /** Every assumption that has a slot, in the order of the slots. */
     public List<Assumption> rows() {
         return List.copyOf(rows);

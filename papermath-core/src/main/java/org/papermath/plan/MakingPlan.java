@@ -32,6 +32,7 @@ import org.papermath.order.Studio;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
+import org.papermath.record.BatchRecord;
 import org.papermath.uncertainty.FigureBands;
 import org.papermath.uncertainty.FirstOrderBands;
 import org.papermath.uncertainty.MonteCarloBands;
@@ -57,6 +58,7 @@ public final class MakingPlan {
     private final Order order;
     private final Studio studio;
     private final Engine engine;
+    private final Settings settings;
     private final Estimates numbers;
 
     private final PlainNumbers plain;
@@ -69,6 +71,7 @@ public final class MakingPlan {
         this.order = order;
         this.studio = studio;
         this.engine = engine;
+        this.settings = settings;
         this.numbers = numbers;
         Asked asked = new Asked(studio.assumptions());
         plain = new PlainNumbers(order, studio, engine, settings, numbers, accounts, asked);
@@ -440,6 +443,130 @@ public final class MakingPlan {
      */
     public PlanComparison comparedWith(MakingPlan before) {
         return PlanComparison.of(Objects.requireNonNull(before, "before"), this);
+    }
+
+    /**
+     * Holds what was measured of a batch against the plan of it, and finds the stage that explains what came out otherwise.
+     *
+     * @param record the readings, of a recipe of this plan of which there is one piece
+     * @return planned and made, stage by stage
+     * @throws Refused if the record names no recipe, or one that this plan has not, or one with several pieces
+     */
+    public PlannedAndMade heldAgainst(BatchRecord record) {
+        return heldAgainst(record, onlyPiece(recipeOf(record)));
+    }
+
+    /**
+     * Holds what was measured of one piece of a batch against the plan of it.
+     *
+     * @param record the readings
+     * @param piece the name of the piece that was formed
+     * @return planned and made, stage by stage
+     * @throws Refused if there is no such piece, or it is not of the recipe of the record
+     */
+    public PlannedAndMade heldAgainst(BatchRecord record, String piece) {
+        String recipe = recipeOf(record);
+        PiecePlan planned = piece(Objects.requireNonNull(piece, "piece"));
+        requireOf(recipe, planned);
+        return new HoldingAgainst(record, engine, settings, numbers, batch(recipe), pieces().indexOf(planned)).found();
+    }
+
+    /**
+     * Returns an empty record of a batch, to fill in while it is made.
+     *
+     * @param recipe the name of the recipe, of which there is one piece
+     * @param day the day of making
+     * @return what is to be read, in the order of the work, with what is planned beside it
+     * @throws Refused if there is no such batch, or it has several pieces
+     */
+    public EmptyRecord emptyRecord(String recipe, LocalDate day) {
+        return emptyRecord(
+                recipe,
+                onlyPiece(batch(Objects.requireNonNull(recipe, "recipe")).name()),
+                day);
+    }
+
+    /**
+     * Returns an empty record of one piece of a batch, to fill in while it is made.
+     *
+     * @param recipe the name of the recipe
+     * @param piece the name of the piece that is formed
+     * @param day the day of making
+     * @return what is to be read, in the order of the work, with what is planned beside it
+     * @throws Refused if there is no such batch or piece, or the piece is not of the recipe
+     */
+    public EmptyRecord emptyRecord(String recipe, String piece, LocalDate day) {
+        BatchPlan batch = batch(Objects.requireNonNull(recipe, "recipe"));
+        PiecePlan planned = piece(Objects.requireNonNull(piece, "piece"));
+        requireOf(batch.name(), planned);
+        return EmptyRecord.of(this, batch, planned, Objects.requireNonNull(day, "day"));
+    }
+
+    /**
+     * Says what has changed since a batch was made that this plan makes again: each value that is known otherwise now, with
+     * what it does to the paper.
+     *
+     * @param record the record of then, which holds what was taken for known
+     * @return the changes
+     * @throws Refused if the record does not hold what was taken for known
+     */
+    public ChangesSince changesSince(BatchRecord record) {
+        return ChangesSince.of(Objects.requireNonNull(record, "record"), null, order, studio);
+    }
+
+    /**
+     * Says what has changed since a batch was made that this plan makes again, lots of fibre and additives too.
+     *
+     * @param record the record of then, which holds what was taken for known
+     * @param today a record of today, for the lots it names
+     * @return the changes
+     * @throws Refused if the record of then does not hold what was taken for known
+     */
+    public ChangesSince changesSince(BatchRecord record, BatchRecord today) {
+        return ChangesSince.of(
+                Objects.requireNonNull(record, "record"), Objects.requireNonNull(today, "today"), order, studio);
+    }
+
+    private String recipeOf(BatchRecord record) {
+        Objects.requireNonNull(record, "record");
+        String recipe = record.recipe()
+                .orElseThrow(() -> Refused.of(
+                        "record.no-recipe",
+                        record.name() + ": the record names no recipe, so it is not known which batch it is of. Add the"
+                                + " name of the recipe and its fibres with their shares.",
+                        "record",
+                        record.name()));
+        return batch(recipe).name();
+    }
+
+    private String onlyPiece(String recipe) {
+        List<String> names = pieces().stream()
+                .filter(piece -> piece.batch().equals(recipe))
+                .map(PiecePlan::name)
+                .toList();
+        if (names.size() > 1) {
+            throw Refused.of(
+                    "record.which-piece",
+                    "recipe " + recipe + ": several pieces are made of it: " + names
+                            + ". Say which of them was formed.",
+                    "recipe",
+                    recipe,
+                    "pieces",
+                    names.toString());
+        }
+        return names.get(0);
+    }
+
+    private static void requireOf(String recipe, PiecePlan piece) {
+        if (!piece.batch().equals(recipe)) {
+            throw Refused.of(
+                    "record.other-recipe",
+                    "piece " + piece.name() + ": it is made of " + piece.batch() + ", not of " + recipe + ".",
+                    "piece",
+                    piece.name(),
+                    "recipe",
+                    recipe);
+        }
     }
 
     @Override
