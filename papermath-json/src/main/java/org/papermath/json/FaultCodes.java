@@ -60,6 +60,9 @@ public final class FaultCodes {
     /** A value of the wrong sort, such as a text where a list is expected. */
     public static final String TYPE = "value.type";
 
+    /** A measurement was filled in, but for one of its readings. */
+    public static final String UNFILLED = "reading.unfilled";
+
     /** A text with nothing in it. */
     public static final String BLANK = "text.blank";
 
@@ -115,6 +118,7 @@ public final class FaultCodes {
     public static final String REFERENCE_DEPTH = "reference.depth";
 
     private static final List<String> READER_ONLY = List.of(
+            UNFILLED,
             EMPTY,
             SYNTAX,
             TRAILING,

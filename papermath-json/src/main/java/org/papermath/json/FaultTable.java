@@ -106,6 +106,7 @@ final class FaultTable {
     private static void values(List<Code> all) {
         fault(all, FaultCodes.TYPE, "A value is of the wrong sort, such as a text where a list is expected.");
         both(all, FaultCodes.BLANK, "A text has nothing in it.", List.of(), "given");
+        fault(all, FaultCodes.UNFILLED, "A measurement of a form was filled in, but for one of its readings.");
         ofLibrary(all, FaultCodes.CHARACTER, FaultCodes.LONG_TEXT);
         both(all, FaultCodes.NUMBER, "A number is too large, too small or too long to be held.", List.of(), "found");
         fault(all, FaultCodes.RANGE, "A number is outside its limits.", "least", "most");

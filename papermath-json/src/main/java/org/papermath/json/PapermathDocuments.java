@@ -11,6 +11,7 @@ import org.papermath.json.mapping.RecordMapping;
 import org.papermath.json.mapping.StudioMapping;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.EmptyRecord;
 import org.papermath.plan.MakingPlan;
 import org.papermath.record.BatchRecord;
 
@@ -300,6 +301,18 @@ public final class PapermathDocuments {
     public static String writeRecord(Document<BatchRecord> document) {
         Objects.requireNonNull(document, "document");
         return DocumentWriter.write(RecordMapping.RECORD, document, RecordMapping::write);
+    }
+
+    /**
+     * Writes an empty record to fill in: what is to be read stands blank, and what is planned beside it under
+     * {@code "planned"}. Filled in, it is read by {@link #readRecord(String)}; what is left blank is no reading.
+     *
+     * @param empty the empty record
+     * @return the text, with a line break at its end
+     */
+    public static String writeEmptyRecord(EmptyRecord empty) {
+        Objects.requireNonNull(empty, "empty");
+        return RecordMapping.emptied(writeRecord(Document.of(RecordMapping.patterns(empty))));
     }
 
     /**

@@ -11,6 +11,10 @@ final class Batch {
               "date": "2027-03-11",
               "recipe": {"name": "reed", "furnish": [{"fibre": "cotton-rag", "share": "60 %", "form": "rag"},
                 {"fibre": {"id": "garden-reed", "name": "garden reed", "class": "grass"}, "share": "40 %"}]},
+              "lots": [{"fibre": "cotton-rag", "lot": "bale 3"}, {"additive": "slate blue", "lot": "jar 1"}],
+              "edition": "2026-11",
+              "assumptions": [{"id": "beating.rate", "fibre": "abaca", "at": "big beater", "value": 0.41, "low": 0.36, "high": 0.47,
+                "basis": "measured here"}],
               "beater": "big beater",
               "vat": "oak vat",
               "press": "long press",
@@ -72,7 +76,13 @@ final class Batch {
                 {"what": "two airs", "shrunk": "5 %", "first": {"read": "400 mm", "error": "0.05 mm"},
                  "firstAir": {"temperature": "17 Cel", "humidity": "61 %"},
                  "second": {"read": "402 mm", "error": "0.05 mm"},
-                 "secondAir": {"temperature": "17 Cel", "humidity": "61 %"}}
+                 "secondAir": {"temperature": "17 Cel", "humidity": "61 %"}},
+                {"what": "additive weighed", "additive": {"name": "slate blue", "purpose": "pigment", "active": "50 %"},
+                 "product": {"read": "24 g", "planned": "23.5 g", "error": "0.1 g"},
+                 "ovenDryFibre": {"read": "500 g", "error": "5 g"}},
+                {"what": "beaten", "fibre": "cotton-rag", "time": {"read": "2.5 h", "error": "2 min"}},
+                {"what": "vat stood", "consistency": {"read": "0.42 %", "error": "0.01 %"}},
+                {"what": "formed", "sheets": 60, "good": 110}
               ],
               "x-weather": "rain"
             }

@@ -44,7 +44,7 @@ import org.papermath.shape.Outline;
 
 /** Whatever an order, a recipe, a studio or a record can say has its member: what is new in them is missed here. */
 class EveryMemberTest {
-    private static final Set<String> NOT_SAID = Set.of("toString", "hashCode", "toBuilder");
+    private static final Set<String> NOT_SAID = Set.of("recipeAsMade", "toString", "hashCode", "toBuilder");
     private static final Recipe BARE_RECIPE =
             Recipe.of("bare", Furnish.of(Fibres.ABACA)).build();
     private static final Piece BARE_PIECE = Piece.of("card", 1, "bare")
@@ -57,7 +57,8 @@ class EveryMemberTest {
     private static Object said(Method accessor, Object by) {
         try {
             Object value = accessor.invoke(by);
-            return value instanceof Assumptions all ? all.own() : value;
+            Object held = value instanceof Optional<?> one && one.isPresent() ? one.get() : value;
+            return held instanceof Assumptions all ? all.own() : value;
         } catch (IllegalAccessException | InvocationTargetException e) {
             throw new AssertionError(accessor.toString(), e);
         }

@@ -127,6 +127,7 @@ class FaultCodesTest {
             outline.not-simple         | studio | "opening": ["380 mm", "560 mm"]  | "outline": {"corners": [{"across": "0 mm", "along": "0 mm"}, {"across": "90 mm", "along": "90 mm"}, {"across": "90 mm", "along": "0 mm"}, {"across": "0 mm", "along": "90 mm"}]}
             screw.jams                 | studio | "lead": "10 mm"                  | "lead": "1 m"
             restraint.unknown          | record | "restraint": "blotters"          | "restraint": "pegs"
+            reading.unfilled           | record | {"read": "50 g", "error"          | {"read": "", "error"
             record.count               | record | "rejected": 3                    | "rejected": 63
             """;
 

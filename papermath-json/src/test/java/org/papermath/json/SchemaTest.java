@@ -431,7 +431,18 @@ class SchemaTest {
             ((ObjectNode) record.get("recipe").get("furnish").get(1).get("fibre"))
                     .putArray("kin")
                     .add("straw");
-            return List.of(record);
+            record.get("measured")
+                    .forEach(one -> one.forEach(reading -> {
+                        if (reading.has("read")) {
+                            ((ObjectNode) reading).set("planned", reading.get("read"));
+                        }
+                    }));
+            record.set("assumptions", MAPPER.readTree(Concert.STUDIO).get("assumptions"));
+            ObjectNode ofSheet = record.deepCopy();
+            ofSheet.set("recipe", inline(Concert.TIMED));
+            ObjectNode whole = record.deepCopy();
+            whole.set("recipe", inline(Concert.RECIPE));
+            return List.of(record, ofSheet, whole);
         }
         if (name.equals("order")) {
             ObjectNode order = (ObjectNode) MAPPER.readTree(Concert.ORDER);

@@ -134,6 +134,48 @@ public final class ValueReader {
         return state == State.GIVEN && value.type() == JsonValue.Type.LIST;
     }
 
+    /**
+     * Returns whether an object is written here whose member of a name is a text with nothing in it: a blank of a form that
+     * was not filled in.
+     *
+     * @param member the name
+     * @return whether it is blank
+     */
+    public boolean isBlank(String member) {
+        JsonValue held = isObject() ? value.member(member) : null;
+        return held != null && isBlank(held);
+    }
+
+    /**
+     * Returns whether an object is written here that is a form nobody has filled in: its objects with a member of the name
+     * have nothing in it, or, where it has no such objects, its own texts have nothing in them where numbers could stand.
+     *
+     * @param member the name of what is filled in
+     * @return whether nothing is filled in
+     */
+    public boolean isUnfilled(String member) {
+        if (!isObject()) {
+            return false;
+        }
+        boolean any = false;
+        boolean blanks = false;
+        boolean numbers = false;
+        for (JsonValue one : value.members()) {
+            JsonValue inside = one.type() == JsonValue.Type.OBJECT ? one.member(member) : null;
+            if (inside != null && !isBlank(inside)) {
+                return false;
+            }
+            any |= inside != null;
+            blanks |= isBlank(one);
+            numbers |= one.type() == JsonValue.Type.NUMBER;
+        }
+        return any || (blanks && !numbers);
+    }
+
+    private static boolean isBlank(JsonValue one) {
+        return one.type() == JsonValue.Type.TEXT && one.text().isBlank();
+    }
+
     /** Returns what to hand on without reading: nothing for an absent value, a faulty one for any other. */
     private <T> ReadResult<T> unread() {
         return state == State.ABSENT ? ReadResult.nothing(this) : ReadResult.faulty(this);

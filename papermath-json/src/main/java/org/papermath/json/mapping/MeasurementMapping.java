@@ -28,6 +28,7 @@ import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.WaterRetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.CanadianFreeness;
+import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Kind;
@@ -65,6 +66,10 @@ public final class MeasurementMapping {
     public static final String JAR_COMPARED = "jar compared";
     public static final String BURNT = "burnt";
     public static final String TWO_AIRS = "two airs";
+    public static final String ADDITIVE_WEIGHED = "additive weighed";
+    public static final String BEATEN = "beaten";
+    public static final String VAT_STOOD = "vat stood";
+    public static final String FORMED = "formed";
     public static final int MOST = 1_000_000_000;
 
     private static final Map<String, Format<?>> FORMATS = new LinkedHashMap<>();
@@ -191,6 +196,25 @@ public final class MeasurementMapping {
         });
     }
 
+    static {
+        format(ADDITIVE_WEIGHED, Measurement.AdditiveWeighed.class, MeasurementMapping::additiveWeighed, (out, one) -> {
+            out.member("additive").object(in -> additive(in, one.additive()));
+            reading(out, "product", one.product());
+            ReadingMapping.write(out, "ovenDryFibre", one.fibre());
+        });
+        format(BEATEN, Measurement.Beaten.class, MeasurementMapping::beaten, (out, one) -> {
+            one.fibre().ifPresent(fibre -> FibreMapping.write(out.member("fibre"), fibre));
+            reading(out, "time", one.time());
+        });
+        format(VAT_STOOD, Measurement.VatStood.class, MeasurementMapping::vatStood, (out, one) -> {
+            reading(out, "consistency", one.consistency());
+        });
+        format(FORMED, Measurement.Formed.class, MeasurementMapping::formed, (out, one) -> {
+            out.member("sheets").count(one.sheets());
+            out.member("good").count(one.good());
+        });
+    }
+
     /** How a measurement of one sort is read and written, behind the word that says which it is. */
     private record Format<M extends Measurement>(
             String word,
@@ -257,7 +281,33 @@ public final class MeasurementMapping {
     }
 
     private static <Q extends Quantity<Q>> ReadResult<Reading<Q>> optional(ObjectReader in, String name, Kind<Q> kind) {
-        return ReadingMapping.read(in.optional(name), kind);
+        ValueReader at = in.optional(name);
+        return at.isBlank(ReadingMapping.READ) ? ReadResult.nothing(at) : ReadingMapping.read(at, kind);
+    }
+
+    private static ReadResult<Measurement> additiveWeighed(ObjectReader in) {
+        ReadResult<Additive> additive = in.required("additive").object(MeasurementMapping::additive);
+        ReadResult<Reading<Mass>> product = required(in, "product", Kinds.MASS);
+        ReadResult<Reading<Mass>> fibre = optional(in, "ovenDryFibre", Kinds.MASS);
+        return in.make(() -> new Measurement.AdditiveWeighed(additive.get(), product.get(), fibre.optional()));
+    }
+
+    private static ReadResult<Measurement> beaten(ObjectReader in) {
+        ValueReader at = in.optional("fibre");
+        ReadResult<Fibre> fibre = FibreMapping.read(at);
+        ReadResult<Reading<Time>> time = required(in, "time", Kinds.TIME);
+        return in.make(() -> new Measurement.Beaten(fibre.optional(), time.get()));
+    }
+
+    private static ReadResult<Measurement> vatStood(ObjectReader in) {
+        ReadResult<Reading<Consistency>> consistency = required(in, "consistency", Kinds.CONSISTENCY);
+        return in.make(() -> new Measurement.VatStood(consistency.get()));
+    }
+
+    private static ReadResult<Measurement> formed(ObjectReader in) {
+        ReadResult<Integer> sheets = in.required("sheets").count(1, MOST);
+        ReadResult<Integer> good = in.required("good").count(0, MOST);
+        return in.make(() -> new Measurement.Formed(sheets.get(), good.get()));
     }
 
     private static ReadResult<Measurement> moistureSample(ObjectReader in) {

@@ -15,6 +15,9 @@ import org.papermath.quantity.Kind;
 
 /** What was read off an instrument, with how far off it may be: {@code {"read": "52 SR", "error": "2 SR"}}. */
 public final class ReadingMapping {
+    /** The member that is blank in a form. */
+    public static final String READ = "read";
+
     private ReadingMapping() {}
 
     public static <Q extends Quantity<Q>> ReadResult<Reading<Q>> read(ValueReader at, Kind<Q> kind) {
@@ -28,11 +31,22 @@ public final class ReadingMapping {
                     List.of("an object"));
             return ReadResult.faulty(at);
         }
+        if (at.isBlank(READ)) {
+            at.refuse(
+                    FaultCodes.UNFILLED,
+                    "nothing is filled in here, but something else of this measurement is. Fill it in, or take all of the"
+                            + " measurement out.",
+                    List.of());
+            return ReadResult.faulty(at);
+        }
         return at.object(in -> {
-            ReadResult<Amount<Q>> value = in.required("read").quantity(kind);
+            // It stands beside the blank for whoever fills it in; what is kept of the plan stands under "planned".
+            ReadResult<Amount<Q>> planned = in.optional("planned").quantity(kind);
+            ReadResult<Amount<Q>> value = in.required(READ).quantity(kind);
             ReadResult<Amount<Q>> error = in.required("error").quantity(kind);
             ReadResult<LocalDate> day = in.optional("on").date();
             return in.make(() -> {
+                planned.optional();
                 Reading<Q> reading = Reading.of(value.get(), error.get());
                 return day.optional().map(reading::on).orElse(reading);
             });
@@ -41,7 +55,7 @@ public final class ReadingMapping {
 
     public static <Q extends Quantity<Q>> void write(ValueWriter out, Reading<Q> reading) {
         out.object(in -> {
-            in.member("read").quantity(reading.value());
+            in.member(READ).quantity(reading.value());
             in.member("error").quantity(reading.error());
             reading.date().ifPresent(day -> in.member("on").date(day));
         });

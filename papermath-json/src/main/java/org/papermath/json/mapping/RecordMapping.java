@@ -1,9 +1,16 @@
 package org.papermath.json.mapping;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
+import org.papermath.evidence.Assumption;
+import org.papermath.evidence.Assumptions;
+import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
 import org.papermath.json.DocumentFormat;
 import org.papermath.json.kit.ObjectReader;
@@ -11,6 +18,8 @@ import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.ValueReader;
 import org.papermath.json.kit.ValueWriter;
+import org.papermath.order.Recipe;
+import org.papermath.plan.EmptyRecord;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -23,33 +32,52 @@ public final class RecordMapping {
 
     private record Planned(String figure, Amount<?> value) {}
 
-    private record Made(ReadResult<String> name, ReadResult<Furnish> furnish) {}
+    private record Lot(Optional<Fibre> fibre, Optional<String> additive, String name) {}
 
     private RecordMapping() {}
 
     public static ReadResult<BatchRecord> read(ObjectReader in) {
         ReadResult<String> name = in.required("name").text();
         ReadResult<LocalDate> date = in.required("date").date();
-        ReadResult<Made> recipe = in.optional("recipe").object(RecordMapping::recipe);
+        ReadResult<Recipe> recipe = in.optional("recipe").object(RecipeMapping::read);
+        ReadResult<List<Optional<Lot>>> lots = lots(in.optional("lots"));
         ReadResult<String> beater = place(in, "beater");
         ReadResult<String> vat = place(in, "vat");
         ReadResult<String> press = place(in, "press");
         ReadResult<String> dryer = place(in, "dryer");
         ReadResult<String> note = in.optional("note").note();
         ReadResult<List<Planned>> planned = planned(in.optional("planned"));
-        ReadResult<List<Measurement>> measured =
-                in.optional("measured").list(one -> one.object(MeasurementMapping::read));
+        ReadResult<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
+        ValueReader ownAt = in.optional("assumptions");
+        ReadResult<List<Assumption>> own = AssumptionMapping.read(
+                ownAt, table.isFaulty() ? Assumptions.standard() : table.orElse(Assumptions.standard()));
+        ValueReader measuredAt = in.optional("measured");
+        ReadResult<List<Optional<Measurement>>> measured = measuredAt.list(RecordMapping::measured);
         return in.make(() -> {
             BatchRecord.Builder record = BatchRecord.builder(name.get(), date.get());
-            recipe.ifGiven(
-                    made -> record.recipe(made.name().get(), made.furnish().get()));
+            recipe.ifGiven(record::recipe);
+            lots.orElse(List.of()).stream().flatMap(Optional::stream).forEach(lot -> {
+                lot.fibre().ifPresent(fibre -> record.lot(fibre, lot.name()));
+                lot.additive().ifPresent(additive -> record.additiveLot(additive, lot.name()));
+            });
+            if (table.isGiven() || own.isGiven()) {
+                Assumptions known = table.orElse(Assumptions.standard()).withAll(own.orElse(List.of()));
+                ownAt.writtenAs(own.orElse(List.of()), known.own());
+                record.assumptions(known);
+            }
             beater.ifGiven(record::beater);
             vat.ifGiven(record::vat);
             press.ifGiven(record::press);
             dryer.ifGiven(record::dryer);
             note.ifGiven(record::note);
             planned.orElse(List.of()).forEach(one -> record.planned(one.figure(), one.value()));
-            measured.orElse(List.of()).forEach(record::add);
+            List<Optional<Measurement>> all = measured.orElse(List.of());
+            List<Optional<Measurement>> read =
+                    all.stream().filter(Optional::isPresent).toList();
+            if (read.size() < all.size()) {
+                measuredAt.writtenAs(all, read);
+            }
+            read.forEach(one -> record.add(one.orElseThrow()));
             return record.build();
         });
     }
@@ -57,11 +85,9 @@ public final class RecordMapping {
     public static void write(ObjectWriter out, BatchRecord record) {
         CommonMembers.text(out.member("name"), record.name());
         out.member("date").date(record.date());
-        record.recipe()
-                .ifPresent(recipe -> out.member("recipe").object(in -> {
-                    CommonMembers.name(in.member("name"), recipe);
-                    RecipeMapping.furnish(in.member("furnish"), record.furnish().orElseThrow());
-                }));
+        record.recipeAsPlanned()
+                .ifPresent(recipe -> out.member("recipe").object(in -> RecipeMapping.write(in, recipe)));
+        lots(out, record);
         record.beater().ifPresent(name -> CommonMembers.name(out.member("beater"), name));
         record.vat().ifPresent(name -> CommonMembers.name(out.member("vat"), name));
         record.press().ifPresent(name -> CommonMembers.name(out.member("press"), name));
@@ -69,6 +95,18 @@ public final class RecordMapping {
         if (!record.note().isEmpty()) {
             CommonMembers.note(out.member("note"), record.note());
         }
+        record.assumptions().ifPresent(known -> {
+            out.member("edition").text(known.edition());
+            List<Assumption> own = known.own();
+            if (!own.isEmpty()) {
+                Set<String> ids = AssumptionMapping.ids(known.edition());
+                out.member("assumptions")
+                        .list(
+                                CommonMembers.atMost(CommonMembers.MANY, own, "values of one's own"),
+                                (item, one) ->
+                                        item.object(in -> AssumptionMapping.write(in, one, ids, known.edition())));
+            }
+        });
         if (!record.planned().isEmpty()) {
             out.member("planned")
                     .list(
@@ -82,14 +120,69 @@ public final class RecordMapping {
         }
     }
 
-    private static ReadResult<Made> recipe(ObjectReader in) {
-        ReadResult<String> name = CommonMembers.name(in);
-        ReadResult<Furnish> furnish = RecipeMapping.furnish(in.required("furnish"));
-        return in.make(() -> {
-            name.get();
-            furnish.get();
-            return new Made(name, furnish);
-        });
+    /** A measurement; empty where the form was not filled in. */
+    private static ReadResult<Optional<Measurement>> measured(ValueReader at) {
+        return at.isUnfilled(ReadingMapping.READ)
+                ? ReadResult.of(at, Optional.empty())
+                : at.object(MeasurementMapping::read).map(Optional::of);
+    }
+
+    private static ReadResult<List<Optional<Lot>>> lots(ValueReader at) {
+        Names names = new Names("lot of");
+        return at.list(
+                0,
+                CommonMembers.MANY,
+                one -> one.isBlank("lot")
+                        ? ReadResult.of(one, Optional.empty())
+                        : one.object(in -> lot(in, names)).map(Optional::of));
+    }
+
+    private static ReadResult<Lot> lot(ObjectReader in, Names names) {
+        in.exactlyOne("fibre", "additive");
+        ReadResult<Fibre> fibre = FibreMapping.read(in.optional("fibre"));
+        ReadResult<String> additive = names.add(in.optional("additive").text());
+        ReadResult<String> name = in.required("lot").text();
+        return in.make(() -> new Lot(fibre.optional(), additive.optional(), name.get()));
+    }
+
+    private static void lots(ObjectWriter out, BatchRecord record) {
+        List<Lot> lots = new ArrayList<>();
+        record.fibreLots().forEach((fibre, lot) -> lots.add(new Lot(Optional.of(fibre), Optional.empty(), lot)));
+        record.additiveLots().forEach((name, lot) -> lots.add(new Lot(Optional.empty(), Optional.of(name), lot)));
+        if (!lots.isEmpty()) {
+            out.member("lots")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, lots, "lots"),
+                            (item, one) -> item.object(in -> {
+                                one.fibre().ifPresent(fibre -> FibreMapping.write(in.member("fibre"), fibre));
+                                one.additive().ifPresent(name -> CommonMembers.text(in.member("additive"), name));
+                                CommonMembers.text(in.member("lot"), one.name());
+                            }));
+        }
+    }
+
+    private static final Pattern READ = Pattern.compile("(?m)^( *)\"read\": (\".*\"),$");
+    private static final Pattern COUNT =
+            Pattern.compile("(?m)^( *\"(?:handled|rejected|sheets|good|count)\": )[0-9]+(,?)$");
+    private static final Pattern LOT = Pattern.compile("(?m)^( *\"lot\": )\".*\"(,?)$");
+
+    /** The record with the patterns of its measurements, every lot of which is to be named. */
+    public static BatchRecord patterns(EmptyRecord empty) {
+        BatchRecord.Builder record = empty.record().toBuilder();
+        for (Fibre fibre : empty.record().furnish().map(Furnish::fibres).orElse(List.of())) {
+            record.lot(fibre, "to be named");
+        }
+        empty.record()
+                .recipeAsPlanned()
+                .ifPresent(recipe -> recipe.additives().forEach(dose -> record.lot(dose.additive(), "to be named")));
+        empty.blanks().forEach(blank -> record.add(blank.asPlanned()));
+        return record.build();
+    }
+
+    /** Empties the patterns: what was to be read is blank, and what is planned stands beside the blank. */
+    public static String emptied(String text) {
+        String read = READ.matcher(text).replaceAll("$1\"read\": \"\",\n$1\"planned\": $2,");
+        return LOT.matcher(COUNT.matcher(read).replaceAll("$1\"\"$2")).replaceAll("$1\"\"$2");
     }
 
     private static ReadResult<String> place(ObjectReader in, String member) {

@@ -34,12 +34,26 @@ public final class RecordSchemas {
                 .required("date", SchemaWords.ref("day"), "The day of making.", "2027-01-05")
                 .optional(
                         "recipe",
-                        SchemaObject.object()
-                                .meaning("The recipe that was made.")
-                                .required("name", SchemaWords.text(), "Its name.", "tide grey")
-                                .required("furnish", SchemaWords.ref("furnish"), "Its fibres with their shares."),
-                        "The recipe that was made.",
+                        SchemaWords.ref("inline recipe"),
+                        "The recipe as it was planned; its name and its fibres will do. With its doses and hours the same"
+                                + " paper can be made again.",
                         OmittedMembers.then("no value can be learnt that belongs to a fibre or a recipe"))
+                .optional(
+                        "lots",
+                        SchemaWords.list(0, CommonMembers.MANY, lot()),
+                        "The lots the materials were taken from; no material twice.",
+                        OmittedMembers.is(List.of(), "not known"))
+                .optional(
+                        "edition",
+                        SchemaWords.text(),
+                        "The edition of the table of assumptions the batch was planned with.",
+                        OmittedMembers.then("what has changed since cannot be said"),
+                        "2026-11")
+                .optional(
+                        "assumptions",
+                        SchemaWords.list(0, CommonMembers.MANY, StudioSchemas.assumption()),
+                        "What the studio knew better than the table when the batch was planned.",
+                        OmittedMembers.then("the values of the table"))
                 .optional(
                         "beater",
                         SchemaWords.text(),
@@ -86,6 +100,34 @@ public final class RecordSchemas {
                                         measurements())),
                         "What was measured, in the order it was.",
                         OmittedMembers.is(List.of(), "nothing"));
+    }
+
+    private static Object lot() {
+        return SchemaObject.object()
+                .meaning("The lot of one material, a fibre or an additive.")
+                .optional(
+                        "fibre",
+                        SchemaWords.ref("fibre"),
+                        "The fibre.",
+                        OmittedMembers.then("it is the lot of an additive"),
+                        "cotton-rag")
+                .optional(
+                        "additive",
+                        SchemaWords.text(),
+                        "The name of the additive.",
+                        OmittedMembers.then("it is the lot of a fibre"),
+                        "slate pigment")
+                .required(
+                        "lot",
+                        SchemaWords.anyOf(SchemaWords.text(), SchemaWords.blank()),
+                        "What stands on the bale or the jar. Blank in a form, where it is no lot.",
+                        "bale 3")
+                .rule("oneOf", List.of(Map.of("required", List.of("fibre")), Map.of("required", List.of("additive"))));
+    }
+
+    /** A count, or a blank that was not filled in. */
+    private static Object orBlank(Object count) {
+        return SchemaWords.anyOf(count, SchemaWords.blank());
     }
 
     private static Object planned() {
@@ -137,6 +179,29 @@ public final class RecordSchemas {
                         .meaning("Fibre weighed for the batch.")
                         .required("fibre", SchemaWords.ref("fibre"), "The fibre.", "cotton-rag")
                         .required("asBought", MASS, "Its mass as bought.", reading("1182 g", "1 g")));
+        all.put(
+                MeasurementMapping.ADDITIVE_WEIGHED,
+                SchemaObject.object()
+                        .meaning("An additive as it was weighed, in the order in which they went in.")
+                        .required("additive", additive(), "The additive.")
+                        .required("product", MASS, "The mass of the product out of the jar.", reading("25 g", "0.1 g"))
+                        .optional(
+                                "ovenDryFibre",
+                                MASS,
+                                "The oven-dry fibre it went on.",
+                                OmittedMembers.then("all that was planned"),
+                                reading("500 g", "5 g")));
+        all.put(
+                MeasurementMapping.BEATEN,
+                SchemaObject.object()
+                        .meaning("The hours with the roll down, as they were done.")
+                        .optional(
+                                "fibre",
+                                SchemaWords.ref("fibre"),
+                                "The fibre, where it was beaten apart from the rest.",
+                                OmittedMembers.then("all fibres together"),
+                                "abaca")
+                        .required("time", TIME, "The time of one load.", reading("3 h", "5 min")));
         all.put(
                 MeasurementMapping.LOAD,
                 SchemaObject.object()
@@ -199,6 +264,15 @@ public final class RecordSchemas {
                         .meaning("What was in the vat.")
                         .required("volume", SchemaWords.reading(Kinds.VOLUME), "Its volume.", reading("68 L", "1 L")));
         all.put(
+                MeasurementMapping.VAT_STOOD,
+                SchemaObject.object()
+                        .meaning("The consistency of the stirred vat, a sample of it strained and dried.")
+                        .required(
+                                "consistency",
+                                SchemaWords.reading(Kinds.CONSISTENCY),
+                                "Oven-dry fibre over stock.",
+                                reading("0.5 %", "0.01 %")));
+        all.put(
                 MeasurementMapping.WATER_DRIED,
                 SchemaObject.object()
                         .meaning("A litre that dripped off the mould and a litre of the stirred vat, both dried.")
@@ -242,6 +316,12 @@ public final class RecordSchemas {
                                 reading("390 kPa", "20 kPa"))
                         .required("hold", TIME, "How long the load was held.", reading("15 min", "10 s")));
         all.put(
+                MeasurementMapping.FORMED,
+                SchemaObject.object()
+                        .meaning("What was formed, and what came of it.")
+                        .required("sheets", orBlank(SOME), "The sheets formed, trial sheets too.", 53)
+                        .required("good", orBlank(MANY), "The good pieces in the end.", 94));
+        all.put(
                 MeasurementMapping.COUNT,
                 SchemaObject.object()
                         .meaning("Sheets or pieces counted at one step.")
@@ -250,8 +330,12 @@ public final class RecordSchemas {
                                 SchemaWords.words(List.of(Measurement.Step.values()), Measurement.Step::word),
                                 "The step.",
                                 "pressing")
-                        .required("handled", SOME, "How many went through it, those rejected there with them.", 53)
-                        .required("rejected", MANY, "How many of them were rejected.", 2));
+                        .required(
+                                "handled",
+                                orBlank(SOME),
+                                "How many went through it, those rejected there with them.",
+                                53)
+                        .required("rejected", orBlank(MANY), "How many of them were rejected.", 2));
         all.put(
                 MeasurementMapping.DRIED,
                 SchemaObject.object()
@@ -313,7 +397,7 @@ public final class RecordSchemas {
                                 "The work.",
                                 "forming and couching")
                         .required("time", TIME, "The time of all of it.", reading("95 min", "5 min"))
-                        .required("count", SOME, "The sheets, pieces or loads it was for.", 53));
+                        .required("count", orBlank(SOME), "The sheets, pieces or loads it was for.", 53));
         all.put(
                 MeasurementMapping.COOKED,
                 SchemaObject.object()
@@ -419,26 +503,27 @@ public final class RecordSchemas {
         return reading;
     }
 
+    private static Object additive() {
+        return SchemaObject.object()
+                .meaning("The additive.")
+                .required("name", SchemaWords.text(), "What it is called.", "slate pigment")
+                .required(
+                        "purpose",
+                        SchemaWords.words(List.of(Additive.Purpose.values()), CommonMembers::word),
+                        "What it is for.",
+                        "pigment")
+                .optional(
+                        "active",
+                        SchemaWords.quantity(Kinds.SHARE),
+                        "Active matter in the product as it is bought.",
+                        OmittedMembers.then("all of it is active"),
+                        "50 %");
+    }
+
     /** A measurement of what became of an additive. */
     private static SchemaObject given() {
         return SchemaObject.object()
-                .required(
-                        "additive",
-                        SchemaObject.object()
-                                .meaning("The additive.")
-                                .required("name", SchemaWords.text(), "What it is called.", "slate pigment")
-                                .required(
-                                        "purpose",
-                                        SchemaWords.words(List.of(Additive.Purpose.values()), CommonMembers::word),
-                                        "What it is for.",
-                                        "pigment")
-                                .optional(
-                                        "active",
-                                        SchemaWords.quantity(Kinds.SHARE),
-                                        "Active matter in the product as it is bought.",
-                                        OmittedMembers.then("all of it is active"),
-                                        "50 %"),
-                        "The additive.")
+                .required("additive", additive(), "The additive.")
                 .required(
                         "circumstance",
                         SchemaWords.words(List.of(RetentionModel.Circumstance.values()), CommonMembers::word),

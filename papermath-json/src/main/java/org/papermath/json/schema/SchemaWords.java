@@ -54,12 +54,22 @@ final class SchemaWords {
         String unit = of.codes().get(0);
         schema.putAll(SchemaObject.object()
                 .meaning("What an instrument showed, with how far off it may be.")
-                .required("read", quantity(of), "What it showed.", "2 " + unit)
+                .required(
+                        "read",
+                        anyOf(quantity(of), blank()),
+                        "What it showed. Blank in a form, where it is no reading.",
+                        "2 " + unit)
                 .required(
                         "error",
                         quantity(of),
                         "Its standard error, such as half a division of the scale.",
                         "0.1 " + unit)
+                .optional(
+                        "planned",
+                        quantity(of),
+                        "What is planned, beside a blank to fill in. It is not kept.",
+                        OmittedMembers.then("nothing is planned"),
+                        "3 " + unit)
                 .optional(
                         "on",
                         ref("day"),
@@ -119,6 +129,11 @@ final class SchemaWords {
 
     static Object flag() {
         return Map.of("type", "boolean");
+    }
+
+    /** A text with nothing in it: a blank that was not filled in. */
+    static Object blank() {
+        return Map.of("type", "string", "pattern", "^" + BLANK + "$");
     }
 
     static Object count(long least, long most) {

@@ -449,7 +449,7 @@ public final class StudioSchemas {
                         "capacity", SchemaWords.count(Limits.DRYER_CAPACITY), "How many sheets it takes at once.", 24);
     }
 
-    private static Object assumption() {
+    static Object assumption() {
         Object value = SchemaWords.anyOf(Map.of("type", "number"), SchemaWords.text());
         return SchemaObject.object()
                 .meaning("A value of the studio's own.")
