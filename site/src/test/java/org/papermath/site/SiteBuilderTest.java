@@ -138,7 +138,7 @@ class SiteBuilderTest {
         for (String name : PapermathSchemas.names()) {
             // Recipes and studios inside others have pages of their own, and so has the order in a plan.
             String page = html(name)
-                    + (name.equals("order") || name.equals("plan")
+                    + (List.of("order", "plan", "record").contains(name)
                             ? html("recipe") + html("studio") + html("order")
                             : "");
             Set<String> all = new TreeSet<>();
@@ -198,7 +198,7 @@ class SiteBuilderTest {
         assertThat(PapermathDocuments.readRecord(folder.resolve("record.json"))
                         .value()
                         .measurements())
-                .hasSize(9);
+                .hasSize(12);
         String page = Files.readString(top().resolve("site/pages/studio.md")).replace("\r\n", "\n");
         String own = page.substring(page.indexOf("```json\n") + 8, page.lastIndexOf("\n```"));
         String studio = Files.readString(folder.resolve("studio.json"));
