@@ -419,8 +419,7 @@ public final class ClassDay {
                 .append(" min.\n");
         if (pressTurns() > 0) {
             text.append("3 The press is filled ")
-                    .append(pressTurns())
-                    .append(pressTurns() == 1 ? " time" : " times")
+                    .append(pressTurns() == 1 ? "once" : pressTurns() + " times")
                     .append("; whoever leads the class works it, nobody else.\n");
         }
         if (wetSheets() > 0) {
@@ -436,9 +435,10 @@ public final class ClassDay {
                 "Keep from the beater and the press. The floor is wet: shoes that hold, no cord near the vat. Lift the mould"
                         + " close to the body; the heaviest thing to carry is ");
         text.append(piece.postsStage()
-                .map(posts -> "a post of "
-                        + Digits.significant(posts.mass().likely().in("kg"), 2) + " kg and its boards: two people")
-                .orElse("a pail: two people"));
+                .map(posts ->
+                        "a post of " + Digits.significant(posts.mass().likely().in("kg"), 2) + " kg and its boards")
+                .orElse("a pail"));
+        text.append("; whoever finds it heavy asks for a second pair of hands");
         return text.append(".\n").toString();
     }
 

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
+import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
@@ -353,10 +354,18 @@ public final class PlanComparison {
         out.words(
                 of,
                 "in the mail",
-                a.flatMap(p -> p.mailStage().optional())
-                        .map(mail -> mail.verdict().toString()),
-                b.flatMap(p -> p.mailStage().optional())
-                        .map(mail -> mail.verdict().toString()));
+                a.flatMap(p -> p.mailStage().optional()).map(PlanComparison::mailed),
+                b.flatMap(p -> p.mailStage().optional()).map(PlanComparison::mailed));
+    }
+
+    private static String mailed(MailPlan mail) {
+        MailLimits.Verdict verdict = mail.verdict();
+        return verdict.service()
+                .map(service -> service
+                        + (verdict.step().isPresent()
+                                ? ", mass step " + verdict.step().getAsInt()
+                                : ""))
+                .orElse("nothing takes it");
     }
 
     private static <T> List<String> both(List<T> before, List<T> after, Function<T, String> name) {

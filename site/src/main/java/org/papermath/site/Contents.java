@@ -1,5 +1,6 @@
 package org.papermath.site;
 
+import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.micrometres;
@@ -10,6 +11,7 @@ import static org.papermath.quantity.Amounts.seconds;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -44,6 +46,7 @@ import org.papermath.mail.MailLimits;
 import org.papermath.mould.FormingLayout;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.Caution;
+import org.papermath.plan.ClassDay;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Stage;
@@ -103,6 +106,10 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("sensitivity", sensitivity(plan));
         blocks.put("what-if", whatIf(sample));
         blocks.put("what-if-solved", solved(sample));
+        blocks.put("more-pieces", code(morePieces(sample, plan)));
+        blocks.put("at-the-vat", code(atTheVat(plan)));
+        blocks.put("left-over", code(leftOver(plan)));
+        blocks.put("class-day", code(classDay(sample)));
         Checks checks = Checks.of(top);
         blocks.put("worth-of-rows", worthOfRows(checks));
         blocks.put("outside-figures", outsideFigures(checks));
@@ -117,6 +124,40 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         Map<String, String> figures = figures(plan);
         figures.putAll(figures(checks));
         return new Contents(figures, blocks, pictures(plan));
+    }
+
+    /** What more of one piece changes. */
+    private static String morePieces(OrderDocument sample, MakingPlan plan) {
+        return MakingPlan.of(sample.order().with(PIECE, piece -> piece.count(110)), sample.studio())
+                .comparedWith(plan)
+                .toString();
+    }
+
+    /** A couched sheet that is too light, and what to give. */
+    private static String atTheVat(MakingPlan plan) {
+        return plan.atTheVat(PIECE).after(12).couched(grams(58)).toString();
+    }
+
+    /** What the making leaves for the next. */
+    private static String leftOver(MakingPlan plan) {
+        return String.join(
+                "\n",
+                plan.leaves(LocalDate.of(2027, 1, 2)).stuff().stream()
+                        .map(Object::toString)
+                        .toList());
+    }
+
+    /** Eight people at two moulds, and what they hold in their hands. */
+    private static String classDay(OrderDocument sample) {
+        ClassDay day = ClassDay.of(sample.studio(), sample.order().recipes().get(0))
+                .people(8)
+                .sheetsEach(3)
+                .size(mm(148), mm(210))
+                .grammage(Grammage.gsm(120))
+                .within(hours(3))
+                .moulds(2)
+                .plan();
+        return day + "\n\n" + day.handout();
     }
 
     /** What other beating would do, as a table in text. */
