@@ -33,6 +33,8 @@ import org.papermath.plan.PressingPlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Sensitivity;
 import org.papermath.plan.ShapedDeckle;
+import org.papermath.plan.SharedStuff;
+import org.papermath.plan.SoakingPlan;
 import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
 import org.papermath.plan.VatPlan;
@@ -99,6 +101,8 @@ final class CardWriter {
         BEAT("Beat"),
         ADD("Add to each load"),
         ADD_MIXED("Add to the mixed stock"),
+        ADD_PART("Add to this part"),
+        DIVIDE("take"),
         STOCK("Stock"),
         FORM("Mould and sheets"),
         VAT("Vat"),
@@ -218,8 +222,10 @@ final class CardWriter {
     private void weigh() {
         head(Label.WEIGH);
         for (BatchPlan batch : plan.batches()) {
+            Optional<SharedStuff> shared = batch.sharedStuff();
+            FibreToWeigh fibre = shared.map(SharedStuff::fibre).orElse(batch.fibre());
             List<String> fibres = new ArrayList<>();
-            for (FibreToWeigh.Line line : batch.fibre().kinds()) {
+            for (FibreToWeigh.Line line : fibre.kinds()) {
                 fibres.add(set(line.asBought(), "oz") + " " + line.form().of(line.fibre()) + " as it lies"
                         + (line.form().losesFibre() ? ", to be cooked" : "")
                         + (line.fromHand().si() > 0
@@ -236,30 +242,40 @@ final class CardWriter {
                     continue;
                 }
             }
-            row(onHand ? "" : batch.name(), String.join("; ", fibres));
+            if (shared.isPresent() && !shared.get().isBeatenHere()) {
+                row(onHand ? "" : batch.name(), "its part of " + shared.get().name() + ", weighed above");
+                ready(batch);
+                continue;
+            }
+            shared.ifPresent(stuff -> row(
+                    onHand ? "" : batch.name(),
+                    stuff.name() + " for " + String.join(", ", stuff.recipes()) + " together:"));
+            row(onHand || shared.isPresent() ? "" : batch.name(), String.join("; ", fibres));
             row(
                     "",
-                    "= " + set(batch.fibre().ovenDry(), "lb")
+                    "= " + set(fibre.ovenDry(), "lb")
                             + " oven-dry"
                             + (batch.cooking().isPresent() ? " in the beater" : "")
                             + ", so that every sheet, the trials and the vat have theirs");
-            if (!batch.additives().isEmpty()) {
-                row(
-                        Label.READY,
-                        String.join(
-                                "; ",
-                                batch.additives().stream()
-                                        .map(additive -> set(additive.productInAll(), "oz") + " "
-                                                + additive.additive().name())
-                                        .toList()));
-            }
-            row(
-                    Label.SOAK,
-                    set(batch.soak().water(), "gal_us") + " of water, "
-                            + clock(batch.soak().time()));
+            ready(batch);
+            SoakingPlan soak = shared.map(SharedStuff::soak).orElse(batch.soak());
+            row(Label.SOAK, set(soak.water(), "gal_us") + " of water, " + clock(soak.time()));
             batch.cooking().ifPresent(this::cook);
         }
         cautions(Label.WEIGH);
+    }
+
+    private void ready(BatchPlan batch) {
+        if (!batch.additives().isEmpty()) {
+            row(
+                    Label.READY,
+                    String.join(
+                            "; ",
+                            batch.additives().stream()
+                                    .map(additive -> set(additive.productInAll(), "oz") + " "
+                                            + additive.additive().name())
+                                    .toList()));
+        }
     }
 
     private void cook(CookingPlan cooking) {
@@ -298,7 +314,9 @@ final class CardWriter {
                         + (batch.recipe().furnish().form(fibre).losesFibre() ? ", cooked and squeezed out" : ""));
             }
             row(
-                    run == beating.runs().get(0) ? batch.name() : "",
+                    run == beating.runs().get(0)
+                            ? batch.sharedStuff().map(SharedStuff::name).orElse(batch.name())
+                            : "",
                     count(run.loads(), "load") + (run.loads() == 1 ? ": " : ", each ") + String.join(" + ", each)
                             + "; in "
                             + set(run.waterEach(), "gal_us") + " of water (" + beating.consistency() + "), "
@@ -318,16 +336,20 @@ final class CardWriter {
             } else {
                 row(batch.name(), batch.beatingStage().reason());
             }
-            row(
-                    "",
-                    batch.recipe().timedSheet().isPresent()
-                            ? "as the timed sheet has it, stuff of " + band(batch.drainability())
-                            : "the tester should " + (batch.fibre().ovenDry().si() > 0 ? "then " : "") + "read "
-                                    + band(batch.drainability()));
+            if (batch.sharedStuff().filter(stuff -> !stuff.isBeatenHere()).isEmpty()) {
+                drainability(batch);
+            }
+            batch.sharedStuff()
+                    .filter(stuff -> stuff.part().si() > 0)
+                    .ifPresent(stuff -> row(
+                            Label.DIVIDE,
+                            about(stuff.wet(), "lb") + " of it ("
+                                    + Digits.percent(stuff.part().si()) + ") for " + batch.name()
+                                    + ", weighed as it comes from the beater"));
             for (int i = 0; i < batch.additives().size(); i++) {
                 AdditiveToWeigh additive = batch.additives().get(i);
                 row(
-                        i > 0 ? "" : isApart(batch) ? Label.ADD_MIXED.text : Label.ADD.text,
+                        i > 0 ? "" : add(batch).text,
                         (i + 1) + ". " + set(additive.productEach(), "oz") + " "
                                 + additive.additive()
                                 + (additive.additive().purpose() == Additive.Purpose.FORMATION_AID
@@ -342,10 +364,23 @@ final class CardWriter {
                             + batch.stock()
                                     .dilutionEach()
                                     .map(water -> ", thinned with " + set(water, "gal_us") + " of water"
-                                            + (isApart(batch) ? " in all" : " a load"))
+                                            + (add(batch) == Label.ADD ? " a load" : " in all"))
                                     .orElse(""));
         }
         cautions(Label.BEAT);
+    }
+
+    private static Label add(BatchPlan batch) {
+        return batch.sharedStuff().isPresent() ? Label.ADD_PART : isApart(batch) ? Label.ADD_MIXED : Label.ADD;
+    }
+
+    private void drainability(BatchPlan batch) {
+        row(
+                "",
+                batch.recipe().timedSheet().isPresent()
+                        ? "as the timed sheet has it, stuff of " + band(batch.drainability())
+                        : "the tester should " + (batch.fibre().ovenDry().si() > 0 ? "then " : "") + "read "
+                                + band(batch.drainability()));
     }
 
     private void form() {

@@ -9,4 +9,9 @@ package org.papermath.engine;
  * @param ovenDry oven-dry fibre of a load, kg
  * @param water water to a load, what the fibre brings with it taken off, m³
  */
-public record BeaterRun(int[] fibres, double time, int loads, double ovenDry, double water) {}
+public record BeaterRun(int[] fibres, double time, int loads, double ovenDry, double water) {
+    /** The same of nothing. */
+    BeaterRun without() {
+        return new BeaterRun(fibres, time, 0, 0, 0);
+    }
+}

@@ -1,14 +1,20 @@
 package org.papermath.engine;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.DrainageLaw;
+import org.papermath.fibre.Fibre;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.quantity.Amount;
 
 /**
  * The work on an order from weighed fibre to finished card. An order is read once, when every stage looks up what it
@@ -29,6 +35,11 @@ public final class Engine {
     private final PieceWork[] pieces;
     /** The pieces of each batch, in the order they are formed in. */
     private final int[][] ofBatch;
+
+    /** Batches of one stuff, in the order they stand in; most are alone. */
+    private final int[][] beatenTogether;
+
+    private final Map<Fibre, Amount<Mass>> onHand;
 
     private final Values likely;
 
@@ -76,7 +87,39 @@ public final class Engine {
                     .filter(p -> pieces[p].batch() == batch)
                     .toArray();
         }
+        beatenTogether = beatenTogether(recipes);
+        onHand = studio.onHand();
         likely = known.likely();
+    }
+
+    private static int[][] beatenTogether(List<Recipe> recipes) {
+        List<int[]> together = new ArrayList<>();
+        boolean[] done = new boolean[recipes.size()];
+        for (int b = 0; b < done.length; b++) {
+            if (!done[b]) {
+                Optional<String> stuff = recipes.get(b).stuff();
+                int first = b;
+                int[] same = IntStream.range(b, done.length)
+                        .filter(other -> other == first
+                                || (stuff.isPresent()
+                                        && recipes.get(other).stuff().equals(stuff)))
+                        .toArray();
+                for (int other : same) {
+                    done[other] = true;
+                }
+                together.add(same);
+            }
+        }
+        return together.toArray(int[][]::new);
+    }
+
+    /** The batches that are beaten together with one, itself among them. */
+    public int[] beatenWith(int batch) {
+        return Arrays.stream(beatenTogether)
+                .filter(together -> Arrays.stream(together).anyMatch(b -> b == batch))
+                .findFirst()
+                .orElseThrow()
+                .clone();
     }
 
     /** What goes into an envelope; it has been read before. */
@@ -205,19 +248,41 @@ public final class Engine {
             }
         }
         requireFew(settings);
+        double[] used = new double[stocks.length];
         for (int b = 0; b < stocks.length; b++) {
-            double density = stocks[b].stockDensity(v);
             FillingVat.Setting[] formed = new FillingVat.Setting[ofBatch[b].length];
-            double used = vats[b].decide(forming(b), sheets(settings, b), kepts[b], states[b], density, v, formed);
+            used[b] = vats[b].decide(
+                    forming(b), sheets(settings, b), kepts[b], states[b], stocks[b].stockDensity(v), v, formed);
             for (int i = 0; i < formed.length; i++) {
                 settings.set(ofBatch[b][i], formed[i]);
             }
-            settings.set(b, stocks[b].decide(v, used, density, leastLoads[b]));
         }
+        beat(settings, v, used, leastLoads);
         for (PieceWork piece : pieces) {
             piece.decideHandling(settings, states[piece.batch()], v);
         }
         return settings;
+    }
+
+    /** What is beaten for each batch, or for several at once. */
+    private void beat(Settings settings, Values v, double[] used, int[][] leastLoads) {
+        Shelf shelf = new Shelf(onHand);
+        for (int[] together : beatenTogether) {
+            double ovenDry = 0;
+            for (int b : together) {
+                ovenDry += stocks[b].toBeat(v, used[b]);
+            }
+            int[] least = leastLoads[together[0]].clone();
+            for (int b : together) {
+                for (int run = 0; run < least.length; run++) {
+                    least[run] = Math.max(least[run], leastLoads[b][run]);
+                }
+            }
+            PreparingStock.Beaten beaten = stocks[together[0]].beat(v, ovenDry, least, shelf);
+            for (int b : together) {
+                settings.set(b, stocks[b].decide(v, used[b], stocks[b].stockDensity(v), beaten, together.length == 1));
+            }
+        }
     }
 
     private void requireFew(Settings settings) {
@@ -317,7 +382,7 @@ public final class Engine {
                 v,
                 accounts,
                 b);
-        PreparingStock.forecast(b, made, out);
+        PreparingStock.forecast(b, set, made, out);
         FillingVat.forecast(b, run, out);
         return run;
     }

@@ -48,7 +48,7 @@ public final class PreparingStock {
     /** What follows from beating bends where stuff at its limit is beaten no further. */
     private static final double STOPS = 0.5;
 
-    /** Of all pots together; nothing where nothing is cooked. */
+    /** Of all pots together, those of other batches of one stuff too; nothing where nothing is cooked. */
     public static final BatchFigure COOKED = FIGURES.batch("stuff after cooking", Kinds.MASS, "g", Scale.ROOT);
 
     public static final BatchFigure BEATING = FIGURES.batch("state of beating", Kinds.SHARE, "%", Scale.SHARE);
@@ -132,7 +132,7 @@ public final class PreparingStock {
     /** One fibre: its share, and what is known of it. */
     private static final class FibreLine {
         final double share;
-        final double onHand;
+        final Fibre kind;
         final Slot moisture;
         /** What cooking leaves; null where all that is bought is beaten. */
         final @Nullable Kettle kettle;
@@ -169,9 +169,7 @@ public final class PreparingStock {
             Scope sorbing =
                     measured(known, furnish, "", plain, "sorption.monolayer", "sorption.energy", "sorption.bulk");
             share = furnish.share(fibre).si();
-            onHand = studio.onHand().containsKey(fibre)
-                    ? studio.onHand().get(fibre).si()
-                    : 0;
+            kind = fibre;
             Form form = furnish.form(fibre);
             moisture = known.slot(FibreProperty.MOISTURE_AS_BOUGHT.of(fibre, form, known.store()));
             kettle = form.losesFibre() ? new Kettle(known, recipe, fibre, form) : null;
@@ -370,6 +368,8 @@ public final class PreparingStock {
      * @param stock stock of all loads, before handling losses
      * @param stockDensity its density
      * @param fromStuff oven-dry fibre that stands beaten and dosed already
+     * @param part of the stuff that is beaten, what becomes this batch; 1 where it is beaten for this batch alone
+     * @param shared fibre, pots and soaking of all that is beaten with it; null where it is beaten alone
      */
     public record Setting(
             double ovenDry,
@@ -383,7 +383,14 @@ public final class PreparingStock {
             double[] product,
             double stock,
             double stockDensity,
-            double fromStuff) {
+            double fromStuff,
+            double part,
+            @Nullable Setting shared) {
+        /** Fibre, pots, soaking and loads of all that is beaten together. */
+        public Setting whole() {
+            return shared == null ? this : shared;
+        }
+
         /** Whether anything is beaten for it. */
         public boolean isBeaten() {
             return runs.stream().anyMatch(run -> run.loads() > 0);
@@ -413,7 +420,11 @@ public final class PreparingStock {
      * @param stuff oven-dry, what should come of it
      * @param wet the same, rinsed and squeezed out
      */
-    public record Pot(int fibre, double raw, double alkali, double liquor, double time, double stuff, double wet) {}
+    public record Pot(int fibre, double raw, double alkali, double liquor, double time, double stuff, double wet) {
+        private Pot part(double part) {
+            return new Pot(fibre, part * raw, part * alkali, part * liquor, time, part * stuff, part * wet);
+        }
+    }
 
     /**
      * The stock as it really is. What comes out of the pot is weighed, a handful of it dried, and the stock made up to it: a
@@ -922,14 +933,25 @@ public final class PreparingStock {
                 .toArray();
     }
 
-    /** Fibre, loads, so many of each run at least, and doses for the stock that the vat and the pours take. */
-    Setting decide(Values v, double used, double stockDensity, int[] leastLoads) {
-        double c = stockConsistency;
-        double all = used * c / v.of(handling);
+    /** Oven-dry fibre that the vat and the pours take, before handling losses. */
+    private double needed(Values v, double used) {
+        return used * stockConsistency / v.of(handling);
+    }
+
+    /** Oven-dry fibre to beat for them; none where as much stands beaten. */
+    double toBeat(Values v, double used) {
+        double all = needed(v, used);
         // What the scale cannot weigh is not beaten for.
-        boolean enough = stuffOnHand > 0 && all - stuffOnHand < workshop.scale;
-        double fromStuff = Math.min(stuffOnHand, all);
-        double ovenDry = enough ? 0 : all - fromStuff;
+        return stuffOnHand > 0 && all - stuffOnHand < workshop.scale ? 0 : all - Math.min(stuffOnHand, all);
+    }
+
+    /**
+     * Fibre, pots, soaking and loads for stuff that is beaten together, so many of each run at least.
+     *
+     * @param ovenDry oven-dry fibre wanted, for all that is made of it
+     */
+    Beaten beat(Values v, double ovenDry, int[] leastLoads, Shelf shelf) {
+        boolean enough = ovenDry == 0;
         double capacity = hasBeater
                 ? Math.min(
                         ratedLoad,
@@ -954,7 +976,7 @@ public final class PreparingStock {
                 FibreLine fibre = fibres[f];
                 double left = left(fibre, v);
                 double need = fibre.share * ovenDry / left;
-                fromHand[f] = Math.min(fibre.onHand, need);
+                fromHand[f] = shelf.take(fibre.kind, need);
                 double rest = Moisture.massAtWetBasis(need - fromHand[f], v.of(fibre.moisture));
                 // Weighed load by load, or pot by pot, each rounded up to the scale.
                 int weighings = fibre.kettle == null ? loads : 1;
@@ -981,32 +1003,117 @@ public final class PreparingStock {
             weighed += weighedHere;
             brought += broughtHere;
         }
-        int additions = times.length == 1 && !enough ? runs.get(0).loads() : 1;
-        double soakWater = Rounding.roundTo(v.of(soakRatio) * soaked, WATER_STEP);
+        return new Beaten(
+                ovenDry,
+                fromHand,
+                asBought,
+                List.copyOf(pots),
+                Rounding.roundTo(v.of(soakRatio) * soaked, WATER_STEP),
+                List.copyOf(runs),
+                weighed,
+                brought);
+    }
+
+    /**
+     * Doses and stock for the stock that the vat and the pours take.
+     *
+     * @param beaten all that is beaten together
+     * @param alone whether it is beaten for this batch alone; else each part is dosed once, after it is divided
+     */
+    Setting decide(Values v, double used, double stockDensity, Beaten beaten, boolean alone) {
+        double c = stockConsistency;
+        double ovenDry = toBeat(v, used);
+        boolean enough = ovenDry == 0;
+        double fromStuff = Math.min(stuffOnHand, needed(v, used));
+        double part = alone || enough ? 1 : ovenDry / beaten.ovenDry;
+        Beaten own = alone ? beaten : beaten.part(enough ? 0 : part);
+        int additions = alone && times.length == 1 && !enough ? own.runs.get(0).loads() : 1;
         double[] product = new double[additives.length];
         double dosed = 0;
         for (int a = 0; a < product.length && !enough; a++) {
-            double wanted = additives[a].dose * (weighed / additions) / additives[a].active;
+            double wanted = additives[a].dose * (own.weighed / additions) / additives[a].active;
             double step = wanted < FEW_STEPS * workshop.fineScale ? workshop.fineScale / 10 : workshop.fineScale;
             product[a] = Math.max(step, Rounding.roundTo(wanted, step));
             dosed += product[a] * additions;
         }
         // The water that makes up the stock is measured in, so its mass is a setting; what the fibre really holds is
         // not.
-        double stock = Math.max(weighed / c, brought + dosed) + fromStuff / c;
+        double stock = Math.max(own.weighed / c, own.brought + dosed) + fromStuff / c;
         return new Setting(
                 ovenDry,
-                fromHand,
-                asBought,
-                List.copyOf(pots),
-                soakWater,
+                own.fromHand,
+                own.asBought,
+                own.pots,
+                own.soakWater,
                 v.of(soakTime),
-                List.copyOf(runs),
+                own.runs,
                 additions,
                 product,
                 stock,
                 stockDensity,
-                fromStuff);
+                fromStuff,
+                part,
+                alone ? null : whole(beaten, stockDensity, v));
+    }
+
+    /** What is beaten together, before it is divided. */
+    private Setting whole(Beaten beaten, double stockDensity, Values v) {
+        return new Setting(
+                beaten.ovenDry,
+                beaten.fromHand,
+                beaten.asBought,
+                beaten.pots,
+                beaten.soakWater,
+                v.of(soakTime),
+                beaten.runs,
+                1,
+                new double[0],
+                Math.max(beaten.weighed / stockConsistency, beaten.brought),
+                stockDensity,
+                0,
+                1,
+                null);
+    }
+
+    /**
+     * Stuff that is beaten together.
+     *
+     * @param ovenDry oven-dry fibre wanted, before rounding
+     * @param fromHand oven-dry fibre of each kind from what is on hand
+     * @param asBought mass to weigh of each kind, as bought
+     * @param pots what is cooked before
+     * @param soakWater water to soak in, m³
+     * @param runs the loads
+     * @param weighed oven-dry fibre of all loads
+     * @param brought what comes to them with its own water
+     */
+    record Beaten(
+            double ovenDry,
+            double[] fromHand,
+            double[] asBought,
+            List<Pot> pots,
+            double soakWater,
+            List<BeaterRun> runs,
+            double weighed,
+            double brought) {
+        /** A part of it; the loads stay what they are. */
+        Beaten part(double part) {
+            return new Beaten(
+                    part * ovenDry,
+                    times(part, fromHand),
+                    times(part, asBought),
+                    part == 0
+                            ? List.of()
+                            : pots.stream().map(pot -> pot.part(part)).toList(),
+                    part * soakWater,
+                    part == 0 ? runs.stream().map(BeaterRun::without).toList() : runs,
+                    part * weighed,
+                    part * brought);
+        }
+
+        private static double[] times(double part, double[] all) {
+            return Arrays.stream(all).map(one -> part * one).toArray();
+        }
     }
 
     private double partOf(int run) {
@@ -1084,21 +1191,21 @@ public final class PreparingStock {
     }
 
     /** What came out of the pots, and what the stock is. */
-    static void forecast(int batch, Made made, Figures out) {
-        out.set(COOKED, batch, made.stuff);
+    static void forecast(int batch, Setting set, Made made, Figures out) {
+        out.set(COOKED, batch, made.stuff / set.part);
         out.set(STOCK_CONSISTENCY, batch, made.consistency);
     }
 
     /** Hours at the pots, their boiling apart. */
     public double cookingHours(Setting set, Values v) {
-        return cookLabour == null ? 0 : set.pots.size() * v.of(cookLabour);
+        return cookLabour == null ? 0 : set.part * set.pots.size() * v.of(cookLabour);
     }
 
     /** Hours at the pots, at the beater, at the scale and at the charging of the vat. */
     void forecastHours(int batch, Setting set, double charging, Values v, Figures out) {
         double beat = 0;
         for (BeaterRun run : set.runs) {
-            beat += hasBeater ? run.loads() * (run.time() + v.of(beatingLoad)) : 0;
+            beat += hasBeater ? set.part * run.loads() * (run.time() + v.of(beatingLoad)) : 0;
         }
         double add = additives.length == 0 || !set.isBeaten() ? 0 : set.additions * v.of(additiveLoad);
         out.set(HOURS, batch, cookingHours(set, v) + beat + add + charging);

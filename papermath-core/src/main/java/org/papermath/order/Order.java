@@ -183,8 +183,35 @@ public final class Order {
                     }
                 });
             }
+            requireSameStuff();
             requireFew();
             return new Order(this);
+        }
+
+        /** Checks that what is beaten together can be. */
+        private void requireSameStuff() {
+            for (Recipe recipe : recipes) {
+                Recipe first = recipes.stream()
+                        .filter(one -> one.stuff().isPresent() && one.stuff().equals(recipe.stuff()))
+                        .findFirst()
+                        .orElse(recipe);
+                String differs = first.differsAsStuff(recipe);
+                if (!differs.isEmpty()) {
+                    throw Refused.of(
+                            "order.stuff-differs",
+                            "recipe " + recipe.name() + ": it is to be beaten together with " + first.name() + ", as "
+                                    + recipe.stuff().orElseThrow() + ", but its " + differs
+                                    + " is another. Give both the same, or take the stuff out of one of them.",
+                            "recipe",
+                            recipe.name(),
+                            "other",
+                            first.name(),
+                            "stuff",
+                            recipe.stuff().orElseThrow(),
+                            "member",
+                            "recipes");
+                }
+            }
         }
 
         /** Checks how many there are in all; the spare pieces of the studio's habit are none of the order. */

@@ -53,6 +53,7 @@ public final class Recipe {
     private final @Nullable Amount<Consistency> stockConsistency;
     private final @Nullable Amount<Consistency> vatConsistency;
     private final @Nullable Amount<FibreConcentration> sizeBath;
+    private final @Nullable String stuff;
 
     private Recipe(Builder builder) {
         this.name = builder.name;
@@ -68,6 +69,7 @@ public final class Recipe {
         this.stockConsistency = builder.stockConsistency;
         this.vatConsistency = builder.vatConsistency;
         this.sizeBath = builder.sizeBath;
+        this.stuff = builder.stuff;
     }
 
     /**
@@ -99,6 +101,7 @@ public final class Recipe {
         private @Nullable Amount<Consistency> stockConsistency;
         private @Nullable Amount<Consistency> vatConsistency;
         private @Nullable Amount<FibreConcentration> sizeBath;
+        private @Nullable String stuff;
 
         private Builder(String name, Furnish furnish) {
             this.name = name;
@@ -248,6 +251,21 @@ public final class Recipe {
         public Builder sizeBath(Quantity<FibreConcentration> strength) {
             given.once("surface size");
             sizeBath = Limits.SIZE_BATH.check(strength, "strength of the size bath");
+            return this;
+        }
+
+        /**
+         * Has the fibre beaten together with that of every other recipe of the order that names the same stuff, for
+         * example one white stuff for several colours. What is beaten is then divided by weight, and additives go into
+         * each part by itself. All of them have to agree in fibre, cooking, beating and consistency before the vat.
+         *
+         * @param name what the common stuff is called, not empty
+         * @return this builder
+         * @throws Refused if the name is empty or was set before
+         */
+        public Builder stuff(String name) {
+            given.once("stuff");
+            stuff = CheckedName.require("stuff", name);
             return this;
         }
 
@@ -443,6 +461,15 @@ public final class Recipe {
     }
 
     /**
+     * Returns the stuff the recipe has in common with others of the order, where it has.
+     *
+     * @return what that stuff is called
+     */
+    public Optional<String> stuff() {
+        return Optional.ofNullable(stuff);
+    }
+
+    /**
      * Returns a builder that begins with all this recipe says; what it is given then replaces that.
      *
      * @return a builder
@@ -460,6 +487,7 @@ public final class Recipe {
         b.stockConsistency = stockConsistency;
         b.vatConsistency = vatConsistency;
         b.sizeBath = sizeBath;
+        b.stuff = stuff;
         return b;
     }
 
@@ -497,6 +525,26 @@ public final class Recipe {
         return Objects.requireNonNull(change, "change").apply(toBuilder()).build();
     }
 
+    /** Names what keeps another recipe from being beaten together with this; nothing where nothing does. */
+    String differsAsStuff(Recipe that) {
+        if (!furnish.equals(that.furnish)) {
+            return "furnish";
+        }
+        if (!beating.equals(that.beating) || !beatingApart.equals(that.beatingApart)) {
+            return "beating time";
+        }
+        if (!Objects.equals(drainability, that.drainability) || !Objects.equals(timedSheet, that.timedSheet)) {
+            return "drainability";
+        }
+        if (alkali != that.alkali || !Objects.equals(alkaliDose, that.alkaliDose)) {
+            return "cooking";
+        }
+        return Objects.equals(beaterConsistency, that.beaterConsistency)
+                        && Objects.equals(stockConsistency, that.stockConsistency)
+                ? ""
+                : "consistency";
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Recipe that
@@ -512,7 +560,8 @@ public final class Recipe {
                 && Objects.equals(beaterConsistency, that.beaterConsistency)
                 && Objects.equals(stockConsistency, that.stockConsistency)
                 && Objects.equals(vatConsistency, that.vatConsistency)
-                && Objects.equals(sizeBath, that.sizeBath);
+                && Objects.equals(sizeBath, that.sizeBath)
+                && Objects.equals(stuff, that.stuff);
     }
 
     @Override

@@ -26,6 +26,7 @@ public final class BatchPlan {
             Recipe recipe,
             FibreToWeigh fibre,
             Amount<Mass> stuffOnHand,
+            Optional<SharedStuff> sharedStuff,
             SoakingPlan soak,
             Stage<BeatingPlan> beatingStage,
             List<AdditiveToWeigh> additives,
@@ -50,11 +51,13 @@ public final class BatchPlan {
 
     static BatchPlan of(PlainNumbers in, int b, Recipe recipe) {
         Estimates numbers = in.estimates();
+        PreparingStock.Setting set = in.settings().stock(b);
         return new BatchPlan(new Values(
                 recipe,
-                FibreToWeigh.of(in, b, recipe),
-                PlainNumbers.grams(in.settings().stock(b).fromStuff()),
-                SoakingPlan.of(in, b),
+                FibreToWeigh.of(in, b, recipe, set),
+                PlainNumbers.grams(set.fromStuff()),
+                SharedStuff.of(in, b, recipe),
+                SoakingPlan.of(set),
                 BeatingPlan.of(in, b, recipe),
                 AdditiveToWeigh.of(in, b, recipe),
                 CookingPlan.of(in, b, recipe),
@@ -86,7 +89,7 @@ public final class BatchPlan {
         return values.recipe;
     }
 
-    /** {@return what to weigh} */
+    /** {@return what to weigh; a part of what is weighed, where the stuff is beaten for several recipes} */
     public FibreToWeigh fibre() {
         return values.fibre;
     }
@@ -96,12 +99,23 @@ public final class BatchPlan {
         return values.stuffOnHand;
     }
 
+    /**
+     * Returns the stuff that is beaten for this and other recipes and then divided.
+     *
+     * @return the stuff and what of it becomes this batch; empty where it is beaten for this batch alone
+     */
+    public Optional<SharedStuff> sharedStuff() {
+        return values.sharedStuff;
+    }
+
     /** {@return how to soak it} */
     public SoakingPlan soak() {
         return values.soak;
     }
 
-    /** {@return the beater loads, or why there are none} */
+    /**
+     * {@return the beater loads, or why there are none; of shared stuff, all its loads, at the first of its recipes}
+     */
     public Stage<BeatingPlan> beatingStage() {
         return values.beatingStage;
     }
@@ -111,7 +125,10 @@ public final class BatchPlan {
         return values.additives;
     }
 
-    /** {@return what is cooked before it is beaten; empty where all fibre is bought ready for the beater} */
+    /**
+     * {@return what is cooked before it is beaten; of shared stuff, all of it, at the first of its recipes; empty where
+     * all fibre is bought ready for the beater}
+     */
     public Optional<CookingPlan> cooking() {
         return values.cooking;
     }

@@ -32,7 +32,7 @@ public final class BeaterLoads {
     }
 
     static BeaterLoads of(PlainNumbers in, int b, int run, Recipe recipe) {
-        PreparingStock.Setting set = in.settings().stock(b);
+        PreparingStock.Setting set = in.settings().stock(b).whole();
         BeaterRun loads = set.runs().get(run);
         List<Fibre> fibres = Arrays.stream(loads.fibres())
                 .mapToObj(f -> recipe.furnish().fibres().get(f))

@@ -31,6 +31,13 @@ public final class BeatingPlan {
             return Stage.notDone(
                     "beating.stuff-on-hand", "all of it stands beaten and dosed: nothing is beaten for this batch");
         }
+        int first = in.beatenAt(b);
+        if (first != b) {
+            return Stage.notDone(
+                    "beating.with-other",
+                    "beaten with " + in.recipeName(first) + ", as "
+                            + recipe.stuff().orElseThrow());
+        }
         return Stage.done(new BeatingPlan(new Values(
                 in.studio().beater().get(),
                 IntStream.range(0, in.settings().stock(b).runs().size())

@@ -29,8 +29,8 @@ public final class CookingPlan {
     }
 
     static Optional<CookingPlan> of(PlainNumbers in, int b, Recipe recipe) {
-        PreparingStock.Setting set = in.settings().stock(b);
-        if (set.pots().isEmpty()) {
+        PreparingStock.Setting set = in.settings().stock(b).whole();
+        if (set.pots().isEmpty() || in.beatenAt(b) != b) {
             return Optional.empty();
         }
         PreparingStock stage = in.engine().stock(b);

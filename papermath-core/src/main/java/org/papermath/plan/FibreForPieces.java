@@ -1,11 +1,7 @@
 package org.papermath.plan;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import javax.measure.quantity.Mass;
 import org.papermath.engine.Engine;
-import org.papermath.engine.PreparingStock;
 import org.papermath.engine.Settings;
 import org.papermath.fibre.Fibre;
 import org.papermath.numeric.Counts;
@@ -13,7 +9,6 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
-import org.papermath.quantity.Amount;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 
@@ -76,26 +71,22 @@ final class FibreForPieces {
         return order.with(piece, one -> one.count(count));
     }
 
-    /** Whether nothing has to be bought of a fibre of the recipe; a fibre that two recipes take is there only once. */
+    /** Whether nothing has to be bought of a fibre of the recipe, nor for others that take of what is on hand of it. */
     private boolean isEnough(int count) {
         try {
             Order changed = with(count);
             Engine engine = Engine.of(changed, studio);
             Settings settings = engine.decide(engine.likely());
             List<Recipe> recipes = Engine.usedRecipes(changed);
-            Map<Fibre, Double> taken = new HashMap<>();
             boolean enough = true;
             for (int b = 0; b < recipes.size(); b++) {
-                PreparingStock.Setting set = settings.stock(b);
+                boolean own = recipes.get(b).name().equals(recipe);
                 List<Fibre> fibres = recipes.get(b).furnish().fibres();
                 for (int f = 0; f < fibres.size(); f++) {
-                    taken.merge(fibres.get(f), set.fromHand()[f], Double::sum);
-                    enough &= set.asBought()[f] == 0 || !recipes.get(b).name().equals(recipe);
+                    boolean same =
+                            ofRecipe.contains(fibres.get(f)) && studio.onHand().containsKey(fibres.get(f));
+                    enough &= settings.stock(b).asBought()[f] == 0 || !(own || same);
                 }
-            }
-            for (Map.Entry<Fibre, Double> one : taken.entrySet()) {
-                Amount<Mass> there = studio.onHand().get(one.getKey());
-                enough &= there == null || !ofRecipe.contains(one.getKey()) || one.getValue() <= there.si();
             }
             return enough;
         } catch (Refused tooMany) {

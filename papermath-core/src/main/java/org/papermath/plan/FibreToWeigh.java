@@ -21,8 +21,7 @@ public final class FibreToWeigh {
         this.values = values;
     }
 
-    static FibreToWeigh of(PlainNumbers in, int b, Recipe recipe) {
-        PreparingStock.Setting set = in.settings().stock(b);
+    static FibreToWeigh of(PlainNumbers in, int b, Recipe recipe, PreparingStock.Setting set) {
         List<Fibre> fibres = recipe.furnish().fibres();
         List<Line> lines = new ArrayList<>();
         double asBought = 0;

@@ -45,6 +45,20 @@ record PlainNumbers(
         return Kinds.VOLUME.ofSi(mass / engine.workshop().waterDensity(), "L");
     }
 
+    String recipeName(int batch) {
+        return Engine.usedRecipes(order).get(batch).name();
+    }
+
+    /** The batch that tells the cooking and the loads: itself, or the first that stuff it shares is beaten for. */
+    int beatenAt(int batch) {
+        for (int b : engine.beatenWith(batch)) {
+            if (settings.stock(b).isBeaten()) {
+                return b;
+            }
+        }
+        return batch;
+    }
+
     /** Litres of the stock a piece is made from. */
     Amount<Volume> litresOfStock(double mass, int p) {
         return Kinds.VOLUME.ofSi(mass / settings.stock(engine.piece(p).batch()).stockDensity(), "L");

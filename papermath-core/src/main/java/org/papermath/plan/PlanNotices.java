@@ -285,8 +285,9 @@ final class PlanNotices {
     private void fibreLeft(int b, String of, String name) {
         double left = numbers.bands().likely().of(FillingVat.VAT_FIBRE, b);
         double all = settings.stock(b).runs().stream()
-                        .mapToDouble(run -> run.loads() * run.ovenDry())
-                        .sum()
+                                .mapToDouble(run -> run.loads() * run.ovenDry())
+                                .sum()
+                        * settings.stock(b).part()
                 + settings.stock(b).fromStuff();
         if (!(left > limit("vat.left-share") * all)) {
             return;
@@ -361,7 +362,8 @@ final class PlanNotices {
                             Scope.at(studio.beater().get().name()))
                     .ifPresent(one -> add(one.about("batch", name)));
             for (int run = 0;
-                    run < settings.stock(b).runs().size() && settings.stock(b).isBeaten();
+                    run < settings.stock(b).runs().size()
+                            && plan.batches().get(b).beatingStage().isDone();
                     run++) {
                 partLoad(b, run, recipe);
             }

@@ -16,8 +16,7 @@ public final class SoakingPlan {
         this.values = values;
     }
 
-    static SoakingPlan of(PlainNumbers in, int b) {
-        PreparingStock.Setting set = in.settings().stock(b);
+    static SoakingPlan of(PreparingStock.Setting set) {
         return new SoakingPlan(
                 new Values(Kinds.VOLUME.ofSi(set.soakWater(), "L"), Kinds.TIME.ofSi(set.soakTime(), "h")));
     }

@@ -30,7 +30,7 @@ public final class StockPlan {
         PreparingStock.Setting set = in.settings().stock(b);
         double beaten = 0;
         for (BeaterRun run : set.runs()) {
-            beaten += run.ovenDry() * run.loads() / set.additions();
+            beaten += set.part() * run.ovenDry() * run.loads() / set.additions();
         }
         double fresh = set.stock() - set.fromStuff() / stage.stockConsistency();
         double dilution = set.isBeaten() ? fresh / set.additions() - beaten / stage.beaterConsistency() : 0;

@@ -64,6 +64,7 @@ final class RecipeAsMade {
         planned.stockConsistency().ifPresent(made::stockConsistency);
         planned.vatConsistency().ifPresent(made::vatConsistency);
         planned.sizeBath().ifPresent(made::sizeBath);
+        planned.stuff().ifPresent(made::stuff);
         return made.build();
     }
 

@@ -759,6 +759,28 @@ final class GuardCases {
                                             .made(LocalDate.of(2027, 2, 1)))
                                     .build()));
         }
+        cases.put("white-for-three-colours", () -> {
+            Order.Builder order = Order.of("order").due(LocalDate.of(2027, 4, 2));
+            for (String colour : new String[] {"oat", "rust", "slate"}) {
+                order.recipe(Recipe.of(
+                                        colour,
+                                        Furnish.of(
+                                                        Share.percent(70),
+                                                        Fibres.COTTON_RAG,
+                                                        Share.percent(30),
+                                                        Fibres.FLAX_RAW)
+                                                .bought(Fibres.FLAX_RAW, Form.RAW))
+                                .beating(hours(2))
+                                .additive(Additive.of(colour, Additive.Purpose.PIGMENT), Dose.percent(2))
+                                .stuff("white")
+                                .build())
+                        .piece(Piece.of(colour + " card", 20, colour)
+                                .size(Formats.ISO_A6)
+                                .grammage(Grammage.gsm(240))
+                                .build());
+            }
+            return MakingPlan.of(order.build(), full().build());
+        });
         cases.put("kozo", () -> MakingPlan.of(order(Furnish.of(Fibres.KOZO), cards().build()), full().build()));
         cases.put(
                 "without-bands",

@@ -142,6 +142,7 @@ public final class FaultCodes {
             // names that are given elsewhere, or stand in a table of the library
             "order.no-recipe",
             "order.no-piece",
+            "order.stuff-differs",
             "order.too-many-pieces",
             "order.envelope-in-envelope",
             "piece.no-dryer",

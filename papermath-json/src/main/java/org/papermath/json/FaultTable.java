@@ -158,6 +158,7 @@ final class FaultTable {
                 "builder.twice",
                 "order.no-recipe",
                 "order.no-piece",
+                "order.stuff-differs",
                 "order.too-many-pieces",
                 "order.envelope-in-envelope",
                 "piece.no-dryer",

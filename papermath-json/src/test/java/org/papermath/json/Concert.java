@@ -11,7 +11,9 @@ import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.plan.MakingPlan;
+import org.papermath.pulp.Additive;
 import org.papermath.quantity.Amounts;
+import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 
 /** Documents for tests: an order with every member in it, and a plain one in two systems of units. */
@@ -55,7 +57,8 @@ final class Concert {
               "furnish": [{"fibre": "cotton rag", "share": "70 %"}, {"fibre": "abaca", "share": "30 %"}],
               "beating": "2 h",
               "beatenApart": [{"fibre": "abaca", "time": "4.5 h"}],
-              "timedSheet": {"time": "22 s", "fibre": "95 g/m2", "consistency": "0.4 %"}
+              "timedSheet": {"time": "22 s", "fibre": "95 g/m2", "consistency": "0.4 %"},
+              "stuff": "reed stuff"
             }
             """;
 
@@ -191,6 +194,31 @@ final class Concert {
                                 .build()),
                 "a test",
                 "1");
+    }
+
+    /** A plan of two colours of one white stuff. */
+    static String planOfTwoColours() {
+        OrderDocument concert = read().value();
+        Furnish reed = concert.order().recipes().get(0).furnish();
+        Recipe pale =
+                Recipe.of("pale", reed).beating(Amounts.hours(2)).stuff("white").build();
+        Order order = Order.of("two colours")
+                .recipe(pale)
+                .recipe(Recipe.of("blue", reed)
+                        .beating(Amounts.hours(2))
+                        .stuff("white")
+                        .additive(Additive.of("blue pigment", Additive.Purpose.PIGMENT), Dose.percent(2))
+                        .build())
+                .piece(Piece.of("sheet", 9, "pale")
+                        .size(Formats.ISO_A4)
+                        .grammage(Grammage.gsm(80))
+                        .build())
+                .piece(Piece.of("card", 9, "blue")
+                        .size(Formats.ISO_A6)
+                        .grammage(Grammage.gsm(180))
+                        .build())
+                .build();
+        return PapermathDocuments.writePlan(MakingPlan.of(order, concert.studio()), "a test", "1");
     }
 
     static Document<OrderDocument> read() {

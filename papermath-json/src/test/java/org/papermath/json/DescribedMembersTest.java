@@ -315,6 +315,7 @@ class DescribedMembersTest {
         ((ObjectNode) bare.get("pieces").get(0)).put("mailedIn", "United States");
         plans.add(plan(bare));
         plans.add(MAPPER.readTree(Concert.planOfSlowStuff()));
+        plans.add(MAPPER.readTree(Concert.planOfTwoColours()));
         return plans;
     }
 

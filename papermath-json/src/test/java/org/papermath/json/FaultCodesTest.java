@@ -97,6 +97,7 @@ class FaultCodesTest {
             date.range                 | order  | 2027-04-09                       | 1066-10-14
             order.too-many-pieces      | order  | "count": 5, "recipe": "reed"     | "count": 100000, "spare": "100 %", "kept": 5, "recipe": "reed"
             order.no-recipe            | order  | "count": 70, "recipe": "reed"    | "count": 70, "recipe": "rush"
+            order.stuff-differs        | order  | "recipes": [                     | "recipes": [{"name": "oat", "furnish": [{"fibre": "abaca", "share": "1"}], "stuff": "white"}, {"name": "rust", "furnish": [{"fibre": "kozo", "share": "1"}], "stuff": "white"},
             order.no-piece             | order  | "envelopeFor": "programme"       | "envelopeFor": "program"
             order.envelope-in-envelope | order  | "envelopeFor": "programme"       | "envelopeFor": "envelope"
             piece.no-dryer             | order  | "dryer": "loft"                  | "dryer": "attic"

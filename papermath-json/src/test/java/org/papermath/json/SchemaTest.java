@@ -483,6 +483,7 @@ class SchemaTest {
         ((ArrayNode) order.get("recipes")).add(((ObjectNode) inline(Concert.RECIPE)).put("name", "another"));
         return List.of(
                 MAPPER.readTree(Concert.planOfSlowStuff()),
+                MAPPER.readTree(Concert.planOfTwoColours()),
                 plan.set("order", order),
                 plan.deepCopy().set("studio", MAPPER.readTree("{\"ref\": \"studio.json\"}")),
                 plan.deepCopy().set("studio", inline(more("studio").get(0).toString())));

@@ -20,6 +20,7 @@ import org.papermath.plan.BeaterLoads;
 import org.papermath.plan.BeatingPlan;
 import org.papermath.plan.CookingPlan;
 import org.papermath.plan.FibreToWeigh;
+import org.papermath.plan.SharedStuff;
 import org.papermath.plan.SoakingPlan;
 import org.papermath.plan.StockPlan;
 import org.papermath.plan.StockShortage;
@@ -150,6 +151,21 @@ final class PlanBatchMembers {
             .has("out", named("accounts", set(Kinds.MASS)), Balance::out)
             .says("Where it went: names of accounts, with amounts.", Map.of("good", "537.8 g"));
 
+    private static final Members<SharedStuff> SHARED = Members.<SharedStuff>of(
+                    "Stuff that is beaten once for several recipes and divided by weight.")
+            .has("name", TEXT, SharedStuff::name)
+            .says("What it is called.", "white")
+            .has("recipes", several("recipes", TEXT), SharedStuff::recipes)
+            .says("The recipes it is divided among; the first has its loads.", List.of("tide grey", "rust"))
+            .has("fibre", TO_WEIGH, SharedStuff::fibre)
+            .says("The fibre to weigh for all of them.")
+            .has("soak", SOAK, SharedStuff::soak)
+            .says("How all of it is soaked.")
+            .has("part", set(Kinds.SHARE), SharedStuff::part)
+            .says("What of it becomes this batch, by weight.", "38 %")
+            .has("wet", set(Kinds.MASS), SharedStuff::wet)
+            .says("What that weighs as it comes from the beater, with its water.", "22.4 kg");
+
     static final Members<BatchPlan> BATCH = Members.<BatchPlan>of("All the stuff of one recipe.")
             .has("recipe", TEXT, BatchPlan::name)
             .says("The name of the recipe.", "tide grey")
@@ -157,6 +173,8 @@ final class PlanBatchMembers {
             .says("The fibre to weigh.")
             .has("stuffOnHand", set(Kinds.MASS), BatchPlan::stuffOnHand)
             .says("Oven-dry fibre of the stuff on hand that is used.", "0 g")
+            .mayHave("sharedStuff", SHARED, BatchPlan::sharedStuff)
+            .says("Stuff that is beaten for this and other recipes, then divided.")
             .has("soak", SOAK, BatchPlan::soak)
             .says("How the fibre is soaked.")
             .has("beating", stage(BEATING), BatchPlan::beatingStage)

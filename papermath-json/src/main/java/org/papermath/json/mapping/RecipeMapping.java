@@ -68,6 +68,7 @@ public final class RecipeMapping {
                 CommonMembers.within(in.optional("vatConsistency"), Limits.VAT_CONSISTENCY, "vat consistency");
         ReadResult<Amount<FibreConcentration>> sizeBath =
                 CommonMembers.within(in.optional("sizeBath"), Limits.SIZE_BATH, "strength of the size bath");
+        ReadResult<String> stuff = CommonMembers.sayable(in.optional("stuff").text());
         return in.make(() -> {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
             beating.ifGiven(recipe::beating);
@@ -80,6 +81,7 @@ public final class RecipeMapping {
             stock.ifGiven(recipe::stockConsistency);
             vat.ifGiven(recipe::vatConsistency);
             sizeBath.ifGiven(recipe::sizeBath);
+            stuff.ifGiven(recipe::stuff);
             return recipe.build();
         });
     }
@@ -120,6 +122,7 @@ public final class RecipeMapping {
                 .ifPresent(value -> out.member("stockConsistency").quantity(value));
         recipe.vatConsistency().ifPresent(value -> out.member("vatConsistency").quantity(value));
         recipe.sizeBath().ifPresent(value -> out.member("sizeBath").quantity(value));
+        recipe.stuff().ifPresent(name -> CommonMembers.name(out.member("stuff"), name));
     }
 
     public static ReadResult<Furnish> furnish(ValueReader at) {

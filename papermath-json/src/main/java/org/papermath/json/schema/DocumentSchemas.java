@@ -454,7 +454,16 @@ public final class DocumentSchemas {
                         SchemaWords.quantity(Kinds.FIBRE_CONCENTRATION),
                         "Dry size in a litre of the bath the dry sheets are drawn through, " + Limits.SIZE_BATH + ".",
                         OmittedMembers.then("the sheets are not surface sized"),
-                        "30 g/L");
+                        "30 g/L")
+                .optional(
+                        "stuff",
+                        SchemaWords.text(),
+                        "What the stuff is called that is beaten for this and every other recipe of the order that names"
+                                + " it, and then divided by weight; additives go into each part. All of them agree in"
+                                + " furnish, cooking, beating and the consistencies of beater and stock. Without the"
+                                + " signs [ ] and @.",
+                        OmittedMembers.then("the stuff is beaten for this recipe alone"),
+                        "white");
     }
 
     private static SchemaObject additive() {
