@@ -951,7 +951,13 @@ final class CardWriter {
                     .stripTrailing());
         }
         wrap("", "In all: " + plan.schedule().inDays() + ".");
-        wrap("", "Hands on: about " + band(plan.workingHours()) + " in all.");
+        wrap(
+                "",
+                "Hands on: about " + band(plan.workingHours()) + " in all"
+                        + (plan.machineHours().si() > 0
+                                ? "; beater, pots and press run "
+                                        + Digits.three(plan.machineHours().in("h")) + " h besides."
+                                : "."));
         cautions(Label.DAYS);
     }
 

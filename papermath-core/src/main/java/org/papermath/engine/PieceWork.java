@@ -16,7 +16,7 @@ import org.papermath.quantity.Refused;
 public final class PieceWork {
     static final StageFigures FIGURES = new StageFigures();
 
-    public static final PieceFigure HOURS = FIGURES.piece("hours of work", Kinds.TIME, "h", Scale.FACTOR);
+    public static final PieceFigure HOURS = FIGURES.piece("hands-on time", Kinds.TIME, "h", Scale.FACTOR);
 
     /** How often sheets under too small a weight are laid out again for the size they come to. */
     private static final int WEIGHT_PASSES = 4;
@@ -373,6 +373,12 @@ public final class PieceWork {
         public double finish() {
             return sort + trim + fold;
         }
+    }
+
+    /** How long the press holds its posts, s. */
+    public double pressTime(Settings settings) {
+        Posts.Setting post = settings.posts(index);
+        return Pressing.held(settings.press(index), post == null ? 0 : post.posts());
     }
 
     /**

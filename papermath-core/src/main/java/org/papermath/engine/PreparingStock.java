@@ -60,7 +60,7 @@ public final class PreparingStock {
             FIGURES.batch("free shrinkage", Kinds.LINEAR_SHRINKAGE, "%", Scale.ROOT);
     public static final BatchFigure STOCK_CONSISTENCY =
             FIGURES.batch("consistency of the stock", Kinds.CONSISTENCY, "%", Scale.SHARE);
-    public static final BatchFigure HOURS = FIGURES.batch("hours of work", Kinds.TIME, "h", Scale.ROOT);
+    public static final BatchFigure HOURS = FIGURES.batch("hands-on time", Kinds.TIME, "h", Scale.ROOT);
 
     /** The step in which water is measured in, m³. */
     private static final double WATER_STEP = 1e-4;
@@ -1201,11 +1201,29 @@ public final class PreparingStock {
         return cookLabour == null ? 0 : set.part * set.pots.size() * v.of(cookLabour);
     }
 
-    /** Hours at the pots, at the beater, at the scale and at the charging of the vat. */
+    /** How long the roll of the beater runs by itself, s. */
+    public double rollTime(Setting set) {
+        double time = 0;
+        for (BeaterRun run : set.runs) {
+            time += hasBeater ? run.loads() * run.time() : 0;
+        }
+        return set.part * time;
+    }
+
+    /** How long pots boil, one after the other, s. */
+    public static double boilTime(Setting set) {
+        double time = 0;
+        for (Pot pot : set.whole().pots) {
+            time += pot.time();
+        }
+        return set.part * time;
+    }
+
+    /** Hands at the pots, at the beater, at the scale and at the charging of the vat. */
     void forecastHours(int batch, Setting set, double charging, Values v, Figures out) {
         double beat = 0;
         for (BeaterRun run : set.runs) {
-            beat += hasBeater ? set.part * run.loads() * (run.time() + v.of(beatingLoad)) : 0;
+            beat += hasBeater ? set.part * run.loads() * v.of(beatingLoad) : 0;
         }
         double add = additives.length == 0 || !set.isBeaten() ? 0 : set.additions * v.of(additiveLoad);
         out.set(HOURS, batch, cookingHours(set, v) + beat + add + charging);

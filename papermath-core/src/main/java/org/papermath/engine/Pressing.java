@@ -164,12 +164,17 @@ public final class Pressing {
         return byHand == null ? ratio : law.ratioAtRest(ratio, retention, v.of(byHand), grammage);
     }
 
-    /** Hands at the press, s: posts held, exchanged and held again, sheets parted from the felts. */
+    /** How long the press holds posts for the first time, s. */
+    static double held(@Nullable Setting set, int posts) {
+        return set == null ? 0 : posts * set.time;
+    }
+
+    /** Hands at the press, s: posts exchanged and pressed again, sheets parted from the felts. */
     double hours(@Nullable Setting set, int posts, int sheets, Values v) {
         if (set == null) {
             return 0;
         }
-        double once = set.time + (secondTime == null ? 0 : (set.times - 1) * v.of(secondTime));
-        return posts * once + sheets * v.of(partTime);
+        double again = secondTime == null ? 0 : (set.times - 1) * v.of(secondTime);
+        return posts * again + sheets * v.of(partTime);
     }
 }

@@ -53,7 +53,7 @@ public final class ChangesSince {
         TOLD.put("width", CuttingAndFolding.WIDTH);
         TOLD.put("height", CuttingAndFolding.HEIGHT);
         TOLD.put("time to drain", FormingSheets.DRAIN);
-        TOLD.put("hours of work", PieceWork.HOURS);
+        TOLD.put("hands-on time", PieceWork.HOURS);
     }
 
     private final List<Change> changes;

@@ -29,6 +29,7 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
@@ -395,12 +396,29 @@ public final class MakingPlan {
     }
 
     /**
-     * Returns the hours of hand work in all.
+     * Returns the hours of hands in all. What a machine does by itself is none of them.
      *
      * @return the hours
      */
     public Estimate<Time> workingHours() {
         return numbers.hours();
+    }
+
+    /**
+     * Returns how long the roll of the beater runs, pots boil and the press holds posts, all of it together. Somebody is
+     * in the room, and has the hands free.
+     *
+     * @return the time
+     */
+    public Amount<Time> machineHours() {
+        double all = 0;
+        for (BatchPlan batch : batches()) {
+            all += batch.machineHours().si();
+        }
+        for (PiecePlan piece : pieces()) {
+            all += piece.machineHours().si();
+        }
+        return Kinds.TIME.ofSi(all, "h");
     }
 
     /**

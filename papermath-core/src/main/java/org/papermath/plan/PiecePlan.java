@@ -9,6 +9,7 @@ import org.papermath.engine.PieceWork;
 import org.papermath.engine.Pressing;
 import org.papermath.evidence.Estimate;
 import org.papermath.order.Piece;
+import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Solids;
 
@@ -37,7 +38,8 @@ public final class PiecePlan {
             FinishedPiece finished,
             Stage<EnvelopePlan> envelopeStage,
             Stage<MailPlan> mailStage,
-            Estimate<Time> workingHours) {}
+            Estimate<Time> workingHours,
+            Amount<Time> machineHours) {}
 
     private final Values values;
 
@@ -73,7 +75,8 @@ public final class PiecePlan {
                 FinishedPiece.of(in, p, ordered),
                 EnvelopePlan.of(in, p, ordered),
                 MailPlan.of(in, p, ordered),
-                numbers.of(Kinds.TIME, PieceWork.HOURS, p)));
+                numbers.of(Kinds.TIME, PieceWork.HOURS, p),
+                Kinds.TIME.ofSi(in.engine().piece(p).pressTime(in.settings()), "h")));
     }
 
     /** As many as the working day has room for; the band turned round. */
@@ -184,9 +187,14 @@ public final class PiecePlan {
         return values.mailStage;
     }
 
-    /** {@return hours from forming to folding} */
+    /** {@return hours of hands from forming to folding} */
     public Estimate<Time> workingHours() {
         return values.workingHours;
+    }
+
+    /** {@return how long the press holds the posts, all of them, for the first time} */
+    public Amount<Time> machineHours() {
+        return values.machineHours;
     }
 
     /**

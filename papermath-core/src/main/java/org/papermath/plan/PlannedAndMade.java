@@ -50,7 +50,7 @@ public final class PlannedAndMade {
     public static final String GOOD = "good pieces";
 
     /** The outcome {@value}: of the piece, with the times that were read put in for those planned. */
-    public static final String HOURS = "hours of work";
+    public static final String HOURS = "hands-on time";
 
     private static final int LINES = 10;
 

@@ -69,7 +69,9 @@ public final class Schedule {
             double atPots = in.engine()
                     .stock(b)
                     .cookingHours(in.settings().stock(b), in.engine().likely());
-            beat += batch.workingHours().likely().si() - atPots;
+            beat += batch.workingHours().likely().si()
+                    - atPots
+                    + in.engine().stock(b).rollTime(in.settings().stock(b));
             // Hot alkali is not left alone.
             cook += atPots
                     + batch.cooking()
@@ -91,7 +93,7 @@ public final class Schedule {
                             in.settings(),
                             in.estimates().likely(FormingSheets.AT_VAT, p),
                             in.engine().likely());
-            wet += of.wet();
+            wet += of.wet() + in.engine().piece(p).pressTime(in.settings());
             size += of.size();
             finish += of.finish();
             PiecePlan piece = pieces.get(p);

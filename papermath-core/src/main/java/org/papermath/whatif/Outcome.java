@@ -313,7 +313,7 @@ public final class Outcome<Q extends Quantity<Q>> {
      * @return the forecast
      */
     public static Outcome<Time> workingHours() {
-        return new Outcome<>("hours of work", "", Kinds.TIME, "h", new OfAll());
+        return new Outcome<>("hands-on time", "", Kinds.TIME, "h", new OfAll());
     }
 
     // -------------------------------------------------------------------------------------------- what to set

@@ -579,7 +579,7 @@ final class Yardstick {
         if (left < 1e-12 * used && left > -1e-9 * used) {
             left = 0;
         }
-        double hours = loads * (beating + beatingLoad) + loads * additiveLoad + vatCharge;
+        double hours = loads * beatingLoad + loads * additiveLoad + vatCharge;
         double allHours = hours;
 
         out[at++] = 0; // both fibres are bought ready to beat
@@ -687,7 +687,6 @@ final class Yardstick {
             }
 
             hours = atVat
-                    + posts[p] * hold[p]
                     + sheets[p] * partTime
                     + fillings[p] * dryLoad
                     + sheets[p] * sort

@@ -461,7 +461,7 @@ class PlanStagesTest {
             assertThat(one.widens())
                     .matches(
                             "(grammage|width|height|caliper|number of good pieces|drying time|time to drain|solids after"
-                                    + " pressing|hours of work|drainability) of (leaflet|place card|cover|fog blue)");
+                                    + " pressing|hands-on time|drainability) of (leaflet|place card|cover|fog blue)");
             assertThat(one.minutes().in("min")).isBetween(2.0, 60.0);
             assertThat(one.takesAway()).isCloseTo(1 - Math.sqrt(1 - one.share()), within(1e-9));
             assertThat(one.measurement())

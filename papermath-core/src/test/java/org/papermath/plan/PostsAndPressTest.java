@@ -119,8 +119,9 @@ class PostsAndPressTest {
         assertThat(one.posts().sheetsOnFelt()).isEqualTo(1);
         assertThat(one.posts().posts()).isGreaterThan(5 * many.posts().posts());
         double hold = many.press().time().in("h");
-        assertThat(one.workingHours().likely().in("h")
-                        - many.workingHours().likely().in("h"))
+        assertThat(one.workingHours().likely().in("h"))
+                .isCloseTo(many.workingHours().likely().in("h"), within(1e-6));
+        assertThat(one.machineHours().in("h") - many.machineHours().in("h"))
                 .isCloseTo(hold * (one.posts().posts() - many.posts().posts()), within(1e-6));
     }
 

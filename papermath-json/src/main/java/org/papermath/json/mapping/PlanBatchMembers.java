@@ -202,7 +202,9 @@ final class PlanBatchMembers {
             .has("whiteWaterFibre", band(Kinds.MASS), BatchPlan::whiteWaterFibre)
             .says("Oven-dry fibre that leaves with bailed white water.")
             .has("workingHours", band(Kinds.TIME), BatchPlan::workingHours)
-            .says("Hours at the pots, the beater, the scale and the charging.")
+            .says("Hours of hands at the pots, the beater, the scale and the charging.")
+            .has("machineHours", set(Kinds.TIME), BatchPlan::machineHours)
+            .says("How long the roll runs and pots boil, with the hands free.", "9 h")
             .has("balances", list(BALANCE), BatchPlan::balances)
             .says("Where the fibre, the water and each additive went.");
 

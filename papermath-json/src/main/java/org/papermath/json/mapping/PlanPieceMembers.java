@@ -350,7 +350,9 @@ final class PlanPieceMembers {
             .has("mailed", stage(MAILED), PiecePlan::mailStage)
             .says("What is mailed, if it is.")
             .has("workingHours", band(Kinds.TIME), PiecePlan::workingHours)
-            .says("Hours from forming to folding.");
+            .says("Hours of hands from forming to folding.")
+            .has("machineHours", set(Kinds.TIME), PiecePlan::machineHours)
+            .says("How long the press holds the posts.", "1.5 h");
 
     private PlanPieceMembers() {}
 }
