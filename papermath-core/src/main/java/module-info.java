@@ -30,6 +30,7 @@ module org.papermath.core {
     exports org.papermath.quantity;
     exports org.papermath.shape;
     exports org.papermath.record;
+    exports org.papermath.schedule;
     exports org.papermath.sheet;
     exports org.papermath.vat;
     exports org.papermath.whatif;

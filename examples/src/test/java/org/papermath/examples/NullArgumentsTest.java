@@ -11,8 +11,11 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.Parameter;
+import java.time.DayOfWeek;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -57,6 +60,11 @@ import org.papermath.record.CalibratingDay;
 import org.papermath.record.HandComparison;
 import org.papermath.record.Measurement;
 import org.papermath.record.SheetQuality;
+import org.papermath.schedule.Phase;
+import org.papermath.schedule.Resource;
+import org.papermath.schedule.Task;
+import org.papermath.schedule.WorkingTime;
+import org.papermath.schedule.Workload;
 import org.papermath.shape.Outline;
 import org.papermath.sheet.DrySheet;
 import org.papermath.sheet.DryingPath;
@@ -115,6 +123,7 @@ class NullArgumentsTest {
             VatReading.OfVat.class,
             VatReading.OfWhiteWater.class,
             HandComparison.Hand.class,
+            Resource.class,
             OrderDocument.class);
 
     private static List<Class<?>> types;
@@ -131,6 +140,7 @@ class NullArgumentsTest {
         samples.add(MakingPlan.withoutBands(Embed.order(), Embed.studio()));
         samples.add(Embed.studio().felts().orElseThrow());
         samples.add(Embed.studio().press().orElseThrow());
+        samples.add(working());
         DocumentReader.of(new DocumentFormat("one", 1, 0), document -> {
                     samples.add(document.unasked());
                     return ReadResult.of(document.unasked(), "one");
@@ -139,6 +149,15 @@ class NullArgumentsTest {
         samples.add(new SheetQuality.Summary<>(grams(4), grams(0.1), 10));
         samples.add(SheetQuality.of(Kinds.MASS, List.of(grams(4), grams(4.1), grams(4))));
         samples.add(new HandComparison.Hand<>("one", List.of(grams(4), grams(4.1))));
+    }
+
+    private static Workload working() {
+        Phase phase = Phase.handsOn("one", Duration.ofHours(1));
+        samples.add(phase);
+        samples.add(Task.of("one").phase(phase).build());
+        WorkingTime time = WorkingTime.of(Duration.ofHours(6), EnumSet.allOf(DayOfWeek.class));
+        samples.add(time);
+        return Workload.in(time).task(Task.of("one").phase(phase).build()).build();
     }
 
     @Test

@@ -14,7 +14,11 @@ import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
 import java.lang.reflect.WildcardType;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -101,6 +105,14 @@ final class Samples {
             return "one";
         } else if (type == LocalDate.class) {
             return LocalDate.of(2026, 11, 2);
+        } else if (type == LocalDateTime.class) {
+            return LocalDateTime.of(2026, 11, 2, 9, 0);
+        } else if (type == LocalTime.class) {
+            return LocalTime.of(9, 0);
+        } else if (type == Duration.class) {
+            return Duration.ofHours(2);
+        } else if (type == Instant.class) {
+            return Instant.EPOCH;
         } else if (type == StringBuilder.class) {
             return new StringBuilder();
         } else if (type == OutputStream.class) {

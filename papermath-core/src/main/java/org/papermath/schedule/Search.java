@@ -1,0 +1,268 @@
+package org.papermath.schedule;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+/**
+ * Finds a good timetable by a fixed rule. Lists in several orders are placed serially; each is drawn together by passes
+ * back and forth; then the best list is shaken a fixed number of times, always in the same way, and kept when it gets
+ * better. It stops where nothing could be sooner even with enough of everything.
+ */
+final class Search {
+    /** Passes back and forth of each list. */
+    private static final int PASSES = 3;
+    /** Shakes of the list of one phase; so many fewer the more there are. */
+    private static final int SHAKES = 60_000;
+
+    private static final int MOST_SHAKES = 400;
+    private static final long SEED = 20_261_128;
+
+    private final Shop shop;
+    private final Clock clock;
+    private final boolean back;
+    private final long anchor;
+    private final Axis onward;
+    private final Axis backward;
+
+    /**
+     * Searches from a moment on, or back from one.
+     *
+     * @param back whether everything is to lie as late as can be
+     * @param anchor where to begin, or to end, in minutes
+     */
+    Search(Shop shop, boolean back, long anchor) {
+        this.shop = shop;
+        this.back = back;
+        this.anchor = anchor;
+        clock = new Clock(shop.work.workingTime());
+        onward = new Axis(shop, clock, false, shop.minutes);
+        backward = new Axis(shop, clock, true, shop.minutes);
+    }
+
+    private Axis main() {
+        return back ? backward : onward;
+    }
+
+    /** The nearest bounds on the axis that dates given set to each task. */
+    private long[] bounds() {
+        long[] lower = new long[shop.tasks.length];
+        for (int i = 0; i < lower.length; i++) {
+            lower[i] = back ? -Math.min(anchor, shop.due[i]) : Math.max(anchor, shop.notBefore[i]);
+        }
+        return lower;
+    }
+
+    private Placement place(Axis axis, long[] lower, int[] list, boolean limited) {
+        return new Placing(shop, axis, axis.isBack() ? onward : backward, lower, true, limited).run(list);
+    }
+
+    private boolean isBetter(Placement one, Placement that) {
+        return back ? one.isLaterThan(that) : one.isSoonerThan(that);
+    }
+
+    Placement best() {
+        long[][] keys = keys();
+        Placement free = place(main(), bounds(), list(main(), keys[0]), false);
+        Placement best = tried(keys[0]);
+        for (int i = 1; i < keys.length && !isBest(best, free); i++) {
+            Placement found = tried(keys[i]);
+            best = isBetter(found, best) ? found : best;
+        }
+        return best.isWhole() ? shaken(best, free) : best;
+    }
+
+    private Placement tried(long[] key) {
+        return drawnTogether(place(main(), bounds(), list(main(), key), true), PASSES);
+    }
+
+    /** From another placement, for example one that lies as early as can be. */
+    Placement from(Placement given) {
+        return place(main(), bounds(), listBy(main(), given), true);
+    }
+
+    private boolean isBest(Placement found, Placement free) {
+        return found.passed == 0
+                && found.late + found.early == 0
+                && (back ? found.firstStart >= free.firstStart : found.lastFinish <= free.lastFinish);
+    }
+
+    private Placement shaken(Placement first, Placement free) {
+        SplittableRandom random = new SplittableRandom(SEED);
+        Placement best = first;
+        Placement now = first;
+        int n = shop.tasks.length;
+        int shakes = Math.min(MOST_SHAKES, SHAKES / (shop.phases.length + 20));
+        double[] widths = {1, 2, 4, n / 8.0 + 1};
+        for (int i = 0; i < shakes && !isBest(best, free); i++) {
+            int[] list = listBy(main(), now);
+            long[] key = new long[n];
+            double width = widths[random.nextInt(widths.length)];
+            for (int at = 0; at < n; at++) {
+                double off = random.nextInt(3) == 0 ? width * random.nextGaussian() : 0;
+                key[list[at]] = Math.round(1000 * (at + off));
+            }
+            Placement found = drawnTogether(place(main(), bounds(), list(main(), key), true), 1);
+            if (!isBetter(now, found)) {
+                now = found;
+            }
+            if (isBetter(found, best)) {
+                best = found;
+            }
+        }
+        return best;
+    }
+
+    /** Pushes everything to the far end and draws it near again, as long as that helps. */
+    private Placement drawnTogether(Placement first, int passes) {
+        Placement best = first;
+        for (int i = 0; i < passes && best.isWhole(); i++) {
+            Axis axis = back ? onward : backward;
+            long[] lower = new long[shop.tasks.length];
+            for (int task = 0; task < lower.length; task++) {
+                lower[task] = back
+                        ? Math.min(best.startOf(task), Math.max(shop.notBefore[task], best.firstStart))
+                        : -Math.max(best.finishOf(task), Math.min(shop.due[task], best.lastFinish));
+            }
+            Placement away = place(axis, lower, listBy(axis, best), true);
+            Placement near = place(main(), bounds(), listBy(main(), away), true);
+            if (!isBetter(near, best)) {
+                break;
+            }
+            best = near;
+        }
+        return best;
+    }
+
+    /** What is placed earliest on the axis first. */
+    private int[] listBy(Axis axis, Placement given) {
+        long[] key = new long[shop.tasks.length];
+        for (int i = 0; i < key.length; i++) {
+            key[i] = axis.isBack() ? -given.finishOf(i) : given.startOf(i);
+        }
+        return list(axis, key);
+    }
+
+    /** All tasks, each after those before it on the axis; of those that could be next the one of the lowest key. */
+    private int[] list(Axis axis, long[] key) {
+        boolean[] open = open(axis);
+        Comparator<Integer> by = Comparator.comparing((Integer i) -> open[i]);
+        by = axis.isBack()
+                ? by.thenComparing(i -> shop.tasks[i].priority())
+                : by.thenComparing(i -> -(long) shop.tasks[i].priority());
+        PriorityQueue<Integer> ready =
+                new PriorityQueue<>(by.thenComparing(i -> key[i]).thenComparing(i -> axis.isBack() ? -i : i));
+        int[] waiting = new int[shop.tasks.length];
+        for (int i = 0; i < waiting.length; i++) {
+            waiting[i] = axis.linksIn(i).length;
+            if (waiting[i] == 0) {
+                ready.add(i);
+            }
+        }
+        int[] list = new int[waiting.length];
+        int n = 0;
+        while (!ready.isEmpty()) {
+            int next = ready.remove();
+            list[n++] = next;
+            for (int link : axis.linksOut(next)) {
+                if (--waiting[axis.after(link)] == 0) {
+                    ready.add(axis.after(link));
+                }
+            }
+        }
+        return list;
+    }
+
+    /** What is or waits for something of which it is not known how long it takes comes last: it may block the rest. */
+    private boolean[] open(Axis axis) {
+        boolean[] open = new boolean[shop.tasks.length];
+        for (int p = 0; p < shop.minutes.length; p++) {
+            open[shop.taskOf[p]] |= shop.minutes[p] < 0;
+        }
+        for (int at = 0; at < open.length; at++) {
+            int i = shop.order[axis.isBack() ? open.length - 1 - at : at];
+            for (int link : axis.linksIn(i)) {
+                open[i] |= open[axis.before(link)];
+            }
+        }
+        return open;
+    }
+
+    /** Keys of the lists that are tried: latest starts by two measures of time, latest finishes, group by group, given. */
+    private long[][] keys() {
+        int n = shop.tasks.length;
+        double stretch = 7.0 * 1440 / shop.work.workingTime().week().toMinutes();
+        long[] raw = new long[n];
+        long[] scaled = new long[n];
+        for (int p = 0; p < shop.minutes.length; p++) {
+            long takes = Math.max(0, shop.minutes[p]);
+            raw[shop.taskOf[p]] += takes;
+            scaled[shop.taskOf[p]] += shop.phases[p].isInWorkingTime() ? Math.round(stretch * takes) : takes;
+        }
+        long[] byScaled = latestStarts(scaled);
+        long[] byRaw = latestStarts(raw);
+        long[] byFinish = new long[n];
+        long[] given = new long[n];
+        Map<String, Long> groups = new HashMap<>();
+        for (int i = 0; i < n; i++) {
+            byFinish[i] = byScaled[i] + scaled[i];
+            given[i] = back ? n - i : i;
+            groups.merge(shop.tasks[i].group(), byScaled[i], Math::min);
+        }
+        Integer[] order = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparing((Integer i) -> groups.getOrDefault(shop.tasks[i].group(), 0L))
+                        .thenComparing(i -> shop.tasks[i].group())
+                        .thenComparing(i -> byScaled[i]))
+                .toArray(Integer[]::new);
+        long[] byGroup = new long[n];
+        for (int i = 0; i < n; i++) {
+            byGroup[order[i]] = i;
+        }
+        return new long[][] {byScaled, byRaw, byFinish, byGroup, given};
+    }
+
+    /** Latest starts on the axis, from the days that are due or from the end of the longest way. */
+    private long[] latestStarts(long[] takes) {
+        Axis axis = main();
+        int n = takes.length;
+        long[] early = bounds();
+        long end = Arrays.stream(early).min().orElse(0);
+        for (int at = 0; at < n; at++) {
+            int i = shop.order[back ? n - 1 - at : at];
+            for (int link : axis.linksIn(i)) {
+                int before = axis.before(link);
+                early[i] = Math.max(early[i], early[before] + takes[before] + shop.least[link]);
+            }
+            end = Math.max(end, early[i] + takes[i]);
+        }
+        long[] late = new long[n];
+        for (int at = n - 1; at >= 0; at--) {
+            int i = shop.order[back ? n - 1 - at : at];
+            long date = back
+                    ? (shop.notBefore[i] == -Minutes.NEVER ? end : -shop.notBefore[i])
+                    : (shop.due[i] == Minutes.NEVER ? end : shop.due[i]);
+            late[i] = date - takes[i];
+            for (int link : axis.linksOut(i)) {
+                late[i] = Math.min(late[i], late[axis.after(link)] - shop.least[link] - takes[i]);
+            }
+        }
+        return late;
+    }
+
+    /** Places in the order of a placement, from a moment on, with other minutes; no wait is repaired. */
+    static Placement again(Shop shop, Clock clock, Placement given, long from, long[] minutes) {
+        Axis axis = new Axis(shop, clock, false, minutes);
+        Axis other = new Axis(shop, clock, true, minutes);
+        long[] lower = new long[shop.tasks.length];
+        for (int i = 0; i < lower.length; i++) {
+            lower[i] = Math.max(from, shop.notBefore[i]);
+        }
+        Search search = new Search(shop, false, from);
+        return new Placing(shop, axis, other, lower, false, true).run(search.listBy(axis, given));
+    }
+}
