@@ -218,6 +218,15 @@ public final class FillingVat {
         return tolerance;
     }
 
+    /** Time the charging of the vat takes for some pieces, s, if any of them is dipped. */
+    public double charging(Settings settings, int[] pieces, Values v) {
+        Setting[] formed = new Setting[pieces.length];
+        for (int i = 0; i < formed.length; i++) {
+            formed[i] = settings.vat(pieces[i]);
+        }
+        return charging(formed, v);
+    }
+
     /** Time the charging of the vat takes, if anything is dipped. */
     double charging(Setting[] settings, Values v) {
         boolean dipped = false;

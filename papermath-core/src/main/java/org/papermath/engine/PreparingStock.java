@@ -1219,13 +1219,21 @@ public final class PreparingStock {
         return set.part * time;
     }
 
+    /** Hands on one pot, on one load, and at all the additives. */
+    public StageHours handling(Setting set, Values v) {
+        return new StageHours(
+                cookLabour == null ? 0 : v.of(cookLabour),
+                hasBeater ? v.of(beatingLoad) : 0,
+                additives.length == 0 || !set.isBeaten() ? 0 : set.additions * v.of(additiveLoad));
+    }
+
     /** Hands at the pots, at the beater, at the scale and at the charging of the vat. */
     void forecastHours(int batch, Setting set, double charging, Values v, Figures out) {
+        StageHours each = handling(set, v);
         double beat = 0;
         for (BeaterRun run : set.runs) {
-            beat += hasBeater ? set.part * run.loads() * v.of(beatingLoad) : 0;
+            beat += set.part * run.loads() * each.load();
         }
-        double add = additives.length == 0 || !set.isBeaten() ? 0 : set.additions * v.of(additiveLoad);
-        out.set(HOURS, batch, cookingHours(set, v) + beat + add + charging);
+        out.set(HOURS, batch, cookingHours(set, v) + beat + each.additives() + charging);
     }
 }

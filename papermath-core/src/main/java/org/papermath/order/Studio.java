@@ -1,6 +1,9 @@
 package org.papermath.order;
 
+import java.time.DayOfWeek;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +29,7 @@ import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.RelativeHumidity;
+import org.papermath.schedule.WorkingTime;
 import org.papermath.vat.Vat;
 
 /**
@@ -61,6 +65,8 @@ public final class Studio {
     private final Amount<Mass> fineScaleStep;
     private final Amount<Volume> jugStep;
     private final Amount<Time> workingDay;
+    private final @Nullable WorkingTime workingTime;
+    private final int people;
     private final boolean customaryUnits;
     private final Assumptions assumptions;
 
@@ -80,6 +86,8 @@ public final class Studio {
         this.fineScaleStep = b.fineScaleStep;
         this.jugStep = b.jugStep;
         this.workingDay = b.workingDay;
+        this.workingTime = b.workingTime;
+        this.people = b.people;
         this.customaryUnits = b.customaryUnits;
         this.assumptions = b.assumptions;
     }
@@ -113,6 +121,8 @@ public final class Studio {
         private Amount<Mass> fineScaleStep = Amounts.grams(0.1);
         private Amount<Volume> jugStep = Amounts.millilitres(10);
         private Amount<Time> workingDay = Amounts.hours(6);
+        private @Nullable WorkingTime workingTime;
+        private int people = 1;
         private boolean customaryUnits;
         private Assumptions assumptions = Assumptions.standard();
 
@@ -324,6 +334,35 @@ public final class Studio {
          */
         public Builder workingDay(Quantity<Time> hours) {
             workingDay = Limits.WORKING_DAY.check(hours, "working day");
+            workingTime = null;
+            return this;
+        }
+
+        /**
+         * Sets the hours of each day of the week and the days off, in place of so many hours from Monday to Friday. A
+         * working day is then as long as the longest day of the week.
+         *
+         * @param time when people work, days off with it; the longest day within {@link Limits#WORKING_DAY}
+         * @return this builder
+         * @throws Refused if the longest day is out of range
+         */
+        public Builder workingTime(WorkingTime time) {
+            Objects.requireNonNull(time, "time");
+            workingDay = Limits.WORKING_DAY.check(
+                    Amounts.hours(time.longestDay().toMinutes() / 60.0), "longest working day");
+            workingTime = time;
+            return this;
+        }
+
+        /**
+         * Sets how many people work at the same time. The pace of one at the vat stays what it is.
+         *
+         * @param count the people, 1 to 50; 1 where it is not set
+         * @return this builder
+         * @throws Refused if the count is out of range
+         */
+        public Builder people(int count) {
+            people = Limits.PEOPLE.check(count, "people");
             return this;
         }
 
@@ -495,6 +534,37 @@ public final class Studio {
     }
 
     /**
+     * Returns when people work.
+     *
+     * @return the hours of the week and the days off; where none were given, the working day from Monday to Friday
+     */
+    public WorkingTime workingTime() {
+        return workingTime == null
+                ? WorkingTime.of(
+                        Duration.ofMinutes(Math.max(1, Math.round(workingDay.si() / 60))),
+                        EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY))
+                : workingTime;
+    }
+
+    /**
+     * Returns the hours of the week and the days off, where they were given.
+     *
+     * @return when people work
+     */
+    public Optional<WorkingTime> givenWorkingTime() {
+        return Optional.ofNullable(workingTime);
+    }
+
+    /**
+     * Returns how many people work at the same time.
+     *
+     * @return the people
+     */
+    public int people() {
+        return people;
+    }
+
+    /**
      * Returns whether US customary units are printed beside the metric ones.
      *
      * @return whether they are
@@ -533,6 +603,8 @@ public final class Studio {
         b.fineScaleStep = fineScaleStep;
         b.jugStep = jugStep;
         b.workingDay = workingDay;
+        b.workingTime = workingTime;
+        b.people = people;
         b.customaryUnits = customaryUnits;
         b.assumptions = assumptions;
         return b;
@@ -587,6 +659,8 @@ public final class Studio {
                 && fineScaleStep.equals(that.fineScaleStep)
                 && jugStep.equals(that.jugStep)
                 && workingDay.equals(that.workingDay)
+                && Objects.equals(workingTime, that.workingTime)
+                && people == that.people
                 && customaryUnits == that.customaryUnits
                 && assumptions.edition().equals(that.assumptions.edition())
                 && assumptions.own().equals(that.assumptions.own());

@@ -254,11 +254,14 @@ final class PlanNotices {
                 .filter(stuff -> stuff.recipe().equals(name))
                 .findFirst()
                 .flatMap(StuffOnHand::made);
+        if (made.isEmpty() || order.due().isEmpty()) {
+            return;
+        }
         Optional<LocalDate> formed = plan.schedule().steps().stream()
                 .filter(step -> step.name().startsWith("form"))
                 .findFirst()
                 .flatMap(Schedule.Step::start);
-        if (made.isEmpty() || formed.isEmpty()) {
+        if (formed.isEmpty()) {
             return;
         }
         long days = ChronoUnit.DAYS.between(made.get(), formed.get());
@@ -1029,16 +1032,16 @@ final class PlanNotices {
 
     /** Reports what the days leave out where the drying time is not known. */
     private void schedule() {
-        Schedule schedule = plan.schedule();
-        if (schedule.days().isPresent()) {
-            return;
-        }
         List<PiecePlan> unknown = plan.pieces().stream()
                 .filter(piece -> !piece.dryingStage().isDone()
                         || piece.sizingStage()
                                 .map(sizing -> !sizing.dryAgain().isDone())
                                 .orElse(false))
                 .toList();
+        if (unknown.isEmpty()) {
+            return;
+        }
+        Schedule schedule = plan.schedule();
         List<String> names = unknown.stream().map(PiecePlan::name).toList();
         boolean dryer =
                 unknown.stream().allMatch(piece -> piece.dryingStage().code().equals("dryer.none"));

@@ -1,49 +1,77 @@
 package org.papermath.plan;
 
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.papermath.engine.DryingSheets;
-import org.papermath.engine.FormingSheets;
-import org.papermath.engine.PieceWork;
-import org.papermath.evidence.Scope;
-import org.papermath.numeric.Rounding;
-import org.papermath.pulp.Additive;
+import org.papermath.order.Order;
+import org.papermath.quantity.Amount;
+import org.papermath.quantity.Kinds;
+import org.papermath.quantity.Refused;
+import org.papermath.quantity.Share;
+import org.papermath.schedule.Chance;
+import org.papermath.schedule.PlacedTask;
+import org.papermath.schedule.Resource;
+import org.papermath.schedule.Timetable;
+import org.papermath.schedule.Workload;
 
 /**
- * The days of the work, counted backwards from the date of the order. Immutable.
+ * The days of the work: every load, post and filling of a dryer in the working time of the studio, with nothing held twice.
+ * Immutable.
  *
- * <p>Drying, curing and conditioning always have their step; working time is rounded up to whole working days. Where
- * it is not known how long the sheets dry, that step has no number of days: what comes after it is dated, what comes
- * before is not.
+ * <p>The days are counted back from the date of the order, everything as late as it can be; without a date they are counted
+ * from a Monday, and not dated. Hands and machines work in the {@linkplain org.papermath.order.Studio#workingTime() working
+ * time}; soaking, drying and curing go on day and night. Stuff is formed before it is older than {@code stock.keeps}, and
+ * sheets are laid to dry before they lay wet for {@code schedule.wet-sheets}, wherever the days allow it;
+ * {@link Timetable#brokenWaits()} tells where not. Where it is not known how long the sheets dry, what comes after it is
+ * dated, what comes before is not.
  */
 public final class Schedule {
-    private static final double DAY = 86_400;
+    /** A Monday that stands for any day. */
+    private static final LocalDate SOME_MONDAY = LocalDate.of(2001, 1, 1);
 
-    private final List<Step> steps;
+    private static final int DRAWS = 400;
+
+    private final Source source;
+    private final Timetable timetable;
+    private final boolean dated;
+    /** The same with what is not known how long it takes done at once. */
+    private final Lazy<Timetable> known;
+
+    private final Lazy<List<Step>> steps;
 
     /** One step. */
     public sealed interface Step permits PlannedStep {
         /** {@return the step} */
         String name();
 
-        /** {@return calendar days it takes, if they are known} */
+        /** {@return calendar days from its first to its last, both of them counted, if they are known} */
         OptionalInt days();
 
         /** {@return the day it begins, if the order has a date and the days from here on are known} */
         Optional<LocalDate> start();
+
+        /** {@return the day it ends, if the order has a date and the days from here on are known} */
+        Optional<LocalDate> end();
 
         /** {@return the days in words, for example {@code 2 days}, or that they are not known} */
         String inDays();
     }
 
     /** A step that was counted. */
-    record PlannedStep(String name, OptionalInt days, Optional<LocalDate> start) implements Step {
+    record PlannedStep(String name, OptionalInt days, Optional<LocalDate> start, Optional<LocalDate> end)
+            implements Step {
         @Override
         public String inDays() {
             return days.isPresent() ? count(days.getAsInt()) : "days not known";
@@ -55,152 +83,191 @@ public final class Schedule {
         }
     }
 
-    private Schedule(List<Step> steps) {
-        this.steps = List.copyOf(steps);
-    }
-
-    /** Adds up the work of the pieces and the batches, and counts back from the date of the order. */
-    static Schedule of(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
-        double day = in.studio().workingDay().si();
-        double cook = 0;
-        double beat = 0;
-        for (int b = 0; b < batches.size(); b++) {
-            BatchPlan batch = batches.get(b);
-            double atPots = in.engine()
-                    .stock(b)
-                    .cookingHours(in.settings().stock(b), in.engine().likely());
-            beat += batch.workingHours().likely().si()
-                    - atPots
-                    + in.engine().stock(b).rollTime(in.settings().stock(b));
-            // Hot alkali is not left alone.
-            cook += atPots
-                    + batch.cooking()
-                            .map(cooking ->
-                                    cooking.pots().size() * cooking.time().si())
-                            .orElse(0.0);
+    /** What it is made from. */
+    private record Source(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
+        TasksOfPlan tasks(boolean unknown) {
+            return new TasksOfPlan(in, batches, pieces, "", 0, null, unknown);
         }
-        double wet = 0;
-        double size = 0;
-        double finish = 0;
-        double dry = 0;
-        double again = 0;
-        boolean bath = false;
-        for (int p = 0; p < in.engine().pieces(); p++) {
-            DryingSheets dryer = in.engine().piece(p).drying();
-            PieceWork.Hours of = in.engine()
-                    .piece(p)
-                    .hours(
-                            in.settings(),
-                            in.estimates().likely(FormingSheets.AT_VAT, p),
-                            in.engine().likely());
-            wet += of.wet() + in.engine().piece(p).pressTime(in.settings());
-            size += of.size();
-            finish += of.finish();
-            PiecePlan piece = pieces.get(p);
-            // What is not known makes the sum unknown as well.
-            dry += piece.dryingStage()
-                    .map(drying -> drying.left().si() * drying.loads())
-                    .orElse(Double.NaN);
-            if (piece.sizingStage().isDone()) {
-                bath = true;
-                again += in.settings().drying(p).loads()
-                        * piece.sizing()
-                                .dryAgain()
-                                .map(time -> dryer.stay(
-                                        time.likely().si(), in.engine().likely()))
-                                .orElse(Double.NaN);
+
+        /**
+         * The work. Where what is held back would let something wait too long whatever is done, nothing is held back, so
+         * that a timetable tells what waits too long; and where even so no timetable could keep a longest wait, there are
+         * none.
+         */
+        Workload work(TasksOfPlan tasks) {
+            Refused last = null;
+            for (TasksOfPlan.Strictness strictness : TasksOfPlan.Strictness.values()) {
+                try {
+                    Workload.Builder work = Workload.in(in.studio().workingTime());
+                    TasksOfPlan.resources(in.studio()).forEach(work::resource);
+                    return work.tasks(tasks.tasks(strictness)).tries(0).build();
+                } catch (Refused refused) {
+                    if (!refused.code().equals("schedule.wait-too-short")) {
+                        throw refused;
+                    }
+                    last = refused;
+                }
             }
+            throw last;
         }
-        boolean sized = in.order().recipes().stream()
-                .anyMatch(recipe -> recipe.sizeBath().isPresent()
-                        || recipe.additives().stream()
-                                .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE));
-        List<String> names = new ArrayList<>();
-        List<OptionalInt> days = new ArrayList<>();
-        boolean beats = IntStream.range(0, batches.size())
-                .anyMatch(b -> in.settings().stock(b).isBeaten());
-        if (beats) {
-            step(names, days, "order fibre and have it", days(in.asked(), "schedule.delivery"));
-            step(names, days, "soak", wholeDays(batches.get(0).soak().time().si(), DAY));
+
+        Order order() {
+            return in.order();
         }
-        if (cook > 0) {
-            step(names, days, "cook and rinse", wholeDays(cook, day));
-        }
-        if (beats) {
-            step(names, days, "beat and dose", wholeDays(beat, day));
-        }
-        boolean presses = pieces.stream().anyMatch(piece -> piece.pressStage().isDone());
-        step(names, days, presses ? "form and press" : "form", wholeDays(wet, day));
-        step(names, days, "dry", wholeDays(dry, DAY));
-        if (bath) {
-            step(names, days, "size in the bath", wholeDays(size, day));
-            step(names, days, "dry again", wholeDays(again, DAY));
-        }
-        if (sized) {
-            step(names, days, "let the size cure", days(in.asked(), "schedule.size-cure"));
-        }
-        step(names, days, "sort and finish", wholeDays(finish, day));
-        step(names, days, "condition under weight", days(in.asked(), "schedule.condition"));
-        step(names, days, "count and pack", days(in.asked(), "schedule.finish"));
-        return backwards(names, days, in.order().due().orElse(null));
     }
 
-    private static void step(List<String> names, List<OptionalInt> days, String name, OptionalInt count) {
-        names.add(name);
-        days.add(count);
+    private Schedule(Source source, Timetable timetable, TasksOfPlan tasks, boolean dated) {
+        this.source = source;
+        this.timetable = timetable;
+        this.dated = dated;
+        known = new Lazy<>(() -> timetable.undated().isEmpty()
+                ? timetable
+                : place(source.work(source.tasks(false)), source.order().due().orElse(null)));
+        steps = new Lazy<>(() -> steps(tasks));
     }
 
-    private static OptionalInt days(Asked asked, String id) {
-        return wholeDays(asked.si(id, Scope.GENERAL), DAY);
-    }
-
-    /** Rounds up to whole days, at least one; an unknown time has none. */
-    private static OptionalInt wholeDays(double time, double day) {
-        return Double.isNaN(time) ? OptionalInt.empty() : OptionalInt.of((int) Math.max(1, Rounding.ceil(time / day)));
-    }
-
-    /** Counts backwards; the steps come in the order of the work. */
-    private static Schedule backwards(List<String> names, List<OptionalInt> days, @Nullable LocalDate due) {
-        List<Step> steps = new ArrayList<>();
-        LocalDate end = due;
-        for (int i = names.size() - 1; i >= 0; i--) {
-            OptionalInt count = days.get(i);
-            LocalDate start = end == null || count.isEmpty() ? null : end.minusDays(count.getAsInt());
-            steps.add(new PlannedStep(names.get(i), count, Optional.ofNullable(start)));
-            end = start;
-        }
-        Collections.reverse(steps);
-        return new Schedule(steps);
+    static Schedule of(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
+        Source source = new Source(in, batches, pieces);
+        TasksOfPlan tasks = source.tasks(true);
+        LocalDate due = in.order().due().orElse(null);
+        return new Schedule(source, place(source.work(tasks), due), tasks, due != null);
     }
 
     /**
-     * Returns the steps in the order of the work.
+     * On from some Monday; or on from the last day that still lets all be done by the day it is due. Where something is not
+     * known, back from there.
+     */
+    private static Timetable place(Workload work, @Nullable LocalDate due) {
+        if (due == null) {
+            return Timetable.from(work, SOME_MONDAY.atStartOfDay());
+        }
+        LocalDate start = due;
+        Timetable found = Timetable.from(work, start.atStartOfDay());
+        if (!found.undated().isEmpty()) {
+            return Timetable.by(work, end(due));
+        }
+        for (long late = late(found, due); late > 0; late = late(found, due)) {
+            start = start.minusDays(late);
+            found = Timetable.from(work, start.atStartOfDay());
+        }
+        // Days off lie otherwise for another beginning: a later one may do as well.
+        for (int day = 1; day <= 3; day++) {
+            Timetable later = Timetable.from(work, start.plusDays(day).atStartOfDay());
+            found = late(later, due) <= 0 ? later : found;
+        }
+        return found;
+    }
+
+    /** By how many days all is done later than it is due; negative where it is done before. */
+    private static long late(Timetable timetable, LocalDate due) {
+        return ChronoUnit.DAYS.between(due, lastDay(timetable.finish().orElseThrow()));
+    }
+
+    private static LocalDateTime end(LocalDate day) {
+        return day.atTime(LocalTime.of(23, 59));
+    }
+
+    private static LocalDate lastDay(LocalDateTime finish) {
+        return finish.minusMinutes(1).toLocalDate();
+    }
+
+    private static OptionalInt daysOf(Timetable timetable) {
+        Optional<LocalDateTime> start = timetable.start();
+        Optional<LocalDateTime> finish = timetable.finish();
+        return start.isPresent() && finish.isPresent() && timetable.undated().isEmpty()
+                ? OptionalInt.of(days(start.get(), finish.get()))
+                : OptionalInt.empty();
+    }
+
+    /** The days from a moment to another, both counted. */
+    private static int days(LocalDateTime start, LocalDateTime finish) {
+        LocalDate last = finish.equals(start)
+                ? finish.toLocalDate()
+                : finish.minusMinutes(1).toLocalDate();
+        return (int) ChronoUnit.DAYS.between(start.toLocalDate(), last) + 1;
+    }
+
+    private List<Step> steps(TasksOfPlan tasks) {
+        Map<TasksOfPlan.Step, List<PlacedTask>> dates = bySteps(timetable, tasks);
+        Map<TasksOfPlan.Step, List<PlacedTask>> lengths = bySteps(known.get(), tasks);
+        List<Step> found = new ArrayList<>();
+        dates.forEach((step, of) -> {
+            List<PlacedTask> counted = lengths.getOrDefault(step, List.of());
+            boolean open = of.stream()
+                    .flatMap(task -> task.task().phases().stream())
+                    .anyMatch(phase -> phase.likely().isEmpty());
+            found.add(new PlannedStep(
+                    tasks.words(step),
+                    open
+                            ? OptionalInt.empty()
+                            : OptionalInt.of(days(
+                                    first(counted).orElseThrow(), last(counted).orElseThrow())),
+                    first(of).map(LocalDateTime::toLocalDate).filter(day -> dated),
+                    last(of).map(LocalDateTime::toLocalDate).filter(day -> dated)));
+        });
+        return List.copyOf(found);
+    }
+
+    private static Map<TasksOfPlan.Step, List<PlacedTask>> bySteps(Timetable timetable, TasksOfPlan tasks) {
+        Map<TasksOfPlan.Step, List<PlacedTask>> bySteps = new EnumMap<>(TasksOfPlan.Step.class);
+        for (PlacedTask task : timetable.tasks()) {
+            bySteps.computeIfAbsent(tasks.steps().get(task.task().name()), key -> new ArrayList<>())
+                    .add(task);
+        }
+        return bySteps;
+    }
+
+    /** When the first of them begins, if it is known of all. */
+    private static Optional<LocalDateTime> first(List<PlacedTask> tasks) {
+        return tasks.stream().allMatch(one -> one.start().isPresent())
+                ? tasks.stream().map(one -> one.start().orElseThrow()).min(LocalDateTime::compareTo)
+                : Optional.empty();
+    }
+
+    /** When the last of them ends, if it is known of all. */
+    private static Optional<LocalDateTime> last(List<PlacedTask> tasks) {
+        return tasks.stream().allMatch(one -> one.finish().isPresent())
+                ? tasks.stream().map(one -> one.finish().orElseThrow()).max(LocalDateTime::compareTo)
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the steps in the order of the work; several may go on at the same time.
      *
      * @return an unmodifiable list
      */
     public List<Step> steps() {
-        return steps;
+        return steps.get();
     }
 
     /**
-     * Returns the calendar days from the first step to the parcel, if those of every step are known.
+     * Returns when each load, post and filling begins and ends, in hours and minutes. Of an order without a date it begins
+     * on a Monday that stands for any day.
+     *
+     * @return the timetable
+     */
+    public Timetable timetable() {
+        return timetable;
+    }
+
+    /**
+     * Returns the calendar days from the beginning of the first step to the parcel, both days counted, if those of every step
+     * are known.
      *
      * @return the days; empty if it is not known how long the sheets dry, see {@link #leastDays()}
      */
     public OptionalInt days() {
-        return steps.stream().allMatch(step -> step.days().isPresent())
-                ? OptionalInt.of(leastDays())
-                : OptionalInt.empty();
+        return daysOf(timetable);
     }
 
     /**
-     * Returns the calendar days of the steps whose days are known. Where {@link #days()} is empty, the drying comes on
-     * top of them.
+     * Returns the calendar days the work would take if what is not known how long it dries were dry at once. Where
+     * {@link #days()} is empty, the drying comes on top of them.
      *
      * @return the days
      */
     public int leastDays() {
-        return steps.stream().mapToInt(step -> step.days().orElse(0)).sum();
+        return daysOf(known.get()).orElseThrow();
     }
 
     /**
@@ -209,7 +276,118 @@ public final class Schedule {
      * @return the day
      */
     public Optional<LocalDate> start() {
-        return steps.isEmpty() ? Optional.empty() : steps.get(0).start();
+        return dated && timetable.undated().isEmpty()
+                ? timetable.start().map(LocalDateTime::toLocalDate)
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the days if work can begin on a day and not before: back from the date of the order if it can be met, else as
+     * soon as all can be done.
+     *
+     * @param day the day, for example today
+     * @return the schedule; {@link Timetable#isMet()} says whether the date is met, {@link Timetable#soonest()} when all can
+     *     be done
+     */
+    public Schedule beginning(LocalDate day) {
+        Objects.requireNonNull(day, "day");
+        TasksOfPlan tasks = source.tasks(true);
+        Workload work = source.work(tasks);
+        Optional<LocalDate> due = source.order().due();
+        Timetable placed = due.filter(date -> !date.isBefore(day))
+                .map(date -> Timetable.between(work, day.atStartOfDay(), date.atTime(LocalTime.of(23, 59))))
+                .orElseGet(() -> Timetable.from(work, day.atStartOfDay()));
+        return new Schedule(source, placed, tasks, true);
+    }
+
+    /**
+     * Returns whether the date of the order can be met, in a sentence with what holds the work up.
+     *
+     * @param today the day on which work can begin
+     * @return for example {@code can be done by 2027-02-26: begin on 2027-01-25 at the latest}
+     * @throws Refused if the order has no date
+     */
+    public String verdict(LocalDate today) {
+        LocalDate due = source.order()
+                .due()
+                .orElseThrow(() -> Refused.of(
+                        "schedule.no-date",
+                        "order " + source.order().name()
+                                + ": it has no date to be met. Give it one with due(…), or ask for beginning(day).",
+                        "order",
+                        source.order().name()));
+        Schedule from = beginning(today);
+        Optional<LocalDate> soonest = from.timetable.soonest().map(LocalDateTime::toLocalDate);
+        if (soonest.isEmpty()) {
+            return "not known: nobody knows how long the sheets dry; the rest takes " + count(leastDays());
+        }
+        if (!soonest.get().isAfter(due)) {
+            return "can be done by " + due + ": begin on "
+                    + from.start().map(LocalDate::toString).orElseThrow() + " at the latest";
+        }
+        return "cannot be done by " + due + ": begun on " + today + " it is done on " + soonest.get()
+                + from.narrowest()
+                        .map(place -> "; what holds it up most: " + place)
+                        .orElse("");
+    }
+
+    /**
+     * Returns how much sooner all would be done with another person, beater, vat or press, with ten more felts, or with as
+     * many places again in a dryer: each by itself, begun on the same day.
+     *
+     * @return an unmodifiable list of what there is and is held, what helps most first; empty if a duration is not known
+     */
+    public List<OneMore> oneMore() {
+        if (!timetable.undated().isEmpty()) {
+            return List.of();
+        }
+        Workload work = timetable.work();
+        LocalDateTime start = timetable.start().orElseThrow().toLocalDate().atStartOfDay();
+        LocalDateTime now = Timetable.from(work, start).finish().orElseThrow();
+        List<OneMore> all = new ArrayList<>();
+        for (Resource one : work.resources()) {
+            if (work.tasks().stream()
+                    .flatMap(task -> task.phases().stream())
+                    .anyMatch(phase -> phase.held().containsKey(one.name()))) {
+                LocalDateTime then = Timetable.from(work.with(TasksOfPlan.more(one)), start)
+                        .finish()
+                        .orElseThrow();
+                all.add(new OneMore(
+                        TasksOfPlan.moreWords(one), then.isBefore(now) ? Duration.between(then, now) : Duration.ZERO));
+            }
+        }
+        all.sort(Comparator.comparing(OneMore::sooner).reversed());
+        return Collections.unmodifiableList(all);
+    }
+
+    /**
+     * Returns what holds the work up most.
+     *
+     * @return what helps most of {@link #oneMore()}; empty if nothing does, or a duration is not known
+     */
+    public Optional<OneMore> narrowest() {
+        return oneMore().stream().filter(more -> !more.sooner().isZero()).findFirst();
+    }
+
+    /**
+     * Returns how likely the date of the order is met if the work begins as planned.
+     *
+     * @return the share of draws that are done by the end of that day; empty if there is no date, or a duration is not known
+     */
+    public Optional<Amount<Share>> chanceOfDate() {
+        return source.order()
+                .due()
+                .flatMap(due -> chance().map(chance -> Kinds.SHARE.ofSi(chance.share(end(due)), "%")));
+    }
+
+    /**
+     * Returns when all is done if the work begins as planned, all durations drawn from their bands: what leans on the same
+     * pace of hands, or on the same drying, together.
+     *
+     * @return when all is done, by its chances; empty if a duration is not known
+     */
+    public Optional<Chance> chance() {
+        return timetable.undated().isEmpty() ? Optional.of(timetable.chance(DRAWS, 1)) : Optional.empty();
     }
 
     /**

@@ -22,6 +22,9 @@ public final class Limits {
     /** Pieces of one kind that are ordered. */
     public static final Count PIECES = new SetCount(1, 100_000);
 
+    /** People who work at the same time. */
+    public static final Count PEOPLE = new SetCount(1, 50);
+
     /** Pieces of one kind the studio keeps for itself. */
     public static final Count KEPT = new SetCount(0, 100_000);
 

@@ -24,7 +24,10 @@ public final class Day {
         Clock clock = new Clock(shop.work.workingTime());
         TreeMap<Long, List<Entry>> byDay = new TreeMap<>();
         for (int p = 0; p < shop.phases.length; p++) {
-            if (!Placement.isKnown(found.start[p]) || !Placement.isKnown(found.finish[p])) {
+            // What takes no time is nothing to do.
+            if (!Placement.isKnown(found.start[p])
+                    || !Placement.isKnown(found.finish[p])
+                    || found.start[p] == found.finish[p]) {
                 continue;
             }
             Phase phase = shop.phases[p];

@@ -19,7 +19,7 @@ final class Search {
     /** Shakes of the list of one phase; so many fewer the more there are. */
     private static final int SHAKES = 60_000;
 
-    private static final int MOST_SHAKES = 400;
+    static final int MOST_SHAKES = 400;
     private static final long SEED = 20_261_128;
 
     private final Shop shop;
@@ -66,6 +66,9 @@ final class Search {
     }
 
     Placement best() {
+        if (shop.work.tries() == 0) {
+            return new Placing(shop, main(), back ? onward : backward, bounds(), false, true).inTime();
+        }
         long[][] keys = keys();
         Placement free = place(main(), bounds(), list(main(), keys[0]), false);
         Placement best = tried(keys[0]);
@@ -96,7 +99,7 @@ final class Search {
         Placement best = first;
         Placement now = first;
         int n = shop.tasks.length;
-        int shakes = Math.min(MOST_SHAKES, SHAKES / (shop.phases.length + 20));
+        int shakes = Math.min(shop.work.tries(), SHAKES / (shop.phases.length + 20));
         double[] widths = {1, 2, 4, n / 8.0 + 1};
         for (int i = 0; i < shakes && !isBest(best, free); i++) {
             int[] list = listBy(main(), now);

@@ -218,6 +218,47 @@ public final class WorkingTime {
         return Duration.ofMinutes(minutes);
     }
 
+    /**
+     * Returns the working time of the longest day of a usual week.
+     *
+     * @return the working time
+     */
+    public Duration longestDay() {
+        long most = 0;
+        for (int[] hours : spans.values()) {
+            long minutes = 0;
+            for (int i = 0; i < hours.length; i += 2) {
+                minutes += hours[i + 1] - hours[i];
+            }
+            most = Math.max(most, minutes);
+        }
+        return Duration.ofMinutes(most);
+    }
+
+    /**
+     * Returns the hours of a day of the week.
+     *
+     * @param day the day of the week
+     * @return an unmodifiable list of when a span of work begins and when it ends, in turn, rising; midnight at the end
+     *     means the end of the day; empty if it is not worked
+     */
+    public List<LocalTime> hours(DayOfWeek day) {
+        List<LocalTime> all = new ArrayList<>();
+        for (int minute : spans.getOrDefault(Objects.requireNonNull(day, "day"), new int[0])) {
+            all.add(timeOf(minute % DAY));
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * Returns the days off.
+     *
+     * @return an unmodifiable list of the first and the last day of each time off, in turn, as given
+     */
+    public List<LocalDate> daysOff() {
+        return off;
+    }
+
     /** From and to in minutes of the day, in turn; none for a day off. */
     int[] spansOf(LocalDate day) {
         for (int i = 0; i < off.size(); i += 2) {

@@ -29,8 +29,10 @@ public final class Workload {
     private final Map<String, Resource> resources;
     private final Map<String, Task> tasks;
     private final Shop shop;
+    private final int tries;
 
-    private Workload(WorkingTime workingTime, Map<String, Resource> resources, Map<String, Task> tasks) {
+    private Workload(WorkingTime workingTime, Map<String, Resource> resources, Map<String, Task> tasks, int tries) {
+        this.tries = tries;
         this.workingTime = workingTime;
         this.resources = resources;
         this.tasks = tasks;
@@ -135,7 +137,7 @@ public final class Workload {
     public Workload with(Resource resource) {
         Map<String, Resource> more = new LinkedHashMap<>(resources);
         more.put(resource.name(), resource);
-        return new Workload(workingTime, more, tasks);
+        return new Workload(workingTime, more, tasks, tries);
     }
 
     /**
@@ -146,7 +148,7 @@ public final class Workload {
      * @throws Refused if work that may not be broken is longer than the longest day
      */
     public Workload with(WorkingTime other) {
-        return new Workload(Objects.requireNonNull(other, "other"), resources, tasks);
+        return new Workload(Objects.requireNonNull(other, "other"), resources, tasks, tries);
     }
 
     /**
@@ -156,6 +158,10 @@ public final class Workload {
      */
     public WorkingTime workingTime() {
         return workingTime;
+    }
+
+    int tries() {
+        return tries;
     }
 
     /**
@@ -228,6 +234,8 @@ public final class Workload {
         private final Map<String, Resource> resources = new LinkedHashMap<>();
         private final Map<String, Task> tasks = new LinkedHashMap<>();
 
+        private int tries = Search.MOST_SHAKES;
+
         private Builder(WorkingTime workingTime) {
             this.workingTime = workingTime;
         }
@@ -286,6 +294,27 @@ public final class Workload {
         }
 
         /**
+         * Sets how many more orders of the tasks are tried, each a little shaken, after the five a timetable begins with.
+         *
+         * @param most how many at most, 0 or more; 400 where it is not set, and fewer the more phases there are
+         * @return this builder
+         * @throws Refused if it is below zero
+         */
+        public Builder tries(int most) {
+            if (most < 0) {
+                throw Refused.of(
+                        "schedule.count",
+                        "workload: " + most + " of tries given; must be 0 or more. 0 tries only the five.",
+                        "of",
+                        "workload",
+                        "given",
+                        most);
+            }
+            tries = most;
+            return this;
+        }
+
+        /**
          * Builds the workload.
          *
          * @return the workload
@@ -296,7 +325,7 @@ public final class Workload {
             if (tasks.isEmpty()) {
                 throw Refused.of("schedule.no-task", "workload: there is no task. Add one at least.");
             }
-            return new Workload(workingTime, new LinkedHashMap<>(resources), new LinkedHashMap<>(tasks));
+            return new Workload(workingTime, new LinkedHashMap<>(resources), new LinkedHashMap<>(tasks), tries);
         }
     }
 }

@@ -189,7 +189,9 @@ class DryingPlanTest {
                 40,
                 150,
                 studio(Dryer.loft("loft", 1, 15), 50).build());
-        assertThat(days(plan)).isEqualTo(plan.piece("sheet").drying().loads()).isGreaterThan(2);
+        assertThat(days(plan))
+                .isGreaterThan(plan.piece("sheet").drying().loads())
+                .isGreaterThan(2);
     }
 
     @Test
@@ -199,7 +201,7 @@ class DryingPlanTest {
         MakingPlan plan = plan(Fibres.ABACA, 5, 40, 40, studio);
         int loads = plan.piece("sheet").drying().loads();
         assertThat(loads).isGreaterThan(3);
-        assertThat(days(plan)).isEqualTo(loads);
+        assertThat(days(plan)).isGreaterThan(loads);
         Assumptions longer = Assumptions.standard().given("drying.stack-left", Scope.at("stack"), 3);
         assertThat(longer.get("drying.stack-left", Scope.at("stack")).likelySi())
                 .isEqualTo(3 * 3600.0);
@@ -209,7 +211,7 @@ class DryingPlanTest {
                 40,
                 40,
                 studio.withAssumptions(Assumptions.standard().given("drying.stack-left", Scope.at("stack"), 72)));
-        assertThat(days(threeDays)).isEqualTo(3 * loads);
+        assertThat(days(threeDays)).isGreaterThan(3 * loads).isGreaterThan(days(plan));
         assertThat(MakingCard.of(threeDays).toString()).contains("dry after, a filling", "left in, a filling", "72 h");
     }
 

@@ -11,10 +11,10 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** What every timetable has to keep, read from its results alone and reckoned minute by minute where that matters. */
-final class Checks {
+public final class Checks {
     private Checks() {}
 
-    static void check(Timetable timetable) {
+    public static void check(Timetable timetable) {
         Workload work = timetable.work();
         Map<String, TreeMap<LocalDateTime, Integer>> changes = new TreeMap<>();
         Set<String> told = new HashSet<>();

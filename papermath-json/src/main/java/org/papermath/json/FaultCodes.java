@@ -90,6 +90,9 @@ public final class FaultCodes {
     /** A day that cannot be read. */
     public static final String DATE = "date.unreadable";
 
+    /** A time of day is not written as hours and minutes. */
+    public static final String TIME_OF_DAY = "time.unreadable";
+
     /** A day no calendar has, such as the 30th of February. */
     public static final String NO_DAY = "date.none";
 
@@ -141,6 +144,8 @@ public final class FaultCodes {
             REFERENCE_DEPTH,
             // names that are given elsewhere, or stand in a table of the library
             "order.no-recipe",
+            "schedule.hours",
+            "schedule.days-off",
             "order.no-piece",
             "order.stuff-differs",
             "order.too-many-pieces",

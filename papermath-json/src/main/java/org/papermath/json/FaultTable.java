@@ -113,8 +113,11 @@ final class FaultTable {
         fault(all, FaultCodes.WHOLE, "A count has a fraction.");
         both(all, FaultCodes.LENGTH, "A list has too few or too many items.", List.of(), "given", "least", "most");
         fault(all, FaultCodes.CHOICE, "A word is none of those accepted.");
+        fault(all, FaultCodes.TIME_OF_DAY, "A time of day is not written as hours and minutes.");
         fault(all, FaultCodes.DATE, "A day is not written as year, month and day.");
         ofLibrary(all, "date.range");
+        ofLibrary(all, "schedule.hours");
+        ofLibrary(all, "schedule.days-off");
         fault(all, FaultCodes.NO_DAY, "A day is one that no calendar has, such as the 30th of February.");
     }
 

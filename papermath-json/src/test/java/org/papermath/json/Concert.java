@@ -96,6 +96,10 @@ final class Concert {
               "fineScaleStep": "0.01 g",
               "jugStep": "50 mL",
               "workingDay": "7 h",
+              "workingTime": {"hours": [{"on": ["monday", "tuesday", "wednesday", "thursday"], "from": "09:00", "to": "12:30"},
+                                        {"on": ["monday", "tuesday", "thursday"], "from": "13:30", "to": "17:00"}],
+                              "off": [{"from": "2026-12-21", "to": "2027-01-03"}, {"from": "2027-03-26", "to": "2027-03-26"}]},
+              "people": 2,
               "customaryUnits": true,
               "edition": "2026-11",
               "assumptions": [

@@ -93,6 +93,9 @@ class FaultCodesTest {
             number.unreadable          | order  | "4 mm"                           | "1e-400 mm"
             number.unreadable          | order  | "4 mm"                           | "1e306 km"
             number.unreadable          | order  | "4 mm"                           | {"value": 1e306, "unit": "km"}
+            time.unreadable            | studio | "from": "13:30"                  | "from": "half past one"
+            schedule.hours             | studio | "from": "13:30"                  | "from": "18:30"
+            schedule.days-off          | studio | "to": "2027-01-03"               | "to": "2026-01-03"
             date.none                  | order  | 2027-04-09                       | 2027-04-31
             date.range                 | order  | 2027-04-09                       | 1066-10-14
             order.too-many-pieces      | order  | "count": 5, "recipe": "reed"     | "count": 100000, "spare": "100 %", "kept": 5, "recipe": "reed"

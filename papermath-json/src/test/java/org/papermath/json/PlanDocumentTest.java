@@ -299,7 +299,8 @@ class PlanDocumentTest {
                     .isEqualTo(!step.get("name").asString().startsWith("dry"));
             counted += step.has("days") ? step.get("days").asInt() : 0;
         }
-        assertThat(counted).isEqualTo(plan.schedule().leastDays());
+        // Some steps go on at the same time.
+        assertThat(counted).isGreaterThanOrEqualTo(plan.schedule().leastDays());
         MakingPlan having = plan(METRIC.replace("GRAMMAGE", "200 g/m2"));
         JsonNode known = parsed(having).get("schedule");
         assertThat(known.has("leastDays")).isFalse();

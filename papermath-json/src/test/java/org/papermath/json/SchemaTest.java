@@ -528,8 +528,13 @@ class SchemaTest {
                 for (JsonNode word : choice.getValue()) {
                     JsonNode changed = document.deepCopy();
                     int cut = choice.getKey().lastIndexOf('/');
-                    ((ObjectNode) changed.at(choice.getKey().substring(0, cut)))
-                            .set(choice.getKey().substring(cut + 1), word);
+                    JsonNode holder = changed.at(choice.getKey().substring(0, cut));
+                    String at = choice.getKey().substring(cut + 1);
+                    if (holder instanceof ArrayNode list) {
+                        list.set(Integer.parseInt(at), word);
+                    } else {
+                        ((ObjectNode) holder).set(at, word);
+                    }
                     assertThat(Judged.schema(name).validate(changed)).isEmpty();
                     assertThat(read(name, changed))
                             .as(choice.getKey() + ": " + word)

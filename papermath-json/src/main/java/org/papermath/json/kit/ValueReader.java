@@ -3,6 +3,7 @@ package org.papermath.json.kit;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -429,6 +430,30 @@ public final class ValueReader {
                 List.of("YYYY-MM-DD"),
                 "\"" + value.found()
                         + "\" is not a day of the calendar. Write the year, the month and the day, such as 2026-11-25.");
+        return ReadResult.faulty(this);
+    }
+
+    /**
+     * Reads a time of day such as {@code 09:30}; {@code 24:00} is the end of a day.
+     *
+     * @return the time, midnight for the end of a day too
+     */
+    public ReadResult<LocalTime> clock() {
+        if (!isReadable(JsonValue.Type.TEXT)) {
+            return unread();
+        }
+        String text = value.text();
+        if (text.length() == 5 && text.charAt(2) == ':') {
+            int hour = digits(text.substring(0, 2));
+            int minute = digits(text.substring(3));
+            if (hour >= 0 && minute >= 0 && minute < 60 && 60 * hour + minute <= 24 * 60) {
+                return ReadResult.of(this, LocalTime.of(hour % 24, minute));
+            }
+        }
+        fault(
+                FaultCodes.TIME_OF_DAY,
+                List.of("HH:MM"),
+                "\"" + value.found() + "\" is not a time of day. Write hours and minutes, such as 09:30.");
         return ReadResult.faulty(this);
     }
 

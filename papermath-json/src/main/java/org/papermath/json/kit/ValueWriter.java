@@ -1,6 +1,8 @@
 package org.papermath.json.kit;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
@@ -180,6 +182,15 @@ public final class ValueWriter {
      */
     public void flag(boolean value) {
         plain(Boolean.toString(value));
+    }
+
+    /**
+     * Writes a time of day in hours and minutes.
+     *
+     * @param time the time
+     */
+    public void clock(LocalTime time) {
+        text(time.truncatedTo(ChronoUnit.MINUTES).toString());
     }
 
     /**

@@ -41,7 +41,9 @@ public final class PlanMembers {
             .mayHave("start", TEXT, step -> step.start().map(LocalDate::toString))
             .says(
                     "Its first day. Only if the order says when it is due, and the days from here on are known.",
-                    "2026-12-30");
+                    "2026-12-30")
+            .mayHave("end", TEXT, step -> step.end().map(LocalDate::toString))
+            .says("Its last day, likewise.", "2026-12-31");
 
     private static final Members<Schedule> SCHEDULE = Members.<Schedule>of("The days.")
             .mayHave("days", COUNT, schedule -> boxed(schedule.days()))
@@ -52,7 +54,7 @@ public final class PlanMembers {
                             + " of \"days\".",
                     30)
             .has("steps", list(STEP), Schedule::steps)
-            .says("The steps, one after the other.");
+            .says("The steps in the order they begin in; several may go on at the same time.");
 
     private static final Members<StepCaution> CAUTION = Members.<StepCaution>of("A caution.")
             .has("code", TEXT, one -> CommonMembers.word(one.code()))

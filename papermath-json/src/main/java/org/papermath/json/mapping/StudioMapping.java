@@ -28,6 +28,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
+import org.papermath.schedule.WorkingTime;
 import org.papermath.vat.Vat;
 
 /** A studio. */
@@ -68,6 +69,8 @@ public final class StudioMapping {
         ReadResult<List<InHand>> hand = onHand(in.optional("onHand"));
         ReadResult<List<StuffOnHand>> stuff = stuffOnHand(in.optional("stuffOnHand"));
         Steps steps = steps(in);
+        ReadResult<WorkingTime> time = in.optional("workingTime").object(WorkingTimeMapping::read);
+        ReadResult<Integer> people = CommonMembers.count(in.optional("people"), Limits.PEOPLE);
         ReadResult<Boolean> customary = in.optional("customaryUnits").flag();
         ReadResult<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
         ValueReader ownAt = in.optional("assumptions");
@@ -86,6 +89,8 @@ public final class StudioMapping {
             hand.orElse(List.of()).forEach(one -> studio.onHand(one.fibre(), one.ovenDry()));
             stuff.orElse(List.of()).forEach(studio::stuffOnHand);
             steps.into(studio);
+            time.ifGiven(studio::workingTime);
+            people.ifGiven(studio::people);
             if (customary.orElse(false)) {
                 studio.alsoCustomaryUnits();
             }
@@ -122,6 +127,11 @@ public final class StudioMapping {
         out.member("fineScaleStep").quantity(studio.fineScaleStep());
         out.member("jugStep").quantity(studio.jugStep());
         out.member("workingDay").quantity(studio.workingDay());
+        studio.givenWorkingTime()
+                .ifPresent(time -> out.member("workingTime").object(in -> WorkingTimeMapping.write(in, time)));
+        if (studio.people() != 1) {
+            out.member("people").count(studio.people());
+        }
         out.member("customaryUnits").flag(studio.alsoCustomaryUnits());
         out.member("edition").text(studio.assumptions().edition());
         List<Assumption> own = studio.assumptions().own();

@@ -136,6 +136,11 @@ final class SchemaWords {
         return Map.of("type", "string", "pattern", "^" + BLANK + "$");
     }
 
+    /** A time of day. */
+    static Object clock() {
+        return Map.of("type", "string", "pattern", "^(([01][0-9]|2[0-3]):[0-5][0-9]|24:00)$");
+    }
+
     static Object count(long least, long most) {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "integer");

@@ -1,11 +1,13 @@
 package org.papermath.json.schema;
 
+import java.time.DayOfWeek;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.papermath.evidence.Basis;
 import org.papermath.json.mapping.CommonMembers;
 import org.papermath.json.mapping.EquipmentMapping;
+import org.papermath.json.mapping.WorkingTimeMapping;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
 
@@ -179,6 +181,50 @@ public final class StudioSchemas {
                         OmittedMembers.is(List.of(), "none"));
     }
 
+    private static SchemaObject workingTime() {
+        return SchemaObject.object()
+                .meaning("Hours of the week and days off.")
+                .required(
+                        "hours",
+                        SchemaWords.list(
+                                1,
+                                WorkingTimeMapping.MANY,
+                                SchemaObject.object()
+                                        .meaning("A span of work on some days of the week.")
+                                        .required(
+                                                "on",
+                                                SchemaWords.list(
+                                                        1,
+                                                        7,
+                                                        SchemaWords.words(
+                                                                List.of(DayOfWeek.values()), CommonMembers::word)),
+                                                "The days of the week.",
+                                                List.of("monday", "tuesday"))
+                                        .required("from", SchemaWords.clock(), "When it begins.", "09:00")
+                                        .required(
+                                                "to",
+                                                SchemaWords.clock(),
+                                                "When it ends; 00:00 is the end of the day.",
+                                                "12:30")),
+                        "The spans of work; those of one day do not overlap.")
+                .optional(
+                        "off",
+                        SchemaWords.list(
+                                0,
+                                WorkingTimeMapping.MANY,
+                                SchemaObject.object()
+                                        .meaning("Days off.")
+                                        .required("from", SchemaWords.ref("day"), "The first day off.", "2026-12-24")
+                                        .optional(
+                                                "to",
+                                                SchemaWords.ref("day"),
+                                                "The last day off.",
+                                                OmittedMembers.then("one day"),
+                                                "2027-01-02")),
+                        "Days off; the library knows no holidays.",
+                        OmittedMembers.is(List.of(), "none"));
+    }
+
     private static Map<String, Object> air() {
         Map<String, Object> air = new LinkedHashMap<>();
         air.put("temperature", "20 Cel");
@@ -211,6 +257,17 @@ public final class StudioSchemas {
                         "The working hours of a day, " + Limits.WORKING_DAY + ".",
                         OmittedMembers.is("6 h", "6 h"),
                         "7 h")
+                .optional(
+                        "workingTime",
+                        workingTime(),
+                        "When people work, in place of \"workingDay\" from Monday to Friday.",
+                        OmittedMembers.then("the working day from Monday to Friday, from nine o'clock on"))
+                .optional(
+                        "people",
+                        SchemaWords.count(Limits.PEOPLE),
+                        "How many people work at the same time.",
+                        OmittedMembers.is(1, "one"),
+                        2)
                 .optional(
                         "customaryUnits",
                         SchemaWords.flag(),

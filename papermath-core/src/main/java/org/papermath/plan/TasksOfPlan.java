@@ -1,0 +1,674 @@
+package org.papermath.plan;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+import org.papermath.drying.Dryer;
+import org.papermath.engine.BeaterRun;
+import org.papermath.engine.DryingSheets;
+import org.papermath.engine.FormingSheets;
+import org.papermath.engine.PieceWork;
+import org.papermath.engine.Posts;
+import org.papermath.engine.PreparingStock;
+import org.papermath.engine.Pressing;
+import org.papermath.engine.StageHours;
+import org.papermath.evidence.Estimate;
+import org.papermath.evidence.Scope;
+import org.papermath.order.Recipe;
+import org.papermath.order.Studio;
+import org.papermath.pulp.Additive;
+import org.papermath.schedule.Phase;
+import org.papermath.schedule.Resource;
+import org.papermath.schedule.Task;
+
+/**
+ * The work of a plan as tasks for a timetable: soaking, each pot, each load of the beater, each post, each filling of a
+ * dryer, and what comes after. A task says how long hands, machines and waiting take, what it holds, what it waits for,
+ * and how long what came before it may wait.
+ */
+final class TasksOfPlan {
+    static final String PERSON = "person";
+    private static final String BEATER = "beater";
+    private static final String POT = "pot";
+    private static final String VAT = "vat";
+    private static final String FELTS = "felts";
+    private static final String PRESS = "press";
+
+    /** Loads of the beater, and fillings of a dryer, that may stand ready beside the one in use. */
+    private static final int AHEAD = 2;
+
+    /** The steps of the work, in their order. */
+    enum Step {
+        ORDER("order fibre and have it"),
+        SOAK("soak"),
+        COOK("cook and rinse"),
+        BEAT("beat and dose"),
+        FORM("form"),
+        DRY("dry"),
+        SIZE("size in the bath"),
+        AGAIN("dry again"),
+        CURE("let the size cure"),
+        FINISH("sort and finish"),
+        CONDITION("condition under weight"),
+        PACK("count and pack");
+
+        final String words;
+
+        Step(String words) {
+            this.words = words;
+        }
+    }
+
+    /** How far low and high lie from what is likely. */
+    private record Spread(double low, double high) {
+        static final Spread NONE = new Spread(1, 1);
+
+        static <Q extends Quantity<Q>> Spread of(Estimate<Q> estimate) {
+            double likely = estimate.likely().si();
+            double low = estimate.low().si() / likely;
+            double high = estimate.high().si() / likely;
+            return likely > 0 && low > 0 && Double.isFinite(high) && low <= 1 && high >= 1
+                    ? new Spread(low, high)
+                    : NONE;
+        }
+    }
+
+    private final PlainNumbers in;
+    private final List<BatchPlan> batches;
+    private final List<PiecePlan> pieces;
+    private final String prefix;
+    private final int priority;
+    private final @Nullable LocalDateTime due;
+    private final Duration longest;
+    private final Map<String, Task> tasks = new LinkedHashMap<>();
+    private final Map<String, Step> steps = new LinkedHashMap<>();
+    /** The fillings of each dryer, in the order the sheets are formed in. */
+    private final Map<String, List<Filling>> filled = new LinkedHashMap<>();
+    /** What may not wait too long. */
+    private final Map<String, List<After>> waits = new LinkedHashMap<>();
+    /** What is not begun before something else is done, so that neither stuff nor wet sheets pile up. */
+    private final Map<String, List<String>> heldBack = new LinkedHashMap<>();
+
+    /** Whether what is not known how long it dries is left so; else it takes no time. */
+    private final boolean unknown;
+
+    /** Names of tasks begin with the prefix, to tell one order from another. */
+    TasksOfPlan(
+            PlainNumbers in,
+            List<BatchPlan> batches,
+            List<PiecePlan> pieces,
+            String prefix,
+            int priority,
+            @Nullable LocalDateTime due,
+            boolean unknown) {
+        this.in = in;
+        this.batches = batches;
+        this.pieces = pieces;
+        this.prefix = prefix;
+        this.priority = priority;
+        this.due = due;
+        this.unknown = unknown;
+        longest = in.studio().workingTime().longestDay();
+        build();
+    }
+
+    /** How much is asked of a timetable. */
+    enum Strictness {
+        /** Nothing is made long before it is needed, nor waits too long. */
+        HELD_BACK,
+        /** Nothing waits too long. */
+        WAITS,
+        /** One after the other. */
+        ORDER
+    }
+
+    List<Task> tasks(Strictness strictness) {
+        List<Task> all = new ArrayList<>();
+        tasks.forEach((name, task) -> {
+            Task.Builder built = task.toBuilder();
+            for (After one : waits.getOrDefault(name, List.of())) {
+                if (strictness == Strictness.ORDER) {
+                    built.after(one.task);
+                } else {
+                    built.after(one.task, Duration.ZERO, one.most);
+                }
+            }
+            if (strictness == Strictness.HELD_BACK) {
+                heldBack.getOrDefault(name, List.of()).forEach(built::after);
+            }
+            all.add(built.build());
+        });
+        return all;
+    }
+
+    /** What a task waits for, and not too long. */
+    private record After(String task, Duration most) {}
+
+    /** The step each task belongs to. */
+    Map<String, Step> steps() {
+        return steps;
+    }
+
+    String words(Step step) {
+        return step == Step.FORM && in.studio().press().isPresent() ? "form and press" : step.words;
+    }
+
+    /** What the studio has of everything that is held. */
+    static List<Resource> resources(Studio studio) {
+        List<Resource> all = new ArrayList<>();
+        all.add(Resource.of(PERSON, studio.people()));
+        all.add(Resource.of(POT, 1));
+        all.add(Resource.of(BEATER, 1));
+        all.add(Resource.of(VAT, 1));
+        studio.felts().ifPresent(felts -> all.add(Resource.of(FELTS, felts.count())));
+        studio.press().ifPresent(press -> all.add(Resource.of(PRESS, 1)));
+        for (Dryer dryer : studio.dryers()) {
+            all.add(Resource.of(places(dryer), dryer.capacity()));
+        }
+        return all;
+    }
+
+    private static final String PLACES = "places in ";
+
+    private static String places(Dryer dryer) {
+        return PLACES + dryer.name();
+    }
+
+    /** So much more of something as one would get. */
+    static Resource more(Resource one) {
+        int count = one.count();
+        return Resource.of(
+                one.name(),
+                one.name().equals(FELTS) ? count + 10 : one.name().startsWith(PLACES) ? 2 * count : count + 1);
+    }
+
+    /** What that is called. */
+    static String moreWords(Resource one) {
+        return one.name().equals(FELTS)
+                ? "ten more felts"
+                : one.name().startsWith(PLACES) ? "as many " + one.name() + " again" : "another " + one.name();
+    }
+
+    // ------------------------------------------------------------------------------------------------ the work
+
+    private void build() {
+        List<String> fibre = new ArrayList<>();
+        boolean buys =
+                batches.stream().anyMatch(batch -> batch.fibre().asBought().si() > 0);
+        if (buys) {
+            fibre.add(waiting(Step.ORDER, "have the fibre", "order it", seconds("schedule.delivery"), List.of()));
+        }
+        List<String> before = List.of();
+        List<String> packed = new ArrayList<>();
+        for (int b = 0; b < batches.size(); b++) {
+            List<String> stuff = stuff(b, fibre);
+            before = form(b, stuff, before, packed);
+        }
+        Task.Builder pack = task("pack", packed, null)
+                .phase(hands(
+                                "pack",
+                                Duration.ofMinutes(
+                                        Math.round(seconds("schedule.finish") / 86_400 * longest.toMinutes())),
+                                Spread.NONE)
+                        .breakable());
+        if (due != null) {
+            pack.dueBy(due);
+        }
+        add(Step.PACK, pack);
+    }
+
+    /** Soaks, cooks and beats for a batch, and for those that share its stuff; returns the tasks its stock waits for. */
+    private List<String> stuff(int b, List<String> fibre) {
+        PreparingStock stage = in.engine().stock(b);
+        PreparingStock.Setting set = in.settings().stock(b);
+        String name = batches.get(b).name();
+        Spread hands = Spread.of(batches.get(b).workingHours());
+        if (!set.isBeaten()) {
+            return List.of();
+        }
+        StageHours hours = stage.handling(set, in.engine().likely());
+        List<String> loads = new ArrayList<>();
+        int at = in.beatenAt(b);
+        if (at == b) {
+            String soak = waiting(Step.SOAK, "soak " + name, "put to soak", set.soakTime(), fibre);
+            List<String> ready = new ArrayList<>(List.of(soak));
+            for (int pot = 0; pot < set.whole().pots().size(); pot++) {
+                String of = numbered("cook " + name, pot, set.whole().pots().size());
+                add(
+                        Step.COOK,
+                        task(of, List.of(soak), "hands")
+                                .phase(hands("fill the pot", time(hours.pot() / 2), hands)
+                                        .holding(POT, 1))
+                                .phase(machine(
+                                                "boil",
+                                                time(set.whole().pots().get(pot).time()))
+                                        .holding(POT, 1))
+                                .phase(hands("rinse", time(hours.pot() / 2), hands)
+                                        .holding(POT, 1)));
+                ready.add(prefix + of);
+            }
+            int all = set.whole().runs().stream().mapToInt(BeaterRun::loads).sum();
+            int load = 0;
+            boolean dosedInBeater =
+                    in.engine().beatenWith(b).length == 1 && set.runs().size() == 1;
+            for (BeaterRun run : set.whole().runs()) {
+                for (int i = 0; i < run.loads(); i++) {
+                    String of = numbered("beat " + name, load++, all);
+                    Task.Builder one = task(of, ready, "hands")
+                            .phase(hands("load the beater", time(hours.load() / 2), hands)
+                                    .holding(BEATER, 1));
+                    if (in.studio().beater().isPresent() && run.time() > 0) {
+                        one.phase(machine("beat", time(run.time())).holding(BEATER, 1));
+                    }
+                    add(
+                            Step.BEAT,
+                            one.phase(hands(
+                                            "empty the beater",
+                                            time(hours.load() / 2 + (dosedInBeater ? hours.additives() / all : 0)),
+                                            hands)
+                                    .holding(BEATER, 1)));
+                    loads.add(prefix + of);
+                }
+            }
+            if (dosedInBeater || hours.additives() == 0) {
+                return loads;
+            }
+        } else {
+            tasks.keySet().stream()
+                    .filter(task ->
+                            task.startsWith(prefix + "beat " + batches.get(at).name()))
+                    .forEach(loads::add);
+        }
+        if (hours.additives() == 0) {
+            return loads;
+        }
+        String dose = "dose " + name;
+        add(Step.BEAT, task(dose, loads, "hands").phase(hands("dose", time(hours.additives()), hands)));
+        return List.of(prefix + dose);
+    }
+
+    /** Forms and dries the pieces of a batch; returns what the next batch waits for at the vat. */
+    private List<String> form(int b, List<String> stuff, List<String> before, List<String> packed) {
+        Duration keeps = time(in.asked().si("stock.keeps", Scope.GENERAL));
+        int[] ofBatch = IntStream.range(0, pieces.size())
+                .filter(p -> in.engine().piece(p).batch() == b)
+                .boxed()
+                .sorted((one, other) -> Integer.compare(
+                        in.settings().vat(one).turn(), in.settings().vat(other).turn()))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        int posts = 0;
+        for (int p : ofBatch) {
+            posts += chunks(p);
+        }
+        Spread hands = Spread.of(batches.get(b).workingHours());
+        List<String> vat = new ArrayList<>(before);
+        double charging =
+                in.engine().vat(b).charging(in.settings(), ofBatch, in.engine().likely());
+        if (charging > 0) {
+            String of = "charge the vat with " + batches.get(b).name();
+            Task.Builder one = task(of, before, "hands")
+                    .phase(hands("charge the vat", time(charging), hands).holding(VAT, 1));
+            // The vat is filled from the first of the loads; the others may follow while it is worked.
+            stuff.stream().limit(loadsFor(1, posts, stuff.size())).forEach(load -> after(prefix + of, load, keeps));
+            add(Step.FORM, one);
+            vat = new ArrayList<>(List.of(prefix + of));
+        }
+        int done = 0;
+        for (int p : ofBatch) {
+            vat = formPiece(p, vat, stuff, keeps, done, posts, packed);
+            done += chunks(p);
+        }
+        return vat;
+    }
+
+    /** How many of the loads are needed for the first so many posts, and a filling of the vat beside them. */
+    private static int loadsFor(int post, int posts, int loads) {
+        return Math.min(loads, 1 + (int) Math.ceil((double) post * loads / posts));
+    }
+
+    private int chunks(int p) {
+        Posts.Setting post = in.settings().posts(p);
+        return post == null ? Math.max(1, in.settings().drying(p).loads()) : post.posts();
+    }
+
+    /** Forms, presses, dries and finishes a piece, post after post; returns what the next piece waits for at the vat. */
+    private List<String> formPiece(
+            int p, List<String> vat, List<String> stuff, Duration keeps, int done, int posts, List<String> packed) {
+        PieceWork work = in.engine().piece(p);
+        PiecePlan piece = pieces.get(p);
+        String name = piece.name();
+        FormingSheets.Setting sheet = in.settings().sheet(p);
+        Posts.Setting post = in.settings().posts(p);
+        Pressing.Setting press = in.settings().press(p);
+        Duration wet = time(seconds("schedule.wet-sheets"));
+        Spread hand = Spread.of(piece.workingHours());
+        Spread pace = Spread.of(piece.timeAtVat());
+        PieceWork.Hours hours = work.hours(
+                in.settings(),
+                in.estimates().likely(FormingSheets.AT_VAT, p),
+                in.engine().likely());
+        int chunks = chunks(p);
+        int each = post == null ? (sheet.sheets() + chunks - 1) / chunks : post.sheets();
+        int atOnce = feltsFor(post) == 0
+                ? chunks
+                : Math.max(1, in.studio().felts().orElseThrow().count() / feltsFor(post));
+        List<String> before = vat;
+        List<Post> formed = new ArrayList<>();
+        for (int i = 0; i < chunks && i * each < sheet.sheets(); i++) {
+            double part = Math.min(each, sheet.sheets() - i * each) / (double) sheet.sheets();
+            String which = numbered("post", i, chunks) + " of " + name;
+            String form = post == null ? numbered("form " + name, i, chunks) : "form " + which;
+            Task.Builder one = task(form, before, "hands");
+            int needed = loadsFor(done + i + 1, posts, stuff.size());
+            stuff.stream()
+                    .skip(Math.max(0, needed - 1L))
+                    .limit(needed == 0 ? 0 : 1)
+                    .forEach(load -> after(prefix + form, load, keeps));
+            if (i >= atOnce) {
+                one.after(formed.get(i - atOnce).done);
+            }
+            one.phase(felts(hands("form", time(part * hours.form()), pace).holding(VAT, 1), post));
+            add(Step.FORM, one);
+            before = List.of(prefix + form);
+            String last = form;
+            if (press != null || part * hours.press() > 0) {
+                last = "press " + which;
+                Task.Builder pressed = Task.of(prefix + last).priority(priority).together("hands");
+                after(prefix + last, prefix + form, wet);
+                if (press != null) {
+                    pressed.phase(felts(machine("press", time(press.time())).holding(PRESS, 1), post));
+                }
+                if (part * hours.press() > 0) {
+                    pressed.phase(felts(
+                            hands(press == null ? "part" : "press again and part", time(part * hours.press()), hand),
+                            post));
+                }
+                add(Step.FORM, pressed);
+            }
+            formed.add(new Post(
+                    prefix + form,
+                    prefix + last,
+                    part * sheet.sheets() * in.settings().drying(p).each(),
+                    part * hours.form()));
+            // A load well ahead of the vat is not beaten before there is work for it.
+            int ahead = needed + AHEAD;
+            if (ahead < stuff.size()
+                    && in.engine().beatenWith(work.batch()).length == 1
+                    && loadsFor(done + i + 2, posts, stuff.size()) > needed) {
+                holdBack(stuff.get(ahead), prefix + form);
+            }
+        }
+        finish(p, dry(p, formed, hours, hand), hours, hand, packed);
+        return before;
+    }
+
+    private void holdBack(String task, String until) {
+        heldBack.computeIfAbsent(task, key -> new ArrayList<>()).add(until);
+    }
+
+    /** Felts in a post; none where sheets lie on none. */
+    private int feltsFor(Posts.@Nullable Setting post) {
+        return post == null || in.studio().felts().isEmpty() ? 0 : post.layers() + 1;
+    }
+
+    private Phase felts(Phase phase, Posts.@Nullable Setting post) {
+        int count = feltsFor(post);
+        return count == 0 ? phase : phase.holding(FELTS, count);
+    }
+
+    /** Sheets that are laid to dry together, after the tasks that give them. */
+    private record Lot(List<Post> posts, double items) {
+        Lot {
+            posts = List.copyOf(posts);
+        }
+    }
+
+    /** Sheets that are formed and pressed together: the task that begins and the one that ends with them. */
+    private record Post(String forming, String done, double items, double time) {}
+
+    /**
+     * What is laid to dry at once: as many posts as a filling takes, and as are formed in a day. A post that is more than a
+     * filling is several lots.
+     */
+    private List<Lot> lots(List<Post> posts, int atOnce) {
+        List<Lot> lots = new ArrayList<>();
+        List<Post> open = new ArrayList<>();
+        double items = 0;
+        double time = 0;
+        for (Post post : posts) {
+            boolean full = items + post.items > atOnce || time + post.time > longest.toSeconds();
+            if (full && !open.isEmpty()) {
+                lots.add(new Lot(open, items));
+                open.clear();
+                items = 0;
+                time = 0;
+            }
+            if (post.items > atOnce) {
+                for (double left = post.items; left > 0; left -= atOnce) {
+                    lots.add(new Lot(List.of(post), Math.min(left, atOnce)));
+                }
+            } else {
+                open.add(post);
+                items += post.items;
+                time += post.time;
+            }
+        }
+        if (!open.isEmpty()) {
+            lots.add(new Lot(open, items));
+        }
+        return lots;
+    }
+
+    private List<Post> dry(int p, List<Post> formed, PieceWork.Hours hours, Spread hand) {
+        PiecePlan piece = pieces.get(p);
+        DryingPlan plan = piece.dryingStage().optional().orElse(null);
+        double time = plan == null ? Double.NaN : plan.left().si();
+        Spread spread = plan == null ? Spread.NONE : Spread.of(plan.time());
+        return laid(Step.DRY, "dry " + piece.name(), p, formed, hours.dry(), hand, time, spread, true);
+    }
+
+    /** Lays sheets to dry, lot by lot, and takes them out. */
+    private List<Post> laid(
+            Step step,
+            String what,
+            int p,
+            List<Post> formed,
+            double handling,
+            Spread hand,
+            double time,
+            Spread spread,
+            boolean wet) {
+        DryingSheets.Setting set = in.settings().drying(p);
+        Dryer dryer = in.engine().piece(p).drying().dryer();
+        List<Lot> lots = lots(formed, dryer == null ? Integer.MAX_VALUE : Math.max(1, set.atOnce()));
+        double all = lots.stream().mapToDouble(Lot::items).sum();
+        Duration mostWet = time(seconds("schedule.wet-sheets"));
+        List<Post> dried = new ArrayList<>();
+        for (int i = 0; i < lots.size(); i++) {
+            Lot lot = lots.get(i);
+            String of = numbered(what, i, lots.size());
+            Task.Builder one = task(of, List.of(), "dry");
+            for (Post post : lot.posts) {
+                if (wet) {
+                    after(prefix + of, post.done, mostWet);
+                } else {
+                    one.after(post.done);
+                }
+            }
+            int places = dryer == null
+                    ? 0
+                    : Math.max(1, Math.min(dryer.capacity(), (int) Math.ceil(lot.items / set.inLayer() - 1e-9)));
+            Duration load = time(handling * lot.items / all / 2);
+            one.phase(places(hands("lay to dry", load, hand), dryer, places));
+            one.phase(places(waiting(step.words, time, spread), dryer, places));
+            one.phase(places(hands("take out", load, hand), dryer, places));
+            add(step, one);
+            dried.add(new Post(prefix + of, prefix + of, lot.items, 0));
+            if (wet && dryer != null) {
+                holdBack(lot, dryer, prefix + of);
+            }
+        }
+        return dried;
+    }
+
+    /** Sheets are not formed long before there is a place for them. */
+    private void holdBack(Lot lot, Dryer dryer, String drying) {
+        List<Filling> earlier = filled.computeIfAbsent(dryer.name(), key -> new ArrayList<>());
+        double places = 0;
+        int at = earlier.size();
+        // What fills the dryer twice over has to be dry first.
+        while (at > 0 && places < AHEAD * dryer.capacity()) {
+            places += earlier.get(--at).items;
+        }
+        if (places >= AHEAD * dryer.capacity()) {
+            for (Post post : lot.posts) {
+                if (!earlier.get(at).posts.contains(post)) {
+                    holdBack(post.forming, earlier.get(at).drying);
+                }
+            }
+        }
+        earlier.add(new Filling(lot.posts, drying, lot.items));
+    }
+
+    /** A lot in a dryer. */
+    private record Filling(List<Post> posts, String drying, double items) {
+        Filling {
+            posts = List.copyOf(posts);
+        }
+    }
+
+    private Phase waiting(String what, double time, Spread spread) {
+        if (Double.isNaN(time)) {
+            return unknown ? Phase.waiting(what) : Phase.waiting(what, Duration.ZERO);
+        }
+        return banded(Phase.waiting(what, time(time)), time(time), spread);
+    }
+
+    private static Phase places(Phase phase, @Nullable Dryer dryer, int places) {
+        return dryer == null ? phase : phase.holding(places(dryer), places);
+    }
+
+    private void finish(int p, List<Post> dried, PieceWork.Hours hours, Spread hand, List<String> packed) {
+        PiecePlan piece = pieces.get(p);
+        String name = piece.name();
+        List<Post> dry = dried;
+        if (piece.sizingStage().isDone()) {
+            Stage<Estimate<Time>> again = piece.sizing().dryAgain();
+            double time = again.map(one -> in.engine()
+                            .piece(p)
+                            .drying()
+                            .stay(one.likely().si(), in.engine().likely()))
+                    .orElse(Double.NaN);
+            List<Post> sized = each(Step.SIZE, "size " + name, dried, hours.size(), hand);
+            dry = laid(
+                    Step.AGAIN,
+                    "dry " + name + " again",
+                    p,
+                    sized,
+                    0,
+                    hand,
+                    time,
+                    again.map(Spread::of).orElse(Spread.NONE),
+                    false);
+        }
+        List<Post> sorted = each(Step.FINISH, "sort and finish " + name, dry, hours.finish(), hand);
+        Recipe recipe = batches.get(in.engine().piece(p).batch()).recipe();
+        if (recipe.sizeBath().isPresent()
+                || recipe.additives().stream()
+                        .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE)) {
+            packed.add(waiting(Step.CURE, "cure " + name, "lay by", seconds("schedule.size-cure"), done(dry)));
+        }
+        packed.add(waiting(
+                Step.CONDITION, "condition " + name, "put under weight", seconds("schedule.condition"), done(sorted)));
+    }
+
+    private static List<String> done(List<Post> posts) {
+        return posts.stream().map(Post::done).toList();
+    }
+
+    /** Hands on each lot when it is dry. */
+    private List<Post> each(Step step, String what, List<Post> dried, double time, Spread hand) {
+        double all = dried.stream().mapToDouble(Post::items).sum();
+        List<Post> after = new ArrayList<>();
+        for (int i = 0; i < dried.size(); i++) {
+            Post lot = dried.get(i);
+            String of = numbered(what, i, dried.size());
+            add(
+                    step,
+                    task(of, List.of(lot.done), "hands").phase(hands(step.words, time(time * lot.items / all), hand)));
+            after.add(new Post(prefix + of, prefix + of, lot.items, 0));
+        }
+        return after;
+    }
+
+    // ------------------------------------------------------------------------------------------------ small things
+
+    private Task.Builder task(String name, List<String> after, @Nullable String together) {
+        Task.Builder task = Task.of(prefix + name).priority(priority);
+        if (together != null) {
+            task.together(together);
+        }
+        after.forEach(task::after);
+        return task;
+    }
+
+    private void after(String task, String other, Duration most) {
+        waits.computeIfAbsent(task, key -> new ArrayList<>()).add(new After(other, most));
+    }
+
+    private void add(Step step, Task.Builder task) {
+        Task built = task.build();
+        tasks.put(built.name(), built);
+        steps.put(built.name(), step);
+    }
+
+    /** Waiting that somebody begins in working time. */
+    private String waiting(Step step, String name, String begin, double seconds, List<String> after) {
+        add(
+                step,
+                task(name, after, null)
+                        .phase(Phase.handsOn(begin, Duration.ofMinutes(1)))
+                        .phase(Phase.waiting(step.words, time(seconds))));
+        return prefix + name;
+    }
+
+    /** Hands hold a person; what is longer than a day rests overnight. */
+    private Phase hands(String name, Duration time, Spread spread) {
+        Phase phase = banded(Phase.handsOn(name, time), time, spread).holding(PERSON, 1);
+        return time.compareTo(longest) > 0 ? phase.breakable() : phase;
+    }
+
+    private Phase machine(String name, Duration time) {
+        Phase phase = Phase.machine(name, time);
+        return time.compareTo(longest) > 0 ? phase.breakable() : phase;
+    }
+
+    private static Phase banded(Phase phase, Duration time, Spread spread) {
+        Duration low = scaled(time, spread.low);
+        return low.isZero() ? phase : phase.between(low, scaled(time, spread.high));
+    }
+
+    private static Duration scaled(Duration time, double by) {
+        return Duration.ofSeconds(Math.round(time.toSeconds() * by));
+    }
+
+    private static Duration time(double seconds) {
+        return Duration.ofMinutes((long) Math.ceil(seconds / 60 - 1e-6));
+    }
+
+    private double seconds(String id) {
+        return in.asked().si(id, Scope.GENERAL);
+    }
+
+    private static String numbered(String name, int i, int all) {
+        return all == 1 ? name : name + " " + (i + 1) + "/" + all;
+    }
+}
