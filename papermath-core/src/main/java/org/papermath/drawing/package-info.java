@@ -1,4 +1,4 @@
-/** True-scale drawings of blanks, layouts and decklings to print. */
+/** True-scale drawings of blanks, layouts and decklings to print, and days of work as bars. */
 @NullMarked
 package org.papermath.drawing;
 

@@ -147,15 +147,18 @@ final class Chain {
     /** A resource that one phase gives back at its end and another holds; -1 if there is none. */
     private static int shared(Shop shop, int phase, int other) {
         int[] kept = other + 1 < shop.first[shop.taskOf[other] + 1] ? shop.through[other + 1] : new int[0];
+        int found = -1;
         for (int i = 0; i < shop.held[phase].length; i += 2) {
             for (int j = 0; j < shop.held[other].length; j += 2) {
                 int resource = shop.held[phase][i];
                 if (resource == shop.held[other][j] && !holds(kept, resource, shop.held[other][j + 1])) {
-                    return resource;
+                    // Of several the one that was held longest.
+                    boolean longer = holds(shop.through[other], resource, 1);
+                    found = found < 0 || longer ? resource : found;
                 }
             }
         }
-        return -1;
+        return found;
     }
 
     private static boolean holds(int[] held, int resource, int count) {

@@ -17,9 +17,9 @@ final class Search {
     /** Passes back and forth of each list. */
     private static final int PASSES = 3;
     /** Shakes of the list of one phase; so many fewer the more there are. */
-    private static final int SHAKES = 60_000;
+    private static final int SHAKES = 250_000;
 
-    static final int MOST_SHAKES = 400;
+    static final int MOST_SHAKES = 1500;
     private static final long SEED = 20_261_128;
 
     private final Shop shop;
@@ -101,16 +101,26 @@ final class Search {
         int n = shop.tasks.length;
         int shakes = Math.min(shop.work.tries(), SHAKES / (shop.phases.length + 20));
         double[] widths = {1, 2, 4, n / 8.0 + 1};
+        int[] group = groups();
         for (int i = 0; i < shakes && !isBest(best, free); i++) {
             int[] list = listBy(main(), now);
             long[] key = new long[n];
+            // Single tasks here and there, or one or two groups as they are.
+            boolean single = random.nextInt(3) == 0;
             double width = widths[random.nextInt(widths.length)];
+            int moved = group[random.nextInt(n)];
+            int other = group[random.nextInt(n)];
+            boolean both = random.nextBoolean();
+            double by = swap(list, group, moved, other);
             for (int at = 0; at < n; at++) {
-                double off = random.nextInt(3) == 0 ? width * random.nextGaussian() : 0;
+                double off = single && random.nextInt(3) == 0 ? width * random.nextGaussian() : 0;
+                if (!single) {
+                    off += group[list[at]] == moved ? by : both && group[list[at]] == other ? -by : 0;
+                }
                 key[list[at]] = Math.round(1000 * (at + off));
             }
             Placement found = drawnTogether(place(main(), bounds(), list(main(), key), true), 1);
-            if (!isBetter(now, found)) {
+            if (!isBetter(now, found) || isNear(found, now, random.nextDouble(), 1 - i / (double) shakes)) {
                 now = found;
             }
             if (isBetter(found, best)) {
@@ -118,6 +128,45 @@ final class Search {
             }
         }
         return best;
+    }
+
+    /** How far the middle of one group in a list lies from that of another. */
+    private static double swap(int[] list, int[] group, int one, int other) {
+        double[] sum = new double[2];
+        int[] count = new int[2];
+        for (int at = 0; at < list.length; at++) {
+            if (group[list[at]] == one) {
+                sum[0] += at;
+                count[0]++;
+            }
+            if (group[list[at]] == other) {
+                sum[1] += at;
+                count[1]++;
+            }
+        }
+        return sum[1] / count[1] - sum[0] / count[0];
+    }
+
+    /** Whether a worse one may be gone on from: the less so the worse it is and the fewer shakes are left. */
+    private boolean isNear(Placement found, Placement now, double chance, double left) {
+        if (found.passed > now.passed || found.late + found.early > now.late + now.early) {
+            return false;
+        }
+        double span = now.lastFinish - now.firstStart;
+        double longer = (found.lastFinish - found.firstStart - span) / span;
+        double slower = (found.sum - now.sum) / (span * shop.tasks.length);
+        return chance < Math.exp(-(Math.max(0, longer) + Math.max(0, slower)) / (0.02 * left + 1e-9));
+    }
+
+    /** A number for each group by its label; tasks without a label are each a group. */
+    private int[] groups() {
+        Map<String, Integer> numbers = new HashMap<>();
+        int[] group = new int[shop.tasks.length];
+        for (int i = 0; i < group.length; i++) {
+            String label = shop.tasks[i].group();
+            group[i] = label.isEmpty() ? group.length + i : numbers.computeIfAbsent(label, key -> numbers.size());
+        }
+        return group;
     }
 
     /** Pushes everything to the far end and draws it near again, as long as that helps. */
