@@ -6,6 +6,7 @@ import org.papermath.equation.Density;
 import org.papermath.equation.FillerLaw;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Scope;
+import org.papermath.notice.SheetNotices;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -36,6 +37,9 @@ public final class FinishedSheet {
         sampleMass = piece.sample().map(one -> one.mass().si()).orElse(Double.NaN);
         sampleArea =
                 piece.sample().map(one -> one.width().si() * one.height().si()).orElse(Double.NaN);
+        piece.sample()
+                .ifPresent(one -> SheetNotices.requirePaper(
+                        sampleMass / sampleArea / one.caliper().si()));
         densest = known.fixed("sheet.density-most", dense);
         thinnest = known.slot("sheet.thinnest");
         leastCaliper = known.fixed("sheet.thinnest", Scope.GENERAL);

@@ -20,6 +20,12 @@ public final class SheetNotices {
     /** Where the limits of dampness are from, for people. */
     private static final String MOULD_GUIDANCE = "Canadian Conservation Institute";
 
+    /** Density of the wall of fibres, kg/m³, rounded up: cellulose crystals have about 1590 (recalled, not looked up). */
+    private static final double SOLID_FIBRE = 1600;
+
+    /** What a quotient may be off by its last digits, so that a sheet just at a limit is not beyond it. */
+    private static final double ROUNDING = 1e-12;
+
     private SheetNotices() {}
 
     /** Warns of a pressure at which solids and density no longer answer. */
@@ -137,12 +143,32 @@ public final class SheetNotices {
                 limit.toString());
     }
 
+    /**
+     * Refuses a density no dry sheet can have.
+     *
+     * @param density density of the sheet, kg/m³
+     */
+    public static void requirePaper(double density) {
+        if (density > SOLID_FIBRE * (1 + ROUNDING)) {
+            String given = Kinds.DENSITY.ofSi(Math.min(density, 25000), "kg/m3").toString();
+            String most = Kinds.DENSITY.ofSi(SOLID_FIBRE, "kg/m3").toString();
+            throw Refused.of(
+                    "density.beyond-fibre",
+                    "density of the sheet: " + given + ", more than the " + most
+                            + " of fibre without any air. Check mil against micrometre, the weight and the sides.",
+                    "given",
+                    given,
+                    "most",
+                    most);
+        }
+    }
+
     /** Warns of a density that paper hardly has. */
     public static Optional<Notice> doubtful(
             Amount<ApparentDensity> density, ToDoubleBiFunction<String, Scope> limits, Scope furnish) {
         var least = Kinds.DENSITY.ofSi(limits.applyAsDouble("sheet.density-doubtful-low", furnish), "kg/m3");
         var most = Kinds.DENSITY.ofSi(limits.applyAsDouble("sheet.density-doubtful-high", furnish), "kg/m3");
-        if (!(density.si() < least.si() || density.si() > most.si())) {
+        if (!(density.si() < least.si() * (1 - ROUNDING) || density.si() > most.si() * (1 + ROUNDING))) {
             return Optional.empty();
         }
         return Optional.of(Notice.warning(

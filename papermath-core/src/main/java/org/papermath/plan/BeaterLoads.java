@@ -89,7 +89,7 @@ public final class BeaterLoads {
 
     @Override
     public String toString() {
-        return values.loads + " loads of " + values.ovenDryEach + " oven-dry in " + values.waterEach + ", "
-                + values.timeEach + " each";
+        return values.loads + (values.loads == 1 ? " load of " : " loads of ") + values.ovenDryEach + " oven-dry in "
+                + values.waterEach + ", " + values.timeEach + " each";
     }
 }

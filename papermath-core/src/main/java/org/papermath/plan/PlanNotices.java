@@ -791,6 +791,20 @@ final class PlanNotices {
             warn("mail.refused", of + read.mail().verdict() + ".", "piece", name);
         }
         read.mailStage().optional().ifPresent(mail -> mail.verdict().notices().forEach(notes::add));
+        read.piece().sample().ifPresent(one -> {
+            double ofSample = one.mass().si()
+                    / one.width().si()
+                    / one.height().si()
+                    / one.caliper().si();
+            SheetNotices.doubtful(Kinds.DENSITY.ofSi(ofSample, "kg/m3"), asked::si, Scope.GENERAL)
+                    .ifPresent(doubtful -> warn(
+                            "sample.density",
+                            of + "the sample by its weight, sides and caliper: " + doubtful.text(),
+                            "piece",
+                            name,
+                            "density",
+                            Kinds.DENSITY.ofSi(ofSample, "kg/m3").toString()));
+        });
         if (read.piece().sample().isPresent() && numbers.isKnown(FinishedSheet.CALIPER, p)) {
             double wanted = read.piece().sample().get().caliper().si();
             double differs = numbers.likely(FinishedSheet.CALIPER, p) / wanted - 1;

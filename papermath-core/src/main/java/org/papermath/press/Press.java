@@ -33,6 +33,8 @@ public final class Press {
     /** What a bare "ton" of force may be, the lightest first. */
     private static final List<String> TONS = List.of("tonf_us", "tf", "tonf_uk");
 
+    private static final List<String> TON_WORDS = List.of("short ton", "metric ton", "long ton");
+
     private final String name;
     private final List<Part> parts;
     private final Amount<Length> platenWidth;
@@ -150,7 +152,7 @@ public final class Press {
             implements TonPressure {
         @Override
         public String toString() {
-            return meaning + ", " + force + ": " + pressure;
+            return pressure + " by the " + TON_WORDS.get(TONS.indexOf(meaning)) + " (" + force + ")";
         }
     }
 

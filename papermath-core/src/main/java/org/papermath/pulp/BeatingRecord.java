@@ -56,6 +56,25 @@ public final class BeatingRecord<Q extends Quantity<Q>> {
             return new Point<>(time, drainability);
         }
 
+        /**
+         * Makes a point of a reading that is taken as it was read, without an error. The record answers alike; what
+         * calibrates a model needs the errors.
+         *
+         * @param <Q> the kind of drainability
+         * @param time the beating time
+         * @param drainability the value read after it
+         * @return the point
+         */
+        public static <Q extends Quantity<Q>> Point<Q> read(Amount<Time> time, Amount<Q> drainability) {
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(drainability, "drainability");
+            return new Point<>(exact(time), exact(drainability));
+        }
+
+        private static <Q extends Quantity<Q>> Reading<Q> exact(Amount<Q> value) {
+            return Reading.of(value, value.subtract(value));
+        }
+
         @Override
         public String toString() {
             return drainability + " after " + time;

@@ -267,6 +267,28 @@ public final class Pulp {
     }
 
     /**
+     * Returns what to say of litres of pulp whose consistency nobody told: a volume of pulp is no mass of fibre.
+     *
+     * <pre>{@code
+     * throw Pulp.consistencyWanted(litres(0.7));
+     * }</pre>
+     *
+     * @param volume the volume given
+     * @return the refusal, to be thrown
+     * @throws Refused if the volume is out of range
+     */
+    public static Refused consistencyWanted(Quantity<Volume> volume) {
+        String given = Kinds.VOLUME.check(volume, "volume of pulp").toString();
+        return Refused.of(
+                "pulp.consistency-wanted",
+                "pulp: " + given
+                        + " given, which is no mass of fibre. Stir it, dry a weighed sample of 100 g or so, and"
+                        + " give its consistency.",
+                "given",
+                given);
+    }
+
+    /**
      * Makes the question to ask back when a pail only says "4 %": by mass, to a litre of water or in a litre of stock.
      *
      * @param label the bare percentage, above zero, less than 100 %

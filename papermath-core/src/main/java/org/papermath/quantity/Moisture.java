@@ -1,6 +1,8 @@
 package org.papermath.quantity;
 
+import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * Water over total mass (wet basis): the moisture of paper and of bought fibre. Water over dry mass is a {@link
@@ -50,5 +52,35 @@ public interface Moisture extends Quantity<Moisture> {
     static Amount<Moisture> ofRatio(Quantity<MoistureRatio> ratio) {
         return Kinds.MOISTURE.ofSi(
                 org.papermath.equation.Moisture.wetBasisOfRatio(Kinds.MOISTURE_RATIO.si(ratio, "moisture ratio")), "%");
+    }
+
+    /**
+     * Returns the question which basis a bare per cent of moisture is on, with what each reading means.
+     *
+     * <pre>{@code
+     * throw Moisture.whichBasis(percent(65));
+     * }</pre>
+     *
+     * @param label the number given, above zero and below 100 %; more than that can only be on the dry weight
+     * @return the question, to be thrown
+     * @throws Refused if the number is out of range
+     */
+    static Unclear whichBasis(Quantity<Dimensionless> label) {
+        double share = Kinds.NUMBER.siWithin(label, "moisture", 1e-6, 0.999999);
+        String given = Kinds.NUMBER.ofSi(share, "%").toString();
+        return new Unclear(
+                "moisture.which-basis",
+                "moisture: a bare " + given + " given. State its basis.",
+                List.of(
+                        new Unclear.Candidate(
+                                "water over the wet weight",
+                                Solids.ofMoisture(Kinds.MOISTURE.ofSi(share)) + " solids, "
+                                        + MoistureRatio.ofMoisture(Kinds.MOISTURE.ofSi(share)) + " of the dry weight"),
+                        new Unclear.Candidate(
+                                "water over the oven-dry weight",
+                                Solids.ofRatio(Kinds.MOISTURE_RATIO.ofSi(share)) + " solids, "
+                                        + Moisture.ofRatio(Kinds.MOISTURE_RATIO.ofSi(share)) + " of the wet weight")),
+                "given",
+                given);
     }
 }

@@ -3,6 +3,7 @@ package org.papermath.quantity;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What every exception of the library has in common: a code and named arguments beside the text, so that a program that
@@ -72,5 +73,15 @@ public abstract sealed class PapermathException extends RuntimeException permits
      */
     public final Map<String, Object> arguments() {
         return arguments == null ? Map.of() : arguments;
+    }
+
+    /**
+     * Returns what is wrong and what would be accepted, for people.
+     *
+     * @return the text, never null
+     */
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage(), "message");
     }
 }

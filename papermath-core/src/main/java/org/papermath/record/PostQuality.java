@@ -232,7 +232,7 @@ public final class PostQuality<Q extends Quantity<Q>> {
         int n = sheets.count();
         for (int i = 0; n > 4 && !sheets.isEven() && i < n; i++) {
             if (sheets.isApart(off[i], free[i], squares, n - 3)) {
-                notices.add(Notice.note(
+                notices.add(Notice.warning(
                         "series.outlier",
                         "Sheet " + places[i] + " of post " + posts[i] + " at " + sheets.amount(sheets.value(i))
                                 + " lies off the trends of the others by more than chance; look at it before you believe"

@@ -368,7 +368,7 @@ public final class SheetQuality<Q extends Quantity<Q>> {
             double squares =
                     line ? residual * residual * (n - 2) : sheets.moments().squares();
             if (sheets.isApart(off, free, squares, line ? n - 2 : n - 1)) {
-                notices.add(Notice.note(
+                notices.add(Notice.warning(
                         "series.outlier",
                         "Sheet " + (i + 1) + " at " + sheets.amount(sheets.value(i)) + " lies off the "
                                 + (line ? "line" : "mean")

@@ -7,7 +7,10 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
+import org.papermath.evidence.Scope;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.Bulk;
@@ -105,11 +108,38 @@ public final class Caliper {
      * Returns the apparent density: grammage over thickness.
      *
      * @param grammage the grammage
-     * @return the density at this measuring pressure
-     * @throws Refused if the grammage is out of range or the density is none that can be
+     * @return the density at this measuring pressure; {@link #notices} says whether paper has it
+     * @throws Refused if the grammage is out of range or the density is above that of solid fibre, 1600 kg/m³
      */
     public Amount<ApparentDensity> density(Quantity<Grammage> grammage) {
-        return Kinds.DENSITY.ofSi(Kinds.GRAMMAGE.si(grammage, "grammage") / thickness, "kg/m3");
+        double density = Kinds.GRAMMAGE.si(grammage, "grammage") / thickness;
+        SheetNotices.requirePaper(density);
+        return Kinds.DENSITY.ofSi(density, "kg/m3");
+    }
+
+    /**
+     * Returns what is doubtful about a sheet of this thickness, by the shipped limits.
+     *
+     * @param grammage the grammage
+     * @return a warning where its density is one that paper hardly has; else empty
+     * @throws Refused as {@link #density}
+     */
+    public List<Notice> notices(Quantity<Grammage> grammage) {
+        return notices(Assumptions.standard(), grammage);
+    }
+
+    /**
+     * Returns what is doubtful about a sheet of this thickness.
+     *
+     * @param assumptions where {@code sheet.density-doubtful-low} and {@code sheet.density-doubtful-high} are looked up
+     * @param grammage the grammage
+     * @return a warning where its density is one that paper hardly has; else empty
+     * @throws Refused as {@link #density}
+     */
+    public List<Notice> notices(Assumptions assumptions, Quantity<Grammage> grammage) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        return SheetNotices.doubtful(density(grammage), assumptions::si, Scope.GENERAL).stream()
+                .toList();
     }
 
     /**
@@ -117,10 +147,10 @@ public final class Caliper {
      *
      * @param grammage the grammage
      * @return the specific volume at this measuring pressure
-     * @throws Refused if the grammage is out of range
+     * @throws Refused as {@link #density}
      */
     public Amount<Bulk> bulk(Quantity<Grammage> grammage) {
-        return Kinds.BULK.ofSi(thickness / Kinds.GRAMMAGE.si(grammage, "grammage"), "cm3/g");
+        return Kinds.BULK.ofSi(1 / density(grammage).si(), "cm3/g");
     }
 
     /**

@@ -373,8 +373,27 @@ public final class CutLayout {
         return count() * pieceWidth * pieceHeight / (parentWidth * parentHeight);
     }
 
+    /** Tells how many pieces have how many deckle edges, where the parent has any. */
+    private String edges() {
+        StringBuilder text = new StringBuilder();
+        if (withDeckleEdges(0) < count()) {
+            for (int edges = 4; edges >= 0; edges--) {
+                int pieces = withDeckleEdges(edges);
+                if (pieces > 0) {
+                    text.append(text.isEmpty() ? "; " : ", ")
+                            .append(pieces)
+                            .append(" with ")
+                            .append(edges == 0 ? "no" : edges)
+                            .append(edges == 1 ? " deckle edge" : " deckle edges");
+                }
+            }
+        }
+        return text.toString();
+    }
+
     @Override
     public String toString() {
-        return count() + " pieces (" + across + " × " + along + (turned ? ", turned" : "") + "), trim " + trim();
+        return count() + " pieces (" + across + " × " + along + (turned ? ", turned" : "") + "), trim " + trim()
+                + edges();
     }
 }

@@ -1,5 +1,6 @@
 package org.papermath.sheet;
 
+import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -7,10 +8,12 @@ import javax.measure.quantity.Mass;
 import org.papermath.air.Air;
 import org.papermath.equation.Moisture;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Furnish;
 import org.papermath.fibre.SorptionModel;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.ApparentDensity;
 import org.papermath.quantity.Bulk;
@@ -160,10 +163,37 @@ public final class DrySheet extends Sheet {
      *
      * @param caliper the caliper, above zero; say the pressure of the micrometer with it
      * @return the apparent density
-     * @throws Refused if the caliper is not above zero
+     * @throws Refused if the caliper is not above zero, or the density is above that of solid fibre, 1600 kg/m³
      */
     public Amount<ApparentDensity> density(Quantity<Length> caliper) {
-        return Kinds.DENSITY.ofSi(grammage().si() / Kinds.LENGTH.siAboveZero(caliper, "caliper"), "kg/m3");
+        double density = grammage().si() / Kinds.LENGTH.siAboveZero(caliper, "caliper");
+        SheetNotices.requirePaper(density);
+        return Kinds.DENSITY.ofSi(density, "kg/m3");
+    }
+
+    /**
+     * Returns what is doubtful about the sheet at a measured caliper, by the shipped limits.
+     *
+     * @param caliper the caliper, above zero
+     * @return a warning where its density is one that paper hardly has; else empty
+     * @throws Refused as {@link #density}
+     */
+    public List<Notice> notices(Quantity<Length> caliper) {
+        return notices(Assumptions.standard(), caliper);
+    }
+
+    /**
+     * Returns what is doubtful about the sheet at a measured caliper.
+     *
+     * @param assumptions where {@code sheet.density-doubtful-low} and {@code sheet.density-doubtful-high} are looked up
+     * @param caliper the caliper, above zero
+     * @return a warning where its density is one that paper hardly has; else empty
+     * @throws Refused as {@link #density}
+     */
+    public List<Notice> notices(Assumptions assumptions, Quantity<Length> caliper) {
+        Objects.requireNonNull(assumptions, "assumptions");
+        return SheetNotices.doubtful(density(caliper), assumptions::si, Scope.GENERAL).stream()
+                .toList();
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
@@ -32,6 +33,10 @@ public final class VatCharge {
     final double retention;
     final double couchSolids;
     final List<Carried> carried;
+    final @Nullable From from;
+
+    /** Where retention and couched solids were looked up, for the bands of what follows from them. */
+    record From(Assumptions assumptions, Scope scope) {}
 
     /** An additive beside the fibre. */
     public sealed interface Carried permits FoundCarried {
@@ -72,12 +77,18 @@ public final class VatCharge {
     }
 
     VatCharge(
-            VatBalance.Contents contents, double lifted, double retention, double couchSolids, List<Carried> carried) {
+            VatBalance.Contents contents,
+            double lifted,
+            double retention,
+            double couchSolids,
+            List<Carried> carried,
+            @Nullable From from) {
         this.contents = contents;
         this.lifted = lifted;
         this.retention = retention;
         this.couchSolids = couchSolids;
         this.carried = carried;
+        this.from = from;
     }
 
     /**
@@ -99,7 +110,7 @@ public final class VatCharge {
         double solids = Kinds.SOLIDS.si(couchedAt, "solids of the couched sheet");
         requireLift(contents, lift);
         requireDrier(contents, solids, kept);
-        return new VatCharge(contents, lift, kept, solids, List.of());
+        return new VatCharge(contents, lift, kept, solids, List.of(), null);
     }
 
     /**
@@ -116,11 +127,26 @@ public final class VatCharge {
         Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(scope, "scope");
         Objects.requireNonNull(pulp, "pulp");
-        return of(
+        VatCharge charge = of(
                 pulp,
                 lifted,
                 assumptions.amount("vat.retention", scope, Kinds.SHARE),
                 assumptions.amount("web.solids-couched", scope, Kinds.SOLIDS));
+        return new VatCharge(
+                charge.contents,
+                charge.lifted,
+                charge.retention,
+                charge.couchSolids,
+                charge.carried,
+                new From(assumptions, scope));
+    }
+
+    /** Returns the charge with retention and couched solids of another store. */
+    VatCharge of(Assumptions store, Scope scope) {
+        double kept = store.si("vat.retention", scope);
+        double solids = store.si("web.solids-couched", scope);
+        requireDrier(contents, solids, kept);
+        return new VatCharge(contents, lifted, kept, solids, carried, from);
     }
 
     /**
@@ -255,7 +281,8 @@ public final class VatCharge {
                 lifted,
                 retention,
                 couchSolids,
-                List.copyOf(more));
+                List.copyOf(more),
+                from);
     }
 
     /**
@@ -268,7 +295,7 @@ public final class VatCharge {
     public VatCharge lifting(Quantity<Mass> stock) {
         double lift = Kinds.MASS.siAboveZero(stock, "stock lifted");
         requireLift(contents, lift);
-        return new VatCharge(contents, lift, retention, couchSolids, carried);
+        return new VatCharge(contents, lift, retention, couchSolids, carried, from);
     }
 
     /**

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.grams;
 
+import javax.measure.quantity.Mass;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.papermath.air.Air;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
@@ -152,5 +154,22 @@ class SorptionModelTest {
                 .isCloseTo(percent, within(1e-9));
         assertThat(rag.ratio(air(celsius, percent + 1)).si())
                 .isGreaterThan(rag.ratio(air(celsius, percent)).si());
+    }
+
+    @Test
+    void whatWasWeighedInOneAirIsForecastInAnother() {
+        Air damp = Air.of(celsius(23), RelativeHumidity.percent(65));
+        SorptionModel paper = SorptionModel.standard();
+        Estimate<Mass> dry = paper.massIn(grams(12.4), damp, Air.reference());
+        double by =
+                (1 + paper.ratio(Air.reference()).si()) / (1 + paper.ratio(damp).si());
+        assertThat(dry.likely().in("g")).isCloseTo(12.4 * by, within(1e-9));
+        assertThat(dry.low().si()).isLessThan(dry.likely().si());
+        assertThat(dry.high().si()).isGreaterThan(dry.likely().si());
+        // Most of what is uncertain of the moisture cancels.
+        Estimate<MoistureRatio> moisture = paper.estimate(Air.reference());
+        assertThat(dry.high().in("g") - dry.low().in("g"))
+                .isLessThan(12.4 * (moisture.high().si() - moisture.low().si()));
+        assertThat(paper.massIn(grams(12.4), damp, damp).likely().in("g")).isCloseTo(12.4, within(1e-12));
     }
 }

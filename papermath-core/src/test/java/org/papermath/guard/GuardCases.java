@@ -796,6 +796,7 @@ final class GuardCases {
                                 .piece(cards().build())
                                 .build(),
                         full().build()));
+        cases.put("sample-like-a-tissue", () -> likeSample(0.14));
         cases.put("timed-at-the-vat", () -> timed(24));
         cases.put("timed-too-fast", () -> timed(0.1));
         cases.put(
@@ -855,6 +856,15 @@ final class GuardCases {
                         .piece(cards().build())
                         .build(),
                 full().build());
+    }
+
+    /** Cards like a sample of 100 by 100 mm, 0.1 mm thick, that weighs some grams. */
+    private static MakingPlan likeSample(double mass) {
+        Piece card = Piece.of("cards", 40, "recipe")
+                .size(mm(100), mm(150))
+                .sample(Piece.Sample.of(mm(100), mm(100), grams(mass), mm(0.1)))
+                .build();
+        return MakingPlan.of(order(Furnish.of(Fibres.COTTON_RAG), card), full().build());
     }
 
     private static Piece.Builder cards() {

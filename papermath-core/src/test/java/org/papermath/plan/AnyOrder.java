@@ -172,8 +172,13 @@ final class AnyOrder {
         }
         switch (random.nextInt(8)) {
             case 0 -> piece.caliper(micrometres(Math.max(11, Math.min(4999, between(40, 600)))));
-            case 1 ->
-                piece.sample(Piece.Sample.of(mm(100), mm(150), grams(between(0.3, 5)), micrometres(between(40, 600))));
+            case 1 -> {
+                double mass = between(0.3, 5);
+                // No thinner than a sheet of that weight can be.
+                double thinnest = mass / (0.1 * 0.15) / 1.5;
+                piece.sample(Piece.Sample.of(
+                        mm(100), mm(150), grams(mass), micrometres(Math.max(thinnest, between(40, 600)))));
+            }
             default -> piece.grammage(Grammage.gsm(Math.max(2, Math.min(1900, between(12, 500)))));
         }
         piece.folds(random.nextInt(3)).trials(random.nextInt(8)).kept(random.nextInt(3));

@@ -112,7 +112,9 @@ class PressTest {
         assertThat(Press.tonsOn(12, area(0.3, 0.4)))
                 .extracting(Press.TonPressure::toString)
                 .containsExactly(
-                        "tonf_us, 106.8 kN: 889.6 kPa", "tf, 117.7 kN: 980.7 kPa", "tonf_uk, 119.6 kN: 996.4 kPa");
+                        "889.6 kPa by the short ton (106.8 kN)",
+                        "980.7 kPa by the metric ton (117.7 kN)",
+                        "996.4 kPa by the long ton (119.6 kN)");
         assertThatThrownBy(() -> Press.tonsOn(0, area(0.3, 0.4))).isInstanceOf(Refused.class);
     }
 

@@ -26,6 +26,7 @@ import org.papermath.evidence.WithNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.SchopperRiegler;
 
 class BeaterTest {
     private static final Beater SMALL = Beater.of("small beater", litres(28), grams(700));
@@ -172,5 +173,17 @@ class BeaterTest {
         assertThatThrownBy(() -> RollLowering.every(Kinds.TIME.of(1, "s"), 1, Kinds.TIME.of(3, "h")))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("Check the unit");
+    }
+
+    @Test
+    void aPointIsTakenAsItWasRead() {
+        BeatingRecord<SchopperRiegler> record = BeatingRecord.of(
+                "abaca",
+                Kinds.SCHOPPER_RIEGLER,
+                List.of(
+                        BeatingRecord.Point.read(minutes(30), SchopperRiegler.degrees(20)),
+                        BeatingRecord.Point.read(minutes(60), SchopperRiegler.degrees(40))));
+        assertThat(record.timeTo(SchopperRiegler.degrees(30)).in("min")).isCloseTo(45, within(1e-9));
+        assertThat(record.points().get(0).drainability().error().si()).isZero();
     }
 }

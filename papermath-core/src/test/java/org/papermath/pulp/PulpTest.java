@@ -20,6 +20,7 @@ import org.papermath.quantity.Consistency;
 import org.papermath.quantity.FibreConcentration;
 import org.papermath.quantity.Moisture;
 import org.papermath.quantity.Refused;
+import org.papermath.quantity.Unclear;
 
 class PulpTest {
     private static final Pulp BEATEN = Pulp.ofOvenDry(kilograms(1.2)).at(Consistency.percent(3));
@@ -140,5 +141,23 @@ class PulpTest {
                         .consistency()
                         .in("%"))
                 .isCloseTo(percent, relative(percent, 1e-12));
+    }
+
+    @Test
+    void litresOfPulpAloneAreNoFibre() {
+        assertThat(Pulp.consistencyWanted(litres(0.71)))
+                .hasMessage(
+                        "pulp: 0.71 L given, which is no mass of fibre. Stir it, dry a weighed sample of 100 g or so, and"
+                                + " give its consistency.");
+    }
+
+    @Test
+    void aBarePerCentOfMoistureIsAskedBack() {
+        Unclear question = Moisture.whichBasis(percent(65));
+        assertThat(question.candidates())
+                .extracting(Unclear.Candidate::gives)
+                .containsExactly(
+                        "35 % solids, 1.857 g/g of the dry weight", "60.61 % solids, 39.39 % of the wet weight");
+        assertThatThrownBy(() -> Moisture.whichBasis(percent(186))).isInstanceOf(Refused.class);
     }
 }

@@ -37,7 +37,9 @@ class CutLayoutTest {
         assertThat(layout.withDeckleAt(EnumSet.of(Edge.BOTTOM))).isEqualTo(3);
         assertThat(layout.withDeckleAt(EnumSet.of(Edge.BOTTOM, Edge.LEFT))).isEqualTo(1);
         assertThat(layout.parent().area().in("mm2")).isCloseTo(126000, within(1e-6));
-        assertThat(layout).hasToString("9 pieces (3 × 3), trim 8.393 %");
+        assertThat(layout)
+                .hasToString(
+                        "9 pieces (3 × 3), trim 8.393 %; 4 with 2 deckle edges, 4 with 1 deckle edge, 1 with no deckle edges");
     }
 
     /** A sheet of 8 1/2 by 11 in cut in three of 8 1/2 by 3 1/2, the deckle kept on the short ends. */

@@ -9,8 +9,10 @@ import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.squareMetres;
 import static org.papermath.testing.CheckValues.relative;
 
+import javax.measure.quantity.Dimensionless;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
@@ -316,5 +318,23 @@ class VatTest {
         assertThat(run.notices(Vat.of("tub", litres(62))).get(0).text())
                 .contains("thinner than the sheets that leave at 15 %", "above the 62 L of tub");
         assertThat(charge.pull(20).notices(Vat.of("tub", litres(62)))).isEmpty();
+    }
+
+    /** The plain law 1 - k/V gives -12.6 % after five sheets; water goes with the sheets, so it is a little less. */
+    @Test
+    void theDriftHasTheBandOfWhatIsAssumed() {
+        Pulp pulp = Pulp.ofVolume(litres(45), Consistency.percent(0.6));
+        VatRun run = VatCharge.from(Assumptions.standard(), Scope.GENERAL, pulp, kilograms(1.2))
+                .pull(11);
+        Estimate<Dimensionless> sixth = run.forecastChange(6);
+        assertThat(sixth.likely().si()).isEqualTo(run.change(6).si());
+        assertThat(sixth.low().si()).isLessThan(sixth.likely().si()).isGreaterThan(-0.126);
+        assertThat(sixth.high().si()).isGreaterThan(sixth.likely().si());
+        assertThat(run.forecastChange(1).high().si()).isZero();
+        VatRun settled = VatCharge.of(pulp, kilograms(1.2), Share.percent(100), Solids.percent(100))
+                .pull(11);
+        assertThat(settled.forecastChange(6).low().si())
+                .isEqualTo(settled.change(6).si());
+        assertThat(settled.forecastChange(6).likely().in("%")).isCloseTo(-12.6, within(0.03));
     }
 }
