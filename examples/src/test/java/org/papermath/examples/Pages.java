@@ -8,19 +8,19 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Files of the project as they stand beside the examples, and the fenced blocks of its pages. */
-final class Pages {
+public final class Pages {
     private static final String FENCE = "```";
 
     private Pages() {}
 
     /** Returns a file of the project, named from its top. */
-    static Path file(String name) {
+    public static Path file(String name) {
         Path here = Path.of("").toAbsolutePath();
         Path top = Files.exists(here.resolve("LICENSE")) ? here : here.getParent();
         return top.resolve(name);
     }
 
-    static String text(String name) {
+    public static String text(String name) {
         try {
             return Files.readString(file(name)).replace("\r\n", "\n");
         } catch (IOException e) {
@@ -29,7 +29,7 @@ final class Pages {
     }
 
     /** Returns the blocks of a page that are marked with a word, such as {@code java}. */
-    static List<String> blocks(String name, String word) {
+    public static List<String> blocks(String name, String word) {
         List<String> blocks = new ArrayList<>();
         StringBuilder block = null;
         for (String line : text(name).split("\n", -1)) {

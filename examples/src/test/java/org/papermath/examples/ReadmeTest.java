@@ -33,7 +33,7 @@ class ReadmeTest {
     @Test
     void theCardBeginsAsShown() {
         List<String> shown = Pages.blocks("README.md", "text");
-        assertThat(shown).hasSize(1);
+        assertThat(shown).hasSize(2);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = PlanAnOrder.run(
